@@ -1,0 +1,107 @@
+package mesh
+
+import "barkwright/wasm/scene"
+
+// clipper cuts polygons into triangles by taking off ears, its memory kept from
+// one polygon to the next. Only hollow corners are tested against an ear, so a
+// boat's outline, nearly all of it round, costs little more than its points.
+type clipper struct {
+	ring   []uint32
+	hollow []bool
+	out    [][3]uint32
+}
+
+// triangulate cuts a simple polygon, wound either way. Points that repeat or
+// stand in a line are passed over. A polygon that crosses itself is cut as far
+// as it can be and never hangs; one without area gives nothing.
+func (c *clipper) triangulate(p []scene.Point) [][3]uint32 {
+	c.out, c.ring, c.hollow = c.out[:0], c.ring[:0], c.hollow[:0]
+	area := 0.0
+	for i, a := range p {
+		b := p[(i+1)%len(p)]
+		area += a.X*b.Y - b.X*a.Y
+		if a != b {
+			c.ring = append(c.ring, uint32(i))
+		}
+	}
+	if len(c.ring) < 3 || area == 0 {
+		return nil
+	}
+	if area < 0 {
+		for i, j := 0, len(c.ring)-1; i < j; i, j = i+1, j-1 {
+			c.ring[i], c.ring[j] = c.ring[j], c.ring[i]
+		}
+	}
+	for i := range c.ring {
+		c.hollow = append(c.hollow, c.turn(p, i) < 0)
+	}
+	at, refused := 0, 0
+	for len(c.ring) > 3 {
+		if at >= len(c.ring) {
+			at = 0
+		}
+		// After a whole round without an ear the polygon crosses itself: any
+		// corner goes, so that the work ends.
+		ear := c.isEar(p, at)
+		if !ear && refused < len(c.ring) {
+			at, refused = at+1, refused+1
+			continue
+		}
+		if ear {
+			c.emit(p, at)
+		}
+		c.remove(p, at)
+		refused = 0
+		// Stepping on after each ear keeps the triangles from fanning into slivers.
+		at++
+	}
+	c.emit(p, 1)
+	return c.out
+}
+
+func (c *clipper) neighbours(i int) (before, after int) {
+	n := len(c.ring)
+	return (i + n - 1) % n, (i + 1) % n
+}
+
+func (c *clipper) turn(p []scene.Point, i int) float64 {
+	before, after := c.neighbours(i)
+	return cross(p[c.ring[before]], p[c.ring[i]], p[c.ring[after]])
+}
+
+func (c *clipper) isEar(p []scene.Point, i int) bool {
+	if c.hollow[i] {
+		return false
+	}
+	before, after := c.neighbours(i)
+	a, b, d := p[c.ring[before]], p[c.ring[i]], p[c.ring[after]]
+	for j, hollow := range c.hollow {
+		if !hollow || j == before || j == after {
+			continue
+		}
+		q := p[c.ring[j]]
+		if q != a && q != d && cross(a, b, q) >= 0 && cross(b, d, q) >= 0 && cross(d, a, q) >= 0 {
+			return false
+		}
+	}
+	return true
+}
+
+func (c *clipper) emit(p []scene.Point, i int) {
+	if before, after := c.neighbours(i); c.turn(p, i) > 0 {
+		c.out = append(c.out, [3]uint32{c.ring[before], c.ring[i], c.ring[after]})
+	}
+}
+
+func (c *clipper) remove(p []scene.Point, i int) {
+	c.ring = append(c.ring[:i], c.ring[i+1:]...)
+	c.hollow = append(c.hollow[:i], c.hollow[i+1:]...)
+	for _, j := range [2]int{i - 1, i} {
+		j = (j + len(c.ring)) % len(c.ring)
+		c.hollow[j] = c.turn(p, j) < 0
+	}
+}
+
+func cross(a, b, c scene.Point) float64 {
+	return (b.X-a.X)*(c.Y-a.Y) - (b.Y-a.Y)*(c.X-a.X)
+}

@@ -1,0 +1,72 @@
+// Package mesh turns a display list into triangles: feathered strokes and
+// ear-clipped fills in one batch, ready for a single draw call. It imports no
+// graphics library, so that it is tested without a screen.
+package mesh
+
+import "barkwright/wasm/scene"
+
+// Vertex is a corner of a triangle: a place in device pixels and a colour of
+// 0 to 1, premultiplied by its alpha.
+type Vertex struct{ X, Y, R, G, B, A float32 }
+
+// Mesh is a batch of triangles, three indices each, in drawing order.
+type Mesh struct {
+	Vertices []Vertex
+	Indices  []uint32
+
+	clip clipper
+}
+
+// Build replaces the mesh by the list's, keeping its memory. Scale is device
+// pixels a CSS pixel. Labels are not triangles and are left out.
+func (m *Mesh) Build(l scene.List, palette scene.Palette, scale float64) {
+	m.Vertices, m.Indices = m.Vertices[:0], m.Indices[:0]
+	for _, op := range l.Ops {
+		switch op := op.(type) {
+		case scene.Fill:
+			m.fill(scaled(op.Points, scale), palette.Of(op.Role))
+		case scene.Stroke:
+			m.stroke(op, palette.Of(op.Role), scale)
+		case scene.Hatch:
+			pen := pen{colour: palette.Of(op.Role), width: op.Width * scale}
+			for _, line := range op.Lines() {
+				m.line(scaled(line[:], scale), pen, false)
+			}
+		}
+	}
+}
+
+func scaled(points []scene.Point, scale float64) []scene.Point {
+	out := make([]scene.Point, len(points))
+	for i, p := range points {
+		out[i] = scene.Point{X: p.X * scale, Y: p.Y * scale}
+	}
+	return out
+}
+
+func (m *Mesh) add(p scene.Point, c scene.Colour, alpha float64) uint32 {
+	a := float32(alpha)
+	m.Vertices = append(m.Vertices, Vertex{
+		X: float32(p.X), Y: float32(p.Y),
+		R: float32(c.R) / 255 * a, G: float32(c.G) / 255 * a, B: float32(c.B) / 255 * a, A: a,
+	})
+	return uint32(len(m.Vertices) - 1)
+}
+
+func (m *Mesh) triangle(a, b, c uint32) { m.Indices = append(m.Indices, a, b, c) }
+
+// fill covers a polygon and softens its rim by a hair line of its own colour.
+func (m *Mesh) fill(points []scene.Point, c scene.Colour) {
+	first := uint32(len(m.Vertices))
+	triangles := m.clip.triangulate(points)
+	if len(triangles) == 0 {
+		return
+	}
+	for _, p := range points {
+		m.add(p, c, 1)
+	}
+	for _, t := range triangles {
+		m.triangle(first+t[0], first+t[1], first+t[2])
+	}
+	m.line(points, pen{colour: c, width: 1}, true)
+}

@@ -1,0 +1,203 @@
+package mesh
+
+import (
+	"math"
+
+	"barkwright/wasm/scene"
+)
+
+// pen is a line's colour and whole width in device pixels.
+type pen struct {
+	colour scene.Colour
+	width  float64
+}
+
+// reach is where the pen's solid part ends and where its feather does, device
+// pixels off the middle, and how strong the solid part is: a line under a pixel
+// wide is as wide as a pixel and paler.
+func (p pen) reach() (solid, feather, alpha float64) {
+	if p.width < 1 {
+		return 0, 1, p.width
+	}
+	return p.width/2 - 0.5, p.width/2 + 0.5, 1
+}
+
+// mitreLimit is the longest mitre, in half-widths. Two keeps square corners
+// sharp and lets a turn past 120 degrees be cut into two lines instead.
+const mitreLimit = 2.0
+
+func (m *Mesh) stroke(op scene.Stroke, c scene.Colour, scale float64) {
+	points, pen := scaled(op.Points, scale), pen{colour: c, width: op.Width * scale}
+	if len(op.Dash) == 0 {
+		m.line(points, pen, op.Closed)
+		return
+	}
+	if op.Closed && len(points) > 0 {
+		points = append(points, points[0])
+	}
+	for _, piece := range dashes(points, op.Dash, scale) {
+		m.line(piece, pen, false)
+	}
+}
+
+// line draws an unbroken line, feathered on both sides.
+func (m *Mesh) line(points []scene.Point, pen pen, closed bool) {
+	points = distinct(points, closed)
+	n := len(points)
+	if n < 2 || !(pen.width > 0) {
+		return
+	}
+	if closed && n < 3 {
+		closed = false
+	}
+	segments := n - 1
+	if closed {
+		segments = n
+	}
+	joined, firstRow := false, uint32(0)
+	var previous uint32
+	for i := 0; i < segments; i++ {
+		a, b := points[i], points[(i+1)%n]
+		along := direction(a, b)
+		if !joined {
+			out := along
+			if closed || i > 0 {
+				out = direction(points[(i+n-1)%n], a)
+			}
+			if side, ok := mitre(out, along); ok {
+				previous = m.row(a, side, pen)
+			} else {
+				previous = m.row(square(a, along, -pen.width/2), normal(along), pen)
+			}
+			if i == 0 {
+				firstRow = previous
+			}
+		}
+		last := i == segments-1
+		next := along
+		if closed || !last {
+			next = direction(b, points[(i+2)%n])
+		}
+		side, ok := mitre(along, next)
+		var row uint32
+		switch {
+		case ok && last && closed:
+			row = firstRow
+		case ok:
+			row = m.row(b, side, pen)
+		default:
+			row = m.row(square(b, along, pen.width/2), normal(along), pen)
+		}
+		m.band(previous, row)
+		previous, joined = row, ok
+	}
+}
+
+// row adds the four vertices across the line at p: feather, solid, solid,
+// feather. Side is across the line, longer than one where the corner is mitred.
+func (m *Mesh) row(p, side scene.Point, pen pen) uint32 {
+	solid, feather, alpha := pen.reach()
+	var first uint32
+	for i, reach := range [4]float64{-feather, -solid, solid, feather} {
+		a := alpha
+		if i == 0 || i == 3 {
+			a = 0
+		}
+		v := m.add(scene.Point{X: p.X + side.X*reach, Y: p.Y + side.Y*reach}, pen.colour, a)
+		if i == 0 {
+			first = v
+		}
+	}
+	return first
+}
+
+// band joins two rows by six triangles.
+func (m *Mesh) band(a, b uint32) {
+	for k := uint32(0); k < 3; k++ {
+		m.triangle(a+k, a+k+1, b+k)
+		m.triangle(a+k+1, b+k+1, b+k)
+	}
+}
+
+func direction(a, b scene.Point) scene.Point {
+	d := math.Hypot(b.X-a.X, b.Y-a.Y)
+	return scene.Point{X: (b.X - a.X) / d, Y: (b.Y - a.Y) / d}
+}
+
+func normal(u scene.Point) scene.Point { return scene.Point{X: -u.Y, Y: u.X} }
+
+func square(p, along scene.Point, d float64) scene.Point {
+	return scene.Point{X: p.X + along.X*d, Y: p.Y + along.Y*d}
+}
+
+// mitre is the vector across a corner between two unit directions, as long as
+// the mitre in half-widths; false where the turn is too sharp for one.
+func mitre(u, v scene.Point) (scene.Point, bool) {
+	a, b := normal(u), normal(v)
+	sum := scene.Point{X: a.X + b.X, Y: a.Y + b.Y}
+	square := sum.X*sum.X + sum.Y*sum.Y
+	// |sum| = 2 cos(turn/2) and the mitre is 1/cos(turn/2).
+	if square < 4/(mitreLimit*mitreLimit) {
+		return scene.Point{}, false
+	}
+	return scene.Point{X: sum.X * 2 / square, Y: sum.Y * 2 / square}, true
+}
+
+// distinct leaves out points within a hundredth of a pixel of the one before:
+// they have no direction and nothing of them would show.
+func distinct(points []scene.Point, closed bool) []scene.Point {
+	const same = 0.01
+	var out []scene.Point
+	for _, p := range points {
+		if len(out) == 0 || math.Hypot(p.X-out[len(out)-1].X, p.Y-out[len(out)-1].Y) > same {
+			out = append(out, p)
+		}
+	}
+	if n := len(out); closed && n > 1 && math.Hypot(out[0].X-out[n-1].X, out[0].Y-out[n-1].Y) <= same {
+		out = out[:n-1]
+	}
+	return out
+}
+
+// dashes cuts a line into the pieces a dash pattern draws, scale times as long.
+// A pattern without length draws the whole line.
+func dashes(points []scene.Point, pattern []float64, scale float64) [][]scene.Point {
+	total := 0.0
+	for _, d := range pattern {
+		total += math.Max(d, 0)
+	}
+	if !(total > 0) {
+		return [][]scene.Point{points}
+	}
+	var pieces [][]scene.Point
+	var piece []scene.Point
+	k, left := 0, pattern[0]*scale
+	for i := 0; i+1 < len(points); i++ {
+		a, b := points[i], points[i+1]
+		length, done := math.Hypot(b.X-a.X, b.Y-a.Y), 0.0
+		at := func() scene.Point {
+			return scene.Point{X: a.X + (b.X-a.X)*done/length, Y: a.Y + (b.Y-a.Y)*done/length}
+		}
+		for done < length {
+			if k%2 == 0 && len(piece) == 0 {
+				piece = append(piece, at())
+			}
+			step := math.Min(left, length-done)
+			done, left = done+step, left-step
+			if k%2 == 0 {
+				piece = append(piece, at())
+			}
+			if left <= 0 {
+				if len(piece) > 0 {
+					pieces, piece = append(pieces, piece), nil
+				}
+				k++
+				left = math.Max(pattern[k%len(pattern)], 0) * scale
+			}
+		}
+	}
+	if len(piece) > 1 {
+		pieces = append(pieces, piece)
+	}
+	return pieces
+}
