@@ -1,0 +1,149 @@
+package geom
+
+// Grid is a structured patch of surface: Cols columns of Rows points each, the
+// columns standing along a base line that joins the points of row 0. At holds
+// the points column by column, point (c, r) at c*Rows + r.
+type Grid struct {
+	Cols, Rows int
+	At         []Vec3
+}
+
+// NewGrid fills a grid of cols x rows points from at(column, row).
+func NewGrid(cols, rows int, at func(c, r int) Vec3) Grid {
+	g := Grid{Cols: cols, Rows: rows, At: make([]Vec3, 0, cols*rows)}
+	for c := range cols {
+		for r := range rows {
+			g.At = append(g.At, at(c, r))
+		}
+	}
+	return g
+}
+
+// Point returns the point of column c and row r.
+func (g Grid) Point(c, r int) Vec3 { return g.At[c*g.Rows+r] }
+
+// Slit is a cut along column Col from row Foot, which stays whole, to the last row.
+type Slit struct{ Col, Foot int }
+
+// Side names the two banks of a slit: Before is the one joined to the columns of
+// smaller number, After the other. Away from a slit the two are the same point.
+type Side int
+
+const (
+	Before Side = iota
+	After
+)
+
+// collapsedShare is the spread of a column, as a share of the grid's own, below
+// which its points count as one: far above rounding, far below any mesh width.
+const collapsedShare = 1e-9
+
+const (
+	gridTooSmall   = "geom: grid under 2 x 2, or its points do not fill it"
+	slitsNotInside = "geom: slits not in increasing columns inside the grid"
+)
+
+// slitMesh is a grid cut open: which vertex stands at either side of each grid
+// point, and the triangles, counter-clockwise with columns to the right and
+// rows upward. Vertices are numbered column by column and the two banks of a slit
+// side by side, so that an edge never joins numbers more than band apart.
+type slitMesh struct {
+	rows      int
+	before    []int
+	after     []int
+	vertices  int
+	triangles [][3]int
+	corners   [][3]int // the same triangles by grid point
+	band      int
+}
+
+// newSlitMesh cuts g open. The diagonals of the cells alternate like the squares
+// of a draughts board, which is its own mirror image in the middle column where
+// the number of cells along the base is even. A column whose points all coincide,
+// as at the tip of a pointed patch, is one vertex.
+func newSlitMesh(g Grid, slits []Slit) slitMesh {
+	if g.Cols < 2 || g.Rows < 2 || len(g.At) != g.Cols*g.Rows {
+		panic(gridTooSmall)
+	}
+	foot := make([]int, g.Cols)
+	for c := range foot {
+		foot[c] = g.Rows
+	}
+	for i, s := range slits {
+		if s.Col < 1 || s.Col > g.Cols-2 || s.Foot < 0 || s.Foot > g.Rows-2 || (i > 0 && s.Col <= slits[i-1].Col) {
+			panic(slitsNotInside)
+		}
+		foot[s.Col] = s.Foot
+	}
+	m := slitMesh{rows: g.Rows, before: make([]int, len(g.At)), after: make([]int, len(g.At))}
+	size := spread(g.At)
+	for c := range g.Cols {
+		one := spread(g.At[c*g.Rows:(c+1)*g.Rows]) <= collapsedShare*size
+		for r := range g.Rows {
+			if r == 0 || !one {
+				m.vertices++
+			}
+			i := c*g.Rows + r
+			m.before[i] = m.vertices - 1
+			if r > foot[c] && !one {
+				m.vertices++
+			}
+			m.after[i] = m.vertices - 1
+		}
+	}
+	m.triangulate(g)
+	return m
+}
+
+// triangulate lists the triangles that have three vertices, and the band.
+func (m *slitMesh) triangulate(g Grid) {
+	cells := (g.Cols - 1) * (g.Rows - 1)
+	m.triangles = make([][3]int, 0, 2*cells)
+	m.corners = make([][3]int, 0, 2*cells)
+	for c := range g.Cols - 1 {
+		for r := range g.Rows - 1 {
+			a := c*g.Rows + r
+			b := a + g.Rows
+			quad := [4]int{a, b, b + 1, a + 1}
+			first := (c + r) % 2
+			m.add(g, quad[first], quad[first+1], quad[(first+2)%4])
+			m.add(g, quad[first], quad[(first+2)%4], quad[(first+3)%4])
+		}
+	}
+}
+
+// add appends the triangle on three grid points of one cell: those of its left
+// column take their After vertex, those of its right column their Before.
+func (m *slitMesh) add(g Grid, corners ...int) {
+	left := min(corners[0]/g.Rows, corners[1]/g.Rows, corners[2]/g.Rows)
+	var v [3]int
+	for i, p := range corners {
+		v[i] = m.before[p]
+		if p/g.Rows == left {
+			v[i] = m.after[p]
+		}
+	}
+	if v[0] == v[1] || v[1] == v[2] || v[2] == v[0] {
+		return
+	}
+	m.triangles = append(m.triangles, v)
+	m.corners = append(m.corners, [3]int(corners))
+	m.band = max(m.band, max(v[0], v[1], v[2])-min(v[0], v[1], v[2]))
+}
+
+// vertex returns the number of the vertex at a side of a grid point.
+func (m *slitMesh) vertex(c, r int, side Side) int {
+	if side == After {
+		return m.after[c*m.rows+r]
+	}
+	return m.before[c*m.rows+r]
+}
+
+// spread returns the largest distance of the points from the first.
+func spread(points []Vec3) float64 {
+	most := 0.0
+	for _, p := range points {
+		most = max(most, p.Sub(points[0]).Len())
+	}
+	return most
+}
