@@ -1,0 +1,131 @@
+package units
+
+import (
+	"math"
+	"strconv"
+	"strings"
+)
+
+const (
+	noSuchKind = "units: no such kind"
+	notShown   = "units: value is not finite or too large to show"
+)
+
+// largestShown bounds what can be shown, in SI units: nine digits before the
+// point leave nine for nanometres inside an int64.
+const largestShown = 9e9
+
+// Format returns v, in the SI unit of its kind, as text with its unit:
+// 15' 3 1/2" or 4661 mm, 12.4 ft², 185 lb. A negative value carries a true
+// minus sign. It panics where v is not finite or beyond 9e9.
+func (k Kind) Format(v float64, s System) string {
+	u := k.in(s)
+	return u.text(v, s, "−", u.markAfter())
+}
+
+// FormatASCII is Format in plain ASCII, for tables of comma-separated values.
+func (k Kind) FormatASCII(v float64, s System) string {
+	u := k.in(s)
+	mark := u.ascii
+	if mark == "" {
+		mark = u.markAfter()
+	}
+	return u.text(v, s, "-", mark)
+}
+
+// Spoken returns v as a screen reader should say it: 15 feet 3 and a half inches.
+func (k Kind) Spoken(v float64, s System) string {
+	u := k.in(s)
+	checkShown(v)
+	if u.style == feetInches || u.style == inchesOnly {
+		sign, f := u.split(v, s)
+		if sign {
+			return "minus " + f.spoken()
+		}
+		return f.spoken()
+	}
+	sign, digits := u.digits(v)
+	word := u.many
+	if digits == "1" {
+		word = u.one
+	}
+	if word != "" {
+		digits += " " + word
+	}
+	if sign {
+		return "minus " + digits
+	}
+	return digits
+}
+
+// Unit returns the unit a number typed without one is read in, "" where the
+// kind has none. For lengths shown in feet and inches that is the inch.
+func (k Kind) Unit(s System) string { return k.in(s).name }
+
+func (u unit) markAfter() string {
+	if u.mark != "" || u.name == "" {
+		return u.mark
+	}
+	return " " + u.name
+}
+
+func (u unit) text(v float64, s System, minus, mark string) string {
+	checkShown(v)
+	var negative bool
+	var body string
+	if u.style == feetInches || u.style == inchesOnly {
+		var f fraction
+		negative, f = u.split(v, s)
+		body = f.marked()
+	} else {
+		negative, body = u.digits(v)
+		body += mark
+	}
+	if negative {
+		return minus + body
+	}
+	return body
+}
+
+func (u unit) split(v float64, s System) (negative bool, f fraction) {
+	n := steps(v, s.denominator())
+	if n < 0 {
+		negative, n = true, -n
+	}
+	return negative, splitInches(n, s.denominator(), u.style == feetInches)
+}
+
+// digits returns the size of v in its unit as decimal digits, no zeros at the
+// end, and whether what is shown is below zero.
+func (u unit) digits(v float64) (negative bool, text string) {
+	x := v/u.si + u.zero
+	places := u.places
+	if u.style == figures {
+		for size := math.Abs(x); size >= 1 && places > 0; size /= 10 {
+			places--
+		}
+	}
+	text = roundedText(math.Abs(x), places)
+	return x < 0 && text != "0", text
+}
+
+// roundedText writes x >= 0 to the given decimals, halves up, without zeros at
+// the end.
+func roundedText(x float64, places int) string {
+	// A value meant as a half may stand a last bit below it: six digits beyond
+	// the last printed one are settled first.
+	const guard = 1e6
+	scale := math.Pow10(places)
+	n := math.Round(math.Round(x*scale*guard) / guard)
+	text := strconv.FormatFloat(n/scale, 'f', places, 64)
+	if places > 0 {
+		text = strings.TrimRight(strings.TrimRight(text, "0"), ".")
+	}
+	return text
+}
+
+func checkShown(v float64) {
+	if !(math.Abs(v) <= largestShown) {
+		panic(notShown)
+	}
+}
