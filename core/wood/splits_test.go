@@ -94,8 +94,16 @@ func TestNoNumberOfSplitsMendsACurveTighterThanThePiece(t *testing.T) {
 		assert.False(t, ok)
 		assert.Zero(t, n)
 	}
+	// R/t is n (Rout/depth - 1) + 1/2: 30 at n = 64, the last number tried.
+	last := wood.StemBend{Depth: 0.03, OuterRadius: 0.03 * (1 + 29.5/64)}
+	n, ok := wood.SplitsNeeded(last)
+	assert.True(t, ok)
+	assert.Equal(t, 64, n)
+	last.OuterRadius *= 0.999
+	_, ok = wood.SplitsNeeded(last)
+	assert.False(t, ok)
 	// Nothing that will not fit counts, even where any band would do.
-	_, ok := wood.LeastSplits(wood.StemBend{Depth: 0.03, OuterRadius: 0.01}, wood.TooTight)
+	_, ok = wood.LeastSplits(wood.StemBend{Depth: 0.03, OuterRadius: 0.01}, wood.TooTight)
 	assert.False(t, ok)
 }
 
