@@ -1,0 +1,87 @@
+//go:build js
+
+package paint
+
+import (
+	"image"
+	"image/color"
+	"syscall/js"
+
+	"barkwright/wasm/paint/mesh"
+	"barkwright/wasm/scene"
+
+	"github.com/hajimehoshi/ebiten/v2"
+)
+
+// canvas is the Ebitengine game: it draws the list when something changed and
+// otherwise leaves the screen as it is.
+type canvas struct {
+	palette scene.Palette
+	drawn   func()
+	list    scene.List
+	dirty   bool
+
+	width, height int     // device pixels
+	scale         float64 // device pixels a CSS pixel
+
+	mesh     mesh.Mesh
+	vertices []ebiten.Vertex
+	white    *ebiten.Image
+	labels   *labels
+}
+
+func newCanvas(palette scene.Palette, drawn func()) *canvas {
+	c := &canvas{palette: palette, drawn: drawn, labels: newLabels()}
+	// One pixel inside a white square: its neighbours are white too, so no
+	// rounding of the texture's place darkens an edge.
+	square := ebiten.NewImage(3, 3)
+	square.Fill(color.White)
+	c.white = square.SubImage(image.Rect(1, 1, 2, 2)).(*ebiten.Image)
+	return c
+}
+
+func (c *canvas) show(l scene.List) {
+	c.list, c.dirty = l, true
+	// One frame may already be under way with the list before; the second has this one.
+	js.Global().Call("wake", 2)
+}
+
+// Update has nothing to do: pictures change by show alone.
+func (c *canvas) Update() error { return nil }
+
+// Layout receives the view's size in device pixels, by way of boot.js. A resize
+// empties the screen, and page zoom changes the scale while the size may stay.
+func (c *canvas) Layout(width, height int) (int, int) {
+	scale := js.Global().Get("devicePixelRatio").Float()
+	if width != c.width || height != c.height || scale != c.scale {
+		c.width, c.height, c.scale, c.dirty = width, height, scale, true
+	}
+	return width, height
+}
+
+// Draw plays the list.
+func (c *canvas) Draw(screen *ebiten.Image) {
+	if !c.dirty || len(c.list.Ops) == 0 {
+		return
+	}
+	c.dirty = false
+	paper := c.palette.Of(scene.Paper)
+	screen.Fill(color.RGBA{R: paper.R, G: paper.G, B: paper.B, A: 0xff})
+	c.mesh.Build(c.list, c.palette, c.scale)
+	c.vertices = c.vertices[:0]
+	for _, v := range c.mesh.Vertices {
+		c.vertices = append(c.vertices, ebiten.Vertex{
+			DstX: v.X, DstY: v.Y, SrcX: 1.5, SrcY: 1.5,
+			ColorR: v.R, ColorG: v.G, ColorB: v.B, ColorA: v.A,
+		})
+	}
+	screen.DrawTriangles32(c.vertices, c.mesh.Indices, c.white,
+		&ebiten.DrawTrianglesOptions{ColorScaleMode: ebiten.ColorScaleModePremultipliedAlpha})
+	for _, op := range c.list.Ops {
+		if text, ok := op.(scene.Text); ok {
+			c.labels.draw(screen, text, c.palette, c.scale)
+		}
+	}
+	c.labels.forgetUnused()
+	c.drawn()
+}

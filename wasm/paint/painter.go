@@ -1,0 +1,126 @@
+//go:build js
+
+package paint
+
+import (
+	"strconv"
+	"strings"
+	"syscall/js"
+
+	"barkwright/wasm/scene"
+
+	"github.com/hajimehoshi/ebiten/v2"
+)
+
+// Painter shows one picture at a time in the page's element "view". Its calls
+// belong on the page's own thread, as every js callback does.
+type Painter struct {
+	view    js.Value
+	palette scene.Palette
+	list    scene.List
+	canvas  *canvas // nil once the twin has taken over
+	drawn   int
+}
+
+// New takes hold of Ebitengine's canvas, which its package initialisation has
+// already made, and moves it into the view; or removes it where WebGL2 is
+// missing. The view shows nothing until Show.
+func New() *Painter {
+	document := js.Global().Get("document")
+	p := &Painter{view: document.Call("getElementById", "view"), palette: scene.Screen()}
+	element := document.Call("querySelector", "body > canvas")
+	if !hasWebGL2(document) {
+		element.Call("remove")
+		p.useTwin()
+		return p
+	}
+	// Ebitengine may not have the focus: its canvas is a picture, not a control.
+	element.Set("tabIndex", -1)
+	element.Call("setAttribute", "aria-hidden", "true")
+	p.view.Call("insertBefore", element, p.view.Get("firstChild"))
+	p.canvas = newCanvas(p.palette, p.counted)
+	// boot.js stops Ebitengine's frames and sends this when the context is lost.
+	js.Global().Call("addEventListener", "picturelost", js.FuncOf(func(js.Value, []js.Value) any {
+		element.Call("remove")
+		p.useTwin()
+		return nil
+	}))
+	js.Global().Call("addEventListener", "beforeprint", js.FuncOf(func(js.Value, []js.Value) any {
+		p.writeTwin()
+		return nil
+	}))
+	return p
+}
+
+// Size is the view's size in CSS pixels.
+func (p *Painter) Size() (width, height float64) {
+	return p.view.Get("clientWidth").Float(), p.view.Get("clientHeight").Float()
+}
+
+// Show draws the list at the next frame, once.
+func (p *Painter) Show(l scene.List) {
+	p.list = l
+	if p.canvas == nil {
+		p.writeTwin()
+		p.counted()
+		return
+	}
+	p.canvas.show(l)
+}
+
+// Run plays pictures until the page closes and never returns: callbacks into Go
+// die with main.
+func (p *Painter) Run() {
+	if p.canvas != nil {
+		ebiten.SetScreenClearedEveryFrame(false)
+		ebiten.SetTPS(ebiten.SyncWithFPS)
+		options := &ebiten.RunGameOptions{InitUnfocused: true, DisableHiDPI: true}
+		if err := ebiten.RunGameWithOptions(p.canvas, options); err != nil {
+			js.Global().Get("console").Call("warn", "picture: "+err.Error())
+			js.Global().Call("stopFrames")
+			p.useTwin()
+		}
+	}
+	select {}
+}
+
+// useTwin goes over to SVG for the rest of the visit, and says so.
+func (p *Painter) useTwin() {
+	p.canvas = nil
+	document := js.Global().Get("document")
+	document.Get("documentElement").Get("dataset").Set("picture", "svg")
+	document.Call("getElementById", "picture-note").Set("textContent",
+		"This browser gives the page no WebGL, so the picture is drawn as SVG. Every number is the same.")
+	if len(p.list.Ops) > 0 {
+		p.writeTwin()
+		p.counted()
+	}
+}
+
+// writeTwin puts the list into the page as SVG: the picture itself without
+// WebGL, and always what the printer gets.
+func (p *Painter) writeTwin() {
+	var b strings.Builder
+	if err := (scene.SVG{Palette: p.palette, ID: "picture"}).Write(&b, p.list); err != nil {
+		panic("paint: a strings.Builder does not fail")
+	}
+	js.Global().Get("document").Call("getElementById", "twin").Set("innerHTML", b.String())
+}
+
+func (p *Painter) counted() {
+	p.drawn++
+	js.Global().Get("document").Get("documentElement").Get("dataset").Set("drawn", strconv.Itoa(p.drawn))
+}
+
+// hasWebGL2 tries a context and gives it back: browsers cap how many there are.
+// Ebitengine without one panics at the next resize, so it must not be started.
+func hasWebGL2(document js.Value) bool {
+	context := document.Call("createElement", "canvas").Call("getContext", "webgl2")
+	if context.IsNull() || context.IsUndefined() {
+		return false
+	}
+	if lose := context.Call("getExtension", "WEBGL_lose_context"); !lose.IsNull() {
+		lose.Call("loseContext")
+	}
+	return true
+}

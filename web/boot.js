@@ -1,0 +1,84 @@
+// Starts the program inside this file and keeps Ebitengine in its cell. Without
+// these lines it would take the whole page, the keyboard, the wheel and touch.
+'use strict';
+{
+  const root = document.documentElement;
+  const host = document.getElementById('view');
+  const note = document.getElementById('picture-note');
+  const density = () => devicePixelRatio || 1;
+  let lost = false;
+
+  // Ebitengine takes its size from the body, in device pixels once it believes
+  // the density is one. A size of nought makes it skip every frame.
+  for (const side of ['clientWidth', 'clientHeight']) {
+    Object.defineProperty(document.body, side, {
+      configurable: true,
+      get: () => lost ? 0 : Math.max(1, Math.round(host[side] * density())),
+    });
+  }
+  const resized = () => { wake(3); dispatchEvent(new Event('resize')); };
+  const watchDensity = () => matchMedia(`(resolution:${density()}dppx)`)
+    .addEventListener('change', () => { resized(); watchDensity(); }, {once: true});
+
+  // Ebitengine answers a lost context by reloading the page, which would lose
+  // the boat; and once restored its own objects are stale.
+  window.stopFrames = () => { lost = true; };
+  addEventListener('webglcontextlost', event => {
+    if (!host.contains(event.target)) return;
+    event.stopImmediatePropagation();
+    event.preventDefault();
+    stopFrames();
+    dispatchEvent(new Event('picturelost'));
+  }, true);
+
+  // Frames run only when woken: an idle page costs nothing.
+  const frame = requestAnimationFrame.bind(window);
+  let left = 0, parked = null;
+  const gate = call => {
+    if (left > 0) { left--; return frame(call); }
+    parked = call;
+    return 0;
+  };
+  window.wake = count => {
+    left = Math.max(left, count);
+    if (!parked) return;
+    const call = parked;
+    parked = null;
+    left--;
+    frame(call);
+  };
+
+  const bytesOf = text => {
+    if (Uint8Array.fromBase64) return Uint8Array.fromBase64(text);
+    const binary = atob(text), bytes = new Uint8Array(binary.length);
+    for (let i = 0; i < bytes.length; i++) bytes[i] = binary.charCodeAt(i);
+    return bytes;
+  };
+  const unpack = async () => {
+    const packed = bytesOf(document.getElementById('wasm').textContent.trim());
+    const stream = new Blob([packed]).stream().pipeThrough(new DecompressionStream('gzip'));
+    return new Response(stream).arrayBuffer();
+  };
+  const stopped = why => {
+    root.dataset.stopped = 'true';
+    note.textContent = why;
+  };
+  const start = async () => {
+    if (typeof WebAssembly !== 'object' || typeof DecompressionStream !== 'function') {
+      stopped('This browser is too old for the page: it needs WebAssembly and DecompressionStream ' +
+        '(Chrome or Edge 80, Firefox 113, Safari 16.4, or later).');
+      return;
+    }
+    const go = new Go();
+    const {instance} = await WebAssembly.instantiate(await unpack(), go.importObject);
+    // Ebitengine keeps whichever requestAnimationFrame it finds during this one call.
+    window.requestAnimationFrame = gate;
+    const done = go.run(instance);
+    window.requestAnimationFrame = frame;
+    new ResizeObserver(resized).observe(host);
+    watchDensity();
+    await done;
+    stopped('The program has stopped. Reload the page to go on.');
+  };
+  start().catch(error => { console.error(error); stopped('The program did not start: ' + error.message); });
+}

@@ -1,0 +1,126 @@
+package main
+
+import (
+	"bytes"
+	"compress/gzip"
+	"encoding/base64"
+	"fmt"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"regexp"
+	"strings"
+)
+
+// parts are what a page is laid together from.
+type parts struct {
+	Page, Style, Boot string
+	Form              string
+	// Exec is wasm_exec.js of the toolchain that compiled Wasm; no other fits.
+	Exec string
+	Wasm []byte
+}
+
+// read gathers every part but the program from the web folder.
+func read(web string) (parts, error) {
+	p := parts{Form: form()}
+	var media string
+	for name, to := range map[string]*string{"index.html": &p.Page, "style.css": &p.Style, "media.css": &media, "boot.js": &p.Boot} {
+		text, err := os.ReadFile(filepath.Join(web, name))
+		if err != nil {
+			return p, err
+		}
+		*to = string(text)
+	}
+	p.Style += media
+	root, err := exec.Command("go", "env", "GOROOT").Output()
+	if err != nil {
+		return p, fmt.Errorf("go env GOROOT: %w", err)
+	}
+	text, err := os.ReadFile(filepath.Join(strings.TrimSpace(string(root)), "lib", "wasm", "wasm_exec.js"))
+	p.Exec = string(text)
+	return p, err
+}
+
+// compile builds a program for the browser and returns its bytes.
+func compile(program string) ([]byte, error) {
+	dir, err := os.MkdirTemp("", "barkwright")
+	if err != nil {
+		return nil, err
+	}
+	defer os.RemoveAll(dir)
+	out := filepath.Join(dir, "program.wasm")
+	build := exec.Command("go", "build", "-trimpath", "-ldflags=-s -w", "-o", out, program)
+	build.Env = append(os.Environ(), "GOOS=js", "GOARCH=wasm")
+	build.Stdout, build.Stderr = os.Stdout, os.Stderr
+	if err := build.Run(); err != nil {
+		return nil, fmt.Errorf("go build %s: %w", program, err)
+	}
+	return os.ReadFile(out)
+}
+
+// assemble lays the parts into the page's hooks. Each hook must be there once,
+// and nothing of ours may ask for anything outside the file.
+func (p parts) assemble() ([]byte, error) {
+	packed, err := pack(p.Wasm)
+	if err != nil {
+		return nil, err
+	}
+	for name, text := range map[string]string{"index.html": p.Page, "style": p.Style, "boot.js": p.Boot, "form": p.Form, "wasm_exec.js": uncommented(p.Exec)} {
+		found := outside.FindString(text)
+		if found == "" && name != "wasm_exec.js" {
+			found = loaded.FindString(text)
+		}
+		if found != "" {
+			return nil, fmt.Errorf("%s reaches outside the file: %q", name, found)
+		}
+	}
+	page := p.Page
+	for _, hook := range []struct{ name, text string }{
+		{"STYLE", p.Style}, {"FORM", p.Form}, {"EXEC", p.Exec}, {"BOOT", p.Boot}, {"WASM", packed},
+	} {
+		mark := "<!--" + hook.name + "-->"
+		if strings.Count(page, mark) != 1 {
+			return nil, fmt.Errorf("index.html has %d of the hook %s", strings.Count(page, mark), mark)
+		}
+		if strings.Contains(strings.ToLower(hook.text), "</script") {
+			return nil, fmt.Errorf("%s would close its script early", hook.name)
+		}
+		page = strings.Replace(page, mark, strings.TrimSpace(hook.text), 1)
+	}
+	return []byte(page), nil
+}
+
+// outside finds what would make the browser ask for something, and loaded what
+// an element would load, apart from wasm_exec.js, which has a variable so named.
+var (
+	loaded  = regexp.MustCompile(`(?i)\bsrc\s*=`)
+	outside = regexp.MustCompile(`(?i)https?:|\bfetch\(|@import|XMLHttpRequest|WebSocket|sendBeacon|url\(`)
+)
+
+var comment = regexp.MustCompile(`(?s:/\*.*?\*/)|(?m:^\s*//.*$)|(?m:\s//\s.*$)`)
+
+// uncommented leaves out a script's comments, which may name addresses.
+func uncommented(script string) string { return comment.ReplaceAllString(script, "") }
+
+// pack compresses as hard as gzip goes and writes the result as base64.
+func pack(wasm []byte) (string, error) {
+	var b bytes.Buffer
+	z, err := gzip.NewWriterLevel(&b, gzip.BestCompression)
+	if err != nil {
+		return "", err
+	}
+	if _, err := z.Write(wasm); err != nil {
+		return "", err
+	}
+	if err := z.Close(); err != nil {
+		return "", err
+	}
+	return base64.StdEncoding.EncodeToString(b.Bytes()), nil
+}
+
+// barePage is the least page that boots the same way: what Ebitengine alone costs.
+const barePage = `<!doctype html><html lang="en"><meta charset="utf-8"><title>Bare</title>
+<style>#view{position:relative;height:420px}<!--STYLE--></style>
+<div id="view"></div><p id="picture-note"></p><!--FORM-->
+<script type="text/plain" id="wasm"><!--WASM--></script><script><!--EXEC--></script><script><!--BOOT--></script></html>`

@@ -1,0 +1,69 @@
+package main
+
+import (
+	"bytes"
+	"compress/gzip"
+	"encoding/base64"
+	"io"
+	"regexp"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+func real(t *testing.T) parts {
+	p, err := read("..")
+	require.NoError(t, err)
+	p.Wasm = bytes.Repeat([]byte("not a program, but it packs. "), 100)
+	return p
+}
+
+// What the browser will unpack is what went in.
+func TestAssemble(t *testing.T) {
+	p := real(t)
+	page, err := p.assemble()
+	require.NoError(t, err)
+	text := string(page)
+	assert.NotContains(t, text, "<!--")
+	found := regexp.MustCompile(`(?s)id="wasm">\s*([A-Za-z0-9+/=]+)\s*</script>`).FindStringSubmatch(text)
+	require.NotNil(t, found)
+	packed, err := base64.StdEncoding.DecodeString(found[1])
+	require.NoError(t, err)
+	z, err := gzip.NewReader(bytes.NewReader(packed))
+	require.NoError(t, err)
+	wasm, err := io.ReadAll(z)
+	require.NoError(t, err)
+	assert.Equal(t, p.Wasm, wasm)
+
+	assert.Less(t, strings.Index(text, `id="form"`), strings.Index(text, `id="wasm"`), "markup shows before the program is read")
+	assert.Contains(t, text, `content="default-src 'none';`)
+}
+
+// No part of ours may ask for anything: each of these must be refused.
+func TestAssembleRefuses(t *testing.T) {
+	for name, spoil := range map[string]func(*parts){
+		"a picture from elsewhere": func(p *parts) { p.Page += `<img src="a.png">` },
+		"an address in the style":  func(p *parts) { p.Style += `a{background:url(a.png)}` },
+		"an address in a script":   func(p *parts) { p.Boot += `location = "https://example.org"` },
+		"a fetch in a script":      func(p *parts) { p.Boot += "\nfetch('a')" },
+		"a fetch in wasm_exec":     func(p *parts) { p.Exec += "\nfetch('a')" },
+		"a frame in the form":      func(p *parts) { p.Form += `<iframe SRC = "a">` },
+		"a script closed early":    func(p *parts) { p.Boot += "'</script>'" },
+		"a hook gone":              func(p *parts) { p.Page = strings.Replace(p.Page, "<!--WASM-->", "", 1) },
+		"a hook twice":             func(p *parts) { p.Page += "<!--FORM-->" },
+	} {
+		p := real(t)
+		spoil(&p)
+		_, err := p.assemble()
+		assert.Error(t, err, name)
+	}
+}
+
+func TestFormEscapes(t *testing.T) {
+	text := write([]group{{title: `<Bark> & "frame"`, fields: []field{{key: "k", label: `a "b" <c>`, high: 1, step: 0.0625, value: 0.5}}}})
+	assert.Contains(t, text, "<summary>&lt;Bark&gt; &amp; &#34;frame&#34;</summary>")
+	assert.Contains(t, text, `aria-label="a &#34;b&#34; &lt;c&gt;, one step more"`)
+	assert.Contains(t, text, `min="0" max="1" step="0.0625" value="0.5"`)
+}
