@@ -146,7 +146,8 @@ func checkRefusal(t *testing.T, k Kind, refusal *ParseError, s System) {
 }
 
 func TestParseKinds(t *testing.T) {
-	// Factors from NIST SP 811, appendix B, to ten digits.
+	// Values by the factors tested in TestConstants, to ten digits; the tolerance
+	// is a unit of the tenth.
 	rows := []struct {
 		kind   Kind
 		text   string
@@ -278,8 +279,8 @@ func FuzzParseLength(f *testing.F) {
 		}
 		again, _, err := k.Parse(k.Format(v, s), s)
 		require.NoError(t, err)
-		// Beyond half a step: half a nanometre of the conversion, and the last
-		// bits of a value of up to a thousand kilometres.
+		// Beyond half a step: half a nanometre of the conversion at most, and
+		// the last bits of a value of up to a thousand kilometres.
 		require.InDelta(t, v, again, s.Step()/2+1e-9)
 	})
 }
