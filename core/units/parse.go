@@ -62,8 +62,11 @@ func (k Kind) read(text string, s System) (float64, *ParseError) {
 	body := tidy(text)
 	negative := strings.HasPrefix(body, "-")
 	body = strings.TrimSpace(strings.TrimPrefix(body, "-"))
-	if body == "" {
+	switch {
+	case body == "":
 		return 0, &ParseError{"Nothing is entered here.", example}
+	case body[0] == '-':
+		return 0, &ParseError{"Only one minus sign is read.", example}
 	}
 	v, refusal := k.readSize(body, negative, s)
 	if refusal != nil {

@@ -70,6 +70,7 @@ var refused = []struct {
 	{`  `, Metric, "Nothing", `4661 mm`},
 	{`-`, Metric, "Nothing", `4661 mm`},
 	{`-15"`, Imperial16, "less than zero", `1' 3"`},
+	{`- -01,000`, Metric, "one minus", ""},
 	{`−4.6 m`, Metric, "less than zero", `4600 mm`},
 	{`3/0`, Imperial16, "zero under", ""},
 	{`3 1/0"`, Imperial16, "zero under", ""},
@@ -219,6 +220,7 @@ func TestKindsRefuse(t *testing.T) {
 		{Density, "kg/m3", "missing", ""},
 		{Power, "1000001 W", "too large", ""},
 		{Offset, `-15' 14"`, "14 inches", `−16' 2"`},
+		{Temperature, "- -01,000", "one minus", ""},
 		{Offset, "-4,600 mm", "may mean", "−4600 mm"},
 	}
 	for _, row := range rows {
