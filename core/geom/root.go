@@ -1,0 +1,63 @@
+package geom
+
+import "math"
+
+// Bisect returns the place in [lo, hi] where f, of opposite signs at the two
+// ends, passes through zero, to within tol. Where the signs agree it returns the
+// end whose value is nearer zero and false.
+func Bisect(f func(float64) float64, lo, hi, tol float64) (float64, bool) {
+	flo, fhi := f(lo), f(hi)
+	if flo == 0 {
+		return lo, true
+	}
+	if fhi == 0 {
+		return hi, true
+	}
+	if (flo > 0) == (fhi > 0) {
+		if math.Abs(flo) < math.Abs(fhi) {
+			return lo, false
+		}
+		return hi, false
+	}
+	for range 200 {
+		mid := lo + (hi-lo)/2
+		if hi-lo <= tol || mid == lo || mid == hi {
+			return mid, true
+		}
+		if fm := f(mid); (fm > 0) == (flo > 0) {
+			lo = mid
+		} else {
+			hi = mid
+		}
+	}
+	return lo + (hi-lo)/2, true
+}
+
+// invPhi is the golden section, (sqrt 5 - 1)/2.
+const invPhi = 0.6180339887498949
+
+// Least returns where f is least on [lo, hi] and its value there: the best of n
+// equal steps, refined by golden section between that sample's neighbours. It
+// finds the deepest valley wider than two steps.
+func Least(f func(float64) float64, lo, hi float64, n int) (at, value float64) {
+	step := (hi - lo) / float64(n)
+	at, value = lo, f(lo)
+	for i := 1; i <= n; i++ {
+		if x := lo + float64(i)*step; f(x) < value {
+			at, value = x, f(x)
+		}
+	}
+	a, b := math.Max(lo, at-step), math.Min(hi, at+step)
+	for range 60 {
+		c, d := b-invPhi*(b-a), a+invPhi*(b-a)
+		if f(c) < f(d) {
+			b = d
+		} else {
+			a = c
+		}
+	}
+	if mid := (a + b) / 2; f(mid) < value {
+		return mid, f(mid)
+	}
+	return at, value
+}
