@@ -9,17 +9,21 @@ type FlattenProblem struct {
 	Slits []Slit // in increasing columns, none in the first or the last
 
 	// Hold says which coordinates of the point at (c, r), on both sides of a
-	// slit, stay where the start puts them; nil holds none. A line of symmetry is
-	// a row held in Y or a column held in X, a rigid piece is held in both.
+	// slit, stay where the start puts them. A line of symmetry is a row held in Y
+	// or a column held in X, a rigid piece is held in both. Nil holds just enough
+	// to keep a free sheet from drifting: its first vertex, and the direction from
+	// there to the one farthest off.
 	Hold func(c, r int) Held
 
 	// Start is where the search begins: one point for each grid point, in the
-	// order of Grid.At, or the Points of an earlier Flat with the same columns,
-	// rows and slits (and collapsed columns). Nil means the base laid straight
-	// along X by its chords and each column square to it. The turning sense of the
-	// start, by its total area, is kept: a start laid out mirrored gives the
-	// mirrored sheet.
+	// order of Grid.At. Nil means the base laid straight along X by its chords and
+	// each column square to it. The turning sense of the start, by its total area,
+	// is kept: a start laid out mirrored gives the mirrored sheet.
 	Start []Vec2
+
+	// Warm is an earlier result to begin from instead, held coordinates apart. It
+	// is passed over where its columns, rows, slits or turning sense are others.
+	Warm *Flat
 
 	MaxIterations int     // 0 means DefaultFlattenIterations
 	Tolerance     float64 // largest last move over the root of the area; 0 means DefaultFlattenTolerance
@@ -39,7 +43,7 @@ const DefaultFlattenTolerance = 1e-6
 type FlattenState int
 
 const (
-	Converged    FlattenState = iota // the last move is under the tolerance
+	Converged    FlattenState = iota // the last Newton step is under the tolerance
 	NotConverged                     // the iterations ran out, or no downhill step was left
 	Flipped                          // the start had triangles turned over and some stayed so
 	NoShape                          // a triangle of the grid has no area, or a point is no number
@@ -61,8 +65,6 @@ type FlattenWorkspace struct {
 	trialPoints []Vec2
 }
 
-const startNotGrid = "geom: start has neither one point for each grid point nor one for each vertex"
-
 // Flatten lays the patch flat: it minimises the area-weighted
 // as-rigid-as-possible energy of the triangles by projected Newton steps, banded
 // Cholesky and a halving line search that lets the energy only fall and turns no
@@ -73,7 +75,7 @@ func Flatten(p FlattenProblem, w *FlattenWorkspace) Flat {
 	}
 	mesh := newSlitMesh(p.Grid, p.Slits)
 	f := Flat{grid: p.Grid, slits: p.Slits, mesh: mesh, Points: startPoints(p, &mesh)}
-	area, ok := w.prepare(p, &mesh, f.Points)
+	area, ok := w.prepare(p, &f)
 	if !ok {
 		f.State = NoShape
 		return f
@@ -81,44 +83,6 @@ func Flatten(p FlattenProblem, w *FlattenWorkspace) Flat {
 	w.descend(p, &f, math.Sqrt(area))
 	f.measure(w.rest)
 	return f
-}
-
-// prepare sizes the workspace and lays each triangle out, in the turning sense of
-// the start. It returns the area of the surface, and false where a triangle has none.
-func (w *FlattenWorkspace) prepare(p FlattenProblem, m *slitMesh, start []Vec2) (area float64, ok bool) {
-	sense := 0.0
-	for _, v := range m.triangles {
-		sense += start[v[1]].Sub(start[v[0]]).Cross(start[v[2]].Sub(start[v[0]]))
-	}
-	if math.IsNaN(sense) || math.IsInf(sense, 0) {
-		return 0, false
-	}
-	w.rest = resized(w.rest, len(m.triangles))
-	for i, c := range m.corners {
-		w.rest[i] = newRestTriangle(p.Grid.At[c[0]], p.Grid.At[c[1]], p.Grid.At[c[2]], math.Copysign(1, sense))
-		if w.rest[i].area == 0 {
-			return 0, false
-		}
-		area += w.rest[i].area
-	}
-	n := 2 * m.vertices
-	w.stride = 2*m.band + 2
-	w.down, w.move = resized(w.down, n), resized(w.move, n)
-	w.band = resized(w.band, n*w.stride)
-	w.trialPoints = resized(w.trialPoints, m.vertices)
-	w.held = resized(w.held, n)
-	clear(w.held)
-	for i := range p.Grid.At {
-		if p.Hold == nil {
-			break
-		}
-		h := p.Hold(i/m.rows, i%m.rows)
-		for _, v := range [2]int{m.before[i], m.after[i]} {
-			w.held[2*v] = w.held[2*v] || h.X
-			w.held[2*v+1] = w.held[2*v+1] || h.Y
-		}
-	}
-	return area, true
 }
 
 // descend moves f.Points to the least energy; size is the root of the area.
@@ -146,7 +110,7 @@ func (w *FlattenWorkspace) descend(p FlattenProblem, f *Flat, size float64) {
 			}
 			break
 		}
-		if share*w.longest() <= tolerance*size {
+		if w.longest() <= tolerance*size {
 			f.State = Converged
 			break
 		}
@@ -157,8 +121,8 @@ func (w *FlattenWorkspace) descend(p FlattenProblem, f *Flat, size float64) {
 }
 
 // roundingEnergy is the share of the energy, and its square the share of the
-// area, below which a promised fall is lost in rounding.
-const roundingEnergy = 1e-12
+// area (a strain of 1e-10), below which a promised fall is lost in rounding.
+const roundingEnergy = 1e-10
 
 // maxHalvings ends the line search at a millionth of the Newton step.
 const maxHalvings = 20
@@ -189,52 +153,4 @@ func (w *FlattenWorkspace) longest() float64 {
 		most = max(most, math.Abs(d))
 	}
 	return most
-}
-
-// resized returns s with length n, in the same memory if it is large enough.
-func resized[T any](s []T, n int) []T {
-	if cap(s) < n {
-		return make([]T, n)
-	}
-	return s[:n]
-}
-
-// startPoints returns a fresh copy of the start, one point for each vertex.
-func startPoints(p FlattenProblem, m *slitMesh) []Vec2 {
-	points := make([]Vec2, m.vertices)
-	if len(p.Start) == m.vertices {
-		copy(points, p.Start)
-		return points
-	}
-	start := p.Start
-	if start == nil {
-		start = squareStart(p.Grid)
-	}
-	if len(start) != len(p.Grid.At) {
-		panic(startNotGrid)
-	}
-	for i, q := range start {
-		points[m.before[i]], points[m.after[i]] = q, q
-	}
-	return points
-}
-
-// squareStart lays row 0 straight along X by its chords and the chords of each
-// column square to it.
-func squareStart(g Grid) []Vec2 {
-	start := make([]Vec2, len(g.At))
-	x := 0.0
-	for c := range g.Cols {
-		if c > 0 {
-			x += g.Point(c, 0).Sub(g.Point(c-1, 0)).Len()
-		}
-		y := 0.0
-		for r := range g.Rows {
-			if r > 0 {
-				y += g.Point(c, r).Sub(g.Point(c, r-1)).Len()
-			}
-			start[c*g.Rows+r] = Vec2{x, y}
-		}
-	}
-	return start
 }

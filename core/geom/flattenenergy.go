@@ -1,11 +1,6 @@
 package geom
 
-import (
-	"math"
-
-	"gonum.org/v1/gonum/blas"
-	lapack "gonum.org/v1/gonum/lapack/gonum"
-)
+import "math"
 
 // restTriangle is a triangle of the surface laid out in its own plane: its area
 // and the gradients of its three corner functions, so that the map of the
@@ -154,10 +149,10 @@ func (w *FlattenWorkspace) pin() {
 	}
 }
 
-// firstShift and shiftGrowth make the matrix of a body that nothing holds in
-// place, which is singular, solvable: its diagonal grows by a share of itself,
-// the first far enough over rounding and under the share of the softest bending
-// of a hundred columns (about 1e-8) to cost no iteration.
+// firstShift and shiftGrowth make the matrix of a sheet not held in place, or
+// hinged at a single point, which is singular, solvable: its diagonal grows by a
+// share of itself, the first far enough over rounding and under the share of the
+// softest bending of a hundred columns (about 1e-8) to cost no iteration.
 const (
 	firstShift  = 1e-10
 	shiftGrowth = 100
@@ -172,11 +167,11 @@ func (w *FlattenWorkspace) step(m *slitMesh, points []Vec2) (promise float64, ok
 		for i := range n {
 			w.band[i*w.stride] *= 1 + shift
 		}
-		if !(lapack.Implementation{}).Dpbtrf(blas.Upper, n, w.stride-1, w.band, w.stride) {
+		if !factorEnvelope(w.band, w.stride, m.reach) {
 			continue
 		}
 		copy(w.move, w.down)
-		lapack.Implementation{}.Dpbtrs(blas.Upper, n, w.stride-1, 1, w.band, w.stride, w.move, 1)
+		solveEnvelope(w.band, w.stride, m.reach, w.move)
 		for i, d := range w.down {
 			promise += d * w.move[i]
 		}

@@ -33,17 +33,10 @@ func NewGore(before, after []Vec2, sense float64) Gore {
 func (f *Flat) Gore(i int) Gore {
 	s := f.slits[i]
 	sense := 1.0
-	if f.mirrored() {
+	if turning(f.Points, f.mesh.triangles[0]) < 0 {
 		sense = -1
 	}
 	return NewGore(f.Column(s.Col, s.Foot, Before), f.Column(s.Col, s.Foot, After), sense)
-}
-
-// mirrored says whether columns and rows turn clockwise on the sheet.
-func (f *Flat) mirrored() bool {
-	v := f.mesh.triangles[0]
-	p := f.Points[v[0]]
-	return f.Points[v[1]].Sub(p).Cross(f.Points[v[2]].Sub(p)) < 0
 }
 
 // crossingShare is how far two edges must pass each other, as a share of their

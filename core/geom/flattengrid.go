@@ -54,7 +54,7 @@ type slitMesh struct {
 	vertices  int
 	triangles [][3]int
 	corners   [][3]int // the same triangles by grid point
-	band      int
+	reach     []int    // of each vertex's row in the matrix: see factorEnvelope
 }
 
 // newSlitMesh cuts g open. The diagonals of the cells alternate like the squares
@@ -100,6 +100,7 @@ func (m *slitMesh) triangulate(g Grid) {
 	cells := (g.Cols - 1) * (g.Rows - 1)
 	m.triangles = make([][3]int, 0, 2*cells)
 	m.corners = make([][3]int, 0, 2*cells)
+	m.reach = make([]int, m.vertices)
 	for c := range g.Cols - 1 {
 		for r := range g.Rows - 1 {
 			a := c*g.Rows + r
@@ -109,6 +110,9 @@ func (m *slitMesh) triangulate(g Grid) {
 			m.add(g, quad[first], quad[first+1], quad[(first+2)%4])
 			m.add(g, quad[first], quad[(first+2)%4], quad[(first+3)%4])
 		}
+	}
+	for v := 1; v < m.vertices; v++ {
+		m.reach[v] = max(m.reach[v], m.reach[v-1]-2)
 	}
 }
 
@@ -128,7 +132,10 @@ func (m *slitMesh) add(g Grid, corners ...int) {
 	}
 	m.triangles = append(m.triangles, v)
 	m.corners = append(m.corners, [3]int(corners))
-	m.band = max(m.band, max(v[0], v[1], v[2])-min(v[0], v[1], v[2]))
+	last := max(v[0], v[1], v[2])
+	for _, i := range v {
+		m.reach[i] = max(m.reach[i], 2*(last-i)+2)
+	}
 }
 
 // vertex returns the number of the vertex at a side of a grid point.

@@ -7,7 +7,7 @@ import (
 
 // Flat is a patch laid flat. Its lengths are in the grid's unit.
 type Flat struct {
-	Points     []Vec2 // by vertex; a Start for the next flattening with the same slits
+	Points     []Vec2 // by vertex, column by column, the two sides of a slit together
 	State      FlattenState
 	Iterations int
 	Stretches  []Stretch
@@ -39,6 +39,9 @@ func (s Stretch) Worst() float64 { return max(math.Abs(s.S1-1), math.Abs(s.S2-1)
 
 // At returns the flat place of the point in column c and row r.
 func (f *Flat) At(c, r int, side Side) Vec2 { return f.Points[f.mesh.vertex(c, r, side)] }
+
+// Slits returns the slits the patch was laid flat with.
+func (f *Flat) Slits() []Slit { return f.slits }
 
 // measure fills the stretches and what is drawn from them.
 func (f *Flat) measure(rest []restTriangle) {

@@ -34,11 +34,35 @@ func (f Frustum) At(angle, v float64) geom.Vec3 {
 // (across) and B (down): the side of a round-bottomed trough.
 type EllipseCylinder struct{ A, B float64 }
 
-// At returns the point a distance x along and at a share v of the quarter's
-// parameter, 0 at the bottom.
+// At returns the point a distance x along and at a share v of the quarter's arc,
+// 0 at the bottom.
 func (e EllipseCylinder) At(x, v float64) geom.Vec3 {
-	s, c := math.Sincos(v * math.Pi / 2)
+	want := v * e.arc(math.Pi/2)
+	angle := v * math.Pi / 2
+	for range 20 {
+		angle += (want - e.arc(angle)) / e.speed(angle)
+	}
+	s, c := math.Sincos(angle)
 	return geom.Vec3{X: x, Y: e.A * s, Z: -e.B * c}
+}
+
+// speed is the arc per unit of the ellipse's parameter, 0 at the bottom.
+func (e EllipseCylinder) speed(angle float64) float64 {
+	s, c := math.Sincos(angle)
+	return math.Hypot(e.A*c, e.B*s)
+}
+
+// arc integrates speed from the bottom by Simpson's rule; 64 panels are exact to
+// rounding for half-axes within a factor two of each other.
+func (e EllipseCylinder) arc(angle float64) float64 {
+	const panels = 64
+	h := angle / panels
+	sum := 0.0
+	for i := range panels {
+		a := float64(i) * h
+		sum += e.speed(a) + 4*e.speed(a+h/2) + e.speed(a+h)
+	}
+	return sum * h / 6
 }
 
 // SphereZone is the part of a unit sphere between the latitudes Low and High, radians.
