@@ -1,0 +1,113 @@
+package afloat
+
+import "math"
+
+// balance finds the plane at this heel that carries the load's volume with the
+// centre of buoyancy below the centre of mass as seen from the side. From a start
+// it takes Newton's steps in height and slope with exact derivatives (for the
+// clipped polygons as they stand); where those fail it bisects the slope with the
+// height solved inside. It reports false where neither balances.
+func (t *tilted) balance(volume float64, load Load, start Plane) (Plane, immersion, bool) {
+	if p, m, ok := t.newton(volume, load, start); ok {
+		return p, m, true
+	}
+	return t.bisect(volume, load)
+}
+
+// moment is the out-of-balance volume moment fore and aft and its derivatives by
+// height and slope. With the centre of mass at (gx, gv) in turned axes the balance
+// is (Mx - V gx) + slope (Mv - V gv) = 0, the distance between the centres along
+// the direction that is level and lies in the boat's middle plane.
+func (t *tilted) moment(m immersion, load Load, p Plane) (value, byHeight, bySlope float64) {
+	gx := load.Centre.X
+	gv := load.Centre.Y*t.sin + load.Centre.Z*t.cos
+	lever := m.up - m.volume*gv
+	value = m.along - m.volume*gx + p.Slope*lever
+	upByHeight := p.Height*m.plane + p.Slope*m.planeOne
+	upBySlope := p.Height*m.planeOne + p.Slope*m.planeTwo
+	byHeight = m.planeOne - gx*m.plane + p.Slope*(upByHeight-gv*m.plane)
+	bySlope = m.planeTwo - gx*m.planeOne + lever + p.Slope*(upBySlope-gv*m.planeOne)
+	return value, byHeight, bySlope
+}
+
+func (t *tilted) newton(volume float64, load Load, p Plane) (Plane, immersion, bool) {
+	half := t.body.halfLength()
+	for range newtonSteps {
+		m := t.immerse(p.Height, p.Slope)
+		v, vh, vs := m.volume-volume, m.plane, m.planeOne
+		f, fh, fs := t.moment(m, load, p)
+		det := vh*fs - vs*fh
+		// fs has the sign of the stiffness fore and aft: a balance with it negative
+		// would not be rested in.
+		if !(det > 0) || !(vh > 0) {
+			return p, m, false
+		}
+		dh := -(v*fs - vs*f) / det
+		ds := -(vh*f - v*fh) / det
+		p.Height += dh
+		p.Slope += ds
+		if !(math.Abs(p.Slope) <= steepestSlope) {
+			return p, m, false
+		}
+		if math.Abs(dh)+math.Abs(ds)*half < stepTolerance {
+			return p, t.immerse(p.Height, p.Slope), true
+		}
+	}
+	return p, immersion{}, false
+}
+
+func (t *tilted) bisect(volume float64, load Load) (Plane, immersion, bool) {
+	imbalance := func(slope float64) (Plane, immersion, float64, bool) {
+		p := Plane{t.heel, 0, slope}
+		height, m, ok := t.height(volume, slope)
+		p.Height = height
+		f, _, _ := t.moment(m, load, p)
+		return p, m, f, ok
+	}
+	low, high := -steepestSlope, steepestSlope
+	_, _, fl, okl := imbalance(low)
+	_, _, fh, okh := imbalance(high)
+	if !okl || !okh || !(fl < 0 && fh > 0) {
+		return Plane{}, immersion{}, false
+	}
+	for high-low > stepTolerance/t.body.halfLength() {
+		mid := (low + high) / 2
+		if _, _, f, _ := imbalance(mid); f < 0 {
+			low = mid
+		} else {
+			high = mid
+		}
+	}
+	p, m, _, ok := imbalance((low + high) / 2)
+	return p, m, ok
+}
+
+// height finds the height at which the body carries a volume at a given slope.
+// Volume grows with height, so the root is kept between bounds: Newton's step
+// where it stays inside them, half-way where it does not. It reports false where
+// the whole body is smaller than the volume.
+func (t *tilted) height(volume, slope float64) (float64, immersion, bool) {
+	low, high := t.extent(slope)
+	if t.immerse(high, slope).volume < volume {
+		return 0, immersion{}, false
+	}
+	h := (low + high) / 2
+	var m immersion
+	for range bisectionSteps {
+		m = t.immerse(h, slope)
+		if m.volume < volume {
+			low = h
+		} else {
+			high = h
+		}
+		next := h - (m.volume-volume)/m.plane
+		if !(next > low && next < high) {
+			next = (low + high) / 2
+		}
+		if math.Abs(next-h) < stepTolerance {
+			break
+		}
+		h = next
+	}
+	return h, m, true
+}

@@ -1,0 +1,130 @@
+package afloat
+
+import (
+	"math"
+
+	"barkwright/core/geom"
+)
+
+// Plane is the surface of the water in the boat's axes: at station x it is the
+// line y sin(Heel) + z cos(Heel) = Height + Slope x. Slope is the tangent of the
+// trim, positive by the bow.
+type Plane struct{ Heel, Height, Slope float64 }
+
+// tilted holds a body's rings turned to a heel, so that a new draught or trim
+// costs no turning: X runs across and level, Y up.
+type tilted struct {
+	body     *Body
+	heel     float64
+	sin, cos float64
+	ring     []geom.Vec2
+}
+
+func (b *Body) tilt(heel float64) *tilted {
+	t := &tilted{body: b, ring: make([]geom.Vec2, len(b.ring))}
+	t.turn(heel)
+	return t
+}
+
+// turn sets t to another heel.
+func (t *tilted) turn(heel float64) {
+	t.heel = heel
+	t.sin, t.cos = math.Sincos(heel)
+	for i, p := range t.body.ring {
+		t.ring[i] = geom.Vec2{X: p.X*t.cos - p.Y*t.sin, Y: p.X*t.sin + p.Y*t.cos}
+	}
+}
+
+// wet is what of one section lies under water, in turned axes: area and its first
+// moments across and upward; and the length, first and second moment across of
+// the water's surface.
+type wet struct {
+	area, across, up                float64
+	breadth, breadthOne, breadthTwo float64
+}
+
+// clip returns what of station i lies below level in turned axes. The section is
+// closed straight across from sheer to sheer, so what the gunwale cannot hold out
+// is not counted.
+//
+// With t the height above the level, area = -Int t ds and its moments
+// -Int s t ds, -Int t^2/2 ds round the boundary: the piece along the surface, where
+// t = 0, adds nothing, so it is never built, and a section cut into several pieces
+// needs no special care.
+func (t *tilted) clip(i int, level float64) wet {
+	var w wet
+	ring := t.ring[t.body.first[i]:t.body.first[i+1]]
+	last := ring[len(ring)-1]
+	s0, t0 := last.X, last.Y-level
+	for _, p := range ring {
+		s1, t1 := p.X, p.Y-level
+		a, ta, b, tb := s0, t0, s1, t1
+		s0, t0 = s1, t1
+		switch {
+		case ta >= 0 && tb >= 0:
+			continue
+		case ta < 0 && tb >= 0: // coming out of the water
+			b, tb = a+(b-a)*ta/(ta-tb), 0
+			w.breadth += b
+			w.breadthOne += b * b / 2
+			w.breadthTwo += b * b * b / 3
+		case ta >= 0 && tb < 0:
+			a, ta = a+(b-a)*ta/(ta-tb), 0
+			w.breadth -= a
+			w.breadthOne -= a * a / 2
+			w.breadthTwo -= a * a * a / 3
+		}
+		ds := b - a
+		w.area -= ds * (ta + tb) / 2
+		w.across -= ds * (a*(2*ta+tb) + b*(ta+2*tb)) / 6
+		w.up -= ds * (ta*ta + ta*tb + tb*tb) / 6
+	}
+	w.up += level * w.area
+	return w
+}
+
+// immersion is the integral of wet along the boat: volume, its first moments along
+// x, across and up in turned axes, and of the water plane the area (times the
+// cosine of the trim), the moments along x and the moment of inertia across.
+type immersion struct {
+	volume, along, across, up   float64
+	plane, planeOne, planeTwo   float64
+	planeAcross, planeAcrossTwo float64
+}
+
+func (t *tilted) immerse(height, slope float64) immersion {
+	var m immersion
+	for i, x := range t.body.x {
+		w := t.clip(i, height+slope*x)
+		k := t.body.weight[i]
+		m.volume += k * w.area
+		m.along += k * x * w.area
+		m.across += k * w.across
+		m.up += k * w.up
+		m.plane += k * w.breadth
+		m.planeOne += k * x * w.breadth
+		m.planeTwo += k * x * x * w.breadth
+		m.planeAcross += k * w.breadthOne
+		m.planeAcrossTwo += k * w.breadthTwo
+	}
+	return m
+}
+
+// centre returns the centre of the volume in the boat's axes.
+func (t *tilted) centre(m immersion) geom.Vec3 {
+	s, v := m.across/m.volume, m.up/m.volume
+	return geom.Vec3{X: m.along / m.volume, Y: s*t.cos + v*t.sin, Z: v*t.cos - s*t.sin}
+}
+
+// extent returns the heights of the lowest and the highest point above a plane of
+// the given slope through the origin.
+func (t *tilted) extent(slope float64) (low, high float64) {
+	low, high = math.Inf(1), math.Inf(-1)
+	for i, x := range t.body.x {
+		for _, p := range t.ring[t.body.first[i]:t.body.first[i+1]] {
+			low = math.Min(low, p.Y-slope*x)
+			high = math.Max(high, p.Y-slope*x)
+		}
+	}
+	return low, high
+}

@@ -1,0 +1,82 @@
+package afloat
+
+import "math"
+
+const (
+	// Gravity is standard gravity, m/s^2. 3rd General Conference on Weights and
+	// Measures, 1901 (from memory).
+	Gravity = 9.80665
+
+	// PaddlerMass is the assumed average weight per person, 185 lb, in kg. US Coast
+	// Guard, 46 CFR 170.090 as amended by Federal Register 14 December 2010, in
+	// force from 1 December 2011.
+	PaddlerMass = 185 * kilogramsPerPound
+
+	// kilogramsPerPound is exact by the agreement of July 1959.
+	kilogramsPerPound = 0.45359237
+
+	// CrewHeightStep is how far the crew is raised and lowered, 2 in, in metres, to
+	// show what height does to stiffness; a choice of the project.
+	CrewHeightStep = 2 * 0.0254
+)
+
+// MarkedFreeboards are the freeboards at which a load is stated, 3, 4, 6 and 8 in,
+// in metres. Six inches is makers' and instructors' custom for the largest load
+// of an open canoe (common practice, from memory); the others bracket it.
+func MarkedFreeboards() []float64 {
+	return []float64{3 * 0.0254, 4 * 0.0254, 6 * 0.0254, 8 * 0.0254}
+}
+
+// Solver limits. Attitudes are wanted to 0.1 mm; Newton's last step is asked to
+// be a ten-thousandth of that because it costs at most one more pass.
+const (
+	stepTolerance  = 1e-8 // m at the boat's ends
+	newtonSteps    = 25
+	bisectionSteps = 60
+	steepestSlope  = 0.5   // trim looked for up to 1 in 2, past any canoe's
+	angleTolerance = 1e-9  // rad, for heels found by search
+	valueTolerance = 1e-10 // m, of an arm or a freeboard searched for in heel
+	speedTolerance = 1e-6  // m/s
+	searchSteps    = 18    // heels tried in a search, so every 5 degrees
+	mostHeel       = math.Pi / 2
+)
+
+// Friction line: ITTC-1957 model-ship correlation line, 8th International Towing
+// Tank Conference, Madrid 1957, as given in NPL Ship Report 142 (Morrall 1970).
+const (
+	frictionFactor = 0.075
+	frictionPole   = 2.0 // log10 of the Reynolds number where the line has its pole
+	// LeastReynolds is where the line is no longer used: a canoe passes it below
+	// 3 mm/s, and the pole at 100 is near.
+	LeastReynolds = 1e4
+)
+
+// Thin-ship evaluator. The live grid is within about 0.3 % of the exact integral
+// on the parabolic hull at Froude numbers 0.20 to 0.45, the printed one 0.07 %.
+const (
+	steepestWave = 60.0 // secant of the last wave angle summed; what is beyond is below 1e-7
+	waveBand     = 0.05 // humps and hollows of the theory are not placed closer than 5 % in speed
+)
+
+// WaveGrid is how finely the thin-ship integral is summed.
+type WaveGrid struct{ Stations, Waterlines, Angles int }
+
+// LiveGrid and PrintedGrid are the two grids in use.
+func LiveGrid() WaveGrid    { return WaveGrid{40, 20, 400} }
+func PrintedGrid() WaveGrid { return WaveGrid{80, 40, 800} }
+
+// Paddling. Presets are judgement, set below the pedalling figures of the
+// literature; efficiency of a paddle is about 0.6 to 0.75 (from memory).
+const (
+	EasyPower    = 30.0  // W at the paddle, each paddler
+	TouringPower = 50.0  // W
+	BriskPower   = 75.0  // W
+	HardPower    = 100.0 // W
+
+	PaddleEfficiency      = 0.65
+	leastPaddleEfficiency = 0.60
+	mostPaddleEfficiency  = 0.75
+
+	// PaddlingDay is six hours, in seconds: the day the result is stated for.
+	PaddlingDay = 6 * 3600.0
+)

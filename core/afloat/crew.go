@@ -1,0 +1,63 @@
+package afloat
+
+// Posture is how a paddler is placed.
+type Posture int
+
+const (
+	// Kneeling on the bottom, on the heels or against a seat.
+	Kneeling Posture = iota
+	// SittingOnBottom with the legs forward.
+	SittingOnBottom
+	// SittingOnSeat with the feet on the bottom.
+	SittingOnSeat
+)
+
+// PostureSpread is how far either way the heights of CentreHeight may be from a
+// person's, m: the segment model is 3 cm above the one published sitting value
+// (USAF, Santschi et al. 1963: 0.24 to 0.25 m above the seat, from memory), and
+// results are to be rounded to 5 cm.
+const PostureSpread = 0.05
+
+const (
+	unknownPosture = "afloat: unknown posture"
+	badSeatHeight  = "afloat: seat height negative"
+)
+
+// heightAt is a centre of mass at a seat height, both above the bottom, m.
+type heightAt struct{ seat, centre float64 }
+
+// Estimates of a segment model: segment masses and centres after de Leva, J.
+// Biomechanics 29 (1996) 1223-1230 (fractions from memory), stature 1.741 m. Seat
+// height nothing is on the heels, or on the bottom.
+var (
+	kneelingHeights = []heightAt{{0, 0.37}, {0.20, 0.44}, {0.25, 0.47}, {0.30, 0.51}}
+	sittingHeights  = []heightAt{{0, 0.29}, {0.20, 0.48}, {0.25, 0.53}, {0.30, 0.57}}
+)
+
+// CentreHeight returns the height of a paddler's centre of mass over the inside of
+// the bottom, m, for a seat at a height over it; SittingOnBottom has no seat.
+// Between the model's seat heights it runs straight, above the last it keeps the
+// slope. It panics on a negative seat height or an unknown posture.
+func CentreHeight(p Posture, seat float64) float64 {
+	if !(seat >= 0) {
+		panic(badSeatHeight)
+	}
+	switch p {
+	case Kneeling:
+		return along(kneelingHeights, seat)
+	case SittingOnBottom:
+		return sittingHeights[0].centre
+	case SittingOnSeat:
+		return along(sittingHeights, seat)
+	}
+	panic(unknownPosture)
+}
+
+func along(table []heightAt, seat float64) float64 {
+	i := 0
+	for i+2 < len(table) && table[i+1].seat < seat {
+		i++
+	}
+	a, b := table[i], table[i+1]
+	return a.centre + (seat-a.seat)*(b.centre-a.centre)/(b.seat-a.seat)
+}

@@ -1,0 +1,182 @@
+package afloat_test
+
+import (
+	"testing"
+
+	"math"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"barkwright/core/afloat"
+	"barkwright/core/internal/bodies"
+	"barkwright/core/internal/check"
+)
+
+// testdata/published/ittc-1957-friction.csv.
+func TestFrictionLine(t *testing.T) {
+	for _, row := range check.Published(t, "ittc-1957-friction") {
+		c, ok := afloat.FrictionCoefficient(row.Float(t, "reynolds"))
+		require.True(t, ok)
+		assert.InDelta(t, row.Float(t, "exact"), c, 5e-11, row["reynolds"])
+		if row["printed"] != "" {
+			assert.InDelta(t, row.Float(t, "printed"), c, row.Float(t, "tolerance"), row["reynolds"])
+		}
+	}
+	for _, slow := range []float64{0, 99, 100, 9999, math.NaN()} {
+		c, ok := afloat.FrictionCoefficient(slow)
+		assert.False(t, ok)
+		assert.Zero(t, c)
+	}
+}
+
+// testdata/published/fresh-water.csv.
+func TestFreshWater(t *testing.T) {
+	for _, row := range check.Published(t, "fresh-water") {
+		w := afloat.WaterAt(row.Float(t, "celsius"))
+		assert.InDelta(t, row.Float(t, "tanaka"), w.Density, 5e-5, row["celsius"])
+		assert.InEpsilon(t, row.Float(t, "iapws"), w.KinematicViscosity*1e6, 5e-5, row["celsius"])
+		if row["ittcDensity"] != "" {
+			assert.InDelta(t, row.Float(t, "ittcDensity"), w.Density, row.Float(t, "ittcDensityTolerance"), row["celsius"])
+			assert.InDelta(t, row.Float(t, "ittcViscosity"), w.KinematicViscosity*1e6, 2e-4, row["celsius"])
+		}
+	}
+	assert.PanicsWithValue(t, "afloat: water temperature outside 0 to 40 C", func() { afloat.WaterAt(-1) })
+}
+
+// towed is a parabolic hull of length 5 on an equal grid, its surface given.
+func towed(beam, draught, surface float64, g afloat.WaveGrid) afloat.Towed {
+	grid := bodies.Parabolic(beam, draught).Grid(g.Stations, g.Waterlines)
+	waves := afloat.NewWaves(afloat.Offsets{Length: 5, Depth: draught,
+		Stations: g.Stations, Waterlines: g.Waterlines, Half: grid}, g.Angles)
+	return afloat.Towed{Length: 5, Surface: surface, Water: fresh, Waves: waves}
+}
+
+const surfaceA = 3.7197657762394 // hydrostatic-closed-forms.csv, parabolic
+
+func coefficient(h afloat.Towed, froude float64) float64 {
+	u := froude * math.Sqrt(afloat.Gravity*h.Length)
+	return 1000 * afloat.WaveCoefficient(h.Wave(u), h.Water.Density, u, h.Surface)
+}
+
+// testdata/published/parabolic-hull-waves.csv.
+func TestWaveCoefficients(t *testing.T) {
+	h := towed(0.5, 0.3125, surfaceA, afloat.PrintedGrid())
+	for _, row := range check.Published(t, "parabolic-hull-waves") {
+		assert.InEpsilon(t, row.Float(t, "coefficient"), coefficient(h, row.Float(t, "froude")),
+			row.Float(t, "tolerance"), row["froude"])
+	}
+}
+
+// testdata/published/parabolic-hull-waves-grid.csv.
+func TestWaveGridErrors(t *testing.T) {
+	exact := map[string]float64{}
+	for _, row := range check.Published(t, "parabolic-hull-waves") {
+		exact[row["froude"]] = row.Float(t, "coefficient")
+	}
+	for _, row := range check.Published(t, "parabolic-hull-waves-grid") {
+		g := afloat.WaveGrid{Stations: int(row.Float(t, "stations")),
+			Waterlines: int(row.Float(t, "waterlines")), Angles: int(row.Float(t, "angles"))}
+		h := towed(0.5, 0.3125, surfaceA, g)
+		if row["at25"] != "" {
+			assert.InDelta(t, row.Float(t, "at25"), coefficient(h, 0.25), 5e-8, g)
+			assert.InDelta(t, row.Float(t, "at40"), coefficient(h, 0.40), 5e-8, g)
+		}
+		if row["error20"] == "" {
+			continue
+		}
+		for column, froude := range map[string]string{"error20": "0.20", "error25": "0.25", "error35": "0.35", "error45": "0.45"} {
+			fn := map[string]float64{"0.20": 0.2, "0.25": 0.25, "0.35": 0.35, "0.45": 0.45}[froude]
+			got := 100 * (coefficient(h, fn)/exact[froude] - 1)
+			assert.InDelta(t, row.Float(t, column), got, row.Float(t, "errorTolerance"), "%v %s", g, froude)
+		}
+	}
+}
+
+// surfaceOf integrates the wetted surface of a parabolic hull of length 5, both sides,
+// by midpoints: within 1e-6.
+func surfaceOf(beam, draught float64) float64 {
+	const n, length = 1000, 5.0
+	sum := 0.0
+	for i := range n {
+		u := (2*float64(i)+1)/n - 1
+		for j := range n {
+			w := (float64(j) + 0.5) / n
+			along := -2 * beam / length * u * (1 - w*w)
+			down := -beam / draught * w * (1 - u*u)
+			sum += math.Sqrt(1 + along*along + down*down)
+		}
+	}
+	return 2 * sum * length * draught / (n * n)
+}
+
+func hulls(g afloat.WaveGrid) map[string]afloat.Towed {
+	return map[string]afloat.Towed{
+		"A": towed(0.5, 0.3125, surfaceA, g),
+		"B": towed(0.8, 0.12, surfaceOf(0.8, 0.12), g),
+	}
+}
+
+// testdata/published/parabolic-hull-push.csv.
+func TestPush(t *testing.T) {
+	assert.InEpsilon(t, surfaceA, surfaceOf(0.5, 0.3125), 1e-6)
+	all := hulls(afloat.WaveGrid{Stations: 160, Waterlines: 80, Angles: 1600})
+	for _, row := range check.Published(t, "parabolic-hull-push") {
+		h, u := all[row["hull"]], row.Float(t, "speed")
+		p := h.At(u)
+		// Half the last digit and what viscosity by the shorter formula adds, 0.003 %
+		// of it and a sixth of that of the friction.
+		assert.InDelta(t, row.Float(t, "friction"), p.Friction, 5e-6+5e-6*p.Friction)
+		assert.InEpsilon(t, row.Float(t, "wave"), p.Wave, 3e-4, "%s %v", row["hull"], u)
+		assert.InEpsilon(t, row.Float(t, "total"), p.Theory(), 3e-4)
+		assert.LessOrEqual(t, p.Low(), p.Theory())
+		assert.LessOrEqual(t, p.Theory(), p.High())
+		assert.LessOrEqual(t, p.WaveLow, p.Wave)
+	}
+}
+
+// testdata/published/parabolic-hull-speed.csv.
+func TestSpeedAtPower(t *testing.T) {
+	all := hulls(afloat.PrintedGrid())
+	for _, row := range check.Published(t, "parabolic-hull-speed") {
+		assert.InDelta(t, row.Float(t, "speed"), all[row["hull"]].SpeedAt(row.Float(t, "power")), 6e-4)
+	}
+	assert.Zero(t, all["A"].SpeedAt(0))
+}
+
+// The offsets of a floating body are those of the exact hull, and so are its waves.
+func TestOffsetsAsFloated(t *testing.T) {
+	e := exactBodies()["parabolic"]
+	a := e.body.At(e.load(), fresh, 0)
+	g := afloat.LiveGrid()
+	o := e.body.Offsets(a, g)
+	want := bodies.Parabolic(0.5, 0.3125).Grid(g.Stations, g.Waterlines)
+	assert.InDelta(t, 5, o.Length, 1e-12)
+	for i := range want {
+		// Chords of 400 in depth, and the draught a little deeper for them: 1e-5.
+		require.InDelta(t, want[i], o.Half[i], 1e-5)
+	}
+	got := e.body.Towed(a, fresh, g)
+	assert.InEpsilon(t, coefficient(towed(0.5, 0.3125, surfaceA, g), 0.35), coefficient(got, 0.35), 5e-4)
+}
+
+// A curve's speeds are 5 % apart and its bands those of the single speed.
+func TestCurveAndDay(t *testing.T) {
+	h := towed(0.5, 0.3125, surfaceA, afloat.LiveGrid())
+	curve := h.Curve(0.7, 32)
+	for i, p := range curve {
+		one := h.At(p.Speed)
+		assert.InDelta(t, one.High(), p.High(), 1e-9)
+		assert.InDelta(t, one.WaveLow, p.WaveLow, 1e-9)
+		if i > 0 {
+			assert.InEpsilon(t, 1.05, p.Speed/curve[i-1].Speed, 1e-12)
+		}
+	}
+	d := afloat.DayOn(curve, afloat.Paddling{Paddlers: 2, Power: afloat.TouringPower})
+	require.Equal(t, afloat.Floats, d.State)
+	assert.InEpsilon(t, h.SpeedAt(2*50*0.65), d.Speed, 0.005)
+	assert.Less(t, d.SpeedLow, d.Speed)
+	assert.Less(t, d.Speed, d.SpeedHigh)
+	assert.InEpsilon(t, 6*3600*d.Speed, d.Distance, 1e-12)
+	assert.Equal(t, afloat.NoSuchSpeed, afloat.DayOn(curve, afloat.Paddling{Paddlers: 0, Power: 50}).State)
+}

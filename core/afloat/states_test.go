@@ -1,0 +1,133 @@
+package afloat_test
+
+import (
+	"math"
+	"math/rand/v2"
+	"reflect"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"barkwright/core/afloat"
+	"barkwright/core/geom"
+	"barkwright/core/hull"
+	"barkwright/core/internal/bodies"
+)
+
+func TestNamedStates(t *testing.T) {
+	box := newBody(bodies.Box(bodies.Even(4, 8), 0.8, 0.3))
+	full := 4 * 0.8 * 0.3 * fresh.Density
+	load := func(mass, x, z float64) afloat.Load {
+		return afloat.Load{Mass: mass, Centre: geom.Vec3{X: x, Z: z}}
+	}
+	over := box.Float(load(full+25, 0, 0.1), fresh)
+	assert.Equal(t, afloat.Overloaded, over.State)
+	assert.InDelta(t, 25, over.Excess, 1e-9)
+	assert.Equal(t, afloat.Overloaded, box.Righting(load(full+25, 0, 0.1), fresh, 10).State)
+
+	down := box.Float(load(600, 0.5, 0.1), fresh)
+	assert.Equal(t, afloat.Swamped, down.State)
+	assert.Greater(t, down.Upright.FreeboardAt.X, 1.9, "at the bow")
+	assert.Equal(t, afloat.Swamped, box.Righting(load(600, 0.5, 0.1), fresh, 10).State)
+
+	assert.Equal(t, afloat.NotConverged, box.Float(load(100, 2.5, 0.1), fresh).State, "the load hangs outside the boat")
+	assert.Equal(t, afloat.NotConverged, box.Righting(load(100, 2.5, 0.1), fresh, 10).State)
+}
+
+func TestLoadAtFreeboard(t *testing.T) {
+	box := newBody(bodies.Box(bodies.Even(4, 8), 0.8, 0.5))
+	boat := afloat.Load{Mass: 40, Centre: geom.Vec3{Z: 0.2}}
+	for _, freeboard := range afloat.MarkedFreeboards() {
+		want := 4 * 0.8 * (0.5 - freeboard) * fresh.Density
+		level := box.CarriesLevel(boat, fresh, freeboard)
+		require.Equal(t, afloat.Floats, level.State)
+		assert.InDelta(t, want, level.Total, 1e-8)
+		assert.InDelta(t, want-40, level.Payload, 1e-8)
+		amidships := box.CarriesTrimmed(boat, afloat.Load{Centre: geom.Vec3{Z: 0.3}}, fresh, freeboard)
+		assert.InDelta(t, want, amidships.Total, 1e-8)
+	}
+	assert.Equal(t, afloat.NoSuchLoad, box.CarriesLevel(boat, fresh, 0.49).State)
+	assert.Equal(t, afloat.NoSuchLoad, box.CarriesTrimmed(boat, boat, fresh, 0.6).State)
+}
+
+// The load found for a freeboard, floated, leaves that freeboard.
+func TestTrimmedLoadLeavesItsFreeboard(t *testing.T) {
+	body := leaning()
+	boat, all := crewed()
+	place := afloat.Load{Mass: 1, Centre: all.Centre.Add(geom.Vec3{X: -0.2})}
+	for _, freeboard := range afloat.MarkedFreeboards() {
+		c := body.CarriesTrimmed(boat, place, fresh, freeboard)
+		require.Equal(t, afloat.Floats, c.State)
+		f := body.Float(boat.With(afloat.Item{Mass: c.Payload, At: place.Centre}), fresh)
+		require.Equal(t, afloat.Floats, f.State)
+		assert.InDelta(t, freeboard, f.Upright.Freeboard, 1e-6)
+		assert.Less(t, c.Total, body.CarriesLevel(boat, fresh, freeboard).Total, "trim costs load")
+	}
+}
+
+func TestLoads(t *testing.T) {
+	two := afloat.Total(afloat.Item{Mass: 1, At: geom.Vec3{X: 4}}, afloat.Item{Mass: 3, At: geom.Vec3{Z: 2}})
+	assert.Equal(t, afloat.Load{Mass: 4, Centre: geom.Vec3{X: 1, Z: 1.5}}, two)
+	assert.Equal(t, geom.Vec3{X: 1, Y: 0.5, Z: 1.5}, two.Moved(2, geom.Vec3{Y: 1}).Centre)
+	assert.Equal(t, afloat.Load{}, afloat.Total())
+}
+
+func TestMisusePanics(t *testing.T) {
+	point := []geom.Vec2{{X: 0, Y: 0}, {X: 1, Y: 1}}
+	closed := []geom.Vec2{{X: 0, Y: 0}, {X: 1, Y: 1}, {X: 0, Y: 2}}
+	at := func(x ...float64) []hull.Station {
+		var s []hull.Station
+		for _, x := range x {
+			s = append(s, hull.Station{X: x, Outline: point})
+		}
+		return s
+	}
+	for want, stations := range map[string][]hull.Station{
+		"afloat: fewer than three stations":       at(0, 1),
+		"afloat: stations not increasing in x":    at(0, 1, 1),
+		"afloat: station without points":          {{X: 0}, {X: 1}, {X: 2}},
+		"afloat: no station is open at the sheer": {{X: 0, Outline: closed}, {X: 1, Outline: closed}, {X: 2, Outline: closed}},
+	} {
+		assert.PanicsWithValue(t, want, func() { afloat.NewBody(stations) })
+	}
+	box := newBody(bodies.Box(bodies.Even(4, 8), 0.8, 0.3))
+	assert.PanicsWithValue(t, "afloat: load without mass", func() { box.At(afloat.Load{}, fresh, 0) })
+	assert.PanicsWithValue(t, "afloat: a righting curve needs at least two steps", func() { box.Righting(afloat.Load{Mass: 1}, fresh, 1) })
+	assert.PanicsWithValue(t, "afloat: a heeled plane where an upright one is asked", func() { box.WettedSurface(afloat.Plane{Heel: 0.1}) })
+}
+
+// Whatever load is put wherever, every number is a number.
+func TestNeverNaN(t *testing.T) {
+	body := leaning()
+	r := rand.New(rand.NewPCG(1, 1))
+	count := map[afloat.State]int{}
+	for range 300 {
+		load := afloat.Load{Mass: 1 + 1100*r.Float64(),
+			Centre: geom.Vec3{X: r.NormFloat64() * 0.5, Y: r.NormFloat64() * 0.1, Z: r.Float64()}}
+		f := body.Float(load, fresh)
+		count[f.State]++
+		requireNumbers(t, reflect.ValueOf(f))
+		requireNumbers(t, reflect.ValueOf(body.Righting(load, fresh, 12)))
+		requireNumbers(t, reflect.ValueOf(body.CarriesTrimmed(load, load, fresh, 0.15)))
+	}
+	for _, s := range []afloat.State{afloat.Floats, afloat.Overloaded, afloat.Swamped, afloat.CapsizesUpright} {
+		assert.Positive(t, count[s], "%v not met", s)
+	}
+}
+
+func requireNumbers(t *testing.T, v reflect.Value) {
+	t.Helper()
+	switch v.Kind() {
+	case reflect.Float64:
+		require.False(t, math.IsNaN(v.Float()) || math.IsInf(v.Float(), 0))
+	case reflect.Struct:
+		for i := range v.NumField() {
+			requireNumbers(t, v.Field(i))
+		}
+	case reflect.Slice:
+		for i := range v.Len() {
+			requireNumbers(t, v.Index(i))
+		}
+	}
+}
