@@ -45,7 +45,7 @@ type FlattenState int
 const (
 	Converged    FlattenState = iota // the last Newton step is under the tolerance
 	NotConverged                     // the iterations ran out, or no downhill step was left
-	Flipped                          // the start had triangles turned over and some stayed so
+	Flipped                          // some triangles are turned over at the end
 	NoShape                          // a triangle of the grid has no area, or a point is no number
 )
 
@@ -66,9 +66,11 @@ type FlattenWorkspace struct {
 }
 
 // Flatten lays the patch flat: it minimises the area-weighted
-// as-rigid-as-possible energy of the triangles by projected Newton steps, banded
-// Cholesky and a halving line search that lets the energy only fall and turns no
-// triangle over. w may be nil.
+// as-rigid-as-possible energy of the triangles by projected Newton steps, an
+// envelope Cholesky and a halving line search that lets the energy only fall and
+// turns no triangle over. Only where every such step is barred, as from a crumpled
+// start, may triangles turn over on the way; a sheet that ends with one is Flipped.
+// w may be nil.
 func Flatten(p FlattenProblem, w *FlattenWorkspace) Flat {
 	if w == nil {
 		w = &FlattenWorkspace{}
@@ -102,16 +104,17 @@ func (w *FlattenWorkspace) descend(p FlattenProblem, f *Flat, size float64) {
 			break
 		}
 		f.Iterations++
-		var share float64
-		share, energy, flipped = w.search(f, energy, flipped)
-		if share == 0 {
-			if promise <= roundingEnergy*(energy+roundingEnergy*size*size) {
-				f.State = Converged
+		moved := false
+		for _, allowed := range [2]int{flipped, len(f.mesh.triangles)} {
+			if moved, energy, flipped = w.search(f, energy, flipped, allowed); moved {
+				break
 			}
-			break
 		}
-		if w.longest() <= tolerance*size {
+		lost := promise <= roundingEnergy*(energy+roundingEnergy*size*size)
+		if w.longest() <= tolerance*size || !moved && lost {
 			f.State = Converged
+		}
+		if f.State == Converged || !moved {
 			break
 		}
 	}
@@ -124,26 +127,26 @@ func (w *FlattenWorkspace) descend(p FlattenProblem, f *Flat, size float64) {
 // area (a strain of 1e-10), below which a promised fall is lost in rounding.
 const roundingEnergy = 1e-10
 
-// maxHalvings ends the line search at a millionth of the Newton step.
-const maxHalvings = 20
+// maxHalvings ends the line search at a thousandth of the Newton step.
+const maxHalvings = 10
 
-// search moves f.Points along w.move by 1, 1/2, 1/4 ... of it, the first share
-// at which the energy falls and no more triangles than before are turned over.
-// It returns the share, 0 where none will do, and the energy and the number
-// turned over there.
-func (w *FlattenWorkspace) search(f *Flat, energy float64, flipped int) (float64, float64, int) {
+// search moves f.Points along w.move by 1, 1/2, 1/4 ... of it, the first share at
+// which the energy falls and no more than the allowed number of triangles are
+// turned over. It returns whether one was found, and the energy and the number
+// turned over where the points now are.
+func (w *FlattenWorkspace) search(f *Flat, energy float64, flipped, allowed int) (bool, float64, int) {
 	share := 1.0
 	for range maxHalvings {
 		for v, p := range f.Points {
 			w.trialPoints[v] = Vec2{p.X + share*w.move[2*v], p.Y + share*w.move[2*v+1]}
 		}
-		if e, n := w.energy(&f.mesh, w.trialPoints); e < energy && n <= flipped {
+		if e, n := w.energy(&f.mesh, w.trialPoints); e < energy && n <= allowed {
 			copy(f.Points, w.trialPoints)
-			return share, e, n
+			return true, e, n
 		}
 		share /= 2
 	}
-	return 0, energy, flipped
+	return false, energy, flipped
 }
 
 // longest returns the largest coordinate of the Newton step.

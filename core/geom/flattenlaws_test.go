@@ -174,6 +174,75 @@ func TestFlattenWarmStart(t *testing.T) {
 	assert.Equal(t, want.Points, flatten(t, other).Points, "a result cut otherwise is passed over")
 }
 
+// The start's held coordinates hold, not the earlier result's; one turned over is
+// passed over.
+func TestFlattenWarmStartKeepsTheHold(t *testing.T) {
+	p := illustrativeCanoe{0.86}.problem(24, 8, 3)
+	first := flatten(t, p)
+	mirrored, moved := p, p
+	for c := range p.Grid.Cols {
+		for r := range p.Grid.Rows {
+			q := first.At(c, r, geom.Before)
+			mirrored.Start = append(mirrored.Start, geom.Vec2{X: q.X, Y: -q.Y})
+			moved.Start = append(moved.Start, geom.Vec2{X: q.X + 0.01, Y: q.Y})
+		}
+	}
+	moved.Warm = &first
+	assert.InDelta(t, first.At(0, 3, geom.Before).X+0.01, flattenAt(t, moved, 0, 3).X, near)
+	mirrored.Warm = &first
+	assert.InDelta(t, -first.At(0, 3, geom.Before).Y, flattenAt(t, mirrored, 0, 3).Y, near)
+}
+
+func flattenAt(t *testing.T, p geom.FlattenProblem, c, r int) geom.Vec2 {
+	f := flatten(t, p)
+	return f.At(c, r, geom.Before)
+}
+
+// A start crumpled in both directions, far from any sheet that could be right, is
+// opened out to the same sheet.
+func TestFlattenFromARoughStart(t *testing.T) {
+	const columns, rows = 24, 8
+	p := illustrativeCanoe{0.86}.problem(columns, rows, 3)
+	want := flatten(t, p)
+	random := rand.New(rand.NewPCG(3, 3))
+	for range 20 {
+		p.Start = nil
+		squash := geom.Vec2{X: 0.3 + random.Float64(), Y: 0.3 + random.Float64()}
+		lean := 2 * random.NormFloat64()
+		for c := range columns + 1 {
+			for r := range rows + 1 {
+				q := want.At(c, r, geom.Before)
+				if q.Y < 1e-9 {
+					q.Y = 0
+				}
+				q = geom.Vec2{X: squash.X*q.X + lean*q.Y, Y: squash.Y * q.Y}
+				if r > 0 {
+					q.X += 0.02 * (random.Float64() - 0.5)
+					q.Y += 0.01 * (random.Float64() - 0.5)
+				}
+				p.Start = append(p.Start, q)
+			}
+		}
+		got := flatten(t, p)
+		assert.InDelta(t, want.RMS, got.RMS, 1e-7)
+		for i := range p.Slits {
+			assert.InDelta(t, want.Gore(i).Width, got.Gore(i).Width, near)
+		}
+	}
+}
+
+// The outline encloses the sheet: its area by the shoelace is that of the triangles.
+func TestOutlineEnclosesTheSheet(t *testing.T) {
+	f := flatten(t, illustrativeCanoe{0.86}.problem(24, 8, 3))
+	line := f.Outline()
+	twice := 0.0
+	for i, p := range line {
+		twice += p.Cross(line[(i+1)%len(line)])
+	}
+	assert.InEpsilon(t, f.FlatArea, twice/2, 1e-12)
+	assert.Len(t, line, 2*24+2*8+3*2*5)
+}
+
 // One workspace serves problems of any size in turn and changes none of their results.
 func TestFlattenWorkspaceCarriesNothing(t *testing.T) {
 	var w geom.FlattenWorkspace
