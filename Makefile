@@ -1,0 +1,56 @@
+# make run     build the page, serve it on this machine, open a browser where there is one
+# make test    formatting, vet, every test natively, the core's under node, the page in a browser
+# make bench   what the page costs: the core, the pictures, opening and standing idle
+# make golden  rewrite the goldens; look at git diff afterwards
+# make page    build web/dist/barkwright.html and nothing else
+# make clean   remove what was built
+
+PAGE  := web/dist/barkwright.html
+WASM  := GOOS=js GOARCH=wasm
+# What has no screen in it, and so runs on the page's target under node too.
+PURE  := ./core/... ./wasm/scene/... ./wasm/paint/mesh/...
+# wasm_exec refuses a long environment, so node gets only what it needs.
+NODE  := env -i PATH=$(PATH) HOME=$(HOME) $(shell go env GOROOT)/lib/wasm/go_js_wasm_exec
+
+.PHONY: run test bench golden page clean format vet native node browser
+
+run:
+	go run ./web/pack -serve
+
+page:
+	go run ./web/pack
+
+test: format vet native node browser
+
+format:
+	@unformatted=$$(gofmt -l .); test -z "$$unformatted" || { echo "gofmt these:"; echo "$$unformatted"; exit 1; }
+
+vet:
+	go vet ./...
+	$(WASM) go vet ./wasm/... ./core/... ./web/e2e/bare
+
+native:
+	go test -count=1 ./...
+
+node:
+	@if command -v node >/dev/null; then \
+		echo 'the same on the page'"'"'s target, under node:'; \
+		$(WASM) go test -count=1 -exec "$(NODE)" $(PURE); \
+	else echo "skipped: no node here to run the core's tests on the page's target"; fi
+
+browser: page
+	@browser=$$(./web/e2e/browser.sh) && echo "the page in $$browser:" && \
+	BARKWRIGHT_BROWSER="$$browser" BARKWRIGHT_PAGE="$(CURDIR)/$(PAGE)" go test -count=1 ./web/e2e
+
+bench: page
+	go test -run '^$$' -bench . -benchmem $(PURE)
+	@if command -v node >/dev/null; then $(WASM) go test -run '^$$' -bench . -benchmem -exec "$(NODE)" $(PURE); fi
+	go run ./web/pack -bare
+	@browser=$$(./web/e2e/browser.sh) && BARKWRIGHT_BROWSER="$$browser" BARKWRIGHT_PAGE="$(CURDIR)/$(PAGE)" \
+	BARKWRIGHT_BARE="$(CURDIR)/web/dist/bare.html" go test -count=1 -v -run TestCost ./web/e2e
+
+golden:
+	go test -count=1 ./core/... ./wasm/scene/... -update
+
+clean:
+	rm -rf web/dist

@@ -1,0 +1,103 @@
+package e2e
+
+import (
+	"bytes"
+	"image/png"
+	"testing"
+
+	"github.com/chromedp/cdproto/runtime"
+	"github.com/chromedp/chromedp"
+	"github.com/chromedp/chromedp/kb"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+const gunwale = `document.querySelector('[data-result="gunwale.length"]').dataset.value`
+
+// A slider moved by its own keys changes the number and the picture.
+func TestSliderChangesNumberAndPicture(t *testing.T) {
+	p := open(t, desktop)
+	before, drawn := eval[string](p, gunwale), p.drawn()
+	p.do(chromedp.Focus(chromedp.CSS(`input[name="length"]`)), chromedp.KeyEvent(kb.ArrowRight+kb.ArrowRight+kb.ArrowRight))
+	p.wait(`%s !== %q`, gunwale, before)
+	p.wait(`+document.documentElement.dataset.drawn > %d`, drawn)
+	p.do(chromedp.KeyEvent(kb.ArrowLeft + kb.ArrowLeft + kb.ArrowLeft))
+	p.wait(`%s === %q`, gunwale, before)
+	p.do(chromedp.Click(chromedp.CSS(`[data-control="length"] [data-step="1"]`)))
+	p.wait(`%s !== %q`, gunwale, before)
+}
+
+// At each size: nothing runs off sideways, the boat and its numbers are in the
+// window without a touch, every target can be hit, and ink is on the picture.
+func TestFirstScreen(t *testing.T) {
+	for _, s := range []screen{desktop, phone, projector} {
+		t.Run(s.name, func(t *testing.T) {
+			p := open(t, s)
+			p.settle()
+			assert.LessOrEqual(t, eval[int](p, `document.documentElement.scrollWidth`), int(s.width), "no sideways scroll")
+			for _, id := range []string{"headline", "view"} {
+				assert.True(t, eval[bool](p, `(({top, bottom, left, right}) => top >= 0 && left >= 0 && bottom <= innerHeight && right <= innerWidth && bottom > top)(document.getElementById(%q).getBoundingClientRect())`, id), "%s is in the window", id)
+			}
+			// 44 CSS pixels is the house rule, WCAG 2.2 success criterion 2.5.5.
+			small := eval[[]string](p, `[...document.querySelectorAll('button, select, summary, input')]
+				.filter(e => e.getClientRects().length)
+				.filter(e => { const r = e.getBoundingClientRect(); return r.width < 44 || r.height < 44; })
+				.map(e => e.outerHTML.slice(0, 90))`)
+			assert.Empty(t, small, "targets under 44 pixels")
+			named := eval[[]string](p, `[...document.querySelectorAll('button, select, input, textarea')]
+				.filter(e => !(e.labels && e.labels.length) && !e.getAttribute('aria-label') && !e.textContent.trim())
+				.map(e => e.outerHTML.slice(0, 90))`)
+			assert.Empty(t, named, "controls without a name")
+			assert.Greater(t, inkOn(p, p.shot(s.name)), 500, "dark pixels on the picture")
+		})
+	}
+}
+
+// inkOn counts the dark pixels of a screenshot inside the view.
+func inkOn(p *tab, screenshot []byte) int {
+	p.Helper()
+	picture, err := png.Decode(bytes.NewReader(screenshot))
+	require.NoError(p, err)
+	box := eval[[]float64](p, `(r => [r.left, r.top, r.right, r.bottom].map(v => v * devicePixelRatio))(document.getElementById('view').getBoundingClientRect())`)
+	dark := 0
+	for y := int(box[1]) + 2; y < int(box[3])-2; y++ {
+		for x := int(box[0]) + 2; x < int(box[2])-2; x++ {
+			if r, g, b, _ := picture.At(x, y).RGBA(); r+g+b < 3*0x6000 {
+				dark++
+			}
+		}
+	}
+	return dark
+}
+
+// The page may ask for nothing, and what it holds may not be made to run text.
+func TestContentPolicyBlocks(t *testing.T) {
+	p := open(t, desktop)
+	// The protocol's own evaluation is let past the rule unless told otherwise.
+	strict := func(e *runtime.EvaluateParams) { e.AllowUnsafeEvalBlockedByCSP = new(false) }
+	made, err := chromedp.Run(p.ctx, chromedp.Evaluate[string](`(() => { try { return String(Function('return 1')()); } catch { return 'refused'; } })()`, strict))
+	require.NoError(t, err)
+	assert.Equal(t, "refused", made)
+	outcome, err := chromedp.Run(p.ctx, chromedp.Evaluate[string](
+		`fetch('http://127.0.0.1:9/').then(() => 'answered', () => 'refused')`, chromedp.EvalAwaitPromise))
+	require.NoError(t, err)
+	assert.Equal(t, "refused", outcome)
+	p.settle()
+	faults := p.take()
+	require.NotEmpty(t, faults)
+	for _, f := range faults {
+		assert.Contains(t, f, "Content Security Policy", "refused by the page's own rule, not for want of a server")
+	}
+}
+
+// Nothing is drawn while nothing changes.
+func TestIdleDrawsNothing(t *testing.T) {
+	p := open(t, desktop)
+	p.settle()
+	p.settle()
+	before := p.drawn()
+	for range 10 {
+		p.settle()
+	}
+	assert.Equal(t, before, p.drawn())
+}
