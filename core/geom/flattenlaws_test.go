@@ -265,6 +265,42 @@ func TestFlattenCollapsedColumn(t *testing.T) {
 	assert.Len(t, f.Outline(), 2*8+12)
 }
 
+// A slit in a surface that lies flat by itself stays shut, and every line keeps its length.
+func TestFlattenDevelopableWithSlits(t *testing.T) {
+	trough := bodies.EllipseCylinder{A: 0.45, B: 0.33}
+	g := geom.NewGrid(9, 13, func(c, r int) geom.Vec3 { return trough.At(float64(c)/8, float64(r)/12) })
+	f := flatten(t, geom.FlattenProblem{Grid: g, Slits: evenSlits(8, 4, 3), Hold: baseHeld, Tolerance: tight})
+	for i := range f.Slits() {
+		assert.InDelta(t, 0, f.Gore(i).Width, 1e-12)
+	}
+	assert.Len(t, f.Row(12), 4)
+	row, column := f.RowLengths(12), f.ColumnLengths(2, 4, geom.After)
+	assert.InDelta(t, row.Surface, row.Flat, 1e-12)
+	assert.InDelta(t, column.Surface, column.Flat, 1e-12)
+	_, crosses := geom.SelfCrossing(f.Outline())
+	assert.False(t, crosses, "shut banks touch")
+}
+
+// Neither a sheet that nothing holds, nor pieces hinged at single points, nor a
+// tolerance finer than rounding stops the search.
+func TestFlattenLooseAndFine(t *testing.T) {
+	p := illustrativeCanoe{0.86}.problem(24, 8, 0)
+	p.Hold = nil
+	want := flatten(t, p)
+	p.Hold = func(c, r int) geom.Held { return geom.Held{} }
+	got := flatten(t, p)
+	assert.InDelta(t, want.RMS, got.RMS, 1e-7)
+
+	p.Slits = []geom.Slit{{Col: 12, Foot: 0}}
+	hinged := flatten(t, p)
+	assert.Less(t, hinged.RMS, got.RMS)
+
+	p = illustrativeCanoe{0.86}.problem(24, 8, 3)
+	p.Tolerance = 1e-18
+	fine := flatten(t, p)
+	assert.Less(t, fine.Iterations, geom.DefaultFlattenIterations)
+}
+
 func TestFlattenNamesItsFailures(t *testing.T) {
 	flat := geom.NewGrid(3, 3, func(c, r int) geom.Vec3 { return geom.Vec3{X: float64(c), Y: float64(r)} })
 
