@@ -1,0 +1,126 @@
+package design
+
+import "barkwright/core/wood"
+
+// Design is every number a user can set: metres, kilograms, degrees Celsius,
+// and plain numbers for shapes and counts. It is comparable: two designs that
+// are == give the same boat.
+type Design struct {
+	Name, Notes string
+
+	Boat
+	Sheer
+	Bed
+	Ends
+	Timber
+	Root
+	Crew
+
+	// Own marks the dependent parameters that no longer follow.
+	Own Owned
+}
+
+// Boat is the size and the plan of the gunwales.
+type Boat struct {
+	Length, Overhang, Beam float64
+	// GreatestBeam is the breadth of the bark where it bulges beyond the
+	// gunwales; 0 for none.
+	GreatestBeam       float64
+	BeamFull, BeamFine float64
+	Depth              float64
+}
+
+// Sheer is the rise of the gunwales and of the bottom toward the ends.
+type Sheer struct {
+	GunwaleEndHeight, SheerSweep float64
+	Rocker, RockerSpread         float64
+}
+
+// Bed is the bark, the building frame that weighs it down and the bed under it.
+type Bed struct {
+	FrameWidth, FrameLength, FrameFull, FrameFine float64
+	TurnWidth, Bilge                              float64
+	BedLength, BedCrown, EndBlocking              float64
+	BarkThickness, SheetWidth, SheetLength        float64
+	Gores                                         int
+	GoreFoot, SeamLap, GunwaleTurn                float64
+}
+
+// Ends are the stems and headboards.
+type Ends struct {
+	EndHeight, HeadSetback, HeelLength, EndFull float64
+	StemDepth, StemWidth                        float64
+	StemLaminations                             int
+	StemSolid, Headboard                        float64
+}
+
+// Timber is the wood: what each part is made of and its sizes.
+type Timber struct {
+	StemStock, RibStock, GunwaleStock wood.Stock
+
+	InwaleThickness, InwaleDepth, OutwaleThickness, OutwaleDepth float64
+	CapWidth, CapThickness                                       float64
+	GunwaleEndSplits                                             int
+
+	// Thwarts is odd. ThwartAt holds, from the one next to the middle outward,
+	// their places as shares of the half gunwale along its curve.
+	Thwarts  int
+	ThwartAt [4]float64
+
+	Ribs                                             int
+	RibWidthMid, RibWidthEnd, RibTipWidth            float64
+	RibThickness, RibThicknessEnd, RibTuck           float64
+	SheathingThickness, SheathingWidth, SheathingLap float64
+}
+
+// Root is the lacing of the gunwales and the stitches of each kind of seam.
+type Root struct {
+	GroupHoles, Passes, PegEvery            int
+	HoleSpacing, RootWidth, Tail, RootWaste float64
+
+	GoreStitch, GoreBite, PanelStitch, PanelBite float64
+	JointStitch, JointBite, EndStitch, EndBite   float64
+}
+
+// Posture is how a paddler sits.
+type Posture int
+
+// The postures, in the order of their list.
+const (
+	Kneeling Posture = iota
+	SittingOnBottom
+	SittingOnSeat
+)
+
+// Postures lists them in their order.
+func Postures() []Posture { return []Posture{Kneeling, SittingOnBottom, SittingOnSeat} }
+
+// String is the posture as the form names it.
+func (p Posture) String() string {
+	return [...]string{"kneeling", "sitting on the bottom", "sitting on a seat"}[p]
+}
+
+// Crew is who and what the boat carries.
+type Crew struct {
+	Paddlers                          int
+	PaddlerMass                       float64
+	Posture                           Posture
+	SeatHeight                        float64
+	Cargo, CargoHeight, CargoPosition float64
+	WaterTemperature                  float64
+}
+
+// OuterThwarts is the number of thwarts each side of the middle one.
+func (d Design) OuterThwarts() int { return (d.Thwarts - 1) / 2 }
+
+// HalfGunwale is the distance from amidships to the gunwale's end along x.
+func (d Design) HalfGunwale() float64 { return d.Length/2 - d.Overhang }
+
+// HeelX is the distance from amidships to the heel of the stem along x.
+func (d Design) HeelX() float64 { return d.Length/2 - d.HeelLength }
+
+// HeadX is the distance from amidships to the stem head along x.
+func (d Design) HeadX() float64 { return d.Length/2 - d.HeadSetback }
+
+// Bulges tells whether the bark is to stand out beyond the gunwales.
+func (d Design) Bulges() bool { return d.GreatestBeam > 0 }

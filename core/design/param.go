@@ -1,0 +1,124 @@
+package design
+
+import (
+	"math"
+
+	"barkwright/core/units"
+)
+
+// Group is a fold of the form, in the order of the work.
+type Group string
+
+// The groups, in their order.
+const (
+	GroupBoat   Group = "Boat"
+	GroupSheer  Group = "Sheer and rocker"
+	GroupBed    Group = "Bark and frame"
+	GroupEnds   Group = "Ends"
+	GroupTimber Group = "Timber"
+	GroupRoot   Group = "Root"
+	GroupCrew   Group = "Crew"
+)
+
+// Groups lists them in their order.
+func Groups() []Group {
+	return []Group{GroupBoat, GroupSheer, GroupBed, GroupEnds, GroupTimber, GroupRoot, GroupCrew}
+}
+
+// Param is one number of the design: what the form shows and what it accepts.
+type Param struct {
+	Key, Label, Help string
+	Group            Group
+	Kind             units.Kind
+	// Min, Max and Default in the kind's SI unit. A choice runs from 0 to its
+	// last option.
+	Min, Max, Default float64
+	// StepInch and StepMetric are the sliders' steps in either system, SI.
+	StepInch, StepMetric float64
+	// Options names the choices; nil where the number is a quantity.
+	Options []string
+	// NoneAtMin says that the slider's lowest place means none and is kept as 0.
+	NoneAtMin bool
+	// Odd allows odd numbers only.
+	Odd bool
+
+	get    func(Design) float64
+	put    func(*Design, float64)
+	follow func(Design) float64
+	own    Owned
+}
+
+// Follows tells whether the parameter is a dependent one.
+func (p Param) Follows() bool { return p.follow != nil }
+
+// Owned tells whether a dependent parameter no longer follows.
+func (p Param) Owned(d Design) bool { return d.Own&p.own != 0 }
+
+// Get returns the parameter's value in SI.
+func (p Param) Get(d Design) float64 { return p.get(d) }
+
+// Set returns d with the parameter at v, in SI, marked as set where it follows,
+// and every dependent parameter brought up to date. Counts are rounded to whole
+// numbers.
+func (p Param) Set(d Design, v float64) Design {
+	p.put(&d, v)
+	d.Own |= p.own
+	return Follow(d)
+}
+
+// Reset returns d with the parameter at its default, tied again where it follows.
+func (p Param) Reset(d Design) Design {
+	p.put(&d, p.Default)
+	d.Own &^= p.own
+	return Follow(d)
+}
+
+// Step returns the slider's step in a system, SI.
+func (p Param) Step(s units.System) float64 {
+	if s == units.Metric {
+		return p.StepMetric
+	}
+	return p.StepInch
+}
+
+// Owned is the set of dependent parameters that the user has set, one bit each
+// in the order of the table.
+type Owned uint32
+
+// Follow returns d with every dependent parameter that is not owned computed
+// from what it depends on, rounded to its step and held inside its range.
+func Follow(d Design) Design {
+	for _, p := range table {
+		if p.follow == nil || d.Own&p.own != 0 {
+			continue
+		}
+		v := p.follow(d)
+		if p.StepInch > 0 {
+			v = math.Round(v/p.StepInch) * p.StepInch
+		}
+		p.put(&d, math.Max(p.Min, math.Min(p.Max, v)))
+	}
+	return d
+}
+
+// Params returns the table of parameters in the order of the form.
+func Params() []Param { return append([]Param(nil), table...) }
+
+// Lookup finds a parameter by key.
+func Lookup(key string) (Param, bool) {
+	for _, p := range table {
+		if p.Key == key {
+			return p, true
+		}
+	}
+	return Param{}, false
+}
+
+// Default is the boat the page opens with; it is invented.
+func Default() Design {
+	d := Design{Name: "Heron Cove, first canoe"}
+	for _, p := range table {
+		p.put(&d, p.Default)
+	}
+	return Follow(d)
+}

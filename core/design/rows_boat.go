@@ -1,0 +1,119 @@
+package design
+
+import "barkwright/core/units"
+
+func boatRows() []Param {
+	g := GroupBoat
+	return []Param{
+		row(g, "length", "Length overall", "From one foremost point of the bark to the other.").
+			hull(192, 96, 444, func(d *Design) *float64 { return &d.Length }),
+		row(g, "overhang", "Ends beyond the gunwales, each", "How far the foremost point stands beyond the end of the gunwales.").
+			hull(9, 0, 30, func(d *Design) *float64 { return &d.Overhang }),
+		row(g, "beam", "Beam inside the gunwales", "Amidships, between the inner faces of the gunwales: the middle thwart from shoulder to shoulder.").
+			hull(33, 18, 72, func(d *Design) *float64 { return &d.Beam }),
+		greatestBeam(),
+		row(g, "beamFull", "Gunwales carried full amidships", "More keeps the breadth further toward the ends.").
+			shape(2.1, 1.2, 4, 0.05, func(d *Design) *float64 { return &d.BeamFull }),
+		row(g, "beamFine", "Gunwales fined off to the ends", "More draws the ends in finer; over 1 the gunwales turn hollow there.").
+			shape(1.3, 0.9, 2.3, 0.05, func(d *Design) *float64 { return &d.BeamFine }),
+		row(g, "depth", "Depth amidships", "From the outside of the bark on the bottom to the top of the inwale.").
+			hull(12.5, 7, 34, func(d *Design) *float64 { return &d.Depth }),
+	}
+}
+
+func greatestBeam() Param {
+	p := row(GroupBoat, "greatestBeam", "Greatest breadth of bark", "Where the sides bulge beyond the gunwales; none where they do not.").
+		hull(0, 0, 84, func(d *Design) *float64 { return &d.GreatestBeam })
+	p.NoneAtMin = true
+	return p
+}
+
+func sheerRows() []Param {
+	g := GroupSheer
+	return []Param{
+		row(g, "gunwaleEndHeight", "Height of the gunwale at its ends", "Top of the inwale there, over the bottom amidships.").
+			hull(20, 9, 48, func(d *Design) *float64 { return &d.GunwaleEndHeight }).
+			follows(func(d Design) float64 { return d.Depth + 7.5*units.Inch }),
+		row(g, "sheerSweep", "Even sweep to flat with lifted ends", "Low: the sheer rises evenly from the middle. High: flat for most of its length and lifted at the ends.").
+			shape(5, 1.5, 10, 0.1, func(d *Design) *float64 { return &d.SheerSweep }),
+		row(g, "rocker", "Rocker: rise of the bottom at the heels", "Height of the bottom at the stem's heel over the bottom amidships.").
+			hull(1.5, 0, 12, func(d *Design) *float64 { return &d.Rocker }),
+		row(g, "rockerSpread", "How far the rocker reaches in", "Low: the rise begins near amidships. High: it stays near the ends.").
+			shape(4, 2, 8, 0.1, func(d *Design) *float64 { return &d.RockerSpread }),
+	}
+}
+
+func bedRows() []Param {
+	g := GroupBed
+	return []Param{
+		row(g, "frameWidth", "Building frame, out to out", "Breadth of the frame that is weighed down on the bark.").
+			hull(25, 10, 64, func(d *Design) *float64 { return &d.FrameWidth }).
+			follows(func(d Design) float64 { return 0.76 * d.Beam }),
+		row(g, "frameLength", "Building frame, length", "").
+			hull(160, 20, 420, func(d *Design) *float64 { return &d.FrameLength }).
+			follows(func(d Design) float64 { return 2*d.HalfGunwale() - 14*units.Inch }),
+		row(g, "frameFull", "Frame carried full amidships", "").
+			shape(2.1, 1.2, 4, 0.05, func(d *Design) *float64 { return &d.FrameFull }).
+			follows(func(d Design) float64 { return d.BeamFull }),
+		row(g, "frameFine", "Frame fined off to its ends", "A bent batten is not hollow: 1 or less.").
+			shape(1, 0.8, 1.6, 0.05, func(d *Design) *float64 { return &d.FrameFine }),
+		row(g, "turnWidth", "Breadth of the turn line", "Where the ribs turn the bark up, amidships. With a greatest breadth set it follows from that.").
+			hull(25, 10, 72, func(d *Design) *float64 { return &d.TurnWidth }).
+			follows(func(d Design) float64 { return d.FrameWidth }),
+		row(g, "bilge", "Turn of the bilge, easy to hard", "").
+			shape(0.72, 0.42, 0.85, 0.01, func(d *Design) *float64 { return &d.Bilge }),
+		row(g, "bedLength", "Building bed, length", "").
+			hull(222, 60, 500, func(d *Design) *float64 { return &d.BedLength }).
+			follows(func(d Design) float64 { return 2*d.HalfGunwale() + 48*units.Inch }),
+		row(g, "bedCrown", "Crown of the bed", "How much higher the bed is amidships than at its ends.").
+			hull(1.75, 0, 5, func(d *Design) *float64 { return &d.BedCrown }),
+		row(g, "endBlocking", "Blocks under the heels", "Height of the blocks that lift the bark's ends off the bed.").
+			hull(1.5, 0, 12, func(d *Design) *float64 { return &d.EndBlocking }).
+			follows(func(d Design) float64 { return d.Rocker }),
+		row(g, "barkThickness", "Thickness of the bark", "").
+			quantity(units.Thickness, 0.14*units.Inch, 0.08*units.Inch, 0.3*units.Inch,
+				[2]float64{0.01 * units.Inch, 0.0001}, func(d *Design) *float64 { return &d.BarkThickness }),
+		row(g, "sheetWidth", "Sheet of bark, width", "Across the boat: round the tree.").
+			hull(40, 16, 80, func(d *Design) *float64 { return &d.SheetWidth }),
+		row(g, "sheetLength", "Sheet of bark, length", "Along the boat: up the tree.").
+			hull(120, 36, 320, func(d *Design) *float64 { return &d.SheetLength }),
+		row(g, "gores", "Gores each side", "By rule one at each thwart end and one half-way between; set a number and they stand evenly.").
+			wholes(9, 0, 24, func(d *Design) *int { return &d.Gores }).
+			follows(func(d Design) float64 { return float64(2*d.timberThwarts() - 1) }),
+		row(g, "goreFoot", "Gores stop this far outside the frame", "").
+			timber(1, 0, 4, func(d *Design) *float64 { return &d.GoreFoot }),
+		row(g, "seamLap", "Lap at a seam", "").
+			timber(0.5, 0, 3, func(d *Design) *float64 { return &d.SeamLap }),
+		row(g, "gunwaleTurn", "Bark left to trim at the gunwale", "").
+			timber(1.5, 0, 3, func(d *Design) *float64 { return &d.GunwaleTurn }),
+	}
+}
+
+// timberThwarts is the number of thwarts, of use before the table has set it.
+func (d Design) timberThwarts() int { return max(d.Thwarts, 3) }
+
+func endRows() []Param {
+	g := GroupEnds
+	return []Param{
+		row(g, "endHeight", "Height of the stem head", "Over the bottom amidships.").
+			hull(25, 12, 60, func(d *Design) *float64 { return &d.EndHeight }).
+			follows(func(d Design) float64 { return d.GunwaleEndHeight + 5*units.Inch }),
+		row(g, "headSetback", "Stem head inboard of the foremost point", "How far the end tumbles home.").
+			hull(3, 0, 14, func(d *Design) *float64 { return &d.HeadSetback }).
+			follows(func(d Design) float64 { return min(3*units.Inch, (d.Overhang-units.Inch)/2, 0.6*d.HeelLength) }),
+		row(g, "heelLength", "Foremost point back to the heel", "Where the straight of the bottom ends and the stem's curve begins.").
+			hull(20, 8, 40, func(d *Design) *float64 { return &d.HeelLength }),
+		row(g, "endFull", "End curve, lean to full", "").
+			shape(0.6, 0.2, 1, 0.02, func(d *Design) *float64 { return &d.EndFull }),
+		row(g, "stemDepth", "Stem-piece, fore and aft", "").
+			timber(1.25, 0.5, 3, func(d *Design) *float64 { return &d.StemDepth }),
+		row(g, "stemWidth", "Stem-piece, across", "").
+			timber(0.75, 0.375, 1.5, func(d *Design) *float64 { return &d.StemWidth }),
+		row(g, "stemLaminations", "Laminations of the stem", "How many layers the stem-piece is split into, all but its heel.").
+			wholes(8, 1, 32, func(d *Design) *int { return &d.StemLaminations }),
+		row(g, "stemSolid", "Heel of the stem left solid", "").
+			timber(6, 2, 12, func(d *Design) *float64 { return &d.StemSolid }),
+		row(g, "headboard", "Headboard inside the gunwale end", "Along the gunwale.").
+			hull(3.5, 1, 12, func(d *Design) *float64 { return &d.Headboard }),
+	}
+}

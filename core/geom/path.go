@@ -1,0 +1,77 @@
+package geom
+
+import "math"
+
+// Path3 is a smooth curve in space given by its position at a parameter, with a
+// table of its length.
+type Path3 struct {
+	At     func(t float64) Vec3
+	Lo, Hi float64
+	knots  []float64
+	run    []float64
+}
+
+// NewPath3 measures the curve from lo to hi. The knots crowd toward hi as the
+// square of the share, so that a curve whose slope runs away there is still
+// measured: with n knots the length is good to about (1/n)^4.
+func NewPath3(at func(float64) Vec3, lo, hi float64, n int) Path3 {
+	p := Path3{At: at, Lo: lo, Hi: hi, knots: make([]float64, n+1), run: make([]float64, n+1)}
+	fine := 2 * n
+	// Chords at full and at half step give the length without their leading
+	// error, by Richardson's rule.
+	place := func(i int) float64 {
+		s := 1 - float64(i)/float64(fine)
+		return hi - (hi-lo)*s*s
+	}
+	last := at(lo)
+	p.knots[0] = lo
+	for k := 1; k <= n; k++ {
+		mid, end := at(place(2*k-1)), at(place(2*k))
+		half := mid.Sub(last).Len() + end.Sub(mid).Len()
+		p.knots[k] = place(2 * k)
+		p.run[k] = p.run[k-1] + (4*half-end.Sub(last).Len())/3
+		last = end
+	}
+	return p
+}
+
+// Length returns the length of the whole curve.
+func (p Path3) Length() float64 { return p.run[len(p.run)-1] }
+
+// RunTo returns the length from the start to parameter t.
+func (p Path3) RunTo(t float64) float64 { return interpolate(p.knots, p.run, t) }
+
+// ParameterAt returns the parameter a length s from the start, held at the ends.
+func (p Path3) ParameterAt(s float64) float64 { return interpolate(p.run, p.knots, s) }
+
+// interpolate reads y at v from an increasing table by a cubic through the four
+// nearest rows, held at its ends.
+func interpolate(x, y []float64, v float64) float64 {
+	n := len(x) - 1
+	if v <= x[0] {
+		return y[0]
+	}
+	if v >= x[n] {
+		return y[n]
+	}
+	lo, hi := 0, n
+	for hi-lo > 1 {
+		if mid := (lo + hi) / 2; x[mid] <= v {
+			lo = mid
+		} else {
+			hi = mid
+		}
+	}
+	first := int(math.Max(0, math.Min(float64(lo-1), float64(n-3))))
+	sum := 0.0
+	for i := first; i <= first+3; i++ {
+		term := y[i]
+		for j := first; j <= first+3; j++ {
+			if j != i {
+				term *= (v - x[j]) / (x[i] - x[j])
+			}
+		}
+		sum += term
+	}
+	return sum
+}

@@ -1,0 +1,161 @@
+package hull
+
+import (
+	"math"
+	"sort"
+
+	"barkwright/core/geom"
+)
+
+// A column is a line of the skin from the bottom or the end's profile up to the
+// top edge. Its place v runs from 0 amidships to 1 at the heel, by x, and on to 2
+// at the stem head, by equal shares of the profile's length and of the top edge's.
+
+// Column returns the points of the column at v, n+1 of them at equal lengths.
+func (h Hull) Column(v float64, n int) []geom.Vec3 {
+	if v <= 1 {
+		x := v * h.HeelX
+		return lift(h.Section(x).Sample(n), geom.Vec2{X: x}, geom.Vec2{X: 0, Y: 1})
+	}
+	section, foot, up := h.leaning(v - 1)
+	return lift(section.Sample(n), foot, up)
+}
+
+// ColumnSection returns the section of the column at v in its own plane.
+func (h Hull) ColumnSection(v float64) Section {
+	if v <= 1 {
+		return h.Section(v * h.HeelX)
+	}
+	s, _, _ := h.leaning(v - 1)
+	return s
+}
+
+// ColumnAtEdge is the place of the column whose top stands at x along the edge.
+func (h Hull) ColumnAtEdge(x float64) float64 {
+	if x <= h.HeelX {
+		return x / h.HeelX
+	}
+	return 1 + h.Edge.RunTo(x)/h.Edge.Length()
+}
+
+// leaning returns the section at share u past the heel, in the plane through the
+// profile's foot and the top edge, with that foot and the plane's upward direction
+// in (x, z).
+func (h Hull) leaning(u float64) (s Section, foot, up geom.Vec2) {
+	foot = h.End.Path.At(u * h.End.Path.Length())
+	top := h.edgePoint(h.Edge.ParameterAt(u * h.Edge.Length()))
+	rise := geom.Vec2{X: top.X, Y: top.Z}.Sub(foot)
+	s = h.section(outline{
+		corner: h.turn0 * top.Y / h.SkinHalfBreadth(0),
+		top:    rise.Len(), half: top.Y, along: top.X / h.GunwaleX,
+	})
+	return s, foot, rise.Unit()
+}
+
+// lift places points (y, w) of a plane whose w runs along up from foot, in (x, z).
+func lift(points []geom.Vec2, foot, up geom.Vec2) []geom.Vec3 {
+	out := make([]geom.Vec3, len(points))
+	for i, p := range points {
+		out[i] = geom.Vec3{X: foot.X + p.Y*up.X, Y: p.X, Z: foot.Y + p.Y*up.Y}
+	}
+	return out
+}
+
+// Columns returns the places of n+1 columns, spread along the boat in proportion
+// to its length before and past the heel.
+func (h Hull) Columns(n int) []float64 {
+	past := int(math.Round(float64(n) * h.Edge.Length() / (h.HeelX + h.Edge.Length())))
+	past = max(2, min(n-2, past))
+	out := make([]float64, 0, n+1)
+	for i := 0; i <= n-past; i++ {
+		out = append(out, float64(i)/float64(n-past))
+	}
+	for i := 1; i <= past; i++ {
+		out = append(out, 1+float64(i)/float64(past))
+	}
+	return out
+}
+
+// Skin returns the grid of the quarter skin on columns at the given places, with
+// rows rows from the bottom to the top edge.
+func (h Hull) Skin(places []float64, rows int) geom.Grid {
+	g := geom.Grid{Cols: len(places), Rows: rows, At: make([]geom.Vec3, 0, len(places)*rows)}
+	for _, v := range places {
+		g.At = append(g.At, h.Column(v, rows-1)...)
+	}
+	return g
+}
+
+// Stations returns the transverse sections of the whole boat from the after to
+// the foremost point, about n of them, each of girth points; the two extremes
+// have no area. Stations forward of the heel are cut from the columns.
+func (h Hull) Stations(n, girth int) []Station {
+	var half []Station
+	inner := n / 3
+	for i := 0; i <= inner; i++ {
+		x := h.HeelX * float64(i) / float64(inner)
+		half = append(half, Station{X: x, Outline: h.Section(x).Sample(girth)})
+	}
+	cut := h.newCutter(n/2, girth)
+	past := n/2 - inner
+	for i := 1; i < past; i++ {
+		// The last stations crowd toward the foremost point, where the
+		// outlines shrink fastest.
+		u := math.Sin(math.Pi / 2 * float64(i) / float64(past))
+		x := h.HeelX + (h.Design.Length/2-h.HeelX)*u
+		half = append(half, Station{X: x, Outline: cut.at(x)})
+	}
+	tip := cut.foremost()
+	half = append(half, Station{X: h.Design.Length / 2, Outline: []geom.Vec2{tip, tip}})
+	all := make([]Station, 0, 2*len(half)-1)
+	for i := len(half) - 1; i > 0; i-- {
+		all = append(all, Station{X: -half[i].X, Outline: half[i].Outline})
+	}
+	return append(all, half...)
+}
+
+// cutter holds the columns past the heel, to be cut across.
+type cutter struct {
+	columns [][]geom.Vec3
+	girth   int
+}
+
+func (h Hull) newCutter(n, girth int) cutter {
+	c := cutter{girth: girth}
+	for i := 0; i <= n; i++ {
+		c.columns = append(c.columns, h.Column(1+float64(i)/float64(n), girth))
+	}
+	return c
+}
+
+// at cuts the skin at x: up the rows as each first reaches x and, where the end
+// leans out beyond its head, back down them to the profile.
+func (c cutter) at(x float64) []geom.Vec2 {
+	var up, down []geom.Vec2
+	for r := 0; r <= c.girth; r++ {
+		first := true
+		for i := 1; i < len(c.columns); i++ {
+			a, b := c.columns[i-1][r], c.columns[i][r]
+			if (a.X <= x) == (b.X <= x) {
+				continue
+			}
+			p := a.Lerp(b, (x-a.X)/(b.X-a.X))
+			if first {
+				up = append(up, geom.Vec2{X: p.Y, Y: p.Z})
+			} else {
+				down = append(down, geom.Vec2{X: p.Y, Y: p.Z})
+			}
+			first = false
+		}
+	}
+	for i := len(down) - 1; i >= 0; i-- {
+		up = append(up, down[i])
+	}
+	return up
+}
+
+// foremost is the point of the profile farthest forward, as (y, z).
+func (c cutter) foremost() geom.Vec2 {
+	i := sort.Search(len(c.columns)-1, func(i int) bool { return c.columns[i+1][0].X <= c.columns[i][0].X })
+	return geom.Vec2{X: 0, Y: c.columns[i][0].Z}
+}

@@ -1,0 +1,147 @@
+package hull
+
+import (
+	"math"
+
+	"barkwright/core/geom"
+)
+
+// Section is the port half of the bark's outer face across the boat: along the
+// bottom from A on the centre line, round a bend whose corner is C, and straight
+// up the side to P at the top edge. Points are (y, z), metres; past the heel the
+// plane leans and the second coordinate runs up the leaning plane.
+type Section struct {
+	A, C, P geom.Vec2
+	Bend    geom.Conic
+	// run[i] is the length along the bend to parameter i/bendPanels.
+	run [bendPanels + 1]float64
+}
+
+// bendPanels is how many pieces the bend's length is summed over: each by
+// five-point Gauss, good to 1e-9 of the length at the hardest weight allowed.
+const bendPanels = 16
+
+// bulgeLegShare sets how much of the side the round bend of a bulging boat takes
+// at a bilge of 0; a choice of this project.
+const bulgeLegShare = 1.35
+
+// outline is what a section is shaped from: corner breadth c, the bottom's and the
+// top edge's heights, the top's half-breadth, and how far out along the gunwale it
+// stands (0 amidships, 1 at the gunwale's end and beyond).
+type outline struct{ corner, bottom, top, half, along float64 }
+
+// section shapes one section. Where both legs or the corner have no length the
+// bend is a straight line.
+func (h Hull) section(o outline) Section {
+	s := Section{
+		A: geom.Vec2{X: 0, Y: o.bottom},
+		C: geom.Vec2{X: o.corner, Y: o.bottom},
+		P: geom.Vec2{X: o.half, Y: o.top},
+	}
+	up := s.P.Sub(s.C)
+	bottom, side := s.C.Sub(s.A).Len(), up.Len()
+	s.Bend.C = s.C
+	if h.Design.Bulges() {
+		leg := geom.SoftMin(bottom, (bulgeLegShare-h.Design.Bilge)*side)
+		s.Bend.A = geom.Vec2{X: o.corner - leg, Y: o.bottom}
+		s.Bend.B = s.C.Add(up.Unit().Scale(leg))
+		s.Bend.W = math.Cos(s.Bend.Turning() / 2)
+	} else {
+		s.Bend.A = s.A
+		s.Bend.B = s.C.Add(up.Unit().Scale(geom.SoftMin(side, 1.5*bottom)))
+		shoulder := h.Design.Bilge + (0.5-h.Design.Bilge)*geom.SmoothStep(o.along)
+		s.Bend.W = shoulder / (1 - shoulder)
+	}
+	for i := range bendPanels {
+		lo, hi := float64(i)/bendPanels, float64(i+1)/bendPanels
+		s.run[i+1] = s.run[i] + geom.Integrate(func(t float64) float64 { return s.Bend.Derivative(t).Len() }, lo, hi, 1)
+	}
+	return s
+}
+
+// Section returns the section at x, as far as the heel; beyond it, see Column.
+func (h Hull) Section(x float64) Section {
+	x = math.Abs(x)
+	half := h.SkinHalfBreadth(x)
+	return h.section(outline{
+		corner: h.turn0 * half / h.SkinHalfBreadth(0),
+		bottom: h.Bottom(x), top: h.TopEdge(x), half: half, along: x / h.GunwaleX,
+	})
+}
+
+func (s Section) flat() float64 { return s.Bend.A.Sub(s.A).Len() }
+func (s Section) side() float64 { return s.P.Sub(s.Bend.B).Len() }
+
+// HalfGirth is the length from the centre line to the top edge along the bark's
+// outer face.
+func (s Section) HalfGirth() float64 { return s.flat() + s.run[bendPanels] + s.side() }
+
+// Turning is the angle from the bottom to the side, radians; 0 where the section
+// is folded, with no corner to turn.
+func (s Section) Turning() float64 { return s.Bend.Turning() }
+
+// At returns the point a length g along the section from the centre line.
+func (s Section) At(g float64) geom.Vec2 {
+	flat, bend := s.flat(), s.run[bendPanels]
+	switch {
+	case g <= flat && flat > 0:
+		return s.A.Lerp(s.Bend.A, math.Max(0, g)/flat)
+	case g >= flat+bend:
+		if side := s.side(); side > 0 {
+			return s.Bend.B.Lerp(s.P, math.Min(1, (g-flat-bend)/side))
+		}
+		return s.P
+	}
+	return s.Bend.At(s.bendParameter(g - flat))
+}
+
+// bendParameter finds where the bend is a length g from its start.
+func (s Section) bendParameter(g float64) float64 {
+	i := 0
+	for i < bendPanels-1 && s.run[i+1] < g {
+		i++
+	}
+	t := (float64(i) + (g-s.run[i])/math.Max(s.run[i+1]-s.run[i], 1e-300)) / bendPanels
+	lo, hi := float64(i)/bendPanels, float64(i+1)/bendPanels
+	for range 3 {
+		speed := s.Bend.Derivative(t).Len()
+		if speed == 0 {
+			break
+		}
+		gap := g - s.run[i] - geom.Integrate(func(u float64) float64 { return s.Bend.Derivative(u).Len() }, lo, t, 1)
+		t = math.Max(lo, math.Min(hi, t+gap/speed))
+	}
+	return t
+}
+
+// Sample returns n+1 points at equal lengths along the section.
+func (s Section) Sample(n int) []geom.Vec2 {
+	out := make([]geom.Vec2, n+1)
+	girth := s.HalfGirth()
+	for i := range out {
+		out[i] = s.At(girth * float64(i) / float64(n))
+	}
+	return out
+}
+
+// TightestRadius is the smallest radius of the bend at the bark's outer face, and
+// how far along the section from the centre line it is. +Inf where the section is
+// folded or straight.
+func (s Section) TightestRadius() (radius, at float64) {
+	if s.Turning() == 0 {
+		return math.Inf(1), 0
+	}
+	t, least := geom.Least(func(t float64) float64 { return -math.Abs(s.Bend.Curvature(t)) }, 0, 1, 2*bendPanels)
+	if least == 0 {
+		return math.Inf(1), 0
+	}
+	i := min(int(t*bendPanels), bendPanels-1)
+	run := s.run[i] + geom.Integrate(func(u float64) float64 { return s.Bend.Derivative(u).Len() }, float64(i)/bendPanels, t, 1)
+	return -1 / least, s.flat() + run
+}
+
+// Breadth is the greatest half-breadth of the section.
+func (s Section) Breadth() float64 {
+	_, least := geom.Least(func(t float64) float64 { return -s.Bend.At(t).X }, 0, 1, 2*bendPanels)
+	return math.Max(-least, s.P.X)
+}
