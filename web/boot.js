@@ -16,7 +16,15 @@
       get: () => lost ? 0 : Math.max(1, Math.round(host[side] * density())),
     });
   }
-  const resized = () => { wake(3); dispatchEvent(new Event('resize')); };
+  // Nothing is redrawn for a size already known, such as the first one observed.
+  const size = () => `${host.clientWidth} ${host.clientHeight} ${density()}`;
+  let known = size();
+  const resized = () => {
+    if (known === size()) return;
+    known = size();
+    wake(3);
+    dispatchEvent(new Event('resize'));
+  };
   const watchDensity = () => matchMedia(`(resolution:${density()}dppx)`)
     .addEventListener('change', () => { resized(); watchDensity(); }, {once: true});
 

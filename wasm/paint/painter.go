@@ -29,7 +29,7 @@ func New() *Painter {
 	document := js.Global().Get("document")
 	p := &Painter{view: document.Call("getElementById", "view"), palette: scene.Screen()}
 	element := document.Call("querySelector", "body > canvas")
-	if !hasWebGL2(document) {
+	if !hasWebGL2(element) {
 		element.Call("remove")
 		p.useTwin()
 		return p
@@ -112,15 +112,12 @@ func (p *Painter) counted() {
 	js.Global().Get("document").Get("documentElement").Get("dataset").Set("drawn", strconv.Itoa(p.drawn))
 }
 
-// hasWebGL2 tries a context and gives it back: browsers cap how many there are.
-// Ebitengine without one panics at the next resize, so it must not be started.
-func hasWebGL2(document js.Value) bool {
-	context := document.Call("createElement", "canvas").Call("getContext", "webgl2")
-	if context.IsNull() || context.IsUndefined() {
-		return false
-	}
-	if lose := context.Call("getExtension", "WEBGL_lose_context"); !lose.IsNull() {
-		lose.Call("loseContext")
-	}
-	return true
+// hasWebGL2 asks Ebitengine's canvas for the context that Ebitengine will ask
+// for: a second request of the same kind gets the same context, so the question
+// costs nothing, and the attributes are its own because the first request's
+// hold. Ebitengine without a context panics at the next resize, so it must not
+// be started.
+func hasWebGL2(canvas js.Value) bool {
+	attributes := map[string]any{"alpha": true, "premultipliedAlpha": true, "stencil": true}
+	return canvas.Call("getContext", "webgl2", attributes).Truthy()
 }
