@@ -2,68 +2,137 @@ package geom
 
 import "math"
 
-// factorEnvelope replaces a symmetric positive definite matrix by its Cholesky
-// factor U, A = U'U, and returns false where a pivot is not positive. Row i of
-// the upper triangle stands in a[i*stride:], diagonal first; only its first
-// reach[i/2] numbers are ever other than zero, with reach not falling by more
-// than the rows passed, so that no fill falls outside. Rows come in pairs, the
-// two coordinates of a point, and a pair is taken off the rows under it at once:
-// that halves the traffic with memory, which is what the browser is slowest at.
-func factorEnvelope(a []float64, stride int, reach []int) bool {
-	for pair, k := range reach {
-		at := 2 * pair * stride
-		x, y := a[at:at+k], a[at+stride:at+stride+k-1]
-		if !(x[0] > 0) {
+// envelope is a symmetric positive definite matrix of 2 x 2 blocks, one for each
+// pair of points, kept by the rows of its lower triangle from the first block of
+// each row that is not zero to the diagonal. Its Cholesky factor fills the same
+// places and no others. It works by inner products of four rows at a time, which
+// read twice what they compute and write nothing: reading and writing memory is
+// what the browser is slowest at.
+type envelope struct {
+	first []int // by block row, the first block
+	start []int // by block row, where its two rows of numbers begin in a
+	a     []float64
+}
+
+// shape sizes e for block rows that begin at first, and clears it.
+func (e *envelope) shape(first []int) {
+	e.first = first
+	e.start = resized(e.start, len(first))
+	size := 0
+	for v, f := range first {
+		e.start[v] = size
+		size += 4 * (v - f + 1)
+	}
+	e.a = resized(e.a, size)
+	clear(e.a)
+}
+
+// rows returns the two rows of numbers of block row v, both as long as the block
+// row: the first one's last number lies above the diagonal and is not used.
+func (e *envelope) rows(v int) (x, y []float64) {
+	n := 2 * (v - e.first[v] + 1)
+	at := e.start[v]
+	return e.a[at : at+n : at+n], e.a[at+n : at+2*n : at+2*n]
+}
+
+// pin makes row and column i those of the identity.
+func (e *envelope) pin(i int) {
+	v := i / 2
+	x, y := e.rows(v)
+	diagonal := len(x) - 2
+	y[diagonal] = 0
+	if i%2 == 0 {
+		clear(x)
+		x[diagonal] = 1
+	} else {
+		clear(y)
+		y[diagonal+1] = 1
+	}
+	for u := v + 1; u < len(e.first); u++ {
+		if c := i - 2*e.first[u]; c >= 0 {
+			x, y := e.rows(u)
+			x[c], y[c] = 0, 0
+		}
+	}
+}
+
+// raise multiplies the diagonal by k.
+func (e *envelope) raise(k float64) {
+	for v := range e.first {
+		x, y := e.rows(v)
+		x[len(x)-2] *= k
+		y[len(y)-1] *= k
+	}
+}
+
+// factor replaces the matrix A by L, A = LL', with the reciprocals of the diagonal
+// in its place, and returns false where a pivot is not positive.
+func (e *envelope) factor() bool {
+	for v, f := range e.first {
+		x, y := e.rows(v)
+		for u := f; u < v; u++ {
+			p, q := e.rows(u)
+			from := max(f, e.first[u])
+			at := 2 * (u - f)
+			xp, xq, yp, yq := products(x[2*(from-f):at], y[2*(from-f):at], p[2*(from-e.first[u]):], q[2*(from-e.first[u]):])
+			d := len(p) - 2
+			x[at] = (x[at] - xp) * p[d]
+			x[at+1] = (x[at+1] - xq - x[at]*q[d]) * q[d+1]
+			y[at] = (y[at] - yp) * p[d]
+			y[at+1] = (y[at+1] - yq - y[at]*q[d]) * q[d+1]
+		}
+		d := len(x) - 2
+		xx, xy, _, yy := products(x[:d], y[:d], x, y)
+		if !(x[d]-xx > 0) {
 			return false
 		}
-		scaleBy(x, 1/math.Sqrt(x[0]))
-		subtract(y, x[1:], x[1])
-		if !(y[0] > 0) {
+		x[d] = 1 / math.Sqrt(x[d]-xx)
+		y[d] = (y[d] - xy) * x[d]
+		if left := y[d+1] - yy - y[d]*y[d]; left > 0 {
+			y[d+1] = 1 / math.Sqrt(left)
+		} else {
 			return false
-		}
-		scaleBy(y, 1/math.Sqrt(y[0]))
-		x, y = x[2:], y[1:]
-		for i := range x {
-			p, q := x[i], y[i]
-			u, v := x[i:], y[i:]
-			row := a[at+(2+i)*stride:]
-			row = row[:len(u)]
-			v = v[:len(u)]
-			for c := range u {
-				row[c] -= p*u[c] + q*v[c]
-			}
 		}
 	}
 	return true
 }
 
-// solveEnvelope solves U'U x = b in place of b.
-func solveEnvelope(a []float64, stride int, reach []int, b []float64) {
-	for i := range b {
-		row := a[i*stride : i*stride+reach[i/2]-i%2]
-		b[i] /= row[0]
-		subtract(b[i+1:i+len(row)], row[1:], b[i])
+// products returns the inner products of x and y with the beginnings of p and q.
+func products(x, y, p, q []float64) (xp, xq, yp, yq float64) {
+	y, p, q = y[:len(x)], p[:len(x)], q[:len(x)]
+	for i, a := range x {
+		b, c, d := y[i], p[i], q[i]
+		xp += a * c
+		xq += a * d
+		yp += b * c
+		yq += b * d
 	}
-	for i := len(b) - 1; i >= 0; i-- {
-		row := a[i*stride : i*stride+reach[i/2]-i%2]
-		sum := b[i]
-		for c, u := range row[1:] {
-			sum -= u * b[i+1+c]
+	return xp, xq, yp, yq
+}
+
+// solve replaces b by the solution of A x = b once A is factored.
+func (e *envelope) solve(b []float64) {
+	for v, f := range e.first {
+		x, y := e.rows(v)
+		d := len(x) - 2
+		var s, t float64
+		known := b[2*f : 2*v]
+		for i, k := range known {
+			s += x[i] * k
+			t += y[i] * k
 		}
-		b[i] = sum / row[0]
+		b[2*v] = (b[2*v] - s) * x[d]
+		b[2*v+1] = (b[2*v+1] - t - y[d]*b[2*v]) * y[d+1]
 	}
-}
-
-func scaleBy(x []float64, k float64) {
-	for i := range x {
-		x[i] *= k
-	}
-}
-
-// subtract takes k x off y.
-func subtract(y, x []float64, k float64) {
-	x = x[:len(y)]
-	for i := range y {
-		y[i] -= k * x[i]
+	for v := len(e.first) - 1; v >= 0; v-- {
+		x, y := e.rows(v)
+		d := len(x) - 2
+		t := b[2*v+1] * y[d+1]
+		s := (b[2*v] - y[d]*t) * x[d]
+		b[2*v], b[2*v+1] = s, t
+		rest := b[2*e.first[v] : 2*v]
+		for i := range rest {
+			rest[i] -= x[i]*s + y[i]*t
+		}
 	}
 }

@@ -9,36 +9,52 @@ import (
 	"gonum.org/v1/gonum/mat"
 )
 
-// Oracle: gonum's banded Cholesky on the same matrix, as wide as its widest row.
-func TestEnvelopeAgainstBandCholesky(t *testing.T) {
+// Oracle: gonum's Cholesky on the same matrix written out in full.
+func TestEnvelopeAgainstCholesky(t *testing.T) {
 	random := rand.New(rand.NewPCG(2, 2))
-	reach := []int{8, 6, 10, 8, 8, 6, 10, 8, 6, 4, 4, 2}
-	const stride = 10
-	n := 2 * len(reach)
-	a := make([]float64, n*stride)
-	band := mat.NewSymBandDense(n, stride-1, nil)
+	var e envelope
+	e.shape([]int{0, 0, 1, 0, 2, 5, 3, 3, 6})
+	n := 2 * len(e.first)
+	full := mat.NewSymDense(n, nil)
 	b := make([]float64, n)
-	for i := range n {
-		b[i] = random.NormFloat64()
-		for c := range reach[i/2] - i%2 {
-			v := random.NormFloat64()
-			if c == 0 {
-				v = 20
-			}
-			a[i*stride+c] = v
-			band.SetSymBand(i, i+c, v)
+	for v, f := range e.first {
+		x, y := e.rows(v)
+		for c := range x {
+			x[c], y[c] = random.NormFloat64(), random.NormFloat64()
 		}
+		x[len(x)-2], y[len(y)-1] = 20, 20
+		for c := range x {
+			if c < len(x)-1 {
+				full.SetSym(2*v, 2*f+c, x[c])
+			}
+			full.SetSym(2*v+1, 2*f+c, y[c])
+		}
+		b[2*v], b[2*v+1] = random.NormFloat64(), random.NormFloat64()
 	}
-	var oracle mat.BandCholesky
-	require.True(t, oracle.Factorize(band))
+	for _, pinned := range []int{6, 11} {
+		e.pin(pinned)
+		for i := range n {
+			full.SetSym(pinned, i, 0)
+		}
+		full.SetSym(pinned, pinned, 1)
+	}
+	var oracle mat.Cholesky
+	require.True(t, oracle.Factorize(full))
 	want := mat.NewVecDense(n, nil)
 	require.NoError(t, oracle.SolveVecTo(want, mat.NewVecDense(n, append([]float64(nil), b...))))
 
-	require.True(t, factorEnvelope(a, stride, reach))
-	solveEnvelope(a, stride, reach, b)
+	require.True(t, e.factor())
+	e.solve(b)
 	for i := range b {
 		assert.InDelta(t, want.AtVec(i), b[i], 1e-14)
 	}
+}
 
-	assert.False(t, factorEnvelope([]float64{1, 2, 1, 0}, 2, []int{2}), "1 2; 2 1 has a negative eigenvalue")
+func TestEnvelopeNotPositive(t *testing.T) {
+	var e envelope
+	e.shape([]int{0})
+	copy(e.a, []float64{1, 0, 2, 1})
+	assert.False(t, e.factor(), "1 2; 2 1 has a negative eigenvalue")
+	copy(e.a, []float64{0, 0, 0, 1})
+	assert.False(t, e.factor())
 }

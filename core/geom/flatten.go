@@ -60,8 +60,7 @@ type FlattenWorkspace struct {
 	rest        []restTriangle
 	held        []bool
 	down, move  []float64
-	band        []float64
-	stride      int
+	hessian     envelope
 	trialPoints []Vec2
 }
 

@@ -61,8 +61,9 @@ func (f matrix) rotation() (cos, sin, sum float64) {
 // stretches returns the principal stretches of f, larger first; the smaller is
 // negative where f turns its triangle over.
 func (f matrix) stretches() (s1, s2 float64) {
-	sum := math.Hypot(f.xx+f.yy, f.yx-f.xy)
-	difference := math.Hypot(f.xx-f.yy, f.yx+f.xy)
+	_, _, sum := f.rotation()
+	a, b := f.xx-f.yy, f.yx+f.xy
+	difference := math.Sqrt(a*a + b*b)
 	return (sum + difference) / 2, (sum - difference) / 2
 }
 
@@ -94,7 +95,7 @@ func (w *FlattenWorkspace) energy(m *slitMesh, points []Vec2) (sum float64, flip
 // isotropic distortion energies", ACM TOG 38(1), 2019; from memory). Rows of held
 // coordinates become rows of the identity.
 func (w *FlattenWorkspace) assemble(m *slitMesh, points []Vec2) {
-	clear(w.band)
+	w.hessian.shape(m.first)
 	clear(w.down)
 	for i, v := range m.triangles {
 		t := &w.rest[i]
@@ -114,37 +115,24 @@ func (w *FlattenWorkspace) assemble(m *slitMesh, points []Vec2) {
 		}
 		for j := range 3 {
 			for l := range 3 {
-				if v[j] > v[l] {
+				if v[j] < v[l] {
 					continue
 				}
 				same := k * t.grad[j].Dot(t.grad[l])
 				a, b := turned[j], turned[l]
-				top := 2*v[j]*w.stride + 2*(v[l]-v[j])
-				w.band[top] += same - twist*a.X*b.X
-				w.band[top+1] -= twist * a.X * b.Y
-				low := top + w.stride
-				w.band[low] += same - twist*a.Y*b.Y
-				if j != l {
-					w.band[low-1] -= twist * a.Y * b.X
-				}
+				x, y := w.hessian.rows(v[j])
+				at := 2 * (v[l] - m.first[v[j]])
+				x[at] += same - twist*a.X*b.X
+				x[at+1] -= twist * a.X * b.Y
+				y[at] -= twist * a.Y * b.X
+				y[at+1] += same - twist*a.Y*b.Y
 			}
 		}
 	}
-	w.pin()
-}
-
-// pin turns the rows and columns of held coordinates into those of the identity.
-func (w *FlattenWorkspace) pin() {
 	for i, held := range w.held {
-		if !held {
-			continue
-		}
-		w.down[i] = 0
-		row := w.band[i*w.stride : (i+1)*w.stride]
-		clear(row)
-		row[0] = 1
-		for up := 1; up < w.stride && up <= i; up++ {
-			w.band[(i-up)*w.stride+up] = 0
+		if held {
+			w.down[i] = 0
+			w.hessian.pin(i)
 		}
 	}
 }
@@ -161,17 +149,14 @@ const (
 // step solves for the Newton step, left in w.move, and returns the energy it
 // promises to take off to first order. ok is false where no shift helps.
 func (w *FlattenWorkspace) step(m *slitMesh, points []Vec2) (promise float64, ok bool) {
-	n := len(w.down)
 	for shift := 0.0; shift < 1; shift = max(firstShift, shift*shiftGrowth) {
 		w.assemble(m, points)
-		for i := range n {
-			w.band[i*w.stride] *= 1 + shift
-		}
-		if !factorEnvelope(w.band, w.stride, m.reach) {
+		w.hessian.raise(1 + shift)
+		if !w.hessian.factor() {
 			continue
 		}
 		copy(w.move, w.down)
-		solveEnvelope(w.band, w.stride, m.reach, w.move)
+		w.hessian.solve(w.move)
 		for i, d := range w.down {
 			promise += d * w.move[i]
 		}

@@ -33,9 +33,13 @@ func energyPatch(t *testing.T, k float64) (*FlattenWorkspace, *Flat) {
 func (w *FlattenWorkspace) dense() *mat.SymDense {
 	n := len(w.down)
 	h := mat.NewSymDense(n, nil)
-	for i := range n {
-		for c := 0; c < w.stride && i+c < n; c++ {
-			h.SetSym(i, i+c, w.band[i*w.stride+c])
+	for v, f := range w.hessian.first {
+		x, y := w.hessian.rows(v)
+		for c := range x {
+			if c < len(x)-1 {
+				h.SetSym(2*v, 2*f+c, x[c])
+			}
+			h.SetSym(2*v+1, 2*f+c, y[c])
 		}
 	}
 	return h

@@ -46,7 +46,7 @@ const (
 // slitMesh is a grid cut open: which vertex stands at either side of each grid
 // point, and the triangles, counter-clockwise with columns to the right and
 // rows upward. Vertices are numbered column by column and the two banks of a slit
-// side by side, so that an edge never joins numbers more than band apart.
+// side by side, so that a triangle never joins numbers far apart.
 type slitMesh struct {
 	rows      int
 	before    []int
@@ -54,7 +54,7 @@ type slitMesh struct {
 	vertices  int
 	triangles [][3]int
 	corners   [][3]int // the same triangles by grid point
-	reach     []int    // of each vertex's row in the matrix: see factorEnvelope
+	first     []int    // by vertex, the least number it shares a triangle with
 }
 
 // newSlitMesh cuts g open. The diagonals of the cells alternate like the squares
@@ -95,12 +95,15 @@ func newSlitMesh(g Grid, slits []Slit) slitMesh {
 	return m
 }
 
-// triangulate lists the triangles that have three vertices, and the band.
+// triangulate lists the triangles that have three vertices, and which numbers they join.
 func (m *slitMesh) triangulate(g Grid) {
 	cells := (g.Cols - 1) * (g.Rows - 1)
 	m.triangles = make([][3]int, 0, 2*cells)
 	m.corners = make([][3]int, 0, 2*cells)
-	m.reach = make([]int, m.vertices)
+	m.first = make([]int, m.vertices)
+	for v := range m.first {
+		m.first[v] = v
+	}
 	for c := range g.Cols - 1 {
 		for r := range g.Rows - 1 {
 			a := c*g.Rows + r
@@ -110,9 +113,6 @@ func (m *slitMesh) triangulate(g Grid) {
 			m.add(g, quad[first], quad[first+1], quad[(first+2)%4])
 			m.add(g, quad[first], quad[(first+2)%4], quad[(first+3)%4])
 		}
-	}
-	for v := 1; v < m.vertices; v++ {
-		m.reach[v] = max(m.reach[v], m.reach[v-1]-2)
 	}
 }
 
@@ -132,9 +132,9 @@ func (m *slitMesh) add(g Grid, corners ...int) {
 	}
 	m.triangles = append(m.triangles, v)
 	m.corners = append(m.corners, [3]int(corners))
-	last := max(v[0], v[1], v[2])
+	least := min(v[0], v[1], v[2])
 	for _, i := range v {
-		m.reach[i] = max(m.reach[i], 2*(last-i)+2)
+		m.first[i] = min(m.first[i], least)
 	}
 }
 

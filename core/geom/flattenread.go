@@ -1,6 +1,7 @@
 package geom
 
 import (
+	"cmp"
 	"math"
 	"slices"
 )
@@ -68,15 +69,7 @@ func percentile(stretches []Stretch, share float64) float64 {
 		parts[i] = part{s.Worst(), s.Area}
 		total += s.Area
 	}
-	slices.SortFunc(parts, func(a, b part) int {
-		if a.worst < b.worst {
-			return -1
-		}
-		if a.worst > b.worst {
-			return 1
-		}
-		return 0
-	})
+	slices.SortFunc(parts, func(a, b part) int { return cmp.Compare(a.worst, b.worst) })
 	sum := 0.0
 	for _, p := range parts {
 		sum += p.area

@@ -28,9 +28,7 @@ func (w *FlattenWorkspace) prepare(p FlattenProblem, f *Flat) (area float64, ok 
 		area += w.rest[i].area
 	}
 	n := 2 * m.vertices
-	w.stride = slices.Max(m.reach)
 	w.down, w.move = resized(w.down, n), resized(w.move, n)
-	w.band = resized(w.band, n*w.stride)
 	w.trialPoints = resized(w.trialPoints, m.vertices)
 	w.held = resized(w.held, n)
 	w.hold(p, m, f.Points)
