@@ -1,0 +1,158 @@
+package frame
+
+import (
+	"math"
+
+	"barkwright/core/geom"
+	"barkwright/core/hull"
+)
+
+// Bed is what the bark is set up on.
+type Bed struct {
+	// Crosspieces of the building frame, of one half from the middle outward.
+	Crosspieces []Crosspiece
+	// Stakes of one quarter, from the middle outward: each stands for a pair, one
+	// to port and one to starboard, and has its like aft.
+	Stakes []Stake
+	// StakeCount is for the whole bed.
+	StakeCount int
+	// Posts of one half, from the middle outward.
+	Posts []Post
+	// Slack is how much longer the bark lies on the bed between the heels than the
+	// finished bottom is; less than 0 where it is shorter. An estimate.
+	Slack float64
+}
+
+// Crosspiece is a bar of the building frame.
+type Crosspiece struct{ X, OutToOut, Clear float64 }
+
+// Stake holds the bark up outside the frame.
+type Stake struct {
+	X, Y float64
+	// Beyond marks one past the end of the frame.
+	Beyond bool
+}
+
+// Post holds the gunwale at its sheer.
+type Post struct {
+	X float64
+	// Length from the bark to the underside of the inwale.
+	Length float64
+	// Under says what stands over it.
+	Under string
+}
+
+const (
+	// frameBatten is the width of the building frame's long battens: about 1 1/4
+	// in square for an 18 ft canoe. Adney and Chapelle 1964, p. 54.
+	frameBatten = 1.25 * 0.0254
+	// stakeSpacing is how far apart the stakes stand at most, and stakeOff how far
+	// off the frame. Adney and Chapelle 1964, pp. 40-41: about 24 in, about 1 in.
+	stakeSpacing = 24 * 0.0254
+	stakeOff     = 1 * 0.0254
+	// stakeLast is how far the last pair but one stands from the frame's end, and
+	// stakePairHalf half the space in the pair there and beyond. Same pages: about
+	// 12 in, 1 1/2 in.
+	stakeLast     = 12 * 0.0254
+	stakePairHalf = 0.75 * 0.0254
+)
+
+// stakesBeyond are how far past the frame's end two more pairs stand: about 12
+// and 18 in. Adney and Chapelle 1964, pp. 40-41.
+var stakesBeyond = [2]float64{12 * 0.0254, 18 * 0.0254}
+
+func newBed(h hull.Hull, thwarts []Thwart) Bed {
+	var b Bed
+	b.Crosspieces = crosspieces(h, thwarts)
+	b.Stakes = stakes(h, thwarts)
+	b.StakeCount = 4 * len(b.Stakes)
+	for i, t := range thwarts {
+		b.Posts = append(b.Posts, Post{t.X, PostLength(h, t.X), thwartName(i, len(thwarts))})
+	}
+	b.Posts = append(b.Posts, Post{h.GunwaleX, PostLength(h, h.GunwaleX), "gunwale end"})
+	onBed := geom.NewPath3(func(x float64) geom.Vec3 { return geom.Vec3{X: x, Z: BedHeight(h, x)} }, 0, h.HeelX, 60)
+	finished := geom.NewPath3(func(x float64) geom.Vec3 { return geom.Vec3{X: x, Z: h.Bottom(x)} }, 0, h.HeelX, 60)
+	b.Slack = 2 * (onBed.Length() - finished.Length())
+	return b
+}
+
+func thwartName(i, n int) string {
+	switch {
+	case i == 0:
+		return "middle thwart"
+	case i == n-1:
+		return "end thwart"
+	case n == 3:
+		return "first thwart"
+	}
+	return [...]string{1: "first thwart", 2: "second thwart", 3: "third thwart"}[i]
+}
+
+// BedHeight is the height of the bed with its end blocks under the bark at x, over
+// the bed's own ends.
+func BedHeight(h hull.Hull, x float64) float64 {
+	d := h.Design
+	half := d.BedLength / 2
+	crown := d.BedCrown * (1 - x*x/(half*half))
+	return crown + d.EndBlocking*math.Pow(math.Abs(x)/h.HeelX, d.RockerSpread)
+}
+
+// PostLength is the length of a post at x that holds the gunwale at its finished
+// height over the heels: it stands on the bark, on the bed.
+func PostLength(h hull.Hull, x float64) float64 {
+	d := h.Design
+	atHeel := BedHeight(h, h.HeelX) - h.Bottom(h.HeelX)
+	return h.Sheer(x) - d.InwaleDepth - d.BarkThickness - BedHeight(h, x) + atHeel
+}
+
+// crosspieces stand where the thwarts inside the frame do, and half-way between
+// the last of them and the frame's end.
+func crosspieces(h hull.Hull, thwarts []Thwart) []Crosspiece {
+	end := h.Design.FrameLength / 2
+	var out []Crosspiece
+	last := 0.0
+	add := func(x float64) {
+		w := 2 * h.FrameHalfBreadth(x)
+		out = append(out, Crosspiece{x, w, math.Max(0, w-2*frameBatten)})
+		last = x
+	}
+	for _, t := range thwarts {
+		if t.X < end {
+			add(t.X)
+		}
+	}
+	add((last + end) / 2)
+	return out
+}
+
+// stakes stand no farther apart than stakeSpacing in each bay, at the same spaces
+// from the thwarts as from one another halved, so that none comes at a thwart.
+func stakes(h hull.Hull, thwarts []Thwart) []Stake {
+	end := h.Design.FrameLength / 2
+	var out []Stake
+	add := func(x float64) {
+		out = append(out, Stake{X: x, Y: math.Max(stakePairHalf, h.FrameHalfBreadth(x)+stakeOff)})
+	}
+	bay := func(from, to float64) {
+		n := int(math.Ceil((to - from) / stakeSpacing))
+		for i := range n {
+			add(from + (to-from)*(float64(i)+0.5)/float64(n))
+		}
+	}
+	from := 0.0
+	for _, t := range thwarts[1:] {
+		if t.X < end-stakeLast {
+			bay(from, t.X)
+			from = t.X
+		}
+	}
+	if end-stakeLast > from {
+		bay(from, end-stakeLast)
+		add(end - stakeLast)
+	}
+	out = append(out, Stake{X: end, Y: stakePairHalf})
+	for _, past := range stakesBeyond {
+		out = append(out, Stake{X: end + past, Y: stakePairHalf, Beyond: true})
+	}
+	return out
+}

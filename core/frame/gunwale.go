@@ -1,0 +1,71 @@
+package frame
+
+import (
+	"math"
+
+	"barkwright/core/geom"
+	"barkwright/core/hull"
+	"barkwright/core/wood"
+)
+
+// Gunwales are the long timbers. Lengths are of one timber from end to end, with
+// nothing for trimming.
+type Gunwales struct {
+	Run                  float64 // from the middle to one end
+	Inwale, Outwale, Cap float64
+	// Bends are checked where each is tightest.
+	InwalePlan, InwaleSheer, OutwalePlan, OutwaleSheer GunwaleBend
+}
+
+// GunwaleBend is one timber bent in one plane.
+type GunwaleBend struct {
+	X float64 // where it is tightest
+	wood.Bend
+	// Layers is how many layers the timber is split into there, and Mend the least
+	// number that would be within guide; 0 where none is enough.
+	Layers, Mend int
+}
+
+// planLeftOut is the last of the gunwale that its plan's bend leaves out: there
+// the ends are drawn together and tied, 2 in. Common practice, no published source.
+const planLeftOut = 2 * 0.0254
+
+func newGunwales(h hull.Hull) Gunwales {
+	d := h.Design
+	g := Gunwales{Run: h.Gunwale.Length()}
+	g.Inwale = 2 * g.Run
+	past := 0.0
+	if h.HeadX > h.GunwaleX {
+		past = geom.NewPath3(func(x float64) geom.Vec3 { return geom.Vec3{X: x, Z: h.TopEdge(x)} }, h.GunwaleX, h.HeadX, 20).Length()
+	}
+	g.Outwale = 2 * (g.Run + past)
+	g.Cap = g.Outwale
+	planEnd := h.StationAt(g.Run - planLeftOut)
+	planX, planR := tightest(h.HalfBeam, planEnd-2*planStep)
+	sheerX, sheerR := tightest(h.Sheer, h.GunwaleX-2*planStep)
+	inPlan := func(t float64) GunwaleBend { return bendGunwale(h, planX, planR, t, 1) }
+	inSheer := func(t float64) GunwaleBend { return bendGunwale(h, sheerX, sheerR, t, d.GunwaleEndSplits) }
+	g.InwalePlan, g.OutwalePlan = inPlan(d.InwaleThickness), inPlan(d.OutwaleThickness)
+	g.InwaleSheer, g.OutwaleSheer = inSheer(d.InwaleDepth), inSheer(d.OutwaleDepth)
+	return g
+}
+
+func bendGunwale(h hull.Hull, x, radius, thickness float64, layers int) GunwaleBend {
+	whole := wood.FromMiddle(radius, thickness, h.Design.GunwaleStock)
+	n, _ := wood.SplitsNeeded(whole)
+	return GunwaleBend{X: x, Bend: whole.Innermost(layers), Layers: layers, Mend: n}
+}
+
+// tightest finds the smallest radius of the curve y = f(x) from amidships to end.
+func tightest(f func(float64) float64, end float64) (x, radius float64) {
+	curvature := func(x float64) float64 {
+		slope := geom.Slope(f, x, planStep)
+		second := (f(x+planStep) - 2*f(x) + f(x-planStep)) / (planStep * planStep)
+		return -math.Abs(second) / math.Pow(1+slope*slope, 1.5)
+	}
+	x, least := geom.Least(curvature, 0, end, 80)
+	if -least <= 1/straight {
+		return x, straight
+	}
+	return x, -1 / least
+}

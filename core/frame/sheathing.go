@@ -1,0 +1,52 @@
+package frame
+
+import (
+	"math"
+
+	"barkwright/core/hull"
+)
+
+// Sheathing is the lining between ribs and bark, in regions along the boat whose
+// strips lap one another.
+type Sheathing struct {
+	Regions []SheathingRegion
+	// Strips and Area are for the whole boat, laps included.
+	Strips int
+	Area   float64
+}
+
+// SheathingRegion is the strips that stand side by side over one length.
+type SheathingRegion struct {
+	From, To float64 // along x
+	Length   float64 // of one strip, laps included
+	Strips   int
+}
+
+// longestStrip is how long a strip of sheathing is split: to 9 ft. Adney and
+// Chapelle 1964, pp. 50-51.
+const longestStrip = 9 * 0.3048
+
+func newSheathing(h hull.Hull) Sheathing {
+	d := h.Design
+	end := h.StationAt(HeadboardRun(h))
+	n := int(math.Ceil(2 * end / (longestStrip - d.SheathingLap)))
+	n += 1 - n%2 // an odd number has a region amidships and its joints off it
+	var s Sheathing
+	for i := range n {
+		r := SheathingRegion{From: end * (2*float64(i)/float64(n) - 1), To: end * (2*float64(i+1)/float64(n) - 1)}
+		r.Length = r.To - r.From
+		if i > 0 {
+			r.Length += d.SheathingLap
+		}
+		broad := math.Min(math.Abs(r.From), math.Abs(r.To))
+		if r.From < 0 && r.To > 0 {
+			broad = 0
+		}
+		girth := 2 * h.ColumnSection(h.ColumnAtEdge(broad)).HalfGirth()
+		r.Strips = int(math.Ceil(girth / d.SheathingWidth))
+		s.Strips += r.Strips
+		s.Area += float64(r.Strips) * d.SheathingWidth * r.Length
+		s.Regions = append(s.Regions, r)
+	}
+	return s
+}

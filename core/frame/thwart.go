@@ -1,0 +1,59 @@
+package frame
+
+import (
+	"math"
+
+	"barkwright/core/geom"
+	"barkwright/core/hull"
+)
+
+// ThwartWidth is the fore-and-aft width at a thwart's shoulders. Adney and
+// Chapelle 1964, pp. 38-40: 3 in for all five of the example.
+const ThwartWidth = 3 * 0.0254
+
+// Thwart is one thwart; all but the middle one stand both fore and aft.
+type Thwart struct {
+	Run, X float64
+	// Shoulder is the clear length between the inner faces of the gunwales and
+	// EndToEnd that with the tenons through both inwales, on the centre line;
+	// Longest is along the edge nearer amidships.
+	Shoulder, EndToEnd, Longest float64
+	// PlanAngle is the angle of the gunwale to the boat's length, in plan, and
+	// Flare that of the side from upright, outward positive: the shoulders are cut
+	// to both. Radians.
+	PlanAngle, Flare float64
+	// Height is of the top of the inwale over the bottom amidships.
+	Height float64
+}
+
+func newThwarts(h hull.Hull) []Thwart {
+	d := h.Design
+	all := make([]Thwart, d.OuterThwarts()+1)
+	for i := range all {
+		run := 0.0
+		if i > 0 {
+			run = d.ThwartAt[i-1] * h.Gunwale.Length()
+		}
+		x := h.StationAt(run)
+		section := h.ColumnSection(h.ColumnAtEdge(x))
+		side := section.P.Sub(section.Bend.B)
+		if side.Len() == 0 {
+			side = section.P.Sub(section.C)
+		}
+		t := Thwart{Run: run, X: x, Shoulder: 2 * h.HalfBeam(x), Height: h.Sheer(x)}
+		t.PlanAngle = math.Abs(math.Atan(planSlope(h, x)))
+		t.Flare = math.Atan2(side.X, side.Y)
+		t.EndToEnd = t.Shoulder + 2*d.InwaleThickness/math.Cos(t.PlanAngle)
+		t.Longest = t.EndToEnd + ThwartWidth*math.Tan(t.PlanAngle)
+		all[i] = t
+	}
+	return all
+}
+
+// planStep is the step of the differences along the gunwale's plan and sheer,
+// metres: wide against rounding, narrow against any bend of wood.
+const planStep = 1e-3
+
+func planSlope(h hull.Hull, x float64) float64 {
+	return geom.Slope(h.HalfBeam, math.Min(x, h.GunwaleX-2*planStep), planStep)
+}
