@@ -59,6 +59,10 @@ func (p *Painter) Size() (width, height float64) {
 
 // Show draws the list at the next frame, once.
 func (p *Painter) Show(l scene.List) {
+	if l.Title != p.list.Title || l.Description != p.list.Description {
+		hit := js.Global().Get("document").Call("getElementById", "hit")
+		hit.Call("setAttribute", "aria-label", l.Title+". "+l.Description)
+	}
 	p.list = l
 	if p.canvas == nil {
 		p.writeTwin()

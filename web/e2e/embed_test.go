@@ -115,3 +115,14 @@ func TestPictureAnswersThePointer(t *testing.T) {
 	p.do(chromedp.MouseEvent(chromedp.MouseMoved, x, top))
 	p.wait(`document.getElementById('readout').textContent !== %q`, before)
 }
+
+// WCAG 2.2 success criterion 2.4.11: the boat stays in sight while the page is
+// read, and may not stand over the control that has the focus.
+func TestFocusIsNotUnderThePicture(t *testing.T) {
+	p := open(t, phone)
+	p.makeTall()
+	covered := eval[[]string](p, `[...document.querySelectorAll('#form button, #form input, #form summary')].reverse()
+		.filter(e => { e.focus(); return e.getBoundingClientRect().top < document.getElementById('sight').getBoundingClientRect().bottom - 1; })
+		.map(e => e.outerHTML.slice(0, 90))`)
+	assert.Empty(t, covered)
+}
