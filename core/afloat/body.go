@@ -15,7 +15,7 @@ type Body struct {
 	first   []int       // where station i's ring begins; one more at the end
 	sheer   []sheerPoint
 	skin    []geom.Vec3 // port half, girthPoints to a station
-	highest float64     // the highest z
+	upright *tilted     // at no heel; only read
 }
 
 // sheerPoint is the port sheer at a station that is open at the top.
@@ -37,7 +37,7 @@ func NewBody(stations []hull.Station) *Body {
 	if len(stations) < 3 {
 		panic(tooFewStations)
 	}
-	b := &Body{highest: math.Inf(-1)}
+	b := &Body{}
 	for i, s := range stations {
 		if i > 0 && !(s.X > stations[i-1].X) {
 			panic(stationsNotIncreasing)
@@ -57,6 +57,7 @@ func NewBody(stations []hull.Station) *Body {
 	}
 	b.first = append(b.first, len(b.ring))
 	b.weight = integrationWeights(b.x)
+	b.upright = b.tilt(0)
 	return b
 }
 
@@ -66,7 +67,6 @@ func (b *Body) addRing(outline []geom.Vec2) {
 	b.first = append(b.first, len(b.ring))
 	for i := len(outline) - 1; i >= 0; i-- {
 		b.ring = append(b.ring, geom.Vec2{X: -outline[i].X, Y: outline[i].Y})
-		b.highest = math.Max(b.highest, outline[i].Y)
 	}
 	b.ring = append(b.ring, outline...)
 }

@@ -14,7 +14,7 @@ type Carried struct {
 // freeboard. With the boat alone already deeper, or the freeboard more than the
 // depth, the state is NoSuchLoad and no load is given.
 func (b *Body) CarriesLevel(boat Load, water Water, freeboard float64) Carried {
-	m := b.tilt(0).immerse(b.LowestSheer()-freeboard, 0)
+	m := b.upright.immerse(b.LowestSheer()-freeboard, 0)
 	return carried(freeboard, m.volume*water.Density, boat)
 }
 
@@ -34,7 +34,7 @@ func carried(freeboard, total float64, boat Load) Carried {
 // from the volume, and the slope is stepped by the secant rule until the mass
 // balances.
 func (b *Body) CarriesTrimmed(boat, payload Load, water Water, freeboard float64) Carried {
-	t := b.tilt(0)
+	t := b.upright
 	try := func(slope float64) (total, moment float64) {
 		p := Plane{Slope: slope}
 		above, _ := b.freeboard(p)

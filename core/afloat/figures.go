@@ -30,7 +30,7 @@ func (b *Body) Figures(a Attitude) Figures {
 	if a.Plane.Heel != 0 {
 		panic(heeledPlane)
 	}
-	t := b.tilt(0)
+	t := b.upright
 	m := t.immerse(a.Plane.Height, a.Plane.Slope)
 	f := Figures{Volume: m.volume, WaterPlane: m.plane, Draught: a.Draught, Buoyancy: a.Buoyancy}
 	for i, x := range b.x {

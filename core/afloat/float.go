@@ -28,7 +28,10 @@ const noLoad = "afloat: load without mass"
 // At returns the attitude of the body under a load in water at a given heel. It
 // panics on a load that is not positive.
 func (b *Body) At(load Load, water Water, heel float64) Attitude {
-	t := b.tilt(heel)
+	t := b.upright
+	if heel != 0 {
+		t = b.tilt(heel)
+	}
 	return t.attitude(load, water, t.level(load, water))
 }
 
@@ -80,7 +83,7 @@ type Floated struct {
 
 // Float returns how the body lies in water under a load.
 func (b *Body) Float(load Load, water Water) Floated {
-	t := b.tilt(0)
+	t := b.upright
 	f := Floated{Mass: load.Mass}
 	start := t.level(load, water)
 	if most := t.immerse(b.LowestSheer(), 0).volume * water.Density; load.Mass > most {

@@ -142,3 +142,31 @@ func TestMoreLoadMoreDraught(t *testing.T) {
 		}
 	}
 }
+
+// How good the station count is: the invented boat against itself much finer. What
+// doc.go promises of a shape whose water plane meets raked ends between stations.
+func TestStationCount(t *testing.T) {
+	shape := bodies.Leaning{Beam: 0.86, Depth: 0.31, SheerRise: 0.25, Rocker: 0.04}
+	_, load := crewed()
+	fine := newBody(shape.Sections(bodies.Crowded(4.9, 1000), 1000))
+	want := fine.Float(load, fresh)
+	figures := fine.Figures(want.Upright)
+	for _, c := range []struct {
+		name string
+		body *afloat.Body
+	}{
+		{"even 80", newBody(shape.Sections(bodies.Even(4.9, 80), 40))},
+		{"crowded 80", newBody(shape.Sections(bodies.Crowded(4.9, 80), 40))},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			got := c.body.Float(load, fresh)
+			f := c.body.Figures(got.Upright)
+			assert.InDelta(t, want.Upright.Draught, got.Upright.Draught, 1e-4)
+			assert.InDelta(t, want.Upright.Freeboard, got.Upright.Freeboard, 1e-4)
+			assert.InDelta(t, want.GM, got.GM, 5e-4)
+			assert.InDelta(t, want.Upright.Trim, got.Upright.Trim, 5e-5)
+			assert.InEpsilon(t, figures.WettedSurface, f.WettedSurface, 1e-3)
+			assert.InDelta(t, figures.Length, f.Length, 5e-3)
+		})
+	}
+}

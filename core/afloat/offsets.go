@@ -21,7 +21,7 @@ func (b *Body) Offsets(a Attitude, g WaveGrid) Offsets {
 	if a.Plane.Heel != 0 {
 		panic(heeledPlane)
 	}
-	t := b.tilt(0)
+	t := b.upright
 	after, forward := t.wetEnds(a.Plane)
 	o := Offsets{forward - after, a.Draught, g.Stations, g.Waterlines, nil}
 	o.Half = make([]float64, (o.Stations+1)*(o.Waterlines+1))

@@ -1,9 +1,9 @@
 package afloat_test
 
 import (
-	"testing"
-
 	"math"
+	"slices"
+	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -93,6 +93,35 @@ func TestWaveGridErrors(t *testing.T) {
 	}
 }
 
+// A strut with parabolic waterlines and straight sides, whose foot counts: the
+// spectrum is Q = -(4B/L^2) X Z with X = 2 (sin a / w^2 - (L/2) cos a / w), a = w L/2,
+// w = k lam, and Z = (1 - exp(-k lam^2 T)) / (k lam^2), summed by midpoints in theta.
+func TestWavesOfStrut(t *testing.T) {
+	const length, beam, draught, u = 5.0, 0.5, 0.1, 2.5
+	g := afloat.WaveGrid{Stations: 160, Waterlines: 10, Angles: 1600}
+	half := make([]float64, 0, (g.Stations+1)*(g.Waterlines+1))
+	for i := range g.Stations + 1 {
+		x := 2*float64(i)/float64(g.Stations) - 1
+		for range g.Waterlines + 1 {
+			half = append(half, beam/2*(1-x*x))
+		}
+	}
+	k := afloat.Gravity / (u * u)
+	sum := 0.0
+	const n = 100000
+	for i := range n {
+		lam := 1 / math.Cos((float64(i)+0.5)*math.Pi/2/n)
+		w := k * lam
+		sin, cos := math.Sincos(w * length / 2)
+		q := 4 * beam / (length * length) * 2 * (sin/(w*w) - length/2*cos/w) * -math.Expm1(-w*lam*draught) / (w * lam)
+		sum += q * q * lam * lam * lam * math.Pi / 2 / n
+	}
+	want := 4 * 1000 * afloat.Gravity * afloat.Gravity / (math.Pi * u * u) * sum
+	o := afloat.Offsets{Length: length, Depth: draught, Stations: g.Stations, Waterlines: g.Waterlines, Half: half}
+	// Straight down, so only the chords of the waterlines tell: as the hull's at this grid.
+	assert.InEpsilon(t, want, afloat.NewWaves(o, g.Angles).Resistance(u, 1000), 3e-4)
+}
+
 // surfaceOf integrates the wetted surface of a parabolic hull of length 5, both sides,
 // by midpoints: within 1e-6.
 func surfaceOf(beam, draught float64) float64 {
@@ -168,15 +197,20 @@ func TestCurveAndDay(t *testing.T) {
 		one := h.At(p.Speed)
 		assert.InDelta(t, one.High(), p.High(), 1e-9)
 		assert.InDelta(t, one.WaveLow, p.WaveLow, 1e-9)
+		near := []float64{h.Wave(p.Speed / 1.05), h.Wave(p.Speed), h.Wave(p.Speed * 1.05)}
+		assert.InDelta(t, slices.Min(near), p.WaveLow, 1e-9)
+		assert.InDelta(t, p.Friction+slices.Max(near), p.High(), 1e-9)
 		if i > 0 {
 			assert.InEpsilon(t, 1.05, p.Speed/curve[i-1].Speed, 1e-12)
 		}
 	}
-	d := afloat.DayOn(curve, afloat.Paddling{Paddlers: 2, Power: afloat.TouringPower})
-	require.Equal(t, afloat.Floats, d.State)
-	assert.InEpsilon(t, h.SpeedAt(2*50*0.65), d.Speed, 0.005)
-	assert.Less(t, d.SpeedLow, d.Speed)
-	assert.Less(t, d.Speed, d.SpeedHigh)
-	assert.InEpsilon(t, 6*3600*d.Speed, d.Distance, 1e-12)
+	for _, power := range []float64{afloat.EasyPower, afloat.TouringPower, afloat.BriskPower, afloat.HardPower} {
+		d := afloat.DayOn(curve, afloat.Paddling{Paddlers: 2, Power: power})
+		require.Equal(t, afloat.Floats, d.State)
+		assert.InEpsilon(t, h.SpeedAt(2*power*0.65), d.Speed, 0.005)
+		assert.Less(t, d.SpeedLow, d.Speed)
+		assert.Less(t, d.Speed, d.SpeedHigh)
+		assert.InEpsilon(t, 6*3600*d.Speed, d.Distance, 1e-12)
+	}
 	assert.Equal(t, afloat.NoSuchSpeed, afloat.DayOn(curve, afloat.Paddling{Paddlers: 0, Power: 50}).State)
 }

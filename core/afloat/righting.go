@@ -1,7 +1,5 @@
 package afloat
 
-import "math"
-
 // ArmPoint is one heel of a righting curve.
 type ArmPoint struct {
 	Attitude
@@ -123,6 +121,3 @@ func (c *RightingCurve) findVanishing(at func(float64, Plane) Attitude) {
 		last = next
 	}
 }
-
-// Degrees is the heel in degrees, as it is shown.
-func (p Plane) Degrees() float64 { return p.Heel * 180 / math.Pi }

@@ -26,6 +26,8 @@ func TestNamedStates(t *testing.T) {
 	assert.InDelta(t, 25, over.Excess, 1e-9)
 	assert.Equal(t, afloat.Overloaded, box.Righting(load(full+25, 0, 0.1), fresh, 10).State)
 
+	assert.Equal(t, afloat.NotConverged, box.At(load(full+25, 0, 0.1), fresh, 0).State)
+
 	down := box.Float(load(600, 0.5, 0.1), fresh)
 	assert.Equal(t, afloat.Swamped, down.State)
 	assert.Greater(t, down.Upright.FreeboardAt.X, 1.9, "at the bow")
@@ -33,6 +35,25 @@ func TestNamedStates(t *testing.T) {
 
 	assert.Equal(t, afloat.NotConverged, box.Float(load(100, 2.5, 0.1), fresh).State, "the load hangs outside the boat")
 	assert.Equal(t, afloat.NotConverged, box.Righting(load(100, 2.5, 0.1), fresh, 10).State)
+}
+
+// A box whose sheer is D + c x^2: trimmed by a slope s it is lowest at x = s/2c, at
+// D - s^2/4c above the plane amidships, exactly, since the rule there is a parabola.
+func TestLowestSheerBetweenStations(t *testing.T) {
+	const depth, c = 0.4, 0.02
+	sections := bodies.Box(bodies.Even(4, 8), 0.8, depth)
+	for i := range sections {
+		rise := c * sections[i].X * sections[i].X
+		sections[i].Outline = []geom.Vec2{{X: 0, Y: 0}, {X: 0.4, Y: 0}, {X: 0.4, Y: depth + rise}}
+	}
+	body := newBody(sections)
+	for _, x := range []float64{0.03, -0.04, 0.1} {
+		a := body.At(afloat.Load{Mass: 600, Centre: geom.Vec3{X: x, Z: 0.2}}, fresh, 0)
+		s := a.Plane.Slope
+		assert.InDelta(t, s/(2*c), a.FreeboardAt.X, 1e-9)
+		assert.InDelta(t, (depth-a.Plane.Height-s*s/(4*c))*math.Cos(a.Trim), a.Freeboard, 1e-12)
+	}
+	assert.InDelta(t, depth, body.LowestSheer(), 1e-12)
 }
 
 func TestLoadAtFreeboard(t *testing.T) {
