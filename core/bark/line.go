@@ -1,0 +1,61 @@
+package bark
+
+import (
+	"barkwright/core/geom"
+	"barkwright/core/hull"
+)
+
+// line is a column of the skin with what the plain lengths are read from.
+type line struct {
+	place   float64 // as hull.Hull.Column takes it
+	section hull.Section
+	foot    geom.Vec2 // in (x, z), where the column starts
+	up      geom.Vec2 // in (x, z), the direction its plane stands up in
+	girth   float64   // from foot to top edge
+	lifted  float64   // how far out from the bed's centre line the foot lies when flat
+}
+
+// newLine measures the column at a place. Past the heel the foot is on the end
+// profile, which lies on the bed as it is seen from the side.
+func newLine(h hull.Hull, place float64) line {
+	l := line{place: place, section: h.ColumnSection(place), up: geom.Vec2{X: 0, Y: 1}}
+	l.girth = l.section.HalfGirth()
+	if place <= 1 {
+		l.foot = geom.Vec2{X: place * h.HeelX}
+		return l
+	}
+	l.foot = h.End.Path.At((place - 1) * h.End.Path.Length())
+	top := h.Edge.At(h.Edge.ParameterAt((place - 1) * h.Edge.Length()))
+	l.up = geom.Vec2{X: top.X, Y: top.Z}.Sub(l.foot).Unit()
+	l.lifted = l.foot.Y - h.End.Path.Points[0].Y
+	return l
+}
+
+// at is the point of the hull a girth up the column.
+func (l line) at(girth float64) geom.Vec3 {
+	p := l.section.At(girth)
+	return geom.Vec3{X: l.foot.X + p.Y*l.up.X, Y: p.X, Z: l.foot.Y + p.Y*l.up.Y}
+}
+
+// reach is how far out from the bed's centre line the top edge lies when flat,
+// before the flattening is worked out: the half-girth and, past the heel, where
+// the end lies as seen from the side, the height over the heel.
+func (l line) reach() float64 { return l.lifted + l.girth*l.up.Y }
+
+// girthAt is how far up the column the distance y from the bed's centre line is.
+func (l line) girthAt(y float64) float64 {
+	return max(0, min(l.girth, (y-l.lifted)/l.up.Y))
+}
+
+// The plain lengths are summed over this many columns of the half boat: enough
+// for an eighth of an inch in a seam along the whole side, by doubling them.
+const plainColumns = 36
+
+// lines measures the columns of the half boat from amidships to the stem head.
+func lines(h hull.Hull) []line {
+	out := make([]line, 0, plainColumns+1)
+	for _, v := range h.Columns(plainColumns) {
+		out = append(out, newLine(h, v))
+	}
+	return out
+}

@@ -1,0 +1,74 @@
+package bark
+
+import (
+	"math"
+
+	"barkwright/core/geom"
+	"barkwright/core/hull"
+	"barkwright/core/wood"
+)
+
+// Needs is the bark that the boat takes and the tree it comes off.
+type Needs struct {
+	Width     float64 // of one sheet that needs no side panels, m
+	WidestAt  float64 // place of the column that asks for it
+	Length    float64 // of one sheet that needs no joint, m
+	TreeWidth Tree    // that gives a sheet of Width
+	TreeSheet Tree    // that gives a sheet as wide as the design's
+	Sheets    int     // of the design's size, end to end
+	Area      float64 // skin with laps and the bark left to trim, m2
+	SkinArea  float64 // of the finished skin, m2
+}
+
+// Tree is the least trunk that gives a sheet, if the whole girth is used.
+type Tree struct {
+	Diameter float64 // outside the bark, m
+	Girth    float64 // by a tape round it, m: the sheet's width
+	Clear    float64 // length of clear trunk, m: the sheet's length
+}
+
+// NewTree returns the trunk for a sheet; the grain of bark runs round the tree, so
+// a sheet's width is the girth and its length goes up the trunk.
+func NewTree(width, length float64) Tree {
+	return Tree{Diameter: wood.TreeDiameter(width), Girth: width, Clear: length}
+}
+
+// areaRows is the number of pieces a column is cut into for the skin's area.
+const areaRows = 8
+
+// skinArea is the area of the whole skin, by two triangles a cell.
+func skinArea(all []line) float64 {
+	sum := 0.0
+	var before [areaRows + 1]geom.Vec3
+	for i, l := range all {
+		var now [areaRows + 1]geom.Vec3
+		for r := range now {
+			now[r] = l.at(l.girth * float64(r) / areaRows)
+		}
+		for r := 1; i > 0 && r < len(now); r++ {
+			across, back := now[r].Sub(before[r-1]), now[r-1].Sub(before[r])
+			sum += across.Cross(back).Len() / 2
+		}
+		before = now
+	}
+	return 4 * sum
+}
+
+func needs(h hull.Hull, all []line, l Layout) Needs {
+	d := h.Design
+	n := Needs{Length: l.FlatLength, Sheets: len(l.Joints) + 1, SkinArea: skinArea(all)}
+	for _, c := range all {
+		if w := 2 * (c.reach() + d.GunwaleTurn); w > n.Width {
+			n.Width, n.WidestAt = w, c.place
+		}
+	}
+	n.TreeWidth = NewTree(n.Width, n.Length)
+	n.TreeSheet = NewTree(d.SheetWidth, math.Min(d.SheetLength, n.Length))
+	edge := 2 * (h.Gunwale.RunTo(min(h.HeelX, h.GunwaleX)) + h.Edge.Length())
+	laps := 0.0
+	for _, k := range []Kind{PanelSeams, JointSeams} {
+		laps += l.Seams[k].Length
+	}
+	n.Area = n.SkinArea + 2*edge*d.GunwaleTurn + laps*d.SeamLap
+	return n
+}
