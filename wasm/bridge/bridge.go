@@ -16,8 +16,7 @@ import (
 // Picture is what a display list is shown on.
 type Picture interface {
 	Show(scene.List)
-	// Size in CSS pixels.
-	Size() (width, height float64)
+	Size() scene.Size
 }
 
 // Start shows the first results and answers the page from then on.
@@ -103,7 +102,8 @@ func (p *page) output(key string, metres float64) {
 }
 
 func (p *page) draw() {
-	width, height := p.picture.Size()
+	size := p.picture.Size()
+	width, height := size.Width, size.Height
 	l := scene.List{Width: width, Height: height, Title: "Top view and side view", Description: "A canoe from above and from the side."}
 	length, beam := p.number("length"), p.number("beam")
 	k := (width - 40) / length
@@ -137,9 +137,9 @@ func (p *page) draw() {
 	l.Add(
 		scene.Stroke{Role: scene.Ink, Points: skin, Width: 2, Closed: true},
 		scene.Stroke{Role: scene.Faint, Points: []scene.Point{{X: 20, Y: top}, {X: width - 20, Y: top}}, Width: 1, Dash: []float64{12, 4, 2, 4}},
-		scene.Text{Role: scene.Ink, Text: "Top view", At: scene.Point{X: 20, Y: 16}, Size: 14, Bold: true},
-		scene.Text{Role: scene.Root, Text: `12' 3 1/2"`, At: scene.Point{X: middle, Y: top}, Anchor: scene.Middle, Size: 13, Halo: scene.Paper},
-		scene.Text{Role: scene.Water, Text: "turned", At: scene.Point{X: width - 20, Y: height * 0.75}, Anchor: scene.Middle, Size: 13, Angle: -math.Pi / 2},
+		scene.Text{Role: scene.Ink, Text: "Top view", At: scene.Point{X: 20, Y: 16}, Size: 0.9 * size.Letter, Bold: true},
+		scene.Text{Role: scene.Root, Text: `12' 3 1/2"`, At: scene.Point{X: middle, Y: top}, Anchor: scene.Middle, Size: 0.8 * size.Letter, Halo: scene.Paper},
+		scene.Text{Role: scene.Water, Text: "turned", At: scene.Point{X: width - 20, Y: height * 0.75}, Anchor: scene.Middle, Size: 0.8 * size.Letter, Angle: -math.Pi / 2},
 	)
 	side := height * 0.72
 	profile := []scene.Point{}

@@ -52,9 +52,15 @@ func New() *Painter {
 	return p
 }
 
-// Size is the view's size in CSS pixels.
-func (p *Painter) Size() (width, height float64) {
-	return p.view.Get("clientWidth").Float(), p.view.Get("clientHeight").Float()
+// Size is the view's size and the page's lettering now.
+func (p *Painter) Size() scene.Size {
+	window := js.Global()
+	style := window.Call("getComputedStyle", window.Get("document").Get("documentElement"))
+	return scene.Size{
+		Width:  p.view.Get("clientWidth").Float(),
+		Height: p.view.Get("clientHeight").Float(),
+		Letter: window.Call("parseFloat", style.Get("fontSize")).Float(),
+	}
 }
 
 // Show draws the list at the next frame, once.

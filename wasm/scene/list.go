@@ -5,6 +5,15 @@ import "math"
 // Point is a place in the picture, CSS pixels.
 type Point struct{ X, Y float64 }
 
+// Size is the room a picture has.
+type Size struct {
+	// Width and Height in CSS pixels.
+	Width, Height float64
+	// Letter is the height of the page's own lettering, CSS pixels; a picture
+	// letters in proportion, so that a projector's is read from the back too.
+	Letter float64
+}
+
 // List is one picture: what is drawn, in order, and what can be touched.
 // Labels lie above everything else, whatever their place in Ops.
 type List struct {

@@ -1,0 +1,156 @@
+package scene
+
+import (
+	"math"
+
+	"barkwright/core"
+)
+
+// plate is a drawing's own axes in the picture: Origin is where (0, 0) stands,
+// Scale is CSS pixels a metre, the second coordinate upward.
+type plate struct {
+	Origin Point
+	Scale  float64
+}
+
+func (a plate) at(u, w float64) Point {
+	return Point{X: a.Origin.X + u*a.Scale, Y: a.Origin.Y - w*a.Scale}
+}
+
+// box is a rectangle of the picture.
+type box struct{ Left, Top, Right, Bottom float64 }
+
+func (b box) width() float64  { return b.Right - b.Left }
+func (b box) height() float64 { return b.Bottom - b.Top }
+
+// layout is where everything of TopAndSide stands.
+type layout struct {
+	top, side plate
+	// tapeY is the line of the tape between the views.
+	tapeY float64
+	// dimensionY is the line of the length under the side view, 0 for none.
+	dimensionY float64
+	// titled tells whether there are rows for titles.
+	titled bool
+	// sections is the room for sections, empty where there is none.
+	sections box
+	// bed is how low the ground is drawn, metres.
+	low float64
+}
+
+// reach is how far a boat goes from the views' origins, metres.
+type reach struct{ long, wide, low, high float64 }
+
+func (a reach) with(b reach) reach {
+	return reach{math.Max(a.long, b.long), math.Max(a.wide, b.wide), math.Min(a.low, b.low), math.Max(a.high, b.high)}
+}
+
+// groundDepth is how much ground is drawn under the bed's ends, metres.
+const groundDepth = 0.04
+
+func reachOf(c core.Canoe, s State) reach {
+	d := c.Design
+	r := reach{long: d.Length / 2, high: d.EndHeight + d.CapThickness}
+	if s == OnTheBed {
+		r.long = bedShown(c)
+		r.wide = sheetReach(c.Hull) + 0.05
+		r.low = bedTop(c, d.BedLength/2) - groundDepth
+		return r
+	}
+	for i := range 5 {
+		r.wide = math.Max(r.wide, skinBreadth(c.Hull, d.HalfGunwale()*float64(i)/8))
+	}
+	r.wide += d.OutwaleThickness
+	return r
+}
+
+// bedShown is half the length of bed drawn: all of it where that costs the boat
+// little of its size.
+func bedShown(c core.Canoe) float64 {
+	d := c.Design
+	return math.Max(d.Length/2, math.Min(d.BedLength/2, 1.04*d.Length/2))
+}
+
+// lettering is the size of the picture's letters, CSS pixels; 11 is the least
+// that is read on a phone.
+func lettering(size Size) float64 { return math.Max(11, 0.74*size.Letter) }
+
+// fit lays the picture out: both views as large as the cell lets them, and
+// sections under or beside them in what is left.
+func fit(c core.Canoe, v View, size Size) layout {
+	r := reachOf(c, v.State)
+	if v.Ghost != nil {
+		r = r.with(reachOf(*v.Ghost, v.State))
+	}
+	t := lettering(size)
+	pad := 0.8 * t
+	rows := roomy(t)
+	tall := 2*r.wide + r.high - r.low
+	wideScale := (size.Width - 2*pad) / (2 * r.long)
+	tallScale := func(w gaps) float64 { return (size.Height - 2*pad - w.sum()) / tall }
+	if least := tight(t); tallScale(rows) < 0.92*math.Min(wideScale, tallScale(least)) && size.Height < 20*t {
+		rows = least
+	}
+	k := math.Max(1, math.Min(wideScale, tallScale(rows)))
+	used := 2*pad + rows.sum() + tall*k
+	under := size.Height - used
+	beside := size.Width - 2*pad - 2*r.long*k
+	l := layout{titled: rows.title > 0, low: r.low}
+	left, right := 0.0, size.Width
+	y := pad
+	switch {
+	case under > 7*t:
+		l.sections = box{pad, used - pad + t/2, size.Width - pad, size.Height - pad}
+	case beside > 13*t:
+		right = 2*r.long*k + 2*pad
+		l.sections = box{right + pad/2, pad, size.Width - pad, size.Height - pad}
+		y += under / 2
+	default:
+		// Too little is left for a section: the rows share it.
+		share := under / 4
+		rows.top += share
+		rows.tape += share
+		rows.dimension += share
+		y += share
+	}
+	x := (left + right) / 2
+	y += rows.title + rows.top + r.wide*k
+	l.top = plate{Point{x, y}, k}
+	y += r.wide * k
+	l.tapeY = y + rows.tape/2
+	y += rows.tape + r.high*k
+	l.side = plate{Point{x, y}, k}
+	if rows.dimension > 0 {
+		l.dimensionY = y - r.low*k + math.Min(rows.dimension/2, t)
+	}
+	return l.zoomed(v, size)
+}
+
+// gaps is the heights of what stands between the views, CSS pixels.
+type gaps struct{ title, top, tape, dimension float64 }
+
+func (w gaps) sum() float64 { return w.title + w.top + w.tape + w.dimension }
+
+func roomy(t float64) gaps {
+	return gaps{title: 1.2 * t, top: 0.5 * t, tape: 2.8 * t, dimension: 1.9 * t}
+}
+func tight(t float64) gaps { return gaps{tape: 0.9 * t} }
+
+// zoomed moves the layout to where the view's zoom and pan put it.
+func (l layout) zoomed(v View, size Size) layout {
+	v = v.Clamp(size)
+	y := func(u float64) float64 { return size.Height/2 + (u-size.Height/2)*v.Zoom + v.PanY }
+	x := func(u float64) float64 { return size.Width/2 + (u-size.Width/2)*v.Zoom + v.PanX }
+	for _, a := range []*plate{&l.top, &l.side} {
+		a.Origin = Point{x(a.Origin.X), y(a.Origin.Y)}
+		a.Scale *= v.Zoom
+	}
+	l.tapeY = y(l.tapeY)
+	if l.dimensionY > 0 {
+		l.dimensionY = y(l.dimensionY)
+	}
+	if l.sections != (box{}) {
+		l.sections = box{x(l.sections.Left), y(l.sections.Top), x(l.sections.Right), y(l.sections.Bottom)}
+	}
+	return l
+}

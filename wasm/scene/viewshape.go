@@ -1,0 +1,182 @@
+package scene
+
+import (
+	"math"
+
+	"barkwright/core"
+	"barkwright/core/frame"
+	"barkwright/core/geom"
+	"barkwright/core/hull"
+)
+
+// halfSteps is how many straight pieces draw half the boat's length, and
+// endSteps an end's profile: under half a pixel off at 1900 pixels.
+const (
+	halfSteps = 26
+	endSteps  = 18
+)
+
+// crowded returns places from 0 to end that crowd toward the end, where plans
+// turn fastest.
+func crowded(end float64, n int) []float64 {
+	out := make([]float64, n+1)
+	for i := range out {
+		s := 1 - float64(i)/float64(n)
+		out[i] = end * (1 - s*s)
+	}
+	return out
+}
+
+// curve samples (x, f(x)) from amidships to end.
+func curve(f func(float64) float64, end float64) []geom.Vec2 {
+	out := make([]geom.Vec2, 0, halfSteps+1)
+	for _, x := range crowded(end, halfSteps) {
+		out = append(out, geom.Vec2{X: x, Y: f(x)})
+	}
+	return out
+}
+
+// mirrored takes a line from amidships forward and returns the whole from aft
+// forward.
+func mirrored(half []geom.Vec2) []geom.Vec2 {
+	out := make([]geom.Vec2, 0, 2*len(half))
+	for i := len(half) - 1; i > 0; i-- {
+		out = append(out, geom.Vec2{X: -half[i].X, Y: half[i].Y})
+	}
+	if half[0].X > 0 {
+		out = append(out, geom.Vec2{X: -half[0].X, Y: half[0].Y})
+	}
+	return append(out, half...)
+}
+
+// between closes two lines, both from aft forward, into one outline.
+func between(a, b []geom.Vec2) []geom.Vec2 {
+	out := append(make([]geom.Vec2, 0, len(a)+len(b)), a...)
+	for i := len(b) - 1; i >= 0; i-- {
+		out = append(out, b[i])
+	}
+	return out
+}
+
+// flipped is the line to starboard.
+func flipped(a []geom.Vec2) []geom.Vec2 {
+	out := make([]geom.Vec2, len(a))
+	for i, q := range a {
+		out[i] = geom.Vec2{X: q.X, Y: -q.Y}
+	}
+	return out
+}
+
+// skinBreadth is how far the bark stands out at x, its bulge too.
+func skinBreadth(h hull.Hull, x float64) float64 {
+	if !h.Design.Bulges() || x >= h.HeelX {
+		return h.SkinHalfBreadth(x)
+	}
+	return h.Section(x).Breadth()
+}
+
+// skinPlan is the port edge of the bark seen from above, from aft forward.
+func skinPlan(h hull.Hull) []geom.Vec2 {
+	half := curve(func(x float64) float64 { return skinBreadth(h, x) }, h.GunwaleX)
+	stem := h.SkinHalfBreadth(h.GunwaleX)
+	tip := h.Design.Length / 2
+	half = append(half, geom.Vec2{X: tip - stem/2, Y: stem}, geom.Vec2{X: tip, Y: stem / 3})
+	return mirrored(half)
+}
+
+// edgeSide is the bark's top edge from the side, from amidships to the stem head,
+// raised by up.
+func edgeSide(h hull.Hull, up float64) []geom.Vec2 {
+	f := func(x float64) float64 { return h.TopEdge(x) + up }
+	out := curve(f, h.GunwaleX)
+	const past = 5
+	for i := 1; i <= past; i++ {
+		x := h.GunwaleX + (h.HeadX-h.GunwaleX)*float64(i)/past
+		out = append(out, geom.Vec2{X: x, Y: f(x)})
+	}
+	return out
+}
+
+// endSide is the end's profile from heel to head, moved inboard by depth.
+func endSide(h hull.Hull, depth float64) []geom.Vec2 {
+	out := make([]geom.Vec2, endSteps+1)
+	for i := range out {
+		t := float64(i) / endSteps
+		out[i] = h.End.At(t).Add(h.End.Derivative(t).Unit().Left().Scale(depth))
+	}
+	return out
+}
+
+// keelSide is the bottom and the end from amidships to the stem head.
+func keelSide(h hull.Hull) []geom.Vec2 {
+	const steps = 14
+	out := make([]geom.Vec2, 0, steps+endSteps+2)
+	for i := range steps {
+		x := h.HeelX * float64(i) / steps
+		out = append(out, geom.Vec2{X: x, Y: h.Bottom(x)})
+	}
+	return append(out, endSide(h, 0)...)
+}
+
+// profile is the bark's outline from the side.
+func profile(h hull.Hull) []geom.Vec2 {
+	return between(mirrored(keelSide(h)), mirrored(edgeSide(h, 0)))
+}
+
+// flatColumn is a column of the skin laid flat beside the bed's centre line: the
+// ends lie as they are seen from the side.
+func flatColumn(h hull.Hull, v float64) (foot, edge geom.Vec2) {
+	girth := h.ColumnSection(v).HalfGirth()
+	if v <= 1 {
+		return geom.Vec2{X: v * h.HeelX}, geom.Vec2{X: v * h.HeelX, Y: girth}
+	}
+	f := h.End.Path.At((v - 1) * h.End.Path.Length())
+	top := h.Edge.At(h.Edge.ParameterAt((v - 1) * h.Edge.Length()))
+	up := geom.Vec2{X: top.X, Y: top.Z}.Sub(f).Unit()
+	foot = geom.Vec2{X: f.X, Y: f.Y - h.Bottom(h.HeelX)}
+	return foot, foot.Add(up.Scale(girth))
+}
+
+// sheetSteps is how many columns draw half the sheet laid flat.
+const sheetSteps = 20
+
+// sheet is the bark laid flat: the quarter's top edge from amidships to the head
+// and its end from heel to head.
+func sheet(h hull.Hull) (edge, end []geom.Vec2) {
+	for _, v := range h.Columns(sheetSteps) {
+		_, e := flatColumn(h, v)
+		edge = append(edge, e)
+	}
+	for _, q := range endSide(h, 0) {
+		end = append(end, geom.Vec2{X: q.X, Y: q.Y - h.Bottom(h.HeelX)})
+	}
+	return edge, end
+}
+
+// sheetReach is about how far the bark laid flat goes from the centre line.
+func sheetReach(h hull.Hull) float64 {
+	most := 0.0
+	for _, v := range []float64{0, 0.4, 0.7, 1, 1.5, 2} {
+		_, e := flatColumn(h, v)
+		most = math.Max(most, e.Y)
+	}
+	return most
+}
+
+// bedTop is the height of the bed without its blocks, in the finished boat's
+// heights: the bark on the blocks stands at the finished heels.
+func bedTop(c core.Canoe, x float64) float64 {
+	d, h := c.Design, c.Hull
+	half := d.BedLength / 2
+	return d.BedCrown*(1-x*x/(half*half)) + bedRise(h)
+}
+
+// barkOnBed is the height of the bark's underside on the bed.
+func barkOnBed(h hull.Hull, x float64) float64 { return frame.BedHeight(h, x) + bedRise(h) }
+
+func bedRise(h hull.Hull) float64 { return h.Bottom(h.HeelX) - frame.BedHeight(h, h.HeelX) }
+
+// rect is an upright rectangle about x, from low to high.
+func rect(x, half, low, high float64) []geom.Vec2 {
+	return []geom.Vec2{{X: x - half, Y: low}, {X: x + half, Y: low}, {X: x + half, Y: high}, {X: x - half, Y: high}}
+}

@@ -1,0 +1,234 @@
+package scene
+
+import (
+	"math"
+
+	"barkwright/core"
+	"barkwright/core/answer"
+	"barkwright/core/frame"
+	"barkwright/core/geom"
+	"barkwright/core/hull"
+	"barkwright/core/wood"
+)
+
+// topFinished draws the finished boat from above: the port side with its cap
+// off, so that the lacing shows, the starboard side with it on.
+func (p *pen) topFinished(c core.Canoe, l layout) {
+	h, a := c.Hull, l.top
+	port := skinPlan(h)
+	skin := a.place(between(port, flipped(port)))
+	p.fill(Bark, skin)
+	p.sheathing(c, a)
+	p.stemsTop(c, a)
+	for _, r := range c.Frame.Ribs {
+		p.ribTop(h, r, a)
+	}
+	p.centreLine(c, l)
+	for i, t := range c.Frame.Thwarts {
+		p.thwartTop(h, i, t, a)
+	}
+	p.headboardsTop(c, a)
+	p.gunwalesTop(c, a)
+	p.ring(Ink, outlineWidth, skin)
+	p.lacingTop(c, a)
+	p.ghostTop(a, func(g core.Canoe) [][]geom.Vec2 {
+		side := skinPlan(g.Hull)
+		return [][]geom.Vec2{side, flipped(side)}
+	})
+	p.topTitle("Top view", c, l)
+	y := c.Design.Beam/2 + 0.6*p.letter/a.Scale
+	x := 0.62 * h.GunwaleX
+	p.say(rankExtra, "cap off: lacing and pegs", Faint, Paper, spot{a.at(-x, y), End})
+	p.say(rankExtra, "cap on", Faint, Paper, spot{a.at(-x, -y), End})
+	p.bendLegend(c, a)
+}
+
+// sheathing hints at the strips of the lining: lines along the boat.
+func (p *pen) sheathing(c core.Canoe, a plate) {
+	h := c.Hull
+	for _, share := range []float64{-0.78, -0.5, -0.24, 0.24, 0.5, 0.78} {
+		line := curve(func(x float64) float64 { return share * h.HalfBeam(x) }, c.Frame.Headboard.X)
+		p.line(Seam, 0.35, a.place(mirrored(line))...)
+	}
+}
+
+// ribTop draws a rib and its mate at true width, tapering to the tips.
+func (p *pen) ribTop(h hull.Hull, r frame.Rib, a plate) {
+	v := h.ColumnAtEdge(r.X)
+	foot := r.X
+	if v > 1 {
+		foot = h.End.Path.At((v - 1) * h.End.Path.Length()).X
+	}
+	half := h.HalfBeam(r.X)
+	// The taper begins where the rib has turned up.
+	turn := math.Min(h.Turn(r.X), 0.8*half)
+	w, tip := r.Width/2, math.Min(r.Width, h.Design.RibTipWidth)/2
+	at := func(y float64) float64 { return foot + (r.X-foot)*math.Abs(y)/math.Max(half, 1e-9) }
+	outline := []geom.Vec2{
+		{X: at(half) - tip, Y: -half}, {X: at(turn) - w, Y: -turn}, {X: foot - w, Y: 0}, {X: at(turn) - w, Y: turn}, {X: at(half) - tip, Y: half},
+		{X: at(half) + tip, Y: half}, {X: at(turn) + w, Y: turn}, {X: foot + w, Y: 0}, {X: at(turn) + w, Y: -turn}, {X: at(half) + tip, Y: -half},
+	}
+	for _, points := range mates(a, outline, r.Alone()) {
+		p.area(Cedar, Ink, fineWidth, points)
+		if spacing, ok := bendHatch(r); ok {
+			p.list.Add(Hatch{Role: Warn, Points: points, Spacing: spacing * p.weight, Width: hairWidth * p.weight, Angle: -math.Pi / 4})
+		}
+		if r.Broken {
+			p.line(Ink, timberWidth, points[2], points[7])
+		}
+		p.part(answer.RibPart(r.Number), true, points)
+	}
+}
+
+// bendHatch is how a rib's verdict is hatched: wider apart near the limit, close
+// where it is too tight and not meant to be broken.
+func bendHatch(r frame.Rib) (spacing float64, ok bool) {
+	switch {
+	case r.Broken:
+		return 0, false
+	case r.Bend.Verdict == wood.NearLimit:
+		return 6, true
+	case r.Bend.Verdict == wood.TooTight:
+		return 3, true
+	}
+	return 0, false
+}
+
+// bendLegend says what the hatches on the ribs mean, where there are any.
+func (p *pen) bendLegend(c core.Canoe, a plate) {
+	near, tight := 0, 0
+	for _, r := range c.Frame.Ribs {
+		switch spacing, ok := bendHatch(r); {
+		case ok && spacing < 4:
+			tight++
+		case ok:
+			near++
+		}
+	}
+	text := ""
+	switch {
+	case tight > 0:
+		text = "close hatch: rib too tight"
+	case near > 0:
+		text = "hatched: rib near the limit"
+	default:
+		return
+	}
+	h := c.Hull
+	x := 0.62 * h.GunwaleX
+	p.say(rankExtra, text, Warn, Paper, spot{a.at(x, -c.Design.Beam/2-0.6*p.letter/a.Scale), Start}, spot{a.at(x, c.Design.Beam/2+0.6*p.letter/a.Scale), Start})
+}
+
+// mates places an outline and, unless it stands alone, its mirror image aft.
+func mates(a plate, outline []geom.Vec2, alone bool) [][]Point {
+	out := [][]Point{a.place(outline)}
+	if alone {
+		return out
+	}
+	back := make([]geom.Vec2, len(outline))
+	for i, q := range outline {
+		back[i] = geom.Vec2{X: -q.X, Y: q.Y}
+	}
+	return append(out, a.place(back))
+}
+
+func (p *pen) thwartTop(h hull.Hull, i int, t frame.Thwart, a plate) {
+	const half = frame.ThwartWidth / 2
+	in, out := h.HalfBeam(t.X-half), h.HalfBeam(t.X+half)
+	for _, points := range mates(a, []geom.Vec2{{X: t.X - half, Y: -in}, {X: t.X + half, Y: -out}, {X: t.X + half, Y: out}, {X: t.X - half, Y: in}}, i == 0) {
+		p.area(Cedar, Ink, 1.3, points)
+		p.part(answer.ThwartPart(i), true, points)
+	}
+}
+
+// headboardThickness is how thick a headboard is drawn, metres: about half an
+// inch. Common practice, no published source.
+const headboardThickness = 0.0127
+
+func (p *pen) headboardsTop(c core.Canoe, a plate) {
+	b := c.Frame.Headboard
+	for _, points := range mates(a, rect(b.X, headboardThickness/2, -b.Neck/2, b.Neck/2), false) {
+		p.area(Cedar, Ink, timberWidth, points)
+		p.part(answer.HeadboardPart, true, points)
+	}
+}
+
+func (p *pen) stemsTop(c core.Canoe, a plate) {
+	h, half := c.Hull, c.Design.StemWidth/2
+	outline := []geom.Vec2{{X: c.Frame.Headboard.X, Y: -half}, {X: h.HeadX, Y: -half}, {X: h.HeadX, Y: half}, {X: c.Frame.Headboard.X, Y: half}}
+	for _, points := range mates(a, outline, false) {
+		p.area(Cedar, Ink, fineWidth, points)
+		p.part(answer.StemPart, true, points)
+	}
+}
+
+// gunwalesTop draws inwale and outwale to port and the cap to starboard.
+func (p *pen) gunwalesTop(c core.Canoe, a plate) {
+	h, d := c.Hull, c.Design
+	inner := curve(h.HalfBeam, h.GunwaleX)
+	barkIn := curve(func(x float64) float64 { return math.Max(h.HalfBeam(x), h.SkinHalfBreadth(x)-d.BarkThickness) }, h.GunwaleX)
+	skin := curve(h.SkinHalfBreadth, h.GunwaleX)
+	outer := curve(func(x float64) float64 { return h.SkinHalfBreadth(x) + d.OutwaleThickness }, h.GunwaleX)
+	// Past the gunwale's end the outwale runs on to the stem head.
+	stem := h.SkinHalfBreadth(h.HeadX)
+	skin = append(skin, geom.Vec2{X: h.HeadX, Y: stem})
+	outer = append(outer, geom.Vec2{X: h.HeadX, Y: stem + d.OutwaleThickness/2})
+	p.area(Cedar, Ink, fineWidth, a.place(between(mirrored(inner), mirrored(barkIn))))
+	p.area(Cedar, Ink, fineWidth, a.place(between(mirrored(skin), mirrored(outer))))
+	low := make([]geom.Vec2, len(outer))
+	high := make([]geom.Vec2, len(outer))
+	for i, q := range outer {
+		in := 0.0
+		if i < len(inner) {
+			in = inner[i].Y
+		}
+		middle := (in + q.Y) / 2
+		low[i] = geom.Vec2{X: q.X, Y: -math.Max(0, middle-d.CapWidth/2)}
+		high[i] = geom.Vec2{X: q.X, Y: -middle - d.CapWidth/2}
+	}
+	p.area(Cedar, Ink, timberWidth, a.place(between(mirrored(low), mirrored(high))))
+}
+
+// lacingTop draws the groups across the port gunwales, with their pegs.
+func (p *pen) lacingTop(c core.Canoe, a plate) {
+	h, d := c.Hull, c.Design
+	for i, g := range c.Frame.Lacing.Groups {
+		from, to := groupSpan(c, g)
+		in := func(x float64) float64 { return h.HalfBeam(math.Abs(x)) }
+		out := func(x float64) float64 { return h.SkinHalfBreadth(x) + d.OutwaleThickness }
+		outline := []geom.Vec2{{X: from, Y: in(from)}, {X: to, Y: in(to)}, {X: to, Y: out(to)}, {X: from, Y: out(from)}}
+		for _, points := range mates(a, outline, g.Run == 0) {
+			p.fill(Root, points)
+			p.part(answer.GroupPart(i), true, points)
+		}
+		if !g.Pegged {
+			continue
+		}
+		y := (in(g.X) + out(g.X)) / 2
+		for _, x := range [2]float64{g.X, -g.X} {
+			p.fill(Paper, dot(a.at(x, y), math.Max(0.9, 0.006*a.Scale)))
+			if g.X == 0 {
+				break
+			}
+		}
+	}
+}
+
+// groupSpan is where a group of lacing runs along x, its outer holes and half a
+// root beyond.
+func groupSpan(c core.Canoe, g frame.Group) (from, to float64) {
+	h := c.Hull
+	first, last := g.Holes[0]-c.Design.RootWidth/2, g.Holes[len(g.Holes)-1]+c.Design.RootWidth/2
+	return math.Copysign(h.StationAt(math.Abs(first)), first), math.Copysign(h.StationAt(math.Abs(last)), last)
+}
+
+// dot is a small round spot.
+func dot(at Point, radius float64) []Point {
+	const sides = 6
+	out := make([]Point, sides)
+	for i := range out {
+		sin, cos := math.Sincos(2 * math.Pi * float64(i) / sides)
+		out[i] = Point{at.X + radius*cos, at.Y + radius*sin}
+	}
+	return out
+}

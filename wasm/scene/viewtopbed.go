@@ -1,0 +1,183 @@
+package scene
+
+import (
+	"math"
+
+	"barkwright/core"
+	"barkwright/core/answer"
+	"barkwright/core/bark"
+	"barkwright/core/geom"
+)
+
+// topOnBed draws the bed from above: the bark laid out on it, slit at the gores,
+// and the building frame weighted down on the bark.
+func (p *pen) topOnBed(c core.Canoe, l layout) {
+	h, a := c.Hull, l.top
+	p.bedTop(c, l)
+	edge, end := sheet(h)
+	skin := a.place(sheetOutline(edge, end))
+	p.fill(Bark, skin)
+	p.ring(Ink, outlineWidth, skin)
+	p.gunwaleAbove(c, a)
+	p.centreLine(c, l)
+	p.gores(c, a)
+	p.seamsOnBed(c, a)
+	p.buildingFrame(c, a)
+	p.stakesTop(c, a)
+	p.ghostTop(a, func(g core.Canoe) [][]geom.Vec2 {
+		e, _ := sheet(g.Hull)
+		side := mirrored(e)
+		return [][]geom.Vec2{side, flipped(side), mirrored(curve(g.Hull.FrameHalfBreadth, g.Design.FrameLength/2))}
+	})
+	p.topTitle("Top view", c, l)
+}
+
+// sheetOutline goes round the bark laid flat: along the port edge, round the bow,
+// back along the starboard edge and round the stern.
+func sheetOutline(edge, end []geom.Vec2) []geom.Vec2 {
+	out := mirrored(edge)
+	for i := len(end) - 1; i >= 0; i-- {
+		out = append(out, end[i])
+	}
+	out = append(out, flipped(end[1:])...)
+	star := flipped(mirrored(edge))
+	for i := len(star) - 1; i >= 0; i-- {
+		out = append(out, star[i])
+	}
+	for i := len(end) - 1; i >= 0; i-- {
+		out = append(out, geom.Vec2{X: -end[i].X, Y: -end[i].Y})
+	}
+	for _, q := range end[1:] {
+		out = append(out, geom.Vec2{X: -q.X, Y: q.Y})
+	}
+	return out
+}
+
+// bedTop is the ground under the bark.
+func (p *pen) bedTop(c core.Canoe, l layout) {
+	half := math.Min(c.Design.BedLength/2, bedShown(c))
+	wide := sheetReach(c.Hull) + 0.03
+	p.fill(Ground, l.top.place(rect(0, half, -wide, wide)))
+}
+
+// gunwaleAbove is the finished plan over the bark, where the sides will stand.
+func (p *pen) gunwaleAbove(c core.Canoe, a plate) {
+	line := mirrored(curve(c.Hull.HalfBeam, c.Hull.GunwaleX))
+	p.dashed(Faint, fineWidth, shortDash, a.place(line)...)
+	p.dashed(Faint, fineWidth, shortDash, a.place(flipped(line))...)
+}
+
+// gores are slits from the foot to the edge on both sides.
+func (p *pen) gores(c core.Canoe, a plate) {
+	n := len(c.Bark.Gores)
+	for i, g := range c.Bark.Gores {
+		if g.State != bark.GoreCut {
+			continue
+		}
+		name := goreName(i, n)
+		for _, side := range [2]float64{1, -1} {
+			foot, tip := a.at(g.X, side*g.FootGirth), a.at(g.X, side*g.EndGirth)
+			open := math.Max(1.2, 0.008*a.Scale)
+			p.list.Add(Fill{Role: Ground, Points: []Point{foot, {tip.X + open, tip.Y}, {tip.X - open, tip.Y}}})
+			p.line(Seam, 1.3, Point{tip.X - open, tip.Y}, foot, Point{tip.X + open, tip.Y})
+			p.part(name, false, []Point{foot, tip})
+		}
+	}
+}
+
+// goreName numbers the gores of a side, from the after one forward, as their
+// table does: from the one nearest the middle, mates alike.
+func goreName(i, n int) string {
+	off := 2*i - (n - 1)
+	if off < 0 {
+		off = -off
+	}
+	return answer.GorePart(off / 2)
+}
+
+// seamsOnBed are the side panels' seams and the joints between sheets.
+func (p *pen) seamsOnBed(c core.Canoe, a plate) {
+	h, d := c.Hull, c.Design
+	for _, panel := range c.Bark.Panels {
+		half := d.SheetWidth / 2
+		if panel.Width <= 0 {
+			continue
+		}
+		x := func(v float64) float64 {
+			foot, edge := flatColumn(h, v)
+			if edge.Y == foot.Y {
+				return foot.X
+			}
+			return foot.X + (edge.X-foot.X)*(half-foot.Y)/(edge.Y-foot.Y)
+		}
+		from, to := x(panel.From), x(panel.To)
+		for _, side := range [2]float64{half, -half} {
+			if panel.Amidships() {
+				p.dashed(Seam, timberWidth, shortDash, a.at(-to, side), a.at(to, side))
+				continue
+			}
+			p.dashed(Seam, timberWidth, shortDash, a.at(from, side), a.at(to, side))
+			p.dashed(Seam, timberWidth, shortDash, a.at(-from, side), a.at(-to, side))
+		}
+		p.say(rankExtra, "side panel", Seam, Bark, spot{a.at((from+to)/2, -half+0.7*p.letter/a.Scale), Middle})
+	}
+	for _, j := range c.Bark.Joints {
+		foot, edge := flatColumn(h, j.Place)
+		x := math.Copysign(1, j.Along)
+		p.dashed(Seam, 1.3, []float64{7, 2, 2, 2}, a.at(x*edge.X, edge.Y), a.at(x*foot.X, foot.Y), a.at(x*foot.X, -foot.Y), a.at(x*edge.X, -edge.Y))
+		away := a.at(x*foot.X, -0.62*edge.Y)
+		p.say(rankExtra, "sheet joint", Seam, Bark, spot{Point{away.X + 5, away.Y}, Start}, spot{Point{away.X - 5, away.Y}, End})
+	}
+}
+
+// buildingFrame is two bent battens on crosspieces, with stones on them.
+func (p *pen) buildingFrame(c core.Canoe, a plate) {
+	h, bed := c.Hull, c.Frame.Bed
+	batten := 0.0
+	for _, x := range bed.Crosspieces {
+		batten = math.Max(batten, (x.OutToOut-x.Clear)/2)
+	}
+	end := c.Design.FrameLength / 2
+	outer := mirrored(curve(h.FrameHalfBreadth, end))
+	inner := mirrored(curve(func(x float64) float64 { return math.Max(0, h.FrameHalfBreadth(x)-batten) }, end))
+	for _, strip := range [][]geom.Vec2{between(outer, inner), flipped(between(outer, inner))} {
+		p.area(Cedar, Frame, timberWidth, a.place(strip))
+	}
+	for i, x := range bed.Crosspieces {
+		for k, points := range mates(a, rect(x.X, batten/2, -x.Clear/2, x.Clear/2), x.X == 0) {
+			p.area(Cedar, Frame, timberWidth, points)
+			p.part(answer.CrosspiecePart(i), true, points)
+			sign := 1 - 2*float64(k)
+			for _, y := range [2]float64{0.27, -0.27} {
+				p.area(Ground, Frame, fineWidth, stone(a, sign*x.X, y*x.Clear))
+			}
+		}
+	}
+}
+
+// stone is a weight on a crosspiece, about 7 in long: uneven, as stones are. Its
+// shape turns with its place so that no two lie alike.
+func stone(a plate, x, y float64) []Point {
+	const sides, size = 9, 0.09
+	out := make([]Point, sides)
+	for i := range out {
+		angle := 2 * math.Pi * float64(i) / sides
+		r := size * (1 + 0.13*math.Sin(3*angle+7*x+5*y) + 0.09*math.Sin(2*angle+11*y))
+		out[i] = a.at(x+1.15*r*math.Cos(angle), y+0.8*r*math.Sin(angle))
+	}
+	return out
+}
+
+// stakesTop are the stakes round the frame, four to a line of their table.
+func (p *pen) stakesTop(c core.Canoe, a plate) {
+	const half = 0.019 // m: a stake about 1 1/2 in through, drawn square
+	size := math.Max(half, 1.6/a.Scale)
+	for i, s := range c.Frame.Bed.Stakes {
+		for _, y := range [2]float64{s.Y, -s.Y} {
+			for _, points := range mates(a, rect(s.X, size, y-size, y+size), false) {
+				p.fill(Frame, points)
+				p.part(answer.StakePart(i), true, points)
+			}
+		}
+	}
+}
