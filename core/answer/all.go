@@ -1,0 +1,52 @@
+package answer
+
+import "barkwright/core"
+
+// All lists every result of a canoe, in the order of the work.
+func All(c core.Canoe) []Number {
+	var all []Number
+	for _, some := range []func(core.Canoe) []Number{
+		barkNumbers, bedNumbers, gunwaleNumbers, endNumbers, ribNumbers, seamNumbers, materialNumbers, waterNumbers,
+	} {
+		all = append(all, some(c)...)
+	}
+	return all
+}
+
+// tables are the tables' makers by key, in the order of the work.
+var tables = []struct {
+	key  string
+	make func(core.Canoe) Table
+}{
+	{"frame", frameTable}, {"gores", goresTable},
+	{"posts", postsTable}, {"stakes", stakesTable}, {"offsets", offsetsTable},
+	{"marks", marksTable}, {"holes", holesTable}, {"thwarts", thwartsTable}, {"bends", bendsTable},
+	{"laminations", laminationsTable}, {"headboard", headboardTable},
+	{"ribs", ribsTable}, {"sheathing", sheathingTable},
+	{"seams", seamsTable},
+	{"logs", logsTable}, {"pieces", piecesTable},
+}
+
+// TableKeys lists the tables in the order of the work.
+func TableKeys() []string {
+	keys := make([]string, len(tables))
+	for i, t := range tables {
+		keys[i] = t.key
+	}
+	return keys
+}
+
+// MakeTable makes one table; it reports false for a key that no table has.
+func MakeTable(c core.Canoe, key string) (Table, bool) {
+	for _, t := range tables {
+		if t.key == key {
+			return t.make(c), true
+		}
+	}
+	return Table{}, false
+}
+
+// Headline lists the keys of the numbers that are always in sight.
+func Headline() []string {
+	return []string{"ribs.count", "ribs.longest", "sheer.end", "gunwale.length", "root.total", "seams.total", "bark.width", "stem.minRadius"}
+}

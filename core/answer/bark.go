@@ -1,0 +1,98 @@
+package answer
+
+import (
+	"barkwright/core"
+	"barkwright/core/bark"
+	"barkwright/core/units"
+)
+
+func barkNumbers(c core.Canoe) []Number {
+	d, n := c.Design, c.Bark.Needs
+	spent := d.BarkThickness
+	return []Number{
+		number(BarkAndFrame, "bark.width", "Width of bark for one sheet with no side panels", units.Length, n.Width, fromShape,
+			working("twice the greatest half girth # and # to trim at the gunwale", length(n.Width/2-d.GunwaleTurn), small(d.GunwaleTurn))),
+		number(BarkAndFrame, "bark.treeDiameter", "Tree for a sheet that wide, diameter", units.SmallLength, n.TreeWidth.Diameter, fromGeometry+"; the grain runs round the tree (AC, p. 15)",
+			working("width # over 3.1416", length(n.Width))),
+		number(BarkAndFrame, "bark.treeGirth", "That tree, by a tape round it", units.Length, n.TreeWidth.Girth, fromGeometry,
+			working("the sheet's width goes round the tree: #", length(n.Width))),
+		number(BarkAndFrame, "bark.sheetTree", "Tree for the sheet as set, diameter", units.SmallLength, n.TreeSheet.Diameter, fromGeometry,
+			working("width # over 3.1416, with # of clear trunk", length(d.SheetWidth), length(n.TreeSheet.Clear))),
+		number(BarkAndFrame, "bark.sheets", "Sheets end to end", units.Count, float64(n.Sheets), fromShape,
+			working("about # of bark on the bed from sheets of #, lapped #", length(n.Length), length(d.SheetLength), small(d.SeamLap))),
+		number(BarkAndFrame, "bark.area", "Bark, laps and trim included", units.Area, n.Area, fromShape,
+			working("finished skin # with the laps of panels and joints and the bark to trim", area(n.SkinArea))),
+		number(BarkAndFrame, "frame.width", "Building frame, out to out", units.Length, d.FrameWidth, fromShape,
+			working("# as set", length(d.FrameWidth))),
+		number(BarkAndFrame, "frame.turnWidth", "Breadth of the turn line amidships", units.Length, c.Hull.TurnWidth(), fromShape,
+			working("where the ribs turn the bark # thick up from the bottom", thin(spent))),
+	}
+}
+
+// seamKeys are the results' keys by kind of seam.
+var seamKeys = map[bark.Kind]string{bark.GoreSeams: "seams.gores", bark.PanelSeams: "seams.panels", bark.JointSeams: "seams.joints", bark.EndSeams: "seams.ends"}
+
+var seamLabels = map[bark.Kind]string{bark.GoreSeams: "Gores", bark.PanelSeams: "Side panels", bark.JointSeams: "End-to-end joints", bark.EndSeams: "Ends"}
+
+func seamNumbers(c core.Canoe) []Number {
+	b := c.Bark
+	total := 0.0
+	var out []Number
+	for _, s := range b.Seams {
+		total += s.Length
+		out = append(out, number(SeamsAndRoot, seamKeys[s.Kind], seamLabels[s.Kind]+", length of seam", units.Run, s.Length, fromShape,
+			working("# seams, along the finished hull", count(s.Count))))
+	}
+	out = append([]Number{number(SeamsAndRoot, "seams.total", "All seams in the bark", units.Run, total, fromShape,
+		working("gores #, side panels #, joints #, ends #", run(b.Seams[0].Length), run(b.Seams[1].Length), run(b.Seams[2].Length), run(b.Seams[3].Length)))}, out...)
+	r := c.Gather.Root
+	return append(out,
+		number(SeamsAndRoot, "root.seams", "Split root for the seams, before waste", units.Run, b.Root.Split, fromAdney+", pp. 43-48",
+			working("# stitches: over and over takes the bite, the slant and two thicknesses; two strands take twice the pitch and the thickness", count(stitches(b)))).by(CommonPractice),
+		number(SeamsAndRoot, "root.seamsWaste", "Split root for the seams, with waste", units.Run, b.Root.WithWaste, fromBuilders,
+			working("# and # of it for waste", run(b.Root.Split), percent(c.Design.RootWaste))).by(CommonPractice),
+		number(SeamsAndRoot, "root.total", "Split root in all, with waste", units.Run, r.WithWaste, fromBuilders,
+			working("lacing # and seams #, each with its waste", run(c.Frame.Lacing.WithWaste), run(b.Root.WithWaste))).by(CommonPractice),
+		number(SeamsAndRoot, "root.dug", "Root to dig", units.Run, r.Dug, fromAdney+", pp. 42-43",
+			working("half of #: each root is split in two", run(r.WithWaste))).by(Published),
+		number(SeamsAndRoot, "root.lengths", "Roots of full length", units.Count, float64(r.Whole), fromAdney+", p. 16",
+			working("# to dig, from roots up to # long", run(r.Dug), run(bark.RootGrows))).by(Published),
+	)
+}
+
+func stitches(b bark.Layout) int {
+	n := 0
+	for _, s := range b.Seams {
+		n += s.Stitches
+	}
+	return n
+}
+
+func seamsTable(c core.Canoe) Table {
+	t := Table{
+		Key: "seams", Title: "Seams and the root they take", Group: SeamsAndRoot, Note: "Before waste. Lacing of the gunwales is apart.",
+		Columns: []Column{{"seam", "Seam", units.Count}, {"count", "How many", units.Count}, {"length", "Length", units.Run}, {"stitch", "Sewn", units.Count},
+			{"stitches", "Stitches", units.Count}, {"holes", "Holes", units.Count}, {"each", "Root in a stitch", units.SmallLength}, {"root", "Split root", units.Run}},
+	}
+	for _, s := range c.Bark.Seams {
+		t.Rows = append(t.Rows, Row{Cells: []Cell{words(seamLabels[s.Kind]), whole(s.Count), num(s.Length), words(s.Sewing.Stitching.String()),
+			whole(s.Stitches), whole(s.Holes), num(s.Sewing.PerStitch()), num(s.Root)}})
+	}
+	return t
+}
+
+func goresTable(c core.Canoe) Table {
+	t := Table{
+		Key: "gores", Title: "Gores", Group: BarkAndFrame, Note: "Each side, from the middle forward; the same aft. Depth is along the finished hull from the foot to the edge.",
+		Columns: []Column{{"gore", "Gore", units.Count}, {"run", "Along the gunwale", units.Length}, {"station", "From amidships", units.Length}, {"foot", "Foot from the centre line", units.Length}, {"depth", "Depth", units.Length}, {"state", "State", units.Count}},
+	}
+	i := 0
+	for _, g := range c.Bark.Gores {
+		if g.X < -1e-9 {
+			continue
+		}
+		t.Rows = append(t.Rows, Row{Part: GorePart(i), Cells: []Cell{whole(i), num(g.Run), num(g.X), num(g.FootGirth), num(g.Depth), words(g.State.String())}})
+		i++
+	}
+	return t
+}

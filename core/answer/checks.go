@@ -1,0 +1,116 @@
+package answer
+
+import (
+	"barkwright/core"
+	"barkwright/core/afloat"
+	"barkwright/core/frame"
+	"barkwright/core/units"
+	"barkwright/core/wood"
+)
+
+// Checks lists every check of a canoe with its state, passed ones too.
+func Checks(c core.Canoe) []Warning {
+	d, s := c.Design, c.Frame.Stem
+	in, rib := s.Innermost(), tightestRib(c)
+	return []Warning{
+		{Key: "stem.verdict", Label: "Stem", Group: Ends, State: bendState(in), Word: verdictWord(in), Text: stemAdvice(c)},
+		{Key: "ribs.verdict", Label: "Ribs", Group: Ribs, State: bendState(rib.Bend), Word: verdictWord(rib.Bend),
+			Text: working("rib # from the middle: "+rib.Bend.Advice(d.RibStock)+"; # an end are broken at the centre", count(rib.Number), count(brokenRibs(c)))},
+		gunwaleCheck(c),
+		sheetCheck(c),
+		floatCheck(c),
+	}
+}
+
+func stemAdvice(c core.Canoe) func(units.System) string {
+	s := c.Frame.Stem
+	in := s.Innermost()
+	advice := in.Advice(c.Design.StemStock)
+	if in.Verdict == wood.WithinGuide || !s.WithinOK {
+		return working(advice)
+	}
+	return working(advice+"; # laminations would be within guide", count(s.Within.Laminations))
+}
+
+// gunwaleBends names the checked bends of the gunwales.
+func gunwaleBends(g frame.Gunwales) []struct {
+	name string
+	bend frame.GunwaleBend
+} {
+	return []struct {
+		name string
+		bend frame.GunwaleBend
+	}{
+		{"inwale, in plan", g.InwalePlan}, {"inwale, up the sheer", g.InwaleSheer},
+		{"outwale, in plan", g.OutwalePlan}, {"outwale, up the sheer", g.OutwaleSheer},
+	}
+}
+
+func gunwaleCheck(c core.Canoe) Warning {
+	bends := gunwaleBends(c.Frame.Gunwales)
+	worst := bends[0]
+	for _, b := range bends[1:] {
+		if b.bend.Verdict > worst.bend.Verdict || (b.bend.Verdict == worst.bend.Verdict && b.bend.Ratio < worst.bend.Ratio) {
+			worst = b
+		}
+	}
+	text := worst.name + ": " + worst.bend.Advice(c.Design.GunwaleStock)
+	w := Warning{Key: "gunwales.verdict", Label: "Gunwales", Group: Gunwales, State: bendState(worst.bend.Bend), Word: verdictWord(worst.bend.Bend), Text: working(text)}
+	if worst.bend.Verdict != wood.WithinGuide && worst.bend.Mend > 0 {
+		w.Text = working(text+"; # layers would be within guide", count(worst.bend.Mend))
+	}
+	return w
+}
+
+func bendsTable(c core.Canoe) Table {
+	t := Table{
+		Key: "bends", Title: "Bends of the gunwales", Group: Gunwales, Note: "Where each is tightest. Layers are the splits at the ends, as set.",
+		Columns: []Column{{"timber", "Timber", units.Count}, {"station", "From amidships", units.Length}, {"radius", "Radius", units.Length}, {"layers", "Layers", units.Count}, {"ratio", "Radius over thickness", units.Ratio}, {"verdict", "Verdict", units.Count}, {"mend", "Layers within guide", units.Count}},
+	}
+	for _, b := range gunwaleBends(c.Frame.Gunwales) {
+		radius, ratio, mend := num(b.bend.Radius), num(b.bend.Ratio), whole(b.bend.Mend)
+		if w := radiusWord(b.bend.Bend); w != "" {
+			radius.Text, ratio.Text = w, w
+		}
+		if b.bend.Mend == 0 {
+			mend = words("none is enough")
+		}
+		t.Rows = append(t.Rows, Row{Cells: []Cell{words(b.name), num(b.bend.X), radius, whole(b.bend.Layers), ratio, words(verdictWord(b.bend.Bend)), mend}})
+	}
+	return t
+}
+
+func sheetCheck(c core.Canoe) Warning {
+	n, d := c.Bark.Needs, c.Design
+	if d.SheetWidth >= n.Width {
+		return Warning{Key: "bark.width", Label: "Bark", Group: BarkAndFrame, State: Within, Word: "one sheet is wide enough",
+			Text: working("a sheet # wide covers the girth with # to trim", length(d.SheetWidth), small(d.GunwaleTurn))}
+	}
+	return Warning{Key: "bark.width", Label: "Bark", Group: BarkAndFrame, State: Near, Word: "side panels needed",
+		Text: working("the sheet is # narrower than the boat: sew on side panels, or find a tree # through", length(n.Width-d.SheetWidth), small(n.TreeWidth.Diameter))}
+}
+
+// lowFreeboard is the freeboard under which the page warns: makers' and
+// instructors' custom of six inches for the largest load of an open canoe. Common
+// practice, from memory.
+const lowFreeboard = 6 * units.Inch
+
+func floatCheck(c core.Canoe) Warning {
+	f := c.Afloat.Floated
+	w := Warning{Key: "afloat.state", Label: "Load", Group: OnTheWater}
+	switch {
+	case f.State == afloat.Overloaded:
+		w.State, w.Word = Beyond, f.State.String()
+		w.Text = working("# more than brings the gunwale to the water: take less, or build deeper or longer", mass(f.Excess))
+	case f.State != afloat.Floats:
+		w.State, w.Word = Beyond, f.State.String()
+		w.Text = working("take less or place it lower and nearer the middle, or build broader")
+	case f.Upright.Freeboard < lowFreeboard:
+		w.State, w.Word = Near, "little freeboard"
+		w.Text = working("# of freeboard: by custom an open canoe keeps 6 in", length(f.Upright.Freeboard))
+	default:
+		w.State, w.Word = Within, "floats"
+		w.Text = working("# of freeboard in calm water", length(f.Upright.Freeboard))
+	}
+	return w
+}

@@ -1,0 +1,123 @@
+package answer
+
+import (
+	"strconv"
+
+	"barkwright/core"
+	"barkwright/core/units"
+	"barkwright/core/wood"
+)
+
+// willNotFit is the state of a bend that leaves the piece no radius.
+const willNotFit = "will not fit"
+
+// verdictWord is a bend's verdict in words.
+func verdictWord(b wood.Bend) string {
+	if b.WillNotFit {
+		return willNotFit
+	}
+	return b.Verdict.String()
+}
+
+// radiusWord stands for a radius that is none.
+func radiusWord(b wood.Bend) string {
+	switch {
+	case b.WillNotFit:
+		return willNotFit
+	case b.Radius > straightRadius:
+		return "straight"
+	}
+	return ""
+}
+
+// straightRadius is the radius over which a piece is shown as straight, metres.
+const straightRadius = 1000
+
+func endNumbers(c core.Canoe) []Number {
+	d, s := c.Design, c.Frame.Stem
+	in := s.Innermost()
+	splits, splitsWord := s.Within.Laminations, ""
+	if !s.WithinOK {
+		splitsWord = "no splitting is enough"
+	}
+	back := Number{}
+	switch {
+	case in.WillNotFit:
+		back = number(Ends, "stem.springback", "Curve opens when let go, at least to at most", units.Ratio, 1, fromBending, working("no bend to let go")).in(willNotFit)
+	case s.Springback.FullyStraight:
+		back = number(Ends, "stem.springback", "Curve opens when let go", units.Ratio, 1, fromBending,
+			working("a single strip bent to # times its thickness stays elastic", ratio(in.Ratio))).in("may spring straight: dry it in the form").by(Estimate)
+	default:
+		back = number(Ends, "stem.springback", "Curve opens when let go, times its radius", units.Ratio, (s.Springback.Low+s.Springback.High)/2, fromBending,
+			working("a single strip bent to # times its thickness; laminations lashed and not glued spring back each alone", ratio(in.Ratio))).between(s.Springback.Low, s.Springback.High)
+	}
+	return []Number{
+		number(Ends, "stem.height", "Height of the stem head", units.Length, d.EndHeight, fromShape,
+			working("# as set, over the bottom amidships", length(d.EndHeight))),
+		number(Ends, "stem.curve", "Stem along its outer face, heel to head", units.Length, s.Curve, fromShape,
+			working("length of the end curve from a heel # back, up to a head # high", length(d.HeelLength), length(d.EndHeight))),
+		number(Ends, "stem.blank", "Stem blank to split out", units.Length, s.Blank, fromOwnChoice,
+			working("curve #, solid heel # and 2 in to trim", length(s.Curve), small(d.StemSolid))).by(CommonPractice),
+		number(Ends, "stem.minRadius", "Tightest bend of the stem", units.SmallLength, in.Radius, fromShape,
+			working("the end curve's tightest radius #, inside the bark # and the stem-piece #, at the middle of the innermost lamination",
+				small(c.Hull.End.TightestRadius), thin(d.BarkThickness), small(d.StemDepth))).in(radiusWord(in)),
+		number(Ends, "stem.laminationThickness", "Thickness of one lamination", units.Thickness, s.Lamination, fromGeometry,
+			working("stem-piece # split into #", small(d.StemDepth), count(d.StemLaminations))),
+		number(Ends, "stem.strain", "Strain at its faces", units.Percent, in.Strain, "beam theory",
+			working("thickness # over twice the radius #", thin(in.Thickness), small(max(0, in.Radius)))).in(wordIf(in.WillNotFit, willNotFit)),
+		number(Ends, "stem.ratio", "Radius over thickness", units.Ratio, in.Ratio, "beam theory",
+			working("radius # over thickness #", small(max(0, in.Radius)), thin(in.Thickness))).in(wordIf(in.WillNotFit, willNotFit)),
+		number(Ends, "stem.verdict", "Will the stem take its bend?", units.Count, float64(in.Verdict), fromBending,
+			working("radius over thickness is #; within guide from #, too tight under #, for "+d.StemStock.Species.Name()+", "+d.StemStock.Condition.String()+", "+d.StemStock.Grain.String(),
+				ratio(in.Ratio), ratio(in.Safe), ratio(in.Limit))).in(verdictWord(in)).by(Estimate),
+		number(Ends, "stem.splitsNeeded", "Laminations that would be within guide", units.Count, float64(splits), fromBending,
+			working("the fewest whose innermost is within guide; by halving, # rounds give #", count(s.Within.Rounds), count(s.Within.Halved))).in(splitsWord).by(Estimate),
+		back,
+	}
+}
+
+func wordIf(yes bool, word string) string {
+	if yes {
+		return word
+	}
+	return ""
+}
+
+func laminationsTable(c core.Canoe) Table {
+	t := Table{
+		Key: "laminations", Title: "Laminations of the stem", Group: Ends,
+		Note:    "At the tightest place of the curve, from the outside in.",
+		Columns: []Column{{"lamination", "From the outside", units.Count}, {"radius", "Radius", units.SmallLength}, {"ratio", "Radius over thickness", units.Ratio}, {"strain", "Strain", units.Percent}, {"verdict", "Verdict", units.Count}},
+	}
+	for i, b := range c.Frame.Stem.Laminations {
+		radius, strain, r := num(b.Radius), num(b.Strain), num(b.Ratio)
+		if w := radiusWord(b); w != "" {
+			radius.Text, strain.Text, r.Text = w, w, w
+		}
+		t.Rows = append(t.Rows, Row{Part: StemPart, Cells: []Cell{whole(i + 1), radius, r, strain, words(verdictWord(b))}})
+	}
+	return t
+}
+
+func headboardTable(c core.Canoe) Table {
+	b := c.Frame.Headboard
+	return Table{
+		Key: "headboard", Title: "Headboards", Group: Ends,
+		Note:    "Two alike.",
+		Columns: []Column{{"station", "From amidships", units.Length}, {"run", "Along the gunwale", units.Length}, {"height", "Height", units.SmallLength}, {"width", "Greatest width", units.SmallLength}, {"neck", "Between the gunwales", units.SmallLength}, {"foot", "At the foot", units.SmallLength}},
+		Rows:    []Row{{Part: HeadboardPart, Cells: []Cell{num(b.X), num(b.Run), num(b.Height), num(b.Width), num(b.Neck), num(b.Foot)}}},
+	}
+}
+
+func thwartsTable(c core.Canoe) Table {
+	t := Table{
+		Key: "thwarts", Title: "Thwarts", Group: Gunwales,
+		Note: "Shoulder to shoulder is the clear length between the gunwales; the tenons go through both inwales. The middle one is single, the others stand fore and aft.",
+		Columns: []Column{{"thwart", "Thwart from the middle", units.Count}, {"run", "Along the gunwale", units.Length}, {"station", "From amidships", units.Length},
+			{"shoulder", "Shoulder to shoulder", units.Length}, {"ends", "End to end", units.Length}, {"longest", "Longest edge", units.Length}, {"plan", "Shoulders off square", units.Angle}, {"flare", "Gunwale off upright", units.Angle}},
+	}
+	for i, w := range c.Frame.Thwarts {
+		t.Rows = append(t.Rows, Row{Part: ThwartPart(i), Cells: []Cell{words(strconv.Itoa(i)), num(w.Run), num(w.X), num(w.Shoulder), num(w.EndToEnd), num(w.Longest), num(w.PlanAngle), num(w.Flare)}})
+	}
+	return t
+}

@@ -1,0 +1,27 @@
+package answer
+
+import "strconv"
+
+// Names of the pieces of the picture, shared by tables and drawing: a kind and a
+// number from the middle outward. Mates share a name.
+
+// RibPart names rib number n, 0 the one under the middle thwart.
+func RibPart(n int) string { return "rib." + strconv.Itoa(n) }
+
+// GroupPart names group of lacing i.
+func GroupPart(i int) string { return "group." + strconv.Itoa(i) }
+
+// ThwartPart names thwart i, 0 the middle one.
+func ThwartPart(i int) string { return "thwart." + strconv.Itoa(i) }
+
+// PostPart names post i, 0 the one under the middle thwart.
+func PostPart(i int) string { return "post." + strconv.Itoa(i) }
+
+// GorePart names gore i of a side, from the one nearest the middle.
+func GorePart(i int) string { return "gore." + strconv.Itoa(i) }
+
+// The pieces that are alike at both ends.
+const (
+	HeadboardPart = "headboard"
+	StemPart      = "stem"
+)

@@ -1,0 +1,127 @@
+package answer
+
+import (
+	"strconv"
+
+	"barkwright/core"
+	"barkwright/core/frame"
+	"barkwright/core/units"
+	"barkwright/core/wood"
+)
+
+// tightestRib is the rib with the least radius over thickness among those that
+// are not broken at the centre, or the middle one where all are.
+func tightestRib(c core.Canoe) frame.Rib {
+	ribs := c.Frame.Ribs
+	best := ribs[0]
+	for _, r := range ribs {
+		if !r.Broken && r.Bend.Ratio < best.Bend.Ratio {
+			best = r
+		}
+	}
+	return best
+}
+
+func longestRib(c core.Canoe) frame.Rib {
+	best := c.Frame.Ribs[0]
+	for _, r := range c.Frame.Ribs {
+		if r.Length > best.Length {
+			best = r
+		}
+	}
+	return best
+}
+
+func brokenRibs(c core.Canoe) int {
+	n := 0
+	for _, r := range c.Frame.Ribs {
+		if r.Broken {
+			n++
+		}
+	}
+	return n
+}
+
+func ribNumbers(c core.Canoe) []Number {
+	d := c.Design
+	ribs := c.Frame.Ribs
+	least, most := ribs[0].Spacing, ribs[0].Spacing
+	for _, r := range ribs {
+		least, most = min(least, r.Spacing), max(most, r.Spacing)
+	}
+	long, tight := longestRib(c), tightestRib(c)
+	spacing := number(Ribs, "ribs.spacing", "From rib to rib along the gunwale", units.SmallLength, (least+most)/2, fromShape,
+		working("equal inside each bay between thwarts, # to #; # ribs in all", small(least), small(most), count(d.Ribs)))
+	spacing.Low, spacing.High = least, most
+	return []Number{
+		number(Ribs, "ribs.count", "Ribs", units.Count, float64(d.Ribs), fromBuilders,
+			working("# as set or about one to 4 in of gunwale; # an end are broken at the centre", count(d.Ribs), count(brokenRibs(c)))).by(CommonPractice),
+		spacing,
+		number(Ribs, "ribs.longest", "Longest rib, tip to tip on its outer face", units.Length, long.Length, fromShape,
+			working("girth # there, less the turn of the bark # and sheathing # inside it, less # of tuck at each tip",
+				length(2*c.Hull.ColumnSection(c.Hull.ColumnAtEdge(long.X)).HalfGirth()), thin(d.BarkThickness), small(d.SheathingThickness), small(d.RibTuck))),
+		number(Ribs, "ribs.minRadius", "Tightest bend of a rib that bends whole", units.SmallLength, tight.Bend.Radius, fromShape,
+			working("rib #, at the middle of its #; # an end are broken at the centre and not counted", count(tight.Number), small(tight.Thickness), count(brokenRibs(c)))).in(radiusWord(tight.Bend)),
+		number(Ribs, "ribs.verdict", "Will the ribs take their bends?", units.Count, float64(tight.Bend.Verdict), fromBending,
+			working("rib # has radius over thickness #; within guide from #, too tight under #, for "+d.RibStock.Species.Name()+", "+d.RibStock.Condition.String()+", "+d.RibStock.Grain.String(),
+				count(tight.Number), ratio(tight.Bend.Ratio), ratio(tight.Bend.Safe), ratio(tight.Bend.Limit))).in(verdictWord(tight.Bend)).by(Estimate),
+		blankRule(c),
+	}
+}
+
+// blankRule says where the published rule for a rib's blank falls short.
+func blankRule(c core.Canoe) Number {
+	short, first := 0, 0
+	worst := 0.0
+	for _, r := range c.Frame.Ribs {
+		if gap := r.Length - r.Blank; gap > 0 {
+			if short == 0 {
+				first = r.Number
+			}
+			short++
+			worst = max(worst, gap)
+		}
+	}
+	n := number(Ribs, "ribs.blankShort", "Rule of twice the nearest thwart falls short by up to", units.Length, worst, fromAdney+", p. 92",
+		working("a blank twice the nearest thwart is long enough from the middle to the first thwarts and short at the end thwarts: from rib # outward, # ribs an end", count(first), count(short))).by(Published)
+	if short == 0 {
+		return n.in("never")
+	}
+	return n
+}
+
+func ribState(r frame.Rib) string {
+	if r.Broken {
+		return "broken at the centre"
+	}
+	return verdictWord(r.Bend)
+}
+
+func ribsTable(c core.Canoe) Table {
+	t := Table{
+		Key: "ribs", Title: "Ribs from the middle outward", Group: Ribs,
+		Note: "Each number is a pair of mates, one toward either end. Lengths are on the outer face, tip to tip, the long side of the 45-degree bevels. They go in from the ends, each end in turn, the middle last.",
+		Columns: []Column{{"rib", "Rib", units.Count}, {"run", "Along the gunwale", units.Length}, {"station", "From amidships", units.Length}, {"length", "Cut length", units.Length},
+			{"inner", "Inner face", units.Length}, {"width", "Width", units.SmallLength}, {"thickness", "Thickness", units.SmallLength}, {"radius", "Tightest radius", units.SmallLength}, {"ratio", "Radius over thickness", units.Ratio},
+			{"state", "Bend", units.Count}, {"blank", "Twice the nearest thwart", units.Length}, {"order", "Goes in", units.Count}},
+	}
+	for _, r := range c.Frame.Ribs {
+		name := strconv.Itoa(r.Number)
+		order := units.Count.Format(float64(r.Order), units.Metric)
+		if r.Alone() {
+			name = "middle"
+		} else {
+			order += " and " + strconv.Itoa(r.Order+1)
+		}
+		radius, rt := num(r.Bend.Radius), num(r.Bend.Ratio)
+		if w := radiusWord(r.Bend); w != "" {
+			radius.Text, rt.Text = w, w
+		}
+		t.Rows = append(t.Rows, Row{Part: RibPart(r.Number), Cells: []Cell{words(name), num(r.Run), num(r.X), num(r.Length), num(r.Inner),
+			num(r.Width), num(r.Thickness), radius, rt, words(ribState(r)), num(r.Blank), words(order)}})
+	}
+	return t
+}
+
+// bendState is the state of a bend on the scale of checks.
+func bendState(b wood.Bend) State { return [...]State{Within, Near, Beyond, NotChecked}[b.Verdict] }

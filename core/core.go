@@ -1,0 +1,88 @@
+// Package core is the one ordered pass from a design to everything known of the
+// canoe. It holds no state: the same design gives the same canoe.
+package core
+
+import (
+	"barkwright/core/afloat"
+	"barkwright/core/bark"
+	"barkwright/core/design"
+	"barkwright/core/frame"
+	"barkwright/core/gather"
+	"barkwright/core/hull"
+)
+
+// Canoe is a design worked out. It does not change once made.
+type Canoe struct {
+	Design design.Design
+	Hull   hull.Hull
+	Frame  frame.Frame
+	Bark   bark.Layout
+	Gather gather.List
+	Afloat Afloat
+}
+
+// Validate finds everything that keeps a design from being built, each fault by
+// the key of its parameter.
+func Validate(d design.Design) []design.Fault {
+	if faults := design.Validate(d); len(faults) > 0 {
+		return faults
+	}
+	h := hull.New(d)
+	return append(h.Faults(), frame.Faults(h)...)
+}
+
+// Evaluate works out a design that Validate finds no fault in. The bark laid flat
+// and the curves on the water take longer and are asked for apart.
+func Evaluate(d design.Design) Canoe {
+	c := Canoe{Design: d, Hull: hull.New(d)}
+	c.Frame = frame.Build(c.Hull)
+	c.Bark = bark.Plan(c.Hull)
+	c.Gather = gather.Gather(c.Hull, c.Frame, c.Bark)
+	c.Afloat = newAfloat(c)
+	return c
+}
+
+// Afloat is how the boat lies with her crew and cargo as placed.
+type Afloat struct {
+	Body    *afloat.Body
+	Water   afloat.Water
+	Boat    afloat.Load // the boat alone
+	Crew    []afloat.Item
+	Cargo   afloat.Item
+	Load    afloat.Load // everything
+	Floated afloat.Floated
+	// GMLow and GMHigh are the stiffness with the crew a step higher and lower.
+	GMLow, GMHigh float64
+	// Carries is the load at each of the marked freeboards.
+	Carries []afloat.Carried
+}
+
+const (
+	// stations and girthPoints are how finely the boat is cut for floating:
+	// displacement is then within 0.1 % of twice as fine.
+	stations    = 61
+	girthPoints = 20
+)
+
+func newAfloat(c Canoe) Afloat {
+	d := c.Design
+	a := Afloat{
+		Body:  afloat.NewBody(c.Hull.Stations(stations, girthPoints)),
+		Water: afloat.WaterAt(d.WaterTemperature),
+	}
+	a.Boat = afloat.Total(afloat.Item{Mass: c.Gather.Weight.Typical, At: c.Gather.Centre})
+	a.Crew, a.Cargo = carried(c)
+	a.Load = a.Boat.With(a.Cargo)
+	crew := 0.0
+	for _, p := range a.Crew {
+		a.Load = a.Load.With(p)
+		crew += p.Mass
+	}
+	a.Floated = a.Body.Float(a.Load, a.Water)
+	a.GMLow = a.Floated.GMWithRaised(crew, afloat.CrewHeightStep)
+	a.GMHigh = a.Floated.GMWithRaised(crew, -afloat.CrewHeightStep)
+	for _, f := range afloat.MarkedFreeboards() {
+		a.Carries = append(a.Carries, a.Body.CarriesLevel(a.Boat, a.Water, f))
+	}
+	return a
+}

@@ -1,0 +1,164 @@
+package gather
+
+import (
+	"math"
+
+	"barkwright/core/frame"
+	"barkwright/core/hull"
+	"barkwright/core/wood"
+)
+
+// Piece is one kind of part to be got out: how many, how long and how thick.
+type Piece struct {
+	Name  string
+	Count int
+	// Spares are beyond Count, for those that break.
+	Spares int
+	// Length of the longest of them with what is trimmed off; Width and Thickness
+	// as finished.
+	Length, Width, Thickness float64
+	// Mass of those that go into the boat.
+	Mass Range
+	// Height of their middle over the bottom amidships.
+	Height float64
+	Log    Log
+}
+
+// Range is an estimate with its two ends.
+type Range struct{ Low, Typical, High float64 }
+
+// Log is the tree or the part of one that a piece comes from.
+type Log int
+
+// The logs, in the order of the list.
+const (
+	GunwaleLog Log = iota
+	RibLog
+	SheathingLog
+	Hardwood
+)
+
+// String names the log by what comes out of it.
+func (l Log) String() string {
+	return [...]string{"long cedar log, for gunwales", "cedar bolt, for ribs, stems and headboards", "cedar bolt, for sheathing", "hardwood, for thwarts"}[l]
+}
+
+// Logs lists them in their order.
+func Logs() []Log { return []Log{GunwaleLog, RibLog, SheathingLog, Hardwood} }
+
+const (
+	inch = 0.0254
+	// trim is what a timber is longer in the rough than finished. Estimate.
+	trim = 4 * inch
+	// thwartThickness and thwartTaper: 7/8 in stock of 3 in, worked away to about
+	// two thirds of its volume. Adney and Chapelle 1964, pp. 38-40; the share is an
+	// estimate.
+	thwartThickness = 0.875 * inch
+	thwartTaper     = 2.0 / 3
+	// headboardThickness: Adney and Chapelle 1964, p. 52: cedar 1/4 in.
+	headboardThickness = 0.25 * inch
+)
+
+// spareShare is how many more to split out, by the verdict of the bend. Estimate.
+var spareShare = [...]float64{wood.WithinGuide: 0.05, wood.NearLimit: 0.15, wood.TooTight: 0.30, wood.NotChecked: 0}
+
+func spares(n int, v wood.Verdict) int { return int(math.Ceil(float64(n) * spareShare[v])) }
+
+func pieces(h hull.Hull, f frame.Frame) []Piece {
+	d := h.Design
+	top := (h.Sheer(0)*2 + h.Sheer(h.GunwaleX)) / 3
+	gunwale := d.GunwaleStock.Species.Density()
+	long := func(name string, length, width, thickness float64, v wood.Verdict) Piece {
+		return Piece{Name: name, Count: 2, Spares: spares(2, v), Length: length + trim, Width: width, Thickness: thickness,
+			Mass: weigh(2*length*width*thickness, gunwale), Height: top, Log: GunwaleLog}
+	}
+	g := f.Gunwales
+	all := []Piece{
+		long("inwales", g.Inwale, d.InwaleDepth, d.InwaleThickness, max(g.InwalePlan.Verdict, g.InwaleSheer.Verdict)),
+		long("outwales", g.Outwale, d.OutwaleDepth, d.OutwaleThickness, max(g.OutwalePlan.Verdict, g.OutwaleSheer.Verdict)),
+		long("caps", g.Cap, d.CapWidth, d.CapThickness, wood.WithinGuide),
+		ribPieces(h, f),
+		stemPieces(h, f),
+		headboardPieces(h, f),
+		sheathingPieces(h, f),
+	}
+	return append(all, thwartPieces(f)...)
+}
+
+func weigh(volume float64, density wood.Density) Range {
+	return Range{volume * density.Low, volume * density.Typical, volume * density.High}
+}
+
+func ribPieces(h hull.Hull, f frame.Frame) Piece {
+	d := h.Design
+	p := Piece{Name: "ribs", Count: d.Ribs, Width: d.RibWidthMid, Thickness: math.Max(d.RibThickness, d.RibThicknessEnd), Log: RibLog}
+	volume, height := 0.0, 0.0
+	worst := wood.WithinGuide
+	for _, r := range f.Ribs {
+		n := 2.0
+		if r.Alone() {
+			n = 1
+		}
+		v := n * r.Length * (r.Width + d.RibTipWidth) / 2 * r.Thickness
+		volume += v
+		height += v * ribHeight(h, r)
+		p.Length = math.Max(p.Length, r.Length+trim)
+		if !r.Broken {
+			worst = max(worst, r.Bend.Verdict)
+		}
+	}
+	p.Spares = spares(d.Ribs, worst)
+	p.Mass, p.Height = weigh(volume, d.RibStock.Species.Density()), height/volume
+	return p
+}
+
+// ribHeight is the mean height of a rib over the bottom amidships, by its section.
+func ribHeight(h hull.Hull, r frame.Rib) float64 {
+	const samples = 8
+	points := h.Column(h.ColumnAtEdge(r.X), samples)
+	sum := 0.0
+	for i := 1; i < len(points); i++ {
+		sum += (points[i].Z + points[i-1].Z) / 2
+	}
+	return sum / samples
+}
+
+func stemPieces(h hull.Hull, f frame.Frame) Piece {
+	d := h.Design
+	v := wood.WithinGuide
+	if len(f.Stem.Laminations) > 0 {
+		v = f.Stem.Innermost().Verdict
+	}
+	return Piece{Name: "stem-pieces", Count: 2, Spares: spares(2, v), Length: f.Stem.Blank, Width: d.StemDepth, Thickness: d.StemWidth,
+		Mass: weigh(2*(f.Stem.Curve+d.StemSolid)*d.StemDepth*d.StemWidth, d.StemStock.Species.Density()), Height: d.EndHeight / 2, Log: RibLog}
+}
+
+func headboardPieces(h hull.Hull, f frame.Frame) Piece {
+	b := f.Headboard
+	return Piece{Name: "headboards", Count: 2, Length: b.Height + trim, Width: b.Width, Thickness: headboardThickness,
+		Mass: weigh(2*b.Height*b.Width*headboardThickness, wood.Cedar.Density()), Height: h.Sheer(b.X) - b.Height/2, Log: RibLog}
+}
+
+func sheathingPieces(h hull.Hull, f frame.Frame) Piece {
+	d, s := h.Design, f.Sheathing
+	p := Piece{Name: "sheathing strips", Count: s.Strips, Spares: spares(s.Strips, wood.WithinGuide), Width: d.SheathingWidth, Thickness: d.SheathingThickness, Log: SheathingLog}
+	for _, r := range s.Regions {
+		p.Length = math.Max(p.Length, r.Length+trim)
+	}
+	p.Mass = weigh(s.Area*d.SheathingThickness, wood.Cedar.Density())
+	p.Height = ribHeight(h, f.Ribs[0])
+	return p
+}
+
+func thwartPieces(f frame.Frame) []Piece {
+	var all []Piece
+	for i, t := range f.Thwarts {
+		n := 2
+		if i == 0 {
+			n = 1
+		}
+		all = append(all, Piece{Name: frame.ThwartName(i, len(f.Thwarts)), Count: n, Length: t.Longest + trim, Width: frame.ThwartWidth, Thickness: thwartThickness,
+			Mass: weigh(float64(n)*t.EndToEnd*frame.ThwartWidth*thwartThickness*thwartTaper, wood.Maple.Density()), Height: t.Height, Log: Hardwood})
+	}
+	return all
+}
