@@ -1,6 +1,7 @@
 package main
 
 import (
+	"barkwright/core/design"
 	"bytes"
 	"compress/gzip"
 	"encoding/base64"
@@ -61,9 +62,11 @@ func TestAssembleRefuses(t *testing.T) {
 	}
 }
 
-func TestFormEscapes(t *testing.T) {
-	text := write([]group{{title: `<Bark> & "frame"`, fields: []field{{key: "k", label: `a "b" <c>`, high: 1, step: 0.0625, value: 0.5}}}})
-	assert.Contains(t, text, "<summary>&lt;Bark&gt; &amp; &#34;frame&#34;</summary>")
-	assert.Contains(t, text, `aria-label="a &#34;b&#34; &lt;c&gt;, one step more"`)
-	assert.Contains(t, text, `min="0" max="1" step="0.0625" value="0.5"`)
+// Every parameter has its control, and only the page's own text is markup.
+func TestFormHasEveryParameter(t *testing.T) {
+	text := form()
+	for _, p := range design.Params() {
+		assert.Contains(t, text, ` name="`+p.Key+`"`)
+	}
+	assert.Contains(t, text, `name="length" min="96" max="444" step="0.25" value="192"`)
 }

@@ -4,58 +4,69 @@ import (
 	"fmt"
 	"html"
 	"strings"
+
+	"barkwright/core/design"
+	"barkwright/core/units"
 )
 
-// group is a fold of the form.
-type group struct {
-	title  string
-	open   bool
-	fields []field
-}
-
-// field is one number a user sets: a slider, its two steps, a typed entry and a
-// reset. Numbers are in the unit the form holds.
-type field struct {
-	key, label string
-	low, high  float64
-	step       float64
-	value      float64
-}
-
-// form is the form's HTML.
+// form is the form's HTML, one control for every row of the table of parameters.
 func form() string {
-	return write([]group{{title: "Boat", open: true, fields: []field{
-		{key: "length", label: "Length overall", low: 96, high: 444, step: 0.25, value: 192},
-		{key: "beam", label: "Beam inside the gunwales", low: 18, high: 72, step: 0.25, value: 33},
-	}}})
-}
-
-func write(groups []group) string {
 	var b strings.Builder
-	for _, g := range groups {
+	for _, g := range design.Groups() {
 		open := ""
-		if g.open {
+		if g == design.GroupBoat {
 			open = " open"
 		}
-		fmt.Fprintf(&b, "<details class=\"group\"%s><summary>%s</summary>\n", open, html.EscapeString(g.title))
-		for _, f := range g.fields {
-			f.write(&b)
+		fmt.Fprintf(&b, "<details class=\"group\"%s><summary>%s</summary>\n", open, html.EscapeString(string(g)))
+		if g == design.GroupBoat {
+			b.WriteString(texts)
+		}
+		for _, p := range design.Params() {
+			if p.Group == g {
+				writeControl(&b, p)
+			}
 		}
 		b.WriteString("</details>\n")
 	}
 	return b.String()
 }
 
-func (f field) write(b *strings.Builder) {
-	key, label := html.EscapeString(f.key), html.EscapeString(f.label)
+// texts are the two parameters that are not numbers.
+const texts = `<div class="control wide" data-control="name"><label for="name">Name of the boat</label>
+<input type="text" id="name" name="name" maxlength="80" aria-describedby="name-fault"><p class="fault" id="name-fault"></p></div>
+<div class="control wide" data-control="notes"><label for="notes">Notes</label>
+<textarea id="notes" name="notes" rows="2" maxlength="2000" aria-describedby="notes-fault"></textarea><p class="fault" id="notes-fault"></p></div>
+`
+
+func writeControl(b *strings.Builder, p design.Param) {
+	key, label := html.EscapeString(p.Key), html.EscapeString(p.Label)
+	help := ""
+	if p.Help != "" {
+		help = fmt.Sprintf(`<p class="help" id="%s-help">%s</p>`, key, html.EscapeString(p.Help))
+	}
+	if p.Options != nil {
+		fmt.Fprintf(b, `<div class="control wide" data-control="%[1]s"><label for="%[1]s">%[2]s</label>
+<select id="%[1]s" name="%[1]s">`, key, label)
+		for i, o := range p.Options {
+			fmt.Fprintf(b, `<option value="%d">%s</option>`, i, html.EscapeString(o))
+		}
+		fmt.Fprintf(b, "</select>%s<p class=\"fault\" id=\"%s-fault\"></p></div>\n", help, key)
+		return
+	}
+	one := design.SliderUnit(p, units.Imperial16)
 	fmt.Fprintf(b, `<div class="control" data-control="%[1]s">
 <label for="%[1]s">%[2]s</label>
-<input type="text" class="typed" data-typed="%[1]s" aria-label="%[2]s, typed" aria-describedby="%[1]s-echo %[1]s-fault">
-<button type="button" data-reset="%[1]s" aria-label="%[2]s, back to its default">↺</button>
+<input type="text" class="typed" data-typed="%[1]s" inputmode="text" aria-label="%[2]s, typed" aria-describedby="%[1]s-echo %[1]s-fault">
+<button type="button" class="reset" data-reset="%[1]s" aria-label="%[2]s, back to its default">↺</button>
 <button type="button" data-step="-1" aria-label="%[2]s, one step less">−</button>
-<input type="range" class="slide" id="%[1]s" name="%[1]s" min="%[3]g" max="%[4]g" step="%[5]g" value="%[6]g" data-default="%[6]g">
+<input type="range" class="slide" id="%[1]s" name="%[1]s" min="%[3]s" max="%[4]s" step="%[5]s" value="%[6]s">
 <button type="button" data-step="1" aria-label="%[2]s, one step more">+</button>
-<output class="echo" id="%[1]s-echo" for="%[1]s"></output><p class="fault" id="%[1]s-fault"></p>
+<output class="echo" id="%[1]s-echo" for="%[1]s"></output><p class="fault" id="%[1]s-fault"></p>%[7]s
 </div>
-`, key, label, f.low, f.high, f.step, f.value)
+`, key, label, plain(p.Min/one), plain(p.Max/one), plain(p.StepInch/one), plain(p.Get(design.Default())/one), help)
+}
+
+// plain writes a number for an attribute, rounded where only its last bits differ.
+func plain(v float64) string {
+	return strings.TrimSuffix(strings.TrimRight(fmt.Sprintf("%.6f", v), "0"), ".")
 }
