@@ -1,0 +1,90 @@
+package design
+
+import "barkwright/core/units"
+
+// Room that parts need of each other, metres. Choices of this project.
+const (
+	// frameRoom is by how much the building frame is shorter than the gunwales.
+	frameRoom = 4 * units.Inch
+	// headRoom is how far the end reaches at least beyond a head set back.
+	headRoom = 1 * units.Inch
+)
+
+// headBack is the most of the heel's length that the head may be set back.
+const headBack = 0.6
+
+// OutsideBreadth is the breadth of the bark's outer face amidships at the top
+// edge: over the inwales and the bark.
+func (d Design) OutsideBreadth() float64 {
+	return d.Beam + 2*(d.InwaleThickness+d.BarkThickness)
+}
+
+func long(v float64) Shown  { return Shown{units.Length, v} }
+func small(v float64) Shown { return Shown{units.SmallLength, v} }
+
+// over is how far one number stands beyond another before it is a fault: the last
+// bits of a value that was meant to be equal are not.
+const over = 1e-9
+
+// relationFaults checks what parameters in range ask of each other.
+func relationFaults(d Design) []Fault {
+	var faults []Fault
+	add := func(wrong bool, f Fault) {
+		if wrong {
+			faults = append(faults, f)
+		}
+	}
+	gunwales := 2 * d.HalfGunwale()
+	outside := d.OutsideBreadth()
+
+	add(d.Bulges() && d.GreatestBeam <= outside,
+		NewFault("greatestBeam", "The greatest breadth of the bark, %s, is not over the %s outside the gunwales: choose none, or more.",
+			long(d.GreatestBeam), long(outside)).AtLeast(outside+0.25*units.Inch))
+	add(d.GunwaleEndHeight < d.Depth-over,
+		NewFault("gunwaleEndHeight", "The gunwale would be lower at its ends than the depth of %s amidships.", long(d.Depth)).AtLeast(d.Depth))
+	add(d.Rocker > d.Depth/2+over,
+		NewFault("rocker", "The bottom would rise to more than half the depth of %s.", long(d.Depth)).AtMost(d.Depth/2))
+	add(d.FrameLength > gunwales-frameRoom+over,
+		NewFault("frameLength", "The building frame has to be %s shorter than the gunwales, which are %s from end to end.",
+			small(frameRoom), long(gunwales)).AtMost(gunwales-frameRoom))
+	add(d.FrameLength > d.BedLength+over,
+		NewFault("bedLength", "The bed is shorter than the building frame of %s.", long(d.FrameLength)).AtLeast(d.FrameLength))
+	add(!d.Bulges() && d.TurnWidth > outside+over,
+		NewFault("turnWidth", "The turn line would be broader than the %s outside the gunwales; for sides that bulge set a greatest breadth of bark.",
+			long(outside)).AtMost(outside))
+	return append(append(faults, endFaults(d)...), timberFaults(d)...)
+}
+
+func endFaults(d Design) []Fault {
+	var faults []Fault
+	if least := d.GunwaleEndHeight + d.CapThickness; d.EndHeight < least-over {
+		faults = append(faults, NewFault("endHeight", "The stem head has to stand over the gunwale's end and its cap, %s high.",
+			long(least)).AtLeast(least))
+	}
+	if most := d.mostSetback(); d.HeadSetback > most+over {
+		faults = append(faults, NewFault("headSetback",
+			"The stem head is set back too far: it has to stand %s or more beyond the gunwale's end, and its setback is at most %s of the way back to the heel.",
+			small(headRoom), Shown{units.Percent, headBack}).AtMost(most))
+	}
+	// The heel at least half-way from the middle to the gunwale's end.
+	if most := d.Length/2 - d.HalfGunwale()/2; d.HeelLength > most+over {
+		faults = append(faults, NewFault("heelLength", "The heel would stand less than half-way from the middle to the gunwale's end.").AtMost(most))
+	}
+	return faults
+}
+
+func (d Design) mostSetback() float64 {
+	return max(0, min(d.Overhang-headRoom, headBack*d.HeelLength))
+}
+
+func timberFaults(d Design) []Fault {
+	var faults []Fault
+	if d.StemWidth > 2*d.InwaleThickness+over {
+		faults = append(faults, NewFault("stemWidth", "The stem-piece is broader than the two inwales, %s each, that meet on it.",
+			small(d.InwaleThickness)).AtMost(2*d.InwaleThickness))
+	}
+	if narrowest := min(d.RibWidthMid, d.RibWidthEnd); d.RibTipWidth > narrowest+over {
+		faults = append(faults, NewFault("ribTipWidth", "The ribs' tips are broader than the ribs, %s at the narrowest.", small(narrowest)).AtMost(narrowest))
+	}
+	return faults
+}

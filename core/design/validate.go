@@ -1,0 +1,106 @@
+package design
+
+import (
+	"fmt"
+	"math"
+	"unicode/utf8"
+
+	"barkwright/core/units"
+)
+
+// The longest texts, in characters: a name fits one line of a printed sheet, the
+// notes half of one. Choices of this project.
+const (
+	MaxName  = 80
+	MaxNotes = 2000
+)
+
+// Validate returns everything about a design that is out of range or cannot be
+// built and that algebra alone can tell; hull and frame know the rest. Nil where
+// nothing is wrong.
+func Validate(d Design) []Fault {
+	faults := textFaults(d)
+	near, clean := d, true
+	for _, p := range table {
+		if p.Follows() && !p.Owned(d) {
+			continue
+		}
+		if wrong := p.faults(d); wrong != nil {
+			faults, clean = append(faults, wrong...), false
+			p.put(&near, p.nearest(p.get(d)))
+		}
+	}
+	if clean {
+		for _, p := range table {
+			if p.Follows() && !p.Owned(d) {
+				faults = append(faults, p.faults(d)...)
+			}
+		}
+	} else {
+		// The relations are asked of the nearest numbers in range, so that one
+		// absurd number is not reported at every control.
+		near = Follow(near)
+	}
+	return append(faults, relationFaults(near)...)
+}
+
+// nearest is the value in range that stands in for a faulty one.
+func (p Param) nearest(v float64) float64 {
+	if math.IsNaN(v) {
+		return p.Default
+	}
+	return math.Max(p.Min, math.Min(p.Max, v))
+}
+
+func textFaults(d Design) []Fault {
+	var faults []Fault
+	for _, text := range []struct {
+		key, label, value string
+		most              int
+	}{{"name", "The name", d.Name, MaxName}, {"notes", "The text of the notes", d.Notes, MaxNotes}} {
+		if n := utf8.RuneCountInString(text.value); n > text.most {
+			faults = append(faults, NewFault(text.key, text.label+" is %s characters long; %s are kept.",
+				Shown{units.Count, float64(n)}, Shown{units.Count, float64(text.most)}))
+		}
+		if !utf8.ValidString(text.value) {
+			faults = append(faults, NewFault(text.key, text.label+" is not readable text."))
+		}
+	}
+	return faults
+}
+
+// rangeSlack is how far, as a share of a step, a value may stand outside its range
+// by the rounding of its last bits.
+const rangeSlack = 1e-6
+
+// showable bounds the numbers written out in a fault, in SI; nothing a control
+// offers comes near it.
+const showable = 1e6
+
+func (p Param) faults(d Design) []Fault {
+	v := p.get(d)
+	slack := rangeSlack * p.StepMetric
+	switch {
+	case math.IsNaN(v):
+		return []Fault{NewFault(p.Key, p.Label+": this is not a number.")}
+	case p.NoneAtMin && v == 0:
+		return nil
+	case p.Options != nil && (v < p.Min || v > p.Max):
+		return []Fault{NewFault(p.Key, p.Label+": there is no such choice.")}
+	case v < p.Min-slack:
+		return []Fault{p.outside(v, "less than the least").AtLeast(p.Min)}
+	case v > p.Max+slack:
+		return []Fault{p.outside(v, "more than the most").AtMost(p.Max)}
+	case p.Odd && math.Mod(v, 2) == 0:
+		return []Fault{NewFault(p.Key, p.Label+": %s is even, and one stands amidships with the others in pairs.",
+			Shown{p.Kind, v}).AtMost(v - 1)}
+	}
+	return nil
+}
+
+func (p Param) outside(v float64, how string) Fault {
+	if math.Abs(v) > showable {
+		return NewFault(p.Key, p.Label+": this is "+how+" that is taken.")
+	}
+	return NewFault(p.Key, fmt.Sprintf("%s: %%s is %s that is taken.", p.Label, how), Shown{p.Kind, v})
+}

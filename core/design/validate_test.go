@@ -1,0 +1,150 @@
+package design_test
+
+import (
+	"math"
+	"math/rand/v2"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"barkwright/core/design"
+	"barkwright/core/internal/check"
+	"barkwright/core/units"
+)
+
+var systems = []units.System{units.Imperial16, units.Imperial8, units.Metric}
+
+// with returns the default with some parameters set, in SI, in the order given.
+func with(t testing.TB, values ...any) design.Design {
+	t.Helper()
+	d := design.Default()
+	for i := 0; i < len(values); i += 2 {
+		d = set(t, d, values[i].(string), values[i+1].(float64))
+	}
+	return d
+}
+
+func set(t testing.TB, d design.Design, key string, v float64) design.Design {
+	t.Helper()
+	p, ok := design.Lookup(key)
+	require.True(t, ok, key)
+	return p.Set(d, v)
+}
+
+func keys(faults []design.Fault) []string {
+	var out []string
+	for _, f := range faults {
+		out = append(out, f.Key)
+	}
+	return out
+}
+
+func TestDefaultIsValid(t *testing.T) {
+	assert.Empty(t, design.Validate(design.Default()))
+}
+
+// The relations are of this project; the rows state them beside numbers that
+// break them by a step.
+func TestRelations(t *testing.T) {
+	const in = units.Inch
+	rows := []struct {
+		key     string
+		d       design.Design
+		says    string
+		fit     float64 // inches
+		atLeast bool
+	}{
+		{"length", with(t, "length", 450*in), `more than the most that is taken. 37' 0" or less fits.`, 444, false},
+		{"thwarts", with(t, "thwarts", 4.0), `4 is even`, 0, false},
+		{"gunwaleEndHeight", with(t, "depth", 15*in, "gunwaleEndHeight", 14.75*in), `lower at its ends than the depth of 1' 3"`, 15, true},
+		{"endHeight", with(t, "endHeight", 20.25*in), `and its cap, 1' 8 3/8" high`, 20.375, true},
+		{"headSetback", with(t, "headSetback", 8.25*in), `set back too far`, 8, false},
+		{"headSetback", with(t, "overhang", 30*in, "heelLength", 10*in, "headSetback", 6.5*in), `60 %`, 6, false},
+		{"headSetback", with(t, "overhang", 0.5*in, "headSetback", 0.25*in), `set back too far`, 0, false},
+		{"rocker", with(t, "rocker", 6.5*in), `more than half the depth`, 6.25, false},
+		{"frameLength", with(t, "frameLength", 170.25*in), `4" shorter than the gunwales, which are 14' 6" from`, 170, false},
+		{"bedLength", with(t, "bedLength", 150*in), `shorter than the building frame of 13' 4"`, 160, true},
+		{"turnWidth", with(t, "turnWidth", 35.5*in), `outside the gunwales`, 35.28, false},
+		{"greatestBeam", with(t, "greatestBeam", 35*in), `choose none, or more`, 35.53, true},
+		{"heelLength", with(t, "length", 100*in, "overhang", 2*in, "heelLength", 27*in), `less than half-way`, 26, false},
+		{"stemWidth", with(t, "inwaleThickness", 0.5*in, "stemWidth", 1.0625*in), `broader than the two inwales, 1/2" each`, 1, false},
+		{"ribTipWidth", with(t, "ribTipWidth", 1.8125*in), `1 3/4" at the narrowest`, 1.75, false},
+	}
+	for _, row := range rows {
+		faults := design.Validate(row.d)
+		require.Contains(t, keys(faults), row.key)
+		for _, f := range faults {
+			if f.Key != row.key {
+				continue
+			}
+			message := strings.ReplaceAll(strings.ReplaceAll(f.Message(units.Imperial16), "\u00a0", " "), "\u202f", " ")
+			assert.Contains(t, message, row.says)
+			require.True(t, f.HasFit, message)
+			assert.Equal(t, row.atLeast, f.FitLeast, message)
+			if row.key != "thwarts" {
+				assert.InDelta(t, row.fit*in, f.Fit, 1e-9, message)
+			}
+			for _, s := range systems {
+				v, ok := f.Suggest(s)
+				require.True(t, ok)
+				assert.NotContains(t, keys(design.Validate(set(t, row.d, f.Key, v))), f.Key, message)
+			}
+		}
+	}
+}
+
+func TestEveryParameterHasItsRange(t *testing.T) {
+	for _, p := range design.Params() {
+		for _, v := range []float64{p.Min - 1000, p.Max + 1000, p.Max + 1e12, math.NaN(), math.Inf(1), math.Inf(-1)} {
+			if p.Kind == units.Count && (math.IsNaN(v) || math.IsInf(v, 0)) {
+				continue // a whole number cannot be one of these
+			}
+			faults := design.Validate(p.Set(design.Default(), v))
+			require.Contains(t, keys(faults), p.Key, "%s at %v", p.Key, v)
+			for _, f := range faults {
+				for _, s := range systems {
+					require.NotEmpty(t, f.Message(s))
+				}
+			}
+			if math.IsNaN(v) {
+				assert.Equal(t, []string{p.Key}, keys(faults), "one absurd number is one fault")
+				continue
+			}
+			nearest := design.Validate(p.Set(design.Default(), math.Max(p.Min, math.Min(p.Max, v))))
+			assert.Subset(t, append(keys(nearest), p.Key), keys(faults), "%s at %v is no more faults than its nearest value is", p.Key, v)
+		}
+	}
+}
+
+func TestTextLengths(t *testing.T) {
+	d := design.Default()
+	d.Name, d.Notes = strings.Repeat("é", design.MaxName), strings.Repeat("é", design.MaxNotes)
+	assert.Empty(t, design.Validate(d))
+	d.Name, d.Notes = d.Name+"x", d.Notes+"x"
+	assert.Equal(t, []string{"name", "notes"}, keys(design.Validate(d)))
+	d.Name, d.Notes = "\xff", ""
+	assert.Equal(t, []string{"name"}, keys(design.Validate(d)))
+}
+
+// Whatever is entered, each fault reads in every system and its suggestion is
+// inside the range and mends what it names.
+func TestFaultsOfRandomDesigns(t *testing.T) {
+	r := rand.New(rand.NewPCG(1, 1))
+	for range 3000 {
+		d := check.AnyDesign(r)
+		for _, f := range design.Validate(d) {
+			_, known := design.Lookup(f.Key)
+			require.True(t, known, f.Key)
+			for _, s := range systems {
+				m := f.Message(s)
+				require.True(t, strings.HasSuffix(m, "."), m)
+				require.NotContains(t, m, "%!", m)
+				if v, ok := f.Suggest(s); ok && f.HasFit {
+					require.NotContains(t, keys(design.Validate(set(t, d, f.Key, v))), f.Key, m)
+				}
+			}
+		}
+	}
+}

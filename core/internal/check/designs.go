@@ -1,0 +1,44 @@
+package check
+
+import (
+	"math"
+	"math/rand/v2"
+
+	"barkwright/core/design"
+)
+
+// AnyDesign draws every parameter evenly from its whole range, and ties a random
+// half of the dependent ones to what they follow. Few such designs can be built.
+func AnyDesign(r *rand.Rand) design.Design {
+	d := design.Default()
+	for _, p := range design.Params() {
+		if !p.Follows() || r.IntN(2) == 0 {
+			d = p.Set(d, draw(r, p, p.Min, p.Max))
+		}
+	}
+	return d
+}
+
+// NearDesign moves about share of the parameters of from by up to a quarter of
+// their range either way. A good part of such designs can be built.
+func NearDesign(r *rand.Rand, from design.Design, share float64) design.Design {
+	for _, p := range design.Params() {
+		if r.Float64() > share {
+			continue
+		}
+		v, reach := p.Get(from), (p.Max-p.Min)/4
+		from = p.Set(from, draw(r, p, math.Max(p.Min, v-reach), math.Min(p.Max, v+reach)))
+	}
+	return from
+}
+
+func draw(r *rand.Rand, p design.Param, lo, hi float64) float64 {
+	v := lo + r.Float64()*(hi-lo)
+	switch {
+	case p.NoneAtMin && r.IntN(3) > 0:
+		return 0
+	case p.Odd:
+		return 2*math.Floor(v/2) + 1
+	}
+	return v
+}
