@@ -67,7 +67,7 @@ func newBed(h hull.Hull, thwarts []Thwart) Bed {
 	b.Stakes = stakes(h, thwarts)
 	b.StakeCount = 4 * len(b.Stakes)
 	for i, t := range thwarts {
-		b.Posts = append(b.Posts, Post{t.X, PostLength(h, t.X), thwartName(i, len(thwarts))})
+		b.Posts = append(b.Posts, Post{t.X, PostLength(h, t.X), ThwartName(i, len(thwarts))})
 	}
 	b.Posts = append(b.Posts, Post{h.GunwaleX, PostLength(h, h.GunwaleX), "gunwale end"})
 	onBed := geom.NewPath3(func(x float64) geom.Vec3 { return geom.Vec3{X: x, Z: BedHeight(h, x)} }, 0, h.HeelX, 60)
@@ -76,7 +76,8 @@ func newBed(h hull.Hull, thwarts []Thwart) Bed {
 	return b
 }
 
-func thwartName(i, n int) string {
+// ThwartName is what builders call thwart i of n, counted from the middle outward.
+func ThwartName(i, n int) string {
 	switch {
 	case i == 0:
 		return "middle thwart"

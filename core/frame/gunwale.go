@@ -58,10 +58,13 @@ func bendGunwale(h hull.Hull, x, radius, thickness float64, layers int) GunwaleB
 
 // tightest finds the smallest radius of the curve y = f(x) from amidships to end.
 func tightest(f func(float64) float64, end float64) (x, radius float64) {
+	const h = planStep
 	curvature := func(x float64) float64 {
-		slope := geom.Slope(f, x, planStep)
-		second := (f(x+planStep) - 2*f(x) + f(x-planStep)) / (planStep * planStep)
-		return -math.Abs(second) / math.Pow(1+slope*slope, 1.5)
+		before, at, after := f(x-h), f(x), f(x+h)
+		slope := (8*(after-before) - (f(x+2*h) - f(x-2*h))) / (12 * h)
+		second := (after - 2*at + before) / (h * h)
+		grade := 1 + slope*slope
+		return -math.Abs(second) / (grade * math.Sqrt(grade))
 	}
 	x, least := geom.Least(curvature, 0, end, 80)
 	if -least <= 1/straight {

@@ -36,6 +36,10 @@ func Bisect(f func(float64) float64, lo, hi, tol float64) (float64, bool) {
 // invPhi is the golden section, (sqrt 5 - 1)/2.
 const invPhi = 0.6180339887498949
 
+// goldenSteps narrow two samples' space by 2e8: about as near as a least place is
+// known, where values next to it differ by less than rounding.
+const goldenSteps = 40
+
 // Least returns where f is least on [lo, hi] and its value there: the best of n
 // equal steps, refined by golden section between that sample's neighbours. It
 // finds the deepest valley wider than two steps.
@@ -43,21 +47,28 @@ func Least(f func(float64) float64, lo, hi float64, n int) (at, value float64) {
 	step := (hi - lo) / float64(n)
 	at, value = lo, f(lo)
 	for i := 1; i <= n; i++ {
-		if x := lo + float64(i)*step; f(x) < value {
-			at, value = x, f(x)
+		x := lo + float64(i)*step
+		if v := f(x); v < value {
+			at, value = x, v
 		}
 	}
 	a, b := math.Max(lo, at-step), math.Min(hi, at+step)
-	for range 60 {
-		c, d := b-invPhi*(b-a), a+invPhi*(b-a)
-		if f(c) < f(d) {
-			b = d
+	c, d := b-invPhi*(b-a), a+invPhi*(b-a)
+	fc, fd := f(c), f(d)
+	for range goldenSteps {
+		if fc < fd {
+			b, d, fd = d, c, fc
+			c = b - invPhi*(b-a)
+			fc = f(c)
 		} else {
-			a = c
+			a, c, fc = c, d, fd
+			d = a + invPhi*(b-a)
+			fd = f(d)
 		}
 	}
-	if mid := (a + b) / 2; f(mid) < value {
-		return mid, f(mid)
+	mid := (a + b) / 2
+	if v := f(mid); v < value {
+		return mid, v
 	}
 	return at, value
 }

@@ -23,7 +23,8 @@ type Hull struct {
 	// always true where none is.
 	TurnReached bool
 
-	turn0 float64
+	turn0                          float64
+	beamRise, sheerRise, frameRise rise
 }
 
 // gunwaleKnots is the number of knots along the gunwale: its length is then good
@@ -33,7 +34,10 @@ const gunwaleKnots = 120
 // New shapes the hull of a design whose numbers are in range. Faults tells
 // whether the result can be built.
 func New(d design.Design) Hull {
-	h := Hull{Design: d, GunwaleX: d.HalfGunwale(), HeelX: d.HeelX(), HeadX: d.HeadX(), TurnReached: true, turn0: d.TurnWidth / 2}
+	h := Hull{
+		Design: d, GunwaleX: d.HalfGunwale(), HeelX: d.HeelX(), HeadX: d.HeadX(), TurnReached: true, turn0: d.TurnWidth / 2,
+		beamRise: newRise(d.BeamFull), sheerRise: newRise(d.SheerSweep), frameRise: newRise(d.FrameFull),
+	}
 	h.End = h.newEnd()
 	h.Gunwale = geom.NewPath3(func(x float64) geom.Vec3 {
 		return geom.Vec3{X: x, Y: h.HalfBeam(x), Z: h.Sheer(x)}

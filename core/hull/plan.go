@@ -6,29 +6,33 @@ import "math"
 // there. A choice of this project.
 const blunt = 0.01
 
-// rise is t^a made smooth at t = 0, from 0 there to 1 at t = 1.
-func rise(t, a float64) float64 {
-	low := math.Pow(blunt, a/2)
-	return (math.Pow(t*t+blunt, a/2) - low) / (math.Pow(1+blunt, a/2) - low)
+// rise is t^power made smooth at t = 0, from 0 there to 1 at t = 1.
+type rise struct{ power, low, span float64 }
+
+func newRise(power float64) rise {
+	low := math.Pow(blunt, power/2)
+	return rise{power, low, math.Pow(1+blunt, power/2) - low}
 }
 
-// riseSlope is the derivative of rise by t.
-func riseSlope(t, a float64) float64 {
-	return a * t * math.Pow(t*t+blunt, a/2-1) / (math.Pow(1+blunt, a/2) - math.Pow(blunt, a/2))
+func (r rise) at(t float64) float64 { return (math.Pow(t*t+blunt, r.power/2) - r.low) / r.span }
+
+// slope is the derivative by t.
+func (r rise) slope(t float64) float64 {
+	return r.power * t * math.Pow(t*t+blunt, r.power/2-1) / r.span
 }
 
 // taper is a half-breadth plan from 1 amidships to 0 at t = 1.
-func taper(t, full, fine float64) float64 {
+func (r rise) taper(t, fine float64) float64 {
 	if t >= 1 {
 		return 0
 	}
-	return math.Pow(1-rise(t, full), fine)
+	return math.Pow(1-r.at(t), fine)
 }
 
 // HalfBeam is the half-breadth inside the gunwales at x, 0 beyond their ends.
 func (h Hull) HalfBeam(x float64) float64 {
 	d := h.Design
-	return d.Beam / 2 * taper(math.Abs(x)/h.GunwaleX, d.BeamFull, d.BeamFine)
+	return d.Beam / 2 * h.beamRise.taper(math.Abs(x)/h.GunwaleX, d.BeamFine)
 }
 
 // SkinHalfBreadth is the half-breadth of the bark's outer face at its top edge.
@@ -48,19 +52,19 @@ func (h Hull) SkinHalfBreadth(x float64) float64 {
 // FrameHalfBreadth is half the building frame, out to out, at x; 0 beyond it.
 func (h Hull) FrameHalfBreadth(x float64) float64 {
 	d := h.Design
-	return d.FrameWidth / 2 * taper(math.Abs(x)/(d.FrameLength/2), d.FrameFull, d.FrameFine)
+	return d.FrameWidth / 2 * h.frameRise.taper(math.Abs(x)/(d.FrameLength/2), d.FrameFine)
 }
 
 // Sheer is the height of the top of the inwale at x, within the gunwales.
 func (h Hull) Sheer(x float64) float64 {
 	d := h.Design
-	return d.Depth + (d.GunwaleEndHeight-d.Depth)*rise(math.Abs(x)/h.GunwaleX, d.SheerSweep)
+	return d.Depth + (d.GunwaleEndHeight-d.Depth)*h.sheerRise.at(math.Abs(x)/h.GunwaleX)
 }
 
 // sheerEndSlope is the slope of the sheer at the gunwale's end.
 func (h Hull) sheerEndSlope() float64 {
 	d := h.Design
-	return (d.GunwaleEndHeight - d.Depth) * riseSlope(1, d.SheerSweep) / h.GunwaleX
+	return (d.GunwaleEndHeight - d.Depth) * h.sheerRise.slope(1) / h.GunwaleX
 }
 
 // TopEdge is the height of the bark's top edge at x: the sheer, and beyond the
