@@ -60,9 +60,10 @@ func TestLostContextKeepsTheBoat(t *testing.T) {
 // The printer gets the SVG, which is sharp, and not the canvas.
 func TestPrintUsesTheTwin(t *testing.T) {
 	p := open(t, desktop)
+	eval[bool](p, `addEventListener('beforeprint', () => { window.atPrinting = document.querySelectorAll('#twin svg path').length; }), true`)
 	res, err := chromedp.Call(p.ctx, page.PrintToPDF, page.PrintToPDFParams{})
 	require.NoError(t, err)
 	assert.NotEmpty(t, res.Data)
-	assert.Positive(t, eval[int](p, `document.querySelectorAll('#twin svg path').length`), "written before printing")
+	assert.Positive(t, eval[int](p, `window.atPrinting || 0`), "written before printing")
 	assert.Equal(t, "none", eval[string](p, `getComputedStyle(document.getElementById('twin')).display`), "and not shown on the screen")
 }
