@@ -66,14 +66,19 @@ func newBed(h hull.Hull, thwarts []Thwart) Bed {
 	b.Crosspieces = crosspieces(h, thwarts)
 	b.Stakes = stakes(h, thwarts)
 	b.StakeCount = 4 * len(b.Stakes)
-	for i, t := range thwarts {
-		b.Posts = append(b.Posts, Post{t.X, PostLength(h, t.X), ThwartName(i, len(thwarts))})
-	}
-	b.Posts = append(b.Posts, Post{h.GunwaleX, PostLength(h, h.GunwaleX), "gunwale end"})
+	b.Posts = posts(h, thwarts)
 	onBed := geom.NewPath3(func(x float64) geom.Vec3 { return geom.Vec3{X: x, Z: BedHeight(h, x)} }, 0, h.HeelX, 60)
 	finished := geom.NewPath3(func(x float64) geom.Vec3 { return geom.Vec3{X: x, Z: h.Bottom(x)} }, 0, h.HeelX, 60)
 	b.Slack = 2 * (onBed.Length() - finished.Length())
 	return b
+}
+
+func posts(h hull.Hull, thwarts []Thwart) []Post {
+	var out []Post
+	for i, t := range thwarts {
+		out = append(out, Post{t.X, PostLength(h, t.X), ThwartName(i, len(thwarts))})
+	}
+	return append(out, Post{h.GunwaleX, PostLength(h, h.GunwaleX), "gunwale end"})
 }
 
 // ThwartName is what builders call thwart i of n, counted from the middle outward.

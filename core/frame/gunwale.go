@@ -13,8 +13,9 @@ import (
 type Gunwales struct {
 	Run                  float64 // from the middle to one end
 	Inwale, Outwale, Cap float64
-	// Bends are checked where each is tightest.
-	InwalePlan, InwaleSheer, OutwalePlan, OutwaleSheer GunwaleBend
+	// Bends are checked where each is tightest. OutwaleEnd is the outwale past the
+	// gunwale's end, where it follows the bark's top edge to the stem head.
+	InwalePlan, InwaleSheer, OutwalePlan, OutwaleSheer, OutwaleEnd GunwaleBend
 }
 
 // GunwaleBend is one timber bent in one plane.
@@ -34,17 +35,19 @@ func newGunwales(h hull.Hull) Gunwales {
 	d := h.Design
 	g := Gunwales{Run: h.Gunwale.Length()}
 	g.Inwale = 2 * g.Run
-	past := 0.0
-	if h.HeadX > h.GunwaleX {
+	past, endX, endR := 0.0, h.GunwaleX, straight
+	if h.HeadX-h.GunwaleX > 4*planStep {
+		endX, endR = tightest(h.TopEdge, h.GunwaleX+2*planStep, h.HeadX-2*planStep)
 		past = geom.NewPath3(func(x float64) geom.Vec3 { return geom.Vec3{X: x, Z: h.TopEdge(x)} }, h.GunwaleX, h.HeadX, 20).Length()
 	}
 	g.Outwale = 2 * (g.Run + past)
 	g.Cap = g.Outwale
 	planEnd := h.StationAt(g.Run - planLeftOut)
-	planX, planR := tightest(h.HalfBeam, planEnd-2*planStep)
-	sheerX, sheerR := tightest(h.Sheer, h.GunwaleX-2*planStep)
+	planX, planR := tightest(h.HalfBeam, 0, planEnd-2*planStep)
+	sheerX, sheerR := tightest(h.Sheer, 0, h.GunwaleX-2*planStep)
 	inPlan := func(t float64) GunwaleBend { return bendGunwale(h, planX, planR, t, 1) }
 	inSheer := func(t float64) GunwaleBend { return bendGunwale(h, sheerX, sheerR, t, d.GunwaleEndSplits) }
+	g.OutwaleEnd = bendGunwale(h, endX, endR, d.OutwaleDepth, d.GunwaleEndSplits)
 	g.InwalePlan, g.OutwalePlan = inPlan(d.InwaleThickness), inPlan(d.OutwaleThickness)
 	g.InwaleSheer, g.OutwaleSheer = inSheer(d.InwaleDepth), inSheer(d.OutwaleDepth)
 	return g
@@ -56,8 +59,8 @@ func bendGunwale(h hull.Hull, x, radius, thickness float64, layers int) GunwaleB
 	return GunwaleBend{X: x, Bend: whole.Innermost(layers), Layers: layers, Mend: n}
 }
 
-// tightest finds the smallest radius of the curve y = f(x) from amidships to end.
-func tightest(f func(float64) float64, end float64) (x, radius float64) {
+// tightest finds the smallest radius of the curve y = f(x) on [from, to].
+func tightest(f func(float64) float64, from, to float64) (x, radius float64) {
 	const h = planStep
 	curvature := func(x float64) float64 {
 		before, at, after := f(x-h), f(x), f(x+h)
@@ -66,7 +69,7 @@ func tightest(f func(float64) float64, end float64) (x, radius float64) {
 		grade := 1 + slope*slope
 		return -math.Abs(second) / (grade * math.Sqrt(grade))
 	}
-	x, least := geom.Least(curvature, 0, end, 80)
+	x, least := geom.Least(curvature, from, to, 80)
 	if -least <= 1/straight {
 		return x, straight
 	}

@@ -3,6 +3,7 @@ package frame
 import (
 	"math"
 
+	"barkwright/core/design"
 	"barkwright/core/hull"
 )
 
@@ -13,7 +14,7 @@ type Group struct {
 	Thwart int
 	Pegged bool
 	// Holes are the places of its holes along the gunwale. Those of a group split
-	// round a rib stand either side of it.
+	// round a rib stand either side of its tip.
 	Holes []float64
 }
 
@@ -37,29 +38,25 @@ const holeBelow = 0.25 * 0.0254
 func newLacing(h hull.Hull, thwarts []Thwart, ribs []Rib) Lacing {
 	d := h.Design
 	var l Lacing
-	add := func(run float64, thwart int) {
-		k := len(l.Groups)
-		g := Group{Run: run, X: h.StationAt(run), Thwart: thwart, Pegged: k%d.PegEvery == 0}
-		for i := range d.GroupHoles {
-			at := run + d.HoleSpacing*(float64(i)-float64(d.GroupHoles-1)/2)
-			if run == 0 && d.Ribs%2 == 1 {
-				at += math.Copysign(ribs[0].Width/2, float64(i)-float64(d.GroupHoles-1)/2)
-			}
-			g.Holes = append(g.Holes, at)
-		}
-		l.Groups = append(l.Groups, g)
+	add := func(run float64, thwart int, holes []float64) {
+		l.Groups = append(l.Groups, Group{Run: run, X: h.StationAt(run), Thwart: thwart, Pegged: len(l.Groups)%d.PegEvery == 0, Holes: holes})
 	}
-	add(0, 0)
-	// With no rib at the middle the first space, that of the middle thwart, is done.
+	if ribs[0].Alone() {
+		add(0, 0, splitHoles(d))
+	} else {
+		// The first space, that of the middle thwart, is done with this one.
+		add(0, 0, holes(d, 0))
+	}
 	for i, r := range ribs {
-		switch t := thwartAfter(thwarts, ribs, i); {
-		case i+1 == len(ribs):
-			add(r.Run+r.Spacing/2, -1)
-		case t > 0:
-			add(thwarts[t].Run, t)
-		default:
-			add((r.Run+ribs[i+1].Run)/2, -1)
+		run, thwart := r.Run+r.Spacing/2, thwartAfter(thwarts, ribs, i)
+		switch {
+		case thwart > 0:
+			run = thwarts[thwart].Run
+		case r.Alone():
+			// Midway of what the half of the split group leaves of its space.
+			run += (splitRoom(d) - d.RibTipWidth/2) / 2
 		}
+		add(run, thwart, holes(d, run))
 	}
 	for i, g := range l.Groups {
 		n := 4
@@ -77,6 +74,33 @@ func newLacing(h hull.Hull, thwarts []Thwart, ribs []Rib) Lacing {
 	l.WithWaste = l.Total * (1 + d.RootWaste)
 	return l
 }
+
+// GroupLength is the length of a group from its first hole to its last.
+func GroupLength(d design.Design) float64 { return float64(d.GroupHoles-1) * d.HoleSpacing }
+
+// holes are those of a group with its middle at run.
+func holes(d design.Design, run float64) []float64 {
+	out := make([]float64, d.GroupHoles)
+	for i := range out {
+		out[i] = run - GroupLength(d)/2 + d.HoleSpacing*float64(i)
+	}
+	return out
+}
+
+// splitHoles are those of the group that a rib under the middle thwart parts: half
+// a spacing clear of its tip on either side, the odd one forward.
+func splitHoles(d design.Design) []float64 {
+	out := make([]float64, d.GroupHoles)
+	aft := d.GroupHoles / 2
+	for i := range out {
+		beyond := float64(i-aft) + 0.5
+		out[i] = d.HoleSpacing*beyond + math.Copysign(d.RibTipWidth/2, beyond)
+	}
+	return out
+}
+
+// splitRoom is how far along the gunwale from the middle the split group reaches.
+func splitRoom(d design.Design) float64 { return splitHoles(d)[d.GroupHoles-1] }
 
 // thwartAfter is the thwart between rib i and the next, or -1.
 func thwartAfter(thwarts []Thwart, ribs []Rib, i int) int {

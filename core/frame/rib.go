@@ -4,6 +4,7 @@ import (
 	"math"
 	"sort"
 
+	"barkwright/core/design"
 	"barkwright/core/geom"
 	"barkwright/core/hull"
 	"barkwright/core/wood"
@@ -91,10 +92,9 @@ type place struct {
 // ribPlaces stands the ribs of one half: equal spaces inside a bay, half a space
 // at each thwart, a whole one before the headboard and beside a rib under the
 // middle thwart.
-func ribPlaces(h hull.Hull, thwarts []Thwart) []place {
-	all := bays(h, thwarts)
-	odd := h.Design.Ribs%2 == 1
-	counts := share(h.Design.Ribs/2, all)
+func ribPlaces(ribs int, all []bay) []place {
+	odd := ribs%2 == 1
+	counts := share(ribs/2, all)
 	var out []place
 	for i, n := range counts {
 		spaces, first := float64(n), 0.5
@@ -115,21 +115,25 @@ func ribPlaces(h hull.Hull, thwarts []Thwart) []place {
 	return out
 }
 
+// outward is how far out rib i of places stands, from 0 at the middle to 1 for the
+// last.
+func outward(places []place, i int) float64 { return places[i].run / places[len(places)-1].run }
+
+// ribWidth is the width of rib i of places on the bottom.
+func ribWidth(d design.Design, places []place, i int) float64 {
+	return d.RibWidthMid + outward(places, i)*(d.RibWidthEnd-d.RibWidthMid)
+}
+
 func newRibs(h hull.Hull, thwarts []Thwart) []Rib {
 	d := h.Design
-	places := ribPlaces(h, thwarts)
-	last := places[len(places)-1].run
+	places := ribPlaces(d.Ribs, bays(h, thwarts))
 	out := make([]Rib, len(places))
 	for i, p := range places {
-		u := 0.0
-		if last > 0 {
-			u = p.run / last
-		}
 		number := i + 1 - d.Ribs%2
 		out[i] = newRib(h, p, Rib{
 			Number: number, Bay: p.bay, Run: p.run, X: h.StationAt(p.run), Spacing: p.spacing,
-			Width:     d.RibWidthMid + u*(d.RibWidthEnd-d.RibWidthMid),
-			Thickness: d.RibThickness + u*(d.RibThicknessEnd-d.RibThickness),
+			Width:     ribWidth(d, places, i),
+			Thickness: d.RibThickness + outward(places, i)*(d.RibThicknessEnd-d.RibThickness),
 			Blank:     2 * nearest(thwarts, p.run).Shoulder,
 			Order:     fittingOrder(d.Ribs, number),
 		})

@@ -1,0 +1,144 @@
+package frame
+
+import (
+	"strconv"
+
+	"barkwright/core/design"
+	"barkwright/core/hull"
+	"barkwright/core/units"
+)
+
+// Room that parts need of each other, metres. Choices of this project.
+const (
+	thwartRoom    = 6 * units.Inch // between two thwarts along the gunwale
+	headboardRoom = 2 * units.Inch // from the last thwart to the headboard
+	leastPost     = 1 * units.Inch
+)
+
+// over is how far one number stands beyond another before it is a fault: the last
+// bits of a value that was meant to be equal are not. Metres.
+const over = 1e-9
+
+func small(v float64) design.Shown { return design.Shown{Kind: units.SmallLength, Value: v} }
+
+// Faults finds what keeps the timbers from going into a hull that is itself
+// without fault, and what would fit.
+func Faults(h hull.Hull) []design.Fault {
+	thwarts := newThwarts(h)
+	faults := thwartFaults(h, thwarts)
+	if faults == nil {
+		faults = ribFaults(h.Design, bays(h, thwarts))
+	}
+	return append(faults, postFaults(h, thwarts)...)
+}
+
+// thwartFaults checks the places along the gunwale that the ribs are dealt
+// between.
+func thwartFaults(h hull.Hull, thwarts []Thwart) []design.Fault {
+	length := h.Gunwale.Length()
+	var faults []design.Fault
+	last := 0.0
+	for i, t := range thwarts[1:] {
+		if t.Run < last+thwartRoom-over {
+			faults = append(faults, design.NewFault("thwart"+strconv.Itoa(i+1), "The thwart stands under %s along the gunwale from the one inboard of it.",
+				small(thwartRoom)).AtLeast((last+thwartRoom)/length))
+		}
+		last = max(last, t.Run)
+	}
+	if HeadboardRun(h) < last+headboardRoom-over {
+		faults = append(faults, design.NewFault("headboard", "The headboard has to stand %s or more outside the last thwart, which is %s inside the gunwale's end.",
+			small(headboardRoom), small(length-last)).AtMost(length-last-headboardRoom))
+	}
+	return faults
+}
+
+// ribFaults checks the ribs and the lacing between them.
+func ribFaults(d design.Design, all []bay) []design.Fault {
+	if !everyBay(d.Ribs, all) {
+		n := d.Ribs + 1
+		for !everyBay(n, all) {
+			n++
+		}
+		return []design.Fault{design.NewFault("ribs", "So few ribs leave none between two of the thwarts, or outside the last.").AtLeast(float64(n))}
+	}
+	var faults []design.Fault
+	places := ribPlaces(d.Ribs, all)
+	if i := tooWide(d, places); i >= 0 {
+		n := d.Ribs - 1
+		for n > 0 && everyBay(n, all) && tooWide(d, ribPlaces(n, all)) >= 0 {
+			n--
+		}
+		f := design.NewFault("ribs", "The ribs are %s wide where they stand %s apart along the gunwale: have fewer or narrower ones.",
+			small(ribWidth(d, places, i)), small(places[i].spacing))
+		if everyBay(n, all) {
+			f = f.AtMost(float64(n))
+		}
+		faults = append(faults, f)
+	}
+	if at := crowded(d, places); at >= 0 {
+		f := design.NewFault("groupHoles", "A group of lacing %s long does not fit between the tips of ribs that stand %s apart: have fewer holes, holes closer together, narrower tips or fewer ribs.",
+			small(GroupLength(d)), small(places[at].spacing))
+		fewer := d
+		for fewer.GroupHoles > 1 && crowded(fewer, places) >= 0 {
+			fewer.GroupHoles--
+		}
+		faults = append(faults, f.AtMost(float64(fewer.GroupHoles)))
+	}
+	return faults
+}
+
+// everyBay tells whether a number of ribs leaves no bay without one.
+func everyBay(ribs int, all []bay) bool {
+	for _, n := range share(ribs/2, all) {
+		if n == 0 {
+			return false
+		}
+	}
+	return true
+}
+
+// tooWide is the first rib broader than its space, or -1.
+func tooWide(d design.Design, places []place) int {
+	for i, p := range places {
+		if ribWidth(d, places, i) > p.spacing+over {
+			return i
+		}
+	}
+	return -1
+}
+
+// crowded is the first rib whose tip and a group of lacing are longer than its
+// space, or -1. Beside a rib under the middle thwart stands half a group more.
+func crowded(d design.Design, places []place) int {
+	for i, p := range places {
+		need := d.RibTipWidth + GroupLength(d)
+		if p.run == 0 {
+			need += splitRoom(d) - d.RibTipWidth/2
+		}
+		if need > p.spacing+over {
+			return i
+		}
+	}
+	return -1
+}
+
+// postFaults checks that every post has a length to cut.
+func postFaults(h hull.Hull, thwarts []Thwart) []design.Fault {
+	d := h.Design
+	shortest, crown := leastPost, d.BedCrown
+	for _, p := range posts(h, thwarts) {
+		shortest = min(shortest, p.Length)
+		// A crown lower by one lowers the bed at x by this much against the heels.
+		half := d.BedLength / 2
+		if eases := (h.HeelX*h.HeelX - p.X*p.X) / (half * half); eases > 0 {
+			crown = min(crown, d.BedCrown-(leastPost-p.Length)/eases)
+		} else if p.Length < leastPost-over {
+			crown = -1 // no crown mends a post beyond the heel
+		}
+	}
+	if shortest >= leastPost-over {
+		return nil
+	}
+	return []design.Fault{design.NewFault("bedCrown", "A post would be %s long, and %s is the least: lower the crown of the bed, or bring the blocks under the heels nearer to the rocker.",
+		small(max(0, shortest)), small(leastPost)).AtMost(crown)}
+}
