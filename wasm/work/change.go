@@ -1,0 +1,25 @@
+package work
+
+import (
+	"barkwright/core/answer"
+	"barkwright/core/units"
+)
+
+// Change is how a number moved since the control in hand was taken up, with its
+// sign; empty where it did not, or where it is a word.
+func Change(before, now answer.Number, s units.System) string {
+	if now.Word != "" || before.Word != "" {
+		if now.Text(s) != before.Text(s) {
+			return "was " + before.Text(s)
+		}
+		return ""
+	}
+	if before.Kind.Format(before.Value, s) == now.Kind.Format(now.Value, s) {
+		return ""
+	}
+	diff := now.Value - before.Value
+	if diff < 0 {
+		return "−" + now.Kind.Format(-diff, s)
+	}
+	return "+" + now.Kind.Format(diff, s)
+}

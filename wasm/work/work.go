@@ -1,0 +1,163 @@
+package work
+
+import (
+	"barkwright/core"
+	"barkwright/core/design"
+	"barkwright/core/units"
+)
+
+// Work is one design being changed.
+type Work struct {
+	// System is how numbers are read and shown.
+	System units.System
+	// Canoe is the last design without a fault, worked out; Entered is what the
+	// form holds, which may have some.
+	Canoe   core.Canoe
+	Entered design.Design
+	Faults  []design.Fault
+	// Before is the canoe as it was when the control in hand was taken up.
+	Before core.Canoe
+
+	hand       string // the key of the control in hand
+	start      design.Design
+	undo, redo []design.Design
+}
+
+// mostUndo bounds the changes remembered; each is under a kilobyte but for notes.
+const mostUndo = 200
+
+// New starts with a design that has no fault.
+func New(d design.Design, s units.System) *Work {
+	w := &Work{System: s, Entered: d, Canoe: core.Evaluate(d)}
+	w.Before = w.Canoe
+	return w
+}
+
+// TakeUp marks the control whose changes follow: a change of control starts a new
+// comparison and a new step of undo.
+func (w *Work) TakeUp(key string) {
+	if w.hand == key {
+		return
+	}
+	w.Commit()
+	w.hand, w.start, w.Before = key, w.Entered, w.Canoe
+}
+
+// Commit ends the change in hand: what it did is one step of undo. The
+// comparison stands until another control is taken up.
+func (w *Work) Commit() {
+	if w.changing() {
+		w.remember(w.start)
+	}
+	w.hand = ""
+}
+
+func (w *Work) remember(d design.Design) {
+	w.undo = append(w.undo, d)
+	if len(w.undo) > mostUndo {
+		w.undo = w.undo[len(w.undo)-mostUndo:]
+	}
+	w.redo = nil
+}
+
+// Set puts a parameter at a value in SI. A key that is none does nothing.
+func (w *Work) Set(key string, v float64) {
+	if p, ok := design.Lookup(key); ok {
+		w.TakeUp(key)
+		w.enter(p.Set(w.Entered, v))
+	}
+}
+
+// SetText puts the name or the notes.
+func (w *Work) SetText(key, text string) {
+	w.TakeUp(key)
+	d := w.Entered
+	switch key {
+	case "name":
+		d.Name = text
+	case "notes":
+		d.Notes = text
+	}
+	w.enter(d)
+}
+
+// Step moves a parameter by n of its steps, held inside its range. From a value
+// between two steps it goes to the next one in that direction.
+func (w *Work) Step(key string, n int) {
+	p, ok := design.Lookup(key)
+	if !ok {
+		return
+	}
+	w.Set(key, p.Stepped(p.Get(w.Entered), n, w.System))
+}
+
+// Reset puts a parameter back to its default and ties it again where it follows.
+func (w *Work) Reset(key string) {
+	if p, ok := design.Lookup(key); ok {
+		w.TakeUp(key)
+		w.enter(p.Reset(w.Entered))
+		w.Commit()
+	}
+}
+
+// Replace changes the whole design in one step of undo.
+func (w *Work) Replace(d design.Design) {
+	w.Commit()
+	if d == w.Entered {
+		return
+	}
+	w.remember(w.Entered)
+	w.Before = w.Canoe
+	w.enter(d)
+}
+
+// Undo takes the last change back and tells whether there was one.
+func (w *Work) Undo() bool {
+	w.Commit()
+	return w.swap(&w.undo, &w.redo)
+}
+
+// Redo makes the change again that was last taken back.
+func (w *Work) Redo() bool {
+	w.Commit()
+	return w.swap(&w.redo, &w.undo)
+}
+
+// CanUndo and CanRedo tell whether there is something to take back or make again.
+func (w *Work) CanUndo() bool { return len(w.undo) > 0 || w.changing() }
+func (w *Work) CanRedo() bool { return len(w.redo) > 0 && !w.changing() }
+
+// changing tells whether the control in hand has changed anything.
+func (w *Work) changing() bool { return w.hand != "" && w.Entered != w.start }
+
+func (w *Work) swap(from, to *[]design.Design) bool {
+	n := len(*from)
+	if n == 0 {
+		return false
+	}
+	*to = append(*to, w.Entered)
+	d := (*from)[n-1]
+	*from = (*from)[:n-1]
+	w.Before = w.Canoe
+	w.enter(d)
+	return true
+}
+
+// enter makes d what the form holds and, where it has no fault, the canoe.
+func (w *Work) enter(d design.Design) {
+	w.Entered = d
+	w.Faults = core.Validate(d)
+	if len(w.Faults) == 0 {
+		w.Canoe = core.Evaluate(d)
+	}
+}
+
+// Fault is the first fault at a control, and whether there is one.
+func (w *Work) Fault(key string) (design.Fault, bool) {
+	for _, f := range w.Faults {
+		if f.Key == key {
+			return f, true
+		}
+	}
+	return design.Fault{}, false
+}
