@@ -9,7 +9,9 @@ import (
 
 // A column is a line of the skin from the bottom or the end's profile up to the
 // top edge. Its place v runs from 0 amidships to 1 at the heel, by x, and on to 2
-// at the stem head, by equal shares of the profile's length and of the top edge's.
+// at the stem head, by equal shares of the top edge's length. The foot leaves the
+// heel at the pace of the top, so that the skin has no crease there, and gains on
+// it toward the head.
 
 // Column returns the points of the column at v, n+1 of them at equal lengths.
 func (h Hull) Column(v float64, n int) []geom.Vec3 {
@@ -42,7 +44,7 @@ func (h Hull) ColumnAtEdge(x float64) float64 {
 // profile's foot and the top edge, with that foot and the plane's upward direction
 // in (x, z).
 func (h Hull) leaning(u float64) (s Section, foot, up geom.Vec2) {
-	foot = h.End.Path.At(u * h.End.Path.Length())
+	foot = h.Foot(1 + u)
 	top := h.edgePoint(h.Edge.ParameterAt(u * h.Edge.Length()))
 	rise := geom.Vec2{X: top.X, Y: top.Z}.Sub(foot)
 	s = h.section(outline{
@@ -50,6 +52,27 @@ func (h Hull) leaning(u float64) (s Section, foot, up geom.Vec2) {
 		top:    rise.Len(), half: top.Y, along: top.X / h.GunwaleX,
 	})
 	return s, foot, rise.Unit()
+}
+
+// Foot is where the column at v stands on the bottom or on the end's profile, in
+// (x, z).
+func (h Hull) Foot(v float64) geom.Vec2 {
+	if v <= 1 {
+		x := v * h.HeelX
+		return geom.Vec2{X: x, Y: h.Bottom(x)}
+	}
+	u := v - 1
+	return h.End.Path.At(h.End.Path.Length() * h.footPace * u / (1 + (h.footPace-1)*u))
+}
+
+// newFootPace is the share of the profile per share of the top edge at which the
+// foot keeps abreast of the top at the heel.
+func (h Hull) newFootPace() float64 {
+	// A short step, in proportion to the end.
+	x := h.HeelX + (h.HeadX-h.HeelX)*1e-4
+	edge := h.edgePoint(x).Sub(h.edgePoint(h.HeelX)).Len() / (x - h.HeelX)
+	profile := math.Hypot(1, h.bottomSlope())
+	return h.Edge.Length() / edge / (h.End.Path.Length() / profile)
 }
 
 // lift places points (y, w) of a plane whose w runs along up from foot, in (x, z).

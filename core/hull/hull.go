@@ -23,7 +23,7 @@ type Hull struct {
 	// always true where none is.
 	TurnReached bool
 
-	turn0                          float64
+	turn0, footPace                float64
 	beamRise, sheerRise, frameRise rise
 }
 
@@ -43,6 +43,7 @@ func New(d design.Design) Hull {
 		return geom.Vec3{X: x, Y: h.HalfBeam(x), Z: h.Sheer(x)}
 	}, 0, h.GunwaleX, gunwaleKnots)
 	h.Edge = geom.NewPath3(h.edgePoint, h.HeelX, h.HeadX, 60)
+	h.footPace = h.newFootPace()
 	if d.Bulges() {
 		h.solveTurn()
 	}
