@@ -56,10 +56,18 @@
     frame(call);
   };
 
+  // Two of 91 letters hold 13 bits of the program, the lowest first: see web/pack.
   const bytesOf = text => {
-    if (Uint8Array.fromBase64) return Uint8Array.fromBase64(text);
-    const binary = atob(text), bytes = new Uint8Array(binary.length);
-    for (let i = 0; i < bytes.length; i++) bytes[i] = binary.charCodeAt(i);
+    const place = new Uint8Array(128);
+    for (let code = 33, n = 0; code < 127; code++) if (!'&<>'.includes(String.fromCharCode(code))) place[code] = n++;
+    const paired = text.length & ~1, bytes = new Uint8Array((paired / 2 * 13 + (text.length & 1) * 5) >> 3);
+    let held = 0, bits = 0, n = 0;
+    const take = (value, more) => {
+      held |= value << bits;
+      for (bits += more; bits >= 8; bits -= 8) { bytes[n++] = held; held >>>= 8; }
+    };
+    for (let i = 0; i < paired; i += 2) take(place[text.charCodeAt(i)] * 91 + place[text.charCodeAt(i + 1)], 13);
+    if (paired < text.length) take(place[text.charCodeAt(paired)], 5);
     return bytes;
   };
   const unpack = async () => {

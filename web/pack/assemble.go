@@ -3,7 +3,6 @@ package main
 import (
 	"bytes"
 	"compress/gzip"
-	"encoding/base64"
 	"fmt"
 	"os"
 	"os/exec"
@@ -103,7 +102,7 @@ var comment = regexp.MustCompile(`(?s:/\*.*?\*/)|(?m:^\s*//.*$)|(?m:\s//\s.*$)`)
 // uncommented leaves out a script's comments, which may name addresses.
 func uncommented(script string) string { return comment.ReplaceAllString(script, "") }
 
-// pack compresses as hard as gzip goes and writes the result as base64.
+// pack compresses as hard as gzip goes and writes the result as text.
 func pack(wasm []byte) (string, error) {
 	var b bytes.Buffer
 	z, err := gzip.NewWriterLevel(&b, gzip.BestCompression)
@@ -116,7 +115,7 @@ func pack(wasm []byte) (string, error) {
 	if err := z.Close(); err != nil {
 		return "", err
 	}
-	return base64.StdEncoding.EncodeToString(b.Bytes()), nil
+	return pairs(b.Bytes()), nil
 }
 
 // barePage is the least page that boots the same way: what Ebitengine alone costs.

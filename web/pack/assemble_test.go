@@ -4,7 +4,6 @@ import (
 	"barkwright/core/design"
 	"bytes"
 	"compress/gzip"
-	"encoding/base64"
 	"io"
 	"regexp"
 	"strings"
@@ -28,10 +27,9 @@ func TestAssemble(t *testing.T) {
 	require.NoError(t, err)
 	text := string(page)
 	assert.NotContains(t, text, "<!--")
-	found := regexp.MustCompile(`(?s)id="wasm">\s*([A-Za-z0-9+/=]+)\s*</script>`).FindStringSubmatch(text)
+	found := regexp.MustCompile(`(?s)id="wasm">\s*([^<\s]+)\s*</script>`).FindStringSubmatch(text)
 	require.NotNil(t, found)
-	packed, err := base64.StdEncoding.DecodeString(found[1])
-	require.NoError(t, err)
+	packed := unpaired(found[1])
 	z, err := gzip.NewReader(bytes.NewReader(packed))
 	require.NoError(t, err)
 	wasm, err := io.ReadAll(z)

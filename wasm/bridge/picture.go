@@ -1,0 +1,180 @@
+//go:build js
+
+package bridge
+
+import (
+	"syscall/js"
+
+	"barkwright/core/afloat"
+	"barkwright/wasm/scene"
+)
+
+// fingerReach and mouseReach are how near a touch must come to a part, CSS pixels:
+// half of the 44 pixels a target must have; a mouse is finer.
+const (
+	fingerReach = 22
+	mouseReach  = 6
+)
+
+// draw shows the boat as it is looked at now.
+func (p *page) draw() {
+	p.view.System = p.work.System
+	p.view.Load = nil
+	if f := p.work.Canoe.Afloat.Floated; f.State == afloat.Floats {
+		p.view.Load = &scene.Load{Height: f.Upright.Plane.Height, Slope: f.Upright.Plane.Slope}
+	}
+	size := p.picture.Size()
+	p.view = p.view.Clamp(size)
+	p.list = scene.TopAndSide(p.work.Canoe, p.view, size)
+	p.picture.Show(p.list)
+}
+
+func (p *page) listenPicture() {
+	p.on(js.Global(), "resize", func(js.Value) { p.draw() })
+	hit := p.id("hit")
+	p.on(hit, "pointerdown", p.pointerDown)
+	p.on(hit, "pointermove", p.pointerMove)
+	p.on(hit, "pointerup", p.pointerUp)
+	p.on(hit, "pointercancel", p.pointerUp)
+	p.on(hit, "pointerleave", func(js.Value) {
+		if p.drag == nil {
+			p.touch("")
+		}
+	})
+	p.on(hit, "keydown", p.pictureKey)
+}
+
+func point(e js.Value) scene.Point {
+	return scene.Point{X: e.Get("offsetX").Float(), Y: e.Get("offsetY").Float()}
+}
+
+func fineness(e js.Value) float64 {
+	if e.Get("pointerType").String() == "mouse" {
+		return mouseReach
+	}
+	return fingerReach
+}
+
+// drag is a handle in hand: where it was taken up and at what value.
+type drag struct {
+	scene.Handle
+	from  scene.Point
+	start float64
+}
+
+func (p *page) pointerDown(e js.Value) {
+	at := point(e)
+	h, ok := scene.HandleAt(scene.Handles(p.work.Canoe, p.view, p.picture.Size()), at)
+	if !ok {
+		p.touchAt(e)
+		return
+	}
+	p.drag = &drag{h, at, p.controls[h.Key].param.Get(p.work.Canoe.Design)}
+	p.work.Commit()
+	p.work.TakeUp(h.Key)
+	before := p.work.Canoe
+	p.view.Ghost = &before
+	p.id("hit").Call("setPointerCapture", e.Get("pointerId"))
+	e.Call("preventDefault")
+}
+
+func (p *page) pointerMove(e js.Value) {
+	if p.drag == nil {
+		p.touchAt(e)
+		return
+	}
+	p.work.Set(p.drag.Key, p.snapped(p.drag.Key, p.drag.Value(p.drag.start, p.drag.from, point(e))))
+	p.refresh()
+}
+
+// snapped is the slider's step nearest to a dragged value, inside its range.
+func (p *page) snapped(key string, v float64) float64 {
+	c := p.controls[key].param
+	step := c.Step(p.work.System)
+	return c.Stepped(v+step/2, 0, p.work.System)
+}
+
+func (p *page) pointerUp(js.Value) {
+	if p.drag == nil {
+		return
+	}
+	p.drag = nil
+	p.view.Ghost = nil
+	p.work.Commit()
+	p.refresh()
+	p.save()
+}
+
+func (p *page) touchAt(e js.Value) {
+	name, _ := p.list.Hit(point(e), fineness(e))
+	p.touch(name)
+}
+
+// touch marks a part in the picture and in the tables, and reads it out.
+func (p *page) touch(name string) {
+	if name == p.view.Touched {
+		return
+	}
+	p.view.Touched = name
+	text := scene.Readout(p.work.Canoe, name, p.work.System)
+	if text == "" {
+		text = "Touch a part of the boat to read it."
+	}
+	setText(p.id("readout"), text)
+	p.markRows()
+	p.draw()
+}
+
+func (p *page) markRows() {
+	each(p.document, "tr[aria-selected]", func(r js.Value) { r.Call("removeAttribute", "aria-selected") })
+	if p.view.Touched == "" {
+		return
+	}
+	each(p.document, `tr[data-part="`+p.view.Touched+`"]`, func(r js.Value) { r.Call("setAttribute", "aria-selected", "true") })
+}
+
+func (p *page) rowTouched(e js.Value) {
+	row := e.Get("target").Call("closest", "tr[data-part]")
+	if !row.IsNull() {
+		p.touch(row.Get("dataset").Get("part").String())
+	}
+}
+
+// nearer is one step of the zoom, and panShare how much of the picture a step moves.
+const (
+	nearer   = 1.4
+	panShare = 0.15
+)
+
+// look zooms or moves the picture by a named step.
+func (p *page) look(step string) {
+	size := p.picture.Size()
+	middle := scene.Point{X: size.Width / 2, Y: size.Height / 2}
+	switch step {
+	case "in":
+		p.view = p.view.ZoomAt(middle, nearer, size)
+	case "out":
+		p.view = p.view.ZoomAt(middle, 1/nearer, size)
+	case "fit":
+		p.view.Zoom, p.view.PanX, p.view.PanY = 1, 0, 0
+	case "bow":
+		p.view.PanX -= panShare * size.Width
+	case "stern":
+		p.view.PanX += panShare * size.Width
+	case "up":
+		p.view.PanY += panShare * size.Height
+	case "down":
+		p.view.PanY -= panShare * size.Height
+	}
+	p.draw()
+}
+
+// pictureKeys are the picture's keys while it has the focus.
+var pictureKeys = map[string]string{"+": "in", "=": "in", "-": "out", "0": "fit", "ArrowLeft": "stern", "ArrowRight": "bow", "ArrowUp": "up", "ArrowDown": "down"}
+
+func (p *page) pictureKey(e js.Value) {
+	if step, ok := pictureKeys[e.Get("key").String()]; ok && !e.Get("ctrlKey").Bool() && !e.Get("metaKey").Bool() {
+		e.Call("preventDefault")
+		p.look(step)
+	}
+}
