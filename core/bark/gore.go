@@ -27,6 +27,8 @@ const (
 	GoreNoRoom
 	// GoreLetIn would open the wrong way: the edge is too short there.
 	GoreLetIn
+	// GoreNotNeeded would open by less than can be cut.
+	GoreNotNeeded
 )
 
 func (s GoreState) String() string {
@@ -34,6 +36,7 @@ func (s GoreState) String() string {
 		"gore",
 		"no gore here, the sheet ends inside its foot",
 		"no gore here, bark to be let in",
+		"no gore needed here, a slit at most",
 	}[s]
 }
 
@@ -106,10 +109,7 @@ func newGore(h hull.Hull, x float64) Gore {
 	l := newLine(h, h.ColumnAtEdge(x))
 	g := Gore{
 		FootGirth: l.girthAt(h.FrameHalfBreadth(x) + d.GoreFoot),
-		EndGirth:  l.girth,
-	}
-	if half := d.SheetWidth / 2; l.reach()+d.GunwaleTurn > half {
-		g.EndGirth = l.girthAt(half)
+		EndGirth:  sheetGirth(h, l),
 	}
 	g.Depth = g.EndGirth - g.FootGirth
 	if g.Depth <= 0 {

@@ -3,6 +3,7 @@ package bark
 import (
 	"math"
 
+	"barkwright/core/geom"
 	"barkwright/core/hull"
 )
 
@@ -16,19 +17,24 @@ type Joint struct {
 	Length float64 // from edge to edge round the bottom on the hull, m
 }
 
-// plainFlatLength is the length of the bark on the bed before it is worked out:
-// the bottom between the heels and the ends as seen from the side.
-func plainFlatLength(h hull.Hull, all []line) float64 {
-	return 2 * (heelRun(all) + h.Foremost() - h.HeelX)
-}
+// sideExcess is how much longer at each end the flat bark is than its bottom and
+// its end seen from the side, as a multiple of what the plan of the top edge is
+// longer than the middle line: the sides laid flat push forward. An estimate
+// read off this project's own flattenings, good to about 3 in at an end; the flat
+// sheet replaces it.
+const sideExcess = 1.5
 
-// heelRun is the length of the bottom from amidships to the heel.
-func heelRun(all []line) float64 {
-	run := 0.0
-	for i := 1; i < len(all) && all[i].place <= 1; i++ {
-		run += all[i].at(0).Sub(all[i-1].at(0)).Len()
+// plainFlatLength is the length of the bark on the bed before it is worked out.
+func plainFlatLength(h hull.Hull, bottom bottomLine) float64 {
+	excess := -h.HeadX
+	last := geom.Vec2{X: 0, Y: h.SkinHalfBreadth(0)}
+	for i := 1; i <= bottomPieces; i++ {
+		x := h.HeadX * float64(i) / bottomPieces
+		p := geom.Vec2{X: x, Y: h.SkinHalfBreadth(x)}
+		excess += p.Sub(last).Len()
+		last = p
 	}
-	return run
+	return 2 * (bottom.heel() + h.Foremost() - h.HeelX + sideExcess*excess)
 }
 
 // sheetsEndToEnd is how many sheets of a length, each lapped over the next, make
@@ -41,22 +47,22 @@ func sheetsEndToEnd(whole, sheet, lap float64) int {
 }
 
 // joints lays whole sheets from the bow aft, so that only the last is cut.
-func joints(h hull.Hull, heelRun, whole float64) []Joint {
+func joints(h hull.Hull, bottom bottomLine, whole float64) []Joint {
 	d := h.Design
 	n := sheetsEndToEnd(whole, d.SheetLength, d.SeamLap)
 	out := make([]Joint, n-1)
 	for i := range out {
 		along := whole/2 - d.SheetLength - float64(i)*(d.SheetLength-d.SeamLap) + d.SeamLap/2
-		out[i] = newJoint(h, along, heelRun, whole)
+		out[i] = newJoint(h, bottom, along, whole)
 	}
 	return out
 }
 
-func newJoint(h hull.Hull, along, heelRun, whole float64) Joint {
+func newJoint(h hull.Hull, bottom bottomLine, along, whole float64) Joint {
 	s := math.Abs(along)
-	place := s / heelRun
-	if s > heelRun {
-		place = 1 + min(1, (s-heelRun)/(whole/2-heelRun))
+	place := bottom.placeAt(s)
+	if s > bottom.heel() {
+		place = 1 + min(1, (s-bottom.heel())/(whole/2-bottom.heel()))
 	}
 	l := newLine(h, place)
 	return Joint{Along: along, Place: place, X: math.Copysign(l.foot.X, along), Length: 2 * l.girth}

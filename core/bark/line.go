@@ -44,6 +44,13 @@ func (l line) reach() float64 { return l.lifted + l.girth*l.up.Y }
 
 // girthAt is how far up the column the distance y from the bed's centre line is.
 func (l line) girthAt(y float64) float64 {
+	if l.up.Y <= 0 {
+		// At the stem head the column has no height; all of it is on one side.
+		if y > l.lifted {
+			return l.girth
+		}
+		return 0
+	}
 	return max(0, min(l.girth, (y-l.lifted)/l.up.Y))
 }
 

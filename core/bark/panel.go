@@ -13,6 +13,8 @@ type Panel struct {
 	Seam     []geom.Vec3 // the sheet's edge on the hull, from From to To
 	Length   float64     // of the seam, m
 	Width    float64     // greatest, from the lapped seam to the edge left to trim, m
+
+	sewn float64 // the last place the seam was carried to
 }
 
 // Amidships tells whether the panel goes on aft of amidships in one piece.
@@ -34,8 +36,8 @@ func panels(h hull.Hull, all []line) []Panel {
 	var open *Panel
 	add := func(l line) {
 		open.To = l.place
-		open.Seam = append(open.Seam, l.at(l.girthAt(h.Design.SheetWidth/2)))
 		open.Width = max(open.Width, short(h, l)+h.Design.SeamLap)
+		open.sew(h, l)
 	}
 	for i, l := range all {
 		over := short(h, l) > 0
@@ -69,6 +71,21 @@ func panels(h hull.Hull, all []line) []Panel {
 		out[i].Length = pathLength(out[i].Seam)
 	}
 	return out
+}
+
+// sew carries the seam on to a column, as far as the place where the sheet's edge
+// meets the end profile.
+func (p *Panel) sew(h hull.Hull, l line) {
+	half := h.Design.SheetWidth / 2
+	if l.lifted <= half {
+		p.Seam, p.sewn = append(p.Seam, l.at(l.girthAt(half))), l.place
+		return
+	}
+	if p.sewn == 0 {
+		return
+	}
+	end, _ := geom.Bisect(func(v float64) float64 { return newLine(h, v).lifted - half }, p.sewn, l.place, placeTolerance)
+	p.Seam, p.sewn = append(p.Seam, newLine(h, end).at(0)), 0
 }
 
 func pathLength(line []geom.Vec3) float64 {

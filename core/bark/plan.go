@@ -18,17 +18,35 @@ type Layout struct {
 
 // Plan lays the bark out.
 func Plan(h hull.Hull) Layout {
-	d := h.Design
-	all := lines(h)
-	run := heelRun(all)
 	l := Layout{
-		ByRule:     GoresByRule(d),
-		Gores:      gores(h, goreShares(d)),
-		Panels:     panels(h, all),
-		FlatLength: plainFlatLength(h, all),
+		ByRule:     GoresByRule(h.Design),
+		Gores:      gores(h, goreShares(h.Design)),
+		FlatLength: plainFlatLength(h, bottomRun(h)),
 		EndSeam:    h.End.Path.Length(),
 	}
-	l.Joints = joints(h, run, l.FlatLength)
+	all := lines(h)
+	l.Panels = panels(h, all)
+	l.sew(h, all)
+	return l
+}
+
+// OnFlat is the layout with the length and the breadth of the sheet laid flat in
+// place of the plain ones: the joints and the bark needed follow them.
+func (l Layout) OnFlat(h hull.Hull, f Flat) Layout {
+	l.FlatLength = f.Length
+	l.sew(h, lines(h))
+	if len(f.Panels) == 0 {
+		l.Needs.Width = f.Breadth + 2*h.Design.GunwaleTurn
+		l.Needs.TreeWidth = NewTree(l.Needs.Width, l.Needs.Length)
+	}
+	return l
+}
+
+// sew places the joints for the flat length and totals the seams, the root and the
+// bark needed.
+func (l *Layout) sew(h hull.Hull, all []line) {
+	d := h.Design
+	l.Joints = joints(h, bottomRun(h), l.FlatLength)
 	for _, k := range Kinds() {
 		l.Seams[k] = newSeam(k, d)
 	}
@@ -51,6 +69,5 @@ func Plan(h hull.Hull) Layout {
 		split += s.Root
 	}
 	l.Root = newRoot(split, d.RootWaste)
-	l.Needs = needs(h, all, l)
-	return l
+	l.Needs = needs(h, all, *l)
 }

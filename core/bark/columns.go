@@ -1,0 +1,118 @@
+package bark
+
+import (
+	"math"
+
+	"barkwright/core/geom"
+	"barkwright/core/hull"
+)
+
+// Resolution is the number of cells of a quarter of the skin, along and up.
+type Resolution struct{ Columns, Rows int }
+
+// The resolutions: for the figures, and for a picture that follows a slider.
+var (
+	ForFigures = Resolution{96, 20}
+	ForPicture = Resolution{48, 12}
+)
+
+// spread returns n+1 places of columns from 0 to end, evenly along the boat before
+// and past the heel but for the pinned places (in increasing order, inside), each
+// of which gets the column nearest to it.
+func spread(h hull.Hull, n int, end float64, pinned []float64) []float64 {
+	places := insertSorted(pinned, 1, end)
+	past := h.Edge.Length() * max(0, end-1)
+	perColumn := (h.HeelX*min(1, end) + past) / float64(n)
+	index := make([]int, len(places))
+	for i, v := range places {
+		run := h.HeelX*min(1, v) + h.Edge.Length()*max(0, v-1)
+		index[i] = int(math.Round(run / perColumn))
+	}
+	last := len(places) - 1
+	for i := 1; i < last; i++ {
+		index[i] = max(index[i], index[i-1]+1)
+	}
+	for i := last - 1; i > 0; i-- {
+		index[i] = min(index[i], index[i+1]-1)
+	}
+	out := make([]float64, n+1)
+	for i := 1; i <= last; i++ {
+		for k := index[i-1]; k <= index[i]; k++ {
+			t := float64(k-index[i-1]) / float64(index[i]-index[i-1])
+			out[k] = places[i-1] + t*(places[i]-places[i-1])
+		}
+	}
+	return out
+}
+
+// insertSorted returns 0, the pinned places, the heel if it lies inside and apart
+// from them, and the end.
+func insertSorted(pinned []float64, heel, end float64) []float64 {
+	out := []float64{0}
+	for _, v := range pinned {
+		if heel > out[len(out)-1]+placeTolerance && heel < v-placeTolerance {
+			out = append(out, heel)
+		}
+		out = append(out, v)
+	}
+	if heel > out[len(out)-1]+placeTolerance && heel < end-placeTolerance {
+		out = append(out, heel)
+	}
+	return append(out, end)
+}
+
+// strip is a piece of bark on the hull: columns and the girths it covers of each.
+type strip struct {
+	columns   []line
+	low, high []float64
+	// kneeRow of each column lies on its girth knee and the rows on either side
+	// are even; 0 where all are.
+	kneeRow int
+	knee    []float64
+}
+
+// newStrip covers columns at the places from low to high, which are asked of each.
+func newStrip(h hull.Hull, places []float64, low, high func(line) float64) strip {
+	s := strip{}
+	for _, v := range places {
+		l := newLine(h, v)
+		s.columns = append(s.columns, l)
+		s.low, s.high = append(s.low, low(l)), append(s.high, high(l))
+	}
+	return s
+}
+
+// girth is the girth of row r of rows in column c.
+func (s strip) girth(c, r, rows int) float64 {
+	if s.kneeRow > 0 {
+		if r <= s.kneeRow {
+			return s.low[c] + (s.knee[c]-s.low[c])*float64(r)/float64(s.kneeRow)
+		}
+		return s.knee[c] + (s.high[c]-s.knee[c])*float64(r-s.kneeRow)/float64(rows-s.kneeRow)
+	}
+	return s.low[c] + (s.high[c]-s.low[c])*float64(r)/float64(rows)
+}
+
+// grid is the strip's points on the hull.
+func (s strip) grid(rows int) geom.Grid {
+	return geom.NewGrid(len(s.columns), rows+1, func(c, r int) geom.Vec3 {
+		return s.columns[c].at(s.girth(c, r, rows))
+	})
+}
+
+// start lays the strip out: straight along the bottom as far as the heel with the
+// columns square to it, and as seen from the side past it.
+func (s strip) start(h hull.Hull, rows int) []geom.Vec2 {
+	out := make([]geom.Vec2, 0, len(s.columns)*(rows+1))
+	run := bottomRun(h)
+	for c, l := range s.columns {
+		foot := geom.Vec2{X: run.at(l.place), Y: l.lifted}
+		if l.place > 1 {
+			foot.X += l.foot.X - h.HeelX
+		}
+		for r := range rows + 1 {
+			out = append(out, foot.Add(l.up.Scale(s.girth(c, r, rows))))
+		}
+	}
+	return out
+}

@@ -1,0 +1,43 @@
+package bark
+
+import (
+	"barkwright/core/geom"
+	"barkwright/core/hull"
+)
+
+// StretchLimit is the stretch, 95th percentile, up to which a number of gores is
+// called enough unless the user says otherwise. An estimate: no published strain
+// limit of birch bark was found.
+const StretchLimit = 0.005
+
+// CurvePoint is the stretch left by a number of gores a side.
+type CurvePoint struct {
+	Gores    int
+	P95, RMS float64 // as shares
+	State    geom.FlattenState
+}
+
+// StretchCurve lays the bark flat with 0, 1, 2 ... most gores a side standing evenly
+// between the end thwarts. It takes most+1 flattenings and is no step of a slider.
+func StretchCurve(h hull.Hull, most int, res Resolution) []CurvePoint {
+	l := Plan(h)
+	var w geom.FlattenWorkspace
+	out := make([]CurvePoint, 0, most+1)
+	for n := 0; n <= most; n++ {
+		l.Gores = gores(h, evenShares(h.Design, n))
+		f := Flatten(h, l, res, nil, &w)
+		out = append(out, CurvePoint{Gores: n, P95: f.P95, RMS: f.RMS, State: f.State})
+	}
+	return out
+}
+
+// Fewest is the least number of gores whose stretch is within the limit, and
+// whether there is one on the curve.
+func Fewest(curve []CurvePoint, limit float64) (int, bool) {
+	for _, p := range curve {
+		if p.State == geom.Converged && p.P95 <= limit {
+			return p.Gores, true
+		}
+	}
+	return 0, false
+}

@@ -1,0 +1,51 @@
+package bark
+
+import (
+	"math"
+
+	"barkwright/core/geom"
+	"barkwright/core/hull"
+)
+
+// The feet of the gores keep this share of a column clear below and above them in
+// the grid, so that no row of cells is squeezed to nothing; a gore so short is none.
+const leastShare = 0.08
+
+// bendRows lays one row of the grid along the line of the gores' feet as far out
+// as the end thwarts, and lets the rows go back to even spacing from there to the
+// heel. Every gore then has exactly its depth at every resolution.
+func (s *strip) bendRows(h hull.Hull, rows int) {
+	share := make([]float64, len(s.columns))
+	sum, n := 0.0, 0
+	last := endThwart(h)
+	for c, l := range s.columns {
+		share[c] = footShare(h, l, s.high[c])
+		if l.place <= last {
+			sum, n = sum+share[c], n+1
+		}
+	}
+	s.kneeRow = max(1, min(rows-1, int(math.Round(sum/float64(n)*float64(rows)))))
+	even := float64(s.kneeRow) / float64(rows)
+	s.knee = make([]float64, len(s.columns))
+	for c, l := range s.columns {
+		t := share[c]
+		if l.place > last {
+			// Past the frame's ends there is no line to follow.
+			out := geom.SmoothStep((l.place - last) / (max(1, last+leastShare) - last))
+			t += (even - t) * out
+		}
+		s.knee[c] = t * s.high[c]
+	}
+}
+
+// footShare is the share of a column's girth at which a gore there has its foot.
+func footShare(h hull.Hull, l line, girth float64) float64 {
+	foot := h.FrameHalfBreadth(l.foot.X) + h.Design.GoreFoot
+	return max(leastShare, min(1-leastShare, foot/girth))
+}
+
+// endThwart is the place of the column at the outermost thwart's end.
+func endThwart(h hull.Hull) float64 {
+	d := h.Design
+	return h.ColumnAtEdge(h.StationAt(d.ThwartAt[d.OuterThwarts()-1] * h.Gunwale.Length()))
+}

@@ -1,0 +1,63 @@
+package bark
+
+import (
+	"cmp"
+	"math"
+	"slices"
+
+	"barkwright/core/geom"
+)
+
+// Pieces returns the sheet and the panels.
+func (f *Flat) Pieces() []*Piece {
+	out := []*Piece{&f.Sheet}
+	for i := range f.Panels {
+		out = append(out, &f.Panels[i])
+	}
+	return out
+}
+
+// patchSide is the size of the squares the sheet is looked over by for the place
+// that stretches most, m: a hand's breadth, so that one triangle at a gore's foot
+// does not speak for the sheet.
+const patchSide = 0.1
+
+// measure sums up the pieces.
+func (f *Flat) measure() {
+	type patch struct{ area, squares float64 }
+	type part struct{ worst, area float64 }
+	patches := map[[2]int]patch{}
+	var parts []part
+	area, squares := 0.0, 0.0
+	for _, p := range f.Pieces() {
+		for _, q := range p.Points {
+			f.Length, f.Breadth = max(f.Length, 2*q.X), max(f.Breadth, 2*q.Y)
+		}
+		for _, s := range p.Stretches {
+			square := s.Area * ((s.S1-1)*(s.S1-1) + (s.S2-1)*(s.S2-1))
+			area, squares = area+s.Area, squares+square
+			parts = append(parts, part{s.Worst(), s.Area})
+			middle := p.Points[s.Corners[0]].Add(p.Points[s.Corners[1]]).Add(p.Points[s.Corners[2]]).Scale(1.0 / 3)
+			key := [2]int{int(math.Floor(middle.X / patchSide)), int(math.Floor(middle.Y / patchSide))}
+			at := patches[key]
+			patches[key] = patch{at.area + s.Area, at.squares + square}
+		}
+	}
+	f.RMS = math.Sqrt(squares / area)
+	slices.SortFunc(parts, func(a, b part) int { return cmp.Compare(a.worst, b.worst) })
+	sum := 0.0
+	for _, p := range parts {
+		if sum += p.area; sum >= 0.95*area {
+			f.P95 = p.worst
+			break
+		}
+	}
+	most := 0.0
+	for key, p := range patches {
+		// A sliver at the edge of the sheet is no place.
+		if mean := p.squares / max(p.area, patchSide*patchSide/2); mean > most {
+			most = mean
+			f.Where = geom.Vec2{X: (float64(key[0]) + 0.5) * patchSide, Y: (float64(key[1]) + 0.5) * patchSide}
+		}
+	}
+}
