@@ -15,19 +15,19 @@ type Raised struct {
 	Strain float64
 }
 
-// raiseStrain is the share of its length that an edge may be off, half of what
+// raiseStrain is the share of its length that an edge may be off, a little under what
 // still looks like bark and not like rubber, and raiseSweeps the most rounds taken
 // to get there. Choices of this project.
 const (
-	raiseStrain = 0.005
+	raiseStrain = 0.008
 	raiseSweeps = 600
 )
 
 // Raise returns the piece at a share from 0, flat on the bed, to 1, on the hull.
 //
-// Each stretch of a column turns from its direction on the bed to its direction on
-// the hull by that share of the angle between the two, about the axis across both,
-// and the column is put together again from its foot: the bark bends where the ribs
+// Each stretch of a column turns from its place on the bed to its place on the hull
+// by that share of the angle between the two, and the column is put together again
+// from its foot: the bark bends where the ribs
 // will bend it and by as much of the way. The feet themselves follow the bottom and
 // the end profile in the same manner. What that leaves of stretch between columns
 // is then eased out edge by edge. The two edges of a gore move apart from one
@@ -63,40 +63,81 @@ func (r *raising) turnUp() {
 	foot := onBed(r.At(0, 0, geom.Before)).Lerp(r.Curved.Point(0, 0), r.share)
 	for c := range cols {
 		if c > 0 {
-			foot = foot.Add(r.turned(
-				onBed(r.At(c, 0, geom.Before).Sub(r.At(c-1, 0, geom.After))),
-				r.Curved.Point(c, 0).Sub(r.Curved.Point(c-1, 0))))
+			on := onBed(r.At(c, 0, geom.Before).Sub(r.At(c-1, 0, geom.After)))
+			hull := r.Curved.Point(c, 0).Sub(r.Curved.Point(c-1, 0))
+			foot = foot.Add(turned(on, hull, hull.Cross(r.side(c)), r.share))
 		}
 		for _, side := range [2]geom.Side{geom.Before, geom.After} {
 			at := foot
 			r.out[r.Vertex(c, 0, side)] = at
 			for row := 1; row < r.Rows; row++ {
-				at = at.Add(r.turned(
-					onBed(r.At(c, row, side).Sub(r.At(c, row-1, side))),
-					r.Curved.Point(c, row).Sub(r.Curved.Point(c, row-1))))
+				on := onBed(r.At(c, row, side).Sub(r.At(c, row-1, side)))
+				hull := r.Curved.Point(c, row).Sub(r.Curved.Point(c, row-1))
+				at = at.Add(turned(on, hull, r.along(c, row, side).Cross(hull), r.share))
 				r.out[r.Vertex(c, row, side)] = at
 			}
 		}
 	}
 }
 
+// side is the direction in which the bark stands off its lower edge at a column:
+// the bottom's as far as the heel, and past it the whole side's, not that of the
+// little face round the stem.
+func (r *raising) side(c int) geom.Vec3 {
+	row := 1
+	if r.Places[c] > 1 {
+		row = r.Rows - 1
+		c = min(c, r.Curved.Cols-2)
+	}
+	return r.Curved.Point(c, row).Sub(r.Curved.Point(c, 0))
+}
+
+// along is the direction along the hull at the top of a stretch of column, on the
+// bank it belongs to.
+func (r *raising) along(c, row int, side geom.Side) geom.Vec3 {
+	if (side == geom.Before && c > 0) || c == r.Curved.Cols-1 {
+		return r.Curved.Point(c, row).Sub(r.Curved.Point(c-1, row))
+	}
+	return r.Curved.Point(c+1, row).Sub(r.Curved.Point(c, row))
+}
+
 // onBed is a point of the flat sheet in space.
 func onBed(p geom.Vec2) geom.Vec3 { return geom.Vec3{X: p.X, Y: p.Y} }
 
-// turned is from turned a share of the way to to, and as much of the way as long.
-func (r *raising) turned(from, to geom.Vec3) geom.Vec3 {
-	a, b := from.Len(), to.Len()
-	if a == 0 || b == 0 {
-		return from.Lerp(to, r.share)
+// turned is a stretch of bark a share of the way from its place on the bed, whose
+// face looks up, to its place on the hull with a face that looks along normal: the
+// one rotation between the two, by that share of its angle, and as much of the way
+// as long.
+func turned(on, hull, normal geom.Vec3, share float64) geom.Vec3 {
+	a, b := on.Len(), hull.Len()
+	if a == 0 || b == 0 || normal.Len() == 0 {
+		return on.Lerp(hull, share)
 	}
-	from, to = from.Scale(1/a), to.Scale(1/b)
-	angle := math.Atan2(from.Cross(to).Len(), from.Dot(to))
-	length := a + (b-a)*r.share
-	if angle < 1e-9 {
-		return from.Scale(length)
+	t, n := hull.Scale(1/b), normal.Scale(1/normal.Len())
+	flat := [3]geom.Vec3{on.Scale(1 / a), {Z: 1}}
+	flat[2] = flat[1].Cross(flat[0])
+	up := [3]geom.Vec3{t, n, n.Cross(t)}
+	axis, angle := rotation(flat, up)
+	v := on.Scale((a + (b-a)*share) / a)
+	sin, cos := math.Sincos(angle * share)
+	return v.Scale(cos).Add(axis.Cross(v).Scale(sin)).Add(axis.Scale(axis.Dot(v) * (1 - cos)))
+}
+
+// rotation is the axis and the angle, up to a half turn, that carry one right-angled
+// frame of unit directions into another.
+func rotation(from, to [3]geom.Vec3) (axis geom.Vec3, angle float64) {
+	// The sum of the cross products of each direction with its image is twice the
+	// axis times the sine; the sum of the scalar products is one and twice the cosine.
+	cos := -1.0
+	for i := range from {
+		axis = axis.Add(from[i].Cross(to[i]))
+		cos += from[i].Dot(to[i])
 	}
-	sin := math.Sin(angle)
-	return from.Scale(math.Sin((1-r.share)*angle) / sin).Add(to.Scale(math.Sin(r.share*angle) / sin)).Scale(length)
+	sin := axis.Len()
+	if sin < 1e-12 {
+		return geom.Vec3{}, 0
+	}
+	return axis.Scale(1 / sin), math.Atan2(sin, cos)
 }
 
 // measureEdges lists the edges with their lengths at this share of the way from
@@ -151,11 +192,15 @@ func (r *raising) ease() {
 	}
 }
 
+// shownEdge is the length of edge, m, below which a share of it no longer shows.
+const shownEdge = 0.01
+
 // worst is the largest share an edge is off its length by.
 func (r *raising) worst() float64 {
 	most := 0.0
 	for _, e := range r.edges {
-		most = math.Max(most, math.Abs(r.out[e.b].Sub(r.out[e.a]).Len()/e.length-1))
+		off := math.Abs(r.out[e.b].Sub(r.out[e.a]).Len() - e.length)
+		most = math.Max(most, off/math.Max(e.length, shownEdge))
 	}
 	return most
 }

@@ -1,0 +1,76 @@
+package bark
+
+import (
+	"barkwright/core/design"
+	"barkwright/core/geom"
+	"barkwright/core/hull"
+	"barkwright/core/units"
+)
+
+// Scaled is the design with every length of the hull and of its building frame and
+// bed times k; bark, timbers, root and crew stay as they are.
+func Scaled(d design.Design, k float64) design.Design {
+	for _, length := range []*float64{
+		&d.Length, &d.Overhang, &d.Beam, &d.GreatestBeam, &d.Depth,
+		&d.GunwaleEndHeight, &d.Rocker,
+		&d.FrameWidth, &d.FrameLength, &d.TurnWidth, &d.BedLength, &d.BedCrown, &d.EndBlocking,
+		&d.EndHeight, &d.HeadSetback, &d.HeelLength, &d.Headboard,
+	} {
+		*length *= k
+	}
+	return d
+}
+
+// Outcome is what a list of sheets makes of a design.
+type Outcome struct {
+	Coverage Coverage // of the design as it is
+	// Largest is the multiple of the design's size that the sheets just cover, and
+	// Length that boat's length overall, m. Both are 0 where they cover none.
+	Largest, Length float64
+}
+
+// The sizes looked at, as multiples of the design's, and how near the largest is
+// found.
+const (
+	leastScale, mostScale = 0.25, 4.0
+	scaleTolerance        = 0.001
+)
+
+// Makes works out what sheets make of a design. Sizes are halved in on from both
+// sides, as if every boat smaller than a covered one were covered too; where the
+// cutting of panels breaks that, the answer still is a boat that they cover.
+func Makes(d design.Design, sheets []Sheet) Outcome {
+	h := hull.New(d)
+	out := Outcome{Coverage: Cover(h, Plan(h), sheets)}
+	covered := 0.0
+	spare := func(k float64) float64 {
+		h := hull.New(Scaled(d, k))
+		if Cover(h, Plan(h), sheets).Covers() {
+			covered = max(covered, k)
+			return 1
+		}
+		return -1
+	}
+	if spare(leastScale) < 0 {
+		return out
+	}
+	if spare(mostScale) < 0 {
+		geom.Bisect(spare, leastScale, mostScale, scaleTolerance)
+	}
+	out.Largest, out.Length = covered, covered*d.Length
+	return out
+}
+
+// NarrowerBy is the loss of width that the builder is shown beside the list: bark
+// split at an edge, or a smaller tree.
+const NarrowerBy = 2 * units.Inch
+
+// Narrower is the list with every sheet narrower by the amount; those that have
+// nothing left are kept, with no width, so that the numbers stay.
+func Narrower(sheets []Sheet, by float64) []Sheet {
+	out := make([]Sheet, len(sheets))
+	for i, s := range sheets {
+		out[i] = Sheet{Width: max(0, s.Width-by), Length: s.Length}
+	}
+	return out
+}
