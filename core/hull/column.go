@@ -62,11 +62,12 @@ func (h Hull) Foot(v float64) geom.Vec2 {
 		return geom.Vec2{X: x, Y: h.Bottom(x)}
 	}
 	u := v - 1
-	return h.End.Path.At(h.End.Path.Length() * h.footPace * u / (1 + (h.footPace-1)*u))
+	return h.End.Path.At(h.End.Path.Length() * u * (h.footPace + (1-h.footPace)*u))
 }
 
 // newFootPace is the share of the profile per share of the top edge at which the
-// foot keeps abreast of the top at the heel.
+// foot keeps abreast of the top at the heel: under 2, so that it never turns back,
+// for the profile between the same two columns is no shorter than the edge's run.
 func (h Hull) newFootPace() float64 {
 	// A short step, in proportion to the end.
 	x := h.HeelX + (h.HeadX-h.HeelX)*1e-4

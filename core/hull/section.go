@@ -52,11 +52,16 @@ func (h Hull) section(o outline) Section {
 		shoulder := h.Design.Bilge + (0.5-h.Design.Bilge)*geom.SmoothStep(o.along)
 		s.Bend.W = shoulder / (1 - shoulder)
 	}
+	s.measure()
+	return s
+}
+
+// measure fills the table of the bend's length.
+func (s *Section) measure() {
 	for i := range bendPanels {
 		lo, hi := float64(i)/bendPanels, float64(i+1)/bendPanels
 		s.run[i+1] = s.run[i] + geom.Integrate(func(t float64) float64 { return s.Bend.Derivative(t).Len() }, lo, hi, 1)
 	}
-	return s
 }
 
 // Section returns the section at x, as far as the heel; beyond it, see Column.
