@@ -147,14 +147,20 @@ func stakes(h hull.Hull, thwarts []Thwart) []Stake {
 	}
 	from := 0.0
 	for _, t := range thwarts[1:] {
-		if t.X < end-stakeLast {
+		if t.X < end {
 			bay(from, t.X)
 			from = t.X
 		}
 	}
-	if end-stakeLast > from {
+	switch rest := end - from; {
+	case rest > stakeLast+stakeSpacing/2:
 		bay(from, end-stakeLast)
 		add(end - stakeLast)
+	case rest > stakeLast+thwartRoom/2:
+		add(end - stakeLast)
+	case rest > thwartRoom:
+		// The last thwart stands about where the stake would.
+		add((from + end) / 2)
 	}
 	out = append(out, Stake{X: end, Y: stakePairHalf})
 	for _, past := range stakesBeyond {

@@ -11,12 +11,16 @@ import (
 // Chapelle 1964, pp. 38-40: 3 in for all five of the example.
 const ThwartWidth = 3 * 0.0254
 
+// tenonWidth is that of the tenons through the inwales. Same pages: mortises
+// 1/4 x 2 in.
+const tenonWidth = 2 * 0.0254
+
 // Thwart is one thwart; all but the middle one stand both fore and aft.
 type Thwart struct {
 	Run, X float64
 	// Shoulder is the clear length between the inner faces of the gunwales and
 	// EndToEnd that with the tenons through both inwales, on the centre line;
-	// Longest is along the edge nearer amidships.
+	// Longest is along the tenons' edge nearer amidships.
 	Shoulder, EndToEnd, Longest float64
 	// PlanAngle is the angle of the gunwale to the boat's length, in plan, and
 	// Flare that of the side from upright, outward positive: the shoulders are cut
@@ -44,7 +48,7 @@ func newThwarts(h hull.Hull) []Thwart {
 		t.PlanAngle = math.Abs(math.Atan(planSlope(h, x)))
 		t.Flare = math.Atan2(side.X, side.Y)
 		t.EndToEnd = t.Shoulder + 2*d.InwaleThickness/math.Cos(t.PlanAngle)
-		t.Longest = t.EndToEnd + ThwartWidth*math.Tan(t.PlanAngle)
+		t.Longest = t.EndToEnd + tenonWidth*math.Tan(t.PlanAngle)
 		all[i] = t
 	}
 	return all

@@ -1,0 +1,123 @@
+package frame_test
+
+import (
+	"math"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"barkwright/core/design"
+	"barkwright/core/frame"
+)
+
+// The post in the middle by hand on the default, inches: 12.5 of depth less 1 of
+// inwale, 0.14 of bark and 1.75 of crown; the bark at the heels, 76 out on a bed
+// of 111, lies 1.75 (1 - (76/111)^2) = 0.9296 above its finished height.
+func TestPostsByHand(t *testing.T) {
+	h, f := build(design.Default())
+	assert.InDelta(t, 10.5396, f.Bed.Posts[0].Length/inch, 0.00005)
+	// Under the gunwale's end, 87 out: 20 - 1 - 0.14 - bed + 0.9296, the bed
+	// 1.75 (1 - (87/111)^2) + 1.5 (87/76)^4 = 0.6749 + 2.5758.
+	assert.InDelta(t, 16.5389, f.Bed.Posts[3].Length/inch, 0.00005)
+	for i, p := range f.Bed.Posts[:3] {
+		assert.Equal(t, f.Thwarts[i].X, p.X)
+		assert.Equal(t, frame.PostLength(h, p.X), p.Length)
+	}
+	assert.Equal(t, h.GunwaleX, f.Bed.Posts[3].X)
+}
+
+// Blocks as high as the rocker lift the bark at the heels as much as it rises
+// there: the middle post stays.
+func TestRockerWithEqualBlockingMovesNoPostAmidships(t *testing.T) {
+	_, before := build(design.Default())
+	for _, rocker := range []float64{0, 1, 4} {
+		_, f := build(with(t, "rocker", rocker*inch, "endBlocking", rocker*inch))
+		assert.InDelta(t, before.Bed.Posts[0].Length, f.Bed.Posts[0].Length, 1e-12)
+	}
+	_, unblocked := build(with(t, "rocker", 4*inch, "endBlocking", 1.5*inch))
+	assert.InDelta(t, before.Bed.Posts[0].Length-2.5*inch, unblocked.Bed.Posts[0].Length, 1e-12)
+}
+
+// A parabola through the bed's ends and its crown.
+func TestBedsCrown(t *testing.T) {
+	h, _ := build(with(t, "rocker", 0.0))
+	d := h.Design
+	assert.InDelta(t, d.BedCrown, frame.BedHeight(h, 0), 1e-12)
+	assert.InDelta(t, 0.75*d.BedCrown, frame.BedHeight(h, d.BedLength/4), 1e-12)
+	assert.InDelta(t, 0, frame.BedHeight(h, d.BedLength/2), 1e-12)
+	blocked, _ := build(with(t, "rocker", 0.0, "endBlocking", 2*inch))
+	assert.InDelta(t, 2*inch, frame.BedHeight(blocked, h.HeelX)-frame.BedHeight(h, h.HeelX), 1e-12)
+}
+
+// The bark on a flat bed without blocks is as long as its span; a flat bottom on
+// a crowned bed is shorter than the bark there by 2/3 of the crown squared over
+// the half length, twice (the arc of a shallow parabola), taken to the heel.
+func TestSlackOfTheBark(t *testing.T) {
+	_, flat := build(with(t, "rocker", 0.0, "bedCrown", 0.0))
+	assert.InDelta(t, 0, flat.Bed.Slack, 1e-9)
+	h, crowned := build(with(t, "rocker", 0.0, "bedCrown", 3*inch))
+	half := h.Design.BedLength / 2
+	// Twice the integral of slope^2/2 to the heel, slope 2 crown x/half^2.
+	want := 4.0 / 3 * math.Pow(3*inch, 2) * math.Pow(h.HeelX, 3) / math.Pow(half, 4)
+	assert.InDelta(t, want, crowned.Bed.Slack, 0.002*want, "slope to the fourth left out: 0.1 %")
+	_, hollow := build(with(t, "rocker", 4*inch, "bedCrown", 0.0, "endBlocking", 0.0))
+	assert.Less(t, hollow.Bed.Slack, 0.0, "a rockered bottom is longer than a flat bed")
+}
+
+func TestStakes(t *testing.T) {
+	for _, d := range []design.Design{
+		design.Default(), with(t, "thwarts", 7.0), with(t, "thwarts", 3.0), with(t, "length", 400*inch, "thwarts", 9.0),
+		with(t, "frameLength", 150*inch), with(t, "frameLength", 164*inch), with(t, "frameLength", 100*inch),
+	} {
+		h, f := build(d)
+		end := d.FrameLength / 2
+		last := 0.0
+		for i, s := range f.Bed.Stakes {
+			if i > 0 {
+				// 24 in, or two halves at a thwart.
+				assert.LessOrEqual(t, s.X-last, 24*inch+1e-9)
+				assert.Greater(t, s.X, last)
+			}
+			last = s.X
+			if s.Beyond {
+				continue
+			}
+			for _, thwart := range f.Thwarts {
+				if thwart.X < end-6*inch {
+					assert.Greater(t, math.Abs(s.X-thwart.X), 1.5*inch, "none at a thwart")
+				}
+			}
+			if s.X < end {
+				assert.InDelta(t, h.FrameHalfBreadth(s.X)+inch, s.Y, 1e-12, "an inch off the frame")
+			}
+		}
+		n := len(f.Bed.Stakes)
+		require.Greater(t, n, 4)
+		assert.InDelta(t, end, f.Bed.Stakes[n-3].X, 1e-9)
+		assert.InDelta(t, end+12*inch, f.Bed.Stakes[n-2].X, 1e-9)
+		assert.InDelta(t, end+18*inch, f.Bed.Stakes[n-1].X, 1e-9)
+		assert.InDelta(t, 1.5*inch, 2*f.Bed.Stakes[n-1].Y, 1e-9, "a pair stands 1 1/2 apart")
+		assert.Equal(t, 4*n, f.Bed.StakeCount)
+	}
+}
+
+func TestCrosspieces(t *testing.T) {
+	h, f := build(design.Default())
+	require.Len(t, f.Bed.Crosspieces, 4, "seven in all: commonly 7, Adney and Chapelle 1964, p. 54")
+	for i, c := range f.Bed.Crosspieces {
+		assert.InDelta(t, 2*h.FrameHalfBreadth(c.X), c.OutToOut, 1e-12)
+		assert.InDelta(t, 2.5*inch, c.OutToOut-c.Clear, 1e-9, "two battens of 1 1/4")
+		if i < 3 {
+			assert.Equal(t, f.Thwarts[i].X, c.X)
+		}
+	}
+	assert.InDelta(t, (f.Thwarts[2].X+h.Design.FrameLength/2)/2, f.Bed.Crosspieces[3].X, 1e-12)
+	assert.InDelta(t, h.Design.FrameWidth, f.Bed.Crosspieces[0].OutToOut, 1e-12)
+	// With power 2 and fineness 1 the plan is a parabola.
+	p, _ := build(with(t, "frameFull", 2.0, "frameFine", 1.0))
+	for _, s := range []float64{0.2, 0.5, 0.9} {
+		assert.InDelta(t, p.Design.FrameWidth/2*(1-s*s), p.FrameHalfBreadth(s*p.Design.FrameLength/2), 1e-12)
+	}
+	assert.Zero(t, p.FrameHalfBreadth(p.Design.FrameLength/2))
+}

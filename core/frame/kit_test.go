@@ -1,0 +1,98 @@
+package frame_test
+
+import (
+	"math"
+	"math/rand/v2"
+	"reflect"
+	"strconv"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"barkwright/core/design"
+	"barkwright/core/frame"
+	"barkwright/core/geom"
+	"barkwright/core/hull"
+	"barkwright/core/units"
+)
+
+const (
+	inch = units.Inch
+	foot = units.Foot
+)
+
+// with returns the default with some parameters set, in SI, in the order given.
+func with(t testing.TB, values ...any) design.Design {
+	t.Helper()
+	d := design.Default()
+	for i := 0; i < len(values); i += 2 {
+		p, ok := design.Lookup(values[i].(string))
+		require.True(t, ok, values[i])
+		d = p.Set(d, values[i+1].(float64))
+	}
+	return d
+}
+
+func build(d design.Design) (hull.Hull, frame.Frame) {
+	h := hull.New(d)
+	return h, frame.Build(h)
+}
+
+// random draws a design: each number moved from its default with even odds, by up
+// to a share of its range that is itself drawn.
+func random(source *rand.Rand) design.Design {
+	d := design.Default()
+	share := math.Pow(10, -2*source.Float64())
+	for _, p := range design.Params() {
+		if source.IntN(2) == 0 {
+			continue
+		}
+		v := p.Get(d) + share*(2*source.Float64()-1)*(p.Max-p.Min)
+		if p.Options != nil {
+			v = float64(source.IntN(len(p.Options)))
+		}
+		if p.Odd {
+			v = 2*math.Floor(v/2) + 1
+		}
+		if p.NoneAtMin {
+			v = 0
+			if source.IntN(4) == 0 {
+				v = d.OutsideBreadth() * (1 + 0.2*source.Float64())
+			}
+		}
+		d = p.Set(d, math.Max(p.Min, math.Min(p.Max, v)))
+	}
+	return d
+}
+
+// sound draws random designs until one has no fault that the frame does not know
+// of, and returns its hull.
+func sound(source *rand.Rand) hull.Hull {
+	for {
+		d := random(source)
+		if design.Validate(d) != nil {
+			continue
+		}
+		if h := hull.New(d); h.Faults() == nil {
+			return h
+		}
+	}
+}
+
+// numbers calls see with every number inside v and its place.
+func numbers(v reflect.Value, at string, see func(at string, n float64)) {
+	switch v.Kind() {
+	case reflect.Float64:
+		see(at, v.Float())
+	case reflect.Struct:
+		for i := range v.NumField() {
+			numbers(v.Field(i), at+"."+v.Type().Field(i).Name, see)
+		}
+	case reflect.Slice, reflect.Array:
+		for i := range v.Len() {
+			numbers(v.Index(i), at+"["+strconv.Itoa(i)+"]", see)
+		}
+	}
+}
+
+func length(points []geom.Vec2) float64 { return geom.NewPolyline(points).Length() }
