@@ -25,6 +25,7 @@ func (p *page) draw() {
 	}
 	size := p.picture.Size()
 	p.view = p.view.Clamp(size)
+	p.id("view").Call("toggleAttribute", "data-near", p.view.Zoom > 1)
 	p.list = scene.TopAndSide(p.work.Canoe, p.view, size)
 	p.picture.Show(p.list)
 }

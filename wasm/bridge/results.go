@@ -88,8 +88,8 @@ var openTables = map[string]bool{"ribs": true, "posts": true, "seams": true, "lo
 
 // shortLabels name the headline numbers.
 var shortLabels = map[string]string{
-	"ribs.count": "Ribs", "ribs.longest": "Longest rib", "sheer.end": "Sheer at the ends", "gunwale.length": "Gunwale",
-	"root.total": "Split root", "seams.total": "Seams in the bark", "bark.width": "Bark, width", "stem.minRadius": "Stem's tightest bend",
+	"ribs.count": "Ribs", "ribs.longest": "Longest rib", "sheer.end": "Sheer, ends", "gunwale.length": "Gunwale",
+	"root.total": "Split root", "seams.total": "Seams", "bark.width": "Bark width", "stem.minRadius": "Stem bend",
 }
 
 // showNumbers writes every number that changed.
@@ -142,6 +142,9 @@ func (p *page) showChecks() {
 	for _, c := range checks {
 		word := `<b class="verdict" data-warning="` + c.Key + `" data-state="` + stateNames[c.State] + `">` + escape.Replace(c.Label+": "+c.Word) + `</b>`
 		at[c.Group] += "<p>" + word + " " + escape.Replace(c.Text(p.work.System)) + ".</p>"
+		if c.State == answer.Within {
+			word = strings.Replace(word, `class="verdict"`, `class="verdict calm"`, 1)
+		}
 		head += word + " "
 	}
 	setHTML(p.id("head-checks"), head)
