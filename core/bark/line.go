@@ -24,7 +24,7 @@ func newLine(h hull.Hull, place float64) line {
 		l.foot = geom.Vec2{X: place * h.HeelX}
 		return l
 	}
-	l.foot = h.End.Path.At((place - 1) * h.End.Path.Length())
+	l.foot = h.Foot(place)
 	top := h.Edge.At(h.Edge.ParameterAt((place - 1) * h.Edge.Length()))
 	l.up = geom.Vec2{X: top.X, Y: top.Z}.Sub(l.foot).Unit()
 	l.lifted = l.foot.Y - h.End.Path.Points[0].Y

@@ -18,7 +18,7 @@ type End struct {
 }
 
 // foremostTolerance is how near the foremost point comes to half the length, m.
-const foremostTolerance = 1e-6
+const foremostTolerance = 1e-9
 
 // profilePieces is the number of pieces of the profile's Path: its length is then
 // short of the true one by under 0.01 mm for a quarter circle of 0.6 m.
