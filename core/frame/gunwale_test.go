@@ -1,0 +1,114 @@
+package frame_test
+
+import (
+	"math"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"barkwright/core/design"
+	"barkwright/core/frame"
+	"barkwright/core/geom"
+	"barkwright/core/hull"
+	"barkwright/core/wood"
+)
+
+// A sheer of power 2 is a parabola y = a x^2, tightest at its vertex, radius
+// 1/(2a), a the rise over the half length squared.
+func TestSheerParabola(t *testing.T) {
+	h, f := build(with(t, "sheerSweep", 2.0))
+	a := (h.Design.GunwaleEndHeight - h.Design.Depth) / (h.GunwaleX * h.GunwaleX)
+	for _, b := range []frame.GunwaleBend{f.Gunwales.InwaleSheer, f.Gunwales.OutwaleSheer} {
+		assert.InEpsilon(t, 1/(2*a), b.Radius, 1e-5, "differences over a millimetre")
+		assert.InDelta(t, 0, b.X, 1e-3)
+	}
+}
+
+// A plan of power 2 and fineness 1 is a parabola too: beam over 2, over the half
+// length squared.
+func TestPlanParabola(t *testing.T) {
+	h, f := build(with(t, "beamFull", 2.0, "beamFine", 1.0))
+	a := h.Design.Beam / 2 / (h.GunwaleX * h.GunwaleX)
+	assert.InEpsilon(t, 1/(2*a), f.Gunwales.InwalePlan.Radius, 1e-5)
+	assert.InDelta(t, 0, f.Gunwales.InwalePlan.X, 1e-3)
+}
+
+// A straight timber has a number: the largest radius spoken of.
+func TestLevelGunwaleIsStraight(t *testing.T) {
+	_, f := build(with(t, "gunwaleEndHeight", 12.5*inch, "endHeight", 13*inch, "overhang", 0.0, "headSetback", 0.0))
+	assert.InDelta(t, 1e4, f.Gunwales.InwaleSheer.Radius, 1)
+	assert.Equal(t, wood.WithinGuide, f.Gunwales.InwaleSheer.Verdict)
+	// With no overhang no outwale runs past the gunwale's end.
+	assert.InDelta(t, 1e4, f.Gunwales.OutwaleEnd.Radius, 1)
+	assert.Equal(t, f.Gunwales.Inwale, f.Gunwales.Outwale)
+}
+
+// Past the gunwale's end the outwale follows the top edge: a cubic whose two end
+// slopes have the chord's for their mean bends by the same second derivative all
+// along, the difference of the slopes over the run; it is tightest where it is
+// least steep.
+func TestOutwalePastTheGunwalesEnd(t *testing.T) {
+	h, f := build(design.Default())
+	d := h.Design
+	run := h.HeadX - h.GunwaleX
+	// The sheer's slope at its end, led on from a centimetre and half of one short.
+	m0 := 2*geom.Slope(h.Sheer, h.GunwaleX-0.005, 1e-3) - geom.Slope(h.Sheer, h.GunwaleX-0.01, 1e-3)
+	chord := (d.EndHeight - d.GunwaleEndHeight) / run
+	second := 2 * (chord - m0) / run
+	b := f.Gunwales.OutwaleEnd
+	m := m0 + second*(b.X-h.GunwaleX)
+	want := math.Pow(1+m*m, 1.5) / second
+	t.Logf("outwale at the end: R %.1f in, R/t %.1f, %v; %d layers needed", b.Radius/inch, b.Ratio, b.Verdict, b.Mend)
+	assert.InEpsilon(t, want, b.Radius, 2e-3, "the slope led on by a line")
+	assert.InDelta(t, h.GunwaleX, b.X, 3e-3)
+	assert.Equal(t, d.OutwaleDepth, b.Thickness)
+
+	_, split := build(with(t, "gunwaleEndSplits", 4.0))
+	four := split.Gunwales.OutwaleEnd
+	assert.InDelta(t, d.OutwaleDepth/4, four.Thickness, 1e-12)
+	assert.InDelta(t, b.Radius-d.OutwaleDepth*3/8, four.Radius, 1e-9, "the innermost of four")
+	assert.Equal(t, b.Mend, four.Mend)
+}
+
+// The layers offered are within guide and one fewer is not.
+func TestMendedGunwales(t *testing.T) {
+	d := with(t, "gunwaleCondition", float64(wood.Dry), "sheerSweep", 8.0)
+	g := frame.Build(hull.New(d)).Gunwales
+	mended := 0
+	for _, b := range []frame.GunwaleBend{g.InwalePlan, g.InwaleSheer, g.OutwalePlan, g.OutwaleSheer, g.OutwaleEnd} {
+		if b.Mend == 0 {
+			continue
+		}
+		whole := wood.FromMiddle(b.Radius, b.Thickness, d.GunwaleStock)
+		assert.Equal(t, wood.WithinGuide, whole.Innermost(b.Mend).Verdict)
+		if b.Mend > 1 {
+			mended++
+			assert.NotEqual(t, wood.WithinGuide, whole.Innermost(b.Mend-1).Verdict)
+		}
+	}
+	assert.Greater(t, mended, 2)
+}
+
+// The tape along a straight-sided boat, and the outwale's way on to the head
+// against an independent sum of short chords.
+func TestGunwaleLengths(t *testing.T) {
+	h, f := build(design.Default())
+	sum := func(at func(float64) geom.Vec3, from, to float64) float64 {
+		const n = 200000
+		total, last := 0.0, at(from)
+		for i := 1; i <= n; i++ {
+			p := at(from + (to-from)*float64(i)/n)
+			total += p.Sub(last).Len()
+			last = p
+		}
+		return total
+	}
+	inwale := 2 * sum(func(x float64) geom.Vec3 { return geom.Vec3{X: x, Y: h.HalfBeam(x), Z: h.Sheer(x)} }, 0, h.GunwaleX)
+	past := 2 * sum(func(x float64) geom.Vec3 { return geom.Vec3{X: x, Z: h.TopEdge(x)} }, h.GunwaleX, h.HeadX)
+	require.Greater(t, past, 12*inch)
+	assert.InDelta(t, inwale, f.Gunwales.Inwale, 2e-5)
+	assert.InDelta(t, inwale/2, f.Gunwales.Run, 1e-5)
+	assert.InDelta(t, inwale+past, f.Gunwales.Outwale, 3e-5)
+	assert.Equal(t, f.Gunwales.Outwale, f.Gunwales.Cap)
+}
