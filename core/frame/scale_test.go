@@ -1,0 +1,70 @@
+package frame_test
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+
+	"barkwright/core/design"
+	"barkwright/core/frame"
+	"barkwright/core/units"
+)
+
+// A boat k times as large in every length is framed with every length by k, but
+// for what is a fixed size: thwart timber, stakes, trims and the quarter inch to
+// the lacing's holes.
+func TestScaling(t *testing.T) {
+	const k = 1.5
+	small := with(t, "ribs", 45.0)
+	large := small
+	for _, p := range design.Params() {
+		switch p.Kind {
+		case units.Length, units.SmallLength, units.Thickness, units.Offset:
+			large = p.Set(large, k*p.Get(small))
+		}
+	}
+	_, a := build(small)
+	_, b := build(large)
+	same := func(what string, x, y float64) {
+		t.Helper()
+		assert.InEpsilon(t, k*x, y, 1e-9, what)
+	}
+	same("run", a.Gunwales.Run, b.Gunwales.Run)
+	same("outwale", a.Gunwales.Outwale, b.Gunwales.Outwale)
+	assert.InEpsilon(t, k*a.Gunwales.InwaleSheer.Radius, b.Gunwales.InwaleSheer.Radius, 3e-3, "differences over a fixed millimetre")
+	for i := range a.Thwarts {
+		same("shoulder", a.Thwarts[i].Shoulder, b.Thwarts[i].Shoulder)
+		assert.InDelta(t, k*a.Thwarts[i].EndToEnd, b.Thwarts[i].EndToEnd, 1e-8)
+	}
+	for i := range a.Ribs {
+		same("length", a.Ribs[i].Length, b.Ribs[i].Length)
+		same("inner", a.Ribs[i].Inner, b.Ribs[i].Inner)
+		same("radius", a.Ribs[i].Bend.Radius, b.Ribs[i].Bend.Radius)
+		assert.InDelta(t, k*a.Ribs[i].Run, b.Ribs[i].Run, 1e-12)
+		assert.Equal(t, a.Ribs[i].Order, b.Ribs[i].Order)
+	}
+	for i := range a.Bed.Posts {
+		same("post", a.Bed.Posts[i].Length, b.Bed.Posts[i].Length)
+	}
+	for i := range a.Lacing.Groups {
+		assert.InDelta(t, k*a.Lacing.Groups[i].Run, b.Lacing.Groups[i].Run, 1e-12)
+		assert.InDelta(t, k*a.Lacing.Groups[i].Holes[0], b.Lacing.Groups[i].Holes[0], 1e-12)
+	}
+	hole := 2 * 0.25 * inch // down to the hole and up
+	same("turn", a.Lacing.Turn-hole, b.Lacing.Turn-hole)
+	same("stem", a.Stem.Curve, b.Stem.Curve)
+	same("innermost", a.Stem.Innermost().Radius, b.Stem.Innermost().Radius)
+	same("slack", a.Bed.Slack, b.Bed.Slack)
+	same("headboard", a.Headboard.Height, b.Headboard.Height)
+}
+
+// The frame of the default boat, its hull shaped anew: what one step of a slider
+// costs here.
+func BenchmarkBuild(b *testing.B) {
+	d := design.Default()
+	b.ReportAllocs()
+	for b.Loop() {
+		h, _ := build(d)
+		frame.Faults(h)
+	}
+}
