@@ -24,7 +24,11 @@ type Canoe struct {
 // Validate finds everything that keeps a design from being built, each fault by
 // the key of its parameter.
 func Validate(d design.Design) []design.Fault {
-	return design.Validate(d)
+	if faults := design.Validate(d); len(faults) > 0 {
+		return faults
+	}
+	h := hull.New(d)
+	return append(h.Faults(), frame.Faults(h)...)
 }
 
 // Evaluate works out a design that Validate finds no fault in. The bark laid flat
