@@ -41,8 +41,16 @@ type layout struct {
 // reach is how far a boat goes from the views' origins, metres.
 type reach struct{ long, wide, low, high float64 }
 
-func (a reach) with(b reach) reach {
-	return reach{math.Max(a.long, b.long), math.Max(a.wide, b.wide), math.Min(a.low, b.low), math.Max(a.high, b.high)}
+// heldShare is how much a boat may grow before the scale gives way while a slider
+// is held, as a share of its length: less than the paper round the views.
+const heldShare = 0.006
+
+// holding is what shows b at a's scale, or, where b has outgrown it, at the least
+// change of it.
+func (a reach) holding(b reach) reach {
+	slack := 2 * heldShare * a.long
+	grown := func(from, to float64) float64 { return from + math.Max(0, to-from-slack) }
+	return reach{grown(a.long, b.long), grown(a.wide, b.wide), -grown(-a.low, -b.low), grown(a.high, b.high)}
 }
 
 // groundDepth is how much ground is drawn under the bed's ends, metres.
@@ -80,7 +88,7 @@ func lettering(size Size) float64 { return math.Max(11, 0.74*size.Letter) }
 func fit(c core.Canoe, v View, size Size) layout {
 	r := reachOf(c, v.State)
 	if v.Ghost != nil {
-		r = r.with(reachOf(*v.Ghost, v.State))
+		r = reachOf(*v.Ghost, v.State).holding(r)
 	}
 	t := lettering(size)
 	pad := 0.8 * t
@@ -126,7 +134,7 @@ func fit(c core.Canoe, v View, size Size) layout {
 	return l.zoomed(v, size)
 }
 
-// gaps is the heights of what stands between the views, CSS pixels.
+// gaps are the heights of what stands between the views, CSS pixels.
 type gaps struct{ title, top, tape, dimension float64 }
 
 func (w gaps) sum() float64 { return w.title + w.top + w.tape + w.dimension }

@@ -33,6 +33,18 @@ const (
 // plainLetter is the lettering that line widths are set for, CSS pixels.
 const plainLetter = 16
 
+// thin is a line's width round a piece so many metres thick: no more than a
+// quarter of it, so that slender timber in a small drawing stays timber.
+func (p *pen) thin(a plate, thickness, width float64) float64 {
+	return math.Min(width, math.Max(0.3, thickness*a.Scale/4)/p.weight)
+}
+
+// outline is the width of the skin's outline, lighter in a small drawing: whole
+// from about 5 pixels to the inch.
+func (p *pen) outline(a plate) float64 {
+	return math.Min(outlineWidth, 0.8+a.Scale/180)
+}
+
 func newPen(v View, size Size) *pen {
 	return &pen{
 		list: List{Width: size.Width, Height: size.Height}, view: v, letter: lettering(size),
@@ -150,7 +162,13 @@ func (t Text) bounds() box {
 		width = boldWidth
 	}
 	w, h := width*t.Size*float64(len([]rune(t.Text))), 1.15*t.Size
-	left := t.At.X - w*[...]float64{0, 0.5, 1}[t.Anchor]
+	before := w * [...]float64{0, 0.5, 1}[t.Anchor]
+	if t.Angle != 0 {
+		// Turned labels of a view run straight up.
+		low := t.At.Y + before
+		return box{t.At.X - h/2, low - w, t.At.X + h/2, low}
+	}
+	left := t.At.X - before
 	return box{left, t.At.Y - h/2, left + w, t.At.Y + h/2}
 }
 

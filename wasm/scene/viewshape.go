@@ -12,7 +12,7 @@ import (
 // halfSteps is how many straight pieces draw half the boat's length, and
 // endSteps an end's profile: under half a pixel off at 1900 pixels.
 const (
-	halfSteps = 26
+	halfSteps = 20
 	endSteps  = 18
 )
 
@@ -69,10 +69,10 @@ func flipped(a []geom.Vec2) []geom.Vec2 {
 
 // skinBreadth is how far the bark stands out at x, its bulge too.
 func skinBreadth(h hull.Hull, x float64) float64 {
-	if !h.Design.Bulges() || x >= h.HeelX {
+	if !h.Design.Bulges() || x >= h.GunwaleX {
 		return h.SkinHalfBreadth(x)
 	}
-	return h.Section(x).Breadth()
+	return h.ColumnSection(h.ColumnAtEdge(x)).Breadth()
 }
 
 // skinPlan is the port edge of the bark seen from above, from aft forward.
@@ -137,14 +137,15 @@ func flatColumn(h hull.Hull, v float64) (foot, edge geom.Vec2) {
 	return foot, foot.Add(up.Scale(girth))
 }
 
-// sheetSteps is how many columns draw half the sheet laid flat.
-const sheetSteps = 20
+// sheetSteps is how many columns draw half the sheet laid flat as far as the heel,
+// and as many beyond it, where its edge turns.
+const sheetSteps = 14
 
 // sheet is the bark laid flat: the quarter's top edge from amidships to the head
 // and its end from heel to head.
 func sheet(h hull.Hull) (edge, end []geom.Vec2) {
-	for _, v := range h.Columns(sheetSteps) {
-		_, e := flatColumn(h, v)
+	for i := range 2*sheetSteps + 1 {
+		_, e := flatColumn(h, float64(i)/sheetSteps)
 		edge = append(edge, e)
 	}
 	for _, q := range endSide(h, 0) {

@@ -2,6 +2,7 @@ package scene
 
 import (
 	"math"
+	"slices"
 
 	"barkwright/core"
 	"barkwright/core/answer"
@@ -29,13 +30,13 @@ func (p *pen) topFinished(c core.Canoe, l layout) {
 	}
 	p.headboardsTop(c, a)
 	p.gunwalesTop(c, a)
-	p.ring(Ink, outlineWidth, skin)
+	p.ring(Ink, p.outline(a), skin)
 	p.lacingTop(c, a)
 	p.ghostTop(a, func(g core.Canoe) [][]geom.Vec2 {
 		side := skinPlan(g.Hull)
 		return [][]geom.Vec2{side, flipped(side)}
 	})
-	p.topTitle("Top view", c, l)
+	p.topTitle(c, l)
 	y := c.Design.Beam/2 + 0.6*p.letter/a.Scale
 	x := 0.62 * h.GunwaleX
 	p.say(rankExtra, "cap off: lacing and pegs", Faint, Paper, spot{a.at(-x, y), End})
@@ -46,8 +47,12 @@ func (p *pen) topFinished(c core.Canoe, l layout) {
 // sheathing hints at the strips of the lining: lines along the boat.
 func (p *pen) sheathing(c core.Canoe, a plate) {
 	h := c.Hull
+	const steps = 10
 	for _, share := range []float64{-0.78, -0.5, -0.24, 0.24, 0.5, 0.78} {
-		line := curve(func(x float64) float64 { return share * h.HalfBeam(x) }, c.Frame.Headboard.X)
+		var line []geom.Vec2
+		for _, x := range crowded(c.Frame.Headboard.X, steps) {
+			line = append(line, geom.Vec2{X: x, Y: share * h.HalfBeam(x)})
+		}
 		p.line(Seam, 0.35, a.place(mirrored(line))...)
 	}
 }
@@ -64,21 +69,29 @@ func (p *pen) ribTop(h hull.Hull, r frame.Rib, a plate) {
 	turn := math.Min(h.Turn(r.X), 0.8*half)
 	w, tip := r.Width/2, math.Min(r.Width, h.Design.RibTipWidth)/2
 	at := func(y float64) float64 { return foot + (r.X-foot)*math.Abs(y)/math.Max(half, 1e-9) }
-	outline := []geom.Vec2{
-		{X: at(half) - tip, Y: -half}, {X: at(turn) - w, Y: -turn}, {X: foot - w, Y: 0}, {X: at(turn) - w, Y: turn}, {X: at(half) - tip, Y: half},
-		{X: at(half) + tip, Y: half}, {X: at(turn) + w, Y: turn}, {X: foot + w, Y: 0}, {X: at(turn) + w, Y: -turn}, {X: at(half) + tip, Y: -half},
+	edge := []geom.Vec2{{X: at(half) - tip, Y: -half}, {X: at(turn) - w, Y: -turn}, {X: at(turn) - w, Y: turn}, {X: at(half) - tip, Y: half}}
+	other := []geom.Vec2{{X: at(half) + tip, Y: -half}, {X: at(turn) + w, Y: -turn}, {X: at(turn) + w, Y: turn}, {X: at(half) + tip, Y: half}}
+	if v > 1 {
+		// A rib that leans has its foot out of line with its sides.
+		edge = slices.Insert(edge, 2, geom.Vec2{X: foot - w})
+		other = slices.Insert(other, 2, geom.Vec2{X: foot + w})
 	}
-	for _, points := range mates(a, outline, r.Alone()) {
-		p.area(Cedar, Ink, fineWidth, points)
-		if spacing, ok := bendHatch(r); ok {
+	outline := between(edge, other)
+	crack := mates(a, []geom.Vec2{{X: foot - w}, {X: foot + w}}, r.Alone())
+	for i, points := range mates(a, outline, r.Alone()) {
+		p.area(Cedar, Ink, p.thin(a, r.Width, fineWidth), points)
+		if spacing, ok := bendHatch(r); ok && r.Width*a.Scale > hatchFrom && p.seen(points) {
 			p.list.Add(Hatch{Role: Warn, Points: points, Spacing: spacing * p.weight, Width: hairWidth * p.weight, Angle: -math.Pi / 4})
 		}
 		if r.Broken {
-			p.line(Ink, timberWidth, points[2], points[7])
+			p.line(Ink, timberWidth, crack[i]...)
 		}
 		p.part(answer.RibPart(r.Number), true, points)
 	}
 }
+
+// hatchFrom is the breadth a rib needs for a hatch to read, CSS pixels.
+const hatchFrom = 7
 
 // bendHatch is how a rib's verdict is hatched: wider apart near the limit, close
 // where it is too tight and not meant to be broken.
@@ -87,7 +100,7 @@ func bendHatch(r frame.Rib) (spacing float64, ok bool) {
 	case r.Broken:
 		return 0, false
 	case r.Bend.Verdict == wood.NearLimit:
-		return 6, true
+		return 8, true
 	case r.Bend.Verdict == wood.TooTight:
 		return 3, true
 	}
@@ -99,9 +112,10 @@ func (p *pen) bendLegend(c core.Canoe, a plate) {
 	near, tight := 0, 0
 	for _, r := range c.Frame.Ribs {
 		switch spacing, ok := bendHatch(r); {
-		case ok && spacing < 4:
+		case !ok || r.Width*a.Scale <= hatchFrom:
+		case spacing < 4:
 			tight++
-		case ok:
+		default:
 			near++
 		}
 	}
@@ -157,7 +171,7 @@ func (p *pen) stemsTop(c core.Canoe, a plate) {
 	h, half := c.Hull, c.Design.StemWidth/2
 	outline := []geom.Vec2{{X: c.Frame.Headboard.X, Y: -half}, {X: h.HeadX, Y: -half}, {X: h.HeadX, Y: half}, {X: c.Frame.Headboard.X, Y: half}}
 	for _, points := range mates(a, outline, false) {
-		p.area(Cedar, Ink, fineWidth, points)
+		p.area(Cedar, Ink, p.thin(a, 2*half, fineWidth), points)
 		p.part(answer.StemPart, true, points)
 	}
 }
@@ -173,8 +187,8 @@ func (p *pen) gunwalesTop(c core.Canoe, a plate) {
 	stem := h.SkinHalfBreadth(h.HeadX)
 	skin = append(skin, geom.Vec2{X: h.HeadX, Y: stem})
 	outer = append(outer, geom.Vec2{X: h.HeadX, Y: stem + d.OutwaleThickness/2})
-	p.area(Cedar, Ink, fineWidth, a.place(between(mirrored(inner), mirrored(barkIn))))
-	p.area(Cedar, Ink, fineWidth, a.place(between(mirrored(skin), mirrored(outer))))
+	p.area(Cedar, Ink, p.thin(a, d.InwaleThickness, fineWidth), a.place(between(mirrored(inner), mirrored(barkIn))))
+	p.area(Cedar, Ink, p.thin(a, d.OutwaleThickness, fineWidth), a.place(between(mirrored(skin), mirrored(outer))))
 	low := make([]geom.Vec2, len(outer))
 	high := make([]geom.Vec2, len(outer))
 	for i, q := range outer {
@@ -186,7 +200,7 @@ func (p *pen) gunwalesTop(c core.Canoe, a plate) {
 		low[i] = geom.Vec2{X: q.X, Y: -math.Max(0, middle-d.CapWidth/2)}
 		high[i] = geom.Vec2{X: q.X, Y: -middle - d.CapWidth/2}
 	}
-	p.area(Cedar, Ink, timberWidth, a.place(between(mirrored(low), mirrored(high))))
+	p.area(Cedar, Ink, p.thin(a, d.CapWidth, timberWidth), a.place(between(mirrored(low), mirrored(high))))
 }
 
 // lacingTop draws the groups across the port gunwales, with their pegs.

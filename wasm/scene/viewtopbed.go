@@ -13,15 +13,15 @@ import (
 // and the building frame weighted down on the bark.
 func (p *pen) topOnBed(c core.Canoe, l layout) {
 	h, a := c.Hull, l.top
-	p.bedTop(c, l)
+	p.groundTop(c, l)
 	edge, end := sheet(h)
 	skin := a.place(sheetOutline(edge, end))
 	p.fill(Bark, skin)
-	p.ring(Ink, outlineWidth, skin)
+	p.ring(Ink, p.outline(a), skin)
 	p.gunwaleAbove(c, a)
 	p.centreLine(c, l)
 	p.gores(c, a)
-	p.seamsOnBed(c, a)
+	p.seamsOnBed(c, a, end)
 	p.buildingFrame(c, a)
 	p.stakesTop(c, a)
 	p.ghostTop(a, func(g core.Canoe) [][]geom.Vec2 {
@@ -29,7 +29,7 @@ func (p *pen) topOnBed(c core.Canoe, l layout) {
 		side := mirrored(e)
 		return [][]geom.Vec2{side, flipped(side), mirrored(curve(g.Hull.FrameHalfBreadth, g.Design.FrameLength/2))}
 	})
-	p.topTitle("Top view", c, l)
+	p.topTitle(c, l)
 }
 
 // sheetOutline goes round the bark laid flat: along the port edge, round the bow,
@@ -53,8 +53,8 @@ func sheetOutline(edge, end []geom.Vec2) []geom.Vec2 {
 	return out
 }
 
-// bedTop is the ground under the bark.
-func (p *pen) bedTop(c core.Canoe, l layout) {
+// groundTop is the bed under the bark.
+func (p *pen) groundTop(c core.Canoe, l layout) {
 	half := math.Min(c.Design.BedLength/2, bedShown(c))
 	wide := sheetReach(c.Hull) + 0.03
 	p.fill(Ground, l.top.place(rect(0, half, -wide, wide)))
@@ -96,7 +96,7 @@ func goreName(i, n int) string {
 }
 
 // seamsOnBed are the side panels' seams and the joints between sheets.
-func (p *pen) seamsOnBed(c core.Canoe, a plate) {
+func (p *pen) seamsOnBed(c core.Canoe, a plate, end []geom.Vec2) {
 	h, d := c.Hull, c.Design
 	for _, panel := range c.Bark.Panels {
 		half := d.SheetWidth / 2
@@ -105,8 +105,8 @@ func (p *pen) seamsOnBed(c core.Canoe, a plate) {
 		}
 		x := func(v float64) float64 {
 			foot, edge := flatColumn(h, v)
-			if edge.Y == foot.Y {
-				return foot.X
+			if foot.Y >= half || edge.Y <= foot.Y {
+				return endAt(end, half)
 			}
 			return foot.X + (edge.X-foot.X)*(half-foot.Y)/(edge.Y-foot.Y)
 		}
@@ -130,6 +130,16 @@ func (p *pen) seamsOnBed(c core.Canoe, a plate) {
 	}
 }
 
+// endAt is where the flat end's edge is y out from the centre line.
+func endAt(end []geom.Vec2, y float64) float64 {
+	for i := 1; i < len(end); i++ {
+		if a, b := end[i-1], end[i]; b.Y >= y {
+			return a.X + (b.X-a.X)*(y-a.Y)/math.Max(b.Y-a.Y, 1e-9)
+		}
+	}
+	return end[len(end)-1].X
+}
+
 // buildingFrame is two bent battens on crosspieces, with stones on them.
 func (p *pen) buildingFrame(c core.Canoe, a plate) {
 	h, bed := c.Hull, c.Frame.Bed
@@ -141,18 +151,29 @@ func (p *pen) buildingFrame(c core.Canoe, a plate) {
 	outer := mirrored(curve(h.FrameHalfBreadth, end))
 	inner := mirrored(curve(func(x float64) float64 { return math.Max(0, h.FrameHalfBreadth(x)-batten) }, end))
 	for _, strip := range [][]geom.Vec2{between(outer, inner), flipped(between(outer, inner))} {
-		p.area(Cedar, Frame, timberWidth, a.place(strip))
+		p.area(Cedar, Frame, p.thin(a, batten, timberWidth), a.place(strip))
 	}
 	for i, x := range bed.Crosspieces {
 		for k, points := range mates(a, rect(x.X, batten/2, -x.Clear/2, x.Clear/2), x.X == 0) {
 			p.area(Cedar, Frame, timberWidth, points)
-			p.part(answer.CrosspiecePart(i), true, points)
+			p.part(crosspiecePart(i), true, points)
 			sign := 1 - 2*float64(k)
-			for _, y := range [2]float64{0.27, -0.27} {
-				p.area(Ground, Frame, fineWidth, stone(a, sign*x.X, y*x.Clear))
+			for _, y := range stonesOn(x.Clear) {
+				p.area(Ground, Frame, fineWidth, stone(a, sign*x.X, y))
 			}
 		}
 	}
+}
+
+// stonesOn is where the stones lie on a crosspiece: two on a long one.
+func stonesOn(clear float64) []float64 {
+	switch {
+	case clear > 0.4:
+		return []float64{0.27 * clear, -0.27 * clear}
+	case clear > 0.12:
+		return []float64{0}
+	}
+	return nil
 }
 
 // stone is a weight on a crosspiece, about 7 in long: uneven, as stones are. Its
@@ -170,13 +191,13 @@ func stone(a plate, x, y float64) []Point {
 
 // stakesTop are the stakes round the frame, four to a line of their table.
 func (p *pen) stakesTop(c core.Canoe, a plate) {
-	const half = 0.019 // m: a stake about 1 1/2 in through, drawn square
-	size := math.Max(half, 1.6/a.Scale)
+	const half = 0.013 // m: a stake about an inch through, drawn square
+	size := math.Max(half, 1.2/a.Scale)
 	for i, s := range c.Frame.Bed.Stakes {
 		for _, y := range [2]float64{s.Y, -s.Y} {
 			for _, points := range mates(a, rect(s.X, size, y-size, y+size), false) {
 				p.fill(Frame, points)
-				p.part(answer.StakePart(i), true, points)
+				p.part(stakePart(i), true, points)
 			}
 		}
 	}

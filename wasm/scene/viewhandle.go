@@ -1,0 +1,81 @@
+package scene
+
+import (
+	"math"
+
+	"barkwright/core"
+)
+
+// Handle is a place on the drawing that a finger can take and drag to set a
+// parameter.
+type Handle struct {
+	// Key is the parameter's.
+	Key string
+	At  Point
+	// Axis is the unit direction, CSS pixels, in which the value grows.
+	Axis Point
+	// PerPixel is the change of the value for one CSS pixel along Axis, metres.
+	PerPixel float64
+	// Reach is how far from At a finger takes it, CSS pixels.
+	Reach float64
+}
+
+// handleReach makes a target of 44 CSS pixels.
+const handleReach = 22
+
+// Value is the parameter after a drag that began with it at start, metres.
+func (h Handle) Value(start float64, from, to Point) float64 {
+	return start + h.PerPixel*((to.X-from.X)*h.Axis.X+(to.Y-from.Y)*h.Axis.Y)
+}
+
+// Handles are the handles of TopAndSide for the same view. Rocker is taken at
+// the after heel and the heel's place at the forward one, for they are one point.
+func Handles(c core.Canoe, v View, size Size) []Handle {
+	l := fit(c, v, size)
+	h, d := c.Hull, c.Design
+	up := Point{0, -1}
+	scale := 1 / l.side.Scale
+	return []Handle{
+		{Key: "beam", At: l.top.at(0, d.Beam/2), Axis: up, PerPixel: 2 / l.top.Scale, Reach: handleReach},
+		{Key: "depth", At: l.side.at(0, d.Depth), Axis: up, PerPixel: scale, Reach: handleReach},
+		{Key: "endHeight", At: l.side.at(h.HeadX, d.EndHeight), Axis: up, PerPixel: scale, Reach: handleReach},
+		{Key: "rocker", At: l.side.at(-h.HeelX, d.Rocker), Axis: up, PerPixel: scale, Reach: handleReach},
+		{Key: "heelLength", At: l.side.at(h.HeelX, d.Rocker), Axis: Point{-1, 0}, PerPixel: scale, Reach: handleReach},
+	}
+}
+
+// HandleAt is the nearest handle that p takes.
+func HandleAt(handles []Handle, p Point) (Handle, bool) {
+	var best Handle
+	near := math.Inf(1)
+	for _, h := range handles {
+		if d := math.Hypot(p.X-h.At.X, p.Y-h.At.Y); d <= h.Reach && d < near {
+			best, near = h, d
+		}
+	}
+	return best, !math.IsInf(near, 1)
+}
+
+// handles draws each as a lozenge with a point toward both ways it goes.
+func (p *pen) handles(handles []Handle) {
+	if !p.view.Handles {
+		return
+	}
+	for _, h := range handles {
+		x, y := h.Axis.X, h.Axis.Y
+		at := func(along, across float64) Point {
+			along, across = along*p.weight, across*p.weight
+			return Point{h.At.X + along*x - across*y, h.At.Y + along*y + across*x}
+		}
+		body := []Point{at(9, 0), at(3, 5), at(-3, 5), at(-9, 0), at(-3, -5), at(3, -5)}
+		if !p.seen(body) {
+			continue
+		}
+		p.marks = append(p.marks,
+			Fill{Role: Paper, Points: body},
+			Stroke{Role: Mark, Points: body, Width: 2 * p.weight, Closed: true},
+			Stroke{Role: Mark, Points: []Point{at(0, -2.5), at(0, 2.5)}, Width: 1.5 * p.weight})
+		r := 10 * p.weight
+		p.keepOff(box{h.At.X - r, h.At.Y - r, h.At.X + r, h.At.Y + r})
+	}
+}

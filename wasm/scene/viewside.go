@@ -1,0 +1,196 @@
+package scene
+
+import (
+	"math"
+
+	"barkwright/core"
+	"barkwright/core/answer"
+	"barkwright/core/bark"
+	"barkwright/core/geom"
+	"barkwright/core/units"
+)
+
+// sideFinished draws the finished boat from its starboard side, with the stems
+// and headboards that stand inside the bark.
+func (p *pen) sideFinished(c core.Canoe, l layout) {
+	h, a := c.Hull, l.side
+	skin := a.place(profile(h))
+	p.fill(Bark, skin)
+	p.seamsSide(c, a)
+	p.stemsSide(c, a)
+	p.headboardsSide(c, a)
+	p.ribSide(c, a)
+	p.gunwaleSide(c, a)
+	p.ring(Ink, p.outline(a), skin)
+	p.lacingSide(c, a)
+	p.water(c, a)
+	p.ghostSide(a)
+	p.sideTitle(c, l)
+	p.lengthOverall(c, l)
+	p.heights(c, l)
+}
+
+// gunwaleSide is the outwale along the top edge and the cap on it.
+func (p *pen) gunwaleSide(c core.Canoe, a plate) {
+	h, d := c.Hull, c.Design
+	top := mirrored(edgeSide(h, 0))
+	p.area(Cedar, Ink, p.thin(a, d.OutwaleDepth, fineWidth), a.place(between(top, mirrored(edgeSide(h, -d.OutwaleDepth)))))
+	p.area(Cedar, Ink, p.thin(a, d.CapThickness, fineWidth), a.place(between(top, mirrored(edgeSide(h, d.CapThickness)))))
+}
+
+func (p *pen) lacingSide(c core.Canoe, a plate) {
+	h, d := c.Hull, c.Design
+	for i, g := range c.Frame.Lacing.Groups {
+		from, to := groupSpan(c, g)
+		low, high := h.Sheer(g.X)-d.OutwaleDepth, h.Sheer(g.X)
+		outline := []geom.Vec2{{X: from, Y: low}, {X: to, Y: low}, {X: to, Y: high}, {X: from, Y: high}}
+		for _, points := range mates(a, outline, g.Run == 0) {
+			p.fill(Root, points)
+			p.part(answer.GroupPart(i), true, points)
+		}
+	}
+}
+
+// seamsSide are the gores, panels and joints sewn up, and the stitches of the ends.
+func (p *pen) seamsSide(c core.Canoe, a plate) {
+	h := c.Hull
+	n := len(c.Bark.Gores)
+	for i, g := range c.Bark.Gores {
+		if g.State != bark.GoreCut {
+			continue
+		}
+		section := h.ColumnSection(h.ColumnAtEdge(math.Abs(g.X)))
+		line := []Point{a.at(g.X, section.At(g.FootGirth).Y), a.at(g.X, section.At(g.EndGirth).Y)}
+		p.line(Seam, timberWidth, line...)
+		p.stitches(line, 0.035*a.Scale)
+		p.part(goreName(i, n), false, line)
+	}
+	for _, panel := range c.Bark.Panels {
+		seam := make([]geom.Vec2, len(panel.Seam))
+		for i, q := range panel.Seam {
+			seam[i] = geom.Vec2{X: q.X, Y: q.Z}
+		}
+		if panel.Amidships() {
+			p.dashed(Seam, timberWidth, shortDash, a.place(mirrored(seam))...)
+			continue
+		}
+		for _, line := range mates(a, seam, false) {
+			p.dashed(Seam, timberWidth, shortDash, line...)
+		}
+	}
+	for _, j := range c.Bark.Joints {
+		x := math.Copysign(1, j.Along)
+		column := h.Column(j.Place, 1)
+		seam := []Point{a.at(x*column[0].X, column[0].Z), a.at(x*column[1].X, column[1].Z)}
+		p.line(Seam, 1.3, seam...)
+		p.stitches(seam, 0.025*a.Scale)
+	}
+	for _, line := range mates(a, endSide(h, 0), false) {
+		p.stitches(line, 0.045*a.Scale)
+	}
+}
+
+// stitches are short ticks across a seam, every so many pixels; none where they
+// would run together.
+func (p *pen) stitches(line []Point, every float64) {
+	const least, most = 6, 30
+	every = math.Max(every, least)
+	left := every / 2
+	drawn := 0
+	for i := 1; i < len(line); i++ {
+		a, b := line[i-1], line[i]
+		dx, dy := b.X-a.X, b.Y-a.Y
+		run := math.Hypot(dx, dy)
+		for run > 0 && left <= run && drawn < most {
+			x, y := a.X+dx*left/run, a.Y+dy*left/run
+			nx, ny := -dy/run*2.2, dx/run*2.2
+			p.line(Root, fineWidth, Point{x - nx, y - ny}, Point{x + nx, y + ny})
+			left += every
+			drawn++
+		}
+		left -= run
+	}
+}
+
+// stemsSide are the stem-pieces inside the bark, with as many of their
+// laminations as can be told apart.
+func (p *pen) stemsSide(c core.Canoe, a plate) {
+	h, d := c.Hull, c.Design
+	const apart = 1.6 // CSS pixels between lines that still read as lines
+	solid := geom.Vec2{X: h.HeelX - d.StemSolid, Y: h.Bottom(h.HeelX - d.StemSolid)}
+	back := func(depth float64) []geom.Vec2 {
+		return append([]geom.Vec2{solid.Add(geom.Vec2{Y: depth})}, endSide(h, depth)...)
+	}
+	outer, inner := back(d.BarkThickness), back(d.BarkThickness+d.StemDepth)
+	for _, points := range mates(a, between(outer, inner), false) {
+		p.area(Cedar, Ink, fineWidth, points)
+		p.part(answer.StemPart, true, points)
+	}
+	n := min(d.StemLaminations, int(d.StemDepth*a.Scale/apart))
+	for i := 1; i < n; i++ {
+		depth := d.BarkThickness + d.StemDepth*float64(i)/float64(n)
+		for _, line := range mates(a, endSide(h, depth), false) {
+			p.line(Ink, 0.4, line...)
+		}
+	}
+}
+
+func (p *pen) headboardsSide(c core.Canoe, a plate) {
+	h, b := c.Hull, c.Frame.Headboard
+	column := h.Column(h.ColumnAtEdge(b.X), 1)
+	foot, top := column[0], column[1]
+	inside := c.Design.BarkThickness + c.Design.SheathingThickness
+	for _, line := range mates(a, []geom.Vec2{{X: foot.X, Y: foot.Z + inside}, {X: top.X, Y: top.Z}}, false) {
+		p.dashed(Ink, 1.4, shortDash, line...)
+		p.part(answer.HeadboardPart, false, line)
+	}
+}
+
+// ribSide shows the touched rib through the bark, for it stands inside.
+func (p *pen) ribSide(c core.Canoe, a plate) {
+	h := c.Hull
+	for _, r := range c.Frame.Ribs {
+		if answer.RibPart(r.Number) != p.view.Touched {
+			continue
+		}
+		column := h.Column(h.ColumnAtEdge(r.X), 1)
+		foot, top := column[0], column[1]
+		w, tip := r.Width/2, c.Design.RibTipWidth/2
+		for _, points := range mates(a, []geom.Vec2{{X: foot.X - w, Y: foot.Z}, {X: foot.X + w, Y: foot.Z}, {X: top.X + tip, Y: top.Z}, {X: top.X - tip, Y: top.Z}}, r.Alone()) {
+			p.part(p.view.Touched, true, points)
+		}
+	}
+}
+
+// water is the water line at the load.
+func (p *pen) water(c core.Canoe, a plate) {
+	if p.view.Load == nil {
+		return
+	}
+	z := func(x float64) float64 { return p.view.Load.Height + p.view.Load.Slope*x }
+	end := c.Design.Length / 2
+	p.line(Water, 1.6, a.at(-end, z(-end)), a.at(end, z(end)))
+	for i := 1; i <= 3; i++ {
+		// The surveyors' sign for a water level: shorter lines under it.
+		y := float64(i) * 3.2
+		from, to := a.at(-0.92*end, z(-0.92*end)), a.at(-0.80*end, z(-0.80*end))
+		short := (to.X - from.X) * float64(i) / 8
+		p.line(Water, fineWidth, Point{from.X + short, from.Y + y}, Point{to.X - short, to.Y + y})
+	}
+	at := a.at(0.42*end, z(0.42*end))
+	p.say(rankPart, "water line, loaded", Water, Bark, spot{Point{at.X, at.Y - 0.75*p.letter}, Middle}, spot{Point{at.X, at.Y + 0.75*p.letter}, Middle})
+}
+
+// heights are the top of the inwale over the bottom, at the thwarts and the ends.
+func (p *pen) heights(c core.Canoe, l layout) {
+	h, a := c.Hull, l.side
+	top := c.Design.CapThickness
+	p.heightText(a, 0, h.Sheer(0)+top, "depth "+units.Length.Format(h.Sheer(0), p.view.System), rankMain)
+	for i := len(c.Frame.Thwarts) - 1; i > 0; i-- {
+		x := c.Frame.Thwarts[i].X
+		p.height(a, x, h.Sheer(x)+top, h.Sheer(x), rankHeight)
+		p.height(a, -x, h.Sheer(x)+top, h.Sheer(x), rankExtra)
+	}
+	p.stemHeight(c, a)
+	p.height(a, -h.GunwaleX, h.Sheer(h.GunwaleX)+top, h.Sheer(h.GunwaleX), rankPart)
+}
