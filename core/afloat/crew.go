@@ -1,16 +1,6 @@
 package afloat
 
-// Posture is how a paddler is placed.
-type Posture int
-
-const (
-	// Kneeling on the bottom, on the heels or against a seat.
-	Kneeling Posture = iota
-	// SittingOnBottom with the legs forward.
-	SittingOnBottom
-	// SittingOnSeat with the feet on the bottom.
-	SittingOnSeat
-)
+import "barkwright/core/design"
 
 // PostureSpread is how far either way the heights of CentreHeight may be from a
 // person's, m: the segment model is 3 cm above the one published sitting value
@@ -35,19 +25,19 @@ var (
 )
 
 // CentreHeight returns the height of a paddler's centre of mass over the inside of
-// the bottom, m, for a seat at a height over it; SittingOnBottom has no seat.
+// the bottom, m, for a seat at a height over it; sitting on the bottom has no seat.
 // Between the model's seat heights it runs straight, above the last it keeps the
 // slope. It panics on a negative seat height or an unknown posture.
-func CentreHeight(p Posture, seat float64) float64 {
+func CentreHeight(p design.Posture, seat float64) float64 {
 	if !(seat >= 0) {
 		panic(badSeatHeight)
 	}
 	switch p {
-	case Kneeling:
+	case design.Kneeling:
 		return along(kneelingHeights, seat)
-	case SittingOnBottom:
+	case design.SittingOnBottom:
 		return sittingHeights[0].centre
-	case SittingOnSeat:
+	case design.SittingOnSeat:
 		return along(sittingHeights, seat)
 	}
 	panic(unknownPosture)

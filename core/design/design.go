@@ -82,13 +82,16 @@ type Root struct {
 	JointStitch, JointBite, EndStitch, EndBite   float64
 }
 
-// Posture is how a paddler sits.
+// Posture is how a paddler is placed.
 type Posture int
 
 // The postures, in the order of their list.
 const (
+	// Kneeling on the bottom, on the heels or against a seat.
 	Kneeling Posture = iota
+	// SittingOnBottom with the legs forward.
 	SittingOnBottom
+	// SittingOnSeat with the feet on the bottom.
 	SittingOnSeat
 )
 
@@ -100,6 +103,10 @@ func (p Posture) String() string {
 	return [...]string{"kneeling", "sitting on the bottom", "sitting on a seat"}[p]
 }
 
+// MostPaddlers is how many a boat carries at most: the crew of the largest freight
+// canoes, 14 (Adney and Chapelle 1964, p. 8).
+const MostPaddlers = 14
+
 // Crew is who and what the boat carries.
 type Crew struct {
 	Paddlers                          int
@@ -108,7 +115,13 @@ type Crew struct {
 	SeatHeight                        float64
 	Cargo, CargoHeight, CargoPosition float64
 	WaterTemperature                  float64
+	// Aboard holds the paddlers from the bow aft; those beyond Paddlers stay ashore.
+	Aboard [MostPaddlers]Paddler
 }
+
+// Paddler is one of the crew: mass, height of the seat over the bottom, and place
+// forward of amidships.
+type Paddler struct{ Mass, SeatHeight, X float64 }
 
 // OuterThwarts is the number of thwarts each side of the middle one.
 func (d Design) OuterThwarts() int { return (d.Thwarts - 1) / 2 }

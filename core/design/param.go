@@ -41,10 +41,14 @@ type Param struct {
 	NoneAtMin bool
 	// Odd allows odd numbers only.
 	Odd bool
+	// Paddler is the one of the crew, from 1 at the bow, that the number belongs
+	// to; 0 for none.
+	Paddler int
 
 	get    func(Design) float64
 	put    func(*Design, float64)
 	follow func(Design) float64
+	exact  bool // follows without being rounded to its step
 	own    Owned
 }
 
@@ -83,17 +87,18 @@ func (p Param) Step(s units.System) float64 {
 
 // Owned is the set of dependent parameters that the user has set, one bit each
 // in the order of the table.
-type Owned uint32
+type Owned uint64
 
 // Follow returns d with every dependent parameter that is not owned computed
-// from what it depends on, rounded to its step and held inside its range.
+// from what it depends on, rounded to its step, unless it repeats another number,
+// and held inside its range.
 func Follow(d Design) Design {
 	for _, p := range table {
 		if p.follow == nil || d.Own&p.own != 0 {
 			continue
 		}
 		v := p.follow(d)
-		if p.StepInch > 0 {
+		if p.StepInch > 0 && !p.exact {
 			v = math.Round(v/p.StepInch) * p.StepInch
 		}
 		p.put(&d, math.Max(p.Min, math.Min(p.Max, v)))

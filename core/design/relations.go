@@ -1,6 +1,10 @@
 package design
 
-import "barkwright/core/units"
+import (
+	"strconv"
+
+	"barkwright/core/units"
+)
 
 // Room that parts need of each other, metres. Choices of this project.
 const (
@@ -52,7 +56,25 @@ func relationFaults(d Design) []Fault {
 	add(!d.Bulges() && d.TurnWidth > outside+over,
 		NewFault("turnWidth", "The turn line would be broader than the %s outside the gunwales; for sides that bulge set a greatest breadth of bark.",
 			long(outside)).AtMost(outside))
-	return append(append(faults, endFaults(d)...), timberFaults(d)...)
+	faults = append(append(faults, endFaults(d)...), timberFaults(d)...)
+	return append(faults, crewFaults(d)...)
+}
+
+// crewFaults keeps the paddlers between the gunwales' ends.
+func crewFaults(d Design) []Fault {
+	var faults []Fault
+	end := d.HalfGunwale()
+	for i, p := range d.Aboard[:max(0, min(MostPaddlers, d.Paddlers))] {
+		fault := NewFault("paddler"+strconv.Itoa(i+1)+"Place", "Paddler %s would be beyond the end of the gunwales, %s from amidships.",
+			Shown{units.Count, float64(i + 1)}, long(end))
+		switch {
+		case p.X > end+over:
+			faults = append(faults, fault.AtMost(end))
+		case p.X < -end-over:
+			faults = append(faults, fault.AtLeast(-end))
+		}
+	}
+	return faults
 }
 
 func endFaults(d Design) []Fault {

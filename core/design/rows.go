@@ -79,6 +79,12 @@ func (p Param) follows(rule func(Design) float64) Param {
 	return p
 }
 
+// repeats makes the row a dependent one that is the same as a row above it.
+func (p Param) repeats(rule func(Design) float64) Param {
+	p.exact = true
+	return p.follows(rule)
+}
+
 // quantity makes the row a number of a kind with its own steps, all SI.
 func (p Param) quantity(k units.Kind, value, min, max float64, steps [2]float64, at func(*Design) *float64) Param {
 	p.Kind = k

@@ -112,30 +112,3 @@ func rootRows() []Param {
 		row(g, "endBite", "Bite of an end stitch", "").timber(0.5, 0.25, 2, func(d *Design) *float64 { return &d.EndBite }),
 	}
 }
-
-func crewRows() []Param {
-	g := GroupCrew
-	pounds := [2]float64{5 * units.Pound, 1}
-	return []Param{
-		row(g, "paddlers", "Paddlers", "").wholes(2, 0, 14, func(d *Design) *int { return &d.Paddlers }),
-		row(g, "paddlerMass", "Weight of each", "").
-			quantity(units.Mass, 185*units.Pound, 50*units.Pound, 350*units.Pound, pounds, func(d *Design) *float64 { return &d.PaddlerMass }),
-		choices(row(g, "posture", "They are", ""), names(Postures(), Posture.String), func(d *Design) *Posture { return &d.Posture }),
-		row(g, "seatHeight", "Height of the seat over the bottom", "0 for kneeling on the heels.").
-			timber(0, 0, 14, func(d *Design) *float64 { return &d.SeatHeight }),
-		row(g, "cargo", "Cargo", "").
-			quantity(units.Mass, 100*units.Pound, 0, 8000*units.Pound, pounds, func(d *Design) *float64 { return &d.Cargo }),
-		row(g, "cargoHeight", "Middle of the cargo over the bottom", "").
-			timber(6, 0, 36, func(d *Design) *float64 { return &d.CargoHeight }),
-		cargoPosition(),
-		row(g, "waterTemperature", "Water temperature", "").
-			quantity(units.Temperature, 15, 0, 30, [2]float64{5.0 / 9, 1}, func(d *Design) *float64 { return &d.WaterTemperature }),
-	}
-}
-
-func cargoPosition() Param {
-	p := row(GroupCrew, "cargoPosition", "Cargo forward of amidships", "Less than zero: aft.").
-		hull(0, -180, 180, func(d *Design) *float64 { return &d.CargoPosition })
-	p.Kind = units.Offset
-	return p
-}

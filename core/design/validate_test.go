@@ -71,6 +71,8 @@ func TestRelations(t *testing.T) {
 		{"heelLength", with(t, "length", 100*in, "overhang", 2*in, "heelLength", 27*in), `less than half-way`, 26, false},
 		{"stemWidth", with(t, "inwaleThickness", 0.5*in, "stemWidth", 1.0625*in), `broader than the two inwales, 1/2" each`, 1, false},
 		{"ribTipWidth", with(t, "ribTipWidth", 1.8125*in), `1 3/4" at the narrowest`, 1.75, false},
+		{"paddler2Place", with(t, "paddler2Place", -90*in), `7' 3" from amidships`, -87, true},
+		{"paddler1Place", with(t, "paddler1Place", 88*in), `Paddler 1 would be beyond`, 87, false},
 	}
 	for _, row := range rows {
 		faults := design.Validate(row.d)

@@ -5,6 +5,7 @@ import (
 	"math/rand/v2"
 
 	"barkwright/core/design"
+	"barkwright/core/units"
 )
 
 // AnyDesign draws every parameter evenly from its whole range, and ties a random
@@ -12,9 +13,27 @@ import (
 func AnyDesign(r *rand.Rand) design.Design {
 	d := design.Default()
 	for _, p := range design.Params() {
-		if !p.Follows() || r.IntN(2) == 0 {
+		if p.Paddler == 0 && (!p.Follows() || r.IntN(2) == 0) {
 			d = p.Set(d, draw(r, p, p.Min, p.Max))
 		}
+	}
+	return anyCrew(d)
+}
+
+// anyCrew moves a random half of what may be different from paddler to paddler,
+// inside the boat. It draws from a source of its own, so that which boat a seed
+// gives does not hang on who is aboard.
+func anyCrew(d design.Design) design.Design {
+	r := rand.New(rand.NewPCG(math.Float64bits(d.Length), math.Float64bits(d.Depth)))
+	for _, p := range design.Params() {
+		if p.Paddler == 0 || r.IntN(2) == 0 {
+			continue
+		}
+		if p.Kind == units.Offset {
+			p.Max = math.Min(p.Max, d.HalfGunwale())
+			p.Min = -p.Max
+		}
+		d = p.Set(d, draw(r, p, p.Min, p.Max))
 	}
 	return d
 }
@@ -23,13 +42,13 @@ func AnyDesign(r *rand.Rand) design.Design {
 // their range either way. A good part of such designs can be built.
 func NearDesign(r *rand.Rand, from design.Design, share float64) design.Design {
 	for _, p := range design.Params() {
-		if r.Float64() > share {
+		if p.Paddler > 0 || r.Float64() > share {
 			continue
 		}
 		v, reach := p.Get(from), (p.Max-p.Min)/4
 		from = p.Set(from, draw(r, p, math.Max(p.Min, v-reach), math.Min(p.Max, v+reach)))
 	}
-	return from
+	return anyCrew(from)
 }
 
 func draw(r *rand.Rand, p design.Param, lo, hi float64) float64 {

@@ -1,0 +1,76 @@
+package design
+
+import (
+	"strconv"
+
+	"barkwright/core/units"
+)
+
+func crewRows() []Param {
+	g := GroupCrew
+	pounds := [2]float64{5 * units.Pound, 1}
+	rows := []Param{
+		row(g, "paddlers", "Paddlers", "").wholes(2, 0, MostPaddlers, func(d *Design) *int { return &d.Paddlers }),
+		row(g, "paddlerMass", "Weight of each", "").
+			quantity(units.Mass, 185*units.Pound, 50*units.Pound, 350*units.Pound, pounds, func(d *Design) *float64 { return &d.PaddlerMass }),
+		choices(row(g, "posture", "They are", ""), names(Postures(), Posture.String), func(d *Design) *Posture { return &d.Posture }),
+		row(g, "seatHeight", "Height of the seat over the bottom", "0 for kneeling on the heels.").
+			timber(0, 0, 14, func(d *Design) *float64 { return &d.SeatHeight }),
+		row(g, "cargo", "Cargo", "").
+			quantity(units.Mass, 100*units.Pound, 0, 8000*units.Pound, pounds, func(d *Design) *float64 { return &d.Cargo }),
+		row(g, "cargoHeight", "Middle of the cargo over the bottom", "").
+			timber(6, 0, 36, func(d *Design) *float64 { return &d.CargoHeight }),
+		cargoPosition(),
+		row(g, "waterTemperature", "Water temperature", "").
+			quantity(units.Temperature, 15, 0, 30, [2]float64{5.0 / 9, 1}, func(d *Design) *float64 { return &d.WaterTemperature }),
+	}
+	for i := range MostPaddlers {
+		rows = append(rows, paddlerRows(i)...)
+	}
+	return rows
+}
+
+// paddlerRows are what one of the crew may have different from the others.
+func paddlerRows(i int) []Param {
+	n := strconv.Itoa(i + 1)
+	one := func(key, label, help string) Param {
+		p := row(GroupCrew, "paddler"+n+key, "Paddler "+n+": "+label, help)
+		p.Paddler = i + 1
+		return p
+	}
+	place := one("Place", "forward of amidships", "Less than zero: aft.").
+		hull(0, -180, 180, func(d *Design) *float64 { return &d.Aboard[i].X }).
+		follows(func(d Design) float64 { return d.evenPlace(i) })
+	place.Kind = units.Offset
+	return []Param{
+		place,
+		one("Mass", "weight", "").
+			quantity(units.Mass, 185*units.Pound, 50*units.Pound, 350*units.Pound, [2]float64{5 * units.Pound, 1}, func(d *Design) *float64 { return &d.Aboard[i].Mass }).
+			repeats(func(d Design) float64 { return d.PaddlerMass }),
+		one("Seat", "height of the seat", "").
+			timber(0, 0, 14, func(d *Design) *float64 { return &d.Aboard[i].SeatHeight }).
+			repeats(func(d Design) float64 { return d.SeatHeight }),
+	}
+}
+
+// crewReach is how far from amidships the outermost paddlers are placed, as a share
+// of the way to the end thwarts: just inside them. Common practice, no published
+// source.
+const crewReach = 0.9
+
+// evenPlace is where paddler i from the bow is unless moved: the crew spread evenly
+// between the end thwarts, one alone amidships.
+func (d Design) evenPlace(i int) float64 {
+	if d.Paddlers < 2 || i >= d.Paddlers {
+		return 0
+	}
+	end := crewReach * d.ThwartAt[max(1, min(len(d.ThwartAt), d.OuterThwarts()))-1] * d.HalfGunwale()
+	return end * (1 - 2*float64(i)/float64(d.Paddlers-1))
+}
+
+func cargoPosition() Param {
+	p := row(GroupCrew, "cargoPosition", "Cargo forward of amidships", "Less than zero: aft.").
+		hull(0, -180, 180, func(d *Design) *float64 { return &d.CargoPosition })
+	p.Kind = units.Offset
+	return p
+}
