@@ -1,0 +1,121 @@
+package answer_test
+
+import (
+	"math"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"barkwright/core"
+	"barkwright/core/answer"
+	"barkwright/core/design"
+	"barkwright/core/units"
+)
+
+var systems = []units.System{units.Imperial16, units.Imperial8, units.Metric}
+
+// No result without a basis, a working with the user's numbers, and a source.
+func TestEveryResultSaysHowItIsKnown(t *testing.T) {
+	known := map[answer.Basis]bool{answer.Computed: true, answer.Published: true, answer.CommonPractice: true, answer.Estimate: true}
+	seen := map[string]bool{}
+	for _, n := range answer.All(core.Evaluate(design.Default())) {
+		assert.False(t, seen[n.Key], "%s twice", n.Key)
+		seen[n.Key] = true
+		assert.True(t, known[n.Basis], "%s has basis %q", n.Key, n.Basis)
+		assert.NotEmpty(t, n.Source, n.Key)
+		assert.NotEmpty(t, n.Label, n.Key)
+		require.NotNil(t, n.Working, n.Key)
+		for _, s := range systems {
+			text := n.Working(s)
+			assert.NotEmpty(t, text, n.Key)
+			assert.NotContains(t, text, "#", n.Key)
+			assert.NotEmpty(t, n.Text(s), n.Key)
+		}
+		assert.False(t, math.IsNaN(n.Value) || math.IsInf(n.Value, 0), n.Key)
+		assert.LessOrEqual(t, n.Low, n.High, n.Key)
+		if n.Low != n.High && n.Basis != answer.Computed {
+			assert.Equal(t, answer.Estimate, n.Basis, "%s has a range", n.Key)
+		}
+	}
+	for _, key := range answer.Headline() {
+		assert.True(t, seen[key], "headline %s is no result", key)
+	}
+}
+
+// Every row of every table fits its columns, and can be written in every system.
+func TestTablesAreWhole(t *testing.T) {
+	for name, d := range boats() {
+		c := core.Evaluate(d)
+		for _, key := range answer.TableKeys() {
+			table, ok := answer.MakeTable(c, key)
+			require.True(t, ok, key)
+			assert.Equal(t, key, table.Key)
+			assert.NotEmpty(t, table.Rows, "%s: %s", name, key)
+			for _, r := range table.Rows {
+				require.Len(t, r.Cells, len(table.Columns), "%s: %s", name, key)
+				for i, cell := range r.Cells {
+					assert.False(t, math.IsNaN(cell.Value) || math.IsInf(cell.Value, 0), "%s: %s %s", name, key, table.Columns[i].Key)
+					for _, s := range systems {
+						assert.NotEmpty(t, strings.TrimSpace(table.Columns[i].Format(cell, s)))
+					}
+				}
+			}
+		}
+	}
+	_, ok := answer.MakeTable(core.Canoe{}, "none such")
+	assert.False(t, ok)
+}
+
+// boats are the default and changes of it that turn a rule the other way.
+func boats() map[string]design.Design {
+	d := design.Default()
+	with := func(key string, v float64) design.Design {
+		p, _ := design.Lookup(key)
+		return p.Set(d, v)
+	}
+	return map[string]design.Design{
+		"as it opens": d, "an odd rib": with("ribs", 43), "three thwarts": with("thwarts", 3),
+		"no paddler": with("paddlers", 0), "a wide sheet": with("sheetWidth", 70*units.Inch), "one lamination": with("stemLaminations", 1),
+	}
+}
+
+// A check's state, word and text agree with the result of the same key.
+func TestChecksSayWhatToChange(t *testing.T) {
+	d := design.Default()
+	p, _ := design.Lookup("stemLaminations")
+	states := map[int]answer.State{1: answer.Beyond, 2: answer.Near, 8: answer.Within}
+	for n, want := range states {
+		for _, w := range answer.Checks(core.Evaluate(p.Set(d, float64(n)))) {
+			if w.Key == "stem.verdict" {
+				assert.Equal(t, want, w.State, "%d laminations", n)
+				if want != answer.Within {
+					assert.Contains(t, w.Text(units.Imperial16), "laminations would be within guide")
+				} else {
+					assert.Contains(t, w.Text(units.Imperial16), "test first")
+				}
+			}
+		}
+	}
+}
+
+// The lacing and the seams of a 15 ft boat with 40 ribs, each before waste.
+// Common practice, no published source: 400 to 450 ft and 100 to 170 ft; with
+// waste 500 to 600 ft of split root is what such a boat is said to take, which is
+// near the sum before waste.
+func TestRootOfAFifteenFootBoat(t *testing.T) {
+	d := design.Default()
+	for key, v := range map[string]float64{"length": 180 * units.Inch, "ribs": 40} {
+		p, _ := design.Lookup(key)
+		d = p.Set(d, v)
+	}
+	require.Empty(t, core.Validate(d))
+	feet := map[string]float64{}
+	for _, n := range answer.All(core.Evaluate(d)) {
+		feet[n.Key] = n.Value / units.Foot
+	}
+	t.Logf("lacing %.0f ft, seams %.0f ft, together with waste %.0f ft", feet["root.gunwales"], feet["root.seams"], feet["root.total"])
+	assert.InDelta(t, 425, feet["root.gunwales"], 25)
+	assert.InDelta(t, 135, feet["root.seams"], 35)
+}

@@ -1,0 +1,90 @@
+package core_test
+
+import (
+	"go/build"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// levels are the packages from the ground up: each may import those of levels
+// before its own, and no other of ours.
+var levels = [][]string{
+	{"core/units", "core/geom"},
+	{"core/wood"},
+	{"core/design"},
+	{"core/hull"},
+	{"core/frame", "core/bark", "core/afloat"},
+	{"core/record", "core/gather"},
+	{"core"},
+	{"core/answer"},
+	{"core/sheet"},
+	{"wasm/scene"},
+	{"wasm/work", "wasm/paint/mesh"},
+	{"wasm/paint", "wasm/bridge"},
+	{"wasm"},
+}
+
+// outsiders are the packages from elsewhere that only some may import.
+var outsiders = map[string][]string{
+	"syscall/js":                       {"wasm/bridge", "wasm/paint", "web/e2e/bare"},
+	"gonum.org/v1/gonum":               {"core/geom"},
+	"github.com/hajimehoshi/ebiten/v2": {"wasm/paint", "web/e2e/bare"},
+	"github.com/chromedp":              {},
+	"text/template":                    {},
+	"html/template":                    {},
+}
+
+// Arrows point one way, as the map in DEVELOPERS.md draws them.
+func TestArrowsPointOneWay(t *testing.T) {
+	rank := map[string]int{}
+	for i, level := range levels {
+		for _, p := range level {
+			rank[p] = i
+		}
+	}
+	top := ".."
+	js := build.Default
+	js.GOOS, js.GOARCH, js.CgoEnabled = "js", "wasm", false
+	seen := 0
+	require.NoError(t, filepath.WalkDir(top, func(path string, e fs.DirEntry, err error) error {
+		if err != nil || !e.IsDir() {
+			return err
+		}
+		name, err := filepath.Rel(top, path)
+		if err != nil || strings.HasPrefix(e.Name(), ".") && name != "." || e.Name() == "dist" || e.Name() == "testdata" {
+			return fs.SkipDir
+		}
+		name = filepath.ToSlash(name)
+		p, err := js.ImportDir(path, 0)
+		if _, none := err.(*build.NoGoError); none {
+			return nil
+		}
+		require.NoError(t, err, name)
+		own, placed := rank[name]
+		helper := strings.HasPrefix(name, "core/internal/") || strings.HasPrefix(name, "web/")
+		assert.True(t, placed || helper, "%s stands in no level", name)
+		seen++
+		for _, imported := range p.Imports {
+			if ours, ok := strings.CutPrefix(imported, "barkwright"); ok && placed {
+				ours = strings.TrimPrefix(ours, "/")
+				below, known := rank[ours]
+				assert.True(t, known && below < own, "%s imports %s", name, imported)
+			}
+			for outsider, allowed := range outsiders {
+				if imported == outsider || strings.HasPrefix(imported, outsider+"/") {
+					assert.Contains(t, allowed, name, "%s imports %s", name, imported)
+				}
+			}
+		}
+		return nil
+	}))
+	assert.Greater(t, seen, 15)
+	_, err := os.Stat(filepath.Join(top, "go.mod"))
+	require.NoError(t, err)
+}
