@@ -93,10 +93,11 @@ func fit(c core.Canoe, v View, size Size) layout {
 	t := lettering(size)
 	pad := 0.8 * t
 	rows := roomy(t)
+	least := tight(t)
 	tall := 2*r.wide + r.high - r.low
 	wideScale := (size.Width - 2*pad) / (2 * r.long)
 	tallScale := func(w gaps) float64 { return (size.Height - 2*pad - w.sum()) / tall }
-	if least := tight(t); tallScale(rows) < 0.92*math.Min(wideScale, tallScale(least)) && size.Height < 20*t {
+	if tallScale(rows) < 0.92*math.Min(wideScale, tallScale(least)) && size.Height < 20*t {
 		rows = least
 	}
 	k := math.Max(1, math.Min(wideScale, tallScale(rows)))
@@ -118,8 +119,10 @@ func fit(c core.Canoe, v View, size Size) layout {
 		share := under / 4
 		rows.top += share
 		rows.tape += share
-		rows.dimension += share
 		y += share
+		if rows.dimension > 0 {
+			rows.dimension += share
+		}
 	}
 	x := (left + right) / 2
 	y += rows.title + rows.top + r.wide*k

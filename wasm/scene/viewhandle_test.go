@@ -57,6 +57,7 @@ func TestClampAndZoom(t *testing.T) {
 	size := scene.Size{Width: 400, Height: 200}
 	assert.Equal(t, scene.View{Zoom: 1}, scene.View{Zoom: 0.2, PanX: 90, PanY: -9}.Clamp(size), "at no zoom nothing pans")
 	assert.Equal(t, scene.View{Zoom: 2, PanX: 200, PanY: -100}, scene.View{Zoom: 2, PanX: 999, PanY: -999}.Clamp(size))
+	assert.Equal(t, scene.View{Zoom: 2, PanX: -200, PanY: 100}, scene.View{Zoom: 2, PanX: -999, PanY: 999}.Clamp(size))
 	assert.Equal(t, float64(scene.MostZoom), scene.View{Zoom: 99}.Clamp(size).Zoom)
 
 	// What is under the finger stays there: (x - middle - pan) / zoom does not change.

@@ -79,45 +79,41 @@ func (p *pen) sectionsThatFit(l layout, cuts []cut) int {
 	return best
 }
 
-// cutPlate stands sections in a room, side by side or, in a narrow one, one over
-// another, all at one scale and on one base line.
+// cutPlate stands sections in a room at one scale: side by side on one base line,
+// or one over another where that shows them larger.
 func (p *pen) cutPlate(room box, cuts []cut) []plate {
-	wide, high := 0.0, 0.0
+	widest, wide, high := 0.0, 0.0, 0.0
 	halves := make([]float64, len(cuts))
 	for i, k := range cuts {
 		for _, q := range k.bark {
 			halves[i] = math.Max(halves[i], q.X)
 		}
 		halves[i] += k.beside
+		widest = math.Max(widest, 2*halves[i])
 		wide += 2 * halves[i]
 		high = math.Max(high, k.top.Y+k.over)
 	}
 	foot := (0.8 + 1.25*cuts[0].lines) * p.letter
 	air := clearWidth * p.letter
 	n := float64(len(cuts))
-	if room.height() > room.width() && len(cuts) > 1 {
-		most := 0.0
-		for _, half := range halves {
-			most = math.Max(most, 2*half)
-		}
-		k := math.Max(1, math.Min((room.width()-air)/most, (room.height()/n-foot-air/2)/high))
-		out := make([]plate, len(cuts))
+	out := make([]plate, len(cuts))
+	row := math.Max(1, math.Min((room.width()-n*air)/wide, (room.height()-foot)/high))
+	stack := math.Max(1, math.Min((room.width()-air)/widest, (room.height()/n-foot-air/4)/high))
+	if stack > row {
+		// What the sections leave is shared over and under each.
+		slack := room.height()/n - foot - stack*high
 		for i := range cuts {
-			out[i] = plate{Point{(room.Left + room.Right) / 2, room.Top + room.height()*float64(i+1)/n - foot}, k}
+			out[i] = plate{Point{(room.Left + room.Right) / 2, room.Top + room.height()*float64(i+1)/n - foot - slack/2}, stack}
 		}
 		return out
 	}
-	k := math.Max(1, math.Min((room.width()-n*air)/wide, (room.height()-foot)/high))
-	slack := (room.width() - wide*k) / n
+	slack := (room.width() - wide*row) / n
 	x := room.Left
-	y := room.Bottom - foot
-	// What a wide section leaves over its head is shared above and below.
-	y -= math.Max(0, room.height()-foot-high*k) / 2
-	out := make([]plate, len(cuts))
+	y := room.Bottom - foot - math.Max(0, room.height()-foot-high*row)/2
 	for i, half := range halves {
-		x += slack/2 + half*k
-		out[i] = plate{Point{x, y}, k}
-		x += half*k + slack/2
+		x += slack/2 + half*row
+		out[i] = plate{Point{x, y}, row}
+		x += half*row + slack/2
 	}
 	return out
 }
