@@ -1,8 +1,6 @@
 package bark
 
 import (
-	"math"
-
 	"barkwright/core/geom"
 	"barkwright/core/hull"
 )
@@ -13,22 +11,15 @@ const leastShare = 0.08
 
 // bendRows lays one row of the grid along the line of the gores' feet as far out
 // as the end thwarts, and lets the rows go back to even spacing from there to the
-// heel. Every gore then has exactly its depth at every resolution.
+// heel. Every gore then has exactly its depth at every resolution. It is the
+// middle row for every boat, so that a flattening can start from that of another.
 func (s *strip) bendRows(h hull.Hull, rows int) {
-	share := make([]float64, len(s.columns))
-	sum, n := 0.0, 0
 	last := endThwart(h)
-	for c, l := range s.columns {
-		share[c] = footShare(h, l, s.high[c])
-		if l.place <= last {
-			sum, n = sum+share[c], n+1
-		}
-	}
-	s.kneeRow = max(1, min(rows-1, int(math.Round(sum/float64(n)*float64(rows)))))
+	s.kneeRow = rows / 2
 	even := float64(s.kneeRow) / float64(rows)
 	s.knee = make([]float64, len(s.columns))
 	for c, l := range s.columns {
-		t := share[c]
+		t := footShare(h, l, s.high[c])
 		if l.place > last {
 			// Past the frame's ends there is no line to follow.
 			out := geom.SmoothStep((l.place - last) / (max(1, last+leastShare) - last))

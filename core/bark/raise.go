@@ -2,6 +2,7 @@ package bark
 
 import (
 	"math"
+	"slices"
 
 	"barkwright/core/geom"
 )
@@ -20,7 +21,7 @@ type Raised struct {
 // to get there. Choices of this project.
 const (
 	raiseStrain = 0.008
-	raiseSweeps = 600
+	raiseSweeps = 800
 )
 
 // Raise returns the piece at a share from 0, flat on the bed, to 1, on the hull.
@@ -166,10 +167,12 @@ func (r *raising) measureEdges() {
 	}
 }
 
-// ease moves the ends of each edge half-way each toward its length. Row 0 as far as
+// ease moves the ends of each edge half-way each toward its length, once from each
+// end of the list in turn so that what is left runs out both ways. Row 0 as far as
 // the heel stays in the plane of symmetry of the boat, and so does, amidships, what
 // is not cut there.
 func (r *raising) ease() {
+	slices.Reverse(r.edges)
 	for _, e := range r.edges {
 		d := r.out[e.b].Sub(r.out[e.a])
 		move := d.Scale(0.5 * (1 - e.length/d.Len()))
