@@ -1,0 +1,70 @@
+package core
+
+import (
+	"barkwright/core/afloat"
+	"barkwright/core/geom"
+	"barkwright/core/units"
+)
+
+// Water is what takes too long to follow a slider: the curves of the boat on the
+// water as loaded, and what is read off them.
+type Water struct {
+	Righting afloat.RightingCurve
+	// Lean is how the boat lies with the paddler nearest the middle leaning out by
+	// LeanDistance to starboard; it holds where there is a paddler.
+	Lean    afloat.Floated
+	Carries []afloat.Carried // from none upward, by carryStep of freeboard
+	Moving  Moving
+}
+
+// Moving is what it costs to move. State is Floats where the boat floats upright
+// with her gunwales dry; the rest holds then alone, Day where there is a paddler.
+type Moving struct {
+	State afloat.State
+	Curve []afloat.Push
+	Pace  afloat.Push // at Pace
+	Day   afloat.Day
+}
+
+const (
+	// LeanDistance is how far a leaning paddler's middle moves out, m: about as
+	// far as kneeling on one knee and reaching goes. A choice of this project.
+	LeanDistance = 8 * units.Inch
+	// Pace is the speed that the push is stated for, m/s: a walk, and what loaded
+	// canoes are commonly paddled at. A choice of this project.
+	Pace = 3 * units.MilePerHour
+
+	// The push is worked out from slowest upward, pushSpeeds times 5 % more each:
+	// 0.5 to 3.1 m/s, past what any crew here holds for a day.
+	slowest    = 0.5
+	pushSpeeds = 38
+	heelSteps  = 36 // 2 1/2 degrees each
+	carryStep  = units.Inch
+)
+
+// OnWater works the curves out. Nothing of it is needed for the shape of the boat.
+func OnWater(c Canoe) Water {
+	a := c.Afloat
+	w := Water{Righting: a.Body.Righting(a.Load, a.Water, heelSteps)}
+	if len(a.Crew) > 0 {
+		lean := a.Load.Moved(a.Crew[len(a.Crew)/2].Mass, geom.Vec3{Y: -LeanDistance})
+		w.Lean = a.Body.Float(lean, a.Water)
+	}
+	for f := 0.0; f < c.Design.Depth; f += carryStep {
+		w.Carries = append(w.Carries, a.Body.CarriesLevel(a.Boat, a.Water, f))
+	}
+	w.Moving.State = a.Floated.State
+	if up := a.Floated.Upright; up.State == afloat.Floats && up.Volume > 0 {
+		w.Moving = moving(a, len(a.Crew))
+	}
+	return w
+}
+
+func moving(a Afloat, crew int) Moving {
+	towed := a.Body.Towed(a.Floated.Upright, a.Water, afloat.LiveGrid())
+	m := Moving{State: afloat.Floats, Curve: towed.Curve(slowest, pushSpeeds), Pace: towed.At(Pace)}
+	if crew > 0 {
+		m.Day = afloat.DayOn(m.Curve, afloat.Paddling{Paddlers: crew, Power: afloat.TouringPower})
+	}
+	return m
+}
