@@ -48,6 +48,7 @@ type page struct {
 	view     scene.View
 	list     scene.List
 	drag     *drag // the handle in hand, or nil
+	aboard   int   // the paddlers whose folds show
 	controls map[string]control
 	outputs  map[string]output
 	resting  js.Value // the timer of what waits for the control to rest

@@ -77,6 +77,7 @@ func (p *page) showControls() {
 		}
 		p.showFault(p.id(key+"-fault"), key)
 	}
+	p.showCrew()
 	p.id("undo").Set("disabled", !p.work.CanUndo())
 	p.id("redo").Set("disabled", !p.work.CanRedo())
 }

@@ -22,13 +22,34 @@ func form() string {
 			b.WriteString(texts)
 		}
 		for _, p := range design.Params() {
-			if p.Group == g {
+			if p.Group == g && p.Paddler == 0 {
 				writeControl(&b, p)
 			}
+		}
+		if g == design.GroupCrew {
+			writePaddlers(&b)
 		}
 		b.WriteString("</details>\n")
 	}
 	return b.String()
+}
+
+// writePaddlers folds away what may differ from paddler to paddler; those ashore
+// are hidden.
+func writePaddlers(b *strings.Builder) {
+	for n := range design.MostPaddlers {
+		hidden := ""
+		if n >= design.Default().Paddlers {
+			hidden = " hidden"
+		}
+		fmt.Fprintf(b, "<details class=\"paddler\" data-paddler=\"%d\"%s><summary>Paddler %[1]d</summary>\n", n+1, hidden)
+		for _, p := range design.Params() {
+			if p.Paddler == n+1 {
+				writeControl(b, p)
+			}
+		}
+		b.WriteString("</details>\n")
+	}
 }
 
 // texts are the two parameters that are not numbers.
