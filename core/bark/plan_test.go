@@ -123,6 +123,9 @@ func TestJoints(t *testing.T) {
 			assert.Less(t, math.Abs(j.Along), l.FlatLength/2)
 		}
 	}
+	whole := plan(design.Default()).FlatLength
+	assert.Equal(t, 3, plan(boat(t, map[string]float64{"sheetLength": whole/2 + 0.2*inch})).Needs.Sheets, "two halves leave nothing to lap")
+	assert.Equal(t, 2, plan(boat(t, map[string]float64{"sheetLength": whole/2 + 0.3*inch})).Needs.Sheets)
 	l := plan(boat(t, map[string]float64{"sheetLength": 120 * inch}))
 	require.Len(t, l.Joints, 1)
 	j := l.Joints[0]
