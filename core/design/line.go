@@ -1,0 +1,157 @@
+package design
+
+import (
+	"errors"
+	"fmt"
+	"math"
+	"net/url"
+	"strconv"
+	"strings"
+	"unicode/utf8"
+
+	"barkwright/core/units"
+)
+
+// A boat as one line of text: lineMark, then one part for each number that is not
+// at its default, and the name; not the notes. A part is the parameter's code and
+// its value: barkwright1_L180_B31.5_Dp305m_nShort. A plain value is in inches,
+// pounds or the parameter's own unit, one with m after it in millimetres or
+// kilograms. Every character may stand in an address.
+//
+// What is left out stands at its default, so a changed default needs a new mark.
+const (
+	lineMark = "barkwright1"
+	lineJoin = "_"
+	lineName = "n"
+	// metricMark ends a value written in the metric slider's unit.
+	metricMark = "m"
+	// MaxLine bounds what is read, in bytes.
+	MaxLine = 8 << 10
+)
+
+// Line writes the design as one line. Values come back to a billionth of their
+// slider's unit: under a nanometre. It fails where a number is not finite.
+func Line(d Design) (string, error) {
+	parts := []string{lineMark}
+	plain := Default()
+	for _, p := range table {
+		v := p.get(d)
+		if math.IsNaN(v) || math.IsInf(v, 0) {
+			return "", fmt.Errorf("%s is not a number and cannot be written.", p.Label)
+		}
+		if p.Follows() && p.Owned(d) || !p.Follows() && v != p.get(plain) {
+			parts = append(parts, lineCodes[p.Key]+p.lineValue(v))
+		}
+	}
+	if d.Name != plain.Name {
+		parts = append(parts, lineName+escapeName(d.Name))
+	}
+	return strings.Join(parts, lineJoin), nil
+}
+
+// lineValue is the shorter of the value in either system.
+func (p Param) lineValue(v float64) string {
+	inches := shortest(v / SliderUnit(p, units.Imperial16))
+	metric := shortest(v/SliderUnit(p, units.Metric)) + metricMark
+	if len(metric) < len(inches) {
+		return metric
+	}
+	return inches
+}
+
+// shortest writes x with the fewest decimals, up to nine, that tell it.
+func shortest(x float64) string {
+	const same = 0.5e-9
+	for places := range 9 {
+		text := strconv.FormatFloat(x, 'f', places, 64)
+		if back, _ := strconv.ParseFloat(text, 64); math.Abs(back-x) <= same {
+			return text
+		}
+	}
+	return strconv.FormatFloat(x, 'f', 9, 64)
+}
+
+// ParseLine reads a line written by Line, or that line as an address carries it.
+// Values out of range are kept for Validate to name. The error is one sentence for
+// the user.
+func ParseLine(line string) (Design, error) {
+	line = strings.TrimPrefix(strings.TrimSpace(line), "#")
+	if len(line) > MaxLine {
+		return Design{}, errors.New("This is longer than any boat's line of text.")
+	}
+	mark, rest, _ := strings.Cut(line, lineJoin)
+	if mark != lineMark {
+		return Design{}, markError(mark)
+	}
+	d := Default()
+	seen := map[string]bool{}
+	for rest != "" {
+		var part string
+		part, rest, _ = strings.Cut(rest, lineJoin)
+		code := part[:len(part)-len(strings.TrimLeftFunc(part, isLetter))]
+		if strings.HasPrefix(part, lineName) {
+			code = lineName
+		}
+		if seen[code] {
+			return Design{}, fmt.Errorf("The line gives %.20q twice.", code)
+		}
+		seen[code] = true
+		if err := readPart(&d, code, part[len(code):]); err != nil {
+			return Design{}, err
+		}
+	}
+	return Follow(d), nil
+}
+
+func isLetter(r rune) bool { return r >= 'A' && r <= 'Z' || r >= 'a' && r <= 'z' }
+
+func markError(mark string) error {
+	number, ours := strings.CutPrefix(mark, strings.TrimRight(lineMark, "1"))
+	if v, err := strconv.Atoi(number); ours && err == nil && v > 1 {
+		return fmt.Errorf("This line is of version %d and this page reads version 1: open it with a newer page.", v)
+	}
+	return fmt.Errorf("This is not a boat's line of text: one starts with %s.", lineMark)
+}
+
+func readPart(d *Design, code, value string) error {
+	if code == lineName {
+		name, err := url.PathUnescape(value)
+		if err != nil || !utf8.ValidString(name) {
+			return errors.New("The name in the line is damaged.")
+		}
+		d.Name = name
+		return nil
+	}
+	p, ok := coded[code]
+	if !ok {
+		return fmt.Errorf("The line gives %.20q, which no design has.", code)
+	}
+	system := units.Imperial16
+	value, metric := strings.CutSuffix(value, metricMark)
+	if metric {
+		system = units.Metric
+	}
+	x, err := strconv.ParseFloat(value, 64)
+	v := x * SliderUnit(p, system)
+	if err != nil || math.IsNaN(v) || math.IsInf(v, 0) || p.whole() && (v != math.Round(v) || math.Abs(v) > math.MaxInt32) {
+		return fmt.Errorf("%s: the line gives %.20q, which is not its number.", p.Label, value)
+	}
+	p.put(d, v)
+	d.Own |= p.own
+	return nil
+}
+
+// escapeName keeps letters and digits of every script as they are and writes the
+// rest so that it may stand in an address.
+func escapeName(name string) string {
+	var b strings.Builder
+	for _, r := range name {
+		switch {
+		case r >= utf8.RuneSelf || r >= '0' && r <= '9' || r >= 'A' && r <= 'Z' || r >= 'a' && r <= 'z' || strings.ContainsRune("-.!()'", r):
+			b.WriteRune(r)
+		default:
+			fmt.Fprintf(&b, "%%%02X", r)
+		}
+	}
+	return b.String()
+}

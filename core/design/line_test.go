@@ -1,0 +1,156 @@
+package design_test
+
+import (
+	"math"
+	"net/url"
+	"regexp"
+	"strings"
+	"testing"
+	"unicode/utf8"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"barkwright/core/design"
+	"barkwright/core/units"
+)
+
+// mostLine is the length that a line of text may have to pass through mail and chat
+// unbroken, in characters: common practice, no published source.
+const mostLine = 500
+
+func line(t testing.TB, d design.Design) string {
+	t.Helper()
+	text, err := design.Line(d)
+	require.NoError(t, err)
+	return text
+}
+
+func TestLineReads(t *testing.T) {
+	const in = units.Inch
+	d := with(t, "length", 180*in, "beam", 31.5*in, "depth", 0.305, "frameWidth", 24*in, "paddlerMass", 80.0, "cargoPosition", -12*in)
+	d.Name = "Short & low_1"
+	assert.Equal(t, "barkwright1_L180_B31.5_D305m_Fw24_Pm80m_Cp-12_nShort%20%26%20low%5F1", line(t, d))
+	assert.Equal(t, "barkwright1", line(t, design.Default()))
+}
+
+// A line gives back the same boat to a nanometre, and one whose numbers stand on
+// steps the same line.
+func TestLineRoundTrip(t *testing.T) {
+	const random = 80
+	for i, d := range append(randomDesigns(random, 2), design.Starting()...) {
+		text := line(t, d)
+		back, err := design.ParseLine(text)
+		require.NoError(t, err)
+		require.Equal(t, d.Name, back.Name)
+		require.Equal(t, d.Own, back.Own)
+		for _, p := range design.Params() {
+			require.InDelta(t, p.Get(d), p.Get(back), 1e-9*math.Max(1, math.Abs(p.Get(d))), p.Key)
+		}
+		if i >= random {
+			require.Equal(t, text, line(t, back))
+		}
+
+		// As an address carries it.
+		browser, err := design.ParseLine(" " + inAddress(text) + "\n")
+		require.NoError(t, err)
+		require.Equal(t, back, browser)
+	}
+}
+
+// inAddress writes what is beyond ASCII as a browser does in an address.
+func inAddress(text string) string {
+	var b strings.Builder
+	for _, c := range text {
+		if c < utf8.RuneSelf {
+			b.WriteRune(c)
+		} else {
+			b.WriteString(url.PathEscape(string(c)))
+		}
+	}
+	return b.String()
+}
+
+// Sixty numbers changed, each on a step of its slider, stay under what mail and chat
+// let through.
+func TestLineLength(t *testing.T) {
+	for _, d := range design.Starting() {
+		assert.Less(t, utf8.RuneCountInString(line(t, d)), mostLine/2, d.Name)
+	}
+	for _, system := range systems {
+		d := design.Default()
+		for i, p := range design.Params() {
+			if i%2 == 0 && i < 120 {
+				d = p.Set(d, p.Stepped(p.Default, 3, system))
+			}
+		}
+		assert.Less(t, utf8.RuneCountInString(line(t, d)), mostLine)
+	}
+}
+
+func TestLineCodes(t *testing.T) {
+	seen := map[string]bool{}
+	for _, p := range design.Params() {
+		v := p.Stepped(p.Default, 1, units.Metric)
+		if v == p.Default {
+			v = p.Stepped(p.Default, -1, units.Metric)
+		}
+		text := line(t, p.Set(design.Default(), v))
+		code := regexp.MustCompile("^barkwright1_([A-Z][A-Za-z]{0,2})[-.0-9]+m?$").FindStringSubmatch(text)[1]
+		require.False(t, seen[code], "%s of %s is used twice", code, p.Key)
+		seen[code] = true
+		back, err := design.ParseLine(text)
+		require.NoError(t, err)
+		require.InDelta(t, v, p.Get(back), 1e-9*math.Max(1, math.Abs(v)), p.Key)
+	}
+}
+
+func TestLineRefusals(t *testing.T) {
+	rows := []struct{ text, says string }{
+		{"", "starts with barkwright1"},
+		{"hello", "starts with barkwright1"},
+		{"barkwright", "starts with barkwright1"},
+		{"barkwright2_L180", "of version 2"},
+		{"barkwright1_Q180", `"Q", which no design has`},
+		{"barkwright1_L180_L181", `"L" twice`},
+		{"barkwright1_L", "Length overall: the line gives"},
+		{"barkwright1_Lx", `"Lx", which no design has`},
+		{"barkwright1_L1e999", "Length overall: the line gives"},
+		{"barkwright1_L1.2.3", "Length overall: the line gives"},
+		{"barkwright1_I43.5", "Ribs: the line gives"},
+		{"barkwright1_I99999999999", "Ribs: the line gives"},
+		{"barkwright1_n%zz", "name in the line is damaged"},
+		{"barkwright1_n%ff", "name in the line is damaged"},
+		{"barkwright1_nA_nB", `"n" twice`},
+		{"barkwright1__L180", `"", which no design has`},
+		{"barkwright1_n" + strings.Repeat("a", design.MaxLine), "longer than any boat's"},
+	}
+	for _, row := range rows {
+		d, err := design.ParseLine(row.text)
+		require.ErrorContains(t, err, row.says, row.text)
+		assert.Zero(t, d)
+		assert.Less(t, len(err.Error()), 200)
+	}
+	far, err := design.ParseLine("barkwright1_L900")
+	require.NoError(t, err)
+	assert.Contains(t, keys(design.Validate(far)), "length")
+}
+
+func FuzzParseLine(f *testing.F) {
+	for _, d := range append(randomDesigns(6, 3), design.Starting()...) {
+		f.Add(line(f, d))
+	}
+	f.Add("barkwright1_L1e5_B-0_nx%41")
+	f.Fuzz(func(t *testing.T, text string) {
+		d, err := design.ParseLine(text)
+		if err != nil {
+			require.NotContains(t, err.Error(), "\n")
+			return
+		}
+		design.Validate(d)
+		back, err := design.ParseLine(line(t, d))
+		require.NoError(t, err)
+		require.Equal(t, d.Name, back.Name)
+		require.Equal(t, d.Own, back.Own)
+	})
+}

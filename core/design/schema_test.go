@@ -1,0 +1,169 @@
+package design_test
+
+import (
+	"bytes"
+	"encoding/json"
+	"flag"
+	"fmt"
+	"os"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"barkwright/core/design"
+	"barkwright/core/units"
+)
+
+var update = flag.Bool("update", false, "rewrite the golden files")
+
+type object = map[string]any
+
+// unitNames are the SI units of the kinds that a parameter is of.
+var unitNames = map[units.Kind]string{
+	units.Length: "metres", units.SmallLength: "metres", units.Thickness: "metres", units.Offset: "metres",
+	units.Mass: "kilograms", units.Temperature: "degrees Celsius", units.Ratio: "a plain number",
+	units.Percent: "a share of one", units.Count: "a whole number",
+}
+
+// schema describes a file as JSON Schema, draft 2020-12 (json-schema.org), from the
+// table of parameters. Values out of range are opened, so the ranges stand in it as
+// what can be built, not as what a reader refuses.
+func schema() object {
+	values, set := object{}, []string{}
+	for _, p := range design.Params() {
+		v := object{"title": p.Label, "description": "In " + unitNames[p.Kind] + "."}
+		v["type"], v["default"] = "number", p.Default
+		v["minimum"], v["maximum"] = p.Min, p.Max
+		if p.Kind == units.Count {
+			v["type"], v["description"] = "integer", "A whole number."
+		}
+		if p.Options != nil {
+			choices := []object{}
+			for i, name := range p.Options {
+				choices = append(choices, object{"const": i, "title": name})
+			}
+			v["oneOf"] = choices
+		}
+		if p.NoneAtMin {
+			v["description"] = fmt.Sprint(v["description"], " 0 for none.")
+		}
+		if p.Follows() {
+			delete(v, "default")
+			v["description"] = fmt.Sprint(v["description"], " Follows other values unless it is named in set.")
+			set = append(set, p.Key)
+		}
+		values[p.Key] = v
+	}
+	one := object{
+		"type": "object", "additionalProperties": false, "required": []string{"name", "notes", "values"},
+		"properties": object{
+			"name":   object{"type": "string", "maxLength": design.MaxName},
+			"notes":  object{"type": "string", "maxLength": design.MaxNotes},
+			"values": object{"type": "object", "additionalProperties": false, "properties": values},
+			"set": object{
+				"description": "The dependent values that have been set and follow no longer.",
+				"type":        "array", "uniqueItems": true, "items": object{"enum": set},
+			},
+		},
+	}
+	return object{
+		"$schema": "https://json-schema.org/draft/2020-12/schema",
+		"title":   "Barkwright designs",
+		"type":    "object", "additionalProperties": false, "required": []string{"format", "version", "current", "designs"},
+		"properties": object{
+			"format":  object{"const": design.FileFormat},
+			"version": object{"const": design.FileVersion},
+			"current": object{"description": "Which of the designs is looked at, from 0.", "type": "integer", "minimum": 0},
+			"designs": object{"type": "array", "minItems": 1, "items": one},
+		},
+	}
+}
+
+const schemaFile = "schema.json"
+
+func TestSchemaIsOfTheTable(t *testing.T) {
+	var b bytes.Buffer
+	e := json.NewEncoder(&b)
+	e.SetEscapeHTML(false)
+	e.SetIndent("", "  ")
+	require.NoError(t, e.Encode(schema()))
+	if *update {
+		require.NoError(t, os.WriteFile(schemaFile, b.Bytes(), 0o644))
+	}
+	written, err := os.ReadFile(schemaFile)
+	require.NoError(t, err)
+	assert.Equal(t, string(written), b.String(), "run make golden and look at the difference")
+}
+
+// What is written keeps to the schema, and what the schema refuses in a file's
+// frame is refused by the reader.
+func TestFilesKeepToTheSchema(t *testing.T) {
+	text, err := os.ReadFile(schemaFile)
+	require.NoError(t, err)
+	var s object
+	require.NoError(t, json.Unmarshal(text, &s))
+	f := design.File{Designs: append(design.Starting(), design.Default()), Current: 2}
+	data, err := f.Encode()
+	require.NoError(t, err)
+	var v any
+	require.NoError(t, json.Unmarshal(data, &v))
+	assert.Empty(t, violations(s, v, "file"))
+
+	v.(object)["designs"].([]any)[0].(object)["values"].(object)["keel"] = 1.0
+	v.(object)["designs"].([]any)[1].(object)["values"].(object)["length"] = 900.0
+	assert.Len(t, violations(s, v, "file"), 2)
+}
+
+// violations checks v against the few words of JSON Schema that schema uses.
+func violations(s object, v any, at string) []string {
+	var out []string
+	wrong := func(bad bool, why string) {
+		if bad {
+			out = append(out, at+": "+why)
+		}
+	}
+	if c, ok := s["const"]; ok {
+		wrong(c != v, "not the constant")
+	}
+	if all, ok := s["enum"].([]any); ok {
+		found := false
+		for _, c := range all {
+			found = found || c == v
+		}
+		wrong(!found, "not in the list")
+	}
+	switch x := v.(type) {
+	case float64:
+		wrong(s["type"] == "integer" && x != float64(int(x)) || s["type"] != "number" && s["type"] != "integer" && s["const"] == nil, "type")
+		least, _ := s["minimum"].(float64)
+		most, bounded := s["maximum"].(float64)
+		// Numbers at their bound may differ from it in the last bits.
+		wrong(s["minimum"] != nil && x < least-1e-9 || bounded && x > most+1e-9, "range")
+	case []any:
+		wrong(s["type"] != "array", "type")
+		for i, item := range x {
+			out = append(out, violations(s["items"].(object), item, fmt.Sprintf("%s[%d]", at, i))...)
+		}
+	case object:
+		wrong(s["type"] != "object", "type")
+		properties := s["properties"].(object)
+		for key, item := range x {
+			if property, ok := properties[key].(object); ok {
+				out = append(out, violations(property, item, at+"."+key)...)
+			} else {
+				wrong(true, "unknown "+key)
+			}
+		}
+		for _, key := range asList(s["required"]) {
+			_, ok := x[key.(string)]
+			wrong(!ok, "missing "+key.(string))
+		}
+	}
+	return out
+}
+
+func asList(v any) []any {
+	list, _ := v.([]any)
+	return list
+}
