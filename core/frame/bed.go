@@ -95,12 +95,16 @@ func ThwartName(i, n int) string {
 }
 
 // BedHeight is the height of the bed with its end blocks under the bark at x, over
-// the bed's own ends.
+// the bed's own ends and the ground beyond them.
 func BedHeight(h hull.Hull, x float64) float64 {
 	d := h.Design
-	half := d.BedLength / 2
-	crown := d.BedCrown * (1 - x*x/(half*half))
-	return crown + d.EndBlocking*math.Pow(math.Abs(x)/h.HeelX, d.RockerSpread)
+	return d.BedCrown*crownShare(h, x) + d.EndBlocking*math.Pow(math.Abs(x)/h.HeelX, d.RockerSpread)
+}
+
+// crownShare is the share of the crown that the bed has at x.
+func crownShare(h hull.Hull, x float64) float64 {
+	t := 2 * x / h.Design.BedLength
+	return math.Max(0, 1-t*t)
 }
 
 // PostLength is the length of a post at x that holds the gunwale at its finished

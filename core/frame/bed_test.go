@@ -46,6 +46,7 @@ func TestBedsCrown(t *testing.T) {
 	assert.InDelta(t, d.BedCrown, frame.BedHeight(h, 0), 1e-12)
 	assert.InDelta(t, 0.75*d.BedCrown, frame.BedHeight(h, d.BedLength/4), 1e-12)
 	assert.InDelta(t, 0, frame.BedHeight(h, d.BedLength/2), 1e-12)
+	assert.Zero(t, frame.BedHeight(h, d.BedLength/2+1), "the ground beyond it is level")
 	blocked, _ := build(with(t, "rocker", 0.0, "endBlocking", 2*inch))
 	assert.InDelta(t, 2*inch, frame.BedHeight(blocked, h.HeelX)-frame.BedHeight(h, h.HeelX), 1e-12)
 }

@@ -129,8 +129,7 @@ func postFaults(h hull.Hull, thwarts []Thwart) []design.Fault {
 	for _, p := range posts(h, thwarts) {
 		shortest = min(shortest, p.Length)
 		// A crown lower by one lowers the bed at x by this much against the heels.
-		half := d.BedLength / 2
-		if eases := (h.HeelX*h.HeelX - p.X*p.X) / (half * half); eases > 0 {
+		if eases := crownShare(h, p.X) - crownShare(h, h.HeelX); eases > 0 {
 			crown = min(crown, d.BedCrown-(leastPost-p.Length)/eases)
 		} else if p.Length < leastPost-over {
 			crown = -1 // no crown mends a post beyond the heel

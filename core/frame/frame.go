@@ -24,7 +24,7 @@ func Build(h hull.Hull) Frame {
 		Gunwales:  newGunwales(h),
 		Thwarts:   thwarts,
 		Ribs:      ribs,
-		Lacing:    newLacing(h, thwarts, ribs),
+		Lacing:    newLacing(h, ribs),
 		Headboard: newHeadboard(h),
 		Stem:      newStem(h),
 		Sheathing: newSheathing(h),

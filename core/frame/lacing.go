@@ -35,7 +35,7 @@ type Lacing struct {
 // practice, no published source.
 const holeBelow = 0.25 * 0.0254
 
-func newLacing(h hull.Hull, thwarts []Thwart, ribs []Rib) Lacing {
+func newLacing(h hull.Hull, ribs []Rib) Lacing {
 	d := h.Design
 	var l Lacing
 	add := func(run float64, thwart int, holes []float64) {
@@ -48,15 +48,13 @@ func newLacing(h hull.Hull, thwarts []Thwart, ribs []Rib) Lacing {
 		add(0, 0, holes(d, 0))
 	}
 	for i, r := range ribs {
-		run, thwart := r.Run+r.Spacing/2, thwartAfter(thwarts, ribs, i)
-		switch {
-		case thwart > 0:
-			run = thwarts[thwart].Run
-		case r.Alone():
+		// Half a space out stands the thwart where there is one before the next rib.
+		run := r.Run + r.Spacing/2
+		if r.Alone() {
 			// Midway of what the half of the split group leaves of its space.
 			run += (splitRoom(d) - d.RibTipWidth/2) / 2
 		}
-		add(run, thwart, holes(d, run))
+		add(run, thwartAfter(ribs, i), holes(d, run))
 	}
 	for i, g := range l.Groups {
 		n := 4
@@ -103,7 +101,7 @@ func splitHoles(d design.Design) []float64 {
 func splitRoom(d design.Design) float64 { return splitHoles(d)[d.GroupHoles-1] }
 
 // thwartAfter is the thwart between rib i and the next, or -1.
-func thwartAfter(thwarts []Thwart, ribs []Rib, i int) int {
+func thwartAfter(ribs []Rib, i int) int {
 	if i+1 < len(ribs) && ribs[i+1].Bay > ribs[i].Bay {
 		return ribs[i+1].Bay
 	}

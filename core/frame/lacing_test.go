@@ -47,6 +47,9 @@ func TestGroupsByRibs(t *testing.T) {
 			at := map[int]int{}
 			for _, g := range f.Lacing.Groups {
 				at[g.Thwart]++
+				if g.Thwart >= 0 {
+					assert.InDelta(t, f.Thwarts[g.Thwart].Run, g.Run, 1e-9)
+				}
 			}
 			for i := range f.Thwarts {
 				assert.Equal(t, 1, at[i], "one group at thwart %d of %v", i, thwarts)
