@@ -1,0 +1,102 @@
+package sheet
+
+import (
+	"bufio"
+	"io"
+	"strconv"
+	"strings"
+
+	"barkwright/core/answer"
+	"barkwright/core/units"
+)
+
+// CSV writes a table as comma-separated values after RFC 4180, UTF-8: the boat's
+// name before every row, so that rows of several boats can be put together, and
+// every quantity twice, as a tape shows it and as a plain number in the SI unit its
+// heading names. It returns the writer's first error.
+func CSV(w io.Writer, boat string, t answer.Table, s units.System) error {
+	b := bufio.NewWriter(w)
+	head := []string{"Boat"}
+	for i, c := range t.Columns {
+		if unit := siUnits[c.Kind]; unit != "" && hasNumber(t, i) {
+			head = append(head, c.Label+" ("+shownUnit(c.Kind, s)+")", c.Label+" ("+unit+")")
+		} else {
+			head = append(head, c.Label)
+		}
+	}
+	record(b, head)
+	for _, r := range t.Rows {
+		fields := []string{boat}
+		for i, cell := range r.Cells {
+			c := t.Columns[i]
+			twice := siUnits[c.Kind] != "" && hasNumber(t, i)
+			switch {
+			case cell.Text != "" && twice:
+				fields = append(fields, cell.Text, "")
+			case cell.Text != "":
+				fields = append(fields, cell.Text)
+			case twice:
+				fields = append(fields, c.Kind.FormatASCII(cell.Value, s), strconv.FormatFloat(cell.Value, 'f', siPlaces, 64))
+			default:
+				fields = append(fields, c.Kind.FormatASCII(cell.Value, s))
+			}
+		}
+		record(b, fields)
+	}
+	return b.Flush()
+}
+
+// siUnits are the SI units that quantities are kept in; a kind without one is a
+// plain number.
+var siUnits = map[units.Kind]string{
+	units.Length: "m", units.SmallLength: "m", units.Thickness: "m", units.Offset: "m", units.Run: "m", units.Distance: "m",
+	units.Area: "m2", units.Angle: "rad", units.Mass: "kg", units.Volume: "m3", units.Speed: "m/s", units.Force: "N",
+	units.Moment: "N m", units.Power: "W", units.Density: "kg/m3", units.Temperature: "C",
+}
+
+// siPlaces gives a length to a hundredth of a millimetre: finer than any tape.
+const siPlaces = 5
+
+// shownUnit names how the first of the two columns is written.
+func shownUnit(k units.Kind, s units.System) string {
+	if s != units.Metric {
+		switch k {
+		case units.Length, units.Offset:
+			return "ft and in"
+		}
+	}
+	return strings.NewReplacer("°", "deg", "²", "2", "³", "3", "·", " ").Replace(k.Unit(s))
+}
+
+// hasNumber tells whether any cell of a column is a number.
+func hasNumber(t answer.Table, column int) bool {
+	for _, r := range t.Rows {
+		if r.Cells[column].Text == "" {
+			return true
+		}
+	}
+	return false
+}
+
+// record writes one line of fields.
+func record(b *bufio.Writer, fields []string) {
+	for i, f := range fields {
+		if i > 0 {
+			b.WriteByte(',')
+		}
+		b.WriteString(field(f))
+	}
+	b.WriteString("\r\n")
+}
+
+// field quotes where RFC 4180 asks for it. Text that a spreadsheet would run as a
+// formula gets an apostrophe before it; plain numbers do not.
+func field(s string) string {
+	if _, err := strconv.ParseFloat(s, 64); err != nil && s != "" && strings.ContainsRune("=+-@\t\r\n", rune(s[0])) {
+		s = "'" + s
+	}
+	if strings.ContainsAny(s, "\",\r\n") {
+		return `"` + strings.ReplaceAll(s, `"`, `""`) + `"`
+	}
+	return s
+}

@@ -1,0 +1,49 @@
+package sheet
+
+import (
+	"barkwright/core"
+	"barkwright/core/bark"
+	"barkwright/core/units"
+)
+
+// Kind is a sort of pattern that can be asked for; it makes one drawing or more.
+type Kind struct {
+	Key, Label string
+	make       func(maker) []Pattern
+}
+
+// maker is what patterns are made from.
+type maker struct {
+	core.Canoe
+	flat   *bark.Flat
+	system units.System
+}
+
+func (m maker) length(v float64) string { return units.Length.Format(v, m.system) }
+func (m maker) small(v float64) string  { return units.SmallLength.Format(v, m.system) }
+
+var kinds = []Kind{
+	{"stem", "Stem-piece", stemPattern},
+	{"form", "Bending form of the stem", formPattern},
+	{"headboard", "Headboard", headboardPattern},
+	{"frame", "Half of the building frame, in strips", framePatterns},
+	{"gores", "Gore cuts", gorePatterns},
+	{"sections", "Rib sections, at the middle, the thwarts and the end", sectionPatterns},
+	{"tip", "Rib taper and bevel", tipPattern},
+	{"stick", "Story stick for the gunwale", stickPattern},
+}
+
+// Kinds lists what patterns there are, in the order of the work.
+func Kinds() []Kind { return append([]Kind(nil), kinds...) }
+
+// Patterns draws the patterns of a kind. The gores need the bark laid flat; where
+// flat is nil, or nothing can be cut, there are none. A key that is no kind's has
+// none either.
+func Patterns(c core.Canoe, flat *bark.Flat, key string, s units.System) []Pattern {
+	for _, k := range kinds {
+		if k.Key == key {
+			return k.make(maker{c, flat, s})
+		}
+	}
+	return nil
+}
