@@ -19,6 +19,8 @@ type Canoe struct {
 	Bark   bark.Layout
 	Gather gather.List
 	Afloat Afloat
+	// Skin is the bark laid flat, nil until it is asked for.
+	Skin *Skin
 }
 
 // Validate finds everything that keeps a design from being built, each fault by

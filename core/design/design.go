@@ -16,6 +16,9 @@ type Design struct {
 	Root
 	Crew
 
+	// OnHand is the bark there is, if any is listed.
+	OnHand OnHand
+
 	// Own marks the dependent parameters that no longer follow.
 	Own Owned
 }
@@ -44,6 +47,8 @@ type Bed struct {
 	BarkThickness, SheetWidth, SheetLength        float64
 	Gores                                         int
 	GoreFoot, SeamLap, GunwaleTurn                float64
+	// StretchLimit is the stretch, as a share, up to which gores are enough.
+	StretchLimit float64
 }
 
 // Ends are the stems and headboards.

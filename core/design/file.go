@@ -43,6 +43,13 @@ type designJSON struct {
 	Values values `json:"values"`
 	// Set names the dependent parameters that no longer follow.
 	Set []string `json:"set"`
+	// Sheets are those on hand.
+	Sheets []sheetJSON `json:"sheets,omitempty"`
+}
+
+type sheetJSON struct {
+	Width  float64 `json:"width"`
+	Length float64 `json:"length"`
 }
 
 // values holds numbers by parameter key, written in the order of the table.
@@ -71,6 +78,9 @@ func (f File) Encode() ([]byte, error) {
 			if p.Owned(d) {
 				j.Set = append(j.Set, p.Key)
 			}
+		}
+		for _, s := range d.OnHand.List() {
+			j.Sheets = append(j.Sheets, sheetJSON(s))
 		}
 		out.Designs = append(out.Designs, j)
 	}
@@ -165,6 +175,12 @@ func (j designJSON) design() (Design, error) {
 			return Design{}, fmt.Errorf("The file names %.40q as set, which no design has.", key)
 		}
 		d.Own |= p.own
+	}
+	if len(j.Sheets) > MostSheets {
+		return Design{}, fmt.Errorf("The file holds %d sheets of bark on hand; %d are kept.", len(j.Sheets), MostSheets)
+	}
+	for i, s := range j.Sheets {
+		d.OnHand = d.OnHand.Put(i, Sheet(s))
 	}
 	return j.keep(d), nil
 }

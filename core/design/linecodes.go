@@ -12,7 +12,7 @@ var lineCodes = withPaddlers(map[string]string{
 	"frameWidth": "Fw", "frameLength": "Fl", "frameFull": "Ff", "frameFine": "Fe", "turnWidth": "T", "bilge": "Tb",
 	"bedLength": "Bl", "bedCrown": "Bc", "endBlocking": "Bb",
 	"barkThickness": "K", "sheetWidth": "Kw", "sheetLength": "Kl",
-	"gores": "Gn", "goreFoot": "Gf", "seamLap": "Sl", "gunwaleTurn": "Gt",
+	"gores": "Gn", "goreFoot": "Gf", "seamLap": "Sl", "gunwaleTurn": "Gt", "stretchLimit": "Kx",
 
 	"endHeight": "E", "headSetback": "Es", "heelLength": "El", "endFull": "Ef",
 	"stemDepth": "Sd", "stemWidth": "Sw", "stemLaminations": "Sn", "stemSolid": "Ss", "headboard": "Hb",

@@ -65,6 +65,16 @@ func schema() object {
 				"description": "The dependent values that have been set and follow no longer.",
 				"type":        "array", "uniqueItems": true, "items": object{"enum": set},
 			},
+			"sheets": object{
+				"description": "The sheets of bark on hand.", "type": "array", "maxItems": design.MostSheets,
+				"items": object{
+					"type": "object", "additionalProperties": false, "required": []string{"width", "length"},
+					"properties": object{
+						"width":  object{"description": "Round the tree, in metres.", "type": "number", "minimum": design.LeastSheetWidth, "maximum": design.MostSheetWidth},
+						"length": object{"description": "Up the tree, in metres.", "type": "number", "minimum": design.LeastSheetLength, "maximum": design.MostSheetLength},
+					},
+				},
+			},
 		},
 	}
 	return object{

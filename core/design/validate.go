@@ -19,7 +19,7 @@ const (
 // built and that algebra alone can tell; hull and frame know the rest. Nil where
 // nothing is wrong.
 func Validate(d Design) []Fault {
-	faults := textFaults(d)
+	faults := append(textFaults(d), onHandFaults(d.OnHand)...)
 	near, clean := d, true
 	for _, p := range table {
 		if p.Follows() && !p.Owned(d) {
