@@ -29,16 +29,46 @@ func Start(picture Picture) {
 		picture:  picture,
 		work:     work.New(design.Default(), units.Imperial16),
 		view:     scene.View{Zoom: 1, Handles: true},
+		outputs:  map[string]*output{},
 	}
-	p.buildResults()
+	p.buildHeadline()
 	p.findControls()
 	p.listenForm()
 	p.listenTools()
 	p.listenPicture()
 	p.refresh()
-	p.rest()
-	p.root().Get("dataset").Set("ready", "true")
+	p.afterPicture(func() {
+		p.buildResults()
+		p.refresh()
+		p.rest()
+		p.root().Get("dataset").Set("ready", "true")
+	})
 }
+
+// pictureWait is how long the rest of the page waits for the first picture, ms: in
+// a tab that is not looked at none comes.
+const pictureWait = 2000
+
+// afterPicture calls act once the first picture has been painted: what is below it
+// can wait, and the boat is seen sooner.
+func (p *page) afterPicture(act func()) {
+	began := js.Global().Get("performance").Call("now").Float()
+	var look js.Func
+	look = js.FuncOf(func(js.Value, []js.Value) any {
+		waited := js.Global().Get("performance").Call("now").Float() - began
+		if !p.root().Get("dataset").Get("drawn").Truthy() && waited < pictureWait {
+			js.Global().Call("setTimeout", look, pictureLook)
+			return nil
+		}
+		look.Release()
+		act()
+		return nil
+	})
+	js.Global().Call("setTimeout", look, pictureLook)
+}
+
+// pictureLook is how often it looks, ms.
+const pictureLook = 15
 
 // page is everything the program holds of the page.
 type page struct {
@@ -49,10 +79,14 @@ type page struct {
 	list     scene.List
 	drag     *drag // the handle in hand, or nil
 	aboard   int   // the paddlers whose folds show
-	controls map[string]control
-	outputs  map[string]output
-	resting  js.Value // the timer of what waits for the control to rest
-	restFunc js.Func
+	controls map[string]*control
+	outputs  map[string]*output
+	folds    []*fold
+	// before are the numbers compared with, of beforeDesign.
+	before       []answer.Number
+	beforeDesign design.Design
+	resting      js.Value // the timer of what waits for the control to rest
+	restFunc     js.Func
 }
 
 func (p *page) root() js.Value { return p.document.Get("documentElement") }
@@ -78,9 +112,9 @@ func (p *page) on(target js.Value, event string, act func(js.Value)) {
 // numbers and picture. What can wait comes in rest.
 func (p *page) refresh() {
 	p.showControls()
-	p.showNumbers(answer.All(p.work.Canoe), answer.All(p.work.Before))
+	p.showNumbers()
 	p.showChecks()
-	p.showOpenTables()
+	p.showTables(true)
 	p.draw()
 	p.restSoon()
 }
@@ -106,6 +140,6 @@ func (p *page) restSoon() {
 // rest does what need not follow every step: tables that are folded, the summary
 // for those who listen.
 func (p *page) rest() {
-	p.showFoldedTables()
+	p.showTables(false)
 	p.say()
 }

@@ -13,22 +13,26 @@ import (
 
 // control is what the form holds for one parameter.
 type control struct {
-	param                          design.Param
-	box, input, typed, echo, fault js.Value
-	shown                          float64 // SI value last shown
-	known                          bool
+	param             design.Param
+	box, input, typed js.Value
+	echo, fault       slot
+	shown             float64 // SI value last shown
+	known             bool
+	own               bool // last shown as set
+	// unread says that an entry could not be read: its message stays until it can.
+	unread bool
 }
 
 func (p *page) findControls() {
-	p.controls = map[string]control{}
+	p.controls = map[string]*control{}
 	for _, param := range design.Params() {
 		box := p.document.Call("querySelector", `[data-control="`+param.Key+`"]`)
-		p.controls[param.Key] = control{
+		p.controls[param.Key] = &control{
 			param: param, box: box,
 			input: box.Call("querySelector", "[name]"),
 			typed: box.Call("querySelector", "[data-typed]"),
-			echo:  box.Call("querySelector", ".echo"),
-			fault: box.Call("querySelector", ".fault"),
+			echo:  slot{at: box.Call("querySelector", ".echo"), known: true},
+			fault: slot{at: box.Call("querySelector", ".fault"), known: true},
 		}
 	}
 	p.setRanges()
@@ -36,7 +40,7 @@ func (p *page) findControls() {
 
 // setRanges writes the sliders' limits and steps in the units in use.
 func (p *page) setRanges() {
-	for key, c := range p.controls {
+	for _, c := range p.controls {
 		if c.param.Options == nil {
 			one := design.SliderUnit(c.param, p.work.System)
 			for name, v := range map[string]float64{"min": c.param.Min, "max": c.param.Max, "step": c.param.Step(p.work.System)} {
@@ -44,7 +48,6 @@ func (p *page) setRanges() {
 			}
 		}
 		c.known = false
-		p.controls[key] = c
 	}
 }
 
@@ -62,12 +65,14 @@ func (p *page) showControls() {
 		if !c.known || v != c.shown {
 			p.showControl(c, v)
 			c.shown, c.known = v, true
-			p.controls[key] = c
 		}
-		if c.param.Follows() {
-			c.box.Get("classList").Call("toggle", "own", c.param.Owned(d))
+		if own := c.param.Owned(d); own != c.own {
+			c.box.Get("classList").Call("toggle", "own", own)
+			c.own = own
 		}
-		p.showFault(c.fault, key)
+		if !c.unread {
+			c.fault.set(p.faultText(key))
+		}
 	}
 	for _, key := range []string{"name", "notes"} {
 		field := p.id(key)
@@ -75,14 +80,14 @@ func (p *page) showControls() {
 		if field.Get("value").String() != text {
 			field.Set("value", text)
 		}
-		p.showFault(p.id(key+"-fault"), key)
+		setText(p.id(key+"-fault"), p.faultText(key))
 	}
 	p.showCrew()
 	p.id("undo").Set("disabled", !p.work.CanUndo())
 	p.id("redo").Set("disabled", !p.work.CanRedo())
 }
 
-func (p *page) showControl(c control, v float64) {
+func (p *page) showControl(c *control, v float64) {
 	if c.param.Options != nil {
 		c.input.Set("value", strconv.Itoa(int(v)))
 		return
@@ -95,7 +100,7 @@ func (p *page) showControl(c control, v float64) {
 	c.input.Call("setAttribute", "aria-valuetext", spoken)
 	if !p.document.Get("activeElement").Equal(c.typed) {
 		c.typed.Set("value", text)
-		setText(c.echo, "")
+		c.echo.set("")
 	}
 }
 
@@ -107,15 +112,11 @@ func (p *page) format(param design.Param, v float64) string {
 	return param.Kind.Format(v, p.work.System)
 }
 
-func (p *page) showFault(at js.Value, key string) {
-	text := ""
+func (p *page) faultText(key string) string {
 	if f, ok := p.work.Fault(key); ok {
-		text = f.Message(p.work.System)
+		return f.Message(p.work.System)
 	}
-	if at.Get("dataset").Get("entry").Truthy() {
-		return // the message of an entry that could not be read stays until it can
-	}
-	setText(at, text)
+	return ""
 }
 
 func setText(at js.Value, text string) {
@@ -160,7 +161,7 @@ func (p *page) formInput(e js.Value) {
 		i, _ := strconv.Atoi(target.Get("value").String())
 		p.work.Set(key, float64(i))
 	default:
-		p.clearEntry(c)
+		c.unread = false
 		p.work.Set(key, target.Get("valueAsNumber").Float()*design.SliderUnit(c.param, p.work.System))
 	}
 	p.refresh()
@@ -178,27 +179,27 @@ func (p *page) formChange(e js.Value) {
 
 // typed reads an entry: while it is being typed only its echo shows; done, it is
 // set, or its fault stands at the control and what was typed stays.
-func (p *page) typed(c control, text string, done bool) {
+func (p *page) typed(c *control, text string, done bool) {
 	v, echo, err := p.read(c.param, text)
 	if !done {
 		if err == nil {
-			setText(c.echo, echo)
+			c.echo.set(echo)
 		} else {
-			setText(c.echo, "")
+			c.echo.set("")
 		}
 		return
 	}
 	if err != nil {
-		c.fault.Get("dataset").Set("entry", "true")
-		setText(c.fault, err.Error())
-		setText(c.echo, "")
+		c.unread = true
+		c.fault.set(err.Error())
+		c.echo.set("")
 		return
 	}
-	p.clearEntry(c)
-	setText(c.echo, echo)
+	c.unread = false
+	c.echo.set(echo)
 	p.work.Set(c.param.Key, v)
 	p.refresh()
-	setText(c.echo, echo)
+	c.echo.set(echo)
 }
 
 func (p *page) read(param design.Param, text string) (float64, string, error) {
@@ -208,26 +209,20 @@ func (p *page) read(param design.Param, text string) (float64, string, error) {
 	return param.Kind.Parse(text, p.work.System)
 }
 
-// clearEntry forgets an entry that could not be read.
-func (p *page) clearEntry(c control) {
-	c.fault.Get("dataset").Delete("entry")
-}
-
 func (p *page) formClick(e js.Value) {
 	target := e.Get("target")
 	if b := target.Call("closest", "button[data-step]"); !b.IsNull() {
 		n, _ := strconv.Atoi(b.Get("dataset").Get("step").String())
 		key := keyOf(b)
-		p.clearEntry(p.controls[key])
+		p.controls[key].unread = false
 		p.work.Step(key, n)
 		p.refresh()
 		return
 	}
 	if b := target.Call("closest", "button[data-reset]"); !b.IsNull() {
 		c := p.controls[keyOf(b)]
-		p.clearEntry(c)
+		c.unread = false
 		c.known = false
-		p.controls[c.param.Key] = c
 		p.work.Reset(c.param.Key)
 		p.refresh()
 		p.save()
@@ -240,9 +235,6 @@ func (p *page) setSystem(s units.System) {
 	p.work.System = s
 	p.view.System = s
 	p.setRanges()
-	for _, o := range p.outputs {
-		o.stale()
-	}
 	p.refresh()
 	p.rest()
 }
@@ -250,7 +242,7 @@ func (p *page) setSystem(s units.System) {
 // replace shows a design that came from elsewhere.
 func (p *page) replace(d design.Design) {
 	for _, c := range p.controls {
-		p.clearEntry(c)
+		c.unread = false
 	}
 	p.work.Replace(d)
 	p.refresh()

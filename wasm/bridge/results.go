@@ -8,18 +8,21 @@ import (
 	"syscall/js"
 
 	"barkwright/core/answer"
-	"barkwright/core/sheet"
 	"barkwright/wasm/work"
 )
 
 // output is where one result shows: its headline and its row.
 type output struct {
-	values, changes []js.Value
-	working         js.Value // the fold with its working
-	text, change    *string  // last shown
+	texts, changes []*slot
+	values, bases  []*data
+	working        js.Value // the fold with its working
+	change         string   // last shown
 }
 
-func (o output) stale() { *o.text, *o.change = "\x00", "\x00" }
+func (o *output) add(at js.Value) {
+	value, basis := dataOf(at, "value"), dataOf(at, "basis")
+	o.texts, o.values, o.bases = append(o.texts, &slot{at: at}), append(o.values, &value), append(o.bases, &basis)
+}
 
 // escape makes text safe between tags and in quoted attributes.
 var escape = strings.NewReplacer("&", "&amp;", "<", "&lt;", ">", "&gt;", `"`, "&#34;")
@@ -27,19 +30,27 @@ var escape = strings.NewReplacer("&", "&amp;", "<", "&lt;", ">", "&gt;", `"`, "&
 // basisMarks are the filled marks beside a basis: decoration, the word says it.
 var basisMarks = map[answer.Basis]string{answer.Computed: "●●●●", answer.Published: "●●●●", answer.CommonPractice: "●●●○", answer.Estimate: "●○○○"}
 
-// buildResults writes the results' frame once; numbers are filled in afterwards.
-func (p *page) buildResults() {
-	numbers := answer.All(p.work.Canoe)
-	var head, body strings.Builder
+// buildHeadline writes the frame of the numbers that are always in sight.
+func (p *page) buildHeadline() {
+	var head strings.Builder
 	for _, key := range answer.Headline() {
-		for _, n := range numbers {
-			if n.Key == key {
-				head.WriteString(`<p class="figure"><span>` + escape.Replace(shortLabels[key]) + `</span> <output data-result="` + key + `" data-head></output> <small data-change="` + key + `"></small></p>`)
-			}
-		}
+		head.WriteString(`<p class="figure"><span>` + escape.Replace(shortLabels[key]) + `</span> <output data-result="` + key + `"></output> <small data-change="` + key + `"></small></p>`)
 	}
 	head.WriteString(`<p class="checks" id="head-checks"></p>`)
 	p.id("headline").Set("innerHTML", head.String())
+	p.findOutputs(p.id("headline"))
+}
+
+// buildResults writes the results' frame; numbers are filled in afterwards.
+func (p *page) buildResults() {
+	numbers := answer.All(p.work.Canoe)
+	var tables []answer.Table
+	for _, key := range answer.TableKeys() {
+		if t, ok := answer.MakeTable(p.work.Canoe, key); ok {
+			tables = append(tables, t)
+		}
+	}
+	var body strings.Builder
 	for _, g := range answer.Groups() {
 		body.WriteString(`<section class="step"><h2>` + escape.Replace(string(g)) + `</h2><div class="checks" data-checks="` + escape.Replace(string(g)) + `"></div><div class="numbers">`)
 		for _, n := range numbers {
@@ -49,30 +60,52 @@ func (p *page) buildResults() {
 			}
 		}
 		body.WriteString("</div>")
-		for _, key := range answer.TableKeys() {
-			if t, _ := answer.MakeTable(p.work.Canoe, key); t.Group == g {
-				open := ""
-				if openTables[key] {
-					open = " open"
-				}
-				body.WriteString(`<details class="sheet" data-fold="` + key + `"` + open + `><summary>` + escape.Replace(t.Title) + `</summary><p class="help">` + escape.Replace(t.Note) + `</p><div class="scroll" tabindex="0" role="region" aria-label="` + escape.Replace(t.Title) + `"></div></details>`)
+		for _, t := range tables {
+			if t.Group == g {
+				writeFold(&body, t)
 			}
 		}
 		body.WriteString("</section>")
 	}
 	p.id("tables").Set("innerHTML", body.String())
-	p.outputs = map[string]output{}
-	for _, n := range numbers {
-		o := output{working: p.document.Call("querySelector", `[data-number="`+n.Key+`"] .working`), text: new(string), change: new(string)}
-		o.stale()
-		each(p.document, `[data-result="`+n.Key+`"]`, func(v js.Value) { o.values = append(o.values, v) })
-		each(p.document, `[data-change="`+n.Key+`"]`, func(v js.Value) { o.changes = append(o.changes, v) })
-		p.outputs[n.Key] = o
+	p.findOutputs(p.id("tables"))
+	p.findFolds()
+	p.listenResults()
+}
+
+func writeFold(b *strings.Builder, t answer.Table) {
+	open := ""
+	if openTables[t.Key] {
+		open = " open"
 	}
+	title := escape.Replace(t.Title)
+	b.WriteString(`<details class="sheet" data-fold="` + t.Key + `"` + open + `><summary>` + title + `</summary><p class="help">` + escape.Replace(t.Note) +
+		`</p><div class="scroll" tabindex="0" role="region" aria-label="` + title + `"></div></details>`)
+}
+
+// findOutputs takes hold of every place in an element where a result shows.
+func (p *page) findOutputs(in js.Value) {
+	at := func(key string) *output {
+		if p.outputs[key] == nil {
+			p.outputs[key] = &output{}
+		}
+		return p.outputs[key]
+	}
+	each(in, "[data-result]", func(v js.Value) { at(v.Get("dataset").Get("result").String()).add(v) })
+	each(in, "[data-change]", func(v js.Value) {
+		o := at(v.Get("dataset").Get("change").String())
+		o.changes = append(o.changes, &slot{at: v, known: true})
+	})
+	each(in, "[data-number]", func(v js.Value) {
+		at(v.Get("dataset").Get("number").String()).working = v.Call("querySelector", ".working")
+	})
+}
+
+func (p *page) listenResults() {
 	results := p.id("results")
-	results.Call("addEventListener", "toggle", js.FuncOf(func(_ js.Value, args []js.Value) any {
+	results.Call("addEventListener", "toggle", js.FuncOf(func(js.Value, []js.Value) any {
 		p.showWorkings(answer.All(p.work.Canoe))
-		p.showOpenTables()
+		p.showTables(true)
 		return nil
 	}), true)
 	p.on(results, "click", p.rowTouched)
@@ -92,29 +125,28 @@ var shortLabels = map[string]string{
 	"root.total": "Split root", "seams.total": "Seams", "bark.width": "Bark width", "stem.minRadius": "Stem bend",
 }
 
-// showNumbers writes every number that changed.
-func (p *page) showNumbers(now, before []answer.Number) {
+// showNumbers writes every number that changed, and how it changed since the
+// control in hand was taken up.
+func (p *page) showNumbers() {
+	now := answer.All(p.work.Canoe)
+	if d := p.work.Before.Design; p.before == nil || d != p.beforeDesign {
+		p.before, p.beforeDesign = answer.All(p.work.Before), d
+	}
 	s := p.work.System
 	for i, n := range now {
 		o := p.outputs[n.Key]
-		text, change := n.Text(s), work.Change(before[i], n, s)
-		if text != *o.text {
-			for _, v := range o.values {
-				v.Set("textContent", text)
-			}
-			*o.text = text
+		if o == nil {
+			continue // its place is not built yet
 		}
-		value := strconv.FormatFloat(n.Value, 'g', 12, 64)
-		for _, v := range o.values {
-			data := v.Get("dataset")
-			data.Set("value", value)
-			data.Set("basis", string(n.Basis))
+		text, value := n.Text(s), strconv.FormatFloat(n.Value, 'g', 12, 64)
+		o.change = work.Change(p.before[i], n, s)
+		for i := range o.texts {
+			o.texts[i].set(text)
+			o.values[i].put(value)
+			o.bases[i].put(string(n.Basis))
 		}
-		if change != *o.change {
-			for _, v := range o.changes {
-				v.Set("textContent", change)
-			}
-			*o.change = change
+		for _, c := range o.changes {
+			c.set(o.change)
 		}
 	}
 	p.showWorkings(now)
@@ -122,10 +154,11 @@ func (p *page) showNumbers(now, before []answer.Number) {
 
 // showWorkings fills the workings that are unfolded.
 func (p *page) showWorkings(now []answer.Number) {
+	opened := map[string]bool{}
+	each(p.document, "details.number[open]", func(e js.Value) { opened[e.Get("dataset").Get("number").String()] = true })
 	for _, n := range now {
-		at := p.outputs[n.Key].working
-		if at.Get("parentNode").Get("open").Bool() {
-			at.Set("innerHTML", "<p>"+escape.Replace(n.Working(p.work.System))+`</p><p class="basis"><b>`+escape.Replace(string(n.Basis))+`</b> <span aria-hidden="true">`+basisMarks[n.Basis]+"</span></p><p>Source: "+escape.Replace(n.Source)+".</p>")
+		if opened[n.Key] {
+			setHTML(p.outputs[n.Key].working, "<p>"+escape.Replace(n.Working(p.work.System))+`</p><p class="basis"><b>`+escape.Replace(string(n.Basis))+`</b> <span aria-hidden="true">`+basisMarks[n.Basis]+"</span></p><p>Source: "+escape.Replace(n.Source)+".</p>")
 		}
 	}
 }
@@ -162,30 +195,6 @@ func setHTML(at js.Value, html string) {
 	at.Set("innerHTML", html)
 }
 
-func (p *page) showOpenTables()   { p.showTables(true) }
-func (p *page) showFoldedTables() { p.showTables(false) }
-
-func (p *page) showTables(open bool) {
-	each(p.document, "[data-fold]", func(fold js.Value) {
-		if fold.Get("open").Bool() == open {
-			p.showTable(fold)
-		}
-	})
-}
-
-func (p *page) showTable(fold js.Value) {
-	t, ok := answer.MakeTable(p.work.Canoe, fold.Get("dataset").Get("fold").String())
-	if !ok {
-		return
-	}
-	var b strings.Builder
-	if err := sheet.HTMLTable(&b, t, p.work.System); err != nil {
-		panic("bridge: a strings.Builder does not fail")
-	}
-	setHTML(fold.Call("querySelector", ".scroll"), b.String())
-	p.markRows()
-}
-
 // say tells those who listen what changed, once the control rests.
 func (p *page) say() {
 	if len(p.work.Faults) > 0 {
@@ -194,8 +203,8 @@ func (p *page) say() {
 	}
 	var said []string
 	for _, key := range answer.Headline() {
-		if o := p.outputs[key]; *o.change != "" {
-			said = append(said, shortLabels[key]+" "+*o.text)
+		if o := p.outputs[key]; o.change != "" {
+			said = append(said, shortLabels[key]+" "+o.texts[0].text)
 		}
 	}
 	setText(p.id("status"), strings.Join(said, ", "))

@@ -80,7 +80,7 @@ func (p *page) do(what string) {
 		return
 	}
 	for _, c := range p.controls {
-		p.clearEntry(c)
+		c.unread = false
 	}
 	p.refresh()
 	p.save()
