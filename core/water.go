@@ -1,6 +1,8 @@
 package core
 
 import (
+	"math"
+
 	"barkwright/core/afloat"
 	"barkwright/core/geom"
 	"barkwright/core/units"
@@ -10,11 +12,13 @@ import (
 // water as loaded, and what is read off them.
 type Water struct {
 	Righting afloat.RightingCurve
-	// Lean is how the boat lies with the paddler nearest the middle leaning out by
-	// LeanDistance to starboard; it holds where there is a paddler.
-	Lean    afloat.Floated
-	Carries []afloat.Carried // from none upward, by carryStep of freeboard
-	Moving  Moving
+	// Lean is how the boat lies with the heaviest paddler leaning out by LeanDistance
+	// to starboard, and LeanMost how far out that one's middle may go, m, before
+	// water comes over or she goes over dry. They hold where there is a paddler.
+	Lean     afloat.Floated
+	LeanMost float64
+	Carries  []afloat.Carried // from none upward, by carryStep of freeboard
+	Moving   Moving
 }
 
 // Moving is what it costs to move. State is Floats where the boat floats upright
@@ -27,9 +31,9 @@ type Moving struct {
 }
 
 const (
-	// LeanDistance is how far a leaning paddler's middle moves out, m: about as
-	// far as kneeling on one knee and reaching goes. A choice of this project.
-	LeanDistance = 8 * units.Inch
+	// LeanDistance is how far a leaning paddler's middle moves out, m: the shoulders
+	// two or three times as far. A choice of this project.
+	LeanDistance = 1 * units.Inch
 	// Pace is the speed that the push is stated for, m/s: a walk, and what loaded
 	// canoes are commonly paddled at. A choice of this project.
 	Pace = 3 * units.MilePerHour
@@ -46,9 +50,9 @@ const (
 func OnWater(c Canoe) Water {
 	a := c.Afloat
 	w := Water{Righting: a.Body.Righting(a.Load, a.Water, heelSteps)}
-	if len(a.Crew) > 0 {
-		lean := a.Load.Moved(a.Crew[len(a.Crew)/2].Mass, geom.Vec3{Y: -LeanDistance})
-		w.Lean = a.Body.Float(lean, a.Water)
+	if heaviest := a.Heaviest(); heaviest > 0 {
+		w.Lean = a.Body.Float(a.Load.Moved(heaviest, geom.Vec3{Y: -LeanDistance}), a.Water)
+		w.LeanMost = mostLean(w.Righting) * a.Load.Mass / heaviest
 	}
 	for f := 0.0; f < c.Design.Depth; f += carryStep {
 		w.Carries = append(w.Carries, a.Body.CarriesLevel(a.Boat, a.Water, f))
@@ -68,3 +72,32 @@ func moving(a Afloat, crew int) Moving {
 	}
 	return m
 }
+
+// Heaviest is the mass of the heaviest paddler; none for no crew.
+func (a Afloat) Heaviest() float64 {
+	most := 0.0
+	for _, p := range a.Crew {
+		most = max(most, p.Mass)
+	}
+	return most
+}
+
+// mostLean is how far the middle of the whole load may move to the side: at each
+// heel by the arm over the heel's cosine, so the most of that while she is dry.
+func mostLean(r afloat.RightingCurve) float64 {
+	most := 0.0
+	lean := func(a afloat.Attitude) { most = max(most, a.Arm/math.Cos(a.Plane.Heel)) }
+	for _, p := range r.Points {
+		// At 90 degrees moving to the side is moving up, and holds nothing.
+		if p.Firm && p.Plane.Heel < math.Pi/2-heelSlack {
+			lean(p.Attitude)
+		}
+	}
+	if r.Swamps && r.State == afloat.Floats && r.Swamped.Plane.Heel < math.Pi/2-heelSlack {
+		lean(r.Swamped)
+	}
+	return most
+}
+
+// heelSlack keeps off the last bits of a right angle.
+const heelSlack = 1e-6

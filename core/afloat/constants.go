@@ -73,9 +73,11 @@ const (
 	BriskPower   = 75.0  // W
 	HardPower    = 100.0 // W
 
+	// PaddleEfficiency is the share of a paddler's power that drives the boat, and
+	// its range.
 	PaddleEfficiency      = 0.65
-	leastPaddleEfficiency = 0.60
-	mostPaddleEfficiency  = 0.75
+	LeastPaddleEfficiency = 0.60
+	MostPaddleEfficiency  = 0.75
 
 	// PaddlingDay is six hours, in seconds: the day the result is stated for.
 	PaddlingDay = 6 * 3600.0

@@ -27,8 +27,8 @@ type Day struct {
 func DayOn(curve []Push, p Paddling) Day {
 	power := float64(p.Paddlers) * p.Power
 	mid, ok := speedOn(curve, power*PaddleEfficiency, Push.Theory)
-	low, okLow := speedOn(curve, power*leastPaddleEfficiency, Push.High)
-	high, okHigh := speedOn(curve, power*mostPaddleEfficiency, func(p Push) float64 { return p.Friction + p.WaveLow })
+	low, okLow := speedOn(curve, power*LeastPaddleEfficiency, Push.High)
+	high, okHigh := speedOn(curve, power*MostPaddleEfficiency, func(p Push) float64 { return p.Friction + p.WaveLow })
 	if !ok || !okLow || !okHigh {
 		return Day{State: NoSuchSpeed}
 	}

@@ -25,6 +25,7 @@ var tables = []struct {
 	{"ribs", ribsTable}, {"sheathing", sheathingTable},
 	{"seams", seamsTable},
 	{"logs", logsTable}, {"pieces", piecesTable},
+	{"figures", figuresTable},
 }
 
 // TableKeys lists the tables in the order of the work.

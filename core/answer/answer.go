@@ -49,8 +49,10 @@ type Number struct {
 	Low, High float64
 	// Word stands in place of the value: a verdict, or the state of a number that
 	// has no value, such as will not fit.
-	Word  string
-	Basis Basis
+	Word string
+	// Absent says that there is no number in this state: Value stands for nothing.
+	Absent bool
+	Basis  Basis
 	// Working is the rule in words with the user's numbers.
 	Working func(units.System) string
 	Source  string
@@ -91,4 +93,10 @@ func (n Number) between(low, high float64) Number {
 func (n Number) in(word string) Number {
 	n.Word = word
 	return n
+}
+
+// absent says in a word why there is no number.
+func (n Number) absent(why string) Number {
+	n.Value, n.Low, n.High, n.Absent = 0, 0, 0, true
+	return n.in(why)
 }

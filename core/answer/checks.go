@@ -2,7 +2,6 @@ package answer
 
 import (
 	"barkwright/core"
-	"barkwright/core/afloat"
 	"barkwright/core/frame"
 	"barkwright/core/units"
 	"barkwright/core/wood"
@@ -88,29 +87,4 @@ func sheetCheck(c core.Canoe) Warning {
 	}
 	return Warning{Key: "bark.width", Label: "Bark", Group: BarkAndFrame, State: Near, Word: "side panels needed",
 		Text: working("the sheet is # narrower than the boat: sew on side panels, or find a tree # through", length(n.Width-d.SheetWidth), small(n.TreeWidth.Diameter))}
-}
-
-// lowFreeboard is the freeboard under which the page warns: makers' and
-// instructors' custom of six inches for the largest load of an open canoe. Common
-// practice, from memory.
-const lowFreeboard = 6 * units.Inch
-
-func floatCheck(c core.Canoe) Warning {
-	f := c.Afloat.Floated
-	w := Warning{Key: "afloat.state", Label: "Load", Group: OnTheWater}
-	switch {
-	case f.State == afloat.Overloaded:
-		w.State, w.Word = Beyond, f.State.String()
-		w.Text = working("# more than brings the gunwale to the water: take less, or build deeper or longer", mass(f.Excess))
-	case f.State != afloat.Floats:
-		w.State, w.Word = Beyond, f.State.String()
-		w.Text = working("take less or place it lower and nearer the middle, or build broader")
-	case f.Upright.Freeboard < lowFreeboard:
-		w.State, w.Word = Near, "little freeboard"
-		w.Text = working("# of freeboard: by custom an open canoe keeps 6 in", length(f.Upright.Freeboard))
-	default:
-		w.State, w.Word = Within, "floats"
-		w.Text = working("# of freeboard in calm water", length(f.Upright.Freeboard))
-	}
-	return w
 }

@@ -6,58 +6,102 @@ import (
 	"barkwright/core/units"
 )
 
+// The methods on the water, each with what it leaves out.
 const (
-	fromFloating = "volume of the stations under the water plane, free to sink and trim; a teaching estimate and no rating"
-	// noNumber stands where a boat in another state has no such number.
-	noNumber = "no number"
+	fromFloating = "volume of the stations under the water plane, free to sink and trim; calm water and a rigid load. A teaching estimate and no rating: no US, EU or ISO loading rule looked at covers canoes"
+	fromStanding = "righting arm of a rigid load, free to sink and trim. People move, and shifting weight is what capsizes most canoes; water in the boat takes her stiffness away. A teaching estimate and no rating"
 )
 
+// waterNumbers are those that follow every step of a slider.
 func waterNumbers(c core.Canoe) []Number {
 	a, f := c.Afloat, c.Afloat.Floated
 	up := f.Upright
-	word := ""
-	if up.State != afloat.Floats || f.State == afloat.Overloaded || f.State == afloat.NotConverged {
-		word = f.State.String()
+	if f.State == afloat.Overloaded || f.State == afloat.NotConverged {
+		up.State = f.State
+	}
+	lies := func(key, label string, k units.Kind, v float64, source string, how func(units.System) string) Number {
+		n := number(OnTheWater, key, label, k, v, source, how).by(Estimate)
+		if up.State != afloat.Floats {
+			return n.absent(f.State.String())
+		}
+		return n
 	}
 	out := []Number{
-		number(OnTheWater, "afloat.draught", "Draught", units.Length, up.Draught, fromFloating,
-			working("# in all: the boat #, her crew and cargo", mass(a.Load.Mass), mass(a.Boat.Mass))).by(Estimate).in(word),
-		number(OnTheWater, "afloat.freeboard", "Least freeboard", units.Length, up.Freeboard, fromFloating,
-			working("to the lowest point of the sheer, # from amidships, as trimmed", length(abs(up.FreeboardAt.X)))).by(Estimate).in(word),
-		number(OnTheWater, "afloat.trim", "Trim, by the bow", units.Angle, up.Trim, fromFloating,
-			working("the load's middle stands over the water's")).by(Estimate).in(word),
+		lies("afloat.draught", "Draught", units.Length, up.Draught, fromFloating,
+			working("# in all: the boat #, her crew and cargo", mass(a.Load.Mass), mass(a.Boat.Mass))),
+		lies("afloat.freeboard", "Least freeboard", units.Length, up.Freeboard, fromFloating,
+			working("to the top of the inwale at its lowest over the water, as the boat trims")),
+		lies("afloat.freeboardAt", "Where it is least, forward of amidships", units.Offset, up.FreeboardAt.X, fromFloating,
+			working("the sheer is # over the bottom there", length(up.FreeboardAt.Z))),
+		lies("afloat.trim", "Trim, bow down", units.Angle, up.Trim, fromFloating,
+			working("the middle of all the weight stands # forward of amidships, and so does that of the water pushed aside", offset(a.Load.Centre.X))),
 		number(OnTheWater, "afloat.displacement", "All that the water carries", units.Mass, a.Load.Mass, fromFloating,
-			working("boat #, # paddlers of # and cargo #", mass(a.Boat.Mass), count(c.Design.Paddlers), mass(c.Design.PaddlerMass), mass(c.Design.Cargo))).by(Estimate),
-		stiffness("afloat.gm", "Stiffness upright, GM", f.GM, word, "the slope of the righting arm upright"),
-		stiffness("afloat.gmHigher", "GM with the crew 2 in higher", a.GMLow, word, "the crew raised 2 in"),
-		stiffness("afloat.gmLower", "GM with the crew 2 in lower", a.GMHigh, word, "the crew lowered 2 in"),
+			working("boat #, # paddlers together # and cargo #", mass(a.Boat.Mass), count(len(a.Crew)), mass(crewMass(a)), mass(a.Cargo.Mass))).by(Estimate),
+		lies("afloat.gm", "Stiffness upright, GM", units.Length, f.GM, fromStanding,
+			working("how fast the righting arm grows as the boat begins to heel; less than nothing, and she will not stay upright")),
+		lies("afloat.gmHigher", "GM with the crew 2 in higher", units.Length, a.GMLow, fromStanding,
+			working("# of people raised #", mass(crewMass(a)), small(afloat.CrewHeightStep))),
+		lies("afloat.gmLower", "GM with the crew 2 in lower", units.Length, a.GMHigh, fromStanding,
+			working("# of people lowered #", mass(crewMass(a)), small(afloat.CrewHeightStep))),
+		lollNumber(f, lies),
 	}
 	for i, carried := range a.Carries {
-		key, label := loadKeys[i], loadLabels[i]
-		n := number(OnTheWater, key, label, units.Mass, carried.Payload, fromFloating,
-			working("floated level, # in all less the boat #", mass(carried.Total), mass(a.Boat.Mass))).by(Estimate)
+		n := number(OnTheWater, loads[i].key, loads[i].label, units.Mass, carried.Payload, fromFloating,
+			working("floated level, # with the boat's own #", mass(carried.Total), mass(a.Boat.Mass))).by(Estimate)
 		if carried.State != afloat.Floats {
-			n = n.in(carried.State.String())
+			n = n.absent(carried.State.String())
 		}
 		out = append(out, n)
 	}
 	return out
 }
 
-var (
-	loadKeys   = [...]string{"afloat.loadAtThreeInches", "afloat.loadAtFourInches", "afloat.loadAtSixInches", "afloat.loadAtEightInches"}
-	loadLabels = [...]string{"Load that leaves 3 in of freeboard", "Load that leaves 4 in of freeboard", "Load that leaves 6 in of freeboard", "Load that leaves 8 in of freeboard"}
-)
-
-func stiffness(key, label string, v float64, word, how string) Number {
-	return number(OnTheWater, key, label, units.Length, max(0, v), fromFloating, working(how)).by(Estimate).in(gmWord(v, word))
+// loads names the marked freeboards, in the order of afloat.MarkedFreeboards.
+var loads = [...]struct{ key, label string }{
+	{"afloat.loadAtThreeInches", "Load that leaves 3 in of freeboard"},
+	{"afloat.loadAtFourInches", "Load that leaves 4 in of freeboard"},
+	{"afloat.loadAtSixInches", "Load that leaves 6 in of freeboard"},
+	{"afloat.loadAtEightInches", "Load that leaves 8 in of freeboard"},
 }
 
-func gmWord(v float64, word string) string {
-	if word == "" && v < 0 {
-		return "negative: will not stay upright"
+func crewMass(a core.Afloat) float64 { return afloat.Total(a.Crew...).Mass }
+
+// lollNumber is the heel that a boat too tender to stay upright falls to.
+func lollNumber(f afloat.Floated, lies func(string, string, units.Kind, float64, string, func(units.System) string) Number) Number {
+	n := lies("afloat.loll", "Heel she comes to rest at", units.Angle, f.Rest.Plane.Heel, fromStanding,
+		working("where the righting arm is nothing and grows on heeling farther"))
+	if f.State == afloat.CapsizesUpright && f.Rest.State != afloat.Floats {
+		return n.absent("none: she goes over")
 	}
-	return word
+	return n
 }
 
-func abs(v float64) float64 { return max(v, -v) }
+// lowFreeboard is the freeboard under which the page warns: makers' and
+// instructors' custom of six inches for the largest load of an open canoe. Common
+// practice, from memory.
+const lowFreeboard = 6 * units.Inch
+
+// floatCheck names how the boat lies and what would mend it.
+func floatCheck(c core.Canoe) Warning {
+	f := c.Afloat.Floated
+	w := Warning{Key: "afloat.state", Label: "Load", Group: OnTheWater, State: Beyond, Word: f.State.String()}
+	switch {
+	case f.State == afloat.Overloaded:
+		w.Text = working("# more than brings the gunwale to the water: take less, or build deeper or longer", mass(f.Excess))
+	case f.State == afloat.Swamped:
+		w.Text = working("water comes over the gunwale # forward of amidships: place the load nearer the middle, or take less", offset(f.Upright.FreeboardAt.X))
+	case f.State == afloat.CapsizesUpright && f.Rest.State == afloat.Floats:
+		w.Text = working("GM is #: she falls to # of heel and lies there. Place the load lower, or build broader", length(f.GM), angle(f.Rest.Plane.Heel))
+	case f.State == afloat.CapsizesUpright:
+		w.Text = working("GM is #: she goes over until water comes in. Place the load lower, or build broader", length(f.GM))
+	case f.State == afloat.NotConverged:
+		w.Text = working("no trim balances this load: its middle is # forward of amidships. Place it nearer the middle", offset(c.Afloat.Load.Centre.X))
+	case f.Upright.Freeboard < lowFreeboard:
+		w.State, w.Word = Near, "little freeboard"
+		w.Text = working("# of freeboard: by custom an open canoe keeps 6 in", length(f.Upright.Freeboard))
+	default:
+		w.State = Within
+		w.Text = working("# of freeboard in calm water", length(f.Upright.Freeboard))
+	}
+	return w
+}

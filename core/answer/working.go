@@ -18,9 +18,13 @@ func thin(v float64) term    { return term{units.Thickness, v} }
 func run(v float64) term     { return term{units.Run, v} }
 func ratio(v float64) term   { return term{units.Ratio, v} }
 func percent(v float64) term { return term{units.Percent, v} }
+func strain(v float64) term  { return term{units.Strain, v} }
 func angle(v float64) term   { return term{units.Angle, v} }
 func area(v float64) term    { return term{units.Area, v} }
 func mass(v float64) term    { return term{units.Mass, v} }
+func offset(v float64) term  { return term{units.Offset, v} }
+func speed(v float64) term   { return term{units.Speed, v} }
+func power(v float64) term   { return term{units.Power, v} }
 func count(v int) term       { return term{units.Count, float64(v)} }
 
 // working is a rule whose every # is replaced by the next term as the user reads

@@ -1,0 +1,108 @@
+package answer_test
+
+import (
+	"math"
+	"math/rand/v2"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"barkwright/core"
+	"barkwright/core/answer"
+	"barkwright/core/design"
+	"barkwright/core/internal/check"
+	"barkwright/core/units"
+)
+
+func set(t testing.TB, d design.Design, key string, v float64) design.Design {
+	t.Helper()
+	p, ok := design.Lookup(key)
+	require.True(t, ok, key)
+	return p.Set(d, v)
+}
+
+// onWater is every result on the water by key.
+func onWater(d design.Design) map[string]answer.Number {
+	c := core.Evaluate(d)
+	all := map[string]answer.Number{}
+	for _, n := range append(answer.All(c), answer.Water(c, core.OnWater(c))...) {
+		if n.Group == answer.OnTheWater {
+			all[n.Key] = n
+		}
+	}
+	return all
+}
+
+// The results that other parts of the page count on.
+func TestKeysOnTheWater(t *testing.T) {
+	all := onWater(design.Default())
+	for _, key := range []string{"afloat.draught", "afloat.freeboard", "afloat.displacement", "afloat.gm", "afloat.maxRightingArm", "afloat.loadAtSixInches", "afloat.speed"} {
+		n, ok := all[key]
+		require.True(t, ok, key)
+		assert.False(t, n.Absent, key)
+		assert.Positive(t, n.Value, key)
+	}
+	for key, n := range all {
+		assert.NotEmpty(t, n.Source, key)
+		assert.NotEmpty(t, n.Basis, key)
+		for _, s := range systems {
+			assert.NotEmpty(t, n.Working(s), key)
+			assert.NotContains(t, n.Working(s), "#", key)
+		}
+	}
+}
+
+// Named states show: a number that is not there says why, and one that is there is
+// the real one, a negative GM too.
+func TestStatesAreNamed(t *testing.T) {
+	d := design.Default()
+	over := onWater(set(t, d, "cargo", 4000*units.Pound))
+	for _, key := range []string{"afloat.draught", "afloat.gm", "afloat.maxRightingArm", "afloat.speed", "afloat.push"} {
+		assert.True(t, over[key].Absent, key)
+		assert.Equal(t, "overloaded", over[key].Text(units.Imperial16), key)
+	}
+	tender := onWater(set(t, d, "beam", 28*units.Inch))
+	assert.Negative(t, tender["afloat.gm"].Value)
+	assert.Equal(t, "−", string([]rune(tender["afloat.gm"].Text(units.Imperial16))[0]))
+	assert.NotZero(t, tender["afloat.draught"].Value)
+
+	empty := onWater(set(t, set(t, d, "paddlers", 0), "cargo", 0))
+	assert.Equal(t, "no paddler", empty["afloat.lean"].Text(units.Metric))
+	assert.Equal(t, "no paddler", empty["afloat.day"].Text(units.Metric))
+	assert.Positive(t, empty["afloat.push"].Value)
+}
+
+// Whatever boat is drawn, no result and no table holds what is no number.
+func TestRandomBoatsGiveNumbers(t *testing.T) {
+	r := rand.New(rand.NewPCG(8, 8))
+	for n := 0; n < 40; {
+		d := check.NearDesign(r, design.Default(), 0.3)
+		if core.Validate(d) != nil {
+			continue
+		}
+		n++
+		for key, v := range onWater(d) {
+			for _, x := range []float64{v.Value, v.Low, v.High} {
+				require.False(t, math.IsNaN(x) || math.IsInf(x, 0), key)
+			}
+			require.LessOrEqual(t, v.Low, v.High, key)
+			require.NotEmpty(t, v.Text(units.Metric), key)
+		}
+		c := core.Evaluate(d)
+		figures, _ := answer.MakeTable(c, "figures")
+		for _, table := range append(answer.CurveTables(core.OnWater(c)), figures) {
+			require.NotEmpty(t, table.Rows, table.Key)
+			for _, row := range table.Rows {
+				require.Len(t, row.Cells, len(table.Columns), table.Key)
+				for i, cell := range row.Cells {
+					require.False(t, math.IsNaN(cell.Value) || math.IsInf(cell.Value, 0), table.Key)
+					require.NotEmpty(t, table.Columns[i].Format(cell, units.Imperial16))
+				}
+			}
+		}
+		for _, w := range answer.Checks(c) {
+			require.NotEmpty(t, w.Text(units.Imperial16), w.Key)
+		}
+	}
+}
