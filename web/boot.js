@@ -56,6 +56,30 @@
     frame(call);
   };
 
+  // What browsers may refuse, each with an answer instead of an exception.
+  window.keepText = (key, text) => {
+    try { localStorage.setItem(key, text); return localStorage.getItem(key) === text; } catch { return false; }
+  };
+  window.keptText = key => {
+    try { return localStorage.getItem(key) ?? ''; } catch { return ''; }
+  };
+  // An address means something elsewhere only where the page is served.
+  window.showInAddress = line => {
+    if (!location.protocol.startsWith('http')) return;
+    try { history.replaceState(null, '', '#d=' + encodeURIComponent(line)); } catch { /* too often for this browser */ }
+  };
+  window.lineInAddress = () => {
+    try { return location.hash.startsWith('#d=') ? decodeURIComponent(location.hash.slice(3)) : ''; } catch { return ''; }
+  };
+  window.copyText = text => { navigator.clipboard?.writeText(text).catch(() => {}); };
+  window.handOver = (name, kind, text) => {
+    const link = document.createElement('a');
+    link.href = URL.createObjectURL(new Blob([text], {type: kind}));
+    link.download = name;
+    link.click();
+    setTimeout(() => URL.revokeObjectURL(link.href), 60000);
+  };
+
   // Two of 91 letters hold 13 bits of the program, the lowest first: see web/pack.
   const bytesOf = text => {
     const place = new Uint8Array(128);

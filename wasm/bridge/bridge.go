@@ -27,15 +27,19 @@ func Start(picture Picture) {
 	p := &page{
 		document: js.Global().Get("document"),
 		picture:  picture,
-		work:     work.New(design.Default(), units.Imperial16),
+		shelf:    work.NewShelf(design.Default(), units.Imperial16),
 		view:     scene.View{Zoom: 1, Handles: true},
 		outputs:  map[string]*output{},
 	}
+	p.recall()
+	p.work = p.shelf.InHand()
 	p.buildHeadline()
 	p.findControls()
 	p.listenForm()
 	p.listenTools()
 	p.listenPicture()
+	p.listenFiles()
+	p.showShelf()
 	p.refresh()
 	p.afterPicture(func() {
 		p.buildResults()
@@ -74,7 +78,8 @@ const pictureLook = 15
 type page struct {
 	document js.Value
 	picture  Picture
-	work     *work.Work
+	shelf    *work.Shelf
+	work     *work.Work // the one in hand
 	view     scene.View
 	list     scene.List
 	drag     *drag // the handle in hand, or nil

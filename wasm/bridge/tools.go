@@ -24,6 +24,8 @@ func (p *page) listenTools() {
 			p.showState(b)
 		case data.Get("look").Truthy():
 			p.look(data.Get("look").String())
+		case data.Get("keep").Truthy():
+			p.keep(data.Get("keep").String())
 		case data.Get("do").Truthy():
 			p.do(data.Get("do").String())
 		}
@@ -85,6 +87,3 @@ func (p *page) do(what string) {
 	p.refresh()
 	p.save()
 }
-
-// save keeps the design where the browser allows it.
-func (p *page) save() {}

@@ -117,10 +117,20 @@ type tab struct {
 	faults []string
 }
 
-// open shows the page from disk and waits for its first picture.
+// forget empties the store that a browser shares among all pages from disk.
+const forget = `try { localStorage.clear(); } catch {}`
+
+// open shows the page from disk as a new user finds it and waits for its results
+// and its first picture.
 func open(t testing.TB, s screen, flags ...string) *tab {
 	t.Helper()
-	p := openFile(t, pageFile(t), "", s, flags...)
+	return openAfter(t, forget, s, flags...)
+}
+
+// openAfter is open after a script of the test's own.
+func openAfter(t testing.TB, prelude string, s screen, flags ...string) *tab {
+	t.Helper()
+	p := openFile(t, pageFile(t), prelude, s, flags...)
 	p.wait(`document.documentElement.dataset.ready === "true" && +document.documentElement.dataset.drawn > 0`)
 	return p
 }

@@ -1,0 +1,139 @@
+package e2e
+
+import (
+	"os"
+	"path/filepath"
+	"testing"
+
+	"github.com/chromedp/chromedp"
+	"github.com/chromedp/chromedp/kb"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"barkwright/core/design"
+)
+
+// press works a button by keyboard alone.
+func (p *tab) press(selector string) {
+	p.Helper()
+	eval[bool](p, `(e => { const d = e.closest('details'); if (d) d.open = true; e.focus(); return document.activeElement === e; })(document.querySelector(%q))`, selector)
+	p.do(chromedp.KeyEvent(kb.Enter))
+	p.settle()
+}
+
+func (p *tab) says() string {
+	return eval[string](p, `document.getElementById('file-says').textContent`)
+}
+
+func (p *tab) giveFile(name, text string) {
+	p.Helper()
+	file := filepath.Join(p.TempDir(), name)
+	require.NoError(p, os.WriteFile(file, []byte(text), 0o644))
+	p.do(chromedp.SetUploadFiles(chromedp.CSS("#open-file"), []string{file}))
+}
+
+// Save, lose everything, open: the same boats, by keyboard.
+func TestSaveAndOpen(t *testing.T) {
+	p := open(t, desktop)
+	eval[bool](p, `window.saved = [], window.handOver = (name, kind, text) => saved.push({name, kind, text}), true`)
+	p.enter("beam", `34 1/2"`)
+	longest := p.shown("ribs.longest")
+	p.press(`[data-keep="save-file"]`)
+	p.wait(`saved.length === 1`)
+	assert.Equal(t, "Heron-Cove-first-canoe.json", eval[string](p, `saved[0].name`))
+	text := eval[string](p, `saved[0].text`)
+	f, err := design.DecodeFile([]byte(text))
+	require.NoError(t, err)
+	require.Len(t, f.Designs, 1)
+	assert.InDelta(t, 34.5*0.0254, f.Designs[0].Beam, 1e-12)
+
+	q := open(t, desktop)
+	assert.NotEqual(t, longest, q.shown("ribs.longest"))
+	q.giveFile("boats.json", text)
+	q.wait(`document.getElementById('file-says').textContent.startsWith('Opened 1')`)
+	assert.Equal(t, longest, q.shown("ribs.longest"))
+	assert.Equal(t, 2, eval[int](q, `document.getElementById('shelf').options.length`))
+}
+
+// A file that is newer, damaged, foreign or empty says so in a line and changes nothing.
+func TestFilesThatCannotBeOpened(t *testing.T) {
+	p := open(t, desktop)
+	before := p.shown("ribs.longest")
+	for name, text := range map[string]string{
+		"newer.json":   `{"format":"barkwright designs","version":99,"current":0,"designs":[]}`,
+		"damaged.json": `{"format":"barkwright designs","version":1,"current":0,"designs":[`,
+		"foreign.json": `{"some":"thing"}`,
+		"empty.json":   ``,
+	} {
+		eval[bool](p, `document.getElementById('file-says').textContent = '', true`)
+		p.giveFile(name, text)
+		p.wait(`document.getElementById('file-says').textContent !== ''`)
+		assert.Contains(t, p.says(), "Nothing is changed", name)
+		assert.Equal(t, before, p.shown("ribs.longest"))
+		assert.Equal(t, 1, eval[int](p, `document.getElementById('shelf').options.length`))
+	}
+}
+
+// The boat as one line is read back as the same boat; a bad line changes nothing.
+func TestBoatAsOneLine(t *testing.T) {
+	p := open(t, desktop)
+	p.enter("beam", `34 1/2"`)
+	longest := p.shown("ribs.longest")
+	p.press(`[data-keep="show-line"]`)
+	line := eval[string](p, `document.getElementById('line').value`)
+	assert.NotEmpty(t, line)
+	assert.LessOrEqual(t, len(line), 500)
+	p.do(chromedp.Click(chromedp.CSS(`[data-do="reset"]`)))
+	p.settle()
+	assert.NotEqual(t, longest, p.shown("ribs.longest"))
+	p.press(`[data-keep="open-line"]`)
+	assert.Equal(t, longest, p.shown("ribs.longest"))
+	eval[bool](p, `document.getElementById('line').value = 'nothing of the kind', true`)
+	p.press(`[data-keep="open-line"]`)
+	assert.Contains(t, p.says(), "Nothing is changed")
+	assert.Equal(t, longest, p.shown("ribs.longest"))
+}
+
+// What was done is there when the page is opened again, and the page says where it is kept.
+func TestKeptByTheBrowser(t *testing.T) {
+	p := open(t, desktop)
+	p.enter("beam", `34 1/2"`)
+	longest := p.shown("ribs.longest")
+	assert.Contains(t, eval[string](p, `document.getElementById('kept').textContent`), "Kept in this browser")
+	q := openAfter(t, "", desktop)
+	assert.Equal(t, longest, q.shown("ribs.longest"))
+	r := openAfter(t, `Object.defineProperty(window, 'localStorage', {get() { throw new DOMException('no'); }})`, desktop)
+	assert.NotEqual(t, longest, r.shown("ribs.longest"))
+	r.enter("beam", `34 1/2"`)
+	assert.Contains(t, eval[string](r, `document.getElementById('kept').textContent`), "keeps nothing")
+	assert.Equal(t, longest, r.shown("ribs.longest"))
+}
+
+// Starting boats stand beside the one in hand; one taken off can be brought back.
+func TestDesignsSideBySide(t *testing.T) {
+	p := open(t, desktop)
+	first := p.shown("gunwale.length")
+	choose := func(id, value string) {
+		eval[bool](p, `(s => { s.value = %q; s.dispatchEvent(new Event('change', {bubbles: true})); return true; })(document.getElementById(%q))`, value, id)
+		p.settle()
+	}
+	choose("starting", "2")
+	assert.Greater(t, p.shown("gunwale.length"), first)
+	choose("shelf", "0")
+	assert.Equal(t, first, p.shown("gunwale.length"))
+	choose("shelf", "1")
+	p.press("#remove")
+	assert.Equal(t, first, p.shown("gunwale.length"))
+	p.press("#bring-back")
+	assert.Greater(t, p.shown("gunwale.length"), first)
+}
+
+// A name is text, whatever is written in it.
+func TestNamesAreText(t *testing.T) {
+	p := open(t, desktop)
+	eval[bool](p, `(n => { n.focus(); n.select(); return true; })(document.getElementById('name'))`)
+	p.do(chromedp.KeyEvent(`<img onerror=alert(1)>` + kb.Tab))
+	p.settle()
+	assert.Zero(t, eval[int](p, `document.querySelectorAll('img').length`))
+	assert.Contains(t, eval[string](p, `document.getElementById('shelf').textContent`), "<img")
+}
