@@ -30,10 +30,14 @@ const MostCurved = 13
 // SameSkin tells whether the bark of two designs is laid flat alike: they differ
 // at most in name, notes, root, crew, the sheets on hand and the limit of stretch.
 func SameSkin(a, b design.Design) bool {
+	if bark.GoresByRule(a) != bark.GoresByRule(b) {
+		return false
+	}
 	for _, d := range []*design.Design{&a, &b} {
 		d.Name, d.Notes = "", ""
 		d.Root, d.Crew = design.Root{}, design.Crew{}
 		d.OnHand, d.StretchLimit = design.OnHand{}, 0
+		d.Own = 0
 	}
 	return a == b
 }
@@ -54,14 +58,31 @@ func (c Canoe) WithFlat(f bark.Flat) Canoe {
 	for _, sheet := range c.Design.OnHand.List() {
 		s.Sheets = append(s.Sheets, bark.Sheet(sheet))
 	}
-	if len(s.Sheets) == 0 {
-		for range c.Bark.Needs.Sheets {
-			s.Sheets = append(s.Sheets, bark.Sheet{Width: c.Design.SheetWidth, Length: c.Design.SheetLength})
-		}
+	if len(s.Sheets) > 0 {
+		s.Coverage = bark.Cover(c.Hull, c.Bark, s.Sheets)
+	} else {
+		s.Sheets, s.Coverage = c.ofOneSize()
 	}
-	s.Coverage = bark.Cover(c.Hull, c.Bark, s.Sheets)
 	c.Skin = &s
 	return c
+}
+
+// ofOneSize covers the boat with sheets of the design's size, one more at a time
+// for panels once they reach from end to end. Where a dozen more leave something
+// wanting the sheet is too narrow, and more of it would not help.
+func (c Canoe) ofOneSize() ([]bark.Sheet, bark.Coverage) {
+	var sheets []bark.Sheet
+	var cover bark.Coverage
+	for len(sheets) < c.Bark.Needs.Sheets+design.MostSheets {
+		sheets = append(sheets, bark.Sheet{Width: c.Design.SheetWidth, Length: c.Design.SheetLength})
+		if len(sheets) < c.Bark.Needs.Sheets {
+			continue
+		}
+		if cover = bark.Cover(c.Hull, c.Bark, sheets); cover.Covers() {
+			break
+		}
+	}
+	return sheets, cover
 }
 
 // WithCurve is a canoe that has its skin, with the curve of stretch.

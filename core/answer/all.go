@@ -6,7 +6,7 @@ import "barkwright/core"
 func All(c core.Canoe) []Number {
 	var all []Number
 	for _, some := range []func(core.Canoe) []Number{
-		barkNumbers, bedNumbers, gunwaleNumbers, endNumbers, ribNumbers, seamNumbers, materialNumbers, waterNumbers,
+		barkNumbers, skinNumbers, onHandNumbers, bedNumbers, gunwaleNumbers, endNumbers, ribNumbers, seamNumbers, materialNumbers, waterNumbers,
 	} {
 		all = append(all, some(c)...)
 	}
@@ -18,7 +18,7 @@ var tables = []struct {
 	key  string
 	make func(core.Canoe) Table
 }{
-	{"frame", frameTable}, {"gores", goresTable},
+	{"frame", frameTable}, {"gores", goresTable}, {"stretch", stretchTable}, {"panels", panelsTable}, {"onhand", onHandTable},
 	{"posts", postsTable}, {"stakes", stakesTable}, {"offsets", offsetsTable},
 	{"marks", marksTable}, {"holes", holesTable}, {"thwarts", thwartsTable}, {"bends", bendsTable},
 	{"laminations", laminationsTable}, {"headboard", headboardTable},

@@ -80,19 +80,3 @@ func seamsTable(c core.Canoe) Table {
 	}
 	return t
 }
-
-func goresTable(c core.Canoe) Table {
-	t := Table{
-		Key: "gores", Title: "Gores", Group: BarkAndFrame, Note: "Each side, from the middle forward; the same aft. Depth is along the finished hull from the foot to the edge.",
-		Columns: []Column{{"gore", "Gore", units.Count}, {"run", "Along the gunwale", units.Length}, {"station", "From amidships", units.Length}, {"foot", "Foot from the centre line", units.Length}, {"depth", "Depth", units.Length}, {"state", "State", units.Count}},
-	}
-	i := 0
-	for _, g := range c.Bark.Gores {
-		if g.X < -1e-9 {
-			continue
-		}
-		t.Rows = append(t.Rows, Row{Part: GorePart(i), Cells: []Cell{whole(i), num(g.Run), num(g.X), num(g.FootGirth), num(g.Depth), words(g.State.String())}})
-		i++
-	}
-	return t
-}

@@ -24,11 +24,17 @@ func StretchCurve(h hull.Hull, most int, res Resolution) []CurvePoint {
 	var w geom.FlattenWorkspace
 	out := make([]CurvePoint, 0, most+1)
 	for n := 0; n <= most; n++ {
-		l.Gores = gores(h, evenShares(h.Design, n))
-		f := Flatten(h, l, res, nil, &w)
-		out = append(out, CurvePoint{Gores: n, P95: f.P95, RMS: f.RMS, State: f.State})
+		out = append(out, StretchAt(h, l, n, res, &w))
 	}
 	return out
+}
+
+// StretchAt is one point of the curve, for a page that works it out bit by bit; l
+// is the layout with any number of gores.
+func StretchAt(h hull.Hull, l Layout, n int, res Resolution, w *geom.FlattenWorkspace) CurvePoint {
+	l.Gores = gores(h, evenShares(h.Design, n))
+	f := Flatten(h, l, res, nil, w)
+	return CurvePoint{Gores: n, P95: f.P95, RMS: f.RMS, State: f.State}
 }
 
 // Fewest is the least number of gores whose stretch is within the limit, and

@@ -87,7 +87,7 @@ func bedRows() []Param {
 		row(g, "gunwaleTurn", "Bark left to trim at the gunwale", "").
 			timber(1.5, 0, 3, func(d *Design) *float64 { return &d.GunwaleTurn }),
 		row(g, "stretchLimit", "Stretch that gores may leave in the bark", "An estimate: no published limit of birch bark was found. It only decides which number of gores is named as enough.").
-			quantity(units.Percent, 0.005, 0.001, 0.03, [2]float64{0.0005, 0.0005}, func(d *Design) *float64 { return &d.StretchLimit }),
+			quantity(units.Strain, 0.005, 0.001, 0.03, [2]float64{0.0005, 0.0005}, func(d *Design) *float64 { return &d.StretchLimit }),
 	}
 }
 

@@ -23,7 +23,7 @@ type object = map[string]any
 var unitNames = map[units.Kind]string{
 	units.Length: "metres", units.SmallLength: "metres", units.Thickness: "metres", units.Offset: "metres",
 	units.Mass: "kilograms", units.Temperature: "degrees Celsius", units.Ratio: "a plain number",
-	units.Percent: "a share of one", units.Count: "a whole number",
+	units.Percent: "a share of one", units.Strain: "a share of one", units.Count: "a whole number",
 }
 
 // schema describes a file as JSON Schema, draft 2020-12 (json-schema.org), from the

@@ -22,7 +22,7 @@ func SliderUnit(p Param, s units.System) float64 {
 			return 1
 		}
 		return units.Pound
-	case units.Percent:
+	case units.Percent, units.Strain:
 		return 0.01
 	}
 	return 1

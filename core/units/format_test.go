@@ -107,6 +107,7 @@ func TestFormatKinds(t *testing.T) {
 		{Ratio, 1234.5, "1235", "1235", "1235", "1235"},
 		{Percent, 0.15, "15 %", "15 %", "15 %", "15 percent"},
 		{Percent, 0.0125, "1.3 %", "1.3 %", "1.3 %", "1.3 percent"},
+		{Strain, 0.00358, "0.36 %", "0.36 %", "0.36 %", "0.36 percent"},
 		{Count, 52, "52", "52", "52", "52"},
 	}
 	for _, row := range rows {

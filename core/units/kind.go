@@ -42,6 +42,9 @@ const (
 	Ratio
 	// Percent is a share of one (0.15), shown in hundredths (15 %).
 	Percent
+	// Strain is a share of one (0.0036), shown in hundredths with two more places
+	// (0.36 %).
+	Strain
 	// Count is a whole number.
 	Count
 
@@ -88,6 +91,7 @@ var (
 	watts         = unit{si: 1, name: "W", one: "watt", many: "watts"}
 	plain         = unit{si: 1, places: 3, style: figures}
 	percent       = unit{si: 0.01, places: 1, name: "%", one: "percent", many: "percent"}
+	strain        = unit{si: 0.01, places: 2, name: "%", one: "percent", many: "percent"}
 	count         = unit{si: 1}
 )
 
@@ -129,6 +133,7 @@ var kinds = [kindCount]shown{
 		noun:   "temperature", known: "C or F", example: 15, signed: true},
 	Ratio:   {imperial: plain, metric: plain, noun: "plain number", example: 0.5},
 	Percent: {imperial: percent, metric: percent, noun: "percentage", known: "%", example: 0.15},
+	Strain:  {imperial: strain, metric: strain, noun: "percentage", known: "%", example: 0.005},
 	Count:   {imperial: count, metric: count, noun: "count", example: 5, whole: true},
 }
 

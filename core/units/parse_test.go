@@ -162,6 +162,7 @@ func TestParseKinds(t *testing.T) {
 		{Mass, "8 oz", Imperial8, 0.226796185, ""},
 		{Percent, "12 %", Metric, 0.12, "Read as 12 %"},
 		{Percent, "12", Metric, 0.12, ""},
+		{Strain, "0.55 %", Metric, 0.0055, "Read as 0.55 %"},
 		{Temperature, "15 C", Imperial16, 15, "Read as 59 °F (15 °C)"},
 		{Temperature, "59 °F", Metric, 15, ""},
 		{Temperature, "59", Imperial16, 15, ""},

@@ -53,6 +53,7 @@ var scales = map[Kind]map[string]scale{
 		{si: 1}:                          {"c", "°c", "degc", "degreesc", "celsius", "degreescelsius"},
 	}),
 	Percent: spelled(map[scale][]string{{si: 0.01}: {"%", "percent", "pct"}}),
+	Strain:  spelled(map[scale][]string{{si: 0.01}: {"%", "percent", "pct"}}),
 }
 
 var unitSpelling = strings.NewReplacer(" ", "", ".", "", "·", "", "-", "", "^", "", "²", "2", "³", "3", "º", "°")

@@ -6,8 +6,11 @@ import (
 )
 
 // Change is how a number moved since the control in hand was taken up, with its
-// sign; empty where it did not, or where it is a word.
+// sign; empty where it did not, or is still being worked out.
 func Change(before, now answer.Number, s units.System) string {
+	if now.NotYet() || before.NotYet() {
+		return ""
+	}
 	if now.Word != "" || before.Word != "" {
 		if now.Text(s) != before.Text(s) {
 			return "was " + before.Text(s)

@@ -1,0 +1,106 @@
+package answer
+
+import (
+	"barkwright/core"
+	"barkwright/core/bark"
+	"barkwright/core/geom"
+	"barkwright/core/units"
+)
+
+const (
+	fromFlattening = "the finished skin laid flat with the least stretch, after the energy of L. Liu and others, A Local/Global Approach to Mesh Parameterization, Computer Graphics Forum 27, 2008"
+	fromNoLimit    = "estimate: no published strain limit of birch bark was found; the limit is what you set"
+	// notYet stands for a number that follows when the slider rests.
+	notYet = "being worked out"
+)
+
+// NotYet tells whether a number is still being worked out.
+func (n Number) NotYet() bool { return n.Absent && n.Word == notYet }
+
+// skinNumbers come with the bark laid flat; without it they are not there yet.
+func skinNumbers(c core.Canoe) []Number {
+	s := c.Skin
+	if s == nil {
+		s = &core.Skin{}
+	}
+	f := s.Flat
+	laid := func(key, label string, k units.Kind, v float64, how func(units.System) string) Number {
+		n := number(BarkAndFrame, key, label, k, v, fromFlattening, how)
+		switch {
+		case c.Skin == nil:
+			return n.absent(notYet)
+		case f.State != geom.Converged:
+			return n.absent("the bark does not lie flat: " + f.State.String())
+		}
+		return n
+	}
+	wide, cut, letIn := 0.0, 0, 0
+	for _, g := range f.Gores {
+		switch g.State {
+		case bark.GoreCut:
+			wide, cut = wide+g.Width, cut+1
+		case bark.GoreLetIn:
+			letIn++
+		}
+	}
+	gores := laid("bark.goresCut", "Gores that are cut, each side", units.Count, float64(cut),
+		working("# asked for; the table says why where there is none", count(len(f.Gores))))
+	if letIn > 0 && !gores.Absent {
+		gores = gores.in(units.Count.Format(float64(cut), units.Metric) + " cut, bark to be let in at " + units.Count.Format(float64(letIn), units.Metric))
+	}
+	return []Number{
+		gores,
+		laid("bark.stretch", "Stretch left in the bark", units.Strain, f.P95,
+			working("with # gores cut each side, 95 parts in 100 of the skin stretch or gather by less than this; the limit you set is #", count(cut), strain(c.Design.StretchLimit))),
+		laid("bark.stretchMean", "Stretch left, on the whole", units.Strain, f.RMS,
+			working("the root of the mean square over all of the skin, along and across")),
+		laid("bark.stretchAt", "Where it is most, fore and aft of amidships", units.Length, f.Where.X,
+			working("# along the bed and # out from its centre line, in all four quarters alike", length(f.Where.X), length(f.Where.Y))),
+		laid("bark.flatLength", "Bark on the bed, length", units.Length, f.Length,
+			working("laid flat from tip to tip")),
+		laid("bark.flatOver", "Bark on the bed, longer than the boat by", units.Length, f.Length-c.Design.Length,
+			working("# on the bed less # overall", length(f.Length), length(c.Design.Length))),
+		laid("bark.goresWidth", "Taken out by the gores of a side", units.SmallLength, wide,
+			working("# openings, each measured at the edge", count(cut))),
+		fewestNumber(c, s),
+	}
+}
+
+func fewestNumber(c core.Canoe, s *core.Skin) Number {
+	limit := c.Design.StretchLimit
+	least, ok := bark.Fewest(s.Curve, limit)
+	n := number(BarkAndFrame, "bark.fewestGores", "Fewest gores a side within the limit", units.Count, float64(least), fromNoLimit,
+		working("standing evenly between the end thwarts, the first number that leaves # or less", strain(limit))).by(Estimate)
+	switch {
+	case len(s.Curve) == 0:
+		return n.absent(notYet)
+	case !ok:
+		n.Working = working("none of 0 to # leaves # or less", count(len(s.Curve)-1), strain(limit))
+		return n.absent("more than " + units.Count.Format(float64(len(s.Curve)-1), units.Metric))
+	}
+	return n
+}
+
+// stretchTable is the curve of stretch against number of gores.
+func stretchTable(c core.Canoe) Table {
+	t := Table{
+		Key: "stretch", Title: "Stretch left, by number of gores", Group: BarkAndFrame,
+		Note:    "Gores each side standing evenly between the end thwarts; the builders' rule puts them elsewhere. From a coarser grid than the figure above, good to about a tenth of a percent. No published strain limit of birch bark was found: the limit is yours to set.",
+		Columns: []Column{{"gores", "Gores each side", units.Count}, {"p95", "Stretch, 95 in 100", units.Strain}, {"rms", "On the whole", units.Strain}, {"limit", "Against the limit", units.Count}},
+	}
+	if c.Skin == nil || len(c.Skin.Curve) == 0 {
+		t.Rows = []Row{{Cells: []Cell{words(notYet), words("–"), words("–"), words("–")}}}
+		return t
+	}
+	for _, p := range c.Skin.Curve {
+		row := Row{Cells: []Cell{whole(p.Gores), num(p.P95), num(p.RMS), words("over it")}}
+		switch {
+		case p.State != geom.Converged:
+			row.Cells = []Cell{whole(p.Gores), words("–"), words("–"), words(p.State.String())}
+		case p.P95 <= c.Design.StretchLimit:
+			row.Cells[3] = words("within it")
+		}
+		t.Rows = append(t.Rows, row)
+	}
+	return t
+}

@@ -1,0 +1,115 @@
+package core_test
+
+import (
+	"math"
+	"math/rand/v2"
+	"reflect"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"barkwright/core"
+	"barkwright/core/bark"
+	"barkwright/core/design"
+	"barkwright/core/internal/check"
+	"barkwright/core/units"
+)
+
+// skinned is a boat with its bark laid flat for the picture.
+func skinned(d design.Design) core.Canoe {
+	c := core.Evaluate(d)
+	return c.WithFlat(core.LayFlat(c, bark.ForPicture, nil, nil))
+}
+
+// What the crew, the root and the list of sheets change leaves the bark as it lies.
+func TestWhatLeavesTheSkinAlone(t *testing.T) {
+	d := design.Default()
+	alone := map[string]bool{"stretchLimit": true}
+	for _, p := range design.Params() {
+		if p.Group == design.GroupCrew || p.Group == design.GroupRoot {
+			alone[p.Key] = true
+		}
+	}
+	for _, p := range design.Params() {
+		v := p.Min
+		if p.Get(d) == v {
+			v = p.Max
+		}
+		changed := p.Set(d, v)
+		assert.Equal(t, alone[p.Key], core.SameSkin(d, changed), p.Key)
+		if !alone[p.Key] || core.Validate(changed) != nil {
+			continue
+		}
+		a, b := core.LayFlat(core.Evaluate(d), bark.ForPicture, nil, nil), core.LayFlat(core.Evaluate(changed), bark.ForPicture, nil, nil)
+		assert.Equal(t, a.Sheet.Points, b.Sheet.Points, p.Key)
+	}
+	listed := d
+	listed.OnHand = listed.OnHand.Put(0, design.Sheet{Width: 1, Length: 3})
+	assert.True(t, core.SameSkin(d, listed))
+}
+
+// Joints and the breadth of bark follow the flat sheet once it is known, and the
+// weight afloat follows them in turn.
+func TestSeamsFollowTheFlatSheet(t *testing.T) {
+	p, _ := design.Lookup("sheetWidth")
+	d := p.Set(design.Default(), 70*units.Inch)
+	plain, c := core.Evaluate(d), skinned(d)
+	assert.Equal(t, c.Skin.Flat.Length, c.Bark.FlatLength)
+	assert.InDelta(t, c.Skin.Flat.Breadth+2*d.GunwaleTurn, c.Bark.Needs.Width, 1e-12)
+	assert.NotEqual(t, plain.Bark.Joints[0].Along, c.Bark.Joints[0].Along)
+	assert.InDelta(t, c.Gather.Weight.Typical, c.Afloat.Boat.Mass, 1e-12)
+}
+
+// Without a list the design's own sheets cover the boat; a list that is too short
+// says what is wanting, and a longer one never makes a smaller boat.
+func TestSheetsOnHand(t *testing.T) {
+	d := design.Default()
+	c := skinned(d)
+	assert.True(t, c.Skin.Coverage.Covers())
+	assert.Nil(t, c.WithMakes().Skin.Makes, "no list")
+	last := 0.0
+	for i := range 5 {
+		d.OnHand = d.OnHand.Put(i, design.Sheet{Width: d.SheetWidth, Length: d.SheetLength})
+		c = skinned(d).WithMakes()
+		require.NotNil(t, c.Skin.Makes)
+		assert.GreaterOrEqual(t, c.Skin.Makes.Length, last)
+		assert.LessOrEqual(t, c.Skin.Narrower.Length, c.Skin.Makes.Length)
+		if i == 0 {
+			assert.NotEmpty(t, c.Skin.Coverage.Short)
+		}
+		last = c.Skin.Makes.Length
+	}
+	assert.True(t, c.Skin.Coverage.Covers())
+	assert.Greater(t, last, d.Length)
+}
+
+// Whatever boat is drawn, the skin is laid flat or in a named state and every
+// number is a number.
+func TestSkinNeverNaN(t *testing.T) {
+	r := rand.New(rand.NewPCG(9, 9))
+	states := map[string]int{}
+	for n := 0; n < 60; {
+		d := check.NearDesign(r, design.Default(), 0.3)
+		for i := range r.IntN(4) {
+			d.OnHand = d.OnHand.Put(i, design.Sheet{Width: 0.3 + r.Float64(), Length: 1 + 3*r.Float64()})
+		}
+		if core.Validate(d) != nil {
+			continue
+		}
+		n++
+		c := skinned(d).WithMakes()
+		states[c.Skin.Flat.State.String()]++
+		for _, g := range c.Skin.Flat.Gores {
+			states[g.State.String()]++
+			if g.State == bark.GoreCut {
+				assert.GreaterOrEqual(t, g.Width, 0.0)
+			}
+		}
+		requireNumbers(t, reflect.ValueOf(*c.Skin))
+		assert.Less(t, c.Skin.Flat.P95, math.Inf(1))
+	}
+	t.Log(states)
+	assert.Positive(t, states["converged"])
+	assert.Positive(t, states[bark.GoreLetIn.String()], "the state is met too")
+}
