@@ -46,7 +46,7 @@ func stemPattern(m maker) []Pattern {
 		}
 		inside := offset(outer, d.StemDepth+0.012)
 		p.label(inside[heel], "heel: solid to here, split from here")
-		p.label(inside[last].Add(geom.Vec2{X: -0.03}), "head")
+		p.label(outer[last].Add(geom.Vec2{X: 0.005, Y: -0.006}), "head")
 		tight := heel + int(m.Frame.Stem.TightestAt*stemPieces)
 		p.draw(Mark, outer[tight], offset(outer, d.StemDepth)[tight])
 		at := inside[tight]
@@ -77,13 +77,17 @@ func formPattern(m maker) []Pattern {
 	face = append(face, face[last].Add(past))
 	p := Pattern{Key: "form", Name: "Bending form of the stem", Note: "The curved edge is the stem's inner face, with nothing added for springback: " + m.springback() + "."}
 	p.draw(Cut, face...)
-	// The back is the chord, moved in by the breadth for clamps.
-	first, end := face[0], face[len(face)-1]
-	in := end.Sub(first).Unit().Left().Scale(formDepth)
-	p.draw(Cut, first, first.Add(in), end.Add(in), end)
+	// Behind the face the form is as broad all along, or cut off along its chord
+	// where the curve is too tight for that.
+	back := offset(face, formDepth)
+	if m.Hull.End.TightestRadius < d.BarkThickness+d.StemDepth+formDepth {
+		in := face[len(face)-1].Sub(face[0]).Unit().Left().Scale(formDepth)
+		back = []geom.Vec2{face[0].Add(in), face[len(face)-1].Add(in)}
+	}
+	p.draw(Cut, append(append([]geom.Vec2{face[0]}, back...), face[len(face)-1])...)
 	p.draw(Mark, face[heel], face[heel].Add(geom.Vec2{Y: 0.02}))
 	p.draw(Mark, face[last], face[last].Add(face[last].Sub(offset(outer, d.StemDepth-0.02)[last])))
-	p.label(face[heel].Add(geom.Vec2{X: 0.003, Y: 0.012}), "heel")
+	p.label(face[heel].Add(geom.Vec2{X: 0.003, Y: 0.014}), "heel")
 	p.Labels = append(p.Labels, Label{At: toPaper(face[last].Add(geom.Vec2{X: -0.024})), Text: "head", End: true})
 	return []Pattern{p.done()}
 }

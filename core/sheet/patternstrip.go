@@ -32,18 +32,20 @@ func framePatterns(m maker) []Pattern {
 			Note: "The outer edge of the long batten, from the middle to the end; the same for all four quarters. Cross lines stand square to the centre line of the frame."}
 		turn := upThePaper(part[0], part[len(part)-1])
 		p.draw(Cut, each(part, turn)...)
-		name := func(x float64, text string) {
+		name := func(x float64, texts ...string) {
 			if x < part[0].X-1e-9 || x > part[len(part)-1].X+1e-9 {
 				return
 			}
 			at := geom.Vec2{X: x, Y: h.FrameHalfBreadth(x)}
 			p.draw(Mark, turn(at), turn(at.Add(geom.Vec2{Y: -0.025})))
-			p.label(turn(at.Add(geom.Vec2{Y: -0.027})), text)
+			for i, text := range texts {
+				p.label(turn(at.Add(geom.Vec2{Y: -0.027})).Add(geom.Vec2{Y: -0.0065 * float64(i)}), text)
+			}
 		}
 		for k, c := range m.Frame.Bed.Crosspieces {
-			name(c.X, "crosspiece "+strconv.Itoa(k)+", "+m.length(c.X)+" out, half "+m.length(c.OutToOut/2))
+			name(c.X, "crosspiece "+strconv.Itoa(k), m.length(c.X)+" from the middle", m.length(c.OutToOut/2)+" off centre")
 		}
-		name(end, "end, "+m.length(end)+" out")
+		name(end, "end of the frame", m.length(end)+" from the middle")
 		out = append(out, p.done())
 	}
 	return out

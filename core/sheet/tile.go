@@ -42,7 +42,8 @@ type Tile struct {
 	Cols     int
 }
 
-// Tiles cuts a pattern into sheets, row by row.
+// Tiles cuts a pattern into sheets, row by row, and leaves out those with nothing
+// of the drawing on them.
 func (p Pattern) Tiles(b Block) []Tile {
 	count := func(size, block float64) int {
 		return max(1, int(math.Ceil((size+2*room-b.Overlap)/(block-b.Overlap)-1e-9)))
@@ -51,7 +52,10 @@ func (p Pattern) Tiles(b Block) []Tile {
 	var out []Tile
 	for r := range rows {
 		for c := range cols {
-			out = append(out, Tile{Pattern: p, Block: b, Row: r, Col: c, Rows: rows, Cols: cols})
+			t := Tile{Pattern: p, Block: b, Row: r, Col: c, Rows: rows, Cols: cols}
+			if len(t.cut(p.Lines)) > 0 {
+				out = append(out, t)
+			}
 		}
 	}
 	return out
@@ -76,11 +80,16 @@ func (t Tile) origin() geom.Vec2 {
 	}
 }
 
-// Lines are the pattern's lines on this sheet, in the block, cut off at its edge.
+// Lines are the lines on this sheet, marks and pattern, in the block, cut off at
+// its edge.
 func (t Tile) Lines() []Line {
+	return append(t.cut(t.registration()), t.cut(t.Pattern.Lines)...)
+}
+
+func (t Tile) cut(lines []Line) []Line {
 	var out []Line
 	origin := t.origin()
-	for _, l := range append(t.registration(), t.Pattern.Lines...) {
+	for _, l := range lines {
 		var run []geom.Vec2
 		flush := func() {
 			if len(run) > 1 {

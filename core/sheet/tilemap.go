@@ -127,7 +127,7 @@ func sheets(n int) string {
 // assembly is the map of a pattern's sheets, with what to do.
 func assembly(w io.Writer, p Pattern, h Head) error {
 	tiles := p.Tiles(Paper)
-	last := tiles[len(tiles)-1]
+	rows, cols := tiles[0].Rows, tiles[0].Cols
 	s := newSVG(w, Paper.Width, Paper.Height)
 	s.title(p.Name+", map", p.Note)
 	y := s.heading(p.Name+": map of "+sheets(len(tiles)), h) + 2
@@ -136,7 +136,7 @@ func assembly(w io.Writer, p Pattern, h Head) error {
 		y = s.say(y, rule, mapWidth)
 	}
 	stepX, stepY := Paper.Width-Paper.Overlap, Paper.Height-Paper.Overlap
-	whole := geom.Vec2{X: float64(last.Col)*stepX + Paper.Width, Y: float64(last.Row)*stepY + Paper.Height}
+	whole := geom.Vec2{X: float64(cols-1)*stepX + Paper.Width, Y: float64(rows-1)*stepY + Paper.Height}
 	// A long strip is mapped lying down: its first sheet to the left.
 	lying := whole.Y > 2*whole.X
 	size := whole

@@ -1,0 +1,126 @@
+package sheet
+
+import (
+	"math"
+	"strconv"
+
+	"barkwright/core/geom"
+	"barkwright/core/units"
+)
+
+// Chart is lines over two axes, all in SI, with labels that keep off one another.
+// Its numbers stand in a table beside it.
+type Chart struct {
+	// Key names it on the page; Title and Description are its text alternative.
+	Key, Title, Description string
+	// Empty says why there is nothing to draw, where there is not.
+	Empty string
+	X, Y  ChartAxis
+	Bands []ChartBand
+	Lines []ChartLine
+	Marks []ChartMark
+}
+
+// ChartAxis is one axis, from Low to High in the SI unit of its kind.
+type ChartAxis struct {
+	Label     string
+	Kind      units.Kind
+	System    units.System
+	Low, High float64
+}
+
+// ChartBand is the room between two lines over the same places.
+type ChartBand struct{ Low, High []geom.Vec2 }
+
+// ChartLine is a line; what is not firm is dashed. Label stands near its last point.
+type ChartLine struct {
+	Points []geom.Vec2
+	Dashed bool
+	Label  string
+}
+
+// ChartMark is a point with a name.
+type ChartMark struct {
+	At    geom.Vec2
+	Shape MarkShape
+	Label string
+}
+
+// MarkShape tells marks apart without colour.
+type MarkShape int
+
+// The shapes: a filled disc for where the boat is now, a ring for what is worth
+// knowing, a cross for where something ends.
+const (
+	Here MarkShape = iota
+	Ring
+	Cross
+)
+
+// one is the SI value of one of the axis's unit.
+func (a ChartAxis) one() float64 {
+	if a.Kind == units.Angle {
+		return units.Degree
+	}
+	v, _, err := a.Kind.Parse("1", a.System)
+	if err != nil {
+		panic("sheet: a chart's axis is of a kind that one of is not read")
+	}
+	return v
+}
+
+// title is the label with its unit.
+func (a ChartAxis) title() string {
+	if a.Kind == units.Angle {
+		return a.Label + ", degrees"
+	}
+	return a.Label + ", " + a.Kind.Unit(a.System)
+}
+
+// steps are the ticks' distances offered, times powers of ten.
+var steps = [...]float64{1, 2, 5, 10}
+
+// step is the least of them, in the axis's unit, that makes at most most ticks.
+func (a ChartAxis) step(most int) float64 {
+	span := (a.High - a.Low) / a.one() / float64(most)
+	ten := math.Pow(10, math.Floor(math.Log10(span)))
+	for _, s := range steps {
+		if s*ten >= span*(1-1e-9) {
+			return s * ten
+		}
+	}
+	return 10 * ten
+}
+
+// widened moves the ends of the axis out to whole steps.
+func (a ChartAxis) widened(most int) ChartAxis {
+	const nearly = 1e-9
+	if !(a.High > a.Low) {
+		a.High = a.Low + a.one()
+	}
+	step := a.step(most) * a.one()
+	a.Low = math.Floor(a.Low/step+nearly) * step
+	a.High = math.Ceil(a.High/step-nearly) * step
+	return a
+}
+
+// tick is a numbered place of an axis.
+type tick struct {
+	at   float64
+	text string
+}
+
+func (a ChartAxis) ticks(most int) []tick {
+	step := a.step(most)
+	places := max(0, -int(math.Floor(math.Log10(step)+1e-9)))
+	var out []tick
+	for i := math.Round(a.Low / a.one() / step); i*step <= a.High/a.one()+step/2; i++ {
+		v := i*step + 0 // nothing is written with a minus
+		text := strconv.FormatFloat(math.Abs(v), 'f', places, 64)
+		if v < 0 {
+			text = "−" + text
+		}
+		out = append(out, tick{v * a.one(), text})
+	}
+	return out
+}

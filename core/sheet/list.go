@@ -1,0 +1,113 @@
+package sheet
+
+import (
+	"barkwright/core/answer"
+	"barkwright/core/units"
+)
+
+// list writes a table for the bench: the columns named by key, in that order, then
+// blank ones to be written in. Without keys it takes them all.
+func (s *stage) list(table string, keys []string, blanks ...string) {
+	t, _ := answer.MakeTable(s.Canoe, table)
+	s.table(pick(t, keys), blanks...)
+}
+
+// pick keeps some of a table's columns.
+func pick(t answer.Table, keys []string) answer.Table {
+	if keys == nil {
+		return t
+	}
+	out := t
+	out.Columns, out.Rows = nil, make([]answer.Row, len(t.Rows))
+	for _, key := range keys {
+		for i, c := range t.Columns {
+			if c.Key != key {
+				continue
+			}
+			out.Columns = append(out.Columns, c)
+			for r := range t.Rows {
+				out.Rows[r].Cells = append(out.Rows[r].Cells, t.Rows[r].Cells[i])
+			}
+		}
+	}
+	return out
+}
+
+func (s *stage) table(t answer.Table, blanks ...string) {
+	// A short table stays on one page; a long one repeats its head.
+	const short = 14
+	class := "long"
+	if len(t.Rows) <= short {
+		class = "short"
+	}
+	s.raw(`<div class="` + class + `"><table class="list"><caption>`)
+	s.text(t.Title)
+	s.raw("</caption><thead><tr>")
+	for _, c := range t.Columns {
+		s.raw(`<th scope="col">`)
+		s.text(c.Label)
+		s.raw("</th>")
+	}
+	for _, label := range blanks {
+		s.raw(`<th scope="col">`)
+		s.text(label)
+		s.raw("</th>")
+	}
+	s.raw("</tr></thead><tbody>")
+	for _, r := range t.Rows {
+		s.raw("<tr>")
+		for i, cell := range r.Cells {
+			s.cell(t.Columns[i], cell, i == 0)
+		}
+		for range blanks {
+			s.raw(`<td class="blank"></td>`)
+		}
+		s.raw("</tr>")
+	}
+	s.raw("</tbody></table>")
+	if t.Note != "" {
+		s.element("p", t.Note)
+	}
+	s.raw("</div>")
+}
+
+func (s *stage) cell(c answer.Column, cell answer.Cell, first bool) {
+	tag, class := "td", ""
+	if first {
+		tag = "th"
+	} else if cell.Text != "" {
+		class = ` class="words"`
+	}
+	s.raw("<" + tag + class + ">")
+	s.text(c.Format(cell, s.System))
+	s.raw("</" + tag + ">")
+}
+
+// tally writes what is needed and a box to tick for each, in tens; where they are
+// many a box stands for several.
+func (s *stage) tally(what, needed string, count int) {
+	const most = 100
+	each := 1
+	for _, n := range []int{2, 5, 10, 20, 50} {
+		if count > most*each {
+			each = n
+		}
+	}
+	boxes := (count + each - 1) / each
+	s.raw(`<div class="tally"><p><b>`)
+	s.text(what)
+	s.raw("</b> <span>")
+	s.text(needed)
+	if each > 1 {
+		s.text(", " + units.Count.Format(float64(each), s.System) + " to a box")
+	}
+	s.raw("</span></p>")
+	for from := 0; from < boxes; from += 10 {
+		s.raw(`<span class="ten">`)
+		for range min(10, boxes-from) {
+			s.raw(`<span class="tick"></span>`)
+		}
+		s.raw("</span>")
+	}
+	s.raw("</div>")
+}

@@ -1,0 +1,65 @@
+package sheet_test
+
+import (
+	"flag"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"barkwright/core"
+	"barkwright/core/bark"
+	"barkwright/core/design"
+	"barkwright/core/sheet"
+	"barkwright/core/units"
+)
+
+var update = flag.Bool("update", false, "rewrite the goldens; look at git diff afterwards")
+
+// golden compares text with testdata/golden/sheet-<name>.
+func golden(t *testing.T, name, got string) {
+	t.Helper()
+	file := filepath.Join("..", "..", "testdata", "golden", "sheet-"+name)
+	if *update {
+		require.NoError(t, os.MkdirAll(filepath.Dir(file), 0o755))
+		require.NoError(t, os.WriteFile(file, []byte(got), 0o644))
+	}
+	want, err := os.ReadFile(file)
+	require.NoError(t, err, "run with -update to write it")
+	if string(want) != got {
+		assert.Equal(t, strings.Split(string(want), "\n"), strings.Split(got, "\n"), "%s; rewrite with make golden and look at git diff", file)
+	}
+}
+
+// head is an invented boat's.
+var head = sheet.Head{Boat: "Heron Cove, first canoe", Code: "B1;length=192", Date: "3 May 2026"}
+
+// evaluated is the default boat with its bark laid flat coarsely.
+func evaluated() (core.Canoe, *bark.Flat) {
+	c := core.Evaluate(design.Default())
+	flat := bark.Flatten(c.Hull, c.Bark, bark.Resolution{Columns: 24, Rows: 8}, nil, nil)
+	return c, &flat
+}
+
+// everything is a job of all there is to print.
+func everything() sheet.Job {
+	c, flat := evaluated()
+	j := sheet.Job{Canoe: c, Flat: flat, System: units.Imperial16, Head: head}
+	for _, s := range sheet.Stages() {
+		j.Sheets = append(j.Sheets, s.Key)
+	}
+	for _, k := range sheet.Kinds() {
+		j.Patterns = append(j.Patterns, k.Key)
+	}
+	return j
+}
+
+func TestDump(t *testing.T) {
+	var b strings.Builder
+	b.WriteString("<!doctype html><html data-paper><meta charset=utf-8><body style='margin:0'><div id=print>")
+	require.NoError(t, sheet.Print(&b, everything()))
+	require.NoError(t, os.WriteFile("/tmp/paperwork/paper.html", []byte(b.String()), 0o644))
+}
