@@ -27,6 +27,8 @@ type ChartAxis struct {
 	Kind      units.Kind
 	System    units.System
 	Low, High float64
+
+	step float64 // between ticks, in the axis's unit; set by widened
 }
 
 // ChartBand is the room between two lines over the same places.
@@ -78,29 +80,26 @@ func (a ChartAxis) title() string {
 }
 
 // steps are the ticks' distances offered, times powers of ten.
-var steps = [...]float64{1, 2, 5, 10}
+var steps = [...]float64{1, 2, 5, 10, 20}
 
-// step is the least of them, in the axis's unit, that makes at most most ticks.
-func (a ChartAxis) step(most int) float64 {
-	span := (a.High - a.Low) / a.one() / float64(most)
-	ten := math.Pow(10, math.Floor(math.Log10(span)))
-	for _, s := range steps {
-		if s*ten >= span*(1-1e-9) {
-			return s * ten
-		}
-	}
-	return 10 * ten
-}
-
-// widened moves the ends of the axis out to whole steps.
+// widened chooses steps, at most most of them, and moves the ends of the axis out to
+// whole ones.
 func (a ChartAxis) widened(most int) ChartAxis {
 	const nearly = 1e-9
-	if !(a.High > a.Low) {
-		a.High = a.Low + a.one()
+	one := a.one()
+	low, high := a.Low/one, a.High/one
+	if !(high > low) {
+		high = low + 1
 	}
-	step := a.step(most) * a.one()
-	a.Low = math.Floor(a.Low/step+nearly) * step
-	a.High = math.Ceil(a.High/step-nearly) * step
+	ten := math.Pow(10, math.Floor(math.Log10((high-low)/float64(most))))
+	for _, s := range steps {
+		a.step = s * ten
+		from, to := math.Floor(low/a.step+nearly), math.Ceil(high/a.step-nearly)
+		if to-from <= float64(most) {
+			a.Low, a.High = from*a.step*one, to*a.step*one
+			break
+		}
+	}
 	return a
 }
 
@@ -110,17 +109,17 @@ type tick struct {
 	text string
 }
 
-func (a ChartAxis) ticks(most int) []tick {
-	step := a.step(most)
-	places := max(0, -int(math.Floor(math.Log10(step)+1e-9)))
+// ticks are the steps of a widened axis.
+func (a ChartAxis) ticks() []tick {
+	places := max(0, -int(math.Floor(math.Log10(a.step)+1e-9)))
 	var out []tick
-	for i := math.Round(a.Low / a.one() / step); i*step <= a.High/a.one()+step/2; i++ {
-		v := i*step + 0 // nothing is written with a minus
-		text := strconv.FormatFloat(math.Abs(v), 'f', places, 64)
-		if v < 0 {
+	from, to := math.Round(a.Low/a.one()/a.step), math.Round(a.High/a.one()/a.step)
+	for i := from; i <= to; i++ {
+		text := strconv.FormatFloat(math.Abs(i*a.step), 'f', places, 64)
+		if i < 0 {
 			text = "−" + text
 		}
-		out = append(out, tick{v * a.one(), text})
+		out = append(out, tick{i * a.step * a.one(), text})
 	}
 	return out
 }

@@ -30,8 +30,6 @@ type plot struct {
 	width, height float64
 	area          rect
 	taken         []rect
-	xTicks        int
-	yTicks        int
 }
 
 type rect struct{ left, top, right, bottom float64 }
@@ -68,18 +66,16 @@ func (c Chart) SVG(w io.Writer, width float64, colours ChartColours) error {
 func (c Chart) laidOut(width float64) *plot {
 	p := &plot{Chart: c, width: width, height: math.Round(math.Max(230, math.Min(330, 0.6*width)))}
 	p.area = rect{top: 2.1 * chartLetter, right: width - 1.2*chartLetter, bottom: p.height - 3*chartLetter}
-	p.yTicks = int(math.Max(3, (p.area.bottom-p.area.top)/(2.6*chartLetter)))
 	if c.Empty != "" {
 		return p
 	}
-	p.Y = p.Y.widened(p.yTicks)
+	p.Y = p.Y.widened(int(math.Max(3, (p.area.bottom-p.area.top)/(2.6*chartLetter))))
 	broadest := 0.0
-	for _, t := range p.Y.ticks(p.yTicks) {
+	for _, t := range p.Y.ticks() {
 		broadest = math.Max(broadest, broad(t.text))
 	}
 	p.area.left = broadest + 0.9*chartLetter
-	p.xTicks = int(math.Max(3, (p.area.right-p.area.left)/(5*chartLetter)))
-	p.X = p.X.widened(p.xTicks)
+	p.X = p.X.widened(int(math.Max(3, (p.area.right-p.area.left)/(5*chartLetter))))
 	return p
 }
 
@@ -131,7 +127,7 @@ func (p *plot) text(at geom.Vec2, anchor, text string, bold bool) {
 
 // grid draws the axes with their numbers and what they measure.
 func (p *plot) grid() {
-	for _, t := range p.Y.ticks(p.yTicks) {
+	for _, t := range p.Y.ticks() {
 		q := p.at(geom.Vec2{X: p.X.Low, Y: t.at})
 		colour, width := p.colours.Faint, 0.4
 		if math.Abs(t.at) < 1e-12 {
@@ -140,7 +136,7 @@ func (p *plot) grid() {
 		p.line([]geom.Vec2{q, {X: p.area.right, Y: q.Y}}, colour, width, "")
 		p.text(geom.Vec2{X: q.X - 0.4*chartLetter, Y: q.Y}, "end", t.text, false)
 	}
-	for _, t := range p.X.ticks(p.xTicks) {
+	for _, t := range p.X.ticks() {
 		q := p.at(geom.Vec2{X: t.at, Y: p.Y.Low})
 		p.line([]geom.Vec2{q, {X: q.X, Y: q.Y + 0.35*chartLetter}}, p.colours.Ink, 1, "")
 		p.text(geom.Vec2{X: q.X, Y: q.Y + chartLetter}, "middle", t.text, false)
