@@ -83,7 +83,9 @@ type page struct {
 	view     scene.View
 	list     scene.List
 	drag     *drag // the handle in hand, or nil
+	pull     *pull // the picture in hand, or nil
 	aboard   int   // the paddlers whose folds show
+	waters   waters
 	controls map[string]*control
 	outputs  map[string]*output
 	folds    []*fold
@@ -120,6 +122,7 @@ func (p *page) refresh() {
 	p.showNumbers()
 	p.showChecks()
 	p.showTables(true)
+	p.waterLate()
 	p.draw()
 	p.restSoon()
 }
@@ -142,9 +145,10 @@ func (p *page) restSoon() {
 	p.resting = js.Global().Call("setTimeout", p.restFunc, restDelay)
 }
 
-// rest does what need not follow every step: tables that are folded, the summary
-// for those who listen.
+// rest does what need not follow every step: tables that are folded, the
+// curves on the water, the summary for those who listen.
 func (p *page) rest() {
 	p.showTables(false)
+	p.showWater()
 	p.say()
 }

@@ -49,6 +49,7 @@ func (p *page) listenFiles() {
 			p.openLine()
 		}
 	})
+	p.listenPaper()
 }
 
 // tookUp shows another design than the one before.

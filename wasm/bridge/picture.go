@@ -63,11 +63,21 @@ type drag struct {
 	start float64
 }
 
+// pull is the picture in hand while it is near: where it was taken and where it was.
+type pull struct {
+	from scene.Point
+	x, y float64
+}
+
 func (p *page) pointerDown(e js.Value) {
 	at := point(e)
 	h, ok := scene.HandleAt(scene.Handles(p.work.Canoe, p.view, p.picture.Size()), at)
 	if !ok {
 		p.touchAt(e)
+		if p.view.Zoom > 1 {
+			p.pull = &pull{at, p.view.PanX, p.view.PanY}
+			p.id("hit").Call("setPointerCapture", e.Get("pointerId"))
+		}
 		return
 	}
 	p.drag = &drag{h, at, p.controls[h.Key].param.Get(p.work.Canoe.Design)}
@@ -80,7 +90,13 @@ func (p *page) pointerDown(e js.Value) {
 }
 
 func (p *page) pointerMove(e js.Value) {
-	if p.drag == nil {
+	switch {
+	case p.pull != nil:
+		to := point(e)
+		p.view.PanX, p.view.PanY = p.pull.x+to.X-p.pull.from.X, p.pull.y+to.Y-p.pull.from.Y
+		p.draw()
+		return
+	case p.drag == nil:
 		p.touchAt(e)
 		return
 	}
@@ -96,6 +112,7 @@ func (p *page) snapped(key string, v float64) float64 {
 }
 
 func (p *page) pointerUp(js.Value) {
+	p.pull = nil
 	if p.drag == nil {
 		return
 	}

@@ -55,11 +55,13 @@ func (p *page) buildResults() {
 		body.WriteString(`<section class="step"><h2>` + escape.Replace(string(g)) + `</h2><div class="checks" data-checks="` + escape.Replace(string(g)) + `"></div><div class="numbers">`)
 		for _, n := range numbers {
 			if n.Group == g {
-				body.WriteString(`<details class="number" data-number="` + n.Key + `"><summary><span>` + escape.Replace(n.Label) +
-					`</span> <output data-result="` + n.Key + `"></output> <small data-change="` + n.Key + `"></small></summary><div class="working"></div></details>`)
+				writeNumber(&body, n)
 			}
 		}
 		body.WriteString("</div>")
+		if g == answer.OnTheWater {
+			p.writeWater(&body)
+		}
 		for _, t := range tables {
 			if t.Group == g {
 				writeFold(&body, t)
@@ -71,6 +73,12 @@ func (p *page) buildResults() {
 	p.findOutputs(p.id("tables"))
 	p.findFolds()
 	p.listenResults()
+	p.listenWater()
+}
+
+func writeNumber(b *strings.Builder, n answer.Number) {
+	b.WriteString(`<details class="number" data-number="` + n.Key + `"><summary><span>` + escape.Replace(n.Label) +
+		`</span> <output data-result="` + n.Key + `"></output> <small data-change="` + n.Key + `"></small></summary><div class="working"></div></details>`)
 }
 
 func writeFold(b *strings.Builder, t answer.Table) {
@@ -132,6 +140,11 @@ func (p *page) showNumbers() {
 	if d := p.work.Before.Design; p.before == nil || d != p.beforeDesign {
 		p.before, p.beforeDesign = answer.All(p.work.Before), d
 	}
+	p.showThese(now, p.before)
+}
+
+// showThese writes numbers beside those they are compared with, key by key.
+func (p *page) showThese(now, before []answer.Number) {
 	s := p.work.System
 	for i, n := range now {
 		o := p.outputs[n.Key]
@@ -139,7 +152,10 @@ func (p *page) showNumbers() {
 			continue // its place is not built yet
 		}
 		text, value := n.Text(s), strconv.FormatFloat(n.Value, 'g', 12, 64)
-		o.change = work.Change(p.before[i], n, s)
+		if n.Absent {
+			value = ""
+		}
+		o.change = work.Change(before[i], n, s)
 		for i := range o.texts {
 			o.texts[i].set(text)
 			o.values[i].put(value)

@@ -23,15 +23,15 @@ type parts struct {
 // read gathers every part but the program from the web folder.
 func read(web string) (parts, error) {
 	p := parts{Form: form()}
-	var media string
-	for name, to := range map[string]*string{"index.html": &p.Page, "style.css": &p.Style, "media.css": &media, "boot.js": &p.Boot} {
+	var media, paper string
+	for name, to := range map[string]*string{"index.html": &p.Page, "style.css": &p.Style, "paper.css": &paper, "media.css": &media, "boot.js": &p.Boot} {
 		text, err := os.ReadFile(filepath.Join(web, name))
 		if err != nil {
 			return p, err
 		}
 		*to = string(text)
 	}
-	p.Style += media
+	p.Style += paper + media
 	root, err := exec.Command("go", "env", "GOROOT").Output()
 	if err != nil {
 		return p, fmt.Errorf("go env GOROOT: %w", err)
@@ -94,7 +94,7 @@ func (p parts) assemble() ([]byte, error) {
 // an element would load, apart from wasm_exec.js, which has a variable so named.
 var (
 	loaded  = regexp.MustCompile(`(?i)\bsrc\s*=`)
-	outside = regexp.MustCompile(`(?i)https?:|\bfetch\(|@import|XMLHttpRequest|WebSocket|sendBeacon|url\(`)
+	outside = regexp.MustCompile(`(?i)https?:|\bfetch\(|@import|XMLHttpRequest|WebSocket|sendBeacon|\burl\(`)
 )
 
 var comment = regexp.MustCompile(`(?s:/\*.*?\*/)|(?m:^\s*//.*$)|(?m:\s//\s.*$)`)

@@ -1,0 +1,169 @@
+//go:build js
+
+package bridge
+
+import (
+	"strconv"
+	"strings"
+	"syscall/js"
+
+	"barkwright/core"
+	"barkwright/core/answer"
+	"barkwright/core/design"
+	"barkwright/core/sheet"
+	"barkwright/core/units"
+	"barkwright/wasm/scene"
+)
+
+// waters remembers the curves on the water of the canoes last asked for: the one in
+// hand and the one compared with.
+type waters struct {
+	known []knownWater
+	shown design.Design // whose curves the page shows
+	heel  float64       // of the heeled section, rad
+}
+
+type knownWater struct {
+	design design.Design
+	water  core.Water
+}
+
+// mostWaters is enough for the boat in hand, the one compared with and one undone.
+const mostWaters = 3
+
+func (w *waters) of(c core.Canoe) core.Water {
+	for _, k := range w.known {
+		if k.design == c.Design {
+			return k.water
+		}
+	}
+	w.known = append(w.known, knownWater{c.Design, core.OnWater(c)})
+	w.known = w.known[max(0, len(w.known)-mostWaters):]
+	return w.known[len(w.known)-1].water
+}
+
+// firstHeel is the heel the section is drawn at first, degrees, and mostHeelShown
+// the largest its slider gives.
+const (
+	firstHeel     = 10
+	mostHeelShown = 60
+)
+
+// writeWater writes the frame of what comes when the slider rests: numbers, charts
+// with their tables, and the heeled section.
+func (p *page) writeWater(b *strings.Builder) {
+	w := p.waters.of(p.work.Canoe)
+	b.WriteString(`<div class="numbers" id="water-numbers">`)
+	for _, n := range answer.Water(p.work.Canoe, w) {
+		writeNumber(b, n)
+	}
+	b.WriteString("</div>")
+	for i, t := range answer.CurveTables(w) {
+		open := ""
+		if i == 0 {
+			open = " open"
+		}
+		title := escape.Replace(t.Title)
+		b.WriteString(`<details class="sheet" data-curve="` + t.Key + `"` + open + `><summary>` + title + `</summary><p class="help">` + escape.Replace(t.Note) +
+			`</p><figure class="chart"></figure><details class="twin"><summary>` + title + `, in numbers</summary><div class="scroll" tabindex="0" role="region" aria-label="` + title + `"></div></details></details>`)
+	}
+	b.WriteString(`<details class="sheet" data-curve="heeled"><summary>Section heeled over</summary><p class="help">Seen from astern, heeled to starboard with the load fixed in the boat. The arm between the middle of all the weight and that of the water pushed aside is what brings her back.</p>` +
+		`<label class="heel">Heel <input type="range" id="heel" min="0" max="` + strconv.Itoa(mostHeelShown) + `" step="1" value="` + strconv.Itoa(firstHeel) + `"> <output for="heel" id="heel-shown"></output></label><figure class="chart"></figure></details>`)
+}
+
+func (p *page) listenWater() {
+	p.waters.heel = firstHeel * units.Degree
+	p.on(p.id("heel"), "input", func(e js.Value) {
+		p.waters.heel = e.Get("target").Get("valueAsNumber").Float() * units.Degree
+		p.showCurves()
+	})
+	p.on(js.Global(), "resize", func(js.Value) { p.restSoon() })
+	p.id("results").Call("addEventListener", "toggle", js.FuncOf(func(js.Value, []js.Value) any {
+		if p.work.Canoe.Design == p.waters.shown {
+			p.showWorkings(answer.Water(p.work.Canoe, p.waters.of(p.work.Canoe)))
+			p.showCurves()
+		}
+		return nil
+	}), true)
+}
+
+// waterLate says that the curves shown are those of the boat as she was last at rest.
+func (p *page) waterLate() {
+	if at := p.id("water-numbers"); !at.IsNull() && p.work.Canoe.Design != p.waters.shown {
+		at.Call("setAttribute", "aria-busy", "true")
+	}
+}
+
+// showWater brings the curves on the water up to date.
+func (p *page) showWater() {
+	now, before := p.work.Canoe, p.work.Before
+	p.showThese(answer.Water(now, p.waters.of(now)), answer.Water(before, p.waters.of(before)))
+	p.waters.shown = now.Design
+	p.id("water-numbers").Call("removeAttribute", "aria-busy")
+	p.showCurves()
+}
+
+// showCurves draws the charts and the section that are unfolded.
+func (p *page) showCurves() {
+	w := p.waters.of(p.work.Canoe)
+	tables := answer.CurveTables(w)
+	charts := sheet.WaterCharts(p.work.Canoe, w, p.work.System)
+	each(p.document, "[data-curve][open]", func(at js.Value) {
+		figure := at.Call("querySelector", "figure")
+		key := at.Get("dataset").Get("curve").String()
+		if key == "heeled" {
+			p.showHeeled(figure)
+			return
+		}
+		for i, t := range tables {
+			if t.Key != key {
+				continue
+			}
+			setHTML(figure, chartSVG(charts[i], chartWidth(figure)))
+			if at.Call("querySelector", ".twin").Get("open").Bool() {
+				var b strings.Builder
+				if err := sheet.HTMLTable(&b, t, p.work.System); err != nil {
+					panic("bridge: a strings.Builder does not fail")
+				}
+				setHTML(at.Call("querySelector", ".scroll"), b.String())
+			}
+		}
+	})
+}
+
+// The breadth of a chart, CSS pixels: what the page has, between these.
+const (
+	leastChart = 280
+	mostChart  = 640
+)
+
+func chartWidth(figure js.Value) float64 {
+	return max(leastChart, min(mostChart, figure.Get("clientWidth").Float()))
+}
+
+func chartSVG(c sheet.Chart, width float64) string {
+	colours := scene.Screen()
+	var b strings.Builder
+	if err := c.SVG(&b, width, sheet.ChartColours{
+		Ink: colours.Of(scene.Ink).Hex(), Faint: colours.Of(scene.Faint).Hex(), Fill: colours.Of(scene.Bark).Hex(),
+		Mark: colours.Of(scene.Mark).Hex(), Paper: colours.Of(scene.Paper).Hex(),
+	}); err != nil {
+		panic("bridge: a strings.Builder does not fail")
+	}
+	return b.String()
+}
+
+// heeledShape is the height of the heeled section's picture to its breadth.
+const heeledShape = 0.62
+
+func (p *page) showHeeled(figure js.Value) {
+	width := chartWidth(figure)
+	size := scene.Size{Width: width, Height: heeledShape * width, Letter: 16}
+	var b strings.Builder
+	svg := scene.SVG{Palette: scene.Screen(), ID: "heeled"}
+	if err := svg.Write(&b, scene.Heeled(p.work.Canoe, p.waters.heel, scene.View{Zoom: 1, System: p.work.System}, size)); err != nil {
+		panic("bridge: a strings.Builder does not fail")
+	}
+	setHTML(figure, b.String())
+	setText(p.id("heel-shown"), units.Angle.Format(p.waters.heel, p.work.System))
+}
