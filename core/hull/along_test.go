@@ -72,7 +72,7 @@ func area(g geom.Grid) float64 {
 // coarse step saw thereabouts is no kink.
 func kink(f func(float64) float64, lo, hi float64) (jump, at float64) {
 	const h = 0.016 // m
-	n := int((hi - lo) / h)
+	n := max(0, int((hi-lo)/h))
 	bend := func(x, step float64) float64 { return math.Abs(f(x+step)-2*f(x)+f(x-step)) / step }
 	coarse := make([]float64, n+1)
 	for i := 1; i < n; i++ {
@@ -123,16 +123,21 @@ func TestNoKinkOfTightestRadius(t *testing.T) {
 }
 
 // Across the heel, where columns begin to lean, the skin has no crease: its normals
-// on either side agree to a degree: the profile's pieces turn by up to 0.4 each.
+// on either side agree but for the bend of the profile's first piece.
 func TestNoCreaseAtTheHeel(t *testing.T) {
 	for _, h := range buildable(60, 12) {
+		if math.Abs(h.GunwaleX-h.HeelX) < 0.1 {
+			continue // the gunwale's end makes a corner of its own there
+		}
 		const step, rows = 5e-4, 24
+		first := h.End.Path.Run[1]
+		allowed := 0.5*units.Degree + 1.5*first*h.End.Curvature(0)
 		before, here, after := h.Column(1-step, rows), h.Column(1, rows), h.Column(1+step, rows)
 		for i := 1; i < rows; i++ {
 			up := here[i+1].Sub(here[i-1])
 			m, n := up.Cross(here[i].Sub(before[i])), up.Cross(after[i].Sub(here[i]))
 			angle := math.Atan2(m.Cross(n).Len(), m.Dot(n))
-			require.Less(t, angle, 1*units.Degree, "row %d of %v", i, h.Design)
+			require.Less(t, angle, allowed, "row %d of %v", i, h.Design)
 		}
 	}
 }

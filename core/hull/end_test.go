@@ -41,7 +41,7 @@ func TestEndCurve(t *testing.T) {
 // The end meets the bottom with no corner, ends at the head and reaches half the
 // length overall.
 func TestEndMeetsItsNeighbours(t *testing.T) {
-	for _, h := range buildable(150, 8) {
+	for _, h := range buildable(60, 8) {
 		d := h.Design
 		require.InDelta(t, h.HeelX, h.End.At(0).X, 1e-12)
 		require.InDelta(t, h.Bottom(h.HeelX), h.End.At(0).Y, 1e-12)
@@ -62,7 +62,7 @@ func TestEndMeetsItsNeighbours(t *testing.T) {
 // Past the gunwale's end the top edge goes on with the sheer's slope and climbs to
 // the head without falling.
 func TestTopEdge(t *testing.T) {
-	for _, h := range buildable(150, 9) {
+	for _, h := range buildable(60, 9) {
 		// One-sided differences good to the second order.
 		side := func(step float64) float64 {
 			x := h.GunwaleX
