@@ -42,6 +42,7 @@ func gunwaleBends(g frame.Gunwales) []struct {
 	}{
 		{"inwale, in plan", g.InwalePlan}, {"inwale, up the sheer", g.InwaleSheer},
 		{"outwale, in plan", g.OutwalePlan}, {"outwale, up the sheer", g.OutwaleSheer},
+		{"outwale, past the gunwale's end", g.OutwaleEnd},
 	}
 }
 

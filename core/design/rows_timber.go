@@ -19,8 +19,9 @@ func timberRows() []Param {
 		row(g, "outwaleDepth", "Outwale, depth", "").timber(1, 0.5, 2.5, func(d *Design) *float64 { return &d.OutwaleDepth }),
 		row(g, "capWidth", "Cap, width", "").timber(1.5, 0.75, 3, func(d *Design) *float64 { return &d.CapWidth }),
 		row(g, "capThickness", "Cap, thickness", "").timber(0.375, 0.125, 0.75, func(d *Design) *float64 { return &d.CapThickness }),
+		// Four or more: Adney and Chapelle 1964, pp. 149-150, on outwales.
 		row(g, "gunwaleEndSplits", "Gunwale ends split to bend, layers", "1 leaves them whole.").
-			wholes(1, 1, 8, func(d *Design) *int { return &d.GunwaleEndSplits }),
+			wholes(4, 1, 8, func(d *Design) *int { return &d.GunwaleEndSplits }),
 	)
 	rows = append(rows, thwartRows()...)
 	return append(rows, ribRows()...)

@@ -49,7 +49,7 @@ func TestLevelGunwaleIsStraight(t *testing.T) {
 // along, the difference of the slopes over the run; it is tightest where it is
 // least steep.
 func TestOutwalePastTheGunwalesEnd(t *testing.T) {
-	h, f := build(design.Default())
+	h, f := build(with(t, "gunwaleEndSplits", 1.0))
 	d := h.Design
 	run := h.HeadX - h.GunwaleX
 	// The sheer's slope at its end, led on from a centimetre and half of one short.
@@ -73,7 +73,7 @@ func TestOutwalePastTheGunwalesEnd(t *testing.T) {
 
 // The layers offered are within guide and one fewer is not.
 func TestMendedGunwales(t *testing.T) {
-	d := with(t, "gunwaleCondition", float64(wood.Dry), "sheerSweep", 8.0)
+	d := with(t, "gunwaleCondition", float64(wood.Dry), "sheerSweep", 8.0, "gunwaleEndSplits", 1.0)
 	g := frame.Build(hull.New(d)).Gunwales
 	mended := 0
 	for _, b := range []frame.GunwaleBend{g.InwalePlan, g.InwaleSheer, g.OutwalePlan, g.OutwaleSheer, g.OutwaleEnd} {

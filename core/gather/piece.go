@@ -75,7 +75,7 @@ func pieces(h hull.Hull, f frame.Frame) []Piece {
 	g := f.Gunwales
 	all := []Piece{
 		long("inwales", g.Inwale, d.InwaleDepth, d.InwaleThickness, max(g.InwalePlan.Verdict, g.InwaleSheer.Verdict)),
-		long("outwales", g.Outwale, d.OutwaleDepth, d.OutwaleThickness, max(g.OutwalePlan.Verdict, g.OutwaleSheer.Verdict)),
+		long("outwales", g.Outwale, d.OutwaleDepth, d.OutwaleThickness, max(g.OutwalePlan.Verdict, g.OutwaleSheer.Verdict, g.OutwaleEnd.Verdict)),
 		long("caps", g.Cap, d.CapWidth, d.CapThickness, wood.WithinGuide),
 		ribPieces(h, f),
 		stemPieces(h, f),
