@@ -94,8 +94,8 @@ func movingNumbers(c core.Canoe, m core.Moving) []Number {
 	return []Number{
 		push("afloat.push", "Push needed at a walking pace", p.Theory(), p.Low(), p.High(),
 			working("at #: friction alone, to friction and the most that theory gives within one part in twenty of that speed", speed(p.Speed))),
-		push("afloat.pushFriction", "of it to friction", p.Friction, p.Friction, p.Friction, working("water rubbing along the wet bark, at #", speed(p.Speed))),
-		push("afloat.pushWave", "of it to waves", p.Wave, p.WaveLow, p.WaveHigh, working("thin-ship theory at #, and one part in twenty slower and faster", speed(p.Speed))),
+		push("afloat.pushFriction", "Push to friction alone", p.Friction, p.Friction, p.Friction, working("water rubbing along the wet bark, at #", speed(p.Speed))),
+		push("afloat.pushWave", "Push to waves, by theory", p.Wave, p.WaveLow, p.WaveHigh, working("thin-ship theory at #, and one part in twenty slower and faster", speed(p.Speed))),
 		day("afloat.speed", "Speed held for a day", units.Speed, m.Day.Speed, m.Day.SpeedLow, m.Day.SpeedHigh),
 		day("afloat.day", "How far in a six-hour day", units.Distance, m.Day.Distance, m.Day.DistanceLow, m.Day.DistanceHigh),
 	}

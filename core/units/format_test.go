@@ -89,7 +89,7 @@ func TestFormatKinds(t *testing.T) {
 		{Thickness, 0.003556, `0.14"`, "3.6 mm", `0.14"`, "0.14 inches"},
 		{Run, 131.67, "432 ft", "131.7 m", "432 ft", "432 feet"},
 		{Run, 0.3048, "1 ft", "0.3 m", "1 ft", "1 foot"},
-		{Distance, 16093.44, "10 mi", "16.09 km", "10 mi", "10 miles"},
+		{Distance, 16093.44, "10 mi", "16 km", "10 mi", "10 miles"},
 		{Area, 1.152, "12.4 ft²", "1.15 m²", "12.4 ft2", "12.4 square feet"},
 		{Angle, math.Pi / 4, "45°", "45°", "45 deg", "45 degrees"},
 		{Mass, 83.914588, "185 lb", "83.9 kg", "185 lb", "185 pounds"},

@@ -99,7 +99,7 @@ var kinds = [kindCount]shown{
 	Length:   {imperial: feetAndInches, metric: millimetres, noun: "length", known: lengthUnits, example: 183.5 * Inch},
 	Offset:   {imperial: feetAndInches, metric: millimetres, noun: "length", known: lengthUnits, example: 6 * Inch, signed: true},
 	Run:      {imperial: unit{si: Foot, name: "ft", one: "foot", many: "feet"}, metric: unit{si: 1, places: 1, name: "m", one: "metre", many: "metres"}, noun: "length", known: lengthUnits, example: 100},
-	Distance: {imperial: unit{si: Mile, places: 2, name: "mi", one: "mile", many: "miles"}, metric: unit{si: Kilometre, places: 2, name: "km", one: "kilometre", many: "kilometres"}, noun: "distance", known: "mi, km, ft or m", example: 10 * Kilometre},
+	Distance: {imperial: unit{si: Mile, places: 0, name: "mi", one: "mile", many: "miles"}, metric: unit{si: Kilometre, places: 0, name: "km", one: "kilometre", many: "kilometres"}, noun: "distance", known: "mi, km, ft or m", example: 10 * Kilometre},
 	SmallLength: {imperial: unit{si: Inch, style: inchesOnly, name: "in"}, metric: millimetres,
 		noun: "length", known: lengthUnits, example: 1.25 * Inch},
 	Thickness: {imperial: unit{si: Inch, places: 2, name: "in", mark: `"`, one: "inch", many: "inches"},

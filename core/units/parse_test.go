@@ -181,7 +181,7 @@ func TestParseKinds(t *testing.T) {
 		{Run, "432", Imperial16, 131.6736, "Read as 432 ft (131.7 m)"},
 		{Run, "131,7", Metric, 131.7, ""},
 		{Distance, "1/2", Metric, 500, ""},
-		{Distance, "10 miles", Metric, 16093.44, "Read as 16.09 km (10 mi)"},
+		{Distance, "10 miles", Metric, 16093.44, "Read as 16 km (10 mi)"},
 		{Area, "2 sq ft", Metric, 0.18580608, ""},
 		{Volume, "300 L", Metric, 0.3, ""},
 		{Speed, "4 mph", Metric, 1.78816, ""},

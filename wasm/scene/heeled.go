@@ -43,7 +43,11 @@ func Heeled(c core.Canoe, heel float64, v View, size Size) List {
 		at = a.Body.At(a.Load, a.Water, heel)
 	}
 	skin := mirrored(c.Hull.ColumnSection(c.Hull.ColumnAtEdge(0)).Sample(heeledSteps))
-	e := heeledPlate(a, skin, size)
+	surface := at.Plane.Height
+	if at.State != afloat.Floats && at.State != afloat.Swamped {
+		surface = c.Design.Depth
+	}
+	e := heeledPlate(a, skin, surface, size)
 	e.sin, e.cos = math.Sincos(heel)
 	name := units.Angle.Format(heel, v.System) + " of heel"
 	p.list.Title = "Section amidships at " + name
@@ -64,15 +68,16 @@ func Heeled(c core.Canoe, heel float64, v View, size Size) List {
 	return p.done()
 }
 
-// heeledPlate holds the section at any heel at one scale.
-func heeledPlate(a core.Afloat, skin []geom.Vec2, size Size) heeled {
+// heeledPlate holds the section at any heel at one scale, and the water still.
+func heeledPlate(a core.Afloat, skin []geom.Vec2, surface float64, size Size) heeled {
 	reach := math.Abs(a.Load.Centre.Z)
 	for _, q := range skin {
 		reach = math.Max(reach, math.Hypot(q.X, q.Y))
 	}
 	t := lettering(size)
-	k := math.Max(1, math.Min((size.Width-2*t)/(2*reach), (size.Height-5*t)/(1.5*reach)))
-	return heeled{plate: plate{Point{size.Width / 2, size.Height/2 + 0.42*reach*k}, k}}
+	k := math.Max(1, math.Min((size.Width-2*t)/(2*reach), (size.Height-5*t)/(1.3*reach)))
+	water := 1.6*t + 0.65*reach*k
+	return heeled{plate: plate{Point{size.Width / 2, water + surface*k}, k}}
 }
 
 // level is the surface, right across the picture.
@@ -105,7 +110,7 @@ func (p *pen) afloatAt(c core.Canoe, e heeled, skin []geom.Vec2, at afloat.Attit
 	if at.Arm < 0 {
 		words = length + " toward going over"
 	}
-	foot := math.Min(p.list.Height-2.6*p.letter, math.Max(water.Y, weight.Y)+3*p.letter)
+	foot := p.list.Height - 2.5*p.letter
 	p.dashed(Ink, fineWidth, shortDash, weight, Point{weight.X, foot})
 	p.dashed(Water, fineWidth, shortDash, water, Point{water.X, foot})
 	p.line(Mark, 2.4, Point{weight.X, foot}, Point{water.X, foot})
@@ -114,13 +119,10 @@ func (p *pen) afloatAt(c core.Canoe, e heeled, skin []geom.Vec2, at afloat.Attit
 	return "The boat cut amidships and heeled to starboard: " + words + ", " + units.Length.Format(at.Freeboard, p.view.System) + " of freeboard at the lowest."
 }
 
-// centre is the surveyors' sign for a centre of mass: a disc in quarters.
+// centre marks a centre of mass and keeps labels off it.
 func (p *pen) centre(at Point, r Role) {
 	radius := 6 * p.weight
-	p.fill(Paper, ring(at, radius))
-	p.fill(r, []Point{at, {at.X + radius, at.Y}, {at.X + 0.7*radius, at.Y - 0.7*radius}, {at.X, at.Y - radius}})
-	p.fill(r, []Point{at, {at.X - radius, at.Y}, {at.X - 0.7*radius, at.Y + 0.7*radius}, {at.X, at.Y + radius}})
-	p.ring(r, 1.4, ring(at, radius))
+	p.centreSign(at, r, radius)
 	p.keepOff(box{at.X - radius, at.Y - radius, at.X + radius, at.Y + radius})
 }
 

@@ -1,0 +1,87 @@
+package scene
+
+import (
+	"math"
+	"strconv"
+
+	"barkwright/core"
+	"barkwright/core/geom"
+)
+
+// aboard is one of the crew, or the cargo, with the parameter that places it.
+type aboard struct {
+	key, name string
+	at        geom.Vec3 // its middle
+}
+
+// everyoneAboard lists the crew from the bow aft, and the cargo where there is any.
+func everyoneAboard(c core.Canoe) []aboard {
+	var out []aboard
+	for i, p := range c.Afloat.Crew {
+		n := strconv.Itoa(i + 1)
+		out = append(out, aboard{"paddler" + n + "Place", "paddler " + n, p.At})
+	}
+	if c.Afloat.Cargo.Mass > 0 {
+		out = append(out, aboard{"cargoPosition", "cargo", c.Afloat.Cargo.At})
+	}
+	return out
+}
+
+// sideHandle is how high in the side view the crew is taken, as a share of the
+// depth: inside the boat, clear of the lettering over the sheer.
+const sideHandle = 0.55
+
+// crewHandles are the places in both views where crew and cargo are taken, none
+// nearer to those already there than a finger can tell: the form moves those.
+func crewHandles(c core.Canoe, l layout, there []Handle) []Handle {
+	d := c.Design
+	out := there
+	for _, who := range everyoneAboard(c) {
+		for _, h := range []Handle{
+			{At: l.top.at(who.at.X, 0), PerPixel: 1 / l.top.Scale},
+			{At: l.side.at(who.at.X, c.Hull.Bottom(who.at.X)+sideHandle*d.Depth), PerPixel: 1 / l.side.Scale},
+		} {
+			h.Key, h.Axis, h.Reach = who.key, Point{X: 1}, handleReach
+			if apart(h, out) {
+				out = append(out, h)
+			}
+		}
+	}
+	return out[len(there):]
+}
+
+func apart(h Handle, others []Handle) bool {
+	for _, o := range others {
+		if math.Hypot(h.At.X-o.At.X, h.At.Y-o.At.Y) < handleReach {
+			return false
+		}
+	}
+	return true
+}
+
+// crewTop names those aboard in the top view, as far as there is room.
+func (p *pen) crewTop(c core.Canoe, a plate) {
+	for _, who := range everyoneAboard(c) {
+		at := a.at(who.at.X, 0)
+		p.say(rankExtra, who.name, Mark, Bark, spot{Point{at.X, at.Y - 1.3*p.letter}, Middle}, spot{Point{at.X, at.Y + 1.3*p.letter}, Middle})
+	}
+}
+
+// crewSide marks the middle of everyone aboard in the side view, and of all the
+// weight.
+func (p *pen) crewSide(c core.Canoe, a plate) {
+	if p.view.Load == nil {
+		return
+	}
+	for _, who := range everyoneAboard(c) {
+		p.centreSign(a.at(who.at.X, who.at.Z), Mark, 4*p.weight)
+	}
+}
+
+// centreSign is the surveyors' sign for a centre of mass: a disc in quarters.
+func (p *pen) centreSign(at Point, r Role, radius float64) {
+	p.fill(Paper, ring(at, radius))
+	p.fill(r, []Point{at, {at.X + radius, at.Y}, {at.X + 0.7*radius, at.Y - 0.7*radius}, {at.X, at.Y - radius}})
+	p.fill(r, []Point{at, {at.X - radius, at.Y}, {at.X - 0.7*radius, at.Y + 0.7*radius}, {at.X, at.Y + radius}})
+	p.ring(r, 1.4, ring(at, radius))
+}
