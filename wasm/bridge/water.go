@@ -75,7 +75,7 @@ func (p *page) listenWater() {
 	p.waters.heel = firstHeel * units.Degree
 	p.on(p.id("heel"), "input", func(e js.Value) {
 		p.waters.heel = e.Get("target").Get("valueAsNumber").Float() * units.Degree
-		p.showCurves()
+		p.showHeeled(p.document.Call("querySelector", `[data-curve="heeled"] figure`))
 	})
 	p.on(js.Global(), "resize", func(js.Value) { p.restSoon() })
 	p.id("results").Call("addEventListener", "toggle", js.FuncOf(func(js.Value, []js.Value) any {
@@ -153,11 +153,15 @@ func chartSVG(c sheet.Chart, width float64) string {
 	return b.String()
 }
 
-// heeledShape is the height of the heeled section's picture to its breadth.
-const heeledShape = 0.62
+// heeledShape is the height of the heeled section's picture to its breadth, and
+// mostHeeled the most of that, CSS pixels.
+const (
+	heeledShape = 0.72
+	mostHeeled  = 460
+)
 
 func (p *page) showHeeled(figure js.Value) {
-	width := chartWidth(figure)
+	width := min(mostHeeled, chartWidth(figure))
 	size := scene.Size{Width: width, Height: heeledShape * width, Letter: 16}
 	var b strings.Builder
 	svg := scene.SVG{Palette: scene.Screen(), ID: "heeled"}
