@@ -34,11 +34,7 @@ const gunwaleKnots = 120
 // New shapes the hull of a design whose numbers are in range. Faults tells
 // whether the result can be built.
 func New(d design.Design) Hull {
-	h := Hull{
-		Design: d, GunwaleX: d.HalfGunwale(), HeelX: d.HeelX(), HeadX: d.HeadX(), TurnReached: true, turn0: d.TurnWidth / 2,
-		beamRise: newRise(d.BeamFull), sheerRise: newRise(d.SheerSweep), frameRise: newRise(d.FrameFull),
-	}
-	h.End = h.newEnd()
+	h := Profile(d)
 	h.Gunwale = geom.NewPath3(func(x float64) geom.Vec3 {
 		return geom.Vec3{X: x, Y: h.HalfBeam(x), Z: h.Sheer(x)}
 	}, 0, h.GunwaleX, gunwaleKnots)

@@ -1,0 +1,20 @@
+package hull
+
+import "barkwright/core/design"
+
+// Lines is a design's plan, sheer and bottom as far as the heel, enough for
+// HalfBeam, Sheer and Bottom and far quicker than New: for searches that ask for
+// thousands of boats. Its end, gunwale and edge are empty.
+func Lines(d design.Design) Hull {
+	return Hull{
+		Design: d, GunwaleX: d.HalfGunwale(), HeelX: d.HeelX(), HeadX: d.HeadX(), TurnReached: true, turn0: d.TurnWidth / 2,
+		beamRise: newRise(d.BeamFull), sheerRise: newRise(d.SheerSweep), frameRise: newRise(d.FrameFull),
+	}
+}
+
+// Profile is Lines with the end's profile.
+func Profile(d design.Design) Hull {
+	h := Lines(d)
+	h.End = h.newEnd()
+	return h
+}
