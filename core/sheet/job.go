@@ -7,7 +7,6 @@ import (
 
 	"barkwright/core"
 	"barkwright/core/answer"
-	"barkwright/core/bark"
 	"barkwright/core/units"
 )
 
@@ -18,8 +17,6 @@ type Job struct {
 	Head   Head
 	// Figures are the views for the summary.
 	Figures []Figure
-	// Flat is the bark laid flat, or nil: gores then have no width.
-	Flat *bark.Flat
 	// Sheets are the keys of the build sheets, and Patterns those of the kinds of
 	// pattern, in the order printed.
 	Sheets, Patterns []string
@@ -61,7 +58,7 @@ func Print(w io.Writer, j Job) error {
 	}
 	var patterns []Pattern
 	for _, key := range j.Patterns {
-		patterns = append(patterns, Patterns(j.Canoe, j.Flat, key, j.System)...)
+		patterns = append(patterns, Patterns(j.Canoe, key, j.System)...)
 	}
 	if len(patterns) > 0 {
 		if err := PrintPatterns(b, patterns, j.Head); err != nil {

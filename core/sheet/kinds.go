@@ -2,7 +2,6 @@ package sheet
 
 import (
 	"barkwright/core"
-	"barkwright/core/bark"
 	"barkwright/core/units"
 )
 
@@ -15,7 +14,6 @@ type Kind struct {
 // maker is what patterns are made from.
 type maker struct {
 	core.Canoe
-	flat   *bark.Flat
 	system units.System
 }
 
@@ -36,13 +34,13 @@ var kinds = []Kind{
 // Kinds lists what patterns there are, in the order of the work.
 func Kinds() []Kind { return append([]Kind(nil), kinds...) }
 
-// Patterns draws the patterns of a kind. The gores need the bark laid flat; where
-// flat is nil, or nothing can be cut, there are none. A key that is no kind's has
-// none either.
-func Patterns(c core.Canoe, flat *bark.Flat, key string, s units.System) []Pattern {
+// Patterns draws the patterns of a kind. Gores are read off the bark laid flat: a
+// canoe without its skin, or whose gores are not cut, has none. A key that is no
+// kind's has none either.
+func Patterns(c core.Canoe, key string, s units.System) []Pattern {
 	for _, k := range kinds {
 		if k.Key == key {
-			return k.make(maker{c, flat, s})
+			return k.make(maker{c, s})
 		}
 	}
 	return nil

@@ -9,12 +9,12 @@ import (
 // gorePatterns are the openings of the gores of one quarter, laid flat, each with
 // its middle up the paper and its foot down.
 func gorePatterns(m maker) []Pattern {
-	if m.flat == nil {
+	if m.Skin == nil {
 		return nil
 	}
 	var out []Pattern
 	number := 0
-	for _, g := range m.flat.Gores {
+	for _, g := range m.Skin.Flat.Gores {
 		if g.X < 0 {
 			continue
 		}

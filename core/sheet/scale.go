@@ -1,6 +1,10 @@
 package sheet
 
-import "math"
+import (
+	"math"
+
+	"barkwright/core/units"
+)
 
 // Scale is how a print came out, from what its scale bar measures.
 type Scale struct {
@@ -77,4 +81,22 @@ func CheckScale(bar, measured, longest float64) Scale {
 		s.Cause = SomeScaling
 	}
 	return s
+}
+
+// Text is the answer to whoever measured the bar, in the units they read; part
+// names the longest part, of that length in metres.
+func (s Scale) Text(part string, longest float64, system units.System) string {
+	if s.Cause == NotTheBar {
+		return s.Cause.String() + "."
+	}
+	text := "Printed at " + decimal(100*s.Ratio, 1) + " %"
+	if s.Cause == True {
+		return text + ": " + s.Cause.String() + ". Print the rest."
+	}
+	way := " short"
+	if s.Off > 0 {
+		way = " long"
+	}
+	return text + ": " + part + ", " + units.Length.Format(longest, system) + ", would come out " +
+		units.Length.Format(math.Abs(s.Off), system) + way + ". It is " + s.Cause.String() + "."
 }

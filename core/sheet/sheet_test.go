@@ -37,17 +37,15 @@ func golden(t *testing.T, name, got string) {
 // head is an invented boat's.
 var head = sheet.Head{Boat: "Heron Cove, first canoe", Code: "B1;length=192", Date: "3 May 2026"}
 
-// evaluated is the default boat with its bark laid flat coarsely.
-func evaluated() (core.Canoe, *bark.Flat) {
-	c := core.Evaluate(design.Default())
-	flat := bark.Flatten(c.Hull, c.Bark, bark.Resolution{Columns: 24, Rows: 8}, nil, nil)
-	return c, &flat
+// evaluated is a boat with its bark laid flat, coarsely.
+func evaluated(d design.Design) core.Canoe {
+	c := core.Evaluate(d)
+	return c.WithFlat(core.LayFlat(c, bark.Resolution{Columns: 24, Rows: 8}, nil, nil))
 }
 
 // everything is a job of all there is to print.
 func everything() sheet.Job {
-	c, flat := evaluated()
-	j := sheet.Job{Canoe: c, Flat: flat, System: units.Imperial16, Head: head}
+	j := sheet.Job{Canoe: evaluated(design.Default()), System: units.Imperial16, Head: head}
 	for _, s := range sheet.Stages() {
 		j.Sheets = append(j.Sheets, s.Key)
 	}

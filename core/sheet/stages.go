@@ -46,34 +46,10 @@ func barkStage(s *stage) {
 	s.cautions(permission, felling, edgeTools)
 	s.numbers("bark.width", "bark.treeDiameter", "bark.treeGirth", "bark.sheets", "bark.sheetTree", "bark.area", "materials.billets", "materials.pitch")
 	s.checks(answer.BarkAndFrame)
-	s.table(s.gores())
+	s.list("gores", []string{"gore", "run", "foot", "depth", "width", "edges", "state"})
+	s.list("panels", []string{"panel", "count", "from", "to", "length", "width"}, "Cut")
 	s.list("logs", nil, "Found")
 	s.list("pieces", []string{"piece", "count", "spares", "length", "width", "thickness"}, "Ready")
-}
-
-// gores is the table of gores, with their widths where the bark was laid flat.
-func (s *stage) gores() answer.Table {
-	t, _ := answer.MakeTable(s.Canoe, "gores")
-	t = pick(t, []string{"gore", "run", "foot", "depth", "state"})
-	if s.Flat == nil {
-		return t
-	}
-	t.Columns = append(t.Columns, answer.Column{Key: "width", Label: "Opens, laid flat", Kind: units.SmallLength})
-	row := 0
-	for _, g := range s.Flat.Gores {
-		if g.X < -1e-9 || row >= len(t.Rows) {
-			continue
-		}
-		cell := answer.Cell{Value: g.Width}
-		if g.State != bark.GoreCut {
-			cell.Text = "–"
-		}
-		cells := t.Rows[row].Cells
-		cells[len(cells)-1] = answer.Cell{Text: g.State.String()}
-		t.Rows[row].Cells = append(cells, cell)
-		row++
-	}
-	return t
 }
 
 func bedStage(s *stage) {
