@@ -35,13 +35,17 @@ func Handles(c core.Canoe, v View, size Size) []Handle {
 	h, d := c.Hull, c.Design
 	up := Point{0, -1}
 	scale := 1 / l.side.Scale
-	return []Handle{
+	handles := []Handle{
 		{Key: "beam", At: l.top.at(0, d.Beam/2), Axis: up, PerPixel: 2 / l.top.Scale, Reach: handleReach},
 		{Key: "depth", At: l.side.at(0, d.Depth), Axis: up, PerPixel: scale, Reach: handleReach},
 		{Key: "endHeight", At: l.side.at(h.HeadX, d.EndHeight), Axis: up, PerPixel: scale, Reach: handleReach},
 		{Key: "rocker", At: l.side.at(-h.HeelX, d.Rocker), Axis: up, PerPixel: scale, Reach: handleReach},
 		{Key: "heelLength", At: l.side.at(h.HeelX, d.Rocker), Axis: Point{-1, 0}, PerPixel: scale, Reach: handleReach},
 	}
+	if v.State == Finished {
+		handles = append(handles, crewHandles(c, l, handles)...)
+	}
+	return handles
 }
 
 // HandleAt is the nearest handle that p takes.

@@ -24,6 +24,7 @@ func (p *pen) sideFinished(c core.Canoe, l layout) {
 	p.ring(Ink, p.outline(a), skin)
 	p.lacingSide(c, a)
 	p.water(c, a)
+	p.crewSide(c, a)
 	p.ghostSide(a)
 	p.sideTitle(c, l)
 	p.lengthOverall(c, l)

@@ -37,6 +37,7 @@ func (p *pen) topFinished(c core.Canoe, l layout) {
 		return [][]geom.Vec2{side, flipped(side)}
 	})
 	p.topTitle(c, l)
+	p.crewTop(c, a)
 	y := c.Design.Beam/2 + 0.6*p.letter/a.Scale
 	x := 0.62 * h.GunwaleX
 	p.say(rankExtra, "cap off: lacing and pegs", Faint, Paper, spot{a.at(-x, y), End})
