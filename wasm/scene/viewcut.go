@@ -50,7 +50,7 @@ func cutAt(c core.Canoe, r frame.Rib) cut {
 	s := h.ColumnSection(v)
 	lift := 0.0
 	if v > 1 {
-		lift = h.End.Path.At((v - 1) * h.End.Path.Length()).Y
+		lift = h.Foot(v).Y
 	}
 	points := halfSection(s, lift)
 	inside := d.BarkThickness + d.SheathingThickness

@@ -130,7 +130,7 @@ func flatColumn(h hull.Hull, v float64) (foot, edge geom.Vec2) {
 	if v <= 1 {
 		return geom.Vec2{X: v * h.HeelX}, geom.Vec2{X: v * h.HeelX, Y: girth}
 	}
-	f := h.End.Path.At((v - 1) * h.End.Path.Length())
+	f := h.Foot(v)
 	top := h.Edge.At(h.Edge.ParameterAt((v - 1) * h.Edge.Length()))
 	up := geom.Vec2{X: top.X, Y: top.Z}.Sub(f).Unit()
 	foot = geom.Vec2{X: f.X, Y: f.Y - h.Bottom(h.HeelX)}

@@ -63,7 +63,7 @@ func (p *pen) ribTop(h hull.Hull, r frame.Rib, a plate) {
 	v := h.ColumnAtEdge(r.X)
 	foot := r.X
 	if v > 1 {
-		foot = h.End.Path.At((v - 1) * h.End.Path.Length()).X
+		foot = h.Foot(v).X
 	}
 	half := h.HalfBeam(r.X)
 	// The taper begins where the rib has turned up.
