@@ -17,7 +17,7 @@ import (
 // A sheer of power 2 is a parabola y = a x^2, tightest at its vertex, radius
 // 1/(2a), a the rise over the half length squared.
 func TestSheerParabola(t *testing.T) {
-	h, f := build(with(t, "sheerSweep", 2.0))
+	h, f := build(with(t, "gunwaleEndSplits", 1.0, "sheerSweep", 2.0))
 	a := (h.Design.GunwaleEndHeight - h.Design.Depth) / (h.GunwaleX * h.GunwaleX)
 	for _, b := range []frame.GunwaleBend{f.Gunwales.InwaleSheer, f.Gunwales.OutwaleSheer} {
 		assert.InEpsilon(t, 1/(2*a), b.Radius, 1e-5, "differences over a millimetre")
