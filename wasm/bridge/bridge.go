@@ -34,6 +34,7 @@ func Start(picture Picture) {
 	p.recall()
 	p.work = p.shelf.InHand()
 	p.buildHeadline()
+	p.repeatPaddlers()
 	p.findControls()
 	p.listenForm()
 	p.listenTools()
@@ -84,7 +85,7 @@ type page struct {
 	list     scene.List
 	drag     *drag // the handle in hand, or nil
 	pull     *pull // the picture in hand, or nil
-	aboard   int   // the paddlers whose folds show
+	aboard   *int  // the paddlers whose folds show, nil before any
 	waters   waters
 	controls map[string]*control
 	outputs  map[string]*output

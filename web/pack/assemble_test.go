@@ -64,6 +64,9 @@ func TestAssembleRefuses(t *testing.T) {
 func TestFormHasEveryParameter(t *testing.T) {
 	text := form()
 	for _, p := range design.Params() {
+		if p.Paddler > 1 {
+			continue // the page's program repeats the first one's
+		}
 		assert.Contains(t, text, ` name="`+p.Key+`"`)
 	}
 	assert.Contains(t, text, `name="length" min="96" max="444" step="0.25" value="192"`)

@@ -27,29 +27,23 @@ func form() string {
 			}
 		}
 		if g == design.GroupCrew {
-			writePaddlers(&b)
+			writePaddler(&b)
 		}
 		b.WriteString("</details>\n")
 	}
 	return b.String()
 }
 
-// writePaddlers folds away what may differ from paddler to paddler; those ashore
-// are hidden.
-func writePaddlers(b *strings.Builder) {
-	for n := range design.MostPaddlers {
-		hidden := ""
-		if n >= design.Default().Paddlers {
-			hidden = " hidden"
+// writePaddler folds away what may differ from paddler to paddler. It is written for
+// the first; the page's program repeats it for the others.
+func writePaddler(b *strings.Builder) {
+	b.WriteString("<details class=\"paddler\" data-paddler=\"1\"><summary>Paddler 1</summary>\n")
+	for _, p := range design.Params() {
+		if p.Paddler == 1 {
+			writeControl(b, p)
 		}
-		fmt.Fprintf(b, "<details class=\"paddler\" data-paddler=\"%d\"%s><summary>Paddler %[1]d</summary>\n", n+1, hidden)
-		for _, p := range design.Params() {
-			if p.Paddler == n+1 {
-				writeControl(b, p)
-			}
-		}
-		b.WriteString("</details>\n")
 	}
+	b.WriteString("</details>\n")
 }
 
 // texts are the two parameters that are not numbers.
