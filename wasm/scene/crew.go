@@ -38,7 +38,7 @@ func crewHandles(c core.Canoe, l layout, there []Handle) []Handle {
 	out := there
 	for _, who := range everyoneAboard(c) {
 		for _, h := range []Handle{
-			{At: l.top.at(who.at.X, 0), PerPixel: 1 / l.top.Scale},
+			{At: l.top.at(who.at.X, topHandle(c, who.at.X)), PerPixel: 1 / l.top.Scale},
 			{At: l.side.at(who.at.X, c.Hull.Bottom(who.at.X)+sideHandle*d.Depth), PerPixel: 1 / l.side.Scale},
 		} {
 			h.Key, h.Axis, h.Reach = who.key, Point{X: 1}, handleReach
@@ -48,6 +48,15 @@ func crewHandles(c core.Canoe, l layout, there []Handle) []Handle {
 		}
 	}
 	return out[len(there):]
+}
+
+// topHandle is where across the boat one is taken in the top view: on the centre
+// line, but amidships to starboard of it, where the beam is not lettered.
+func topHandle(c core.Canoe, x float64) float64 {
+	if math.Abs(x) > c.Frame.Thwarts[1].X/2 {
+		return 0
+	}
+	return -0.55 * c.Design.Beam / 2
 }
 
 func apart(h Handle, others []Handle) bool {
@@ -62,19 +71,23 @@ func apart(h Handle, others []Handle) bool {
 // crewTop names those aboard in the top view, as far as there is room.
 func (p *pen) crewTop(c core.Canoe, a plate) {
 	for _, who := range everyoneAboard(c) {
-		at := a.at(who.at.X, 0)
-		p.say(rankExtra, who.name, Mark, Bark, spot{Point{at.X, at.Y - 1.3*p.letter}, Middle}, spot{Point{at.X, at.Y + 1.3*p.letter}, Middle})
+		at := a.at(who.at.X, topHandle(c, who.at.X))
+		up, down := Point{at.X, at.Y - 1.7*p.letter}, Point{at.X, at.Y + 1.7*p.letter}
+		p.say(rankExtra, who.name, Mark, Bark, spot{down, Middle}, spot{up, Middle}, spot{Point{at.X + 1.2*p.letter, at.Y}, Start})
 	}
 }
 
-// crewSide marks the middle of everyone aboard in the side view, and of all the
-// weight.
+// crewSide marks the middle of everyone aboard in the side view.
 func (p *pen) crewSide(c core.Canoe, a plate) {
 	if p.view.Load == nil {
 		return
 	}
+	depth := a.at(0, c.Design.Depth)
 	for _, who := range everyoneAboard(c) {
-		p.centreSign(a.at(who.at.X, who.at.Z), Mark, 4*p.weight)
+		// Where the depth is taken a sign would hide behind its handle.
+		if at := a.at(who.at.X, who.at.Z); math.Hypot(at.X-depth.X, at.Y-depth.Y) > handleReach {
+			p.centreSign(at, Mark, 4*p.weight)
+		}
 	}
 }
 
