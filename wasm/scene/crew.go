@@ -56,7 +56,7 @@ func topHandle(c core.Canoe, x float64) float64 {
 	if math.Abs(x) > c.Frame.Thwarts[1].X/2 {
 		return 0
 	}
-	return -0.55 * c.Design.Beam / 2
+	return -0.72 * c.Design.Beam / 2
 }
 
 func apart(h Handle, others []Handle) bool {
@@ -72,8 +72,14 @@ func apart(h Handle, others []Handle) bool {
 func (p *pen) crewTop(c core.Canoe, a plate) {
 	for _, who := range everyoneAboard(c) {
 		at := a.at(who.at.X, topHandle(c, who.at.X))
-		up, down := Point{at.X, at.Y - 1.7*p.letter}, Point{at.X, at.Y + 1.7*p.letter}
-		p.say(rankExtra, who.name, Mark, Bark, spot{down, Middle}, spot{up, Middle}, spot{Point{at.X + 1.2*p.letter, at.Y}, Start})
+		beside := spot{Point{at.X + 1.2*p.letter, at.Y}, Start}
+		if math.Abs(who.at.X) > c.Frame.Thwarts[1].X/2 {
+			beside = spot{Point{at.X, at.Y + 1.7*p.letter}, Middle}
+		}
+		// In a small drawing the names would lie over the gunwales.
+		if c.Hull.HalfBeam(math.Abs(who.at.X))*a.Scale > 2.4*p.letter {
+			p.say(rankExtra, who.name, Mark, Bark, beside)
+		}
 	}
 }
 
