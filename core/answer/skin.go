@@ -104,3 +104,12 @@ func stretchTable(c core.Canoe) Table {
 	}
 	return t
 }
+
+// StretchWords compares a stretch with the limit.
+func StretchWords(stretch, limit float64, s units.System) string {
+	text := units.Strain.Format(stretch, s) + " or less over 95 parts in 100, "
+	if stretch <= limit {
+		return text + "within the limit of " + units.Strain.Format(limit, s)
+	}
+	return text + "over the limit of " + units.Strain.Format(limit, s)
+}

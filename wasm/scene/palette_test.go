@@ -13,7 +13,7 @@ import (
 func TestContrast(t *testing.T) {
 	assert.InDelta(t, 21, scene.Contrast(scene.Colour{}, scene.Colour{R: 255, G: 255, B: 255}), 1e-9)
 
-	filled := []scene.Role{scene.Paper, scene.Bark, scene.Cedar, scene.Ground}
+	filled := []scene.Role{scene.Paper, scene.Bark, scene.Inside, scene.InsideHalf, scene.InsideShade, scene.Cedar, scene.Ground}
 	lines := []scene.Role{scene.Ink, scene.Seam, scene.Root, scene.Frame, scene.Water, scene.Warn, scene.Mark, scene.Pinned}
 	for name, palette := range map[string]scene.Palette{"screen": scene.Screen(), "print": scene.Print()} {
 		for _, line := range lines {

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"barkwright/core"
+	"barkwright/core/bark"
 	"barkwright/core/units"
 )
 
@@ -14,10 +15,14 @@ type State int
 const (
 	OnTheBed State = iota
 	Finished
+	LaidFlat
+	SidesUp
 )
 
 // String is the state as the page names it.
-func (s State) String() string { return [...]string{"on the bed", "finished"}[s] }
+func (s State) String() string {
+	return [...]string{"on the bed", "finished", "bark laid flat", "sides turned up"}[s]
+}
 
 // Load is the water line of the loaded boat.
 type Load struct {
@@ -39,10 +44,32 @@ type View struct {
 	// there is one the scale stays, so that what moves is the boat.
 	Ghost *core.Canoe
 	// Load gives the water line of the finished boat, or nil.
-	Load   *Load
+	Load *Load
+	// Flat is the bark laid flat, for the states that show it; nil while it is
+	// being worked out.
+	Flat *bark.Flat
+	// Up is how far the sides are turned up, from 0 on the bed to 1 finished.
+	Up     float64
 	System units.System
 	// Handles tells whether the handles are drawn.
 	Handles bool
+}
+
+// Draw draws the boat in the view's state.
+func Draw(c core.Canoe, v View, size Size) List {
+	switch v.State {
+	case LaidFlat:
+		p := newPen(v, size)
+		p.list.Title, p.list.Description = "Bark laid flat", describeFlat(c, v)
+		p.flatLaid(c)
+		return p.done()
+	case SidesUp:
+		p := newPen(v, size)
+		p.list.Title, p.list.Description = "Sides turned up", describeRaised(c, v)
+		p.raised(c)
+		return p.done()
+	}
+	return TopAndSide(c, v, size)
 }
 
 // TopAndSide draws the top view over the side view at one scale, bow to the

@@ -28,9 +28,12 @@ func (h Handle) Value(start float64, from, to Point) float64 {
 	return start + h.PerPixel*((to.X-from.X)*h.Axis.X+(to.Y-from.Y)*h.Axis.Y)
 }
 
-// Handles are the handles of TopAndSide for the same view. Rocker is taken at
+// Handles are the handles of Draw for the same view: the top and side views have some. Rocker is taken at
 // the after heel and the heel's place at the forward one, for they are one point.
 func Handles(c core.Canoe, v View, size Size) []Handle {
+	if v.State == LaidFlat || v.State == SidesUp {
+		return nil
+	}
 	l := fit(c, v, size)
 	h, d := c.Hull, c.Design
 	up := Point{0, -1}

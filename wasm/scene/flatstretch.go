@@ -1,0 +1,173 @@
+package scene
+
+import (
+	"math"
+
+	"barkwright/core"
+	"barkwright/core/bark"
+	"barkwright/core/geom"
+	"barkwright/core/units"
+)
+
+// stretchBands are the shares of the limit at which the hatch grows denser; what
+// is under the first has none, and over the last is over the limit.
+var stretchBands = [...]float64{0.25, 0.5, 1}
+
+// bandHatch is the hatch of a band, from the first. Each spacing is half the one
+// before, so that lines run on from band to band.
+func (p *pen) bandHatch(band int, points []Point) Hatch {
+	h := Hatch{Role: Faint, Points: points, Spacing: 12 * p.weight / math.Pow(2, float64(band)), Width: hairWidth * p.weight, Angle: -math.Pi / 4}
+	if band == len(stretchBands)-1 {
+		h.Role, h.Width = Warn, fineWidth*p.weight
+	}
+	return h
+}
+
+// bandOf is the band of a stretch, -1 for none.
+func bandOf(stretch, limit float64) int {
+	band := -1
+	for i, share := range stretchBands {
+		if stretch > share*limit {
+			band = i
+		}
+	}
+	return band
+}
+
+// stretchHatch draws the stretch over every piece, in strips of cells that are
+// alike along the boat.
+func (p *pen) stretchHatch(c core.Canoe, a plate) {
+	for _, piece := range p.view.Flat.Pieces() {
+		cells := cellStretch(piece)
+		for r := range piece.Rows - 1 {
+			p.hatchRow(c, a, piece, cells, r)
+		}
+	}
+}
+
+func (p *pen) hatchRow(c core.Canoe, a plate, piece *bark.Piece, cells []float64, r int) {
+	cols := piece.Curved.Cols
+	at := func(col int) int { return bandOf(cells[col*(piece.Rows-1)+r], c.Design.StretchLimit) }
+	for from := 0; from < cols-1; {
+		to := from + 1
+		for to < cols-1 && at(to) == at(from) && !slitAt(piece, to, r) {
+			to++
+		}
+		if band := at(from); band >= 0 {
+			strip := cellStrip(piece, from, to, r)
+			for _, q := range quarters {
+				if points := a.inQuarter(q, gapOf(piece), strip); p.seen(points) {
+					p.list.Add(p.bandHatch(band, points))
+				}
+			}
+		}
+		from = to
+	}
+}
+
+// slitAt tells whether a piece is slit at the top of row r in a column.
+func slitAt(piece *bark.Piece, col, r int) bool {
+	return piece.Vertex(col, r+1, geom.Before) != piece.Vertex(col, r+1, geom.After)
+}
+
+// cellStrip is the outline of the cells of row r from one column to another.
+func cellStrip(piece *bark.Piece, from, to, r int) []geom.Vec2 {
+	var low, high []geom.Vec2
+	for col := from; col <= to; col++ {
+		side := geom.Before
+		if col == from {
+			side = geom.After
+		}
+		low, high = append(low, piece.At(col, r, side)), append(high, piece.At(col, r+1, side))
+	}
+	return between(low, high)
+}
+
+// cellStretch is the stretch of each cell of a piece, column by column: the mean
+// over its triangles of the larger principal stretch or gathering.
+func cellStretch(piece *bark.Piece) []float64 {
+	rows, cols := piece.Rows, piece.Curved.Cols
+	column, row := make([]int, len(piece.Points)), make([]int, len(piece.Points))
+	for c := range cols {
+		for r := range rows {
+			for _, side := range [2]geom.Side{geom.Before, geom.After} {
+				v := piece.Vertex(c, r, side)
+				column[v], row[v] = c, r
+			}
+		}
+	}
+	sum, area := make([]float64, (cols-1)*(rows-1)), make([]float64, (cols-1)*(rows-1))
+	for _, s := range piece.Stretches {
+		c, r := cols, rows
+		for _, v := range s.Corners {
+			c, r = min(c, column[v]), min(r, row[v])
+		}
+		i := min(c, cols-2)*(rows-1) + min(r, rows-2)
+		sum[i], area[i] = sum[i]+s.Worst()*s.Area, area[i]+s.Area
+	}
+	for i := range sum {
+		if area[i] > 0 {
+			sum[i] /= area[i]
+		}
+	}
+	return sum
+}
+
+// stretchLegend explains the hatch in one row under the sheet.
+func (p *pen) stretchLegend(c core.Canoe, l flatLayout) {
+	if !l.rows {
+		return
+	}
+	limit := c.Design.StretchLimit
+	share := func(s float64) string { return units.Strain.Format(s*limit, p.view.System) }
+	texts := []string{"under " + share(stretchBands[0])}
+	for i := 1; i < len(stretchBands); i++ {
+		texts = append(texts, "to "+share(stretchBands[i]))
+	}
+	texts = append(texts, "over "+share(1)+", your limit")
+	size := math.Max(11, 0.9*p.letter)
+	swatch, gap := 2.4*size, 0.5*size
+	title := "stretch left: "
+	if p.list.Width < 60*size {
+		title = ""
+	}
+	width := func(t string) float64 { return glyphWidth * size * float64(len([]rune(t))) }
+	total := width(title)
+	for _, t := range texts {
+		total += swatch + 2*gap + width(t) + size
+	}
+	if total > p.list.Width-2*gap {
+		// A narrow picture keeps the band that matters.
+		texts, title = texts[len(texts)-1:], ""
+		total = swatch + 3*gap + width(texts[0])
+	}
+	x := math.Max(gap, (p.list.Width-total)/2)
+	lettered := func(t string, at float64) {
+		n := p.say(rankTitle, t, Ink, Paper, spot{Point{at, l.legendY}, Start})
+		n.text.Size = size
+	}
+	if title != "" {
+		lettered(title, x)
+		x += width(title)
+	}
+	for i, t := range texts {
+		box := []Point{{x, l.legendY - size/2}, {x + swatch, l.legendY - size/2}, {x + swatch, l.legendY + size/2}, {x, l.legendY + size/2}}
+		p.fill(Bark, box)
+		if band := len(stretchBands) - len(texts) + i; band >= 0 {
+			p.list.Add(p.bandHatch(band, box))
+		}
+		p.ring(Ink, fineWidth, box)
+		p.keepOff(boxOf(box))
+		lettered(t, x+swatch+gap)
+		x += swatch + 2*gap + width(t) + size
+	}
+}
+
+// boxOf is the least box round points.
+func boxOf(points []Point) box {
+	b := box{math.Inf(1), math.Inf(1), math.Inf(-1), math.Inf(-1)}
+	for _, q := range points {
+		b = box{math.Min(b.Left, q.X), math.Min(b.Top, q.Y), math.Max(b.Right, q.X), math.Max(b.Bottom, q.Y)}
+	}
+	return b
+}

@@ -1,0 +1,346 @@
+package scene
+
+import (
+	"math"
+
+	"barkwright/core"
+	"barkwright/core/answer"
+	"barkwright/core/bark"
+	"barkwright/core/geom"
+	"barkwright/core/units"
+)
+
+// flatLaid draws the bark laid flat, to scale, with everything to be marked on it.
+func (p *pen) flatLaid(c core.Canoe) {
+	f := p.view.Flat
+	if !p.readyFlat(f) {
+		return
+	}
+	l := p.flatLayout(c)
+	a := l.sheet
+	p.sheetsUnder(c, a)
+	for _, piece := range f.Pieces() {
+		p.flatPiece(piece, a)
+	}
+	p.stretchHatch(c, a)
+	for _, piece := range f.Pieces() {
+		p.flatEdges(c, piece, a)
+	}
+	p.frameOver(c, a)
+	p.dashed(Faint, hairWidth, centreDash, a.at(-f.Length/2, 0), a.at(f.Length/2, 0))
+	p.jointsOver(c, a)
+	p.flatGores(c, a)
+	p.flatLabels(c, l)
+	p.stretchLegend(c, l)
+}
+
+// readyFlat tells whether there is a flat sheet to be drawn, and says why not.
+func (p *pen) readyFlat(f *bark.Flat) bool {
+	text := "The bark is being laid flat."
+	if f != nil {
+		if f.State == geom.Converged || f.State == geom.NotConverged {
+			return true
+		}
+		text = "This bark does not lie flat: " + f.State.String() + "."
+	}
+	p.say(rankMain, text, Ink, Paper, spot{Point{p.list.Width / 2, p.list.Height / 2}, Middle})
+	return false
+}
+
+// flatLayout is where the sheet and its legend stand.
+type flatLayout struct {
+	sheet plate
+	// rows tells whether there is room for a title and the legend's row.
+	rows    bool
+	legendY float64
+	lengthY float64
+}
+
+// panelGap is how far a side panel is drawn off the sheet, m, so that the two are
+// seen apart.
+const panelGap = 0.05
+
+// flatReach is how far the drawing goes out from the bed's centre line.
+func flatReach(c core.Canoe, f *bark.Flat) float64 {
+	r := f.Breadth/2 + c.Design.GunwaleTurn
+	if len(f.Panels) > 0 {
+		r += panelGap
+	}
+	for _, s := range sheetsLaid(c) {
+		r = math.Max(r, s.Width/2)
+	}
+	return r
+}
+
+func (p *pen) flatLayout(c core.Canoe) flatLayout {
+	f, t := p.view.Flat, p.letter
+	width, height := p.list.Width, p.list.Height
+	pad := 0.8 * t
+	half, wide := f.Length/2+c.Design.GunwaleTurn, flatReach(c, f)
+	l := flatLayout{rows: height > 15*t}
+	above, under := 0.6*t, 0.6*t
+	if l.rows {
+		above, under = 3*t, 6*t
+	}
+	k := math.Max(1, math.Min((width-2*pad)/(2*half), (height-above-under)/(2*wide)))
+	middle := above + (height-above-under)/2
+	v := p.view.Clamp(Size{Width: width, Height: height})
+	x := func(u float64) float64 { return width/2 + (u-width/2)*v.Zoom + v.PanX }
+	y := func(u float64) float64 { return height/2 + (u-height/2)*v.Zoom + v.PanY }
+	l.sheet = plate{Point{x(width / 2), y(middle)}, k * v.Zoom}
+	l.lengthY = y(middle+wide*k) + 2.3*t
+	// The legend keeps to its corner however near the sheet is brought.
+	l.legendY = math.Min(height-1.2*t, middle+wide*k+4.2*t)
+	return l
+}
+
+// quarters are the four quarters of the boat: the signs of x and y.
+var quarters = [4][2]float64{{1, 1}, {-1, 1}, {1, -1}, {-1, -1}}
+
+// inQuarter puts points of the forward port quarter in one of the four, out from
+// the centre line by out where they are a panel's.
+func (a plate) inQuarter(q [2]float64, out float64, points []geom.Vec2) []Point {
+	placed := make([]Point, len(points))
+	for i, v := range points {
+		placed[i] = a.at(q[0]*v.X, q[1]*(v.Y+out))
+	}
+	return placed
+}
+
+// gapOf is how far a piece is drawn off its place.
+func gapOf(piece *bark.Piece) float64 {
+	if piece.Panel < 0 {
+		return 0
+	}
+	return panelGap
+}
+
+func (p *pen) flatPiece(piece *bark.Piece, a plate) {
+	outline := piece.Outline()
+	for _, q := range quarters {
+		points := a.inQuarter(q, gapOf(piece), outline)
+		p.fill(Bark, points)
+		if piece.Panel >= 0 {
+			p.keepOff(boxOf(points))
+		}
+	}
+}
+
+// onAxis is how near to a centre line a point lies that is joined to its mirror
+// image, m.
+const onAxis = 1e-9
+
+// cutLines are the edges of a piece that are not its mirror lines.
+func cutLines(piece *bark.Piece) [][]geom.Vec2 {
+	outline := piece.Outline()
+	mirror := func(i int) bool {
+		a, b := outline[i], outline[(i+1)%len(outline)]
+		return math.Abs(a.X) < onAxis && math.Abs(b.X) < onAxis || math.Abs(a.Y) < onAxis && math.Abs(b.Y) < onAxis
+	}
+	// Begin after a mirror line, so that no edge is broken in two.
+	n, first := len(outline), 0
+	for i := range n {
+		if mirror(i) && !mirror((i+1)%n) {
+			first = (i + 1) % n
+			break
+		}
+	}
+	var lines [][]geom.Vec2
+	open := false
+	for k := range n {
+		i := (first + k) % n
+		if mirror(i) {
+			open = false
+			continue
+		}
+		if !open {
+			lines = append(lines, []geom.Vec2{outline[i]})
+			open = true
+		}
+		lines[len(lines)-1] = append(lines[len(lines)-1], outline[(i+1)%n])
+	}
+	return lines
+}
+
+// flatEdges draws where a piece is cut, and the bark left to trim outside its top
+// edge.
+func (p *pen) flatEdges(c core.Canoe, piece *bark.Piece, a plate) {
+	lines := cutLines(piece)
+	trim := c.Design.GunwaleTurn
+	var outside [][]geom.Vec2
+	if trim > 0 && reachesEdge(c, piece) {
+		for _, run := range piece.Row(piece.Rows - 1) {
+			outside = append(outside, offset(run, trim))
+		}
+	}
+	for _, q := range quarters {
+		for _, line := range outside {
+			p.dashed(Seam, fineWidth, shortDash, a.inQuarter(q, gapOf(piece), line)...)
+		}
+		for _, line := range lines {
+			p.line(Ink, p.outline(a), a.inQuarter(q, gapOf(piece), line)...)
+		}
+	}
+}
+
+// reachesEdge tells whether any of a piece's upper edge is the top edge of the
+// boat and not a seam.
+func reachesEdge(c core.Canoe, piece *bark.Piece) bool {
+	return piece.Panel >= 0 || len(c.Bark.Panels) == 0
+}
+
+// offset moves a line that runs forward out to port of itself.
+func offset(line []geom.Vec2, by float64) []geom.Vec2 {
+	out := make([]geom.Vec2, len(line))
+	for i, q := range line {
+		along := line[min(i+1, len(line)-1)].Sub(line[max(i-1, 0)])
+		out[i] = q.Add(along.Unit().Left().Scale(by))
+	}
+	return out
+}
+
+// frameOver is the building frame's outline where it is set on the bark.
+func (p *pen) frameOver(c core.Canoe, a plate) {
+	outer := mirrored(curve(c.Hull.FrameHalfBreadth, c.Design.FrameLength/2))
+	p.dashed(Frame, timberWidth, longDash, a.place(outer)...)
+	p.dashed(Frame, timberWidth, longDash, a.place(flipped(outer))...)
+}
+
+// flatGores makes every opening a part that can be touched, with its width beside
+// its edge on the port side.
+func (p *pen) flatGores(c core.Canoe, a plate) {
+	f := p.view.Flat
+	n := len(f.Gores)
+	for i, g := range f.Gores {
+		if len(g.After) == 0 {
+			continue
+		}
+		name := goreName(i, n)
+		opening := append([]geom.Vec2(nil), g.After...)
+		for k := len(g.Fore) - 1; k >= 0; k-- {
+			opening = append(opening, g.Fore[k])
+		}
+		for _, side := range [2]float64{1, -1} {
+			points := a.inQuarter([2]float64{1, side}, 0, opening)
+			if g.State == bark.GoreLetIn {
+				p.list.Add(Hatch{Role: Warn, Points: points, Spacing: 3 * p.weight, Width: fineWidth * p.weight, Angle: math.Pi / 4})
+			}
+			p.part(name, true, points)
+		}
+		p.goreLabel(c, i, a.at(g.After[0].X, g.After[0].Y), a.place([]geom.Vec2{g.After[len(g.After)-1], g.Fore[len(g.Fore)-1]}))
+	}
+}
+
+// goreLabel says how wide gore i is cut, by the figures where they are there: over
+// its tips or, where a panel stands there, under its foot.
+func (p *pen) goreLabel(c core.Canoe, i int, foot Point, tips []Point) {
+	if c.Skin == nil || i >= len(c.Skin.Flat.Gores) {
+		return
+	}
+	g := c.Skin.Flat.Gores[i]
+	text, role := units.SmallLength.Format(g.Width, p.view.System), Role(Seam)
+	switch g.State {
+	case bark.GoreLetIn:
+		text, role = "let in "+units.SmallLength.Format(-g.Width, p.view.System), Warn
+	case bark.GoreNotNeeded:
+		text = "slit"
+	}
+	if len(p.view.Flat.Panels) > 0 {
+		p.say(rankPart, text, role, Bark, spot{Point{foot.X, foot.Y + 0.7*p.letter}, Middle})
+		return
+	}
+	over := math.Min(tips[0].Y, tips[1].Y) - c.Design.GunwaleTurn*p.flatLayout(c).sheet.Scale - 0.75*p.letter
+	p.say(rankPart, text, role, Paper, spot{Point{(tips[0].X + tips[1].X) / 2, over}, Middle})
+}
+
+// flatLabels name the sheet and measure it.
+func (p *pen) flatLabels(c core.Canoe, l flatLayout) {
+	f, a := p.view.Flat, l.sheet
+	length := func(v float64) string { return units.Length.Format(v, p.view.System) }
+	if c.Skin != nil {
+		f = &c.Skin.Flat
+	}
+	left, right := a.at(-f.Length/2, 0).X, a.at(f.Length/2, 0).X
+	if l.rows {
+		n := p.say(rankTitle, "Bark laid flat", Ink, Paper, spot{Point{math.Max(left, 4), 1.1 * p.letter}, Start})
+		n.text.Bold = true
+		p.say(rankTitle, "bow →", Ink, Paper, spot{Point{math.Min(right, p.list.Width-4), 1.1 * p.letter}, End})
+	}
+	text := length(f.Length) + " on the bed"
+	n := p.say(rankMain, text, Ink, Paper, spot{Point{(left + right) / 2, l.lengthY}, Middle}, spot{Point{(left + right) / 2, p.list.Height - p.letter}, Middle})
+	n.text.Bold = true
+	if l.rows {
+		gap := n.text.bounds().width() + p.letter
+		n.with = p.measure(Point{left, l.lengthY}, Point{right, l.lengthY}, gap)
+		half := p.letter / 2
+		p.keepOff(box{left, l.lengthY - half, (left + right - gap) / 2, l.lengthY + half})
+		p.keepOff(box{(left + right + gap) / 2, l.lengthY - half, right, l.lengthY + half})
+	}
+	x := 0.5 * c.Frame.Thwarts[1].X
+	wide := "breadth " + length(f.Breadth)
+	if c.Design.GunwaleTurn > 0 {
+		wide += " and " + units.SmallLength.Format(c.Design.GunwaleTurn, p.view.System) + " to trim"
+	}
+	m := p.say(rankMain, wide, Ink, Bark, spot{Point{a.Origin.X, a.Origin.Y - 0.8*p.letter}, Middle}, spot{Point{a.Origin.X, a.Origin.Y + 0.8*p.letter}, Middle})
+	m.text.Bold = true
+	p.say(rankExtra, "building frame", Frame, Bark, spot{a.at(-x, -c.Hull.FrameHalfBreadth(x)+0.9*p.letter/a.Scale), End})
+	for i, s := range sheetsLaid(c) {
+		name := "sheet " + units.Count.Format(float64(s.Sheet+1), p.view.System) + ", " + length(s.Width) + " wide"
+		aft, bow, y := a.at(s.Aft, 0).X, a.at(s.Bow, 0).X, a.at(0, -s.Width/2).Y+0.8*p.letter
+		p.say(rankExtra, name, Seam, Paper, spot{Point{aft + 4, y}, Start}, spot{Point{bow - 4, y}, End}, spot{Point{(aft + bow) / 2, y}, Middle})
+		if i > 0 {
+			at := Point{bow + 5, a.Origin.Y + 2.2*p.letter}
+			p.say(rankExtra, "joint, lapped to the stern", Seam, Bark, spot{at, Start}, spot{Point{bow - 5, at.Y}, End})
+		}
+	}
+}
+
+// sheetsLaid are the sheets on the bed, once it is known how they lie.
+func sheetsLaid(c core.Canoe) []bark.Laid {
+	if c.Skin == nil {
+		return nil
+	}
+	return c.Skin.Coverage.Bed
+}
+
+// sheetsUnder are the edges of the sheets that the bark is cut from.
+func (p *pen) sheetsUnder(c core.Canoe, a plate) {
+	for _, s := range sheetsLaid(c) {
+		x, half := (s.Aft+s.Bow)/2, (s.Bow-s.Aft)/2
+		points := a.place(rect(x, half, -s.Width/2, s.Width/2))
+		p.fill(Ground, points)
+		p.list.Add(Stroke{Role: Seam, Points: points, Width: fineWidth * p.weight, Dash: []float64{7, 2, 2, 2}, Closed: true})
+	}
+}
+
+// jointsOver are the forward edges of the sheets that lap under the ones before them.
+func (p *pen) jointsOver(c core.Canoe, a plate) {
+	for i, s := range sheetsLaid(c) {
+		if i > 0 {
+			p.dashed(Seam, timberWidth, []float64{7, 2, 2, 2}, a.at(s.Bow, -s.Width/2), a.at(s.Bow, s.Width/2))
+		}
+	}
+}
+
+// describeFlat says in words what the sheet looks like.
+func describeFlat(c core.Canoe, v View) string {
+	if v.Flat == nil {
+		return "The bark is being laid flat."
+	}
+	f := *v.Flat
+	if c.Skin != nil {
+		f = c.Skin.Flat
+	}
+	cut := 0
+	for _, g := range f.Gores {
+		if g.State == bark.GoreCut {
+			cut++
+		}
+	}
+	text := "The bark of the boat laid flat, bow to the right: " + units.Length.Format(f.Length, v.System) + " long and " +
+		units.Length.Format(f.Breadth, v.System) + " broad, with " + units.Count.Format(float64(cut), v.System) + " gores cut each side"
+	if n := len(c.Bark.Panels); n > 0 {
+		text += " and side panels beside it"
+	}
+	return text + ". Hatching shows where it must stretch or gather: " + answer.StretchWords(f.P95, c.Design.StretchLimit, v.System) + "."
+}

@@ -1,0 +1,65 @@
+package scene
+
+import (
+	"sort"
+
+	"barkwright/core/geom"
+)
+
+// solid gathers faces and lines and paints them from the farthest to the nearest.
+type solid struct {
+	*pen
+	camera camera
+	shown  []face
+}
+
+type face struct {
+	layer layer
+	depth float64
+	ops   []Op
+}
+
+// layer says what is painted over what whatever its depth: seen from above the rail,
+// the inside of the boat is always behind the frame and the outside before it.
+type layer int
+
+const (
+	innerFaces layer = iota
+	frameFaces
+	outerFaces
+)
+
+func (s *solid) paint() {
+	sort.SliceStable(s.shown, func(i, j int) bool {
+		a, b := s.shown[i], s.shown[j]
+		if a.layer != b.layer {
+			return a.layer < b.layer
+		}
+		return a.depth < b.depth
+	})
+	for _, f := range s.shown {
+		s.list.Add(f.ops...)
+	}
+}
+
+// add puts a face in the picture unless it lies outside it. nearer brings it before
+// what it lies on, m.
+func (s *solid) add(in layer, corners []geom.Vec3, nearer float64, ops ...Op) {
+	middle := geom.Vec3{}
+	for _, q := range corners {
+		middle = middle.Add(q.Scale(1 / float64(len(corners))))
+	}
+	s.shown = append(s.shown, face{in, s.camera.depth(middle) + nearer, ops})
+}
+
+func (s *solid) place(points []geom.Vec3) []Point {
+	out := make([]Point, len(points))
+	for i, q := range points {
+		out[i] = s.camera.at(q)
+	}
+	return out
+}
+
+func (s *solid) stroke(r Role, width float64, points ...geom.Vec3) Op {
+	return Stroke{Role: r, Points: s.place(points), Width: width * s.weight}
+}
