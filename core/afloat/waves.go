@@ -50,8 +50,10 @@ func (w *Waves) Resistance(u, density float64) float64 {
 	sum := 0.0
 	for n, lam := range w.secant {
 		used := w.weighDown(lam * lam * k * dz)
-		c, s := w.along(lam*k*dx, used)
-		hat := sinc(lam * k * dx / 2)
+		half := lam * k * dx / 2
+		sin, cos := math.Sincos(half)
+		c, s := w.along(cos*cos-sin*sin, 2*sin*cos, used)
+		hat := sin / half
 		size := lam * k * dx * dz * hat * hat
 		sum += size * size * (c*c + s*s) * w.share[n]
 	}
@@ -63,11 +65,10 @@ func (w *Waves) Resistance(u, density float64) float64 {
 func (w *Waves) weighDown(q float64) int {
 	const none = 1e-12 // of the surface's own weight; squared in the sum
 	e := math.Exp(-q)
-	top, bottom := 0.5-q/6+q*q/24, 0.5-q/3+q*q/8
+	top, bottom, step := 0.5-q/6+q*q/24, 0.5-q/3+q*q/8, 1-q/2+q*q/6-q*q*q/24
 	if q > 1e-3 { // below, the next term is under 1e-11
-		top, bottom = (q-1+e)/(q*q), (1-e*(1+q))/(q*q)
+		top, bottom, step = (q-1+e)/(q*q), (1-e*(1+q))/(q*q), (1-e)/q
 	}
-	step := -math.Expm1(-q) / q
 	w.down[0] = top
 	decay := step * step
 	last := len(w.down) - 1
@@ -83,18 +84,14 @@ func (w *Waves) weighDown(q float64) int {
 }
 
 // along returns the sum over stations of the weighted half-breadths times the
-// cosine and sine of their phase, phase per cell.
-func (w *Waves) along(phase float64, used int) (c, s float64) {
+// cosine and sine of their phase, which turns by the angle of cosine dc and sine ds
+// in each cell.
+func (w *Waves) along(dc, ds float64, used int) (c, s float64) {
 	rows := w.offsets.Waterlines + 1
-	ds, dc := math.Sincos(phase)
 	turnC, turnS := 1.0, 0.0
 	down := w.down[:used]
 	for i := 0; i < len(w.offsets.Half); i += rows {
-		f := 0.0
-		row := w.offsets.Half[i : i+used]
-		for j, weight := range down {
-			f += weight * row[j]
-		}
+		f := dot(down, w.offsets.Half[i:i+used])
 		c += f * turnC
 		s += f * turnS
 		turnC, turnS = turnC*dc-turnS*ds, turnC*ds+turnS*dc
@@ -102,11 +99,19 @@ func (w *Waves) along(phase float64, used int) (c, s float64) {
 	return c, s
 }
 
-func sinc(x float64) float64 {
-	if x < 1e-4 { // the next term is x^4/120
-		return 1 - x*x/6
+// dot is the inner product of two slices of a length. Four terms a turn: in the
+// browser the turn costs as much as a term.
+func dot(a, b []float64) float64 {
+	sum := 0.0
+	b = b[:len(a)]
+	j := 0
+	for ; j+3 < len(a); j += 4 {
+		sum += a[j]*b[j] + a[j+1]*b[j+1] + a[j+2]*b[j+2] + a[j+3]*b[j+3]
 	}
-	return math.Sin(x) / x
+	for ; j < len(a); j++ {
+		sum += a[j] * b[j]
+	}
+	return sum
 }
 
 // WaveCoefficient returns R / (rho U^2 S / 2).
