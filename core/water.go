@@ -39,9 +39,9 @@ const (
 	Pace = 3 * units.MilePerHour
 
 	// The push is worked out from slowest upward, pushSpeeds times 5 % more each:
-	// 0.5 to 3.1 m/s, past what any crew here holds for a day.
-	slowest    = 0.5
-	pushSpeeds = 38
+	// 0.8 to 3.1 m/s, from slower to faster than a crew holds for a day.
+	slowest    = 0.8
+	pushSpeeds = 29
 	heelSteps  = 36 // 2 1/2 degrees each
 	carryStep  = units.Inch
 )
