@@ -13,37 +13,64 @@ import (
 // CSV writes a table as comma-separated values after RFC 4180, UTF-8: the boat's
 // name before every row, so that rows of several boats can be put together, and
 // every quantity twice, as a tape shows it and as a plain number in the SI unit its
-// heading names. It returns the writer's first error.
+// heading names; once where the two units are one. It returns the writer's first
+// error.
 func CSV(w io.Writer, boat string, t answer.Table, s units.System) error {
 	b := bufio.NewWriter(w)
-	head := []string{"Boat"}
-	for i, c := range t.Columns {
-		if unit := siUnits[c.Kind]; unit != "" && hasNumber(t, i) {
-			head = append(head, c.Label+" ("+shownUnit(c.Kind, s)+")", c.Label+" ("+unit+")")
-		} else {
-			head = append(head, c.Label)
-		}
-	}
-	record(b, head)
+	record(b, headings(t, s))
 	for _, r := range t.Rows {
 		fields := []string{boat}
 		for i, cell := range r.Cells {
 			c := t.Columns[i]
-			twice := siUnits[c.Kind] != "" && hasNumber(t, i)
+			shown, si := unitsOf(t, i, s)
+			text := cell.Text
+			if text == "" && (shown != "" || si == "") {
+				text = c.Kind.FormatASCII(cell.Value, s)
+			}
+			if shown != "" || si == "" || cell.Text != "" {
+				fields = append(fields, text)
+			}
 			switch {
-			case cell.Text != "" && twice:
-				fields = append(fields, cell.Text, "")
+			case si == "" || (shown == "" && cell.Text != ""):
 			case cell.Text != "":
-				fields = append(fields, cell.Text)
-			case twice:
-				fields = append(fields, c.Kind.FormatASCII(cell.Value, s), strconv.FormatFloat(cell.Value, 'f', siPlaces, 64))
+				fields = append(fields, "")
 			default:
-				fields = append(fields, c.Kind.FormatASCII(cell.Value, s))
+				fields = append(fields, strconv.FormatFloat(cell.Value, 'f', siPlaces, 64))
 			}
 		}
 		record(b, fields)
 	}
 	return b.Flush()
+}
+
+// headings name the columns with their units.
+func headings(t answer.Table, s units.System) []string {
+	out := []string{"Boat"}
+	for i, c := range t.Columns {
+		shown, si := unitsOf(t, i, s)
+		if si == "" {
+			out = append(out, c.Label)
+			continue
+		}
+		if shown != "" {
+			out = append(out, c.Label+" ("+shown+")")
+		}
+		out = append(out, c.Label+" ("+si+")")
+	}
+	return out
+}
+
+// unitsOf are the units a column is written in: as shown, and the SI one; neither
+// for words and plain numbers, one where they are the same.
+func unitsOf(t answer.Table, column int, s units.System) (shown, si string) {
+	k := t.Columns[column].Kind
+	if si = siUnits[k]; si == "" || !hasNumber(t, column) {
+		return "", ""
+	}
+	if shown = shownUnit(k, s); shown == si {
+		shown = ""
+	}
+	return shown, si
 }
 
 // siUnits are the SI units that quantities are kept in; a kind without one is a

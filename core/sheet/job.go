@@ -145,7 +145,8 @@ func (s *stage) numbers(keys ...string) {
 			s.raw("<div><dt>")
 			s.text(n.Label)
 			if n.Basis != answer.Computed {
-				s.element("small", string(n.Basis))
+				s.raw(" ")
+				s.element("small", "("+string(n.Basis)+")")
 			}
 			s.raw("</dt>")
 			s.element("dd", n.Text(s.System))

@@ -72,10 +72,12 @@ func (s *stage) table(t answer.Table, blanks ...string) {
 }
 
 func (s *stage) cell(c answer.Column, cell answer.Cell, first bool) {
+	// Words shorter than this are set like numbers.
+	const wordy = 5
 	tag, class := "td", ""
 	if first {
 		tag = "th"
-	} else if cell.Text != "" {
+	} else if len(cell.Text) >= wordy {
 		class = ` class="words"`
 	}
 	s.raw("<" + tag + class + ">")

@@ -19,9 +19,9 @@ func headboardPattern(m maker) []Pattern {
 	p.draw(Cut, b.Outline...)
 	p.draw(Cut, mirrored(b.Outline)...)
 	p.draw(Centre, geom.Vec2{}, geom.Vec2{Y: b.Height})
-	p.label(geom.Vec2{X: 0.004, Y: b.Height / 2}, "height "+m.small(b.Height))
-	p.label(geom.Vec2{X: 0.004, Y: b.Height/2 - 0.007}, "widest "+m.small(b.Width))
-	p.label(geom.Vec2{X: 0.004, Y: b.Height/2 - 0.014}, "neck "+m.small(b.Neck))
+	p.label(geom.Vec2{X: b.Width/2 + 0.006, Y: b.Height / 2}, "height "+m.small(b.Height))
+	p.label(geom.Vec2{X: b.Width/2 + 0.006, Y: b.Height/2 - 0.007}, "widest "+m.small(b.Width))
+	p.label(geom.Vec2{X: b.Width/2 + 0.006, Y: b.Height/2 - 0.014}, "neck "+m.small(b.Neck))
 	return []Pattern{p.done()}
 }
 

@@ -54,10 +54,3 @@ func everything() sheet.Job {
 	}
 	return j
 }
-
-func TestDump(t *testing.T) {
-	var b strings.Builder
-	b.WriteString("<!doctype html><html data-paper><meta charset=utf-8><body style='margin:0'><div id=print>")
-	require.NoError(t, sheet.Print(&b, everything()))
-	require.NoError(t, os.WriteFile("/tmp/paperwork/paper.html", []byte(b.String()), 0o644))
-}

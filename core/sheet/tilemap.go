@@ -34,7 +34,7 @@ func PrintPatterns(w io.Writer, patterns []Pattern, h Head) error {
 	return b.Flush()
 }
 
-// scaleRules are on the first sheet and on every map.
+// scaleRules are on the first sheet.
 var scaleRules = []string{
 	"Print this sheet alone first. Scale 100 %, actual size, not Fit; margins default.",
 	"Measure a bar each way and the frame. 150 mm or 6 in: the scale is true, print the rest.",
@@ -42,16 +42,15 @@ var scaleRules = []string{
 	"A4 and Letter paper both do; keep to one of them for the whole job.",
 }
 
-// assemblyRules are on every map.
-var assemblyRules = []string{
-	"Cut along a whole line at the left or the upper edge of a sheet, and lay that edge",
-	"on the dashed line of the sheet before: crosses and symbols come to lie on their like.",
-}
+// assemblyRule is on every map.
+const assemblyRule = "Cut along a whole line at the left or the upper edge of a sheet, and lay that edge on the dashed line of the sheet before: crosses and symbols come to lie on their like. Sheets with nothing on them are left out."
 
 const (
-	mapLeft  = room
-	mapWidth = 160.0 // clear of the bars
-	line     = 1.35 * twelvePoints
+	// proseShare is letterShare for whole lines of small letters, by eye.
+	proseShare = 0.5
+	mapLeft    = room
+	mapWidth   = 160.0 // clear of the bars
+	line       = 1.35 * twelvePoints
 )
 
 // page starts a sheet of text: its title and who it belongs to.
@@ -66,7 +65,7 @@ func (s *svg) heading(title string, h Head) (y float64) {
 
 // say writes a paragraph and returns where the next one starts.
 func (s *svg) say(y float64, text string, width float64) float64 {
-	for _, l := range wrap(text, width/(twelvePoints*letterShare)) {
+	for _, l := range wrap(text, width/(twelvePoints*proseShare)) {
 		s.label(Label{At: geom.Vec2{X: mapLeft, Y: y}, Text: l})
 		y += line
 	}
@@ -132,9 +131,7 @@ func assembly(w io.Writer, p Pattern, h Head) error {
 	s.title(p.Name+", map", p.Note)
 	y := s.heading(p.Name+": map of "+sheets(len(tiles)), h) + 2
 	y = s.say(y, p.Note, mapWidth) + 2
-	for _, rule := range assemblyRules {
-		y = s.say(y, rule, mapWidth)
-	}
+	y = s.say(y, assemblyRule, mapWidth)
 	stepX, stepY := Paper.Width-Paper.Overlap, Paper.Height-Paper.Overlap
 	whole := geom.Vec2{X: float64(cols-1)*stepX + Paper.Width, Y: float64(rows-1)*stepY + Paper.Height}
 	// A long strip is mapped lying down: its first sheet to the left.
@@ -174,9 +171,9 @@ func assembly(w io.Writer, p Pattern, h Head) error {
 	}
 	for _, t := range tiles {
 		letters := math.Min(7, math.Min(Paper.Width, Paper.Height)*k/2.4)
-		middle := place(t.origin().Add(geom.Vec2{X: Paper.Width * 0.3, Y: Paper.Height * 0.15}))
+		middle := place(t.origin().Add(geom.Vec2{X: Paper.Width * 0.3, Y: Paper.Height * 0.4}))
 		if lying {
-			middle = place(t.origin().Add(geom.Vec2{X: Paper.Width * 0.35, Y: Paper.Height * 0.3}))
+			middle = place(t.origin().Add(geom.Vec2{X: Paper.Width * 0.25, Y: Paper.Height * 0.4}))
 		}
 		s.bold(Label{At: middle, Text: t.ID(), Size: letters})
 	}

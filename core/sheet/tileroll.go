@@ -61,7 +61,7 @@ func PrintRoll(w io.Writer, p Pattern, h Head) error {
 	block := p.Roll()
 	size := mm(block.Width) + "mm " + mm(block.Height) + "mm"
 	b.WriteString("<style>\n" + style + "@page { size: " + size + "; margin: 0; }\n" +
-		".sheets .tile { width: " + mm(block.Width) + "mm; height: " + mm(block.Height) + "mm; }\n</style>\n<div class=\"sheets\">\n")
+		".sheets, .sheets .tile { width: " + mm(block.Width) + "mm; }\n.sheets .tile { width: " + mm(block.Width) + "mm; height: " + mm(block.Height) + "mm; }\n</style>\n<div class=\"sheets\">\n")
 	for _, t := range p.Tiles(block) {
 		b.WriteString(`<section class="tile">`)
 		if err := t.SVG(b, h); err != nil {

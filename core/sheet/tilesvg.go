@@ -43,8 +43,24 @@ func (t Tile) SVG(w io.Writer, h Head) error {
 	}
 	s.edges(t)
 	s.bars(t.Block)
-	s.box(t, h, t.boxPlace(lines, labels))
+	square := geom.Vec2{X: boxOutside, Y: boxOutside}
+	at := t.free(square, lines, labels)
+	s.box(t, h, at)
+	if t.Rows*t.Cols == 1 {
+		// A pattern of several sheets has its note on their map.
+		s.note(t, append(lines, Line{Points: boxPath(at, boxOutside)}), labels)
+	}
 	return s.end()
+}
+
+// note prints what the pattern's note says where there is room for it.
+func (s *svg) note(t Tile, lines []Line, labels []Label) {
+	const width = 100.0
+	text := wrap(t.Pattern.Note, width/(twelvePoints*proseShare))
+	at := t.free(geom.Vec2{X: width, Y: line * float64(len(text))}, lines, labels)
+	for i, l := range text {
+		s.label(Label{At: at.Add(geom.Vec2{Y: line * (float64(i) + 0.8)}), Text: l})
+	}
 }
 
 // edges draws where the sheet is cut, whole, and where the next one's edge comes
@@ -114,15 +130,15 @@ func boxPath(at geom.Vec2, side float64) []geom.Vec2 {
 	return []geom.Vec2{at, at.Add(geom.Vec2{X: side}), at.Add(geom.Vec2{X: side, Y: side}), at.Add(geom.Vec2{Y: side})}
 }
 
-// boxPlace is where the box covers least of the drawing: from the lower right
-// upward, the first free place or the one with fewest lines through it.
-func (t Tile) boxPlace(lines []Line, labels []Label) geom.Vec2 {
+// free is where something of a size covers least of the drawing: from the lower
+// right upward, the first free place or the one with fewest lines through it.
+func (t Tile) free(size geom.Vec2, lines []Line, labels []Label) geom.Vec2 {
 	const step = 4.0
 	best, least := geom.Vec2{}, math.MaxInt
-	for y := t.Block.Height - t.Block.Overlap - 2 - boxOutside; y >= t.Block.Overlap+2; y -= step {
-		for x := t.Block.Width - t.Block.Overlap - 2 - boxOutside; x >= t.Block.Overlap+2; x -= step {
+	for y := t.Block.Height - t.Block.Overlap - 4 - size.Y; y >= t.Block.Overlap+2; y -= step {
+		for x := t.Block.Width - t.Block.Overlap - 4 - size.X; x >= t.Block.Overlap+2; x -= step {
 			at := geom.Vec2{X: x, Y: y}
-			if n := covered(at, lines, labels, least); n < least {
+			if n := covered(at, size, lines, labels, least); n < least {
 				best, least = at, n
 			}
 			if least == 0 {
@@ -133,12 +149,12 @@ func (t Tile) boxPlace(lines []Line, labels []Label) geom.Vec2 {
 	return best
 }
 
-// covered counts the pieces of line and the labels that a box at a place touches,
-// up to a number that is enough.
-func covered(at geom.Vec2, lines []Line, labels []Label, enough int) int {
-	const clear = 1.5 // mm round the box
+// covered counts the pieces of line and the labels that something of a size touches
+// at a place, up to a number that is enough.
+func covered(at, size geom.Vec2, lines []Line, labels []Label, enough int) int {
+	const clear = 1.5 // mm round it
 	corner := at.Sub(geom.Vec2{X: clear, Y: clear})
-	box := Block{Width: boxOutside + 2*clear, Height: boxOutside + 2*clear}
+	box := Block{Width: size.X + 2*clear, Height: size.Y + 2*clear}
 	n := 0
 	for _, l := range lines {
 		for i := 1; i < len(l.Points); i++ {

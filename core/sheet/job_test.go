@@ -1,0 +1,127 @@
+package sheet_test
+
+import (
+	"errors"
+	"regexp"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"barkwright/core/answer"
+	"barkwright/core/design"
+	"barkwright/core/sheet"
+	"barkwright/core/units"
+)
+
+func TestSheetsGolden(t *testing.T) {
+	j := everything()
+	j.Figures = []sheet.Figure{{Caption: "A view.", SVG: `<svg viewBox="0 0 1 1"></svg>`}}
+	var b strings.Builder
+	require.NoError(t, sheet.BuildSheets(&b, j))
+	golden(t, "build.html", strings.NewReplacer("<tr>", "\n<tr>", "<div>", "\n<div>", "<p", "\n<p").Replace(b.String()))
+}
+
+// Every sheet says whose it is, which design, when, in what units and how rounded.
+func TestEverySheetIsNamed(t *testing.T) {
+	for s, units := range map[units.System]string{units.Imperial16: "rounded to 1/16 in", units.Imperial8: "rounded to 1/8 in", units.Metric: "millimetres, rounded to 1 mm"} {
+		for _, stage := range sheet.Stages() {
+			j := everything()
+			j.System, j.Sheets = s, []string{stage.Key}
+			var b strings.Builder
+			require.NoError(t, sheet.BuildSheets(&b, j))
+			for _, want := range []string{"Heron Cove, first canoe", "code " + head.Mark(), "3 May 2026", units, stage.Title} {
+				assert.Contains(t, b.String(), want, stage.Key)
+			}
+		}
+	}
+	assert.Regexp(t, `^[0-9A-F]{4}-[0-9A-F]{4}$`, head.Mark())
+	assert.NotEqual(t, head.Mark(), sheet.Head{Code: head.Code + "1"}.Mark())
+	assert.Empty(t, sheet.Head{}.Mark())
+}
+
+// The hazards stand where they are met, each with its word.
+func TestCautionsAreWhereTheHazardIs(t *testing.T) {
+	for stage, words := range map[string][]string{
+		"bark": {"falling tree", "Ask before you gather"}, "root": {"Hot pitch", "heat gun"}, "ribs": {"steam", "springs"},
+		"ends": {"steam", "heat gun", "cut deep"}, "load": {"life jacket", "not a rating", "Hot pitch", "Ask before you gather"},
+	} {
+		j := everything()
+		j.Sheets = []string{stage}
+		var b strings.Builder
+		require.NoError(t, sheet.BuildSheets(&b, j))
+		for _, w := range words {
+			assert.Contains(t, b.String(), w, stage)
+		}
+		assert.Regexp(t, `<b>(DANGER|WARNING|CAUTION)</b>`, b.String())
+	}
+}
+
+// What the user typed cannot become markup: every tag is one of the sheets' own.
+func TestNamesAndNotesAreEscaped(t *testing.T) {
+	j := everything()
+	nasty := `<img src=x onerror=alert(1)>"'&</td></table><script>`
+	j.Head = sheet.Head{Boat: nasty, Code: nasty, Date: nasty}
+	j.Canoe.Design.Name, j.Canoe.Design.Notes = nasty, nasty
+	var b strings.Builder
+	require.NoError(t, sheet.Print(&b, j))
+	text := b.String()
+	assert.NotContains(t, text, "<img")
+	assert.NotContains(t, text, "<script")
+	assert.Contains(t, text, "&lt;img src=x")
+	for _, tag := range []string{"table", "td", "section", "svg"} {
+		opened := len(regexp.MustCompile(`<`+tag+`[ >]`).FindAllString(text, -1))
+		assert.Equal(t, opened, strings.Count(text, "</"+tag+">"), tag)
+	}
+	table := answer.Table{Key: `"><x>`, Title: nasty, Columns: []answer.Column{{Key: nasty, Label: nasty}}, Rows: []answer.Row{{Part: nasty, Cells: []answer.Cell{{Text: nasty}}}}}
+	var h strings.Builder
+	require.NoError(t, sheet.HTMLTable(&h, table, units.Metric))
+	assert.NotContains(t, h.String(), "<img")
+	assert.NotContains(t, h.String(), "<x>")
+}
+
+// Tallies have a box for each, in tens, or one for several where they are many.
+func TestTallies(t *testing.T) {
+	j := everything()
+	j.Sheets = []string{"root"}
+	var b strings.Builder
+	require.NoError(t, sheet.BuildSheets(&b, j))
+	lacing := b.String()[strings.Index(b.String(), "Groups laced"):]
+	lacing = lacing[:strings.Index(lacing, "</div>")]
+	assert.Equal(t, j.Canoe.Frame.Lacing.Count, strings.Count(lacing, `"tick"`))
+	p, _ := design.Lookup("ribs")
+	j.Canoe = evaluated(p.Set(design.Default(), 60))
+	b.Reset()
+	require.NoError(t, sheet.BuildSheets(&b, j))
+	lacing = b.String()[strings.Index(b.String(), "Groups laced"):]
+	lacing = lacing[:strings.Index(lacing, "</div>")]
+	assert.Equal(t, (j.Canoe.Frame.Lacing.Count+1)/2, strings.Count(lacing, `"tick"`))
+	assert.Contains(t, lacing, "2 to a box")
+}
+
+// failing refuses after so many bytes.
+type failing struct{ left int }
+
+var errFull = errors.New("full")
+
+func (f *failing) Write(p []byte) (int, error) {
+	if f.left -= len(p); f.left < 0 {
+		return 0, errFull
+	}
+	return len(p), nil
+}
+
+// The first error of the writer comes back from every one of them.
+func TestWritersErrorsComeBack(t *testing.T) {
+	j := everything()
+	for _, left := range []int{0, 20_000, 120_000} {
+		assert.ErrorIs(t, sheet.Print(&failing{left}, j), errFull)
+	}
+	assert.ErrorIs(t, sheet.BuildSheets(&failing{}, j), errFull)
+	table, _ := answer.MakeTable(j.Canoe, "ribs")
+	assert.ErrorIs(t, sheet.CSV(&failing{}, "", table, j.System), errFull)
+	p := sheet.Patterns(j.Canoe, "stem", j.System)[0]
+	assert.ErrorIs(t, p.SVG(&failing{}, head), errFull)
+	assert.ErrorIs(t, sheet.PrintRoll(&failing{}, p, head), errFull)
+}

@@ -1,0 +1,184 @@
+package sheet_test
+
+import (
+	"math"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"barkwright/core/bark"
+	"barkwright/core/design"
+	"barkwright/core/geom"
+	"barkwright/core/sheet"
+	"barkwright/core/units"
+)
+
+// nearest is how far a point lies from a line, mm.
+func nearest(q geom.Vec2, l sheet.Line) float64 {
+	best := math.Inf(1)
+	for i := 1; i < len(l.Points); i++ {
+		a, b := l.Points[i-1], l.Points[i]
+		u := b.Sub(a)
+		s := math.Max(0, math.Min(1, q.Sub(a).Dot(u)/u.Dot(u)))
+		best = math.Min(best, q.Sub(a.Lerp(b, s)).Len())
+	}
+	return best
+}
+
+// The stem's outer face is as long as the end curve less the bark times what it
+// turns (parallel curves), and the solid heel; inner and outer stand the stem's
+// depth apart; so do its laminations, in equal parts.
+func TestStemPattern(t *testing.T) {
+	c := evaluated(design.Default())
+	d := c.Design
+	p := sheet.Patterns(c, "stem", units.Imperial16)[0]
+	outer, inner := p.Lines[0], p.Lines[1]
+	end := c.Hull.End
+	from, to := end.Derivative(0), end.Derivative(1)
+	turned := math.Atan2(from.Cross(to), from.Dot(to))
+	if turned < 0 {
+		turned += 2 * math.Pi
+	}
+	want := end.Path.Length() + d.StemSolid - d.BarkThickness*turned
+	assert.InDelta(t, want*1000, runOf([]sheet.Line{outer}), 0.1, "drawn in 160 straight pieces")
+	for _, q := range inner.Points[2 : len(inner.Points)-2] {
+		assert.InDelta(t, d.StemDepth*1000, nearest(q, outer), 0.02)
+	}
+	marks := 0
+	for _, l := range p.Lines {
+		if l.Style == sheet.Mark && len(l.Points) > 100 {
+			marks++
+			middle := l.Points[len(l.Points)/2]
+			layers := nearest(middle, outer) / (c.Frame.Stem.Lamination * 1000)
+			assert.InDelta(t, math.Round(layers), layers, 0.01)
+		}
+	}
+	assert.Equal(t, d.StemLaminations-1, marks)
+
+	form := sheet.Patterns(c, "form", units.Imperial16)[0]
+	assert.InDelta(t, runOf([]sheet.Line{inner})+50, runOf(form.Lines[:1]), 0.1, "the form's face is the stem's inner face, and 50 mm past the head")
+}
+
+// A stem that cannot bend has an outer face, a word for it and no form.
+func TestStemPatternThatWillNotFit(t *testing.T) {
+	d := design.Default()
+	d.StemDepth = 1
+	c := evaluated(d)
+	p := sheet.Patterns(c, "stem", units.Imperial16)[0]
+	assert.Len(t, p.Lines, 1)
+	assert.Contains(t, p.Note, "will not fit")
+	assert.Empty(t, sheet.Patterns(c, "form", units.Imperial16))
+}
+
+func TestHeadboardPattern(t *testing.T) {
+	c := evaluated(design.Default())
+	p := sheet.Patterns(c, "headboard", units.Imperial16)[0]
+	b := c.Frame.Headboard
+	low, high := math.Inf(1), math.Inf(-1)
+	for _, l := range p.Lines {
+		for _, q := range l.Points {
+			low, high = math.Min(low, q.X), math.Max(high, q.X)
+		}
+	}
+	assert.InDelta(t, b.Width*1000, high-low, 1e-6)
+	assert.InDelta(t, b.Height*1000, p.Size.Y, 1e-6)
+}
+
+// The frame's strip is as long as its plan and leaves no part of it out.
+func TestFrameStrips(t *testing.T) {
+	for _, length := range []float64{192, 400} {
+		d := design.Default()
+		p, _ := design.Lookup("length")
+		c := evaluated(p.Set(d, length*0.0254))
+		end := c.Design.FrameLength / 2
+		sum, last := 0.0, geom.Vec2{Y: c.Hull.FrameHalfBreadth(0)}
+		for i := 1; i <= 20000; i++ {
+			x := end * float64(i) / 20000
+			q := geom.Vec2{X: x, Y: c.Hull.FrameHalfBreadth(x)}
+			sum += q.Sub(last).Len()
+			last = q
+		}
+		got := 0.0
+		for _, s := range sheet.Patterns(c, "frame", units.Imperial16) {
+			got += runOf(s.Lines[:1])
+		}
+		assert.InDelta(t, sum*1000, got, 0.2)
+	}
+}
+
+// A gore's two edges are as far apart at the edge as it opens, and as long as on
+// the flat bark.
+func TestGorePatterns(t *testing.T) {
+	c := evaluated(design.Default())
+	all := sheet.Patterns(c, "gores", units.Imperial16)
+	var cut []bark.FlatGore
+	for _, g := range c.Skin.Flat.Gores {
+		if g.X >= 0 && g.State == bark.GoreCut {
+			cut = append(cut, g)
+		}
+	}
+	require.Len(t, all, len(cut))
+	require.NotEmpty(t, cut)
+	for i, p := range all {
+		after, fore := p.Lines[0], p.Lines[1]
+		assert.InDelta(t, cut[i].AfterLength*1000, runOf(p.Lines[:1]), 1e-6)
+		assert.InDelta(t, cut[i].ForeLength*1000, runOf(p.Lines[1:2]), 1e-6)
+		a, f := after.Points[len(after.Points)-1], fore.Points[len(fore.Points)-1]
+		assert.Greater(t, f.X, a.X, "fore edge to the right")
+		assert.InDelta(t, cut[i].Width*1000, f.X-a.X, 1e-6)
+	}
+	c.Skin = nil
+	assert.Empty(t, sheet.Patterns(c, "gores", units.Imperial16), "no widths, no gores")
+}
+
+// Half a rib's outer face is half its cut length.
+func TestSectionAndTipPatterns(t *testing.T) {
+	c := evaluated(design.Default())
+	sections := sheet.Patterns(c, "sections", units.Imperial16)
+	require.Len(t, sections, 4, "the middle, two thwarts and the end")
+	for _, p := range sections {
+		number := strings.TrimPrefix(p.Key, "section-")
+		for _, r := range c.Frame.Ribs {
+			if units.Count.Format(float64(r.Number), units.Metric) == number {
+				// Offset points and chords: a tenth of a millimetre in 120 pieces.
+				assert.InDelta(t, r.Length/2*1000, runOf(p.Lines[:1]), 0.5, p.Name)
+			}
+		}
+	}
+	tip := sheet.Patterns(c, "tip", units.Imperial16)[0]
+	outline := tip.Lines[0].Points
+	assert.InDelta(t, c.Design.RibTipWidth*1000, outline[2].X-outline[1].X, 1e-9)
+	assert.InDelta(t, c.Frame.Ribs[0].Width*1000, outline[3].X-outline[0].X, 1e-9)
+	assert.InDelta(t, c.Frame.Ribs[0].Length*500, outline[0].Y-outline[1].Y, 1e-9)
+}
+
+// Every rib's and every hole's mark stands at its own length from the middle:
+// nothing is added up.
+func TestStoryStick(t *testing.T) {
+	d := design.Default()
+	for _, ribs := range []float64{44, 45} {
+		p, _ := design.Lookup("ribs")
+		c := evaluated(p.Set(d, ribs))
+		stick := sheet.Patterns(c, "stick", units.Imperial16)[0]
+		top := stick.Lines[0].Points[1].Y
+		at := map[int]bool{} // thousandths of a millimetre
+		for _, l := range stick.Lines[1:] {
+			at[int(math.Round((l.Points[0].Y-top)*1000))] = true
+		}
+		for _, r := range c.Frame.Ribs {
+			if !r.Alone() {
+				assert.True(t, at[int(math.Round(r.Run*1e6))], "rib %d", r.Number)
+			}
+		}
+		for _, g := range c.Frame.Lacing.Groups {
+			for _, hole := range g.Holes {
+				if hole >= 0 {
+					assert.True(t, at[int(math.Round(hole*1e6))], "hole at %v", hole)
+				}
+			}
+		}
+		assert.True(t, at[int(math.Round(c.Frame.Gunwales.Run*1e6))])
+	}
+}

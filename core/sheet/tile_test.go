@@ -1,0 +1,187 @@
+package sheet_test
+
+import (
+	"encoding/xml"
+	"math"
+	"strconv"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"barkwright/core/design"
+	"barkwright/core/geom"
+	"barkwright/core/sheet"
+	"barkwright/core/units"
+)
+
+// patterns are all of a boat's, by kind.
+func patterns(d design.Design) map[string][]sheet.Pattern {
+	c := evaluated(d)
+	out := map[string][]sheet.Pattern{}
+	for _, k := range sheet.Kinds() {
+		out[k.Key] = sheet.Patterns(c, k.Key, units.Imperial16)
+	}
+	return out
+}
+
+// runOf is the length of lines, mm.
+func runOf(lines []sheet.Line) float64 {
+	sum := 0.0
+	for _, l := range lines {
+		sum += geom.NewPolyline(l.Points).Length()
+	}
+	return sum
+}
+
+// A long slanting line cut to sheets: what lies on two is there twice, so that the
+// sheets' lengths less what they share are the line's.
+func TestTilesShareTheirOverlaps(t *testing.T) {
+	long := sheet.Line{Points: []geom.Vec2{{X: 0, Y: 0}, {X: 700, Y: 0}, {X: 0, Y: 900}, {X: 700, Y: 900}}}
+	p := sheet.Pattern{Lines: []sheet.Line{long}, Size: geom.Vec2{X: 700, Y: 900}}
+	tiles := p.Tiles(sheet.Paper)
+	// 700 + 24 less 10 over 180, 900 + 24 less 10 over 249.
+	assert.Equal(t, 4, tiles[0].Cols)
+	assert.Equal(t, 4, tiles[0].Rows)
+	marks := func(x sheet.Tile) []sheet.Line {
+		return sheet.Tile{Block: x.Block, Row: x.Row, Col: x.Col, Rows: x.Rows, Cols: x.Cols}.Lines()
+	}
+	sum := 0.0
+	for _, x := range tiles {
+		for _, l := range x.Lines() {
+			for _, q := range l.Points {
+				assert.True(t, q.X >= -1e-9 && q.Y >= -1e-9 && q.X <= 190+1e-9 && q.Y <= 259+1e-9, "%s inside its block: %v", x.ID(), q)
+			}
+		}
+		sum += runOf(x.Lines()) - runOf(marks(x))
+	}
+	// By inclusion and exclusion: the level lines lie in one row each and cross
+	// three strips 10 mm broad; the slanting one crosses strips in both.
+	slant := math.Hypot(700, 900)
+	want := 2*700 + slant + 2*3*10 + 3*10*slant/700 + 3*10*slant/900
+	// Where it crosses two strips at once it is there four times, of which the two
+	// strips count three.
+	corners := 0.0
+	for _, a := range overlaps(4, 180) {
+		for _, b := range overlaps(4, 249) {
+			// The slant runs from (700, 0) to (0, 900): the share of it in both.
+			lo := math.Max(1-(a+10)/700, b/900)
+			hi := math.Min(1-a/700, (b+10)/900)
+			corners += math.Max(0, hi-lo) * slant
+		}
+	}
+	assert.InDelta(t, want+corners, sum, 1e-6)
+}
+
+// overlaps are where the strips begin, on the pattern.
+func overlaps(n int, step float64) (out []float64) {
+	for i := 1; i < n; i++ {
+		out = append(out, float64(i)*step-12)
+	}
+	return out
+}
+
+// Every mark and every line in a strip stands on both of the sheets that share it.
+func TestNeighboursAreAlike(t *testing.T) {
+	for kind, all := range patterns(design.Default()) {
+		for _, p := range all {
+			tiles := p.Tiles(sheet.Paper)
+			require.NotEmpty(t, tiles, kind)
+			for _, a := range tiles {
+				for _, b := range tiles {
+					if a.Row != b.Row || b.Col != a.Col+1 {
+						continue
+					}
+					left := sheet.Pattern{Lines: a.Lines()}
+					right := sheet.Pattern{Lines: b.Lines()}
+					assert.InDelta(t, inside(left, 180, 190), inside(right, 0, 10), 1e-6, "%s: %s and %s", p.Name, a.ID(), b.ID())
+				}
+			}
+		}
+	}
+}
+
+// inside is the length of lines between two uprights, inside the rows' own strips.
+func inside(p sheet.Pattern, low, high float64) float64 {
+	sum := 0.0
+	for _, l := range p.Lines {
+		for i := 1; i < len(l.Points); i++ {
+			a, b := l.Points[i-1], l.Points[i]
+			const n = 400
+			for k := range n {
+				x := a.Lerp(b, (float64(k)+0.5)/n).X
+				if x > low && x < high {
+					sum += b.Sub(a).Len() / n
+				}
+			}
+		}
+	}
+	return math.Round(sum*2) / 2 // to half a millimetre: pieces are counted whole
+}
+
+func TestTileNames(t *testing.T) {
+	names := map[[2]int]string{{0, 0}: "A1", {1, 2}: "B3", {25, 0}: "Z1", {26, 0}: "AA1", {27, 11}: "AB12"}
+	for at, want := range names {
+		assert.Equal(t, want, sheet.Tile{Row: at[0], Col: at[1]}.ID())
+	}
+}
+
+// A strip of 16 ft takes about 20 sheets in one row, and a roll longer than
+// readers of PDF show is cut: 14,400 points are 5080 mm.
+func TestStripsAndRolls(t *testing.T) {
+	strip := sheet.Pattern{Lines: []sheet.Line{{Points: []geom.Vec2{{}, {Y: 4877}}}}, Size: geom.Vec2{X: 60, Y: 4877}}
+	tiles := strip.Tiles(sheet.Paper)
+	assert.Len(t, tiles, 20)
+	assert.Equal(t, 1, tiles[0].Cols)
+	assert.Len(t, strip.Tiles(strip.Roll()), 1)
+	strip.Size.Y = 6000
+	strip.Lines[0].Points[1].Y = 6000
+	roll := strip.Tiles(strip.Roll())
+	assert.Len(t, roll, 2)
+	assert.InDelta(t, 5080, roll[0].Block.Height, 1e-9)
+	for kind, all := range patterns(design.Default()) {
+		if kind == "frame" || kind == "stick" || kind == "tip" {
+			for _, p := range all {
+				assert.Equal(t, 1, p.Tiles(sheet.Paper)[0].Cols, "%s in one row", p.Name)
+			}
+		}
+	}
+}
+
+// One unit of every drawing is a millimetre, and what it says is escaped.
+func TestSVGInMillimetres(t *testing.T) {
+	nasty := sheet.Head{Boat: `</svg><script>alert("x")</script> & "co"`, Code: "<b>", Date: "<i>"}
+	for _, all := range patterns(design.Default()) {
+		p := sheet.Stack(all)
+		var b strings.Builder
+		require.NoError(t, p.SVG(&b, nasty))
+		var root struct {
+			Width   string `xml:"width,attr"`
+			Height  string `xml:"height,attr"`
+			ViewBox string `xml:"viewBox,attr"`
+		}
+		require.NoError(t, xml.Unmarshal([]byte(b.String()), &root), "well formed")
+		box := strings.Fields(root.ViewBox)
+		require.Len(t, box, 4)
+		assert.Equal(t, []string{"0", "0", strings.TrimSuffix(root.Width, "mm"), strings.TrimSuffix(root.Height, "mm")}, box)
+		width, err := strconv.ParseFloat(box[2], 64)
+		require.NoError(t, err)
+		assert.GreaterOrEqual(t, width, p.Size.X+20)
+		assert.NotContains(t, b.String(), "<script")
+		assert.Contains(t, b.String(), "h150v1h-150Z", "the bar of 150 mm")
+	}
+	assert.Error(t, sheet.Pattern{}.SVG(&strings.Builder{}, head), "nothing to draw")
+}
+
+func TestPatternGoldens(t *testing.T) {
+	c := evaluated(design.Default())
+	for _, key := range []string{"headboard", "gores"} {
+		var b strings.Builder
+		require.NoError(t, sheet.Stack(sheet.Patterns(c, key, units.Imperial16)).SVG(&b, head))
+		golden(t, key+".svg", b.String())
+	}
+	var b strings.Builder
+	require.NoError(t, sheet.PrintPatterns(&b, sheet.Patterns(c, "tip", units.Metric), head))
+	golden(t, "tip-tiles.html", b.String())
+}
