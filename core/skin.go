@@ -48,12 +48,14 @@ func LayFlat(c Canoe, res bark.Resolution, warm *bark.Flat, w *geom.FlattenWorks
 	return bark.Flatten(c.Hull, bark.Plan(c.Hull), res, warm, w)
 }
 
-// WithFlat is the canoe with its skin: seams, root, bark and all that hangs on them
-// follow the flat lengths.
+// WithFlat is the canoe with its skin: seams, root and the bark to gather follow
+// the flat lengths. The boat's weight, and how she floats with it, do not wait for
+// it: the laps of joints an inch from where they were thought to be weigh grams.
 func (c Canoe) WithFlat(f bark.Flat) Canoe {
 	c.Bark = bark.Plan(c.Hull).OnFlat(c.Hull, f)
+	weight, centre := c.Gather.Weight, c.Gather.Centre
 	c.Gather = gather.Gather(c.Hull, c.Frame, c.Bark)
-	c.Afloat = newAfloat(c)
+	c.Gather.Weight, c.Gather.Centre = weight, centre
 	s := Skin{Flat: f}
 	for _, sheet := range c.Design.OnHand.List() {
 		s.Sheets = append(s.Sheets, bark.Sheet(sheet))

@@ -39,6 +39,7 @@ func Start(picture Picture) {
 	p.listenForm()
 	p.listenTools()
 	p.listenPicture()
+	p.listenRaise()
 	p.listenFiles()
 	p.showShelf()
 	p.refresh()
@@ -93,6 +94,7 @@ type page struct {
 	// before are the numbers compared with, of beforeDesign.
 	before       []answer.Number
 	beforeDesign design.Design
+	skin         skin
 	resting      js.Value // the timer of what waits for the control to rest
 	restFunc     js.Func
 }
@@ -119,6 +121,7 @@ func (p *page) on(target js.Value, event string, act func(js.Value)) {
 // refresh brings everything that follows a step of a slider up to date: controls,
 // numbers and picture. What can wait comes in rest.
 func (p *page) refresh() {
+	p.dress()
 	p.showControls()
 	p.showNumbers()
 	p.showChecks()
@@ -146,10 +149,12 @@ func (p *page) restSoon() {
 	p.resting = js.Global().Call("setTimeout", p.restFunc, restDelay)
 }
 
-// rest does what need not follow every step: tables that are folded, the
-// curves on the water, the summary for those who listen.
+// rest does what need not follow every step: the bark laid flat, tables that are
+// folded, the curves on the water, the summary for those who listen.
 func (p *page) rest() {
+	p.layFigures()
 	p.showTables(false)
 	p.showWater()
 	p.say()
+	p.layOn()
 }

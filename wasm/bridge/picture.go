@@ -26,7 +26,12 @@ func (p *page) draw() {
 	size := p.picture.Size()
 	p.view = p.view.Clamp(size)
 	p.id("view").Call("toggleAttribute", "data-near", p.view.Zoom > 1)
-	p.list = scene.TopAndSide(p.work.Canoe, p.view, size)
+	if p.view.Flat = nil; p.showsBark() {
+		if p.view.Flat = p.pictured(); p.view.Flat == nil {
+			return
+		}
+	}
+	p.list = scene.Draw(p.work.Canoe, p.view, size)
 	p.picture.Show(p.list)
 }
 

@@ -287,7 +287,8 @@ func (p *pen) flatLabels(c core.Canoe, l flatLayout) {
 	for i, s := range sheetsLaid(c) {
 		name := "sheet " + units.Count.Format(float64(s.Sheet+1), p.view.System) + ", " + length(s.Width) + " wide"
 		aft, bow, y := a.at(s.Aft, 0).X, a.at(s.Bow, 0).X, a.at(0, -s.Width/2).Y+0.8*p.letter
-		p.say(rankExtra, name, Seam, Paper, spot{Point{aft + 4, y}, Start}, spot{Point{bow - 4, y}, End}, spot{Point{(aft + bow) / 2, y}, Middle})
+		p.say(rankExtra, name, Seam, Paper, spot{Point{aft + 4, y}, Start}, spot{Point{bow - 4, y}, End}, spot{Point{(aft + bow) / 2, y}, Middle},
+			spot{Point{aft + 0.85*(bow-aft), y}, End}, spot{Point{aft + 0.15*(bow-aft), y}, Start})
 		if i > 0 {
 			at := Point{bow + 5, a.Origin.Y + 2.2*p.letter}
 			p.say(rankExtra, "joint, lapped to the stern", Seam, Bark, spot{at, Start}, spot{Point{bow - 5, at.Y}, End})

@@ -12,6 +12,7 @@ import (
 
 	"barkwright/core"
 	"barkwright/core/answer"
+	"barkwright/core/bark"
 	"barkwright/core/design"
 	"barkwright/core/units"
 )
@@ -40,7 +41,10 @@ func (p *tab) fault(key string) string {
 // bits of exp and pow differ between the targets.
 func (p *tab) agree(d design.Design) {
 	p.Helper()
-	for _, n := range answer.All(core.Evaluate(d)) {
+	p.wait(`document.documentElement.dataset.skin === ''`)
+	c := core.Evaluate(d)
+	c = c.WithFlat(core.LayFlat(c, bark.ForFigures, nil, nil)).WithCurve(bark.StretchCurve(c.Hull, core.MostCurved, bark.ForPicture)).WithMakes()
+	for _, n := range answer.All(c) {
 		got := p.shown(n.Key)
 		assert.InDelta(p, n.Value, got, 1e-7*math.Max(1, math.Abs(n.Value)), n.Key)
 	}

@@ -1,0 +1,74 @@
+package e2e
+
+import (
+	"bytes"
+	"testing"
+
+	"github.com/chromedp/chromedp"
+	"github.com/chromedp/chromedp/kb"
+	"github.com/stretchr/testify/assert"
+
+	"barkwright/core/units"
+)
+
+// skinLaid waits until everything about the bark is worked out.
+func (p *tab) skinLaid() {
+	p.Helper()
+	p.wait(`document.documentElement.dataset.skin === ''`)
+}
+
+// look shows a view by its button.
+func (p *tab) look(view string) {
+	p.Helper()
+	drawn := p.drawn()
+	p.do(chromedp.Click(chromedp.CSS(`button[data-view="` + view + `"]`)))
+	p.wait(`+document.documentElement.dataset.drawn > %d`, drawn)
+	p.settle()
+}
+
+// The stretch appears with its basis when the slider rests, under half a percent
+// for the boat the page opens with, whose flat bark is 6 to 8 in over her length.
+func TestStretchAppears(t *testing.T) {
+	p := open(t, desktop)
+	p.skinLaid()
+	assert.Less(t, p.shown("bark.stretch"), 0.005)
+	assert.Greater(t, p.shown("bark.stretch"), 0.002)
+	assert.InDelta(t, 7*units.Inch, p.shown("bark.flatOver"), units.Inch)
+	assert.Positive(t, p.shown("bark.fewestGores"))
+	p.enter("gores", "0")
+	p.skinLaid()
+	assert.Greater(t, p.shown("bark.stretch"), 0.009, "no gore, more stretch")
+}
+
+// Both pictures of the bark are drawn, and the sides go up by the slider's keys.
+func TestBarkIsSeenFlatAndTurnedUp(t *testing.T) {
+	for _, s := range []screen{desktop, phone, projector} {
+		t.Run(s.name, func(t *testing.T) {
+			p := open(t, s)
+			p.skinLaid()
+			bed := p.shot(s.name + "-bed")
+			p.look("flat")
+			flat := p.shot(s.name + "-flat")
+			assert.False(t, bytes.Equal(bed, flat))
+			assert.Greater(t, inkOn(p, flat), 500)
+			assert.Contains(t, eval[string](p, `document.getElementById('hit').getAttribute('aria-label')`), "laid flat")
+			assert.True(t, eval[bool](p, `document.getElementById('raise').hidden`))
+			p.look("up")
+			assert.False(t, eval[bool](p, `document.getElementById('raise').hidden`))
+			p.do(chromedp.Focus(chromedp.CSS("#up")))
+			last := p.shot(s.name + "-up-0")
+			for _, share := range []string{"50", "100"} {
+				for range 5 {
+					p.do(chromedp.KeyEvent(kb.PageUp))
+				}
+				p.wait(`document.getElementById('up').value === %q`, share)
+				p.settle()
+				now := p.shot(s.name + "-up-" + share)
+				assert.False(t, bytes.Equal(last, now), "the picture follows the slider")
+				last = now
+			}
+			assert.Equal(t, "the finished hull", eval[string](p, `document.getElementById('up').getAttribute('aria-valuetext')`))
+			assert.LessOrEqual(t, eval[int](p, `document.documentElement.scrollWidth`), int(s.width), "no sideways scroll")
+		})
+	}
+}
