@@ -29,9 +29,13 @@ func golden(t *testing.T, name, got string) {
 	}
 	want, err := os.ReadFile(file)
 	require.NoError(t, err, "run with -update to write it")
-	if string(want) != got {
-		assert.Equal(t, strings.Split(string(want), "\n"), strings.Split(got, "\n"), "%s; rewrite with make golden and look at git diff", file)
+	wanted, gotten := strings.Split(string(want), "\n"), strings.Split(got, "\n")
+	for i := range min(len(wanted), len(gotten)) {
+		if !assert.Equal(t, wanted[i], gotten[i], "line %d of %s; rewrite with make golden and look at git diff", i+1, file) {
+			return
+		}
 	}
+	assert.Len(t, gotten, len(wanted), file)
 }
 
 // head is an invented boat's.
