@@ -43,8 +43,11 @@ func TestLeastSquaresOfALine(t *testing.T) {
 // The curved valley 100 (y - x^2)^2 + (1 - x)^2 has its least at (1, 1): closed
 // form, from memory. Bounded to x <= 0.5 it is least at (0.5, 0.25).
 func TestLeastSquaresInACurvedValley(t *testing.T) {
-	valley := func(x, out []float64) { out[0], out[1] = 10*(x[1]-x[0]*x[0]), 1-x[0] }
 	for _, c := range []struct{ top, x, y float64 }{{5, 1, 1}, {0.5, 0.5, 0.25}} {
+		valley := func(x, out []float64) {
+			require.LessOrEqual(t, x[0], c.top, "asked outside the bounds")
+			out[0], out[1] = 10*(x[1]-x[0]*x[0]), 1-x[0]
+		}
 		q := boxed(2, -5, 5)
 		q.Count, q.Residuals, q.Upper[0] = 2, valley, c.top
 		got := q.Minimise([]float64{-1.2, 1})

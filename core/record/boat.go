@@ -1,0 +1,239 @@
+package record
+
+import (
+	"math"
+
+	"barkwright/core/design"
+	"barkwright/core/hull"
+	"barkwright/core/units"
+)
+
+// boat is a design as it is put together from a reading.
+type boat struct {
+	*reading
+	design  design.Design
+	settled map[string]bool
+	blocks  []block
+	// begun are the designs each block began from.
+	begun []design.Design
+}
+
+// build works out the design: first what is stated outright, then what the plan,
+// the sheer, the bottom and the ends decide, each by least squares, last what is
+// read off the finished lines.
+func build(r *reading) *boat {
+	b := &boat{reading: r, design: design.Default(), settled: map[string]bool{}}
+	b.state()
+	for _, next := range []func() block{b.plan, b.sheer, b.ends} {
+		k := next()
+		b.blocks, b.begun = append(b.blocks, k), append(b.begun, b.design)
+		b.design, _ = k.solve(b.design, nil)
+		for _, l := range k.loose {
+			b.settled[l.key] = true
+		}
+	}
+	b.readOff()
+	return b
+}
+
+func (b *boat) set(key string, v float64) {
+	p := parameter(key)
+	b.design = p.Set(b.design, math.Max(p.Min, math.Min(p.Max, v)))
+	b.settled[key] = true
+}
+
+// state sets what the record states outright and the rules for what it does not.
+func (b *boat) state() {
+	for _, k := range Kinds() {
+		if key := kindRows[k].key; key != "" && k != GreatestBeam {
+			if d, _, ok := b.first(k); ok {
+				b.set(key, d.Value)
+			}
+		}
+	}
+	if b.halfLength == 0 && b.halfGunwale > 0 {
+		b.set("length", 2*b.halfGunwale/(1-2*overhangShare))
+	}
+	if b.halfGunwale > 0 {
+		b.set("overhang", b.design.Length/2-b.halfGunwale)
+	} else {
+		b.design = hold(b.design, "overhang")
+	}
+	b.design = hold(b.design, "heelLength")
+	b.stateBeam()
+	if rail, _, ok := b.first(DepthRail); ok && !b.settled["depth"] {
+		b.set("depth", rail.Value-b.design.CapThickness)
+	} else if !b.settled["depth"] {
+		b.design = hold(b.design, "depth")
+	}
+	n := 0
+	for k := 1; k <= furthest; k++ {
+		if b.thwart(k) > 0 {
+			n = k
+		}
+	}
+	if n > 0 {
+		b.set("thwarts", float64(2*n+1))
+	}
+}
+
+func (b *boat) stateBeam() {
+	out, _, outside := b.first(BeamOutside)
+	great, _, bulges := b.first(GreatestBeam)
+	switch {
+	case b.settled["beam"] && outside && !b.settled["inwaleThickness"]:
+		b.set("inwaleThickness", (out.Value-b.design.Beam)/2)
+	case b.settled["beam"]:
+	case outside:
+		b.set("beam", out.Value-2*b.design.InwaleThickness)
+	case bulges:
+		b.set("beam", great.Value-b.design.OutsideBreadth()+b.design.Beam)
+	default:
+		b.design = hold(b.design, "beam")
+	}
+	// Bark that is no broader than the gunwales does not bulge.
+	if bulges && great.Value > b.design.OutsideBreadth() {
+		b.set("greatestBeam", great.Value)
+	}
+}
+
+// samples collects the data of some kinds that stand.
+func (b *boat) samples(kinds ...Kind) []sample {
+	var list []sample
+	for i, d := range b.data {
+		for _, k := range kinds {
+			if d.Kind == k && !b.aside[i] {
+				x, _ := b.where(d)
+				list = append(list, sample{d, x, i})
+			}
+		}
+	}
+	return list
+}
+
+// offMiddle tells whether any datum says something of a boat's curves.
+func offMiddle(data []sample) bool {
+	for _, s := range data {
+		if s.x > 0 {
+			return true
+		}
+	}
+	return false
+}
+
+func (b *boat) plan() block {
+	k := block{data: b.samples(ClearWidth)}
+	if len(k.data) == 0 {
+		return k
+	}
+	if !b.settled["beam"] {
+		k.loose = append(k.loose, freed("beam", func(d *design.Design) *float64 { return &d.Beam }))
+	}
+	if offMiddle(k.data) {
+		k.loose = append(k.loose,
+			freed("beamFull", func(d *design.Design) *float64 { return &d.BeamFull }),
+			freed("beamFine", func(d *design.Design) *float64 { return &d.BeamFine }))
+	}
+	return k
+}
+
+func (b *boat) sheer() block {
+	k := block{data: b.samples(SheerHeight, RailHeight)}
+	if len(k.data) == 0 {
+		return k
+	}
+	if !b.settled["depth"] {
+		k.loose = append(k.loose, freed("depth", func(d *design.Design) *float64 { return &d.Depth }))
+	}
+	if !offMiddle(k.data) {
+		return k
+	}
+	end := freed("gunwaleEndHeight", func(d *design.Design) *float64 { return &d.GunwaleEndHeight }).within(b.design.Depth, math.Inf(1))
+	if !b.settled["depth"] {
+		end.lo = parameter("gunwaleEndHeight").Min
+	}
+	headRise := func(d design.Design) float64 { return b.design.EndHeight - d.GunwaleEndHeight }
+	if b.settled["endHeight"] {
+		end = end.within(0, b.design.EndHeight-b.design.CapThickness)
+	} else {
+		// The head follows the gunwale's end.
+		over := b.design.EndHeight - b.design.GunwaleEndHeight
+		headRise = func(design.Design) float64 { return over }
+	}
+	k.loose = append(k.loose, end, freed("sheerSweep", func(d *design.Design) *float64 { return &d.SheerSweep }))
+	// The gunwales end no lower than amidships, and the bark's edge goes on from
+	// their slope to the head without a hump: design.Faults asks for both.
+	k.fences = 2
+	k.fence = func(h hull.Hull, over []float64) {
+		d := h.Design
+		const step = units.Millimetre
+		slope := (h.Sheer(h.GunwaleX) - h.Sheer(h.GunwaleX-step)) / step
+		over[0] = d.Depth - d.GunwaleEndHeight
+		over[1] = slope*(d.Overhang-d.HeadSetback) - 3*headRise(d)
+	}
+	return k
+}
+
+// ends is the bottom and the end's profile, which take over one from the other at
+// the heel.
+func (b *boat) ends() block {
+	points := b.samples(EndPoint)
+	k := block{data: append(b.samples(BottomRise), points...)}
+	if len(k.data) == 0 {
+		return k
+	}
+	d := b.design
+	k.loose = []loose{
+		freed("rocker", func(d *design.Design) *float64 { return &d.Rocker }).within(0, d.Depth/2),
+		freed("rockerSpread", func(d *design.Design) *float64 { return &d.RockerSpread }),
+	}
+	k.curve = len(points) > 0
+	for _, s := range k.data {
+		k.curve = k.curve || s.x > d.HeelX()
+	}
+	if !k.curve {
+		return k
+	}
+	// What is measured past the heel tells how far in the heel lies.
+	k.loose = append(k.loose, freed("heelLength", func(d *design.Design) *float64 { return &d.HeelLength }).within(0, d.Length/2-d.HalfGunwale()/2))
+	// A head far inboard of a short heel leaves no room for the end's curve.
+	k.fences = 1
+	k.fence = func(h hull.Hull, over []float64) { over[0] = h.Design.HeadSetback - 0.6*h.Design.HeelLength }
+	if len(points) == 0 {
+		return k
+	}
+	if !b.settled["endHeight"] {
+		k.loose = append(k.loose, freed("endHeight", func(d *design.Design) *float64 { return &d.EndHeight }).
+			within(d.GunwaleEndHeight+d.CapThickness, math.Inf(1)))
+	}
+	k.loose = append(k.loose,
+		freed("headSetback", func(d *design.Design) *float64 { return &d.HeadSetback }).within(0, math.Max(0, d.Overhang-units.Inch)),
+		freed("endFull", func(d *design.Design) *float64 { return &d.EndFull }))
+	return k
+}
+
+// readOff sets what is measured along the gunwale of the finished lines.
+func (b *boat) readOff() {
+	h := finished(b.design)
+	length := h.Gunwale.Length()
+	for n := 1; n <= furthest; n++ {
+		if x := b.thwart(n); x > 0 {
+			b.set(thwartKey(n), h.RunTo(x)/length)
+		}
+	}
+	if d, _, ok := b.first(HeadboardPosition); ok {
+		if x, known := b.from(d.At.From, d.Value); known {
+			b.set("headboard", length-h.RunTo(x))
+		}
+	}
+	if d, _, ok := b.first(RibSpacing); ok && !b.settled["ribs"] {
+		b.set("ribs", 2*length/d.Value)
+	}
+}
+
+// finished is the whole hull but for the bulge of its bark, which nothing measured
+// here depends on: it is slow to find.
+func finished(d design.Design) hull.Hull {
+	d.GreatestBeam = 0
+	return hull.New(d)
+}

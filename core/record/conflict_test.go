@@ -1,0 +1,144 @@
+package record
+
+import (
+	"math"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"barkwright/core/design"
+	"barkwright/core/hull"
+)
+
+// plain is an invented record without contradictions.
+func plain(more ...Datum) Record {
+	return Record{Data: append([]Datum{
+		{Kind: LengthOverall, Value: 192 * inch},
+		{Kind: LengthOverGunwales, Value: 174 * inch},
+		{Kind: BeamInside, Value: 33 * inch},
+		{Kind: DepthInwale, Value: 12.5 * inch},
+	}, more...)}
+}
+
+// Arithmetic on the record's own figures.
+func TestContradictionsAreNamedAndLeftOut(t *testing.T) {
+	thwart := func(n int, from Origin, v float64) Datum {
+		return Datum{Kind: ThwartPosition, Number: n, At: Place{From: from}, Value: v * inch}
+	}
+	bay := func(n int, v float64) Datum { return Datum{Kind: Bay, Number: n, Value: v * inch} }
+	for name, c := range map[string]struct {
+		more  []Datum
+		says  string
+		aside []int
+	}{
+		"stations from both ends": {[]Datum{thwart(1, FromMiddle, 36), thwart(1, FromGunwaleEnd, 55)}, "do not add up to half the length", []int{5}},
+		"bays past the end":       {[]Datum{bay(1, 36), bay(2, 31), bay(3, 24), thwart(2, FromMiddle, 67)}, "add up to 7' 7\"", []int{4, 5, 6}},
+		"thwart over beam":        {[]Datum{thwart(1, FromMiddle, 36), {Kind: ClearWidth, Number: 1, Value: 35 * inch}}, "longer than the beam", []int{5}},
+		"recorded twice":          {[]Datum{{Kind: DepthInwale, Value: 14 * inch}}, "recorded twice", []int{4}},
+		"gunwales over all":       {[]Datum{{Kind: EndHeight, Value: 20 * inch}, {Kind: SheerHeight, At: Place{Distance: 80 * inch}, Value: 22 * inch}}, "higher than the stem head", []int{5}},
+		"beams":                   {[]Datum{{Kind: BeamOutside, Value: 32 * inch}}, "more than", []int{2}},
+		"thick gunwales":          {[]Datum{{Kind: BeamOutside, Value: 40 * inch}}, "greatest breadth of bark", []int{4}},
+		"thick cap":               {[]Datum{{Kind: DepthRail, Value: 15 * inch}}, "cap", []int{4}},
+		"nowhere":                 {[]Datum{{Kind: ClearWidth, Number: 2, Value: 20 * inch}}, "not recorded", []int{4}},
+		"beyond the end":          {[]Datum{{Kind: SheerHeight, At: Place{Distance: 90 * inch}, Value: 20 * inch}}, "beyond the end", []int{4}},
+		"thwart outside":          {[]Datum{thwart(1, FromMiddle, 88)}, "beyond the end", []int{4}},
+		"thwarts crossed":         {[]Datum{thwart(1, FromMiddle, 60), thwart(2, FromMiddle, 50)}, "no further out", []int{5}},
+		"nothing":                 {[]Datum{{Kind: EndHeight}}, "more than nothing", []int{4}},
+		"not a number":            {[]Datum{{Kind: EndHeight, Value: math.NaN()}}, "not a measurement", []int{4}},
+		"too big":                 {[]Datum{{Kind: FrameWidth, Value: 200 * inch}}, "outside what is drawn", []int{4}},
+		"too many thwarts":        {[]Datum{thwart(7, FromMiddle, 60)}, "at most 4", []int{4}},
+		"which thwart":            {[]Datum{thwart(0, FromMiddle, 60)}, "say which", []int{4}},
+	} {
+		f := Fit(plain(c.more...))
+		require.Len(t, f.Conflicts, 1, "%s: %v", name, f.Conflicts)
+		assert.Contains(t, f.Conflicts[0].Message, c.says, name)
+		assert.Equal(t, c.aside, f.Conflicts[0].Aside, name)
+		for _, i := range c.aside {
+			assert.Equal(t, SetAside, f.Rows[i].State, name)
+		}
+		for _, r := range f.Rows {
+			assert.False(t, math.IsNaN(r.Difference), name)
+		}
+	}
+	assert.Empty(t, Fit(plain(bay(1, 36), bay(2, 31), bay(3, 20), thwart(2, FromMiddle, 67))).Conflicts)
+}
+
+// An empty record is the starting boat by rules, every one of them named.
+func TestGapsAreHeldByRule(t *testing.T) {
+	f := Fit(Record{})
+	assert.Empty(t, f.Conflicts)
+	keys := map[string]bool{}
+	for _, h := range f.Held {
+		keys[h.Key] = true
+		assert.NotEmpty(t, h.Rule, h.Key)
+		assert.NotEmpty(t, h.Source, h.Key)
+		p, ok := design.Lookup(h.Key)
+		require.True(t, ok, h.Key)
+		assert.Equal(t, p.Get(f.Design), h.Value)
+	}
+	for _, k := range []string{"length", "beam", "depth", "beamFull", "sheerSweep", "rocker", "endHeight", "ribs"} {
+		assert.True(t, keys[k], k)
+	}
+	assert.Empty(t, design.Validate(f.Design))
+	for _, h := range Fit(plain()).Held {
+		assert.NotContains(t, []string{"length", "overhang", "beam", "depth"}, h.Key)
+	}
+}
+
+// A height two inches off among eleven good ones is the one that disagrees, and the
+// others say what it should have been.
+func TestTheOddMeasurementIsNamed(t *testing.T) {
+	d := design.Default()
+	rec := plain()
+	h := finished(d)
+	for i := range 12 {
+		x := float64(i+1) * 7 * inch
+		rec.Data = append(rec.Data, Datum{Kind: SheerHeight, At: Place{Distance: x}, Value: h.Sheer(x)})
+	}
+	odd := 9
+	truth := rec.Data[odd].Value
+	rec.Data[odd].Value += 2 * inch
+	for i, r := range Fit(rec).Rows {
+		assert.Equal(t, i == odd, r.Disagrees, r.Datum)
+		if r.Disagrees {
+			assert.InDelta(t, truth, r.Others, inch/8)
+		}
+	}
+}
+
+// Ends that differ are told, and the fit stands between them.
+func TestEndsThatDifferAreTold(t *testing.T) {
+	at := Place{Distance: 80 * inch}
+	aft := at
+	aft.Aft = true
+	f := Fit(plain(Datum{Kind: SheerHeight, At: at, Value: 18 * inch}, Datum{Kind: SheerHeight, At: aft, Value: 17 * inch}))
+	require.Len(t, f.EndsDiffer, 1)
+	assert.True(t, strings.Contains(f.EndsDiffer[0], "1' 6\" forward, 1' 5\" aft"), f.EndsDiffer[0])
+	assert.Empty(t, f.Conflicts)
+	assert.InDelta(t, 17.5*inch, f.Rows[4].Model, inch/8)
+}
+
+// A locked figure is kept though two others stand against it.
+func TestLockedIsKept(t *testing.T) {
+	at := func(x float64) Place { return Place{Distance: x * inch} }
+	rec := plain(
+		Datum{Kind: SheerHeight, At: at(79), Value: 17 * inch},
+		Datum{Kind: SheerHeight, At: at(80), Value: 19 * inch, Locked: true},
+		Datum{Kind: SheerHeight, At: at(81), Value: 17 * inch})
+	assert.InDelta(t, 0, Fit(rec).Rows[5].Difference, inch/16)
+}
+
+// A sheer that rises steeply to a low stem head is eased until it can be built: the
+// faults of hull are the check.
+func TestFitKeepsToWhatCanBeBuilt(t *testing.T) {
+	at := func(x float64) Place { return Place{Distance: x * inch} }
+	f := Fit(plain(
+		Datum{Kind: EndHeight, Value: 21 * inch},
+		Datum{Kind: SheerHeight, At: at(60), Value: 13 * inch},
+		Datum{Kind: SheerHeight, At: at(80), Value: 17 * inch},
+		Datum{Kind: SheerHeight, At: at(87), Value: 20.5 * inch}))
+	assert.Empty(t, design.Validate(f.Design))
+	assert.Empty(t, hull.New(f.Design).Faults())
+}

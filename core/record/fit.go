@@ -1,0 +1,112 @@
+package record
+
+import (
+	"fmt"
+	"math"
+
+	"barkwright/core/design"
+	"barkwright/core/hull"
+)
+
+// State is how the fitted boat stands to one measurement.
+type State int
+
+// The states.
+const (
+	InsideTolerance State = iota
+	OutsideTolerance
+	// SetAside had no part in the fit: see Conflicts.
+	SetAside
+)
+
+var stateWords = [...]string{"inside tolerance", "outside tolerance", "set aside"}
+
+// String is the state as the table says it.
+func (s State) String() string { return stateWords[s] }
+
+// Row is one measurement beside the fitted boat's, metres or a count.
+type Row struct {
+	Datum
+	// Model is what the fitted boat measures, Difference that less the datum.
+	Model, Difference float64
+	State
+	// Disagrees tells that the other measurements fit together much better without
+	// this one; Others is then what they make of it. It keeps its part in the fit.
+	Disagrees bool
+	Others    float64
+}
+
+// Fitted is a boat found from a record.
+type Fitted struct {
+	Design design.Design
+	// Rows stand in the order of the record.
+	Rows []Row
+	// Held are the parameters that the record is silent on, with their rules.
+	Held      []Held
+	Conflicts []Conflict
+	// EndsDiffer says where forward and aft are recorded differently, which a boat
+	// the same at both ends cannot show.
+	EndsDiffer []string
+}
+
+// Fit finds the design that rebuilds a recorded boat. What is stated outright,
+// lengths, beam and depth, is taken as it stands; the curves come from bounded
+// least squares with each measurement weighed by its tolerance. The result
+// follows from the record alone. The design may still ask for what cannot be
+// built: design's faults say so.
+func Fit(rec Record) Fitted {
+	b := build(read(rec.Data))
+	if rec.Name != "" {
+		b.design.Name = rec.Name
+	}
+	f := Fitted{Design: b.design, Conflicts: b.conflicts, Held: held(b.design, b.settled), EndsDiffer: b.endsDiffer()}
+	f.Rows = b.rows()
+	for _, k := range b.disagreeing() {
+		f.Rows[k.index].Disagrees, f.Rows[k.index].Others = true, k.others
+	}
+	return f
+}
+
+func (b *boat) rows() []Row {
+	h := finished(b.design)
+	h.Design.GreatestBeam = b.design.GreatestBeam
+	rows := make([]Row, len(b.data))
+	for i, d := range b.data {
+		rows[i] = Row{Datum: d, State: SetAside}
+		if b.aside[i] {
+			continue
+		}
+		model := b.measure(h, d)
+		rows[i].Model, rows[i].Difference = model, model-d.Value
+		rows[i].State = InsideTolerance
+		if math.Abs(model-d.Value) > d.Within()+1e-9 {
+			rows[i].State = OutsideTolerance
+		}
+	}
+	return rows
+}
+
+// measure is what the boat measures for a datum whose station is known.
+func (b *boat) measure(h hull.Hull, d Datum) float64 {
+	if !d.Placed() {
+		return overall(h, b.stations, d)
+	}
+	x, _ := b.where(d)
+	return along(h, d, x)
+}
+
+// endsDiffer compares each measurement forward with the same one aft.
+func (b *boat) endsDiffer() []string {
+	var list []string
+	for i, fore := range b.data {
+		for j, aft := range b.data {
+			if fore.Kind != aft.Kind || fore.Aft() || !aft.Aft() || b.aside[i] || b.aside[j] ||
+				fore.number() != aft.number() || fore.At.From != aft.At.From ||
+				fore.Placed() && fore.At.Distance != aft.At.Distance || fore.Value == aft.Value {
+				continue
+			}
+			list = append(list, fmt.Sprintf("%v: %s forward, %s aft. A boat the same at both ends shows neither; the fit stands between them.", fore, fore.shown(), aft.shown()))
+		}
+	}
+	return list
+}

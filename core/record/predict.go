@@ -1,0 +1,45 @@
+package record
+
+import "slices"
+
+// Prediction is what the rest of a record makes of one measurement left out of it.
+type Prediction struct {
+	Datum
+	// Index is the datum's place in the record.
+	Index int
+	// Predicted, and Error, that less the datum, in metres or a count.
+	Predicted, Error float64
+}
+
+// Predict leaves out the datum at index i, fits the rest and measures the boat
+// there. False where the datum is set aside or cannot be placed without itself.
+// It costs a fit.
+func Predict(rec Record, i int) (Prediction, bool) {
+	if read(rec.Data).aside[i] {
+		return Prediction{}, false
+	}
+	d := rec.Data[i]
+	rest := build(read(slices.Delete(slices.Clone(rec.Data), i, i+1)))
+	if _, known := rest.where(d); d.Placed() && !known || d.number() > rest.design.OuterThwarts()+1 {
+		return Prediction{}, false
+	}
+	p := Prediction{Datum: d, Index: i, Predicted: rest.measure(finished(rest.design), d)}
+	p.Error = p.Predicted - d.Value
+	return p, true
+}
+
+// PredictEach leaves out in turn each measurement of a curve, a width, a height or
+// a point of the end, and predicts it: what the fit is worth where nothing is
+// recorded. It costs a fit for each.
+func PredictEach(rec Record) []Prediction {
+	var list []Prediction
+	for i, d := range rec.Data {
+		if !d.Placed() {
+			continue
+		}
+		if p, ok := Predict(rec, i); ok {
+			list = append(list, p)
+		}
+	}
+	return list
+}

@@ -1,0 +1,223 @@
+package record
+
+import (
+	"fmt"
+	"regexp"
+	"strings"
+
+	"barkwright/core/units"
+)
+
+// Refusal is a row of a pasted table that could not be read, and why.
+type Refusal struct {
+	// Row counts the pasted lines from 1; Text is how the row begins.
+	Row       int
+	Text, Why string
+}
+
+const (
+	// longestPaste is in bytes and mostRows in lines: a record has under a hundred.
+	longestPaste = 1 << 16
+	mostRows     = 2 * most
+	longestEcho  = 40
+	longestNote  = 200
+)
+
+// Read reads a table pasted from a spreadsheet: a row for each measurement, its
+// name first, its cells parted by tabs, semicolons, commas or wide gaps. After the
+// name come the station, where the name does not give it, the value, a tolerance
+// marked +- or ±, and notes. A row named stations, or one of stations counted from
+// the middle or the end, gives the stations of the rows under it, which then hold a
+// value for each. Bare numbers are inches, or mm where the system is Metric. Rows
+// that cannot be read are refused one by one and the others kept.
+func Read(text string, s units.System) ([]Datum, []Refusal) {
+	t := table{system: s}
+	if len(text) > longestPaste {
+		text = text[:longestPaste]
+		t.tooLong = true
+	}
+	lines := strings.Split(strings.NewReplacer("\r\n", "\n", "\r", "\n").Replace(strings.ToValidUTF8(text, "?")), "\n")
+	for i, line := range lines {
+		t.row = i + 1
+		if i >= mostRows {
+			t.refuse(line, fmt.Sprintf("At most %d rows are read.", mostRows))
+			break
+		}
+		if line = strings.TrimSpace(line); line != "" && !strings.HasPrefix(line, "#") {
+			t.read(line)
+		}
+	}
+	if t.tooLong {
+		t.refuse("", fmt.Sprintf("Only the first %d characters are read.", longestPaste))
+	}
+	return t.finish(), t.refusals
+}
+
+// table is a paste as far as it is read.
+type table struct {
+	system   units.System
+	row      int
+	tooLong  bool
+	rows     []tableRow
+	refusals []Refusal
+	// stations are those of the rows under a row of stations.
+	stations []Place
+}
+
+// tableRow is a datum with the label it came from, until the whole table is known.
+type tableRow struct {
+	Datum
+	label
+	row  int
+	text string
+}
+
+func (t *table) refuse(text, why string) { t.refuseRow(t.row, text, why) }
+
+func (t *table) refuseRow(row int, text, why string) {
+	if r := []rune(text); len(r) > longestEcho {
+		text = string(r[:longestEcho]) + "…"
+	}
+	t.refusals = append(t.refusals, Refusal{row, text, why})
+}
+
+var wideGap = regexp.MustCompile(` {2,}`)
+
+// cells parts a line at its own separator.
+func cells(line string) []string {
+	var parts []string
+	switch {
+	case strings.Contains(line, "\t"):
+		parts = strings.Split(line, "\t")
+	case strings.Contains(line, ";"):
+		parts = strings.Split(line, ";")
+	case strings.Contains(line, ","):
+		parts = strings.Split(line, ",")
+	case wideGap.MatchString(line):
+		parts = wideGap.Split(line, -1)
+	default:
+		parts = strings.SplitN(line, ":", 2)
+	}
+	for i, p := range parts {
+		parts[i] = unquoted(strings.TrimSpace(p))
+	}
+	for len(parts) > 0 && parts[len(parts)-1] == "" {
+		parts = parts[:len(parts)-1]
+	}
+	return parts
+}
+
+// unquoted takes off the quotes a spreadsheet puts round a cell that holds inch
+// marks, and halves those inside.
+func unquoted(cell string) string {
+	if len(cell) > 1 && cell[0] == '"' && cell[len(cell)-1] == '"' {
+		return strings.ReplaceAll(cell[1:len(cell)-1], `""`, `"`)
+	}
+	return cell
+}
+
+func (t *table) read(line string) {
+	parts := cells(line)
+	if len(parts) == 0 {
+		return
+	}
+	name, rest := parts[0], parts[1:]
+	set := wordsOf(name)
+	if anyOf(set, []string{"station", "stations"}) && !anyOf(set, thwarts) {
+		t.readStations(line, readOrigin(name), rest)
+		return
+	}
+	l := readLabel(name)
+	switch {
+	case len(rest) == 0:
+		t.refuse(line, "There is no value beside the name.")
+	case !l.known:
+		t.refuse(line, l.unsure)
+	case l.kind.Placed() && l.thwart == 0 && !l.middle && !l.headboard && len(t.stations) > 1 && len(rest) >= len(t.stations):
+		t.readAcross(line, l, rest)
+	default:
+		t.readOne(line, l, rest)
+	}
+}
+
+func (t *table) readStations(line string, from Origin, rest []string) {
+	t.stations = nil
+	for _, cell := range rest {
+		v, _, err := units.Offset.Parse(cell, t.system)
+		if err != nil {
+			t.stations = nil
+			t.refuse(line, fmt.Sprintf("The station %q cannot be read: %v", short(cell), err))
+			return
+		}
+		t.stations = append(t.stations, place(from, v))
+	}
+}
+
+func place(from Origin, v float64) Place {
+	if v < 0 {
+		return Place{From: from, Distance: -v, Aft: true}
+	}
+	return Place{From: from, Distance: v}
+}
+
+func short(cell string) string {
+	if r := []rune(cell); len(r) > longestEcho {
+		return string(r[:longestEcho]) + "…"
+	}
+	return cell
+}
+
+// readAcross reads a value for each station; an empty cell is a gap.
+func (t *table) readAcross(line string, l label, rest []string) {
+	for i, at := range t.stations {
+		if rest[i] == "" || rest[i] == "-" {
+			continue
+		}
+		d := Datum{Kind: l.kind, At: at}
+		d.At.Aft = d.At.Aft || l.aft
+		if t.value(line, &d, rest[i]) {
+			d.remark(rest[len(t.stations):], t.system)
+			t.rows = append(t.rows, tableRow{d, l, t.row, line})
+		}
+	}
+}
+
+func (t *table) readOne(line string, l label, rest []string) {
+	d := Datum{Kind: l.kind, At: Place{From: l.from, Aft: l.aft}}
+	if l.kind.Placed() && l.thwart == 0 && !l.middle && !l.headboard {
+		if len(rest) < 2 {
+			t.refuse(line, "Say where: a thwart in the name, or a station before the value.")
+			return
+		}
+		at, _, err := units.Offset.Parse(rest[0], t.system)
+		if err != nil {
+			t.refuse(line, fmt.Sprintf("The station %q cannot be read: %v", short(rest[0]), err))
+			return
+		}
+		d.At = place(l.from, at)
+		d.At.Aft = d.At.Aft || l.aft
+		rest = rest[1:]
+	}
+	if t.value(line, &d, rest[0]) {
+		d.remark(rest[1:], t.system)
+		t.rows = append(t.rows, tableRow{d, l, t.row, line})
+	}
+}
+
+// value reads the datum's own cell.
+func (t *table) value(line string, d *Datum, cell string) bool {
+	kind := units.Length
+	switch {
+	case d.Counted():
+		kind = units.Count
+	case d.Kind == BottomRise:
+		kind = units.Offset
+	}
+	v, _, err := kind.Parse(cell, t.system)
+	if err != nil {
+		t.refuse(line, fmt.Sprintf("The value %q cannot be read: %v", short(cell), err))
+		return false
+	}
+	d.Value = v
+	return true
+}

@@ -1,0 +1,153 @@
+package record
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"barkwright/core/units"
+)
+
+// pasted is an invented record as people keep them: three separators, fractions,
+// names of their own, stations from the end.
+const pasted = `Boat: Heron Cove
+Length overall	16'	+-1/2"	lettered on the drawing
+LOA over gunwales,"14' 6"""
+beam inside the gunwales; 33 in
+Beam	34
+Depth to gunwale	12 1/2"	locked
+First thwart, from middle	36
+end thwart from gunwale end	1' 8"
+middle thwart clear	33
+first thwart clear length	22-1/2"
+End thwart clear	11 3/4	scaled
+Rail height at headboard	19
+Headboard from middle	83
+stations from end	3 ft	4 ft	5 ft
+sheer	17	15 1/2	14 3/8
+bottom rise	1		x
+Sheer, aft	80"	17 1/2
+ribs	44
+rib spacing	4
+stem laminations	eight
+
+weather	fine
+`
+
+func TestReadAPaste(t *testing.T) {
+	data, refused := Read(pasted, units.Imperial16)
+	in := func(d Datum) Datum {
+		d.Value, d.At.Distance, d.Tolerance = d.Value*inch, d.At.Distance*inch, d.Tolerance*inch
+		return d
+	}
+	fromEnd := func(x float64) Place { return Place{From: FromEnd, Distance: x} }
+	want := []Datum{
+		in(Datum{Kind: LengthOverall, Value: 192, Tolerance: 0.25, Note: "lettered on the drawing"}),
+		in(Datum{Kind: LengthOverGunwales, Value: 174}),
+		in(Datum{Kind: BeamInside, Value: 33}),
+		in(Datum{Kind: DepthInwale, Value: 12.5, Locked: true, Note: "locked"}),
+		in(Datum{Kind: ThwartPosition, Number: 1, Value: 36}),
+		in(Datum{Kind: ThwartPosition, Number: 2, At: Place{From: FromGunwaleEnd}, Value: 20}),
+		in(Datum{Kind: ClearWidth, Value: 33}),
+		in(Datum{Kind: ClearWidth, Number: 1, Value: 22.5}),
+		in(Datum{Kind: ClearWidth, Number: 2, Value: 11.75, Tolerance: 0.5, Note: "scaled"}),
+		in(Datum{Kind: RailHeight, At: Place{Distance: 83}, Value: 19}),
+		in(Datum{Kind: HeadboardPosition, Value: 83}),
+		in(Datum{Kind: SheerHeight, At: fromEnd(36), Value: 17}),
+		in(Datum{Kind: SheerHeight, At: fromEnd(48), Value: 15.5}),
+		in(Datum{Kind: SheerHeight, At: fromEnd(60), Value: 14.375}),
+		in(Datum{Kind: BottomRise, At: fromEnd(36), Value: 1}),
+		in(Datum{Kind: SheerHeight, At: Place{Distance: 80, Aft: true}, Value: 17.5}),
+		{Kind: RibCount, Value: 44},
+		in(Datum{Kind: RibSpacing, Value: 4}),
+	}
+	want[0].Tolerance = inch / 2
+	require.Len(t, data, len(want), "%v", data)
+	for i, w := range want {
+		assert.InDelta(t, w.Value, data[i].Value, 1e-9, "%v", w)
+		assert.InDelta(t, w.Tolerance, data[i].Tolerance, 1e-9, "%v", w)
+		assert.InDelta(t, w.At.Distance, data[i].At.Distance, 1e-9, "%v", w)
+		w.Value, w.Tolerance, w.At.Distance = data[i].Value, data[i].Tolerance, data[i].At.Distance
+		assert.Equal(t, w, data[i])
+	}
+	rows := map[int]string{}
+	for _, r := range refused {
+		rows[r.Row] = r.Why
+		assert.NotEmpty(t, r.Text)
+	}
+	require.Len(t, rows, 5, "%v", refused)
+	assert.Contains(t, rows[1], "not understood")
+	assert.Contains(t, rows[5], "inside or outside")
+	assert.Contains(t, rows[16], `"x"`)
+	assert.Contains(t, rows[20], "eight")
+	assert.Contains(t, rows[22], "not understood")
+}
+
+func TestReadRefusesByRow(t *testing.T) {
+	for line, why := range map[string]string{
+		"sheer\t17":                  "Say where",
+		"sheer\tfar\t17":             "station",
+		"first thwart\t30":           "position or its clear length",
+		"thwart position\t30":        "Say which thwart",
+		"depth":                      "no value",
+		"rail at headboard\t15":      "headboard stands",
+		"stations\t1\tq":             "station",
+		"depth\t12 x":                "cannot be read",
+		"depth\t-12":                 "less than zero",
+		"ribs\t44.5":                 "whole number",
+		strings.Repeat("wide ", 999): "no value",
+	} {
+		data, refused := Read(line, units.Imperial16)
+		assert.Empty(t, data, line)
+		require.Len(t, refused, 1, line)
+		assert.Equal(t, 1, refused[0].Row)
+		assert.Contains(t, refused[0].Why, why, line)
+		assert.LessOrEqual(t, len([]rune(refused[0].Text)), longestEcho+1)
+	}
+	_, refused := Read(strings.Repeat("x\t1\n", 2*longestPaste/4), units.Metric)
+	assert.LessOrEqual(t, len(refused), mostRows+2)
+}
+
+// Stations from the end and from the middle say the same boat.
+func TestEitherOrderOfStations(t *testing.T) {
+	head := "length overall\t16'\ngunwale length\t14' 6\"\nbeam inside\t33\ndepth\t12 1/2\n"
+	a, refusedA := Read(head+"stations from middle\t30\t60\t80\nclear\t26\t14\t6\n", units.Imperial16)
+	b, refusedB := Read(head+"stations from end\t66\t36\t16\nclear\t26\t14\t6\n", units.Imperial16)
+	require.Empty(t, append(refusedA, refusedB...))
+	assert.InDelta(t, Fit(Record{Data: a}).Design.BeamFull, Fit(Record{Data: b}).Design.BeamFull, 1e-9)
+}
+
+// Nothing pasted brings the reader or the fit down, and what comes back is bounded.
+func FuzzRead(f *testing.F) {
+	f.Add(pasted, true)
+	f.Add("stations\t-1\t2\nsheer\t1\t2\t±1\nend thwart aft from end\t9e9\nbay 3\t1/0", false)
+	f.Add("profile;1;2\nprofile;3;4\nclear, amidships, 40\nspacing first;1\nspacing 2;500 ft", true)
+	f.Fuzz(func(t *testing.T, text string, metric bool) {
+		s := units.Imperial16
+		if metric {
+			s = units.Metric
+		}
+		data, refused := Read(text, s)
+		if len(refused) > longestPaste || len(data) > longestPaste {
+			t.Fatal("more comes back than was pasted")
+		}
+		for _, d := range data {
+			_ = d.String()
+			if len(d.Note) > 4*longestNote {
+				t.Fatal("a note without end")
+			}
+		}
+		if len(data) > 12 {
+			data = data[:12]
+		}
+		fit := Fit(Record{Data: data})
+		for _, r := range fit.Rows {
+			if r.Difference != r.Difference {
+				t.Fatal("not a number", r.Datum)
+			}
+		}
+		AsBuilt(fit.Design, data)
+	})
+}

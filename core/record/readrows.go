@@ -1,0 +1,81 @@
+package record
+
+import (
+	"strings"
+
+	"barkwright/core/units"
+)
+
+// remark reads the cells after the value: a tolerance, how it was taken, whether it
+// is to be kept, and what else stands there as the note.
+func (d *Datum) remark(cells []string, s units.System) {
+	var notes []string
+	for _, cell := range cells {
+		bare := cell
+		for _, mark := range []string{"±", "+/-", "+-"} {
+			bare = strings.TrimPrefix(bare, mark)
+		}
+		if v, _, err := units.Length.Parse(bare, s); bare != cell && err == nil && v > 0 {
+			d.Tolerance = v
+			continue
+		}
+		switch strings.ToLower(cell) {
+		case "":
+			continue
+		case "lettered":
+			d.Tolerance = usual[lettered]
+		case "scaled":
+			d.Tolerance = usual[scaled]
+		case "locked", "keep":
+			d.Locked = true
+		}
+		notes = append(notes, cell)
+	}
+	d.Note = strings.Join(notes, "; ")
+	if r := []rune(d.Note); len(r) > longestNote {
+		d.Note = string(r[:longestNote])
+	}
+}
+
+// finish gives each row its thwart, or its place at the headboard, once the whole
+// table is known.
+func (t *table) finish() []Datum {
+	outer, beyond := 0, 0
+	var headboard *Place
+	for _, r := range t.rows {
+		if r.thwart != endThwart && r.Kind != Bay {
+			outer = max(outer, r.thwart)
+		}
+		// An outermost thwart with a position of its own is one more.
+		if r.thwart == endThwart && r.Kind == ThwartPosition {
+			beyond = 1
+		}
+		if r.Kind == HeadboardPosition {
+			headboard = &Place{From: r.At.From, Distance: r.Value, Aft: r.At.Aft}
+		}
+	}
+	var data []Datum
+	for _, r := range t.rows {
+		d := r.Datum
+		switch {
+		case r.headboard && headboard == nil:
+			t.refuseRow(r.row, r.text, "Where the headboard stands is not given: add a row for its position.")
+			continue
+		case r.headboard:
+			d.At = *headboard
+		case r.label.thwart == endThwart:
+			d.Number = max(1, outer+beyond)
+		case r.Kind == Bay || r.Kind == ThwartPosition || d.Placed():
+			d.Number = r.label.thwart
+		}
+		if d.Number > 0 && d.At.Aft {
+			d.Number = -d.Number
+		}
+		if d.Number == 0 && (d.Kind == Bay || d.Kind == ThwartPosition) {
+			t.refuseRow(r.row, r.text, "Say which thwart: first, second, end.")
+			continue
+		}
+		data = append(data, d)
+	}
+	return data
+}

@@ -1,0 +1,98 @@
+package record
+
+import "barkwright/core/design"
+
+// Held is a parameter that the record says nothing of, and the rule that gave it.
+type Held struct {
+	Key string
+	// Value in the parameter's SI unit.
+	Value        float64
+	Rule, Source string
+}
+
+// The proportions are medians of the seven measured canoes that the survey's
+// drawings letter. They fill gaps only: no measured figure is pulled toward them.
+const (
+	overhangShare = 0.043 // of the length overall: 13, 12.5, 7, 7, 5, 9, 1 in of 200, 175, 182, 212.5, 116, 176, 186
+	beamShare     = 0.181 // of the length overall: 27.5, 27, 33, 33, 25, 32, 34 in
+	depthShare    = 0.437 // of the beam inside: 10.625, 13.5, 13.5, 14.75, 12, 14, 12.5 in
+	// heelShare is the starting boat's, 20 in of 192; the survey letters no heel.
+	heelShare = 20.0 / 192
+)
+
+const (
+	survey   = "Adney and Chapelle, US National Museum Bulletin 230, 1964, figures 31, 51, 81, 90, 102, 103, 106 (derived)"
+	noSource = "a choice of this project, no published source"
+)
+
+// rule is how a parameter is held where nothing is recorded of it. at is nil where
+// the design's own rule, or its starting value, stands.
+type rule struct {
+	at           func(design.Design) float64
+	words, cited string
+}
+
+var rules = map[string]rule{
+	"length":           {words: "the starting boat's", cited: noSource},
+	"overhang":         {func(d design.Design) float64 { return overhangShare * d.Length }, "0.043 of the length overall", survey},
+	"beam":             {func(d design.Design) float64 { return beamShare * d.Length }, "0.181 of the length overall", survey},
+	"depth":            {func(d design.Design) float64 { return depthShare * d.Beam }, "0.437 of the beam inside the gunwales", survey},
+	"heelLength":       {func(d design.Design) float64 { return heelShare * d.Length }, "in proportion to the length, as in the starting boat", noSource},
+	"frameWidth":       {words: "0.76 of the beam inside the gunwales", cited: "Adney and Chapelle 1964, figure 106: 26 of 34 in"},
+	"frameLength":      {words: "14 in less than the gunwales", cited: "Adney and Chapelle 1964, figure 106: 170 of 184 in"},
+	"ribs":             {words: "one for every 4 in of the gunwales, an even number", cited: "Adney and Chapelle 1964, figure 109: 3.8 in between centres"},
+	"endHeight":        {words: "5 in over the end of the gunwale", cited: noSource},
+	"headSetback":      {words: "3 in, or less where the ends overhang little", cited: noSource},
+	"thwart1":          {words: "spread as by the usual number of thwarts", cited: "near the mean of " + survey},
+	"thwart2":          {words: "spread as by the usual number of thwarts", cited: "near the mean of " + survey},
+	"gunwaleEndHeight": {words: "7 1/2 in over the depth", cited: noSource},
+}
+
+// spoken are the parameters a record can speak to and so the ones whose rules are
+// listed where it does not.
+var spoken = []string{
+	"length", "overhang", "beam", "greatestBeam", "beamFull", "beamFine", "depth",
+	"gunwaleEndHeight", "sheerSweep", "rocker", "rockerSpread",
+	"frameWidth", "frameLength", "endHeight", "headSetback", "heelLength", "endFull",
+	"stemDepth", "stemLaminations", "headboard", "inwaleThickness", "capThickness",
+	"thwarts", "thwart1", "thwart2", "thwart3", "thwart4", "ribs", "ribWidthMid", "ribWidthEnd",
+}
+
+// hold sets a parameter by its rule, inside its range. One that follows goes on
+// following.
+func hold(d design.Design, key string) design.Design {
+	at := rules[key].at
+	if at == nil {
+		return d
+	}
+	p := parameter(key)
+	return p.Set(d, max(p.Min, min(p.Max, at(d))))
+}
+
+// held lists the parameters that the record did not settle.
+func held(d design.Design, settled map[string]bool) []Held {
+	var list []Held
+	for _, key := range spoken {
+		if settled[key] || unusedThwart(d, key) {
+			continue
+		}
+		h := Held{Key: key, Value: parameter(key).Get(d), Rule: "the starting value", Source: noSource}
+		if r, ok := rules[key]; ok {
+			h.Rule, h.Source = r.words, r.cited
+		}
+		list = append(list, h)
+	}
+	return list
+}
+
+func unusedThwart(d design.Design, key string) bool {
+	for n := d.OuterThwarts(); n < furthest; n++ {
+		if key == thwartKey(n+1) {
+			return true
+		}
+	}
+	return false
+}
+
+// thwartKey is the parameter that places thwart n from the middle.
+func thwartKey(n int) string { return "thwart" + string(rune('0'+n)) }
