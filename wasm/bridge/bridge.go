@@ -40,6 +40,7 @@ func Start(picture Picture) {
 	p.listenTools()
 	p.listenPicture()
 	p.listenRaise()
+	p.listenSheets()
 	p.listenFiles()
 	p.showShelf()
 	p.refresh()
@@ -95,6 +96,8 @@ type page struct {
 	before       []answer.Number
 	beforeDesign design.Design
 	skin         skin
+	sheets       []*sheetRow
+	sheetsShown  *shownSheets
 	resting      js.Value // the timer of what waits for the control to rest
 	restFunc     js.Func
 }

@@ -83,6 +83,7 @@ func (p *page) showControls() {
 		setText(p.id(key+"-fault"), p.faultText(key))
 	}
 	p.showCrew()
+	p.showSheets()
 	p.id("undo").Set("disabled", !p.work.CanUndo())
 	p.id("redo").Set("disabled", !p.work.CanRedo())
 }

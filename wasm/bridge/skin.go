@@ -38,7 +38,9 @@ func (s *skin) lay(l *laid, c core.Canoe, res bark.Resolution) {
 }
 
 // showsBark tells whether the picture is one of the bark laid flat.
-func (p *page) showsBark() bool { return p.view.State == scene.LaidFlat || p.view.State == scene.SidesUp }
+func (p *page) showsBark() bool {
+	return p.view.State == scene.LaidFlat || p.view.State == scene.SidesUp
+}
 
 // pictured is the bark laid flat for the picture, or nil where that is not worked
 // out: it then is in a turn of its own, and the picture drawn again, so that the

@@ -81,6 +81,15 @@ func (w *Work) SetText(key, text string) {
 	w.enter(d)
 }
 
+// SetOnHand changes the list of sheets on hand in one step of undo.
+func (w *Work) SetOnHand(o design.OnHand) {
+	w.TakeUp("onHand")
+	d := w.Entered
+	d.OnHand = o
+	w.enter(d)
+	w.Commit()
+}
+
 // Step moves a parameter by n of its steps, held inside its range. From a value
 // between two steps it goes to the next one in that direction.
 func (w *Work) Step(key string, n int) {

@@ -72,3 +72,43 @@ func TestBarkIsSeenFlatAndTurnedUp(t *testing.T) {
 		})
 	}
 }
+
+// Sheets on hand are listed by the keyboard alone, in any spelling, a wrong one is
+// named at its field, and undo takes them back.
+func TestSheetsOnHandByKeyboard(t *testing.T) {
+	p := open(t, desktop)
+	eval[bool](p, `document.getElementById('onhand').closest('details').open = true`)
+	p.do(chromedp.Focus(chromedp.CSS("#add-sheet")), chromedp.KeyEvent(kb.Enter))
+	p.wait(`document.activeElement.id === 'sheet1Width'`)
+	p.do(chromedp.KeyEvent("38 in" + kb.Tab + "8'4" + kb.Tab))
+	p.skinLaid()
+	assert.Equal(t, `3' 2"`, eval[string](p, `document.getElementById('sheet1Width').value`))
+	assert.Equal(t, `8' 4"`, eval[string](p, `document.getElementById('sheet1Length').value`))
+	assert.Positive(t, p.shown("bark.short"), "one short sheet does not cover the boat")
+	small := p.shown("bark.largest")
+	assert.Less(t, small, 192*units.Inch)
+	p.do(chromedp.Focus(chromedp.CSS("#add-sheet")), chromedp.KeyEvent(kb.Enter))
+	p.do(chromedp.KeyEvent("1500 mm" + kb.Tab + "5.2 m" + kb.Tab))
+	p.skinLaid()
+	assert.Greater(t, p.shown("bark.largest"), small)
+	assert.LessOrEqual(t, p.shown("bark.largestNarrower"), p.shown("bark.largest"))
+	assert.Zero(t, p.shown("bark.short"))
+	assert.Contains(t, eval[string](p, `document.querySelector('[data-table="onhand"]').textContent`), "on the bed")
+	p.shot("sheets on hand")
+
+	p.do(chromedp.Focus(chromedp.CSS("#sheet2Width")), chromedp.KeyEvent("wide"+kb.Tab))
+	p.settle()
+	assert.NotEmpty(t, eval[string](p, `document.getElementById('sheet2Width-fault').textContent`))
+	p.do(chromedp.Focus(chromedp.CSS("#sheet2Width")))
+	eval[bool](p, `document.getElementById('sheet2Width').select(), true`)
+	p.do(chromedp.KeyEvent("1 in" + kb.Tab))
+	p.settle()
+	assert.Contains(t, eval[string](p, `document.getElementById('sheet2Width-fault').textContent`), `4" to 10' 0"`)
+	p.do(chromedp.Click(chromedp.CSS("#undo")))
+	p.settle()
+	assert.Empty(t, eval[string](p, `document.getElementById('sheet2Width-fault').textContent`))
+	p.do(chromedp.Focus(chromedp.CSS(`[data-sheet="1"] button`)), chromedp.KeyEvent(kb.Enter))
+	p.skinLaid()
+	assert.InDelta(t, small, p.shown("bark.largest"), 1e-6)
+	assert.True(t, eval[bool](p, `document.querySelector('[data-sheet="1"]').hidden`))
+}

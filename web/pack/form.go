@@ -26,7 +26,10 @@ func form() string {
 				writeControl(&b, p)
 			}
 		}
-		if g == design.GroupCrew {
+		switch g {
+		case design.GroupBed:
+			b.WriteString(onHand)
+		case design.GroupCrew:
 			writePaddler(&b)
 		}
 		b.WriteString("</details>\n")
@@ -51,6 +54,13 @@ const texts = `<div class="control wide" data-control="name"><label for="name">N
 <input type="text" id="name" name="name" maxlength="80" aria-describedby="name-fault"><p class="fault" id="name-fault"></p></div>
 <div class="control wide" data-control="notes"><label for="notes">Notes</label>
 <textarea id="notes" name="notes" rows="2" maxlength="2000" aria-describedby="notes-fault"></textarea><p class="fault" id="notes-fault"></p></div>
+`
+
+// onHand is the list of sheets; the page's program writes its rows.
+const onHand = `<fieldset id="onhand"><legend>Bark on hand</legend>
+<p class="help">The sheets there are, each measured. The results say which lies where, what is wanting, and the longest boat of these proportions they make. With none listed, sheets of the size above are reckoned with.</p>
+<table hidden><thead><tr><th scope="col">Sheet</th><th scope="col">Width, round the tree</th><th scope="col">Length, up the tree</th><td></td></tr></thead></table>
+<button type="button" id="add-sheet">Add a sheet</button></fieldset>
 `
 
 func writeControl(b *strings.Builder, p design.Param) {
