@@ -1,6 +1,8 @@
 package work
 
 import (
+	"math"
+
 	"barkwright/core/answer"
 	"barkwright/core/units"
 )
@@ -21,8 +23,13 @@ func Change(before, now answer.Number, s units.System) string {
 		return ""
 	}
 	diff := now.Value - before.Value
-	if diff < 0 {
-		return "−" + now.Kind.Format(-diff, s)
+	text, sign := now.Kind.Format(math.Abs(diff), s), "+"
+	switch {
+	case text == now.Kind.Format(0, s):
+		// Under half a step, though the two round to different ones.
+		return ""
+	case diff < 0:
+		sign = "−"
 	}
-	return "+" + now.Kind.Format(diff, s)
+	return sign + text
 }

@@ -88,5 +88,6 @@ func TestChange(t *testing.T) {
 	assert.Equal(t, `+1/2"`, work.Change(at(10*inch), at(10.5*inch), units.Imperial16))
 	assert.Equal(t, `−2' 1"`, work.Change(at(35*inch), at(10*inch), units.Imperial16))
 	assert.Empty(t, work.Change(at(10*inch), at(10.001*inch), units.Imperial16))
+	assert.Empty(t, work.Change(at(10.03*inch), at(10.04*inch), units.Imperial16), "less than half a step")
 	assert.Equal(t, "was near the limit", work.Change(answer.Number{Word: "near the limit"}, answer.Number{Word: "too tight"}, units.Imperial16))
 }
