@@ -89,6 +89,7 @@ type page struct {
 	pull     *pull // the picture in hand, or nil
 	aboard   *int  // the paddlers whose folds show, nil before any
 	waters   waters
+	unfolded string // the key of the fault whose fold was opened last
 	controls map[string]*control
 	outputs  map[string]*output
 	folds    []*fold
@@ -136,7 +137,7 @@ func (p *page) refresh() {
 
 // restDelay is how long a control must be still for the rest, ms: what takes
 // longer is then not felt.
-const restDelay = 100
+const restDelay = 40
 
 // restSoon puts the rest off until the control has been still.
 func (p *page) restSoon() {

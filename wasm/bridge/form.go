@@ -84,6 +84,7 @@ func (p *page) showControls() {
 	}
 	p.showCrew()
 	p.showSheets()
+	p.showNotBuilt()
 	p.id("undo").Set("disabled", !p.work.CanUndo())
 	p.id("redo").Set("disabled", !p.work.CanRedo())
 }

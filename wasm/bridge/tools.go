@@ -24,6 +24,8 @@ func (p *page) listenTools() {
 			p.showState(b)
 		case data.Get("look").Truthy():
 			p.look(data.Get("look").String())
+		case data.Get("go").Truthy():
+			p.goTo(data.Get("go").String())
 		case data.Get("keep").Truthy():
 			p.keep(data.Get("keep").String())
 		case data.Get("do").Truthy():

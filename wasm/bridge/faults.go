@@ -1,0 +1,54 @@
+//go:build js
+
+package bridge
+
+import (
+	"syscall/js"
+
+	"barkwright/core/design"
+)
+
+// showNotBuilt says beside the picture that the boat shown is not the one entered,
+// and unfolds the group of the control at fault.
+func (p *page) showNotBuilt() {
+	line := p.id("not-built")
+	if len(p.work.Faults) == 0 {
+		line.Set("hidden", true)
+		p.unfolded = ""
+		return
+	}
+	f := p.work.Faults[0]
+	label := f.Key
+	if param, ok := design.Lookup(f.Key); ok {
+		label = param.Label
+	}
+	setHTML(line, `Not built. <b>`+escape.Replace(label)+`:</b> `+escape.Replace(f.Message(p.work.System))+
+		` The boat shown is the last one that could be. <button type="button" data-go="`+escape.Replace(f.Key)+`">Go there</button>`)
+	line.Set("hidden", false)
+	// Only once for each fault: a user may fold the group again.
+	if p.unfolded != f.Key {
+		p.unfolded = f.Key
+		p.unfold(f.Key)
+	}
+}
+
+// unfold opens every fold around a control and returns the control.
+func (p *page) unfold(key string) js.Value {
+	box := p.document.Call("querySelector", `[data-control="`+key+`"]`)
+	if box.IsNull() {
+		return box
+	}
+	for at := box.Call("closest", "details"); !at.IsNull(); at = at.Get("parentElement").Call("closest", "details") {
+		at.Set("open", true)
+	}
+	return box
+}
+
+// goTo brings a control into sight with the focus on it.
+func (p *page) goTo(key string) {
+	if box := p.unfold(key); !box.IsNull() {
+		field := box.Call("querySelector", "[data-typed], [name]")
+		field.Call("scrollIntoView", map[string]any{"block": "center"})
+		field.Call("focus")
+	}
+}
