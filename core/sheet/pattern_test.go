@@ -86,12 +86,16 @@ func TestHeadboardPattern(t *testing.T) {
 	assert.InDelta(t, b.Height*1000, p.Size.Y, 1e-6)
 }
 
-// The frame's strip is as long as its plan and leaves no part of it out.
+// The frame's strips are as long as its plan together, leave no part of it out and
+// keep to one row of sheets each.
 func TestFrameStrips(t *testing.T) {
-	for _, length := range []float64{192, 400} {
+	for _, broad := range []float64{25, 52} {
 		d := design.Default()
-		p, _ := design.Lookup("length")
-		c := evaluated(p.Set(d, length*0.0254))
+		for key, inches := range map[string]float64{"beam": broad / 0.76, "frameWidth": broad} {
+			p, _ := design.Lookup(key)
+			d = p.Set(d, inches*units.Inch)
+		}
+		c := evaluated(d)
 		end := c.Design.FrameLength / 2
 		sum, last := 0.0, geom.Vec2{Y: c.Hull.FrameHalfBreadth(0)}
 		for i := 1; i <= 20000; i++ {
@@ -101,8 +105,11 @@ func TestFrameStrips(t *testing.T) {
 			last = q
 		}
 		got := 0.0
-		for _, s := range sheet.Patterns(c, "frame", units.Imperial16) {
+		strips := sheet.Patterns(c, "frame", units.Imperial16)
+		assert.Equal(t, broad > 40, len(strips) > 1)
+		for _, s := range strips {
 			got += runOf(s.Lines[:1])
+			assert.Equal(t, 1, s.Tiles(sheet.Paper)[0].Cols)
 		}
 		assert.InDelta(t, sum*1000, got, 0.2)
 	}
