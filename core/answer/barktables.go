@@ -70,7 +70,7 @@ func panelsTable(c core.Canoe) Table {
 		// Where a panel is only bark to trim it has no shape laid flat, and is as
 		// long as its seam.
 		strip := max(seam, stripLength(c, i)) + 2*d.SeamLap
-		t.Rows = append(t.Rows, Row{Cells: []Cell{whole(i + 1), whole(n), num(from), num(to), num(seam), num(strip), num(p.Width)}})
+		t.Rows = append(t.Rows, Row{Part: PanelPart(i), Cells: []Cell{whole(i + 1), whole(n), num(from), num(to), num(seam), num(strip), num(p.Width)}})
 	}
 	if len(t.Rows) == 0 {
 		t.Rows = []Row{{Cells: dashes("none: the sheet is wide enough", len(t.Columns))}}

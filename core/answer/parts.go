@@ -20,6 +20,9 @@ func PostPart(i int) string { return "post." + strconv.Itoa(i) }
 // GorePart names gore i of a side, from the one nearest the middle.
 func GorePart(i int) string { return "gore." + strconv.Itoa(i) }
 
+// PanelPart names side panel i of a quarter of the boat, from amidships.
+func PanelPart(i int) string { return "panel." + strconv.Itoa(i) }
+
 // The pieces that are alike at both ends.
 const (
 	HeadboardPart = "headboard"

@@ -122,6 +122,7 @@ func (p *pen) flatPiece(piece *bark.Piece, a plate) {
 		p.fill(Bark, points)
 		if piece.Panel >= 0 {
 			p.keepOff(boxOf(points))
+			p.part(answer.PanelPart(piece.Panel), true, points)
 		}
 	}
 }

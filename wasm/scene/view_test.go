@@ -132,34 +132,39 @@ func pointsOf(op scene.Op) []scene.Point {
 // mean of common sans-serif faces, from memory. The drawing allows more.
 func TestLabelsDoNotOverlap(t *testing.T) {
 	eachPicture(t, func(t *testing.T, _ core.Canoe, _ scene.View, size scene.Size, l scene.List) {
-		type rect struct{ left, top, right, bottom float64 }
-		var seen []rect
-		var texts []string
-		for _, op := range l.Ops {
-			text, ok := op.(scene.Text)
-			if !ok {
-				continue
-			}
-			assert.GreaterOrEqual(t, text.Size, 11.0, text.Text)
-			wide := 0.5 * text.Size * float64(len([]rune(text.Text)))
-			if text.Bold {
-				wide *= 1.08
-			}
-			before := wide * []float64{0, 0.5, 1}[text.Anchor]
-			r := rect{text.At.X - before, text.At.Y - text.Size/2, text.At.X - before + wide, text.At.Y + text.Size/2}
-			if text.Angle != 0 {
-				r = rect{text.At.X - text.Size/2, text.At.Y + before - wide, text.At.X + text.Size/2, text.At.Y + before}
-			}
-			assert.True(t, r.left >= 0 && r.top >= 0 && r.right <= size.Width && r.bottom <= size.Height, "%q leaves the picture", text.Text)
-			for i, o := range seen {
-				if r.left < o.right && o.left < r.right && r.top < o.bottom && o.top < r.bottom {
-					t.Errorf("%q overlaps %q", text.Text, texts[i])
-				}
-			}
-			seen, texts = append(seen, r), append(texts, text.Text)
-		}
-		assert.GreaterOrEqual(t, len(texts), 3, "length, beam and depth are always said")
+		assert.GreaterOrEqual(t, labelsApart(t, size, l), 3, "length, beam and depth are always said")
 	})
+}
+
+// labelsApart checks the labels of a picture and returns how many there are.
+func labelsApart(t *testing.T, size scene.Size, l scene.List) int {
+	type rect struct{ left, top, right, bottom float64 }
+	var seen []rect
+	var texts []string
+	for _, op := range l.Ops {
+		text, ok := op.(scene.Text)
+		if !ok {
+			continue
+		}
+		assert.GreaterOrEqual(t, text.Size, 11.0, text.Text)
+		wide := 0.5 * text.Size * float64(len([]rune(text.Text)))
+		if text.Bold {
+			wide *= 1.08
+		}
+		before := wide * []float64{0, 0.5, 1}[text.Anchor]
+		r := rect{text.At.X - before, text.At.Y - text.Size/2, text.At.X - before + wide, text.At.Y + text.Size/2}
+		if text.Angle != 0 {
+			r = rect{text.At.X - text.Size/2, text.At.Y + before - wide, text.At.X + text.Size/2, text.At.Y + before}
+		}
+		assert.True(t, r.left >= 0 && r.top >= 0 && r.right <= size.Width && r.bottom <= size.Height, "%q leaves the picture", text.Text)
+		for i, o := range seen {
+			if r.left < o.right && o.left < r.right && r.top < o.bottom && o.top < r.bottom {
+				t.Errorf("%q overlaps %q", text.Text, texts[i])
+			}
+		}
+		seen, texts = append(seen, r), append(texts, text.Text)
+	}
+	return len(texts)
 }
 
 func TestSection(t *testing.T) {

@@ -53,6 +53,8 @@ func Readout(c core.Canoe, part string, s units.System) string {
 		return at(c.Frame.Lacing.Groups, i, r.group)
 	case "gore":
 		return r.gore(i)
+	case "panel":
+		return at(c.Bark.Panels, i, r.panel)
 	case "post":
 		return at(c.Frame.Bed.Posts, i, r.post)
 	case "stake":
@@ -130,9 +132,20 @@ func (r reader) gore(number int) string {
 		if g.State != bark.GoreCut {
 			return fmt.Sprintf("Gore %d: %s.", number, g.State)
 		}
+		if r.Skin != nil && r.Skin.Flat.Gores[i].State == bark.GoreCut {
+			return fmt.Sprintf("Gore %d: %s along the gunwale from the middle, cut %s from foot to edge and %s wide there.", number, r.length(g.Run), r.length(g.Depth), r.small(r.Skin.Flat.Gores[i].Width))
+		}
 		return fmt.Sprintf("Gore %d: %s along the gunwale from the middle, slit %s from foot to edge.", number, r.length(g.Run), r.length(g.Depth))
 	}
 	return ""
+}
+
+func (r reader) panel(i int, p bark.Panel) string {
+	seam := p.Length
+	if p.Amidships() {
+		seam *= 2
+	}
+	return fmt.Sprintf("Side panel %d: seam %s, %s at its widest with its lap and the bark to trim.", i+1, r.length(seam), r.length(p.Width))
 }
 
 func (r reader) post(_ int, p frame.Post) string {
