@@ -84,9 +84,12 @@ func TestPatternsPrintTrue(t *testing.T) {
 	require.Greater(t, len(tiles), 3)
 	for _, on := range papers {
 		t.Run(on.name, func(t *testing.T) {
-			p.choose("stem")
+			// With a build sheet before them: what is too broad on it shrinks all.
+			p.choose("ribs", "stem")
 			pages := readPDF(t, p.printed(`[data-paper="print"]`, on, false))
-			require.Len(t, pages, 2+len(tiles), "the proof of scale, the map and every sheet")
+			const first = 2 // the proof of scale and the map
+			require.Greater(t, len(pages), first+len(tiles), "and every sheet")
+			pages = pages[len(pages)-first-len(tiles):]
 			for i, s := range pages {
 				name := fmt.Sprintf("page %d", i+1)
 				assert.Equal(t, 1, s.blocks(150, 1, within), name+": the bar of 150 mm")
@@ -98,7 +101,7 @@ func TestPatternsPrintTrue(t *testing.T) {
 				assert.InDelta(t, on.width*25.4, s.width, 25.4/96, "the paper, to a CSS pixel")
 				s.insideMargin(t, name)
 			}
-			assertOverlaps(t, tiles, pages[2:])
+			assertOverlaps(t, tiles, pages[first:])
 		})
 	}
 }
@@ -211,13 +214,13 @@ func TestBuildSheetsPrint(t *testing.T) {
 		pages := readPDF(t, p.printed(`[data-paper="print"]`, paper{"sheets-" + on.name, on.width, on.height}, false))
 		assert.GreaterOrEqual(t, len(pages), 8)
 		for i, s := range pages {
-			marks := 0
+			lines := map[int]bool{}
 			for _, q := range s.painted {
 				if q.letters {
-					marks++
+					lines[int(q.parts[0][0].y)] = true
 				}
 			}
-			assert.Greater(t, marks, 20, "page %d of %s has more than its head", i+1, on.name)
+			assert.Greater(t, len(lines), 1, "page %d of %s has more than its head", i+1, on.name)
 			s.insideMargin(t, fmt.Sprintf("page %d", i+1))
 		}
 	}
