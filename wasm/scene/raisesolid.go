@@ -1,7 +1,8 @@
 package scene
 
 import (
-	"sort"
+	"cmp"
+	"slices"
 
 	"barkwright/core/geom"
 )
@@ -16,6 +17,7 @@ type solid struct {
 type face struct {
 	layer layer
 	depth float64
+	order int // as added, between equals
 	ops   []Op
 }
 
@@ -30,12 +32,8 @@ const (
 )
 
 func (s *solid) paint() {
-	sort.SliceStable(s.shown, func(i, j int) bool {
-		a, b := s.shown[i], s.shown[j]
-		if a.layer != b.layer {
-			return a.layer < b.layer
-		}
-		return a.depth < b.depth
+	slices.SortFunc(s.shown, func(a, b face) int {
+		return cmp.Or(cmp.Compare(a.layer, b.layer), cmp.Compare(a.depth, b.depth), cmp.Compare(a.order, b.order))
 	})
 	for _, f := range s.shown {
 		s.list.Add(f.ops...)
@@ -49,7 +47,7 @@ func (s *solid) add(in layer, corners []geom.Vec3, nearer float64, ops ...Op) {
 	for _, q := range corners {
 		middle = middle.Add(q.Scale(1 / float64(len(corners))))
 	}
-	s.shown = append(s.shown, face{in, s.camera.depth(middle) + nearer, ops})
+	s.shown = append(s.shown, face{in, s.camera.depth(middle) + nearer, len(s.shown), ops})
 }
 
 func (s *solid) place(points []geom.Vec3) []Point {

@@ -49,11 +49,12 @@ func extremes(c core.Canoe, f *bark.Flat) []geom.Vec3 {
 		}
 	}
 	for _, piece := range f.Pieces() {
-		for _, q := range piece.Points {
+		for _, q := range piece.Outline() {
 			add(geom.Vec3{X: q.X, Y: q.Y})
 		}
-		for _, q := range piece.Curved.At {
-			add(q)
+		for c := range piece.Curved.Cols {
+			add(piece.Curved.Point(c, 0))
+			add(piece.Curved.Point(c, piece.Rows-1))
 		}
 	}
 	return all
