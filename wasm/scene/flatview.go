@@ -78,9 +78,12 @@ func (p *pen) flatLayout(c core.Canoe) flatLayout {
 	pad := 0.8 * t
 	half, wide := f.Length/2+c.Design.GunwaleTurn, flatReach(c, f)
 	l := flatLayout{rows: height > 15*t}
-	above, under := 0.6*t, 0.6*t
-	if l.rows {
-		above, under = 3*t, 6*t
+	above, under, length, legend := 0.6*t, 0.6*t, 0.0, 0.0
+	switch {
+	case height > 20*t:
+		above, under, length, legend = 3*t, 6*t, 2.3*t, 4.2*t
+	case l.rows:
+		above, under, length, legend = 2.2*t, 3.8*t, 1.2*t, 2.8*t
 	}
 	k := math.Max(1, math.Min((width-2*pad)/(2*half), (height-above-under)/(2*wide)))
 	middle := above + (height-above-under)/2
@@ -88,9 +91,9 @@ func (p *pen) flatLayout(c core.Canoe) flatLayout {
 	x := func(u float64) float64 { return width/2 + (u-width/2)*v.Zoom + v.PanX }
 	y := func(u float64) float64 { return height/2 + (u-height/2)*v.Zoom + v.PanY }
 	l.sheet = plate{Point{x(width / 2), y(middle)}, k * v.Zoom}
-	l.lengthY = y(middle+wide*k) + 2.3*t
+	l.lengthY = y(middle+wide*k) + length
 	// The legend keeps to its corner however near the sheet is brought.
-	l.legendY = math.Min(height-1.2*t, middle+wide*k+4.2*t)
+	l.legendY = math.Min(height-1.2*t, middle+wide*k+legend)
 	return l
 }
 
@@ -232,10 +235,13 @@ func (p *pen) flatGores(c core.Canoe, a plate) {
 	}
 }
 
+// roomy tells whether the sheet is drawn long enough for all that may be said of it.
+func (p *pen) roomy(a plate) bool { return p.view.Flat.Length*a.Scale > 40*p.letter }
+
 // goreLabel says how wide gore i is cut, by the figures where they are there: over
 // its tips or, where a panel stands there, under its foot.
 func (p *pen) goreLabel(c core.Canoe, i int, foot Point, tips []Point) {
-	if c.Skin == nil || i >= len(c.Skin.Flat.Gores) {
+	if c.Skin == nil || i >= len(c.Skin.Flat.Gores) || !p.roomy(p.flatLayout(c).sheet) {
 		return
 	}
 	g := c.Skin.Flat.Gores[i]
@@ -279,7 +285,7 @@ func (p *pen) flatLabels(c core.Canoe, l flatLayout) {
 	}
 	x := 0.5 * c.Frame.Thwarts[1].X
 	wide := "breadth " + length(f.Breadth)
-	if c.Design.GunwaleTurn > 0 {
+	if c.Design.GunwaleTurn > 0 && p.roomy(a) {
 		wide += " and " + units.SmallLength.Format(c.Design.GunwaleTurn, p.view.System) + " to trim"
 	}
 	m := p.say(rankMain, wide, Ink, Bark, spot{Point{a.Origin.X, a.Origin.Y - 0.8*p.letter}, Middle}, spot{Point{a.Origin.X, a.Origin.Y + 0.8*p.letter}, Middle})

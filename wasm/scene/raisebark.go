@@ -87,6 +87,9 @@ const edgesNearer = 0.04
 // How far the sides are up where each shade of their inside begins. By eye.
 const halfShadeFrom, shadeFrom = 0.3, 0.6
 
+// levelFrom is the upward part of its direction from which a face counts as bottom.
+const levelFrom = 0.55
+
 // levelUpTo is the place, as hull.Hull.Column takes it, beyond which the bottom is too
 // narrow to be told from the sides.
 const levelUpTo = 0.85
@@ -95,7 +98,7 @@ const levelUpTo = 0.85
 // inside of the boat, which is the white of the tree, pale. Shades run along the
 // boat where the sides leave the bottom.
 func (s *solid) tint(piece *bark.Piece, f strip, inside bool, up float64) Role {
-	level := piece.Panel < 0 && f.row < piece.FootRow && piece.Places[f.from] < levelUpTo && up > math.Sqrt2/2
+	level := piece.Panel < 0 && f.row < piece.FootRow && piece.Places[f.from] < levelUpTo && up > levelFrom
 	switch {
 	case !inside:
 		return Bark
