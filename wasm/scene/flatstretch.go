@@ -142,6 +142,9 @@ func (p *pen) stretchLegend(c core.Canoe, l flatLayout) {
 		total = swatch + 3*gap + width(texts[0])
 	}
 	x := math.Max(gap, (p.list.Width-total)/2)
+	// Brought near, the sheet runs under the legend.
+	p.marks = append(p.marks, Fill{Role: Paper, Points: []Point{
+		{x - gap, l.legendY - size}, {x + total + gap, l.legendY - size}, {x + total + gap, l.legendY + size}, {x - gap, l.legendY + size}}})
 	lettered := func(t string, at float64) {
 		n := p.say(rankTitle, t, Ink, Paper, spot{Point{at, l.legendY}, Start})
 		n.text.Size = size
@@ -152,11 +155,11 @@ func (p *pen) stretchLegend(c core.Canoe, l flatLayout) {
 	}
 	for i, t := range texts {
 		box := []Point{{x, l.legendY - size/2}, {x + swatch, l.legendY - size/2}, {x + swatch, l.legendY + size/2}, {x, l.legendY + size/2}}
-		p.fill(Bark, box)
+		p.marks = append(p.marks, Fill{Role: Bark, Points: box})
 		if band := len(stretchBands) - len(texts) + i; band >= 0 {
-			p.list.Add(p.bandHatch(band, box))
+			p.marks = append(p.marks, p.bandHatch(band, box))
 		}
-		p.ring(Ink, fineWidth, box)
+		p.marks = append(p.marks, Stroke{Role: Ink, Points: box, Width: fineWidth * p.weight, Closed: true})
 		p.keepOff(boxOf(box))
 		lettered(t, x+swatch+gap)
 		x += swatch + 2*gap + width(t) + size
