@@ -51,7 +51,7 @@ bench: page
 	BARKWRIGHT_BARE="$(CURDIR)/web/dist/bare.html" go test -count=1 -v -run TestCost ./web/e2e
 
 golden:
-	go test -count=1 ./core/... ./wasm/scene/... -update
+	go test -count=1 $$(grep -rl --include='*_test.go' 'flag.Bool("update"' core wasm | xargs -n1 dirname | sort -u | sed 's|^|./|') -update
 
 clean:
 	rm -rf web/dist
