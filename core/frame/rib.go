@@ -174,7 +174,8 @@ func fittingOrder(total, number int) int {
 func nearest(thwarts []Thwart, run float64) Thwart {
 	best := thwarts[0]
 	for _, t := range thwarts[1:] {
-		if math.Abs(t.Run-run) < math.Abs(best.Run-run) {
+		// Half-way between two is the inner one's: last bits must not decide.
+		if math.Abs(t.Run-run) < math.Abs(best.Run-run)-1e-9 {
 			best = t
 		}
 	}
