@@ -91,3 +91,17 @@ func TestChange(t *testing.T) {
 	assert.Empty(t, work.Change(at(10.03*inch), at(10.04*inch), units.Imperial16), "less than half a step")
 	assert.Equal(t, "was near the limit", work.Change(answer.Number{Word: "near the limit"}, answer.Number{Word: "too tight"}, units.Imperial16))
 }
+
+// The list of sheets is undone a change at a time.
+func TestSheetsOnHandAreUndone(t *testing.T) {
+	w := work.New(design.Default(), units.Imperial16)
+	one := design.OnHand{}.Put(0, design.Sheet{Width: 1, Length: 3})
+	w.SetOnHand(one)
+	w.SetOnHand(one.Put(1, design.Sheet{Width: 0.9, Length: 2}))
+	assert.Equal(t, 2, w.Canoe.Design.OnHand.Count)
+	assert.True(t, w.Undo())
+	assert.Equal(t, one, w.Entered.OnHand)
+	assert.True(t, w.Undo())
+	assert.Zero(t, w.Entered.OnHand)
+	assert.False(t, w.Undo())
+}

@@ -56,13 +56,14 @@ func (p *tab) agree(d design.Design) {
 // Every key the page promises is there with a value and a basis, and every control.
 func TestKeysThatMustExist(t *testing.T) {
 	p := open(t, desktop)
+	p.skinLaid()
 	for _, key := range []string{
 		"sheer.amidships", "sheer.end", "stem.height", "gunwale.length", "lacing.groups", "lacing.pegs",
 		"ribs.count", "ribs.spacing", "ribs.longest", "ribs.minRadius", "ribs.verdict",
 		"seams.total", "seams.gores", "seams.panels", "seams.ends", "seams.joints",
 		"root.gunwales", "root.seams", "root.total", "root.dug",
 		"stem.minRadius", "stem.laminationThickness", "stem.strain", "stem.ratio", "stem.verdict", "stem.splitsNeeded",
-		"bark.width", "bark.treeDiameter", "bark.area", "weight.total",
+		"bark.width", "bark.treeDiameter", "bark.area", "bark.stretch", "weight.total",
 		"afloat.draught", "afloat.freeboard", "afloat.displacement", "afloat.gm", "afloat.loadAtSixInches",
 	} {
 		p.shown(key)
