@@ -24,6 +24,7 @@ func TestSheetsOnHandKeepTheirOrder(t *testing.T) {
 		o = o.Put(o.Count, a)
 	}
 	assert.Equal(t, design.MostSheets, o.Count)
+	assert.Zero(t, o.Without(0).Sheets[design.MostSheets-1], "a full list leaves nothing behind either")
 }
 
 func TestSheetOutOfRangeIsNamed(t *testing.T) {
