@@ -39,6 +39,9 @@ func Evaluate(d design.Design) Canoe {
 	c := Canoe{Design: d, Hull: hull.New(d)}
 	c.Frame = frame.Build(c.Hull)
 	c.Bark = bark.Plan(c.Hull)
+	if sheets := onHand(d); len(sheets) > 0 {
+		c.Bark = c.Bark.OnSheets(c.Hull, bark.Cover(c.Hull, c.Bark, sheets))
+	}
 	c.Gather = gather.Gather(c.Hull, c.Frame, c.Bark)
 	c.Afloat = newAfloat(c)
 	return c

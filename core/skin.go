@@ -53,20 +53,27 @@ func LayFlat(c Canoe, res bark.Resolution, warm *bark.Flat, w *geom.FlattenWorks
 // it: the laps of joints an inch from where they were thought to be weigh grams.
 func (c Canoe) WithFlat(f bark.Flat) Canoe {
 	c.Bark = bark.Plan(c.Hull).OnFlat(c.Hull, f)
-	weight, centre := c.Gather.Weight, c.Gather.Centre
-	c.Gather = gather.Gather(c.Hull, c.Frame, c.Bark)
-	c.Gather.Weight, c.Gather.Centre = weight, centre
-	s := Skin{Flat: f}
-	for _, sheet := range c.Design.OnHand.List() {
-		s.Sheets = append(s.Sheets, bark.Sheet(sheet))
-	}
+	s := Skin{Flat: f, Sheets: onHand(c.Design)}
 	if len(s.Sheets) > 0 {
 		s.Coverage = bark.Cover(c.Hull, c.Bark, s.Sheets)
+		c.Bark = c.Bark.OnSheets(c.Hull, s.Coverage)
 	} else {
 		s.Sheets, s.Coverage = c.ofOneSize()
 	}
+	weight, centre := c.Gather.Weight, c.Gather.Centre
+	c.Gather = gather.Gather(c.Hull, c.Frame, c.Bark)
+	c.Gather.Weight, c.Gather.Centre = weight, centre
 	c.Skin = &s
 	return c
+}
+
+// onHand is the list of sheets, nil where there is none.
+func onHand(d design.Design) []bark.Sheet {
+	var sheets []bark.Sheet
+	for _, s := range d.OnHand.List() {
+		sheets = append(sheets, bark.Sheet(s))
+	}
+	return sheets
 }
 
 // ofOneSize covers the boat with sheets of the design's size, one more at a time

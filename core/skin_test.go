@@ -86,6 +86,30 @@ func TestSheetsOnHand(t *testing.T) {
 	assert.Greater(t, last, d.Length)
 }
 
+// Joints are sewn where the listed sheets meet, before the bark is laid flat and
+// after; one sheet from end to end needs none.
+func TestJointsFollowTheListedSheets(t *testing.T) {
+	d := design.Default()
+	count := func() (plain, flat int) {
+		return core.Evaluate(d).Bark.Seams[bark.JointSeams].Count, skinned(d).Bark.Seams[bark.JointSeams].Count
+	}
+	d.OnHand = d.OnHand.Put(0, design.Sheet{Width: 60 * units.Inch, Length: 240 * units.Inch})
+	plain, flat := count()
+	assert.Zero(t, plain)
+	assert.Zero(t, flat)
+	d.OnHand = design.OnHand{}
+	for i := range 3 {
+		d.OnHand = d.OnHand.Put(i, design.Sheet{Width: 60 * units.Inch, Length: 80 * units.Inch})
+	}
+	plain, flat = count()
+	assert.Equal(t, 2, plain)
+	assert.Equal(t, 2, flat)
+	c := skinned(d)
+	for i, j := range c.Bark.Joints {
+		assert.Equal(t, c.Skin.Coverage.Joints[i], j.Along)
+	}
+}
+
 // Whatever boat is drawn, the skin is laid flat or in a named state and every
 // number is a number.
 func TestSkinNeverNaN(t *testing.T) {

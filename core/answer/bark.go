@@ -9,6 +9,10 @@ import (
 func barkNumbers(c core.Canoe) []Number {
 	d, n := c.Design, c.Bark.Needs
 	spent := d.BarkThickness
+	sheets := working("about # of bark on the bed from sheets of #, lapped #", length(n.Length), length(d.SheetLength), small(d.SeamLap))
+	if d.OnHand.Count > 0 {
+		sheets = working("of the # on hand, as few of the widest as reach along # of bark on the bed, lapped #", count(d.OnHand.Count), length(n.Length), small(d.SeamLap))
+	}
 	return []Number{
 		number(BarkAndFrame, "bark.width", "Width of bark for one sheet with no side panels", units.Length, n.Width, fromShape,
 			working("twice the greatest half girth # and # to trim at the gunwale", length(n.Width/2-d.GunwaleTurn), small(d.GunwaleTurn))),
@@ -19,7 +23,7 @@ func barkNumbers(c core.Canoe) []Number {
 		number(BarkAndFrame, "bark.sheetTree", "Tree for the sheet as set, diameter", units.SmallLength, n.TreeSheet.Diameter, fromGeometry,
 			working("width # over 3.1416, with # of clear trunk", length(d.SheetWidth), length(n.TreeSheet.Clear))),
 		number(BarkAndFrame, "bark.sheets", "Sheets end to end", units.Count, float64(n.Sheets), fromShape,
-			working("about # of bark on the bed from sheets of #, lapped #", length(n.Length), length(d.SheetLength), small(d.SeamLap))),
+			sheets),
 		number(BarkAndFrame, "bark.area", "Bark, laps and trim included", units.Area, n.Area, fromShape,
 			working("finished skin # with the laps of panels and joints and the bark to trim", area(n.SkinArea))),
 		number(BarkAndFrame, "frame.width", "Building frame, out to out", units.Length, d.FrameWidth, fromShape,

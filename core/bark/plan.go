@@ -42,11 +42,27 @@ func (l Layout) OnFlat(h hull.Hull, f Flat) Layout {
 	return l
 }
 
-// sew places the joints for the flat length and totals the seams, the root and the
-// bark needed.
+// OnSheets is the layout joined where real sheets lie, in place of sheets of the
+// design's length.
+func (l Layout) OnSheets(h hull.Hull, c Coverage) Layout {
+	bottom := bottomRun(h)
+	l.Joints = nil
+	for _, along := range c.Joints {
+		l.Joints = append(l.Joints, newJoint(h, bottom, along, l.FlatLength))
+	}
+	l.total(h, lines(h))
+	return l
+}
+
+// sew places the joints for the flat length and totals.
 func (l *Layout) sew(h hull.Hull, all []line) {
-	d := h.Design
 	l.Joints = joints(h, bottomRun(h), l.FlatLength)
+	l.total(h, all)
+}
+
+// total adds up the seams, the root and the bark needed.
+func (l *Layout) total(h hull.Hull, all []line) {
+	d := h.Design
 	for _, k := range Kinds() {
 		l.Seams[k] = newSeam(k, d)
 	}
