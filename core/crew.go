@@ -10,7 +10,7 @@ import (
 func carried(c Canoe) (crew []afloat.Item, cargo afloat.Item) {
 	d := c.Design
 	inside := d.BarkThickness + d.SheathingThickness + d.RibThickness
-	floor := func(x float64) float64 { return c.Hull.Bottom(x) + inside }
+	floor := func(x float64) float64 { return c.Hull.Floor(x) + inside }
 	for _, p := range d.Aboard[:d.Paddlers] {
 		crew = append(crew, afloat.Item{Mass: p.Mass, At: geom.Vec3{X: p.X, Z: floor(p.X) + afloat.CentreHeight(d.Posture, p.SeatHeight)}})
 	}

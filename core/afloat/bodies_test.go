@@ -5,6 +5,7 @@ import (
 	"sync"
 
 	"barkwright/core/afloat"
+	"barkwright/core/design"
 	"barkwright/core/geom"
 	"barkwright/core/hull"
 	"barkwright/core/internal/bodies"
@@ -69,8 +70,8 @@ func crewed() (boat, all afloat.Load) {
 	hull := afloat.Item{Mass: 30, At: geom.Vec3{Z: 0.2}}
 	boat = afloat.Total(hull)
 	all = afloat.Total(hull,
-		afloat.Item{Mass: afloat.PaddlerMass, At: geom.Vec3{X: 1.2, Z: 0.4}},
-		afloat.Item{Mass: afloat.PaddlerMass, At: geom.Vec3{X: -1.4, Z: 0.4}},
+		afloat.Item{Mass: design.AverageMass, At: geom.Vec3{X: 1.2, Z: 0.4}},
+		afloat.Item{Mass: design.AverageMass, At: geom.Vec3{X: -1.4, Z: 0.4}},
 		afloat.Item{Mass: 45, At: geom.Vec3{X: 0.1, Z: 0.17}})
 	return boat, all
 }

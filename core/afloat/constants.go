@@ -1,30 +1,25 @@
 package afloat
 
-import "math"
+import (
+	"math"
+
+	"barkwright/core/units"
+)
 
 const (
-	// Gravity is standard gravity, m/s^2. 3rd General Conference on Weights and
-	// Measures, 1901 (from memory).
-	Gravity = 9.80665
-
-	// PaddlerMass is the assumed average weight per person, 185 lb, in kg. US Coast
-	// Guard, 46 CFR 170.090 as amended by Federal Register 14 December 2010, in
-	// force from 1 December 2011.
-	PaddlerMass = 185 * kilogramsPerPound
-
-	// kilogramsPerPound is exact by the agreement of July 1959.
-	kilogramsPerPound = 0.45359237
+	// Gravity is standard gravity, m/s^2.
+	Gravity = units.StandardGravity
 
 	// CrewHeightStep is how far the crew is raised and lowered, 2 in, in metres, to
 	// show what height does to stiffness; a choice of the project.
-	CrewHeightStep = 2 * 0.0254
+	CrewHeightStep = 2 * units.Inch
 )
 
 // MarkedFreeboards are the freeboards at which a load is stated, 3, 4, 6 and 8 in,
 // in metres. Six inches is makers' and instructors' custom for the largest load
 // of an open canoe (common practice, from memory); the others bracket it.
 func MarkedFreeboards() []float64 {
-	return []float64{3 * 0.0254, 4 * 0.0254, 6 * 0.0254, 8 * 0.0254}
+	return []float64{3 * units.Inch, 4 * units.Inch, 6 * units.Inch, 8 * units.Inch}
 }
 
 // Solver limits. Attitudes are wanted to 0.1 mm; Newton's last step is asked to

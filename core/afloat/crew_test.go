@@ -31,5 +31,5 @@ func TestCentreHeight(t *testing.T) {
 
 // 185 lb printed in kilograms.
 func TestPaddlerMass(t *testing.T) {
-	assert.InDelta(t, 83.914588, afloat.PaddlerMass, 5e-7)
+	assert.InDelta(t, 83.914588, design.AverageMass, 5e-7)
 }

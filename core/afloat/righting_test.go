@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"barkwright/core/afloat"
+	"barkwright/core/design"
 	"barkwright/core/geom"
 	"barkwright/core/internal/bodies"
 	"barkwright/core/internal/check"
@@ -106,8 +107,8 @@ func TestMirrorAndSlope(t *testing.T) {
 	// Sections are polylines, so the slope has corners: 1e-4 of GM.
 	assert.InEpsilon(t, f.GM, body.At(load, fresh, small).Arm/small, 1e-4)
 
-	higher := body.Float(load.Moved(2*afloat.PaddlerMass, geom.Vec3{Z: afloat.CrewHeightStep}), fresh)
-	assert.InDelta(t, higher.GM, f.GMWithRaised(2*afloat.PaddlerMass, afloat.CrewHeightStep), 1e-5)
+	higher := body.Float(load.Moved(2*design.AverageMass, geom.Vec3{Z: afloat.CrewHeightStep}), fresh)
+	assert.InDelta(t, higher.GM, f.GMWithRaised(2*design.AverageMass, afloat.CrewHeightStep), 1e-5)
 	assert.Less(t, higher.GM, f.GM)
 }
 
@@ -115,11 +116,11 @@ func TestMirrorAndSlope(t *testing.T) {
 func TestLeaning(t *testing.T) {
 	body := leaning()
 	_, load := crewed()
-	port := body.Float(load.Moved(afloat.PaddlerMass, geom.Vec3{Y: 0.05}), fresh)
+	port := body.Float(load.Moved(design.AverageMass, geom.Vec3{Y: 0.05}), fresh)
 	require.Equal(t, afloat.Floats, port.State)
 	assert.Less(t, port.Rest.Plane.Heel, 0.0)
 	assert.InDelta(t, 0, port.Rest.Arm, 1e-7)
-	over := body.Float(load.Moved(afloat.PaddlerMass, geom.Vec3{Y: 0.6}), fresh)
+	over := body.Float(load.Moved(design.AverageMass, geom.Vec3{Y: 0.6}), fresh)
 	assert.Equal(t, afloat.Swamped, over.State)
 	assert.InDelta(t, 0, over.Rest.Freeboard, 1e-7)
 }

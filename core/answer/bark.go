@@ -58,9 +58,9 @@ func seamNumbers(c core.Canoe) []Number {
 		number(SeamsAndRoot, "root.total", "Split root in all, with waste", units.Run, r.WithWaste, fromBuilders,
 			working("lacing # and seams #, each with its waste", run(c.Frame.Lacing.WithWaste), run(b.Root.WithWaste))).by(CommonPractice),
 		number(SeamsAndRoot, "root.dug", "Root to dig", units.Run, r.Dug, fromAdney+", pp. 42-43",
-			working("half of #: each root is split in two", run(r.WithWaste))).by(Published),
+			working("half of #: each root is split in two", run(r.WithWaste))).by(CommonPractice),
 		number(SeamsAndRoot, "root.lengths", "Roots of full length", units.Count, float64(r.Whole), fromAdney+", p. 16",
-			working("# to dig, from roots up to # long", run(r.Dug), run(bark.RootGrows))).by(Published),
+			working("# to dig, from roots up to # long", run(r.Dug), run(bark.RootGrows))).by(CommonPractice),
 	)
 }
 

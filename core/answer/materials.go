@@ -13,7 +13,7 @@ func materialNumbers(c core.Canoe) []Number {
 		number(Materials, "weight.total", "Weight of the finished canoe", units.Mass, g.Weight.Typical, "volume by density; densities of the Wood Handbook for wood, estimates for bark, root and pitch",
 			working("every piece's volume times its density, # of it bark", mass(g.Bark.Mass.Typical))).between(g.Weight.Low, g.Weight.High),
 		number(Materials, "materials.billets", "Billets for ribs", units.Count, float64(g.Billets), fromAdney+", p. 18",
-			working("a billet two thick and two wide gives four; # ribs and spares", count(c.Design.Ribs))).by(Published),
+			working("a billet two thick and two wide gives four; # ribs and spares", count(c.Design.Ribs))).by(Estimate),
 		number(Materials, "materials.pitch", "Pitch", units.Mass, g.Pitch.Typical, fromOwnChoice,
 			working("by the length of seam; no source prints an amount")).between(g.Pitch.Low, g.Pitch.High),
 	}

@@ -84,6 +84,6 @@ func (l *Layout) total(h hull.Hull, all []line) {
 	for _, s := range l.Seams {
 		split += s.Root
 	}
-	l.Root = newRoot(split, d.RootWaste)
+	l.Root = NewRoot(split, d.RootWaste)
 	l.Needs = needs(h, all, *l)
 }

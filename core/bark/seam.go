@@ -153,7 +153,8 @@ const RootGrows = 20 * units.Foot
 // Chapelle 1964, pp. 42-43).
 const strandsPerRoot = 2
 
-func newRoot(split, waste float64) Root {
+// NewRoot is the root that gives so much split root, metres, with a share for waste.
+func NewRoot(split, waste float64) Root {
 	r := Root{Split: split, WithWaste: split * (1 + waste)}
 	r.Dug = r.WithWaste / strandsPerRoot
 	r.Whole = int(math.Ceil(r.Dug/RootGrows - 1e-9))

@@ -1,6 +1,7 @@
 package design
 
 import (
+	"math"
 	"strconv"
 
 	"barkwright/core/units"
@@ -60,10 +61,18 @@ func relationFaults(d Design) []Fault {
 	return append(faults, crewFaults(d)...)
 }
 
-// crewFaults keeps the paddlers between the gunwales' ends.
+// crewFaults keeps paddlers and cargo between the gunwales' ends.
 func crewFaults(d Design) []Fault {
 	var faults []Fault
 	end := d.HalfGunwale()
+	if d.Cargo > 0 && math.Abs(d.CargoPosition) > end+over {
+		fault := NewFault("cargoPosition", "The cargo would be beyond the end of the gunwales, %s from amidships.", long(end))
+		if d.CargoPosition > 0 {
+			faults = append(faults, fault.AtMost(end))
+		} else {
+			faults = append(faults, fault.AtLeast(-end))
+		}
+	}
 	for i, p := range d.Aboard[:max(0, min(MostPaddlers, d.Paddlers))] {
 		fault := NewFault("paddler"+strconv.Itoa(i+1)+"Place", "Paddler %s would be beyond the end of the gunwales, %s from amidships.",
 			Shown{units.Count, float64(i + 1)}, long(end))

@@ -6,13 +6,18 @@ import (
 	"barkwright/core/units"
 )
 
+// AverageMass is the assumed average weight per person, 185 lb, in kg. US Coast
+// Guard, 46 CFR 170.090 as amended by Federal Register 14 December 2010, in force
+// from 1 December 2011.
+const AverageMass = 185 * units.Pound
+
 func crewRows() []Param {
 	g := GroupCrew
 	pounds := [2]float64{5 * units.Pound, 1}
 	rows := []Param{
 		row(g, "paddlers", "Paddlers", "").wholes(2, 0, MostPaddlers, func(d *Design) *int { return &d.Paddlers }),
 		row(g, "paddlerMass", "Weight of each", "").
-			quantity(units.Mass, 185*units.Pound, 50*units.Pound, 350*units.Pound, pounds, func(d *Design) *float64 { return &d.PaddlerMass }),
+			quantity(units.Mass, AverageMass, 50*units.Pound, 350*units.Pound, pounds, func(d *Design) *float64 { return &d.PaddlerMass }),
 		choices(row(g, "posture", "They are", ""), names(Postures(), Posture.String), func(d *Design) *Posture { return &d.Posture }),
 		row(g, "seatHeight", "Height of the seat over the bottom", "0 for kneeling on the heels.").
 			timber(0, 0, 14, func(d *Design) *float64 { return &d.SeatHeight }),
@@ -45,7 +50,7 @@ func paddlerRows(i int) []Param {
 	return []Param{
 		place,
 		one("Mass", "weight", "").
-			quantity(units.Mass, 185*units.Pound, 50*units.Pound, 350*units.Pound, [2]float64{5 * units.Pound, 1}, func(d *Design) *float64 { return &d.Aboard[i].Mass }).
+			quantity(units.Mass, AverageMass, 50*units.Pound, 350*units.Pound, [2]float64{5 * units.Pound, 1}, func(d *Design) *float64 { return &d.Aboard[i].Mass }).
 			repeats(func(d Design) float64 { return d.PaddlerMass }),
 		one("Seat", "height of the seat", "").
 			timber(0, 0, 14, func(d *Design) *float64 { return &d.Aboard[i].SeatHeight }).

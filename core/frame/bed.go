@@ -5,6 +5,7 @@ import (
 
 	"barkwright/core/geom"
 	"barkwright/core/hull"
+	"barkwright/core/units"
 )
 
 // Bed is what the bark is set up on.
@@ -45,21 +46,21 @@ type Post struct {
 const (
 	// frameBatten is the width of the building frame's long battens: about 1 1/4
 	// in square for an 18 ft canoe. Adney and Chapelle 1964, p. 54.
-	frameBatten = 1.25 * 0.0254
+	frameBatten = 1.25 * units.Inch
 	// stakeSpacing is how far apart the stakes stand at most, and stakeOff how far
 	// off the frame. Adney and Chapelle 1964, pp. 40-41: about 24 in, about 1 in.
-	stakeSpacing = 24 * 0.0254
-	stakeOff     = 1 * 0.0254
+	stakeSpacing = 24 * units.Inch
+	stakeOff     = 1 * units.Inch
 	// stakeLast is how far the last pair but one stands from the frame's end, and
 	// stakePairHalf half the space in the pair there and beyond. Same pages: about
 	// 12 in, 1 1/2 in.
-	stakeLast     = 12 * 0.0254
-	stakePairHalf = 0.75 * 0.0254
+	stakeLast     = 12 * units.Inch
+	stakePairHalf = 0.75 * units.Inch
 )
 
 // stakesBeyond are how far past the frame's end two more pairs stand: about 12
 // and 18 in. Adney and Chapelle 1964, pp. 40-41.
-var stakesBeyond = [2]float64{12 * 0.0254, 18 * 0.0254}
+var stakesBeyond = [2]float64{12 * units.Inch, 18 * units.Inch}
 
 func newBed(h hull.Hull, thwarts []Thwart) Bed {
 	var b Bed

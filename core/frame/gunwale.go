@@ -5,6 +5,7 @@ import (
 
 	"barkwright/core/geom"
 	"barkwright/core/hull"
+	"barkwright/core/units"
 	"barkwright/core/wood"
 )
 
@@ -29,7 +30,7 @@ type GunwaleBend struct {
 
 // planLeftOut is the last of the gunwale that its plan's bend leaves out: there
 // the ends are drawn together and tied, 2 in. Common practice, no published source.
-const planLeftOut = 2 * 0.0254
+const planLeftOut = 2 * units.Inch
 
 func newGunwales(h hull.Hull) Gunwales {
 	d := h.Design
@@ -44,9 +45,19 @@ func newGunwales(h hull.Hull) Gunwales {
 	g.Cap = g.Outwale
 	planEnd := h.StationAt(g.Run - planLeftOut)
 	planX, planR := tightest(h.HalfBeam, 0, planEnd-2*planStep)
-	sheerX, sheerR := tightest(h.Sheer, 0, h.GunwaleX-2*planStep)
+	// Only the ends are split, from the end thwarts out, and only across the sheer:
+	// whole timber and layers each have their own tightest place.
+	split := h.StationAt(d.ThwartAt[d.OuterThwarts()-1] * g.Run)
+	wholeX, wholeR := tightest(h.Sheer, 0, split)
+	layerX, layerR := tightest(h.Sheer, split, h.GunwaleX-2*planStep)
 	inPlan := func(t float64) GunwaleBend { return bendGunwale(h, planX, planR, t, 1) }
-	inSheer := func(t float64) GunwaleBend { return bendGunwale(h, sheerX, sheerR, t, d.GunwaleEndSplits) }
+	inSheer := func(t float64) GunwaleBend {
+		whole, layers := bendGunwale(h, wholeX, wholeR, t, 1), bendGunwale(h, layerX, layerR, t, d.GunwaleEndSplits)
+		if whole.Ratio < layers.Ratio {
+			return whole
+		}
+		return layers
+	}
 	g.OutwaleEnd = bendGunwale(h, endX, endR, d.OutwaleDepth, d.GunwaleEndSplits)
 	g.InwalePlan, g.OutwalePlan = inPlan(d.InwaleThickness), inPlan(d.OutwaleThickness)
 	g.InwaleSheer, g.OutwaleSheer = inSheer(d.InwaleDepth), inSheer(d.OutwaleDepth)

@@ -5,6 +5,7 @@ import (
 
 	"barkwright/core/design"
 	"barkwright/core/hull"
+	"barkwright/core/units"
 )
 
 // Group is one group of lacing on one quarter's gunwale.
@@ -33,7 +34,7 @@ type Lacing struct {
 
 // holeBelow is how far under the gunwales the holes stand: a quarter inch. Common
 // practice, no published source.
-const holeBelow = 0.25 * 0.0254
+const holeBelow = 0.25 * units.Inch
 
 func newLacing(h hull.Hull, ribs []Rib) Lacing {
 	d := h.Design

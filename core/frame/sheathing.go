@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"barkwright/core/hull"
+	"barkwright/core/units"
 )
 
 // Sheathing is the lining between ribs and bark, in regions along the boat whose
@@ -24,7 +25,7 @@ type SheathingRegion struct {
 
 // longestStrip is how long a strip of sheathing is split: to 9 ft. Adney and
 // Chapelle 1964, pp. 50-51.
-const longestStrip = 9 * 0.3048
+const longestStrip = 9 * units.Foot
 
 func newSheathing(h hull.Hull) Sheathing {
 	d := h.Design

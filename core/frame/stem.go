@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"barkwright/core/hull"
+	"barkwright/core/units"
 	"barkwright/core/wood"
 )
 
@@ -27,7 +28,7 @@ type Stem struct {
 }
 
 // stemTrim is left to trim at the head and the heel, 2 in. Estimate.
-const stemTrim = 2 * 0.0254
+const stemTrim = 2 * units.Inch
 
 // Innermost is the lamination with the tightest bend.
 func (s Stem) Innermost() wood.Bend { return s.Laminations[len(s.Laminations)-1] }

@@ -5,15 +5,16 @@ import (
 
 	"barkwright/core/geom"
 	"barkwright/core/hull"
+	"barkwright/core/units"
 )
 
 // ThwartWidth is the fore-and-aft width at a thwart's shoulders. Adney and
 // Chapelle 1964, pp. 38-40: 3 in for all five of the example.
-const ThwartWidth = 3 * 0.0254
+const ThwartWidth = 3 * units.Inch
 
 // tenonWidth is that of the tenons through the inwales. Same pages: mortises
 // 1/4 x 2 in.
-const tenonWidth = 2 * 0.0254
+const tenonWidth = 2 * units.Inch
 
 // Thwart is one thwart; all but the middle one stand both fore and aft.
 type Thwart struct {

@@ -45,11 +45,8 @@ type Skin struct {
 
 // Bundle is the root to gather for lacing and seams together.
 type Bundle struct {
-	Split     float64 // before waste
-	WithWaste float64
-	Dug       float64
-	Whole     int
-	Mass      Range
+	bark.Root
+	Mass Range
 }
 
 const (
@@ -62,9 +59,6 @@ const (
 	// logYield is the share of a log's section that gives clear heartwood stock.
 	// Estimate.
 	logYield = 0.3
-	// stripsStrands is how many strands of root one dug root gives when split.
-	// Adney and Chapelle 1964, pp. 42-43: split in half.
-	strands = 2
 	// pitchTypical and the other two are kg of pitch a metre of seam. No amount is
 	// printed in any source looked at: estimate.
 	pitchLow, pitchTypical, pitchHigh = 0.03, 0.06, 0.09
@@ -87,7 +81,7 @@ func Gather(h hull.Hull, f frame.Frame, b bark.Layout) List {
 	l.Logs = logNeeds(l.Pieces)
 	l.Bark = Skin{Sheets: b.Needs.Sheets, Width: d.SheetWidth, Length: d.SheetLength, Tree: b.Needs.TreeSheet,
 		Mass: weigh(b.Needs.Area*d.BarkThickness, wood.BirchBark.Density())}
-	l.Root = bundle(f, b, d.RootWidth)
+	l.Root = bundle(h, f, b)
 	seams := 0.0
 	for _, s := range b.Seams {
 		seams += s.Length
@@ -97,11 +91,10 @@ func Gather(h hull.Hull, f frame.Frame, b bark.Layout) List {
 	return l
 }
 
-func bundle(f frame.Frame, b bark.Layout, width float64) Bundle {
-	r := Bundle{Split: f.Lacing.Total + b.Root.Split, WithWaste: f.Lacing.WithWaste + b.Root.WithWaste}
-	r.Dug = r.WithWaste / strands
-	r.Whole = int(math.Ceil(r.Dug / bark.RootGrows))
-	r.Mass = weigh(r.Split*width*width*rootThickness, wood.Root.Density())
+func bundle(h hull.Hull, f frame.Frame, b bark.Layout) Bundle {
+	d := h.Design
+	r := Bundle{Root: bark.NewRoot(f.Lacing.Total+b.Root.Split, d.RootWaste)}
+	r.Mass = weigh(r.Split*d.RootWidth*d.RootWidth*rootThickness, wood.Root.Density())
 	return r
 }
 

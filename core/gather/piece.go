@@ -3,8 +3,10 @@ package gather
 import (
 	"math"
 
+	"barkwright/core/design"
 	"barkwright/core/frame"
 	"barkwright/core/hull"
+	"barkwright/core/units"
 	"barkwright/core/wood"
 )
 
@@ -40,23 +42,39 @@ const (
 
 // String names the log by what comes out of it.
 func (l Log) String() string {
-	return [...]string{"long cedar log, for gunwales", "cedar bolt, for ribs, stems and headboards", "cedar bolt, for sheathing", "hardwood, for thwarts"}[l]
+	return [...]string{"long log, for gunwales", "bolt, for ribs, stems and headboards", "bolt, for sheathing", "hardwood, for thwarts"}[l]
+}
+
+// Wood says what the log is to be of.
+func (l Log) Wood(d design.Design) string {
+	switch l {
+	case GunwaleLog:
+		return d.GunwaleStock.Species.Name()
+	case RibLog:
+		ribs, stem := d.RibStock.Species.Name(), d.StemStock.Species.Name()
+		if ribs != stem {
+			return ribs + ", stems of " + stem
+		}
+		return ribs
+	case SheathingLog:
+		return wood.NorthernWhiteCedar.Name()
+	}
+	return "maple or the like"
 }
 
 // Logs lists them in their order.
 func Logs() []Log { return []Log{GunwaleLog, RibLog, SheathingLog, Hardwood} }
 
 const (
-	inch = 0.0254
 	// trim is what a timber is longer in the rough than finished. Estimate.
-	trim = 4 * inch
+	trim = 4 * units.Inch
 	// thwartThickness and thwartTaper: 7/8 in stock of 3 in, worked away to about
 	// two thirds of its volume. Adney and Chapelle 1964, pp. 38-40; the share is an
 	// estimate.
-	thwartThickness = 0.875 * inch
+	thwartThickness = 0.875 * units.Inch
 	thwartTaper     = 2.0 / 3
 	// headboardThickness: Adney and Chapelle 1964, p. 52: cedar 1/4 in.
-	headboardThickness = 0.25 * inch
+	headboardThickness = 0.25 * units.Inch
 )
 
 // spareShare is how many more to split out, by the verdict of the bend. Estimate.

@@ -80,5 +80,18 @@ func foremost(b geom.Bezier) float64 {
 	return b.At(math.Max(0, math.Min(1, t))).X
 }
 
+// Floor is the height of the outside of the bark on the centre line at x: the
+// bottom as far as the heel, beyond it the lower branch of the end's profile. Past
+// the foremost point it is that point's height.
+func (h Hull) Floor(x float64) float64 {
+	x = math.Abs(x)
+	if x <= h.HeelX {
+		return h.Bottom(x)
+	}
+	front, _ := geom.Least(func(t float64) float64 { return -h.End.At(t).X }, 0, 1, 50)
+	t, _ := geom.Bisect(func(t float64) float64 { return h.End.At(t).X - x }, 0, front, 1e-6)
+	return h.End.At(t).Y
+}
+
 // Foremost is the largest x of the bark: half the length overall.
 func (h Hull) Foremost() float64 { return foremost(h.End.Bezier) }
