@@ -44,7 +44,7 @@ browser: page
 
 bench: page
 	go test -run '^$$' -bench . -benchmem $(PURE)
-	BARKWRIGHT_DESIGNS=100000 go test -count=1 -timeout 30m -run RandomDesigns ./core/frame
+	BARKWRIGHT_DESIGNS=100000 go test -count=1 -timeout 60m -run RandomDesigns ./core ./core/frame
 	@if command -v node >/dev/null; then $(WASM) go test -run '^$$' -bench . -benchmem -exec "$(NODE)" $(PURE); fi
 	go run ./web/pack -bare
 	@browser=$$(./web/e2e/browser.sh) && BARKWRIGHT_BROWSER="$$browser" BARKWRIGHT_PAGE="$(CURDIR)/$(PAGE)" \

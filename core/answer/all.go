@@ -19,7 +19,7 @@ var tables = []struct {
 	make func(core.Canoe) Table
 }{
 	{"frame", frameTable}, {"gores", goresTable}, {"stretch", stretchTable}, {"panels", panelsTable}, {"onhand", onHandTable},
-	{"posts", postsTable}, {"stakes", stakesTable}, {"offsets", offsetsTable},
+	{"posts", postsTable}, {"stationposts", stationPosts}, {"stakes", stakesTable}, {"offsets", offsetsTable},
 	{"marks", marksTable}, {"holes", holesTable}, {"thwarts", thwartsTable}, {"bends", bendsTable},
 	{"laminations", laminationsTable}, {"headboard", headboardTable},
 	{"ribs", ribsTable}, {"sheathing", sheathingTable},

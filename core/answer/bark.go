@@ -8,7 +8,6 @@ import (
 
 func barkNumbers(c core.Canoe) []Number {
 	d, n := c.Design, c.Bark.Needs
-	spent := d.BarkThickness
 	sheets := working("about # of bark on the bed from sheets of #, lapped #", length(n.Length), length(d.SheetLength), small(d.SeamLap))
 	if d.OnHand.Count > 0 {
 		sheets = working("of the # on hand, as few of the widest as reach along # of bark on the bed, lapped #", count(d.OnHand.Count), length(n.Length), small(d.SeamLap))
@@ -23,14 +22,21 @@ func barkNumbers(c core.Canoe) []Number {
 		number(BarkAndFrame, "bark.sheetTree", "Tree for the sheet as set, diameter", units.SmallLength, n.TreeSheet.Diameter, fromGeometry,
 			working("width # over 3.1416, with # of clear trunk", length(d.SheetWidth), length(n.TreeSheet.Clear))),
 		number(BarkAndFrame, "bark.sheets", "Sheets end to end", units.Count, float64(n.Sheets), fromShape,
-			sheets),
+			sheets).by(Estimate),
 		number(BarkAndFrame, "bark.area", "Bark, laps and trim included", units.Area, n.Area, fromShape,
 			working("finished skin # with the laps of panels and joints and the bark to trim", area(n.SkinArea))),
 		number(BarkAndFrame, "frame.width", "Building frame, out to out", units.Length, d.FrameWidth, fromShape,
 			working("# as set", length(d.FrameWidth))),
 		number(BarkAndFrame, "frame.turnWidth", "Breadth of the turn line amidships", units.Length, c.Hull.TurnWidth(), fromShape,
-			working("where the ribs turn the bark # thick up from the bottom", thin(spent))),
+			turnWorking(c)),
 	}
+}
+
+func turnWorking(c core.Canoe) func(units.System) string {
+	if c.Design.Bulges() {
+		return working("the breadth of the turn line that gives a greatest breadth of bark of #", length(c.Design.GreatestBeam))
+	}
+	return working("# as set, or the building frame's", length(c.Design.TurnWidth))
 }
 
 // seamKeys are the results' keys by kind of seam.

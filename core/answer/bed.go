@@ -20,9 +20,9 @@ func bedNumbers(c core.Canoe) []Number {
 		number(BedAndSheer, "post.middle", "Post under the middle thwart", units.Length, first.Length, fromShape, postWorking(c, first)),
 		number(BedAndSheer, "post.end", "Post under the gunwale ends", units.Length, last.Length, fromShape, postWorking(c, last)),
 		number(BedAndSheer, "bed.stakes", "Stakes round the bed", units.Count, float64(b.StakeCount), fromAdney+", pp. 40-41",
-			working("pairs no more than about 24 in apart, none at a thwart, one pair at each end of the frame and two beyond: # pairs each side of the middle", count(len(b.Stakes)))).by(Published),
+			working("pairs no more than about # apart, none at a thwart, one pair at each end of the frame and two beyond: # pairs each side of the middle", length(frame.StakeSpacing), count(len(b.Stakes)))).by(Published),
 		number(BedAndSheer, "bed.slack", "Bark longer on the bed than on the finished bottom", units.Offset, b.Slack, fromOwnChoice,
-			working("length over the crowned and blocked bed between the heels, less the bottom's")).by(Estimate),
+			working("length over a bed crowned # and blocked # between the heels, less the bottom's with its rocker of #", length(d.BedCrown), length(d.EndBlocking), length(d.Rocker))).by(Estimate),
 	}
 }
 
@@ -43,6 +43,23 @@ func postsTable(c core.Canoe) Table {
 	}
 	for i, p := range c.Frame.Bed.Posts {
 		t.Rows = append(t.Rows, Row{Part: PostPart(i), Cells: []Cell{words(p.Under), num(p.X), num(p.Length), num(frame.BedHeight(c.Hull, p.X)), num(c.Hull.Sheer(p.X))}})
+	}
+	return t
+}
+
+// postStep is how far apart the stations of the table of posts stand, metres.
+const postStep = units.Foot
+
+// stationPosts are posts at even stations, for any that a builder wants between.
+func stationPosts(c core.Canoe) Table {
+	t := Table{
+		Key: "stationposts", Title: "Posts at every foot", Group: BedAndSheer,
+		Note:    "Between the thwarts a post may stand wherever the gunwale wants holding: these are its lengths. The boat is the same toward both ends.",
+		Columns: []Column{{"station", "From amidships", units.Length}, {"length", "Post", units.Length}, {"bed", "Bed there", units.Length}, {"sheer", "Top of the inwale, finished", units.Length}},
+	}
+	for i := 0; float64(i)*postStep <= c.Hull.GunwaleX; i++ {
+		x := float64(i) * postStep
+		t.Rows = append(t.Rows, Row{Cells: []Cell{num(x), num(frame.PostLength(c.Hull, x)), num(frame.BedHeight(c.Hull, x)), num(c.Hull.Sheer(x))}})
 	}
 	return t
 }

@@ -16,6 +16,8 @@ func Checks(c core.Canoe) []Warning {
 		{Key: "ribs.verdict", Label: "Ribs", Group: Ribs, State: bendState(rib.Bend), Word: verdictWord(rib.Bend),
 			Text: working("rib # from the middle: "+rib.Bend.Advice(d.RibStock)+"; # an end are broken at the centre", count(rib.Number), count(brokenRibs(c)))},
 		gunwaleCheck(c),
+		{Key: "caps.verdict", Label: "Caps", Group: Gunwales, State: NotChecked, Word: NotChecked.String(),
+			Text: working("the caps are bent along with the gunwales and up at the ends: split their ends as you do the outwales'")},
 		sheetCheck(c),
 		floatCheck(c),
 	}

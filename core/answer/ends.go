@@ -4,6 +4,7 @@ import (
 	"strconv"
 
 	"barkwright/core"
+	"barkwright/core/frame"
 	"barkwright/core/units"
 	"barkwright/core/wood"
 )
@@ -36,14 +37,16 @@ const straightRadius = 1000
 func endNumbers(c core.Canoe) []Number {
 	d, s := c.Design, c.Frame.Stem
 	in := s.Innermost()
-	splits, splitsWord := s.Within.Laminations, ""
+	splits := number(Ends, "stem.splitsNeeded", "Laminations that would be within guide", units.Count, float64(s.Within.Laminations), fromBending,
+		working("the fewest whose innermost is within guide; by halving, # rounds give #", count(s.Within.Rounds), count(s.Within.Halved))).by(Estimate)
 	if !s.WithinOK {
-		splitsWord = "no splitting is enough"
+		splits = splits.absent("no splitting is enough")
+		splits.Working = working("up to # laminations were tried", count(wood.MaxSplits))
 	}
 	back := Number{}
 	switch {
 	case in.WillNotFit:
-		back = number(Ends, "stem.springback", "Curve opens when let go, at least to at most", units.Ratio, 1, fromBending, working("no bend to let go")).in(willNotFit)
+		back = number(Ends, "stem.springback", "Curve opens when let go, at least to at most", units.Ratio, 0, fromBending, working("the stem-piece leaves no radius to bend to")).absent(willNotFit)
 	case s.Springback.FullyStraight:
 		back = number(Ends, "stem.springback", "Curve opens when let go", units.Ratio, 1, fromBending,
 			working("a single strip bent to # times its thickness stays elastic", ratio(in.Ratio))).in("may spring straight: dry it in the form").by(Estimate)
@@ -57,7 +60,7 @@ func endNumbers(c core.Canoe) []Number {
 		number(Ends, "stem.curve", "Stem along its outer face, heel to head", units.Length, s.Curve, fromShape,
 			working("length of the end curve from a heel # back, up to a head # high", length(d.HeelLength), length(d.EndHeight))),
 		number(Ends, "stem.blank", "Stem blank to split out", units.Length, s.Blank, fromOwnChoice,
-			working("curve #, solid heel # and 2 in to trim", length(s.Curve), small(d.StemSolid))).by(CommonPractice),
+			working("curve #, solid heel # and # to trim", length(s.Curve), small(d.StemSolid), small(frame.StemTrim))).by(CommonPractice),
 		number(Ends, "stem.minRadius", "Tightest bend of the stem", units.SmallLength, in.Radius, fromShape,
 			working("the end curve's tightest radius #, inside the bark # and the stem-piece #, at the middle of the innermost lamination",
 				small(c.Hull.End.TightestRadius), thin(d.BarkThickness), small(d.StemDepth))).in(radiusWord(in)),
@@ -68,12 +71,18 @@ func endNumbers(c core.Canoe) []Number {
 		number(Ends, "stem.ratio", "Radius over thickness", units.Ratio, in.Ratio, "beam theory",
 			working("radius # over thickness #", small(max(0, in.Radius)), thin(in.Thickness))).in(wordIf(in.WillNotFit, willNotFit)),
 		number(Ends, "stem.verdict", "Will the stem take its bend?", units.Count, float64(in.Verdict), fromBending,
-			working("radius over thickness is #; within guide from #, too tight under #, for "+d.StemStock.Species.Name()+", "+d.StemStock.Condition.String()+", "+d.StemStock.Grain.String(),
-				ratio(in.Ratio), ratio(in.Safe), ratio(in.Limit))).in(verdictWord(in)).by(Estimate),
-		number(Ends, "stem.splitsNeeded", "Laminations that would be within guide", units.Count, float64(splits), fromBending,
-			working("the fewest whose innermost is within guide; by halving, # rounds give #", count(s.Within.Rounds), count(s.Within.Halved))).in(splitsWord).by(Estimate),
+			bendWorking("", in, d.StemStock)).in(verdictWord(in)).by(Estimate),
+		splits,
 		back,
 	}
+}
+
+// bendWorking says how a bend is judged and how sure the guide is.
+func bendWorking(what string, b wood.Bend, stock wood.Stock, terms ...term) func(units.System) string {
+	guide := stock.Condition.Guide()
+	return working(what+"radius over thickness is #; within guide from #, too tight under #, for "+stock.Species.Name()+", "+stock.Condition.String()+", "+stock.Grain.String()+
+		". How sure: "+guide.Uncertainty+". From: "+guide.SafeBasis+"; limit: "+guide.LimitBasis,
+		append(terms, ratio(b.Ratio), ratio(b.Safe), ratio(b.Limit))...)
 }
 
 func wordIf(yes bool, word string) string {

@@ -4,6 +4,7 @@ import (
 	"strconv"
 
 	"barkwright/core"
+	"barkwright/core/bark"
 	"barkwright/core/units"
 )
 
@@ -15,7 +16,7 @@ func materialNumbers(c core.Canoe) []Number {
 		number(Materials, "materials.billets", "Billets for ribs", units.Count, float64(g.Billets), fromAdney+", p. 18",
 			working("a billet two thick and two wide gives four; # ribs and spares", count(c.Design.Ribs))).by(Estimate),
 		number(Materials, "materials.pitch", "Pitch", units.Mass, g.Pitch.Typical, fromOwnChoice,
-			working("by the length of seam; no source prints an amount")).between(g.Pitch.Low, g.Pitch.High),
+			working("by # of seam; no source prints an amount", run(seamLength(c)))).between(g.Pitch.Low, g.Pitch.High),
 	}
 }
 
@@ -23,15 +24,15 @@ func logsTable(c core.Canoe) Table {
 	t := Table{
 		Key: "logs", Title: "Logs, bark and root to bring in", Group: Materials,
 		Note:    "Girths are estimates: about a third of a log's section gives clear heartwood. Take more where the tree is knotty.",
-		Columns: []Column{{"what", "What", units.Count}, {"count", "How many", units.Count}, {"clear", "Clear length", units.Length}, {"girth", "Girth by tape", units.Length}, {"diameter", "Diameter", units.SmallLength}},
+		Columns: []Column{{"what", "What", units.Count}, {"wood", "Of", units.Count}, {"count", "How many", units.Count}, {"clear", "Clear length", units.Length}, {"girth", "Girth by tape", units.Length}, {"diameter", "Diameter", units.SmallLength}},
 	}
 	for _, l := range c.Gather.Logs {
-		t.Rows = append(t.Rows, Row{Cells: []Cell{words(l.Log.String()), whole(1), num(l.Clear), num(l.Girth), num(l.Diameter)}})
+		t.Rows = append(t.Rows, Row{Cells: []Cell{words(l.Log.String()), words(l.Log.Wood(c.Design)), whole(1), num(l.Clear), num(l.Girth), num(l.Diameter)}})
 	}
 	b := c.Gather.Bark
 	t.Rows = append(t.Rows,
-		Row{Cells: []Cell{words("birch, a sheet of bark each"), whole(b.Sheets), num(b.Tree.Clear), num(b.Tree.Girth), num(b.Tree.Diameter)}},
-		Row{Cells: []Cell{words("spruce root, as it grows"), whole(c.Gather.Root.Whole), words("to 20 ft"), words("–"), words("a pencil")}})
+		Row{Cells: []Cell{words("a sheet of bark each"), words("paper birch"), whole(b.Sheets), num(b.Tree.Clear), num(b.Tree.Girth), num(b.Tree.Diameter)}},
+		Row{Cells: []Cell{words("root, as it grows"), words("black spruce"), whole(c.Gather.Root.Whole), num(bark.RootGrows), words("–"), words("a pencil")}})
 	return t
 }
 
@@ -56,4 +57,12 @@ func sheathingTable(c core.Canoe) Table {
 		t.Rows = append(t.Rows, Row{Cells: []Cell{words(strconv.Itoa(i + 1)), num(r.From), num(r.To), whole(r.Strips), num(r.Length)}})
 	}
 	return t
+}
+
+func seamLength(c core.Canoe) float64 {
+	sum := 0.0
+	for _, seam := range c.Bark.Seams {
+		sum += seam.Length
+	}
+	return sum
 }

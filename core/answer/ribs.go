@@ -63,8 +63,7 @@ func ribNumbers(c core.Canoe) []Number {
 		number(Ribs, "ribs.minRadius", "Tightest bend of a rib that bends whole", units.SmallLength, tight.Bend.Radius, fromShape,
 			working("rib #, at the middle of its #; # an end are broken at the centre and not counted", count(tight.Number), small(tight.Thickness), count(brokenRibs(c)))).in(radiusWord(tight.Bend)),
 		number(Ribs, "ribs.verdict", "Will the ribs take their bends?", units.Count, float64(tight.Bend.Verdict), fromBending,
-			working("rib # has radius over thickness #; within guide from #, too tight under #, for "+d.RibStock.Species.Name()+", "+d.RibStock.Condition.String()+", "+d.RibStock.Grain.String(),
-				count(tight.Number), ratio(tight.Bend.Ratio), ratio(tight.Bend.Safe), ratio(tight.Bend.Limit))).in(verdictWord(tight.Bend)).by(Estimate),
+			bendWorking("of rib # ", tight.Bend, d.RibStock, count(tight.Number))).in(verdictWord(tight.Bend)).by(Estimate),
 		blankRule(c),
 	}
 }
@@ -83,8 +82,9 @@ func blankRule(c core.Canoe) Number {
 		}
 	}
 	n := number(Ribs, "ribs.blankShort", "Rule of twice the nearest thwart falls short by up to", units.Length, worst, fromAdney+", p. 92",
-		working("a blank twice the nearest thwart is long enough from the middle to the first thwarts and short at the end thwarts: from rib # outward, # ribs an end", count(first), count(short))).by(Published)
+		working("a blank twice the nearest thwart is long enough as far as rib #; from there outward # ribs an end are longer", count(first), count(short))).by(Published)
 	if short == 0 {
+		n.Working = working("a blank twice the nearest thwart is longer than every one of the # ribs", count(c.Design.Ribs))
 		return n.in("never")
 	}
 	return n

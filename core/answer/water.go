@@ -39,9 +39,9 @@ func waterNumbers(c core.Canoe) []Number {
 			working("boat #, # paddlers together # and cargo #", mass(a.Boat.Mass), count(len(a.Crew)), mass(crewMass(a)), mass(a.Cargo.Mass))).by(Estimate),
 		lies("afloat.gm", "Stiffness upright, GM", units.Length, f.GM, fromStanding,
 			working("how fast the righting arm grows as the boat begins to heel; less than nothing, and she will not stay upright")),
-		lies("afloat.gmHigher", "GM with the crew 2 in higher", units.Length, a.GMLow, fromStanding,
+		lies("afloat.gmHigher", "GM with the crew 2 in (51 mm) higher", units.Length, a.GMLow, fromStanding,
 			working("# of people raised #", mass(crewMass(a)), small(afloat.CrewHeightStep))),
-		lies("afloat.gmLower", "GM with the crew 2 in lower", units.Length, a.GMHigh, fromStanding,
+		lies("afloat.gmLower", "GM with the crew 2 in (51 mm) lower", units.Length, a.GMHigh, fromStanding,
 			working("# of people lowered #", mass(crewMass(a)), small(afloat.CrewHeightStep))),
 		lollNumber(f, lies),
 	}
@@ -58,10 +58,10 @@ func waterNumbers(c core.Canoe) []Number {
 
 // loads names the marked freeboards, in the order of afloat.MarkedFreeboards.
 var loads = [...]struct{ key, label string }{
-	{"afloat.loadAtThreeInches", "Load that leaves 3 in of freeboard"},
-	{"afloat.loadAtFourInches", "Load that leaves 4 in of freeboard"},
-	{"afloat.loadAtSixInches", "Load that leaves 6 in of freeboard"},
-	{"afloat.loadAtEightInches", "Load that leaves 8 in of freeboard"},
+	{"afloat.loadAtThreeInches", "Load that leaves 3 in (76 mm) of freeboard"},
+	{"afloat.loadAtFourInches", "Load that leaves 4 in (102 mm) of freeboard"},
+	{"afloat.loadAtSixInches", "Load that leaves 6 in (152 mm) of freeboard"},
+	{"afloat.loadAtEightInches", "Load that leaves 8 in (203 mm) of freeboard"},
 }
 
 func crewMass(a core.Afloat) float64 { return afloat.Total(a.Crew...).Mass }
@@ -98,7 +98,7 @@ func floatCheck(c core.Canoe) Warning {
 		w.Text = working("no trim balances this load: its middle is # forward of amidships. Place it nearer the middle", offset(c.Afloat.Load.Centre.X))
 	case f.Upright.Freeboard < lowFreeboard:
 		w.State, w.Word = Near, "little freeboard"
-		w.Text = working("# of freeboard: by custom an open canoe keeps 6 in", length(f.Upright.Freeboard))
+		w.Text = working("# of freeboard: by custom an open canoe keeps #", length(f.Upright.Freeboard), length(lowFreeboard))
 	default:
 		w.State = Within
 		w.Text = working("# of freeboard in calm water", length(f.Upright.Freeboard))

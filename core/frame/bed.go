@@ -47,9 +47,9 @@ const (
 	// frameBatten is the width of the building frame's long battens: about 1 1/4
 	// in square for an 18 ft canoe. Adney and Chapelle 1964, p. 54.
 	frameBatten = 1.25 * units.Inch
-	// stakeSpacing is how far apart the stakes stand at most, and stakeOff how far
+	// StakeSpacing is how far apart the stakes stand at most, and stakeOff how far
 	// off the frame. Adney and Chapelle 1964, pp. 40-41: about 24 in, about 1 in.
-	stakeSpacing = 24 * units.Inch
+	StakeSpacing = 24 * units.Inch
 	stakeOff     = 1 * units.Inch
 	// stakeLast is how far the last pair but one stands from the frame's end, and
 	// stakePairHalf half the space in the pair there and beyond. Same pages: about
@@ -136,7 +136,7 @@ func crosspieces(h hull.Hull, thwarts []Thwart) []Crosspiece {
 	return out
 }
 
-// stakes stand no farther apart than stakeSpacing in each bay, at the same spaces
+// stakes stand no farther apart than StakeSpacing in each bay, at the same spaces
 // from the thwarts as from one another halved, so that none comes at a thwart.
 func stakes(h hull.Hull, thwarts []Thwart) []Stake {
 	end := h.Design.FrameLength / 2
@@ -145,7 +145,7 @@ func stakes(h hull.Hull, thwarts []Thwart) []Stake {
 		out = append(out, Stake{X: x, Y: math.Max(stakePairHalf, h.FrameHalfBreadth(x)+stakeOff)})
 	}
 	bay := func(from, to float64) {
-		n := int(math.Ceil((to - from) / stakeSpacing))
+		n := int(math.Ceil((to - from) / StakeSpacing))
 		for i := range n {
 			add(from + (to-from)*(float64(i)+0.5)/float64(n))
 		}
@@ -158,7 +158,7 @@ func stakes(h hull.Hull, thwarts []Thwart) []Stake {
 		}
 	}
 	switch rest := end - from; {
-	case rest > stakeLast+stakeSpacing/2:
+	case rest > stakeLast+StakeSpacing/2:
 		bay(from, end-stakeLast)
 		add(end - stakeLast)
 	case rest > stakeLast+thwartRoom/2:

@@ -27,8 +27,8 @@ type Stem struct {
 	TightestAt float64
 }
 
-// stemTrim is left to trim at the head and the heel, 2 in. Estimate.
-const stemTrim = 2 * units.Inch
+// StemTrim is left to trim at the head and the heel, 2 in. Estimate.
+const StemTrim = 2 * units.Inch
 
 // Innermost is the lamination with the tightest bend.
 func (s Stem) Innermost() wood.Bend { return s.Laminations[len(s.Laminations)-1] }
@@ -36,7 +36,7 @@ func (s Stem) Innermost() wood.Bend { return s.Laminations[len(s.Laminations)-1]
 func newStem(h hull.Hull) Stem {
 	d := h.Design
 	s := Stem{Curve: h.End.Path.Length(), TightestAt: h.End.TightestAt}
-	s.Blank = s.Curve + d.StemSolid + stemTrim
+	s.Blank = s.Curve + d.StemSolid + StemTrim
 	piece := wood.StemBend{
 		Depth:       d.StemDepth,
 		OuterRadius: math.Min(h.End.TightestRadius, straight) - d.BarkThickness,

@@ -191,7 +191,7 @@ func (p *page) showChecks() {
 	for _, c := range checks {
 		word := `<b class="verdict" data-warning="` + c.Key + `" data-state="` + stateNames[c.State] + `">` + escape.Replace(c.Label+": "+c.Word) + `</b>`
 		at[c.Group] += "<p>" + word + " " + escape.Replace(c.Text(p.work.System)) + ".</p>"
-		if c.State == answer.Within {
+		if c.State == answer.Within || c.State == answer.NotChecked {
 			word = strings.Replace(word, `class="verdict"`, `class="verdict calm"`, 1)
 		}
 		head += word + " "
