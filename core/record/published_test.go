@@ -3,7 +3,6 @@ package record
 import (
 	"math"
 	"testing"
-	"time"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -127,20 +126,16 @@ func TestPublishedBoatsPredicted(t *testing.T) {
 		t.Logf("%-20s rms %.2f in, worst %.2f", name, g.rms(), g.worst)
 	}
 	assert.Less(t, groups["rail at first thwart"].rms(), 0.25)
-	assert.Less(t, groups["rail at end thwart"].rms(), 0.85)
+	assert.Less(t, groups["rail at end thwart"].rms(), 0.8)
 	assert.Less(t, groups["first thwart length"].rms(), 1.75)
 	assert.Less(t, groups["end thwart length"].rms(), 1.75)
 }
 
-// The same record gives the same boat to the last bit, well inside 120 ms here.
-func TestFitIsRepeatableAndQuick(t *testing.T) {
+// The same record gives the same boat to the last bit; BenchmarkFit holds its time.
+func TestFitIsRepeatable(t *testing.T) {
 	for _, row := range check.Published(t, "measured-canoes") {
 		rec := surveyRecord(t, row)
-		before := time.Now()
-		first := Fit(rec)
-		took := time.Since(before)
-		assert.Equal(t, first, Fit(rec))
-		assert.Less(t, took, 120*time.Millisecond)
+		assert.Equal(t, Fit(rec), Fit(rec))
 	}
 }
 
