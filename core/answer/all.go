@@ -49,5 +49,5 @@ func MakeTable(c core.Canoe, key string) (Table, bool) {
 
 // Headline lists the keys of the numbers that are always in sight.
 func Headline() []string {
-	return []string{"ribs.count", "ribs.longest", "sheer.end", "gunwale.length", "root.total", "seams.total", "bark.width", "stem.minRadius"}
+	return []string{"ribs.count", "ribs.longest", "sheer.end", "afloat.freeboard", "root.total", "seams.total", "bark.width", "stem.minRadius"}
 }

@@ -51,14 +51,14 @@ func seamNumbers(c core.Canoe) []Number {
 	for _, s := range b.Seams {
 		total += s.Length
 		out = append(out, number(SeamsAndRoot, seamKeys[s.Kind], seamLabels[s.Kind]+", length of seam", units.Run, s.Length, fromShape,
-			working("# seams, along the finished hull", count(s.Count))))
+			working("#, along the finished hull", many(s.Count, "seam", "seams"))))
 	}
 	out = append([]Number{number(SeamsAndRoot, "seams.total", "All seams in the bark", units.Run, total, fromShape,
 		working("gores #, side panels #, joints #, ends #", run(b.Seams[0].Length), run(b.Seams[1].Length), run(b.Seams[2].Length), run(b.Seams[3].Length)))}, out...)
 	r := c.Gather.Root
 	return append(out,
 		number(SeamsAndRoot, "root.seams", "Split root for the seams, before waste", units.Run, b.Root.Split, fromAdney+", pp. 43-48",
-			working("# stitches: over and over takes the bite, the slant and two thicknesses; two strands take twice the pitch and the thickness", count(stitches(b)))).by(CommonPractice),
+			working("#: over and over takes the bite, the slant and two thicknesses; two strands take twice the pitch and the thickness", many(stitches(b), "stitch", "stitches"))).by(CommonPractice),
 		number(SeamsAndRoot, "root.seamsWaste", "Split root for the seams, with waste", units.Run, b.Root.WithWaste, fromBuilders,
 			working("# and # of it for waste", run(b.Root.Split), percent(c.Design.RootWaste))).by(CommonPractice),
 		number(SeamsAndRoot, "root.total", "Split root in all, with waste", units.Run, r.WithWaste, fromBuilders,

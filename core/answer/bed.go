@@ -17,8 +17,8 @@ func bedNumbers(c core.Canoe) []Number {
 			working("depth # from the outside of the bark to the top of the inwale", length(d.Depth))),
 		number(BedAndSheer, "sheer.end", "Sheer at the gunwale ends", units.Length, c.Hull.Sheer(c.Hull.GunwaleX), fromShape,
 			working("# as set, over the bottom amidships", length(d.GunwaleEndHeight))),
-		number(BedAndSheer, "post.middle", "Post under the middle thwart", units.Length, first.Length, fromShape, postWorking(c, first)),
-		number(BedAndSheer, "post.end", "Post under the gunwale ends", units.Length, last.Length, fromShape, postWorking(c, last)),
+		number(BedAndSheer, "post.middle", "Post under the middle thwart", units.SmallLength, first.Length, fromShape, postWorking(c, first)),
+		number(BedAndSheer, "post.end", "Post under the gunwale ends", units.SmallLength, last.Length, fromShape, postWorking(c, last)),
 		number(BedAndSheer, "bed.stakes", "Stakes round the bed", units.Count, float64(b.StakeCount), fromAdney+", pp. 40-41",
 			working("pairs no more than about # apart, none at a thwart, one pair at each end of the frame and two beyond: # pairs each side of the middle", length(frame.StakeSpacing), count(len(b.Stakes)))).by(Published),
 		number(BedAndSheer, "bed.slack", "Bark longer on the bed than on the finished bottom", units.Offset, b.Slack, fromOwnChoice,
@@ -38,7 +38,7 @@ func postsTable(c core.Canoe) Table {
 	t := Table{
 		Key: "posts", Title: "Posts for the sheer", Group: BedAndSheer,
 		Note: "Each stands on the bark, under the inwale. The boat is the same toward both ends.",
-		Columns: []Column{{"under", "Under", units.Count}, {"station", "From amidships", units.Length}, {"length", "Post", units.Length},
+		Columns: []Column{{"under", "Under", units.Count}, {"station", "From amidships", units.Length}, {"length", "Post", units.SmallLength},
 			{"bed", "Bed there", units.Length}, {"sheer", "Top of the inwale, finished", units.Length}},
 	}
 	for i, p := range c.Frame.Bed.Posts {
@@ -55,7 +55,7 @@ func stationPosts(c core.Canoe) Table {
 	t := Table{
 		Key: "stationposts", Title: "Posts at every foot", Group: BedAndSheer,
 		Note:    "Between the thwarts a post may stand wherever the gunwale wants holding: these are its lengths. The boat is the same toward both ends.",
-		Columns: []Column{{"station", "From amidships", units.Length}, {"length", "Post", units.Length}, {"bed", "Bed there", units.Length}, {"sheer", "Top of the inwale, finished", units.Length}},
+		Columns: []Column{{"station", "From amidships", units.Length}, {"length", "Post", units.SmallLength}, {"bed", "Bed there", units.Length}, {"sheer", "Top of the inwale, finished", units.Length}},
 	}
 	for i := 0; float64(i)*postStep <= c.Hull.GunwaleX; i++ {
 		x := float64(i) * postStep

@@ -1,6 +1,8 @@
 package answer
 
 import (
+	"strings"
+
 	"barkwright/core"
 	"barkwright/core/frame"
 	"barkwright/core/units"
@@ -14,7 +16,7 @@ func Checks(c core.Canoe) []Warning {
 	return []Warning{
 		{Key: "stem.verdict", Label: "Stem", Group: Ends, State: bendState(in), Word: verdictWord(in), Text: stemAdvice(c)},
 		{Key: "ribs.verdict", Label: "Ribs", Group: Ribs, State: bendState(rib.Bend), Word: verdictWord(rib.Bend),
-			Text: working("rib # from the middle: "+rib.Bend.Advice(d.RibStock)+"; # an end are broken at the centre", count(rib.Number), count(brokenRibs(c)))},
+			Text: working("rib # from the middle: "+advice(rib.Bend, d.RibStock)+"; # an end are broken at the centre", count(rib.Number), count(brokenRibs(c)))},
 		gunwaleCheck(c),
 		{Key: "caps.verdict", Label: "Caps", Group: Gunwales, State: NotChecked, Word: NotChecked.String(),
 			Text: working("the caps are bent along with the gunwales and up at the ends: split their ends as you do the outwales'")},
@@ -23,14 +25,21 @@ func Checks(c core.Canoe) []Warning {
 	}
 }
 
+// advice is what a bend's verdict means without the verdict's own word, which
+// stands before it.
+func advice(b wood.Bend, stock wood.Stock) string {
+	text := strings.TrimPrefix(b.Advice(stock), verdictWord(b))
+	return strings.TrimLeft(text, ",: ")
+}
+
 func stemAdvice(c core.Canoe) func(units.System) string {
 	s := c.Frame.Stem
 	in := s.Innermost()
-	advice := in.Advice(c.Design.StemStock)
+	text := advice(in, c.Design.StemStock)
 	if in.Verdict == wood.WithinGuide || !s.WithinOK {
-		return working(advice)
+		return working(text)
 	}
-	return working(advice+"; # laminations would be within guide", count(s.Within.Laminations))
+	return working(text+"; # laminations would be within guide", count(s.Within.Laminations))
 }
 
 // gunwaleBends names the checked bends of the gunwales.
@@ -56,7 +65,7 @@ func gunwaleCheck(c core.Canoe) Warning {
 			worst = b
 		}
 	}
-	text := worst.name + ": " + worst.bend.Advice(c.Design.GunwaleStock)
+	text := worst.name + ": " + advice(worst.bend.Bend, c.Design.GunwaleStock)
 	w := Warning{Key: "gunwales.verdict", Label: "Gunwales", Group: Gunwales, State: bendState(worst.bend.Bend), Word: verdictWord(worst.bend.Bend), Text: working(text)}
 	if worst.bend.Verdict != wood.WithinGuide && worst.bend.Mend > 0 {
 		w.Text = working(text+"; # layers would be within guide", count(worst.bend.Mend))

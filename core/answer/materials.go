@@ -31,7 +31,7 @@ func logsTable(c core.Canoe) Table {
 	}
 	b := c.Gather.Bark
 	t.Rows = append(t.Rows,
-		Row{Cells: []Cell{words("a sheet of bark each"), words("paper birch"), whole(b.Sheets), num(b.Tree.Clear), num(b.Tree.Girth), num(b.Tree.Diameter)}},
+		Row{Cells: []Cell{words("a sheet of bark each"), words("paper birch"), whole(sheetsToBring(c)), num(b.Tree.Clear), num(b.Tree.Girth), num(b.Tree.Diameter)}},
 		Row{Cells: []Cell{words("root, as it grows"), words("black spruce"), whole(c.Gather.Root.Whole), num(bark.RootGrows), words("–"), words("a pencil")}})
 	return t
 }
@@ -65,4 +65,13 @@ func seamLength(c core.Canoe) float64 {
 		sum += seam.Length
 	}
 	return sum
+}
+
+// sheetsToBring counts the sheets of the size set that the bark on the bed and its
+// side panels are cut from; until the bark is laid flat, those on the bed alone.
+func sheetsToBring(c core.Canoe) int {
+	if c.Skin == nil || c.Design.OnHand.Count > 0 {
+		return c.Gather.Bark.Sheets
+	}
+	return max(c.Gather.Bark.Sheets, len(c.Skin.Sheets))
 }

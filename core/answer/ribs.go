@@ -101,9 +101,9 @@ func ribsTable(c core.Canoe) Table {
 	t := Table{
 		Key: "ribs", Title: "Ribs from the middle outward", Group: Ribs,
 		Note: "Each number is a pair of mates, one toward either end. Lengths are on the outer face, tip to tip, the long side of the 45-degree bevels. They go in from the ends, each end in turn, the middle last.",
-		Columns: []Column{{"rib", "Rib", units.Count}, {"run", "Along the gunwale", units.Length}, {"station", "From amidships", units.Length}, {"length", "Cut length", units.Length},
+		Columns: []Column{{"rib", "Rib", units.Count}, {"length", "Cut length", units.Length}, {"order", "Goes in", units.Count}, {"run", "Along the gunwale", units.Length}, {"station", "From amidships", units.Length},
 			{"inner", "Inner face", units.Length}, {"width", "Width", units.SmallLength}, {"thickness", "Thickness", units.SmallLength}, {"radius", "Tightest radius", units.SmallLength}, {"ratio", "Radius over thickness", units.Ratio},
-			{"state", "Bend", units.Count}, {"blank", "Twice the nearest thwart", units.Length}, {"order", "Goes in", units.Count}},
+			{"state", "Bend", units.Count}, {"blank", "Twice the nearest thwart", units.Length}},
 	}
 	for _, r := range c.Frame.Ribs {
 		name := strconv.Itoa(r.Number)
@@ -117,8 +117,8 @@ func ribsTable(c core.Canoe) Table {
 		if w := radiusWord(r.Bend); w != "" {
 			radius.Text, rt.Text = w, w
 		}
-		t.Rows = append(t.Rows, Row{Part: RibPart(r.Number), Cells: []Cell{words(name), num(r.Run), num(r.X), num(r.Length), num(r.Inner),
-			num(r.Width), num(r.Thickness), radius, rt, words(ribState(r)), num(r.Blank), words(order)}})
+		t.Rows = append(t.Rows, Row{Part: RibPart(r.Number), Cells: []Cell{words(name), num(r.Length), words(order), num(r.Run), num(r.X), num(r.Inner),
+			num(r.Width), num(r.Thickness), radius, rt, words(ribState(r)), num(r.Blank)}})
 	}
 	return t
 }

@@ -36,7 +36,7 @@ func waterNumbers(c core.Canoe) []Number {
 		lies("afloat.trim", "Trim, bow down", units.Angle, up.Trim, fromFloating,
 			working("the middle of all the weight stands # forward of amidships, and so does that of the water pushed aside", offset(a.Load.Centre.X))),
 		number(OnTheWater, "afloat.displacement", "All that the water carries", units.Mass, a.Load.Mass, fromFloating,
-			working("boat #, # paddlers together # and cargo #", mass(a.Boat.Mass), count(len(a.Crew)), mass(crewMass(a)), mass(a.Cargo.Mass))).by(Estimate),
+			working("boat #, # together # and cargo #", mass(a.Boat.Mass), many(len(a.Crew), "paddler", "paddlers"), mass(crewMass(a)), mass(a.Cargo.Mass))).by(Estimate),
 		lies("afloat.gm", "Stiffness upright, GM", units.Length, f.GM, fromStanding,
 			working("how fast the righting arm grows as the boat begins to heel; less than nothing, and she will not stay upright")),
 		lies("afloat.gmHigher", "GM with the crew 2 in (51 mm) higher", units.Length, a.GMLow, fromStanding,

@@ -10,22 +10,32 @@ import (
 type term struct {
 	kind  units.Kind
 	value float64
+	// name follows the number.
+	name string
 }
 
-func length(v float64) term  { return term{units.Length, v} }
-func small(v float64) term   { return term{units.SmallLength, v} }
-func thin(v float64) term    { return term{units.Thickness, v} }
-func run(v float64) term     { return term{units.Run, v} }
-func ratio(v float64) term   { return term{units.Ratio, v} }
-func percent(v float64) term { return term{units.Percent, v} }
-func strain(v float64) term  { return term{units.Strain, v} }
-func angle(v float64) term   { return term{units.Angle, v} }
-func area(v float64) term    { return term{units.Area, v} }
-func mass(v float64) term    { return term{units.Mass, v} }
-func offset(v float64) term  { return term{units.Offset, v} }
-func speed(v float64) term   { return term{units.Speed, v} }
-func power(v float64) term   { return term{units.Power, v} }
-func count(v int) term       { return term{units.Count, float64(v)} }
+func length(v float64) term  { return term{kind: units.Length, value: v} }
+func small(v float64) term   { return term{kind: units.SmallLength, value: v} }
+func thin(v float64) term    { return term{kind: units.Thickness, value: v} }
+func run(v float64) term     { return term{kind: units.Run, value: v} }
+func ratio(v float64) term   { return term{kind: units.Ratio, value: v} }
+func percent(v float64) term { return term{kind: units.Percent, value: v} }
+func strain(v float64) term  { return term{kind: units.Strain, value: v} }
+func angle(v float64) term   { return term{kind: units.Angle, value: v} }
+func area(v float64) term    { return term{kind: units.Area, value: v} }
+func mass(v float64) term    { return term{kind: units.Mass, value: v} }
+func offset(v float64) term  { return term{kind: units.Offset, value: v} }
+func speed(v float64) term   { return term{kind: units.Speed, value: v} }
+func power(v float64) term   { return term{kind: units.Power, value: v} }
+func count(v int) term       { return term{kind: units.Count, value: float64(v)} }
+
+// many is a count of things with their name: 1 seam, 2 seams.
+func many(n int, one, more string) term {
+	if n == 1 {
+		return term{units.Count, 1, " " + one}
+	}
+	return term{units.Count, float64(n), " " + more}
+}
 
 // working is a rule whose every # is replaced by the next term as the user reads
 // it. A rule with too few or too many terms panics: a mistake in this package.
@@ -39,7 +49,7 @@ func working(rule string, terms ...term) func(units.System) string {
 		for i, p := range pieces {
 			b.WriteString(p)
 			if i < len(terms) {
-				b.WriteString(terms[i].kind.Format(terms[i].value, s))
+				b.WriteString(terms[i].kind.Format(terms[i].value, s) + terms[i].name)
 			}
 		}
 		return b.String()

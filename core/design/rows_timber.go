@@ -72,6 +72,10 @@ func thwartRows() []Param {
 	return rows
 }
 
+// ThwartKeys are the keys of the thwarts' places, from the one next to the middle
+// outward; as many are of use as there are thwarts a side.
+func ThwartKeys() []string { return thwartKeys[:] }
+
 var thwartKeys = [4]string{"thwart1", "thwart2", "thwart3", "thwart4"}
 
 func ribRows() []Param {

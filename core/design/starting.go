@@ -7,14 +7,14 @@ import "barkwright/core/units"
 func Starting() []Design {
 	return []Design{
 		start("Small solo, 12 ft", map[string]float64{
-			"length": 144, "overhang": 6, "beam": 27, "depth": 11,
+			"length": 144, "overhang": 6, "beam": 30, "depth": 11,
 			"gunwaleEndHeight": 16, "endHeight": 20, "heelLength": 15, "rocker": 1,
 			"sheetWidth": 38, "sheetLength": 96,
-		}, map[string]float64{"thwarts": 3, "paddlers": 1, "cargo": 40 * units.Pound}),
+		}, map[string]float64{"thwarts": 3, "paddlers": 1, "cargo": 40 * units.Pound, "bilge": 0.8}),
 		start("Two-person class canoe, 14 ft", map[string]float64{
-			"length": 168, "overhang": 8, "beam": 32, "depth": 12,
+			"length": 168, "overhang": 8, "beam": 34, "depth": 12,
 			"gunwaleEndHeight": 18, "endHeight": 22.5, "heelLength": 18, "rocker": 1,
-		}, map[string]float64{"beamFull": 2.3, "bilge": 0.76, "cargo": 60 * units.Pound}),
+		}, map[string]float64{"beamFull": 2.3, "bilge": 0.8, "cargo": 60 * units.Pound}),
 		start("Long freight canoe, 24 ft", map[string]float64{
 			"length": 288, "overhang": 12, "beam": 50, "depth": 21,
 			"gunwaleEndHeight": 32, "endHeight": 40, "heelLength": 28, "rocker": 2,
@@ -30,9 +30,9 @@ func Starting() []Design {
 			"gunwaleEndHeight": 22, "endHeight": 34, "headSetback": 6, "heelLength": 22, "rocker": 1.5,
 		}, map[string]float64{"endFull": 0.8, "sheerSweep": 6}),
 		start("Much rocker, 15 ft", map[string]float64{
-			"length": 180, "overhang": 8, "beam": 32, "depth": 13,
+			"length": 180, "overhang": 8, "beam": 35, "depth": 13,
 			"gunwaleEndHeight": 20, "endHeight": 25, "heelLength": 19, "rocker": 4.5, "endBlocking": 4.5,
-		}, map[string]float64{"rockerSpread": 3}),
+		}, map[string]float64{"rockerSpread": 3, "bilge": 0.8}),
 	}
 }
 

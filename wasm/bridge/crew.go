@@ -22,6 +22,13 @@ func (p *page) repeatPaddlers() {
 	}
 }
 
+// showThwarts hides the places of thwarts that the boat does not have.
+func (p *page) showThwarts() {
+	for i, key := range design.ThwartKeys() {
+		p.controls[key].box.Set("hidden", i >= p.work.Entered.OuterThwarts())
+	}
+}
+
 // showCrew shows the folds of the paddlers aboard and hides the others.
 func (p *page) showCrew() {
 	aboard := p.work.Entered.Paddlers

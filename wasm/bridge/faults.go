@@ -3,6 +3,7 @@
 package bridge
 
 import (
+	"strconv"
 	"syscall/js"
 
 	"barkwright/core/design"
@@ -13,8 +14,8 @@ import (
 func (p *page) showNotBuilt() {
 	line := p.id("not-built")
 	if len(p.work.Faults) == 0 {
-		line.Set("hidden", true)
 		p.unfolded = ""
+		p.showUnread(line)
 		return
 	}
 	f := p.work.Faults[0]
@@ -23,13 +24,33 @@ func (p *page) showNotBuilt() {
 		label = param.Label
 	}
 	setHTML(line, `Not built. <b>`+escape.Replace(label)+`:</b> `+escape.Replace(f.Message(p.work.System))+
-		` The boat shown is the last one that could be. <button type="button" data-go="`+escape.Replace(f.Key)+`">Go there</button>`)
+		more(len(p.work.Faults)-1)+` The boat shown is the last one that could be. <button type="button" data-go="`+escape.Replace(f.Key)+`">Go there</button>`)
 	line.Set("hidden", false)
 	// Only once for each fault: a user may fold the group again.
 	if p.unfolded != f.Key {
 		p.unfolded = f.Key
 		p.unfold(f.Key)
 	}
+}
+
+func more(n int) string {
+	if n == 0 {
+		return ""
+	}
+	return " And " + strconv.Itoa(n) + " more."
+}
+
+// showUnread names an entry that could not be read, where there is one.
+func (p *page) showUnread(line js.Value) {
+	for _, param := range design.Params() {
+		if p.controls[param.Key].unread {
+			setHTML(line, `Not read. <b>`+escape.Replace(param.Label)+`:</b> `+escape.Replace(p.controls[param.Key].fault.text)+
+				` <button type="button" data-go="`+escape.Replace(param.Key)+`">Go there</button>`)
+			line.Set("hidden", false)
+			return
+		}
+	}
+	line.Set("hidden", true)
 }
 
 // unfold opens every fold around a control and returns the control.

@@ -56,9 +56,7 @@ func (p *page) listenFiles() {
 func (p *page) tookUp() {
 	p.work = p.shelf.InHand()
 	p.view.System = p.work.System
-	for _, c := range p.controls {
-		c.unread = false
-	}
+	p.forgetEntries()
 	p.refresh()
 	p.save()
 }

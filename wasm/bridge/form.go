@@ -18,7 +18,7 @@ type control struct {
 	echo, fault       slot
 	shown             float64 // SI value last shown
 	known             bool
-	own               bool // last shown as set
+	own, wrong        bool // last shown as set, as at fault
 	// unread says that an entry could not be read: its message stays until it can.
 	unread bool
 }
@@ -73,6 +73,10 @@ func (p *page) showControls() {
 		if !c.unread {
 			c.fault.set(p.faultText(key))
 		}
+		if wrong := c.fault.text != ""; wrong != c.wrong {
+			c.input.Call("setAttribute", "aria-invalid", wrong)
+			c.wrong = wrong
+		}
 	}
 	for _, key := range []string{"name", "notes"} {
 		field := p.id(key)
@@ -83,6 +87,7 @@ func (p *page) showControls() {
 		setText(p.id(key+"-fault"), p.faultText(key))
 	}
 	p.showCrew()
+	p.showThwarts()
 	p.showSheets()
 	p.showNotBuilt()
 	p.id("undo").Set("disabled", !p.work.CanUndo())
@@ -142,6 +147,17 @@ func (p *page) listenForm() {
 	p.on(form, "input", p.formInput)
 	p.on(form, "change", p.formChange)
 	p.on(form, "click", p.formClick)
+	p.on(form, "focusout", func(e js.Value) {
+		if e.Get("target").Get("type").String() == "range" {
+			p.work.Commit()
+		}
+	})
+	p.on(form, "keydown", func(e js.Value) {
+		if c, ok := p.controls[keyOf(e.Get("target"))]; ok && e.Get("key").String() == "Escape" {
+			p.forgetEntry(c)
+			p.showControls()
+		}
+	})
 	p.on(form, "pointerdown", func(e js.Value) {
 		if e.Get("target").Get("type").String() == "range" {
 			p.work.Commit()
@@ -169,8 +185,31 @@ func (p *page) formInput(e js.Value) {
 	p.refresh()
 }
 
+// forgetEntries drops what was typed and could not be read, message and all.
+func (p *page) forgetEntries() {
+	for _, c := range p.controls {
+		if c.unread {
+			p.forgetEntry(c)
+		}
+	}
+}
+
+func (p *page) forgetEntry(c *control) {
+	c.unread, c.known = false, false
+	if !c.typed.IsNull() {
+		c.typed.Set("value", p.format(c.param, c.param.Get(p.work.Entered)))
+	}
+}
+
+// formChange ends a change, but for a slider's: its keys are one change until it
+// is left, or taken up again by a pointer.
 func (p *page) formChange(e js.Value) {
 	target := e.Get("target")
+	if target.Get("type").String() == "range" {
+		p.showControls()
+		p.save()
+		return
+	}
 	if c, ok := p.controls[keyOf(target)]; ok && target.Get("dataset").Get("typed").Truthy() {
 		p.typed(c, target.Get("value").String(), true)
 	}
@@ -195,6 +234,7 @@ func (p *page) typed(c *control, text string, done bool) {
 		c.unread = true
 		c.fault.set(err.Error())
 		c.echo.set("")
+		p.showNotBuilt()
 		return
 	}
 	c.unread = false
@@ -208,7 +248,11 @@ func (p *page) read(param design.Param, text string) (float64, string, error) {
 	if param.NoneAtMin && strings.EqualFold(strings.TrimSpace(text), "none") {
 		return param.Min, "Read as none", nil
 	}
-	return param.Kind.Parse(text, p.work.System)
+	v, echo, err := param.Kind.Parse(text, p.work.System)
+	if feet, ok := design.MeantFeet(param, v, text, p.work.System); err == nil && ok {
+		err = &units.ParseError{Message: "A number by itself is read in inches, and " + param.Kind.Format(v, p.work.System) + " is less than this can be.", Suggest: feet}
+	}
+	return v, echo, err
 }
 
 func (p *page) formClick(e js.Value) {
@@ -243,9 +287,7 @@ func (p *page) setSystem(s units.System) {
 
 // replace shows a design that came from elsewhere.
 func (p *page) replace(d design.Design) {
-	for _, c := range p.controls {
-		c.unread = false
-	}
+	p.forgetEntries()
 	p.work.Replace(d)
 	p.refresh()
 	p.save()

@@ -195,7 +195,9 @@ func (p *page) handOverCSV() {
 func (p *page) checkScale() {
 	bar := []float64{150 * units.Millimetre, 6 * units.Inch}[p.id("bar").Get("selectedIndex").Int()]
 	says := p.id("measured-says")
-	v, _, err := units.SmallLength.Parse(p.id("measured").Get("value").String(), p.work.System)
+	// A bare number is in the unit that the bar is named in.
+	system := []units.System{units.Metric, units.Imperial16}[p.id("bar").Get("selectedIndex").Int()]
+	v, _, err := units.SmallLength.Parse(p.id("measured").Get("value").String(), system)
 	if err != nil {
 		setText(says, err.Error())
 		return

@@ -51,8 +51,11 @@ func (p *page) buildResults() {
 		}
 	}
 	var body strings.Builder
-	for _, g := range answer.Groups() {
-		body.WriteString(`<section class="step"><h2>` + escape.Replace(string(g)) + `</h2><div class="checks" data-checks="` + escape.Replace(string(g)) + `"></div><div class="numbers">`)
+	var jump strings.Builder
+	for i, g := range answer.Groups() {
+		id := "step-" + strconv.Itoa(i)
+		jump.WriteString(`<a href="#` + id + `">` + escape.Replace(string(g)) + `</a>`)
+		body.WriteString(`<section class="step" id="` + id + `"><h2>` + escape.Replace(string(g)) + `</h2><div class="checks" data-checks="` + escape.Replace(string(g)) + `"></div><div class="numbers">`)
 		for _, n := range numbers {
 			if n.Group == g {
 				writeNumber(&body, n)
@@ -69,6 +72,7 @@ func (p *page) buildResults() {
 		}
 		body.WriteString("</section>")
 	}
+	p.id("jump").Set("innerHTML", jump.String()+`<a href="#paper">Paper and files</a>`)
 	p.id("tables").Set("innerHTML", body.String())
 	p.findOutputs(p.id("tables"))
 	p.findFolds()
@@ -129,7 +133,7 @@ var openTables = map[string]bool{"ribs": true, "posts": true, "seams": true, "lo
 
 // shortLabels name the headline numbers.
 var shortLabels = map[string]string{
-	"ribs.count": "Ribs", "ribs.longest": "Longest rib", "sheer.end": "Sheer, ends", "gunwale.length": "Gunwale",
+	"ribs.count": "Ribs", "ribs.longest": "Longest rib", "sheer.end": "Sheer, ends", "afloat.freeboard": "Freeboard",
 	"root.total": "Split root", "seams.total": "Seams", "bark.width": "Bark width", "stem.minRadius": "Stem bend",
 }
 
@@ -187,16 +191,17 @@ var stateNames = [...]string{answer.Within: "within", answer.Near: "near", answe
 func (p *page) showChecks() {
 	checks := answer.Checks(p.work.Canoe)
 	at := map[answer.Group]string{}
-	head := ""
+	var heads [len(stateNames)]string
 	for _, c := range checks {
 		word := `<b class="verdict" data-warning="` + c.Key + `" data-state="` + stateNames[c.State] + `">` + escape.Replace(c.Label+": "+c.Word) + `</b>`
 		at[c.Group] += "<p>" + word + " " + escape.Replace(c.Text(p.work.System)) + ".</p>"
 		if c.State == answer.Within || c.State == answer.NotChecked {
 			word = strings.Replace(word, `class="verdict"`, `class="verdict calm"`, 1)
 		}
-		head += word + " "
+		heads[c.State] += word + " "
 	}
-	setHTML(p.id("head-checks"), head)
+	// The worst first: a narrow screen may show no more.
+	setHTML(p.id("head-checks"), heads[answer.Beyond]+heads[answer.Near]+heads[answer.Within]+heads[answer.NotChecked])
 	each(p.document, "[data-checks]", func(e js.Value) {
 		setHTML(e, at[answer.Group(e.Get("dataset").Get("checks").String())])
 	})

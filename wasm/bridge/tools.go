@@ -84,9 +84,7 @@ func (p *page) do(what string) {
 	default:
 		return
 	}
-	for _, c := range p.controls {
-		c.unread = false
-	}
+	p.forgetEntries()
 	p.refresh()
 	p.save()
 }
