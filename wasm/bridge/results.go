@@ -195,13 +195,13 @@ func (p *page) showChecks() {
 	for _, c := range checks {
 		word := `<b class="verdict" data-warning="` + c.Key + `" data-state="` + stateNames[c.State] + `">` + escape.Replace(c.Label+": "+c.Word) + `</b>`
 		at[c.Group] += "<p>" + word + " " + escape.Replace(c.Text(p.work.System)) + ".</p>"
-		if c.State == answer.Within || c.State == answer.NotChecked {
+		if c.State == answer.Within {
 			word = strings.Replace(word, `class="verdict"`, `class="verdict calm"`, 1)
 		}
 		heads[c.State] += word + " "
 	}
 	// The worst first: a narrow screen may show no more.
-	setHTML(p.id("head-checks"), heads[answer.Beyond]+heads[answer.Near]+heads[answer.Within]+heads[answer.NotChecked])
+	setHTML(p.id("head-checks"), heads[answer.Beyond]+heads[answer.Near]+heads[answer.Within])
 	each(p.document, "[data-checks]", func(e js.Value) {
 		setHTML(e, at[answer.Group(e.Get("dataset").Get("checks").String())])
 	})
