@@ -112,3 +112,15 @@ func TestGunwaleLengths(t *testing.T) {
 	assert.InDelta(t, inwale+past, f.Gunwales.Outwale, 3e-5)
 	assert.Equal(t, f.Gunwales.Outwale, f.Gunwales.Cap)
 }
+
+// Layers are at the ends only: a sheer that is tightest amidships is bent whole
+// there, however many layers its ends have.
+func TestSplitsMendTheEndsOnly(t *testing.T) {
+	pairs := []any{"gunwaleCondition", float64(wood.Dry), "sheerSweep", 1.5, "gunwaleEndHeight", 40 * inch, "endHeight", 45 * inch}
+	_, whole := build(with(t, append(pairs, "gunwaleEndSplits", 1.0)...))
+	_, split := build(with(t, append(pairs, "gunwaleEndSplits", 4.0)...))
+	assert.Less(t, whole.Gunwales.InwaleSheer.X, 0.5)
+	assert.Equal(t, whole.Gunwales.InwaleSheer, split.Gunwales.InwaleSheer)
+	assert.Equal(t, 1, split.Gunwales.InwaleSheer.Layers)
+	assert.Equal(t, 4, split.Gunwales.OutwaleEnd.Layers)
+}

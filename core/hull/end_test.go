@@ -7,6 +7,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"barkwright/core/design"
 	"barkwright/core/geom"
 	"barkwright/core/hull"
 )
@@ -78,5 +79,23 @@ func TestTopEdge(t *testing.T) {
 			last = z
 		}
 		require.InDelta(t, h.Design.EndHeight, last, 1e-9)
+	}
+}
+
+// The floor goes on past the heel by the profile's lower branch: no step at the
+// heel, never falling, and the lowest point of a station cut from the columns.
+func TestFloorPastTheHeel(t *testing.T) {
+	h := hull.New(design.Default())
+	assert.InDelta(t, h.Bottom(h.HeelX), h.Floor(h.HeelX+1e-7), 1e-6)
+	last := h.Floor(h.HeelX)
+	for _, s := range h.Stations(80, 24) {
+		if s.X <= h.HeelX || s.X > 0.99*h.Foremost() {
+			continue
+		}
+		floor := h.Floor(s.X)
+		assert.Greater(t, floor, last)
+		assert.InDelta(t, s.Outline[0].Y, floor, 0.002, "the profile's pieces and the columns' spacing")
+		assert.Equal(t, floor, h.Floor(-s.X))
+		last = floor
 	}
 }

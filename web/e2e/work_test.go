@@ -105,6 +105,14 @@ func TestBadEntryKeepsTheCanoe(t *testing.T) {
 	p.enter("length", "17 ft")
 	assert.Empty(t, p.fault("length"))
 	assert.Greater(t, p.shown("gunwale.length"), before)
+	p.enter("length", "abc")
+	assert.Contains(t, eval[string](p, `document.getElementById('not-built').textContent`), "Not read")
+	p.do(chromedp.Click(chromedp.CSS("#undo")))
+	p.settle()
+	assert.Equal(t, `90' 0"`, eval[string](p, `document.querySelector('[data-typed="length"]').value`), "undo lets go of what could not be read")
+	assert.Contains(t, eval[string](p, `document.getElementById('not-built').textContent`), "Not built")
+	p.enter("length", "15")
+	assert.Contains(t, p.fault("length"), "15 ft")
 }
 
 // Buttons, keys and typing reach the same boat; undo brings every step back.
