@@ -91,6 +91,7 @@ type page struct {
 	pull     *pull // the picture in hand, or nil
 	aboard   *int  // the paddlers whose folds show, nil before any
 	waters   waters
+	unsaved  bool   // something is to be kept once the control rests
 	unfolded string // the key of the fault whose fold was opened last
 	controls map[string]*control
 	outputs  map[string]*output
@@ -157,6 +158,11 @@ func (p *page) restSoon() {
 // rest does what need not follow every step: the bark laid flat, tables that are
 // folded, the curves on the water, the summary for those who listen.
 func (p *page) rest() {
+	if p.unsaved {
+		p.unsaved = false
+		p.showControls()
+		p.save()
+	}
 	p.showTables(true)
 	p.layFigures()
 	p.showTables(false)

@@ -206,8 +206,8 @@ func (p *page) forgetEntry(c *control) {
 func (p *page) formChange(e js.Value) {
 	target := e.Get("target")
 	if target.Get("type").String() == "range" {
-		p.showControls()
-		p.save()
+		p.unsaved = true
+		p.restSoon()
 		return
 	}
 	if c, ok := p.controls[keyOf(target)]; ok && target.Get("dataset").Get("typed").Truthy() {
