@@ -2,9 +2,6 @@ package geom
 
 import (
 	"math"
-
-	"gonum.org/v1/gonum/blas"
-	"gonum.org/v1/gonum/lapack/gonum"
 )
 
 // LeastSquares is the question which x, inside its bounds, makes the sum of the
@@ -160,7 +157,6 @@ func (s *search) step() bool {
 // damping is too small for the matrix to be positive definite.
 func (s *search) solve() bool {
 	n, m := len(s.x), len(s.free)
-	lapack := gonum.Implementation{}
 	for a, i := range s.free {
 		for b := a; b < m; b++ {
 			dot := 0.0
@@ -172,11 +168,7 @@ func (s *search) solve() bool {
 		s.normal[a*m+a] *= 1 + s.damping
 		s.move[a] = s.gradient[i]
 	}
-	if !lapack.Dpotrf(blas.Upper, m, s.normal[:m*m], m) {
-		return false
-	}
-	lapack.Dpotrs(blas.Upper, m, 1, s.normal[:m*m], m, s.move[:m], 1)
-	return true
+	return solveCholesky(m, s.normal[:m*m], s.move[:m])
 }
 
 func sumOfSquares(v []float64) float64 {

@@ -11,6 +11,7 @@ import (
 
 	"barkwright/core/answer"
 	"barkwright/core/design"
+	"barkwright/core/record"
 	"barkwright/core/units"
 	"barkwright/wasm/scene"
 	"barkwright/wasm/work"
@@ -47,6 +48,7 @@ func Start(picture Picture) {
 		p.listenRaise()
 		p.listenSheets()
 		p.listenFiles()
+		p.listenMeasured()
 		p.showShelf()
 		p.refresh()
 		p.rest()
@@ -91,6 +93,9 @@ type page struct {
 	pull     *pull // the picture in hand, or nil
 	aboard   *int  // the paddlers whose folds show, nil before any
 	waters   waters
+	// record is what was measured of a boat and fitted the boat found from it, or nil.
+	record   *record.Record
+	fitted   *record.Fitted
 	unsaved  bool   // something is to be kept once the control rests
 	unfolded string // the key of the fault whose fold was opened last
 	controls map[string]*control
@@ -167,6 +172,7 @@ func (p *page) rest() {
 	p.layFigures()
 	p.showTables(false)
 	p.showWater()
+	p.showRecord()
 	p.say()
 	p.layOn()
 }

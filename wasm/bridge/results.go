@@ -72,7 +72,7 @@ func (p *page) buildResults() {
 		}
 		body.WriteString("</section>")
 	}
-	p.id("jump").Set("innerHTML", jump.String()+`<a href="#paper">Paper and files</a>`)
+	p.id("jump").Set("innerHTML", jump.String()+`<a href="#measured-boat">A measured boat</a><a href="#paper">Paper and files</a>`)
 	p.id("tables").Set("innerHTML", body.String())
 	p.findOutputs(p.id("tables"))
 	p.findFolds()

@@ -46,7 +46,9 @@ func read(web string) (parts, error) {
 var unhurried = []string{
 	"github.com/hajimehoshi/ebiten/v2/internal/shader", "github.com/hajimehoshi/ebiten/v2/internal/ui",
 	"go/...", "text/...", "encoding/...", "log/...", "math/big", "regexp/...",
-	"barkwright/core/sheet", "barkwright/wasm/bridge",
+	"fmt", "strconv", "net/...", "os/...", "archive/...", "mime/...", "compress/...",
+	"github.com/hajimehoshi/ebiten/v2/internal/gamepad/...", "github.com/hajimehoshi/ebiten/v2/internal/gamepaddb",
+	"barkwright/core/answer", "barkwright/core/record", "barkwright/core/sheet", "barkwright/wasm/bridge", "barkwright/wasm/work",
 }
 
 // compile builds a program for the browser and returns its bytes.

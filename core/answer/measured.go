@@ -1,0 +1,111 @@
+package answer
+
+import (
+	"strconv"
+
+	"barkwright/core"
+	"barkwright/core/design"
+	"barkwright/core/record"
+	"barkwright/core/units"
+)
+
+// measured is a value of a datum: a length, or a count as words.
+func measured(k record.Kind, v float64) Cell {
+	if k.Counted() {
+		return words(strconv.FormatFloat(v, 'f', -1, 64))
+	}
+	return num(v)
+}
+
+// MeasuredTable stands a boat beside what was measured.
+func MeasuredTable(rows []record.Row) Table {
+	t := Table{
+		Key: "measured", Title: "Measured and as the boat stands",
+		Note: "The boat's column follows as you go on changing it. A measurement that disagrees keeps its part in the fit: the last column is what the others make of it.",
+		Columns: []Column{{"what", "Measurement", units.Count}, {"value", "Measured", units.Length}, {"model", "The boat", units.Length}, {"difference", "Difference", units.Offset},
+			{"tolerance", "Tolerance", units.SmallLength}, {"state", "State", units.Count}, {"others", "The others say", units.Length}, {"note", "Note", units.Count}},
+	}
+	for _, r := range rows {
+		cells := []Cell{words(r.Datum.String()), measured(r.Kind, r.Value), words("–"), words("–"), measured(r.Kind, r.Within()), words(r.State.String()), words("–"), words(noteOf(r.Datum))}
+		if r.State != record.SetAside {
+			cells[2], cells[3] = measured(r.Kind, r.Model), measured(r.Kind, r.Difference)
+		}
+		if r.Disagrees {
+			cells[5], cells[6] = words(r.State.String()+", disagrees"), measured(r.Kind, r.Others)
+		}
+		t.Rows = append(t.Rows, Row{Cells: cells})
+	}
+	return t
+}
+
+func noteOf(d record.Datum) string {
+	switch {
+	case d.Locked && d.Note != "":
+		return "kept as recorded; " + d.Note
+	case d.Locked:
+		return "kept as recorded"
+	case d.Note != "":
+		return d.Note
+	}
+	return "–"
+}
+
+// HeldTable lists what the record says nothing of and the rule that gave it.
+func HeldTable(held []record.Held, s units.System) Table {
+	t := Table{
+		Key: "held", Title: "Not in the record, held by a rule",
+		Columns: []Column{{"what", "Dimension", units.Count}, {"value", "Value", units.Count}, {"rule", "Rule", units.Count}, {"source", "Source", units.Count}},
+	}
+	for _, h := range held {
+		if p, ok := design.Lookup(h.Key); ok {
+			t.Rows = append(t.Rows, Row{Cells: []Cell{words(p.Label), words(p.Kind.Format(h.Value, s)), words(h.Rule), words(h.Source)}})
+		}
+	}
+	return t
+}
+
+// PredictedTable is what the fit is worth: each measurement left out and predicted.
+func PredictedTable(all []record.Prediction) Table {
+	t := Table{
+		Key: "predicted", Title: "Each measurement left out and predicted from the rest",
+		Columns: []Column{{"what", "Left out", units.Count}, {"value", "Measured", units.Length}, {"predicted", "Predicted", units.Length}, {"error", "Off by", units.Offset}},
+	}
+	for _, p := range all {
+		t.Rows = append(t.Rows, Row{Cells: []Cell{words(p.Datum.String()), measured(p.Kind, p.Value), measured(p.Kind, p.Predicted), measured(p.Kind, p.Error)}})
+	}
+	return t
+}
+
+// MovedTable lists the dimensions that tape readings moved.
+func MovedTable(moved []record.Change, s units.System) Table {
+	t := Table{
+		Key: "moved", Title: "What the readings moved",
+		Columns: []Column{{"what", "Dimension", units.Count}, {"before", "Was", units.Count}, {"after", "Is", units.Count}},
+	}
+	for _, m := range moved {
+		if p, ok := design.Lookup(m.Key); ok {
+			t.Rows = append(t.Rows, Row{Cells: []Cell{words(p.Label), words(p.Kind.Format(m.Before, s)), words(p.Kind.Format(m.After, s))}})
+		}
+	}
+	return t
+}
+
+// RibsMoved lists the ribs that are another length than they were, where both boats
+// have them.
+func RibsMoved(before, after core.Canoe) Table {
+	t := Table{
+		Key: "ribsmoved", Title: "Ribs that change",
+		Columns: []Column{{"rib", "Rib", units.Count}, {"before", "Was cut", units.Length}, {"after", "Cut now", units.Length}, {"change", "Change", units.Offset}, {"run", "Along the gunwale", units.Length}},
+	}
+	for i, r := range after.Frame.Ribs {
+		if i >= len(before.Frame.Ribs) {
+			break
+		}
+		was := before.Frame.Ribs[i]
+		if units.Length.Format(was.Length, units.Imperial16) == units.Length.Format(r.Length, units.Imperial16) {
+			continue
+		}
+		t.Rows = append(t.Rows, Row{Part: RibPart(r.Number), Cells: []Cell{whole(r.Number), num(was.Length), num(r.Length), num(r.Length - was.Length), num(r.Run)}})
+	}
+	return t
+}

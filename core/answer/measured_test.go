@@ -1,0 +1,54 @@
+package answer_test
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"barkwright/core"
+	"barkwright/core/answer"
+	"barkwright/core/design"
+	"barkwright/core/record"
+	"barkwright/core/units"
+)
+
+// Half an inch more at the first thwart moves the ribs near it and none at the
+// middle or the ends: by the two sides of the section, under half an inch of girth
+// each pair.
+func TestReadingsMoveTheRibsNearThem(t *testing.T) {
+	d := design.Default()
+	before := core.Evaluate(d)
+	clear := before.Frame.Thwarts[1].Shoulder
+	rebuilt := record.AsBuilt(d, []record.Datum{{Kind: record.ClearWidth, Number: 1, Value: clear + 0.5*units.Inch}})
+	require.Empty(t, rebuilt.Conflicts)
+	after := core.Evaluate(rebuilt.Design)
+	assert.InDelta(t, clear+0.5*units.Inch, after.Frame.Thwarts[1].Shoulder, units.Inch/32, "half of a tape's sixteenth")
+	table := answer.RibsMoved(before, after)
+	require.NotEmpty(t, table.Rows)
+	most, at := 0.0, 0.0
+	for _, r := range table.Rows {
+		if change := r.Cells[3].Value; change > most {
+			most, at = change, r.Cells[4].Value
+		}
+	}
+	assert.Greater(t, most, 0.25*units.Inch)
+	assert.Less(t, most, 0.5*units.Inch)
+	assert.InDelta(t, before.Frame.Thwarts[1].Run, at, 12*units.Inch, "the rib moved most stands by the thwart")
+	assert.InDelta(t, before.Frame.Ribs[0].Length, after.Frame.Ribs[0].Length, units.Inch/16)
+	moved := answer.MovedTable(rebuilt.Moved, units.Imperial16)
+	assert.NotEmpty(t, moved.Rows)
+}
+
+func TestMeasuredTables(t *testing.T) {
+	data, _ := record.Read("length overall\t16'\nbeam inside the gunwales\t33\tlocked\ndepth to inwale\t12 1/2\nribs\t44\nfirst thwart clear\t26\nend thwart clear\t10\nfirst thwart, from middle\t36\nend thwart, from middle\t68\nrail height at 0\t12 7/8\nrail height at first thwart\t13\nrail height at end thwart\t15\nrail height at 80\t18", units.Imperial16)
+	require.NotEmpty(t, data)
+	rec := record.Record{Data: data}
+	f := record.Fit(rec)
+	for _, table := range []answer.Table{answer.MeasuredTable(f.Rows), answer.HeldTable(f.Held, units.Metric), answer.PredictedTable(record.PredictEach(rec))} {
+		require.NotEmpty(t, table.Rows, table.Key)
+		for _, r := range table.Rows {
+			require.Len(t, r.Cells, len(table.Columns))
+		}
+	}
+}

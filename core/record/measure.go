@@ -1,0 +1,12 @@
+package record
+
+import "barkwright/core/design"
+
+// Measure stands a design beside a record, as Fit does with the boat it finds, and
+// fits nothing: what the user makes of the boat afterwards is seen against what
+// was measured.
+func Measure(d design.Design, rec Record) []Row {
+	b := build(read(rec.Data))
+	b.design = d
+	return b.rows()
+}
