@@ -34,6 +34,8 @@ type Row struct {
 	// this one; Others is then what they make of it. It keeps its part in the fit.
 	Disagrees bool
 	Others    float64
+	// X is where a placed measurement was taken, metres from amidships.
+	X float64
 }
 
 // Fitted is a boat found from a record.
@@ -78,6 +80,9 @@ func (b *boat) rows() []Row {
 		}
 		model := b.measure(h, d)
 		rows[i].Model, rows[i].Difference = model, model-d.Value
+		if d.Placed() {
+			rows[i].X, _ = b.where(d)
+		}
 		rows[i].State = InsideTolerance
 		if math.Abs(model-d.Value) > d.Within()+1e-9 {
 			rows[i].State = OutsideTolerance

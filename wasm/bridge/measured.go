@@ -96,7 +96,8 @@ func firstLine(text string) string {
 	return "From a record"
 }
 
-// showRecord stands the boat in hand beside the record, as it changes.
+// showRecord stands the boat in hand beside the record, as it changes, in the table
+// and over the picture.
 func (p *page) showRecord() {
 	if p.record == nil {
 		return
@@ -106,6 +107,8 @@ func (p *page) showRecord() {
 		rows = p.fitted.Rows
 	}
 	p.writeInto("record-rows", answer.MeasuredTable(rows))
+	p.view.Measured = rows
+	p.draw()
 }
 
 func (p *page) predictEach() {

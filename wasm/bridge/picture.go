@@ -141,6 +141,9 @@ func (p *page) touch(name string) {
 	p.view.Touched = name
 	text := scene.Readout(p.work.Canoe, name, p.work.System)
 	if text == "" {
+		text = scene.ReadMeasured(p.view.Measured, name, p.work.System)
+	}
+	if text == "" {
 		text = "Touch a part of the boat to read it."
 	}
 	setText(p.id("readout"), text)

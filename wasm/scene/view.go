@@ -5,6 +5,7 @@ import (
 
 	"barkwright/core"
 	"barkwright/core/bark"
+	"barkwright/core/record"
 	"barkwright/core/units"
 )
 
@@ -45,6 +46,8 @@ type View struct {
 	Ghost *core.Canoe
 	// Load gives the water line of the finished boat, or nil.
 	Load *Load
+	// Measured is what a record says of the boat, drawn over both views; nil for none.
+	Measured []record.Row
 	// Flat is the bark laid flat, for the states that show it; nil while it is
 	// being worked out.
 	Flat *bark.Flat
@@ -87,6 +90,7 @@ func TopAndSide(c core.Canoe, v View, size Size) List {
 		p.topFinished(c, l)
 		p.sideFinished(c, l)
 	}
+	p.measured(c, l)
 	p.handles(Handles(c, v, size))
 	p.sections(c, l)
 	return p.done()
