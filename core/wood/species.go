@@ -40,7 +40,7 @@ type SpeciesRow struct {
 const noSuchSpecies = "wood: no such species"
 
 const (
-	handbook = "USDA Forest Products Laboratory, Wood Handbook, FPL-GTR-282, 2021, table 5-3b, read in a transcription"
+	handbook = "USDA Forest Products Laboratory, Wood Handbook, FPL-GTR-282, 2021, table 5-3b, read in a reproduction"
 	alden    = "Alden, Hardwoods of North America, FPL-GTR-83, 1995, Ostrya sheet"
 )
 
