@@ -68,7 +68,7 @@ func HeldTable(held []record.Held, s units.System) Table {
 func PredictedTable(all []record.Prediction) Table {
 	t := Table{
 		Key: "predicted", Title: "Each measurement left out and predicted from the rest",
-		Note: "What the fit is worth on this record. On the seven published boats it was tried with, a rail height left out between known ones came back within about 0.2 in (root mean square), the end thwart's within 0.6, one beyond the last known within 1, and a thwart's length within 1.4.",
+		Note:    "What the fit is worth on this record. On the seven published boats it was tried with, a rail height left out between known ones came back within about 0.2 in (root mean square), the end thwart's within 0.6, one beyond the last known within 1, and a thwart's length within 1.4.",
 		Columns: []Column{{"what", "Left out", units.Count}, {"value", "Measured", units.Length}, {"predicted", "Predicted", units.Length}, {"error", "Off by", units.Offset}},
 	}
 	for _, p := range all {
