@@ -13,9 +13,8 @@ import (
 	"barkwright/core/units"
 )
 
-// Half an inch more at the first thwart moves the ribs near it and none at the
-// middle or the ends: by the two sides of the section, under half an inch of girth
-// each pair.
+// Half an inch more at the first thwart moves the ribs near it most, by a quarter to
+// half an inch, and the one next to the middle by less than a tape shows.
 func TestReadingsMoveTheRibsNearThem(t *testing.T) {
 	d := design.Default()
 	before := core.Evaluate(d)

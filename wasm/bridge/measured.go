@@ -69,6 +69,12 @@ func (p *page) readPaste(field, says string) []record.Datum {
 func (p *page) fitRecord() {
 	data := p.readPaste("record-text", "record-says")
 	if len(data) == 0 {
+		// Nothing of an earlier record may stand under the refusals of this one.
+		p.record, p.fitted, p.view.Measured = nil, nil, nil
+		for _, id := range []string{"record-notes", "record-rows", "record-each", "record-held"} {
+			setHTML(p.id(id), "")
+		}
+		p.draw()
 		return
 	}
 	rec := record.Record{Name: firstLine(p.id("record-text").Get("value").String()), Data: data}
@@ -81,9 +87,9 @@ func (p *page) fitRecord() {
 		notes = append(notes, c.Message)
 	}
 	notes = append(notes, f.EndsDiffer...)
-	setHTML(p.id("record-notes"), "<p>"+escape.Replace(strings.Join(notes, "\n"))+"</p>")
+	p.writeNotes("record-notes", notes)
 	p.writeInto("record-held", answer.HeldTable(f.Held, p.work.System))
-	p.id("record-each").Set("innerHTML", "")
+	setHTML(p.id("record-each"), "")
 	p.showRecord()
 }
 
@@ -133,11 +139,22 @@ func (p *page) asBuilt() {
 	for _, c := range r.Conflicts {
 		notes = append(notes, c.Message)
 	}
-	setHTML(p.id("built-notes"), "<p>"+escape.Replace(strings.Join(notes, "\n"))+"</p>")
+	p.writeNotes("built-notes", notes)
 	p.writeInto("built-moved", answer.MovedTable(r.Moved, p.work.System))
-	if len(core.Validate(r.Design)) == 0 {
-		p.writeInto("built-ribs", answer.RibsMoved(before, p.work.Canoe))
+	if len(core.Validate(r.Design)) > 0 {
+		setHTML(p.id("built-ribs"), "<p>The boat cannot be built to these readings as they stand, so no rib is given.</p>")
+		return
 	}
+	p.writeInto("built-ribs", answer.RibsMoved(before, p.work.Canoe))
+}
+
+// writeNotes writes each note on a line of its own.
+func (p *page) writeNotes(id string, notes []string) {
+	var b strings.Builder
+	for _, n := range notes {
+		b.WriteString("<p>" + escape.Replace(n) + "</p>")
+	}
+	setHTML(p.id(id), b.String())
 }
 
 // writeInto writes a table where there is one to write.
