@@ -88,10 +88,22 @@ func (h Hull) Floor(x float64) float64 {
 	if x <= h.HeelX {
 		return h.Bottom(x)
 	}
-	front, _ := geom.Least(func(t float64) float64 { return -h.End.At(t).X }, 0, 1, 50)
-	t, _ := geom.Bisect(func(t float64) float64 { return h.End.At(t).X - x }, 0, front, 1e-6)
+	x = math.Min(x, h.Foremost())
+	// X rises along the curve as far as the foremost point: the first piece to
+	// reach x holds it.
+	hi := 1.0
+	for i := range floorPieces {
+		if t := float64(i+1) / floorPieces; h.End.At(t).X >= x {
+			hi = t
+			break
+		}
+	}
+	t, _ := geom.Bisect(func(t float64) float64 { return h.End.At(t).X - x }, math.Max(0, hi-1.0/floorPieces), hi, 1e-10)
 	return h.End.At(t).Y
 }
+
+// floorPieces is in how many pieces the profile is looked at for a place on it.
+const floorPieces = 64
 
 // Foremost is the largest x of the bark: half the length overall.
 func (h Hull) Foremost() float64 { return foremost(h.End.Bezier) }

@@ -18,31 +18,9 @@ func along(h hull.Hull, d Datum, x float64) float64 {
 	case RailHeight:
 		return h.Sheer(math.Min(x, h.GunwaleX)) + h.Design.CapThickness
 	case BottomRise:
-		return bottom(h, x)
+		return h.Floor(x)
 	}
 	return d.Value + offProfile(h, geom.Vec2{X: x, Y: d.Value})
-}
-
-// bottom is the height of the bark on the centre line at x: the straight of the
-// bottom and, past the heel, the lower branch of the end's curve.
-func bottom(h hull.Hull, x float64) float64 {
-	if x <= h.HeelX {
-		return h.Bottom(x)
-	}
-	foremost := h.Foremost()
-	if x >= foremost {
-		x = foremost
-	}
-	// X rises along the curve as far as the foremost point.
-	hi := 1.0
-	for i := range profileSamples {
-		if t := float64(i+1) / profileSamples; h.End.At(t).X >= x {
-			hi = t
-			break
-		}
-	}
-	t, _ := geom.Bisect(func(t float64) float64 { return h.End.At(t).X - x }, math.Max(0, hi-1.0/profileSamples), hi, 1e-10)
-	return h.End.At(t).Y
 }
 
 // profileSamples is in how many pieces the end's curve is looked at: chords of a
