@@ -18,7 +18,7 @@ func measured(k record.Kind, v float64) Cell {
 }
 
 // MeasuredTable stands a boat beside what was measured.
-func MeasuredTable(rows []record.Row) Table {
+func MeasuredTable(rows []record.Row, s units.System) Table {
 	t := Table{
 		Key: "measured", Title: "Measured and as the boat stands",
 		Note: "The boat's column follows as you go on changing it. A measurement that disagrees keeps its part in the fit: the last column is what the others make of it.",
@@ -26,7 +26,7 @@ func MeasuredTable(rows []record.Row) Table {
 			{"tolerance", "Tolerance", units.SmallLength}, {"state", "State", units.Count}, {"others", "The others say", units.Length}, {"note", "Note", units.Count}},
 	}
 	for _, r := range rows {
-		cells := []Cell{words(r.Datum.String()), measured(r.Kind, r.Value), words("–"), words("–"), measured(r.Kind, r.Within()), words(r.State.String()), words("–"), words(noteOf(r.Datum))}
+		cells := []Cell{words(r.Datum.Named(s)), measured(r.Kind, r.Value), words("–"), words("–"), measured(r.Kind, r.Within()), words(r.State.String()), words("–"), words(noteOf(r.Datum))}
 		if r.State != record.SetAside {
 			cells[2], cells[3] = measured(r.Kind, r.Model), measured(r.Kind, r.Difference)
 		}
@@ -65,14 +65,14 @@ func HeldTable(held []record.Held, s units.System) Table {
 }
 
 // PredictedTable is what the fit is worth: each measurement left out and predicted.
-func PredictedTable(all []record.Prediction) Table {
+func PredictedTable(all []record.Prediction, s units.System) Table {
 	t := Table{
 		Key: "predicted", Title: "Each measurement left out and predicted from the rest",
 		Note:    "What the fit is worth on this record. On the seven published boats it was tried with, a rail height left out between known ones came back within about 0.2 in (root mean square), the end thwart's within 0.6, one beyond the last known within 1, and a thwart's length within 1.4.",
 		Columns: []Column{{"what", "Left out", units.Count}, {"value", "Measured", units.Length}, {"predicted", "Predicted", units.Length}, {"error", "Off by", units.Offset}},
 	}
 	for _, p := range all {
-		t.Rows = append(t.Rows, Row{Cells: []Cell{words(p.Datum.String()), measured(p.Kind, p.Value), measured(p.Kind, p.Predicted), measured(p.Kind, p.Error)}})
+		t.Rows = append(t.Rows, Row{Cells: []Cell{words(p.Datum.Named(s)), measured(p.Kind, p.Value), measured(p.Kind, p.Predicted), measured(p.Kind, p.Error)}})
 	}
 	return t
 }

@@ -19,7 +19,7 @@ func TestReadingsMoveTheRibsNearThem(t *testing.T) {
 	d := design.Default()
 	before := core.Evaluate(d)
 	clear := before.Frame.Thwarts[1].Shoulder
-	rebuilt := record.AsBuilt(d, []record.Datum{{Kind: record.ClearWidth, Number: 1, Value: clear + 0.5*units.Inch}})
+	rebuilt := record.AsBuilt(d, []record.Datum{{Kind: record.ClearWidth, Number: 1, Value: clear + 0.5*units.Inch}}, units.Imperial16)
 	require.Empty(t, rebuilt.Conflicts)
 	after := core.Evaluate(rebuilt.Design)
 	assert.InDelta(t, clear+0.5*units.Inch, after.Frame.Thwarts[1].Shoulder, units.Inch/32, "half of a tape's sixteenth")
@@ -44,7 +44,7 @@ func TestMeasuredTables(t *testing.T) {
 	require.NotEmpty(t, data)
 	rec := record.Record{Data: data}
 	f := record.Fit(rec)
-	for _, table := range []answer.Table{answer.MeasuredTable(f.Rows), answer.HeldTable(f.Held, units.Metric), answer.PredictedTable(record.PredictEach(rec))} {
+	for _, table := range []answer.Table{answer.MeasuredTable(f.Rows, units.Metric), answer.HeldTable(f.Held, units.Metric), answer.PredictedTable(record.PredictEach(rec), units.Metric)} {
 		require.NotEmpty(t, table.Rows, table.Key)
 		for _, r := range table.Rows {
 			require.Len(t, r.Cells, len(table.Columns))

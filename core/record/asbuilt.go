@@ -37,8 +37,8 @@ const madeTolerance = units.Inch / 4
 //
 // Gunwales spread by half an inch draw their ends in by well under a sixteenth; that
 // is left out.
-func AsBuilt(d design.Design, readings []Datum) Rebuilt {
-	r := &reading{data: make([]Datum, len(readings)), aside: make([]bool, len(readings))}
+func AsBuilt(d design.Design, readings []Datum, s units.System) Rebuilt {
+	r := &reading{system: s, data: make([]Datum, len(readings)), aside: make([]bool, len(readings))}
 	for i, a := range readings {
 		a.Kind, a.Locked = plainKind(a.Kind), true
 		r.data[i] = a

@@ -8,6 +8,7 @@ import (
 
 	"barkwright/core/design"
 	"barkwright/core/hull"
+	"barkwright/core/units"
 )
 
 func widthAt(h hull.Hull, n int) float64 { return 2 * h.HalfBeam(thwartX(h, n)) }
@@ -20,7 +21,7 @@ func TestSpreadAtOneThwartMovesTheRibsNearIt(t *testing.T) {
 	d := design.Default()
 	before := hull.New(d)
 	read := widthAt(before, 1) + inch/2
-	out := AsBuilt(d, []Datum{{Kind: ClearWidth, Number: 1, Value: read}})
+	out := AsBuilt(d, []Datum{{Kind: ClearWidth, Number: 1, Value: read}}, units.Imperial16)
 	require.Empty(t, out.Conflicts)
 	after := hull.New(out.Design)
 	assert.Empty(t, design.Validate(out.Design))
@@ -50,7 +51,7 @@ func TestSheerAndLengthAsBuilt(t *testing.T) {
 		{Kind: SheerHeight, Number: 2, Value: before.Sheer(x) - inch/2},
 		{Kind: LengthOverall, Value: d.Length + inch},
 		{Kind: DepthInwale, Value: d.Depth + inch/4},
-	})
+	}, units.Imperial16)
 	require.Empty(t, out.Conflicts)
 	after := hull.New(out.Design)
 	for _, r := range out.Rows {
@@ -66,10 +67,10 @@ func TestSheerAndLengthAsBuilt(t *testing.T) {
 // No reading, no change.
 func TestNothingReadNothingMoved(t *testing.T) {
 	d := design.Default()
-	out := AsBuilt(d, nil)
+	out := AsBuilt(d, nil, units.Imperial16)
 	assert.Equal(t, d, out.Design)
 	assert.Empty(t, out.Moved)
-	out = AsBuilt(d, []Datum{{Kind: ClearWidth, Number: 4, Value: inch}})
+	out = AsBuilt(d, []Datum{{Kind: ClearWidth, Number: 4, Value: inch}}, units.Imperial16)
 	assert.Len(t, out.Conflicts, 1)
 	assert.Equal(t, d, out.Design)
 }

@@ -46,8 +46,8 @@ func (b *boat) set(key string, v float64) {
 func (b *boat) state() {
 	for _, k := range Kinds() {
 		if key := kindRows[k].key; key != "" && k != GreatestBeam {
-			if d, _, ok := b.first(k); ok {
-				b.set(key, d.Value)
+			if v, ok := b.mean(k); ok {
+				b.set(key, v)
 			}
 		}
 	}
@@ -75,6 +75,26 @@ func (b *boat) state() {
 	if n > 0 {
 		b.set("thwarts", float64(2*n+1))
 	}
+}
+
+// mean is that of what the record says of a kind, by weight: of both ends where
+// they are recorded apart. A position is turned into one from amidships.
+func (b *boat) mean(k Kind) (v float64, ok bool) {
+	sum, weights := 0.0, 0.0
+	for i, d := range b.data {
+		if d.Kind != k || b.aside[i] {
+			continue
+		}
+		v, known := d.Value, true
+		if k == HeadboardPosition {
+			v, known = b.from(d.At.From, d.Value)
+		}
+		if known {
+			w := d.weight() * d.weight()
+			sum, weights = sum+w*v, weights+w
+		}
+	}
+	return sum / math.Max(weights, math.SmallestNonzeroFloat64), weights > 0
 }
 
 func (b *boat) stateBeam() {
@@ -221,10 +241,8 @@ func (b *boat) readOff() {
 			b.set(thwartKey(n), h.RunTo(x)/length)
 		}
 	}
-	if d, _, ok := b.first(HeadboardPosition); ok {
-		if x, known := b.from(d.At.From, d.Value); known {
-			b.set("headboard", length-h.RunTo(x))
-		}
+	if x, ok := b.mean(HeadboardPosition); ok {
+		b.set("headboard", length-h.RunTo(x))
 	}
 	if d, _, ok := b.first(RibSpacing); ok && !b.settled["ribs"] {
 		b.set("ribs", 2*length/d.Value)

@@ -20,8 +20,8 @@ type Conflict struct {
 const most = 400
 
 // read goes over the record once and sets aside what cannot stand.
-func read(data []Datum) *reading {
-	r := &reading{data: data, aside: make([]bool, len(data))}
+func read(data []Datum, s units.System) *reading {
+	r := &reading{system: s, data: data, aside: make([]bool, len(data))}
 	for i := range data {
 		r.checkAlone(i)
 	}
@@ -45,7 +45,7 @@ func (r *reading) conflict(message string, about ...int) {
 	r.conflicts = append(r.conflicts, Conflict{Message: message, Data: about, Aside: []int{last}})
 }
 
-func inches(v float64) string { return units.Length.Format(v, units.Imperial16) }
+func (r *reading) length(v float64) string { return units.Length.Format(v, r.system) }
 
 // checkAlone sets aside what no boat that can be drawn here has.
 func (r *reading) checkAlone(i int) {
@@ -59,18 +59,18 @@ func (r *reading) checkAlone(i int) {
 		r.conflict(fmt.Sprintf("A record holds at most %d measurements; this one is left out.", most), i)
 	case !finite(d.Value) || !finite(d.At.Distance) || !finite(d.Tolerance) || d.At.Distance < 0:
 		r.conflict(d.Kind.String()+": this is not a measurement of a boat.", i)
-	case d.number() > furthest && d.Kind != Bay || d.number() > furthest+1:
-		r.conflict(fmt.Sprintf("%v: at most %d thwarts each side of the middle one are drawn.", d, furthest), i)
+	case d.Number > furthest && d.Kind != Bay || d.Number > furthest+1:
+		r.conflict(fmt.Sprintf("%v: at most %d thwarts each side of the middle one are drawn.", d.Named(r.system), furthest), i)
 	case d.Number == 0 && (d.Kind == ThwartPosition || d.Kind == Bay):
 		r.conflict(d.Kind.String()+": say which, counted from the middle.", i)
 	case d.Value <= 0 && d.Kind != BottomRise:
-		r.conflict(d.String()+": has to be more than nothing.", i)
+		r.conflict(d.Named(r.system)+": has to be more than nothing.", i)
 	case kindRows[d.Kind].key != "":
 		p := parameter(kindRows[d.Kind].key)
 		slack := d.Within()
 		if d.Value < p.Min-slack || d.Value > p.Max+slack {
-			r.conflict(fmt.Sprintf("%v: %s is outside what is drawn here, %s to %s.", d,
-				p.Kind.Format(d.Value, units.Imperial16), p.Kind.Format(p.Min, units.Imperial16), p.Kind.Format(p.Max, units.Imperial16)), i)
+			r.conflict(fmt.Sprintf("%v: %s is outside what is drawn here, %s to %s.", d.Named(r.system),
+				p.Kind.Format(d.Value, r.system), p.Kind.Format(p.Min, r.system), p.Kind.Format(p.Max, r.system)), i)
 		}
 	}
 }
@@ -87,24 +87,24 @@ func parameter(key string) design.Param {
 func (r *reading) checkTwice() {
 	for j, b := range r.data[:min(most, len(r.data))] {
 		for i, a := range r.data[:j] {
-			if a.Kind != b.Kind || a.Number != b.Number || a.At.Aft != b.At.Aft || r.aside[i] || r.aside[j] {
+			if a.Kind != b.Kind || a.Number != b.Number || a.Aft() != b.Aft() || r.aside[i] || r.aside[j] {
 				continue
 			}
 			if a.At.From != b.At.From || (a.Placed() && a.Number == 0 && a.At.Distance != b.At.Distance) {
 				continue
 			}
 			if a.Kind != EndPoint && math.Abs(a.Value-b.Value) > a.Within()+b.Within() {
-				r.conflict(fmt.Sprintf("%v is recorded twice, as %s and as %s; the first is used until one is struck out.", a, a.shown(), b.shown()), i, j)
+				r.conflict(fmt.Sprintf("%v is recorded twice, as %s and as %s; the first is used until one is struck out.", a.Named(r.system), a.shown(r.system), b.shown(r.system)), i, j)
 			}
 		}
 	}
 }
 
-func (d Datum) shown() string {
+func (d Datum) shown(s units.System) string {
 	if d.Counted() {
-		return units.Count.Format(d.Value, units.Imperial16)
+		return units.Count.Format(d.Value, s)
 	}
-	return inches(d.Value)
+	return units.Length.Format(d.Value, s)
 }
 
 // checkOrder names two data of which the first should not be the larger.
@@ -112,7 +112,7 @@ func (r *reading) checkOrder(small, large Kind, why string) {
 	a, i, okA := r.first(small)
 	b, j, okB := r.first(large)
 	if okA && okB && a.Value > b.Value+a.Within()+b.Within() {
-		r.conflict(fmt.Sprintf("%v, %s, is more than %v, %s: %s", a, a.shown(), b, b.shown(), why), j, i)
+		r.conflict(fmt.Sprintf("%v, %s, is more than %v, %s: %s", a.Named(r.system), a.shown(r.system), b.Named(r.system), b.shown(r.system), why), j, i)
 	}
 }
 
@@ -123,11 +123,11 @@ func (r *reading) checkBeams() {
 	out, j, okOut := r.first(BeamOutside)
 	if okIn && okOut && out.Value-in.Value > 2*parameter("inwaleThickness").Max+in.Within()+out.Within() {
 		r.conflict(fmt.Sprintf("Beam outside and inside would make each gunwale %s thick: left out. If the bark bulges beyond the gunwales, record the greatest breadth of bark.",
-			inches((out.Value-in.Value)/2)), i, j)
+			r.length((out.Value-in.Value)/2)), i, j)
 	}
 	for k, d := range r.data {
 		if okIn && d.Kind == ClearWidth && !r.aside[k] && d.Value > in.Value+in.Within()+d.Within() {
-			r.conflict(fmt.Sprintf("%v, %s, is longer than the beam inside the gunwales, %s: left out until one is put right.", d, inches(d.Value), inches(in.Value)), i, k)
+			r.conflict(fmt.Sprintf("%v, %s, is longer than the beam inside the gunwales, %s: left out until one is put right.", d.Named(r.system), r.length(d.Value), r.length(in.Value)), i, k)
 		}
 	}
 }
@@ -137,12 +137,12 @@ func (r *reading) checkDepths() {
 	in, i, okIn := r.first(DepthInwale)
 	rail, j, okRail := r.first(DepthRail)
 	if okIn && okRail && rail.Value-in.Value > parameter("capThickness").Max+in.Within()+rail.Within() {
-		r.conflict(fmt.Sprintf("Depth to the rail and to the gunwale would make the cap %s thick: the rail's is left out.", inches(rail.Value-in.Value)), i, j)
+		r.conflict(fmt.Sprintf("Depth to the rail and to the gunwale would make the cap %s thick: the rail's is left out.", r.length(rail.Value-in.Value)), i, j)
 	}
 	end, e, ok := r.first(EndHeight)
 	for k, d := range r.data {
 		if ok && (d.Kind == SheerHeight || d.Kind == RailHeight) && !r.aside[k] && d.Value > end.Value+end.Within()+d.Within() {
-			r.conflict(fmt.Sprintf("%v, %s, is higher than the stem head, %s: left out until one is put right.", d, inches(d.Value), inches(end.Value)), e, k)
+			r.conflict(fmt.Sprintf("%v, %s, is higher than the stem head, %s: left out until one is put right.", d.Named(r.system), r.length(d.Value), r.length(end.Value)), e, k)
 		}
 	}
 }
@@ -157,12 +157,12 @@ func (r *reading) checkPlaced(i int) {
 	}
 	switch {
 	case !known && d.Number != 0:
-		r.conflict(d.String()+": where that thwart stands is not recorded.", i)
+		r.conflict(d.Named(r.system)+": where that thwart stands is not recorded.", i)
 	case !known && r.halfLength == 0 && r.halfGunwale == 0:
-		r.conflict(d.String()+": counted from an end, but no length is recorded.", i)
+		r.conflict(d.Named(r.system)+": counted from an end, but no length is recorded.", i)
 	case !known:
-		r.conflict(d.String()+": lies past amidships, or the length it is counted from is not recorded.", i)
+		r.conflict(d.Named(r.system)+": lies past amidships, or the length it is counted from is not recorded.", i)
 	case limit > 0 && x > limit+d.Within():
-		r.conflict(fmt.Sprintf("%v: lies beyond the end, which is %s from the middle.", d, inches(limit)), i)
+		r.conflict(fmt.Sprintf("%v: lies beyond the end, which is %s from the middle.", d.Named(r.system), r.length(limit)), i)
 	}
 }

@@ -10,6 +10,7 @@ import (
 
 	"barkwright/core/design"
 	"barkwright/core/hull"
+	"barkwright/core/units"
 )
 
 // plain is an invented record without contradictions.
@@ -112,7 +113,7 @@ func TestTheOddMeasurementIsNamed(t *testing.T) {
 func TestEndsThatDifferAreTold(t *testing.T) {
 	at := Place{Distance: 80 * inch}
 	aft := at
-	aft.Aft = true
+	aft.Side = Aft
 	f := Fit(plain(Datum{Kind: SheerHeight, At: at, Value: 18 * inch}, Datum{Kind: SheerHeight, At: aft, Value: 17 * inch}))
 	require.Len(t, f.EndsDiffer, 1)
 	assert.True(t, strings.Contains(f.EndsDiffer[0], "1' 6\" forward, 1' 5\" aft"), f.EndsDiffer[0])
@@ -141,4 +142,24 @@ func TestFitKeepsToWhatCanBeBuilt(t *testing.T) {
 		Datum{Kind: SheerHeight, At: at(87), Value: 20.5 * inch}))
 	assert.Empty(t, design.Validate(f.Design))
 	assert.Empty(t, hull.New(f.Design).Faults())
+}
+
+// The height of the stem head at both ends gives the mean of the two, which the
+// notes say.
+func TestEndsOfTwoHeights(t *testing.T) {
+	f := Fit(plain(
+		Datum{Kind: EndHeight, At: Place{Side: Forward}, Value: 25 * inch},
+		Datum{Kind: EndHeight, At: Place{Side: Aft}, Value: 23 * inch}))
+	require.Len(t, f.EndsDiffer, 1)
+	assert.Contains(t, f.EndsDiffer[0], "Height of the stem head: 2' 1\" forward, 1' 11\" aft")
+	assert.InDelta(t, 24, f.Design.EndHeight/inch, 1e-9)
+}
+
+// Messages show lengths in the units asked for.
+func TestMessagesInMetric(t *testing.T) {
+	rec := plain(Datum{Kind: BeamOutside, Value: 20 * inch})
+	rec.System = units.Metric
+	f := Fit(rec)
+	require.NotEmpty(t, f.Conflicts)
+	assert.Contains(t, f.Conflicts[0].Message, "508 mm")
 }

@@ -57,7 +57,7 @@ type Fitted struct {
 // follows from the record alone. The design may still ask for what cannot be
 // built: design's faults say so.
 func Fit(rec Record) Fitted {
-	b := build(read(rec.Data))
+	b := build(read(rec.Data, rec.System))
 	if rec.Name != "" {
 		b.design.Name = rec.Name
 	}
@@ -104,13 +104,15 @@ func (b *boat) measure(h hull.Hull, d Datum) float64 {
 func (b *boat) endsDiffer() []string {
 	var list []string
 	for i, fore := range b.data {
+		what := fore
+		what.At.Side = BothEnds
 		for j, aft := range b.data {
 			if fore.Kind != aft.Kind || fore.Aft() || !aft.Aft() || b.aside[i] || b.aside[j] ||
-				fore.number() != aft.number() || fore.At.From != aft.At.From ||
+				fore.Number != aft.Number || fore.At.From != aft.At.From ||
 				fore.Placed() && fore.At.Distance != aft.At.Distance || fore.Value == aft.Value {
 				continue
 			}
-			list = append(list, fmt.Sprintf("%v: %s forward, %s aft. A boat the same at both ends shows neither; the fit stands between them.", fore, fore.shown(), aft.shown()))
+			list = append(list, fmt.Sprintf("%v: %s forward, %s aft. A boat the same at both ends shows neither; the fit stands between them.", what.Named(b.system), fore.shown(b.system), aft.shown(b.system)))
 		}
 	}
 	return list

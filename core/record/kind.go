@@ -68,7 +68,8 @@ const (
 var usual = [...]float64{lettered: units.Inch / 4, scaled: units.Inch / 2, timber: units.Inch / 16, counted: 0.5}
 
 type kindRow struct {
-	name string
+	// id names the kind in files.
+	id, name string
 	class
 	// key is the parameter the measurement states outright; "" where it does not.
 	key string
@@ -77,32 +78,32 @@ type kindRow struct {
 }
 
 var kindRows = [kindCount]kindRow{
-	LengthOverall:      {name: "Length overall", key: "length"},
-	LengthOverGunwales: {name: "Length over the gunwales"},
-	BeamInside:         {name: "Beam inside the gunwales", key: "beam"},
-	BeamOutside:        {name: "Beam outside the gunwales"},
-	GreatestBeam:       {name: "Greatest breadth of bark", key: "greatestBeam"},
-	DepthInwale:        {name: "Depth to the gunwale", key: "depth"},
-	DepthRail:          {name: "Depth to the rail"},
-	ThwartPosition:     {name: "Thwart position"},
-	Bay:                {name: "Bay between thwarts"},
-	ClearWidth:         {name: "Thwart clear length", class: scaled, placed: true},
-	SheerHeight:        {name: "Sheer height", class: scaled, placed: true},
-	RailHeight:         {name: "Rail height", class: scaled, placed: true},
-	BottomRise:         {name: "Bottom rise", class: scaled, placed: true},
-	EndHeight:          {name: "Height of the stem head", class: scaled, key: "endHeight"},
-	EndPoint:           {name: "Point of the end profile", class: scaled, placed: true},
-	HeadboardPosition:  {name: "Headboard position"},
-	FrameLength:        {name: "Building frame, length", key: "frameLength"},
-	FrameWidth:         {name: "Building frame, width", key: "frameWidth"},
-	RibCount:           {name: "Ribs", class: counted, key: "ribs"},
-	RibSpacing:         {name: "Rib spacing"},
-	RibWidthMid:        {name: "Rib width amidships", class: timber, key: "ribWidthMid"},
-	RibWidthEnd:        {name: "Rib width at the ends", class: timber, key: "ribWidthEnd"},
-	StemDepth:          {name: "Stem-piece, fore and aft", class: timber, key: "stemDepth"},
-	StemLaminations:    {name: "Laminations of the stem", class: counted, key: "stemLaminations"},
-	InwaleThickness:    {name: "Inwale, thickness", class: timber, key: "inwaleThickness"},
-	CapThickness:       {name: "Cap, thickness", class: timber, key: "capThickness"},
+	LengthOverall:      {id: "lengthOverall", name: "Length overall", key: "length"},
+	LengthOverGunwales: {id: "lengthOverGunwales", name: "Length over the gunwales"},
+	BeamInside:         {id: "beamInside", name: "Beam inside the gunwales", key: "beam"},
+	BeamOutside:        {id: "beamOutside", name: "Beam outside the gunwales"},
+	GreatestBeam:       {id: "greatestBeam", name: "Greatest breadth of bark", key: "greatestBeam"},
+	DepthInwale:        {id: "depthInwale", name: "Depth to the gunwale", key: "depth"},
+	DepthRail:          {id: "depthRail", name: "Depth to the rail"},
+	ThwartPosition:     {id: "thwartPosition", name: "Thwart position"},
+	Bay:                {id: "bay", name: "Bay between thwarts"},
+	ClearWidth:         {id: "clearWidth", name: "Thwart clear length", class: scaled, placed: true},
+	SheerHeight:        {id: "sheerHeight", name: "Sheer height", class: scaled, placed: true},
+	RailHeight:         {id: "railHeight", name: "Rail height", class: scaled, placed: true},
+	BottomRise:         {id: "bottomRise", name: "Bottom rise", class: scaled, placed: true},
+	EndHeight:          {id: "endHeight", name: "Height of the stem head", class: scaled, key: "endHeight"},
+	EndPoint:           {id: "endPoint", name: "Point of the end profile", class: scaled, placed: true},
+	HeadboardPosition:  {id: "headboardPosition", name: "Headboard position"},
+	FrameLength:        {id: "frameLength", name: "Building frame, length", key: "frameLength"},
+	FrameWidth:         {id: "frameWidth", name: "Building frame, width", key: "frameWidth"},
+	RibCount:           {id: "ribCount", name: "Ribs", class: counted, key: "ribs"},
+	RibSpacing:         {id: "ribSpacing", name: "Rib spacing"},
+	RibWidthMid:        {id: "ribWidthMid", name: "Rib width amidships", class: timber, key: "ribWidthMid"},
+	RibWidthEnd:        {id: "ribWidthEnd", name: "Rib width at the ends", class: timber, key: "ribWidthEnd"},
+	StemDepth:          {id: "stemDepth", name: "Stem-piece, fore and aft", class: timber, key: "stemDepth"},
+	StemLaminations:    {id: "stemLaminations", name: "Laminations of the stem", class: counted, key: "stemLaminations"},
+	InwaleThickness:    {id: "inwaleThickness", name: "Inwale, thickness", class: timber, key: "inwaleThickness"},
+	CapThickness:       {id: "capThickness", name: "Cap, thickness", class: timber, key: "capThickness"},
 }
 
 // Kinds lists them in their order.
@@ -112,6 +113,19 @@ func Kinds() []Kind {
 		all[i] = Kind(i)
 	}
 	return all
+}
+
+// ID names the kind in files; it never changes.
+func (k Kind) ID() string { return kindRows[k].id }
+
+// LookupKind finds a kind by its ID.
+func LookupKind(id string) (Kind, bool) {
+	for i, row := range kindRows {
+		if row.id == id {
+			return Kind(i), true
+		}
+	}
+	return 0, false
 }
 
 // String is the kind as a record's row names it.

@@ -30,10 +30,10 @@ func (r *reading) checkBays(side int) {
 		r.halfGunwale = sum.x
 	case toEnd && known && math.Abs(sum.x-r.halfGunwale) > sum.within+gunwales.Within()/2:
 		// No bay can be told from the others as the wrong one.
-		message := fmt.Sprintf("The bays from the middle add up to %s, but half the length over the gunwales is %s: the bays are left out until one is put right.", inches(sum.x), inches(r.halfGunwale))
+		message := fmt.Sprintf("The bays from the middle add up to %s, but half the length over the gunwales is %s: the bays are left out until one is put right.", r.length(sum.x), r.length(r.halfGunwale))
 		r.asideAll(message, append([]int{i}, sum.from...), sum.from)
 	case r.halfGunwale > 0 && sum.x > r.halfGunwale+sum.within:
-		r.asideAll(fmt.Sprintf("The bays from the middle add up to %s, more than half the length over the gunwales, %s: the bays are left out until one is put right.", inches(sum.x), inches(r.halfGunwale)), sum.from, sum.from)
+		r.asideAll(fmt.Sprintf("The bays from the middle add up to %s, more than half the length over the gunwales, %s: the bays are left out until one is put right.", r.length(sum.x), r.length(r.halfGunwale)), sum.from, sum.from)
 	}
 }
 
@@ -58,7 +58,7 @@ func (r *reading) outermost() int {
 	n := 0
 	for i, d := range r.data {
 		if d.Kind != Bay && !r.aside[i] {
-			n = max(n, d.number())
+			n = max(n, d.Number)
 		}
 	}
 	return n
@@ -83,13 +83,13 @@ func (r *reading) placeThwart(n, side int, before float64, way station) {
 	at := &r.thwarts[side][n]
 	switch {
 	case r.halfGunwale > 0 && way.x >= r.halfGunwale:
-		r.asideAll(fmt.Sprintf("Thwart %d stands at or beyond the end of the gunwales, %s from the middle: left out.", n, inches(r.halfGunwale)), way.from, way.from)
+		r.asideAll(fmt.Sprintf("Thwart %d stands at or beyond the end of the gunwales, %s from the middle: left out.", n, r.length(r.halfGunwale)), way.from, way.from)
 	case way.x <= before:
-		r.asideAll(fmt.Sprintf("Thwart %d stands %s from the middle, no further out than the one before it: left out.", n, inches(way.x)), way.from, way.from)
+		r.asideAll(fmt.Sprintf("Thwart %d stands %s from the middle, no further out than the one before it: left out.", n, r.length(way.x)), way.from, way.from)
 	case *at == 0:
 		*at = way.x
 	case math.Abs(*at-way.x) > way.within+ThwartPosition.UsualTolerance():
 		r.asideAll(fmt.Sprintf("Thwart %d stands %s from the middle by one measurement and %s by another: the stations do not add up to half the length. The first is used until one is put right.",
-			n, inches(*at), inches(way.x)), way.from, way.from)
+			n, r.length(*at), r.length(way.x)), way.from, way.from)
 	}
 }

@@ -64,9 +64,9 @@ func overall(h hull.Hull, s stations, d Datum) float64 {
 	case DepthRail:
 		return b.Depth + b.CapThickness
 	case ThwartPosition:
-		return s.away(d.At.From, thwartX(h, d.number()))
+		return s.away(d.At.From, thwartX(h, d.Number))
 	case Bay:
-		return thwartX(h, d.number()) - thwartX(h, d.number()-1)
+		return thwartX(h, d.Number) - thwartX(h, d.Number-1)
 	case HeadboardPosition:
 		return s.away(d.At.From, h.StationAt(h.Gunwale.Length()-b.Headboard))
 	case RibSpacing:

@@ -69,9 +69,10 @@ type label struct {
 	known bool
 	// thwart is a thwart's number, endThwart for the outermost; middle tells that the
 	// middle is named and headboard that a height is taken at the headboard.
-	thwart                 int
-	middle, headboard, aft bool
-	from                   Origin
+	thwart            int
+	middle, headboard bool
+	side              Side
+	from              Origin
 	// unsure asks for the word that is missing; "" where the kind is known.
 	unsure string
 }
@@ -100,7 +101,7 @@ func readLabel(name string) label {
 	set := wordsOf(name)
 	what, _, _ := strings.Cut(strings.ToLower(name), "from")
 	where := wordsOf(what)
-	l := label{from: readOrigin(name), aft: anyOf(set, []string{"aft", "after", "stern"})}
+	l := label{from: readOrigin(name)}
 	for _, n := range namings {
 		fits := true
 		for _, list := range n.all {
@@ -115,6 +116,9 @@ func readLabel(name string) label {
 		l.unsure = missingWord(set)
 		return l
 	}
+	if l.kind.Sided() {
+		l.side = readSide(set)
+	}
 	if l.kind.Placed() && set["headboard"] {
 		l.headboard = true
 		return l
@@ -127,6 +131,16 @@ func readLabel(name string) label {
 		l.thwart = endThwart
 	}
 	return l
+}
+
+func readSide(set map[string]bool) Side {
+	switch {
+	case anyOf(set, []string{"aft", "after", "stern"}):
+		return Aft
+	case anyOf(set, []string{"forward", "fore", "bow"}):
+		return Forward
+	}
+	return BothEnds
 }
 
 // missingWord says what a name would have to say besides.

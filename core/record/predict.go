@@ -15,12 +15,12 @@ type Prediction struct {
 // there. False where the datum is set aside or cannot be placed without itself.
 // It costs a fit.
 func Predict(rec Record, i int) (Prediction, bool) {
-	if read(rec.Data).aside[i] {
+	if read(rec.Data, rec.System).aside[i] {
 		return Prediction{}, false
 	}
 	d := rec.Data[i]
-	rest := build(read(slices.Delete(slices.Clone(rec.Data), i, i+1)))
-	if _, known := rest.where(d); d.Placed() && !known || d.number() > rest.design.OuterThwarts()+1 {
+	rest := build(read(slices.Delete(slices.Clone(rec.Data), i, i+1), rec.System))
+	if _, known := rest.where(d); d.Placed() && !known || d.Number > rest.design.OuterThwarts()+1 {
 		return Prediction{}, false
 	}
 	p := Prediction{Datum: d, Index: i, Predicted: rest.measure(finished(rest.design), d)}

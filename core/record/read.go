@@ -155,7 +155,7 @@ func (t *table) readStations(line string, from Origin, rest []string) {
 
 func place(from Origin, v float64) Place {
 	if v < 0 {
-		return Place{From: from, Distance: -v, Aft: true}
+		return Place{From: from, Distance: -v, Side: Aft}
 	}
 	return Place{From: from, Distance: v}
 }
@@ -174,7 +174,7 @@ func (t *table) readAcross(line string, l label, rest []string) {
 			continue
 		}
 		d := Datum{Kind: l.kind, At: at}
-		d.At.Aft = d.At.Aft || l.aft
+		d.At.Side = max(d.At.Side, l.side)
 		if t.value(line, &d, rest[i]) {
 			d.remark(rest[len(t.stations):], t.system)
 			t.rows = append(t.rows, tableRow{d, l, t.row, line})
@@ -183,7 +183,7 @@ func (t *table) readAcross(line string, l label, rest []string) {
 }
 
 func (t *table) readOne(line string, l label, rest []string) {
-	d := Datum{Kind: l.kind, At: Place{From: l.from, Aft: l.aft}}
+	d := Datum{Kind: l.kind, At: Place{From: l.from, Side: l.side}}
 	if l.kind.Placed() && l.thwart == 0 && !l.middle && !l.headboard {
 		if len(rest) < 2 {
 			t.refuse(line, "Say where: a thwart in the name, or a station before the value.")
@@ -195,7 +195,7 @@ func (t *table) readOne(line string, l label, rest []string) {
 			return
 		}
 		d.At = place(l.from, at)
-		d.At.Aft = d.At.Aft || l.aft
+		d.At.Side = max(d.At.Side, l.side)
 		rest = rest[1:]
 	}
 	if t.value(line, &d, rest[0]) {

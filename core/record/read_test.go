@@ -59,7 +59,7 @@ func TestReadAPaste(t *testing.T) {
 		in(Datum{Kind: SheerHeight, At: fromEnd(48), Value: 15.5}),
 		in(Datum{Kind: SheerHeight, At: fromEnd(60), Value: 14.375}),
 		in(Datum{Kind: BottomRise, At: fromEnd(36), Value: 1}),
-		in(Datum{Kind: SheerHeight, At: Place{Distance: 80, Aft: true}, Value: 17.5}),
+		in(Datum{Kind: SheerHeight, At: Place{Distance: 80, Side: Aft}, Value: 17.5}),
 		{Kind: RibCount, Value: 44},
 		in(Datum{Kind: RibSpacing, Value: 4}),
 	}
@@ -148,6 +148,6 @@ func FuzzRead(f *testing.F) {
 				t.Fatal("not a number", r.Datum)
 			}
 		}
-		AsBuilt(fit.Design, data)
+		AsBuilt(fit.Design, data, units.Imperial16)
 	})
 }

@@ -51,7 +51,7 @@ func (t *table) finish() []Datum {
 			beyond = 1
 		}
 		if r.Kind == HeadboardPosition {
-			headboard = &Place{From: r.At.From, Distance: r.Value, Aft: r.At.Aft}
+			headboard = &Place{From: r.At.From, Distance: r.Value, Side: r.At.Side}
 		}
 	}
 	var data []Datum
@@ -67,9 +67,6 @@ func (t *table) finish() []Datum {
 			d.Number = max(1, outer+beyond)
 		case r.Kind == Bay || r.Kind == ThwartPosition || d.Placed():
 			d.Number = r.label.thwart
-		}
-		if d.Number > 0 && d.At.Aft {
-			d.Number = -d.Number
 		}
 		if d.Number == 0 && (d.Kind == Bay || d.Kind == ThwartPosition) {
 			t.refuseRow(r.row, r.text, "Say which thwart: first, second, end.")

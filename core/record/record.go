@@ -1,7 +1,6 @@
 package record
 
 import (
-	"fmt"
 	"math"
 
 	"barkwright/core/units"
@@ -24,23 +23,39 @@ var originWords = [...]string{"from the middle", "from the end of the gunwales",
 // String is the origin as a row says it.
 func (o Origin) String() string { return originWords[o] }
 
+// Side is the half of the boat that a measurement was taken in.
+type Side int
+
+// The sides. BothEnds is one of a boat taken to be the same at both, or one that
+// the record does not say the end of.
+const (
+	BothEnds Side = iota
+	Forward
+	Aft
+)
+
+var sideWords = [...]string{"", "forward", "aft"}
+
+// String is the side as a row says it, empty for both ends.
+func (s Side) String() string { return sideWords[s] }
+
 // Place is a station: a distance in metres from an origin, level, along the
-// centre line. Aft tells that it lies in the after half.
+// centre line, in a half of the boat.
 type Place struct {
 	From     Origin
 	Distance float64
-	Aft      bool
+	Side     Side
 }
 
 // Datum is one measurement.
 type Datum struct {
 	Kind
-	// Number counts thwarts from the middle one, 0, outward; less than zero aft.
+	// Number counts thwarts from the middle one, 0, outward, in the half At.Side.
 	// It tells where a placed measurement was taken, or, with ThwartPosition and
 	// Bay, of what thwart it is.
 	Number int
 	// At is where a placed measurement was taken if Number is 0. Of a position
-	// only At.From counts: the distance is the value.
+	// At.From and At.Side count: the distance is the value.
 	At Place
 	// Value and Tolerance in metres, or a count. A tolerance of 0 is the kind's usual one.
 	Value, Tolerance float64
@@ -72,42 +87,23 @@ func (d Datum) weight() float64 {
 }
 
 // Aft tells whether the datum lies in the after half.
-func (d Datum) Aft() bool { return d.Number < 0 || d.At.Aft }
-
-// Where says in words where the datum was taken; "" where that goes without saying.
-func (d Datum) Where() string {
-	side := ""
-	if d.Aft() {
-		side = ", aft"
-	}
-	n := max(d.Number, -d.Number)
-	switch {
-	case d.Kind == Bay:
-		return fmt.Sprintf("%d from the middle%s", n, side)
-	case d.Kind == ThwartPosition:
-		return fmt.Sprintf("thwart %d, %s%s", n, d.At.From, side)
-	case d.Kind == HeadboardPosition:
-		return d.At.From.String() + side
-	case !d.Placed():
-		return ""
-	case n > 0:
-		return fmt.Sprintf("at thwart %d%s", n, side)
-	case d.At == Place{}:
-		return "amidships"
-	}
-	return units.Length.Format(d.At.Distance, units.Imperial16) + " " + d.At.From.String() + side
-}
-
-// String names the datum: what it is of and where it was taken.
-func (d Datum) String() string {
-	if where := d.Where(); where != "" {
-		return d.Kind.String() + ", " + where
-	}
-	return d.Kind.String()
-}
+func (d Datum) Aft() bool { return d.At.Side == Aft }
 
 // Record is what was measured of one boat.
 type Record struct {
 	Name, Source string
 	Data         []Datum
+	// System is what messages about it show lengths in.
+	System units.System
+}
+
+// Notebook is what is kept beside a design. It is never changed in place, so that
+// an earlier one can be gone back to.
+type Notebook struct {
+	// Record is of the boat that this one follows, Readings are what a tape reads
+	// of this one as it is built.
+	Record   Record
+	Readings []Datum
+	// Found tells that the design came from the record.
+	Found bool
 }

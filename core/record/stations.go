@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"barkwright/core/design"
+	"barkwright/core/units"
 )
 
 // furthest is the largest number of thwarts each side of the middle one.
@@ -25,10 +26,9 @@ func half(d Datum) int {
 	return 0
 }
 
-func (d Datum) number() int { return max(d.Number, -d.Number) }
-
 // reading is a record's data with those that are set aside from the fit and why.
 type reading struct {
+	system    units.System
 	data      []Datum
 	aside     []bool
 	conflicts []Conflict
@@ -61,7 +61,7 @@ type station struct {
 func (r *reading) ways(n, side int) []station {
 	var ways []station
 	for i, d := range r.data {
-		if d.Kind == ThwartPosition && !r.aside[i] && d.number() == n && half(d) == side {
+		if d.Kind == ThwartPosition && !r.aside[i] && d.Number == n && half(d) == side {
 			if x, ok := r.from(d.At.From, d.Value); ok {
 				ways = append(ways, station{x, d.Within(), []int{i}})
 			}
@@ -79,7 +79,7 @@ func (r *reading) bays(n, side int) (station, bool) {
 	for k := 1; k <= n; k++ {
 		found := false
 		for i, d := range r.data {
-			if d.Kind == Bay && !r.aside[i] && d.number() == k && half(d) == side {
+			if d.Kind == Bay && !r.aside[i] && d.Number == k && half(d) == side {
 				sum.x += d.Value
 				sum.within += d.Within()
 				sum.from = append(sum.from, i)
@@ -99,7 +99,7 @@ func (r *reading) lastBay(side int) int {
 	last := 0
 	for i, d := range r.data {
 		if d.Kind == Bay && !r.aside[i] && half(d) == side {
-			last = max(last, d.number())
+			last = max(last, d.Number)
 		}
 	}
 	return last
@@ -130,7 +130,7 @@ func (s stations) away(o Origin, x float64) float64 {
 
 // where is the station of a placed datum; false where it is not known.
 func (s stations) where(d Datum) (float64, bool) {
-	n := d.number()
+	n := d.Number
 	if n == 0 {
 		return s.from(d.At.From, d.At.Distance)
 	}

@@ -20,8 +20,11 @@ func (p *pen) measured(c core.Canoe, l layout) {
 			continue
 		}
 		sides := []float64{1, -1}
-		if r.Aft() {
-			sides = []float64{-1}
+		switch r.At.Side {
+		case record.Forward:
+			sides = sides[:1]
+		case record.Aft:
+			sides = sides[1:]
 		}
 		for _, end := range sides {
 			switch r.Kind {
@@ -64,7 +67,7 @@ func (p *pen) bar(i int, a plate, x, v, within float64, s record.State) {
 func ReadMeasured(rows []record.Row, part string, s units.System) string {
 	for i, r := range rows {
 		if part == measuredPart(i) {
-			return r.Datum.String() + ": " + units.Length.Format(r.Value, s) + " measured, " + units.Length.Format(r.Model, s) + " as the boat stands, " + r.State.String() + "."
+			return r.Datum.Named(s) + ": " + units.Length.Format(r.Value, s) + " measured, " + units.Length.Format(r.Model, s) + " as the boat stands, " + r.State.String() + "."
 		}
 	}
 	return ""

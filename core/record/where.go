@@ -1,0 +1,111 @@
+package record
+
+import (
+	"errors"
+	"fmt"
+	"strconv"
+	"strings"
+
+	"barkwright/core/units"
+)
+
+// Sided tells whether a measurement of the kind may be of one half of the boat.
+func (k Kind) Sided() bool {
+	return k.Placed() || k.Numbered() || k == HeadboardPosition || k == EndHeight
+}
+
+// Numbered tells whether the kind is of a thwart by its number and of no station.
+func (k Kind) Numbered() bool { return k == ThwartPosition || k == Bay }
+
+// Where says in words where the datum was taken, as ReadWhere reads it; "" where
+// that goes without saying.
+func (d Datum) Where(s units.System) string {
+	var words []string
+	switch {
+	case d.Kind == Bay:
+		words = append(words, strconv.Itoa(d.Number)+" from the middle")
+	case d.Kind == ThwartPosition:
+		words = append(words, "thwart "+strconv.Itoa(d.Number), d.At.From.String())
+	case d.Kind == HeadboardPosition:
+		words = append(words, d.At.From.String())
+	case !d.Placed():
+	case d.Number > 0:
+		words = append(words, "at thwart "+strconv.Itoa(d.Number))
+	case d.At.From == FromMiddle && d.At.Distance == 0:
+		words = append(words, "amidships")
+	default:
+		words = append(words, units.Length.Format(d.At.Distance, s)+" "+d.At.From.String())
+	}
+	if side := d.At.Side.String(); side != "" {
+		words = append(words, side)
+	}
+	return strings.Join(words, ", ")
+}
+
+// Named is what the datum is of and where it was taken.
+func (d Datum) Named(s units.System) string {
+	if where := d.Where(s); where != "" {
+		return d.Kind.String() + ", " + where
+	}
+	return d.Kind.String()
+}
+
+// What is missing where a place cannot be read.
+var (
+	errWhichThwart = errors.New("Say which thwart, counted from the middle: 1, 2, 3.")
+	errNoPlace     = errors.New("Say where: amidships, at thwart 1, or a distance such as 24 from the middle, 10 from the end, aft.")
+)
+
+// ReadWhere reads where a measurement of a kind was taken: a thwart by its number,
+// amidships, or a distance from the middle or an end; and, for one half of the boat
+// only, forward or aft. Bare numbers are inches, or mm where the system is Metric.
+func ReadWhere(k Kind, text string, s units.System) (number int, at Place, err error) {
+	if !k.Sided() {
+		return 0, Place{}, nil
+	}
+	set := wordsOf(text)
+	at = Place{From: readOrigin(text), Side: readSide(set)}
+	before, _, _ := strings.Cut(strings.ToLower(text), "from")
+	here := wordsOf(before)
+	switch {
+	case k.Numbered() || k.Placed() && anyOf(here, thwarts):
+		for w := range here {
+			number = max(number, numbers[w])
+		}
+		switch {
+		case number == 0 && k.Placed() && anyOf(here, middles):
+			at.From = FromMiddle
+		case number == 0:
+			return 0, Place{}, errWhichThwart
+		case !k.Numbered():
+			at.From = FromMiddle
+		}
+	case !k.Placed() || anyOf(here, middles):
+	default:
+		distance := strings.Trim(withoutSides(before), " ,;")
+		if distance == "" {
+			return 0, Place{}, errNoPlace
+		}
+		v, _, err := units.Offset.Parse(distance, s)
+		if err != nil {
+			return 0, Place{}, fmt.Errorf("The distance %q cannot be read: %w", short(distance), err)
+		}
+		at.Distance = v
+		if v < 0 {
+			at.Distance, at.Side = -v, Aft
+		}
+	}
+	return number, at, nil
+}
+
+// withoutSides takes the words for a half of the boat out of a text.
+func withoutSides(text string) string {
+	words := strings.Fields(text)
+	kept := words[:0]
+	for _, w := range words {
+		if readSide(wordsOf(w)) == BothEnds {
+			kept = append(kept, w)
+		}
+	}
+	return strings.Join(kept, " ")
+}
