@@ -20,6 +20,8 @@ type Job struct {
 	// Sheets are the keys of the build sheets, and Patterns those of the kinds of
 	// pattern, in the order printed.
 	Sheets, Patterns []string
+	// Ribs are those whose sections are drawn, as in Options.
+	Ribs []int
 }
 
 // Figure is a drawing as a whole SVG element, trusted as it stands.
@@ -58,7 +60,7 @@ func Print(w io.Writer, j Job) error {
 	}
 	var patterns []Pattern
 	for _, key := range j.Patterns {
-		patterns = append(patterns, Patterns(j.Canoe, key, j.System)...)
+		patterns = append(patterns, Patterns(j.Canoe, key, Options{System: j.System, Ribs: j.Ribs})...)
 	}
 	if len(patterns) > 0 {
 		if err := PrintPatterns(b, patterns, j.Head); err != nil {

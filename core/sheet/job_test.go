@@ -121,7 +121,7 @@ func TestWritersErrorsComeBack(t *testing.T) {
 	assert.ErrorIs(t, sheet.BuildSheets(&failing{}, j), errFull)
 	table, _ := answer.MakeTable(j.Canoe, "ribs")
 	assert.ErrorIs(t, sheet.CSV(&failing{}, "", table, j.System), errFull)
-	p := sheet.Patterns(j.Canoe, "stem", j.System)[0]
+	p := sheet.Patterns(j.Canoe, "stem", sheet.Options{System: j.System})[0]
 	assert.ErrorIs(t, p.SVG(&failing{}, head), errFull)
 	assert.ErrorIs(t, sheet.PrintRoll(&failing{}, p, head), errFull)
 }

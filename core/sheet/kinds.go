@@ -11,14 +11,22 @@ type Kind struct {
 	make       func(maker) []Pattern
 }
 
+// Options say how patterns are drawn.
+type Options struct {
+	System units.System
+	// Ribs are the numbers of the ribs whose sections are drawn, after ReadRibs; with
+	// none that the boat has, they are its usual ones.
+	Ribs []int
+}
+
 // maker is what patterns are made from.
 type maker struct {
 	core.Canoe
-	system units.System
+	Options
 }
 
-func (m maker) length(v float64) string { return units.Length.Format(v, m.system) }
-func (m maker) small(v float64) string  { return units.SmallLength.Format(v, m.system) }
+func (m maker) length(v float64) string { return units.Length.Format(v, m.System) }
+func (m maker) small(v float64) string  { return units.SmallLength.Format(v, m.System) }
 
 var kinds = []Kind{
 	{"stem", "Stem-piece", stemPattern},
@@ -26,7 +34,7 @@ var kinds = []Kind{
 	{"headboard", "Headboard", headboardPattern},
 	{"frame", "Half of the building frame, in strips", framePatterns},
 	{"gores", "Gore cuts", gorePatterns},
-	{"sections", "Rib sections, at the middle, the thwarts and the end", sectionPatterns},
+	{"sections", "Rib sections", sectionPatterns},
 	{"tip", "Rib taper and bevel", tipPattern},
 	{"stick", "Story stick for the gunwale", stickPattern},
 }
@@ -37,10 +45,10 @@ func Kinds() []Kind { return append([]Kind(nil), kinds...) }
 // Patterns draws the patterns of a kind. Gores are read off the bark laid flat: a
 // canoe without its skin, or whose gores are not cut, has none. A key that is no
 // kind's has none either.
-func Patterns(c core.Canoe, key string, s units.System) []Pattern {
+func Patterns(c core.Canoe, key string, o Options) []Pattern {
 	for _, k := range kinds {
 		if k.Key == key {
-			return k.make(maker{c, s})
+			return k.make(maker{c, o})
 		}
 	}
 	return nil

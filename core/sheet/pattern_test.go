@@ -33,7 +33,7 @@ func nearest(q geom.Vec2, l sheet.Line) float64 {
 func TestStemPattern(t *testing.T) {
 	c := evaluated(design.Default())
 	d := c.Design
-	p := sheet.Patterns(c, "stem", units.Imperial16)[0]
+	p := sheet.Patterns(c, "stem", sheet.Options{System: units.Imperial16})[0]
 	outer, inner := p.Lines[0], p.Lines[1]
 	end := c.Hull.End
 	from, to := end.Derivative(0), end.Derivative(1)
@@ -57,7 +57,7 @@ func TestStemPattern(t *testing.T) {
 	}
 	assert.Equal(t, d.StemLaminations-1, marks)
 
-	form := sheet.Patterns(c, "form", units.Imperial16)[0]
+	form := sheet.Patterns(c, "form", sheet.Options{System: units.Imperial16})[0]
 	assert.InDelta(t, runOf([]sheet.Line{inner})+50, runOf(form.Lines[:1]), 0.1, "the form's face is the stem's inner face, and 50 mm past the head")
 }
 
@@ -66,15 +66,15 @@ func TestStemPatternThatWillNotFit(t *testing.T) {
 	d := design.Default()
 	d.StemDepth = 1
 	c := evaluated(d)
-	p := sheet.Patterns(c, "stem", units.Imperial16)[0]
+	p := sheet.Patterns(c, "stem", sheet.Options{System: units.Imperial16})[0]
 	assert.Len(t, p.Lines, 1)
 	assert.Contains(t, p.Note, "will not fit")
-	assert.Empty(t, sheet.Patterns(c, "form", units.Imperial16))
+	assert.Empty(t, sheet.Patterns(c, "form", sheet.Options{System: units.Imperial16}))
 }
 
 func TestHeadboardPattern(t *testing.T) {
 	c := evaluated(design.Default())
-	p := sheet.Patterns(c, "headboard", units.Imperial16)[0]
+	p := sheet.Patterns(c, "headboard", sheet.Options{System: units.Imperial16})[0]
 	b := c.Frame.Headboard
 	low, high := math.Inf(1), math.Inf(-1)
 	for _, l := range p.Lines {
@@ -105,7 +105,7 @@ func TestFrameStrips(t *testing.T) {
 			last = q
 		}
 		got := 0.0
-		strips := sheet.Patterns(c, "frame", units.Imperial16)
+		strips := sheet.Patterns(c, "frame", sheet.Options{System: units.Imperial16})
 		assert.Equal(t, broad > 40, len(strips) > 1)
 		for _, s := range strips {
 			got += runOf(s.Lines[:1])
@@ -119,7 +119,7 @@ func TestFrameStrips(t *testing.T) {
 // the flat bark.
 func TestGorePatterns(t *testing.T) {
 	c := evaluated(design.Default())
-	all := sheet.Patterns(c, "gores", units.Imperial16)
+	all := sheet.Patterns(c, "gores", sheet.Options{System: units.Imperial16})
 	var cut []bark.FlatGore
 	for _, g := range c.Skin.Flat.Gores {
 		if g.X >= 0 && g.State == bark.GoreCut {
@@ -137,13 +137,13 @@ func TestGorePatterns(t *testing.T) {
 		assert.InDelta(t, cut[i].Width*1000, f.X-a.X, 1e-6)
 	}
 	c.Skin = nil
-	assert.Empty(t, sheet.Patterns(c, "gores", units.Imperial16), "no widths, no gores")
+	assert.Empty(t, sheet.Patterns(c, "gores", sheet.Options{System: units.Imperial16}), "no widths, no gores")
 }
 
 // Half a rib's outer face is half its cut length.
 func TestSectionAndTipPatterns(t *testing.T) {
 	c := evaluated(design.Default())
-	sections := sheet.Patterns(c, "sections", units.Imperial16)
+	sections := sheet.Patterns(c, "sections", sheet.Options{System: units.Imperial16})
 	require.Len(t, sections, 4, "the middle, two thwarts and the end")
 	for _, p := range sections {
 		number := strings.TrimPrefix(p.Key, "section-")
@@ -154,7 +154,7 @@ func TestSectionAndTipPatterns(t *testing.T) {
 			}
 		}
 	}
-	tip := sheet.Patterns(c, "tip", units.Imperial16)[0]
+	tip := sheet.Patterns(c, "tip", sheet.Options{System: units.Imperial16})[0]
 	outline := tip.Lines[0].Points
 	assert.InDelta(t, c.Design.RibTipWidth*1000, outline[2].X-outline[1].X, 1e-9)
 	assert.InDelta(t, c.Frame.Ribs[0].Width*1000, outline[3].X-outline[0].X, 1e-9)
@@ -168,7 +168,7 @@ func TestStoryStick(t *testing.T) {
 	for _, ribs := range []float64{44, 45} {
 		p, _ := design.Lookup("ribs")
 		c := evaluated(p.Set(d, ribs))
-		stick := sheet.Patterns(c, "stick", units.Imperial16)[0]
+		stick := sheet.Patterns(c, "stick", sheet.Options{System: units.Imperial16})[0]
 		top := stick.Lines[0].Points[1].Y
 		at := map[int]bool{} // thousandths of a millimetre
 		for _, l := range stick.Lines[1:] {

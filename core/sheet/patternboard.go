@@ -1,7 +1,6 @@
 package sheet
 
 import (
-	"barkwright/core/frame"
 	"barkwright/core/geom"
 )
 
@@ -25,39 +24,14 @@ func headboardPattern(m maker) []Pattern {
 	return []Pattern{p.done()}
 }
 
-// sectionRibs are the ribs whose sections are drawn: the one nearest the middle,
-// the one nearest each other thwart, and the last.
-func (m maker) sectionRibs() []frame.Rib {
-	ribs := m.Frame.Ribs
-	chosen := []frame.Rib{ribs[0]}
-	add := func(r frame.Rib) {
-		if r.Number > chosen[len(chosen)-1].Number {
-			chosen = append(chosen, r)
-		}
-	}
-	for _, t := range m.Frame.Thwarts[1:] {
-		best := ribs[0]
-		for _, r := range ribs {
-			if abs(r.Run-t.Run) < abs(best.Run-t.Run) {
-				best = r
-			}
-		}
-		add(best)
-	}
-	add(ribs[len(ribs)-1])
-	return chosen
-}
-
-func abs(v float64) float64 { return max(v, -v) }
-
 // sectionPieces is how many straight pieces half a rib's section is drawn in.
 const sectionPieces = 120
 
 func sectionPatterns(m maker) []Pattern {
 	var out []Pattern
-	for _, r := range m.sectionRibs() {
-		name := "Rib " + ribName(r) + ", section"
-		p := Pattern{Key: "section-" + ribName(r), Name: name,
+	for _, r := range sectionRibs(m.Frame, m.Ribs) {
+		name := "Rib " + nameOfRib(r.Number) + ", section"
+		p := Pattern{Key: "section-" + nameOfRib(r.Number), Name: name,
 			Note: "The port half of the rib's outer face, inside bark and sheathing, to its tip. Turn it over on the centre line. Past the heels the plane leans with the rib."}
 		shape := r.Shape(m.Hull, sectionPieces)
 		p.draw(Cut, shape...)
@@ -68,20 +42,12 @@ func sectionPatterns(m maker) []Pattern {
 		if r.Bend.Radius > r.Thickness {
 			p.draw(Mark, inner...)
 		}
-		p.label(geom.Vec2{X: shape[0].X + 0.004, Y: (shape[0].Y + tip.Y) / 2}, "rib "+ribName(r)+", centre line")
+		p.label(geom.Vec2{X: shape[0].X + 0.004, Y: (shape[0].Y + tip.Y) / 2}, "rib "+nameOfRib(r.Number)+", centre line")
 		p.label(geom.Vec2{X: shape[0].X + 0.004, Y: (shape[0].Y+tip.Y)/2 - 0.007}, "cut "+m.length(r.Length)+", tip to tip")
 		p.Labels = append(p.Labels, Label{At: toPaper(geom.Vec2{X: tip.X - 0.022, Y: tip.Y - 0.0015}), Text: "tip", End: true})
 		out = append(out, p.done())
 	}
 	return out
-}
-
-// ribName is a rib's number as builders read it.
-func ribName(r frame.Rib) string {
-	if r.Alone() {
-		return "middle"
-	}
-	return decimal(float64(r.Number), 0)
 }
 
 // tipPattern is half the longest rib laid flat, from its middle to its tip, with
@@ -95,7 +61,7 @@ func tipPattern(m maker) []Pattern {
 		}
 	}
 	half, wide, tip := r.Length/2, r.Width/2, d.RibTipWidth/2
-	p := Pattern{Key: "tip", Name: "Rib taper and bevel", Note: "Half of rib " + ribName(r) + ", the longest, from its middle to its tip. For another rib keep the tip and slide the middle to its half length. Tips are cut at 45 degrees, the outer face long."}
+	p := Pattern{Key: "tip", Name: "Rib taper and bevel", Note: "Half of rib " + nameOfRib(r.Number) + ", the longest, from its middle to its tip. For another rib keep the tip and slide the middle to its half length. Tips are cut at 45 degrees, the outer face long."}
 	p.draw(Cut, geom.Vec2{X: -wide}, geom.Vec2{X: -tip, Y: half}, geom.Vec2{X: tip, Y: half}, geom.Vec2{X: wide})
 	p.draw(Centre, geom.Vec2{}, geom.Vec2{Y: half})
 	p.draw(Centre, geom.Vec2{X: -wide}, geom.Vec2{X: wide})

@@ -18,7 +18,7 @@ func gorePatterns(m maker) []Pattern {
 		if g.X < 0 {
 			continue
 		}
-		name := units.Count.Format(float64(number), m.system)
+		name := units.Count.Format(float64(number), m.System)
 		number++
 		if g.State != bark.GoreCut || len(g.After) < 2 {
 			continue

@@ -32,7 +32,7 @@ func stemPattern(m maker) []Pattern {
 	d := m.Design
 	outer, heel := m.stemPath()
 	p := Pattern{Key: "stem", Name: "Stem-piece", Note: "Two alike. The outer line is the stem's outer face, inside the bark. The heel is left solid; " +
-		units.Count.Format(float64(d.StemLaminations), m.system) + " laminations of " + units.Thickness.Format(m.Frame.Stem.Lamination, m.system) + " run from it to the head."}
+		units.Count.Format(float64(d.StemLaminations), m.System) + " laminations of " + units.Thickness.Format(m.Frame.Stem.Lamination, m.System) + " run from it to the head."}
 	p.draw(Cut, outer...)
 	last := len(outer) - 1
 	if m.bends() {
@@ -98,5 +98,5 @@ func (m maker) springback() string {
 	if s.FullyStraight {
 		return "laminations this thin may spring straight, so let them dry in the form"
 	}
-	return "a lashed stem may open to at most " + units.Ratio.Format(math.Round(s.High*100)/100, m.system) + " times its radius, so let it dry in the form"
+	return "a lashed stem may open to at most " + units.Ratio.Format(math.Round(s.High*100)/100, m.System) + " times its radius, so let it dry in the form"
 }

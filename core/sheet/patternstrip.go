@@ -106,11 +106,11 @@ func stickPattern(m maker) []Pattern {
 		p.draw(Mark, at(0, along), at(stickWidth, along))
 		p.label(at(stickWidth+0.003, along+0.0015), text+", "+m.length(along))
 	}
-	for i, r := range f.Ribs {
+	for _, r := range f.Ribs {
 		if r.Alone() {
 			continue
 		}
-		mark(r.Run, "rib "+ribName(f.Ribs[i]))
+		mark(r.Run, "rib "+nameOfRib(r.Number))
 	}
 	for i, g := range f.Lacing.Groups {
 		for _, hole := range g.Holes {
@@ -127,7 +127,7 @@ func stickPattern(m maker) []Pattern {
 }
 
 func (m maker) groupName(i int, g frame.Group) string {
-	name := "lacing " + units.Count.Format(float64(i), m.system)
+	name := "lacing " + units.Count.Format(float64(i), m.System)
 	if g.Thwart >= 0 {
 		name = frame.ThwartName(g.Thwart, len(m.Frame.Thwarts))
 	}

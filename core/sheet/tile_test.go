@@ -21,7 +21,7 @@ func patterns(d design.Design) map[string][]sheet.Pattern {
 	c := evaluated(d)
 	out := map[string][]sheet.Pattern{}
 	for _, k := range sheet.Kinds() {
-		out[k.Key] = sheet.Patterns(c, k.Key, units.Imperial16)
+		out[k.Key] = sheet.Patterns(c, k.Key, sheet.Options{System: units.Imperial16})
 	}
 	return out
 }
@@ -187,10 +187,10 @@ func TestPatternGoldens(t *testing.T) {
 	c := evaluated(design.Default())
 	for _, key := range []string{"headboard", "gores"} {
 		var b strings.Builder
-		require.NoError(t, sheet.Stack(sheet.Patterns(c, key, units.Imperial16)).SVG(&b, head))
+		require.NoError(t, sheet.Stack(sheet.Patterns(c, key, sheet.Options{System: units.Imperial16})).SVG(&b, head))
 		golden(t, key+".svg", b.String())
 	}
 	var b strings.Builder
-	require.NoError(t, sheet.PrintPatterns(&b, sheet.Patterns(c, "tip", units.Metric), head))
+	require.NoError(t, sheet.PrintPatterns(&b, sheet.Patterns(c, "tip", sheet.Options{System: units.Metric}), head))
 	golden(t, "tip-tiles.html", b.String())
 }

@@ -105,6 +105,7 @@ type page struct {
 	before       []answer.Number
 	beforeDesign design.Design
 	skin         skin
+	ribs         []int // whose sections are drawn
 	sheets       []*sheetRow
 	sheetsShown  *shownSheets
 	resting      js.Value // the timer of what waits for the control to rest
@@ -173,6 +174,7 @@ func (p *page) rest() {
 	p.showTables(false)
 	p.showWater()
 	p.showRecord()
+	p.readRibs()
 	p.say()
 	p.layOn()
 }

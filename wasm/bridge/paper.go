@@ -32,6 +32,7 @@ func (p *page) listenPaper() {
 	}
 	p.id("paper-sheets").Call("insertAdjacentHTML", "beforeend", sheets.String())
 	p.id("paper-patterns").Call("insertAdjacentHTML", "beforeend", patterns.String())
+	p.document.Call("querySelector", `input[name=pattern][value=sections]`).Call("closest", "label").Call("after", p.id("section-choice"))
 	p.id("drawing").Set("innerHTML", drawings.String())
 	p.id("table").Set("innerHTML", tables.String())
 	form := p.id("paper-form")
@@ -46,6 +47,7 @@ func (p *page) listenPaper() {
 			p.checkScale()
 		}
 	})
+	p.on(p.id("section-ribs"), "change", func(js.Value) { p.readRibs() })
 	p.on(js.Global(), "afterprint", func(js.Value) { p.clearPaper() })
 }
 
@@ -74,6 +76,22 @@ func (p *page) paper(what string) {
 	}
 }
 
+// readRibs reads which ribs' sections are wanted and says at the field which are
+// drawn; what cannot be read is named there, and what was last read stays.
+func (p *page) readRibs() {
+	field, f := p.id("section-ribs"), p.work.Canoe.Frame
+	ribs, err := sheet.ReadRibs(field.Get("value").String(), f.Ribs)
+	fault := ""
+	if err != nil {
+		fault = err.Error()
+	} else {
+		p.ribs = ribs
+	}
+	field.Call("setAttribute", "aria-invalid", err != nil)
+	setText(p.id("section-ribs-fault"), fault)
+	setText(p.id("section-ribs-echo"), "Drawn: "+sheet.SectionRibs(f, p.ribs)+".")
+}
+
 func (p *page) paperSays(text string) { setText(p.id("paper-says"), text) }
 
 // laidFlat is the canoe with its bark laid flat for the figures.
@@ -100,7 +118,7 @@ func (p *page) chosen(name string) (keys []string) {
 
 func (p *page) printChosen() {
 	c := p.laidFlat()
-	j := sheet.Job{Canoe: c, System: p.work.System, Head: p.paperHead(), Figures: p.figures(c), Sheets: p.chosen("sheet"), Patterns: p.chosen("pattern")}
+	j := sheet.Job{Canoe: c, System: p.work.System, Head: p.paperHead(), Figures: p.figures(c), Sheets: p.chosen("sheet"), Patterns: p.chosen("pattern"), Ribs: p.ribs}
 	if len(j.Sheets)+len(j.Patterns) == 0 {
 		p.paperSays("Nothing is chosen to print.")
 		return
@@ -155,7 +173,7 @@ func (p *page) figures(c core.Canoe) []sheet.Figure {
 
 // drawing is the pattern chosen to be handed over, empty where the boat has none.
 func (p *page) drawing() sheet.Pattern {
-	pattern := sheet.Stack(sheet.Patterns(p.laidFlat(), p.id("drawing").Get("value").String(), p.work.System))
+	pattern := sheet.Stack(sheet.Patterns(p.laidFlat(), p.id("drawing").Get("value").String(), sheet.Options{System: p.work.System, Ribs: p.ribs}))
 	if len(pattern.Lines) == 0 {
 		p.paperSays("This boat has none: there is nothing to draw.")
 	}

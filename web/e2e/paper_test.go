@@ -55,7 +55,7 @@ func (p *tab) printed(button string, on paper, cssSize bool) []byte {
 func stemTiles() []sheet.Tile {
 	c := core.Evaluate(design.Default())
 	c = c.WithFlat(core.LayFlat(c, bark.Resolution{Columns: 24, Rows: 8}, nil, nil))
-	return sheet.Patterns(c, "stem", units.Imperial16)[0].Tiles(sheet.Paper)
+	return sheet.Patterns(c, "stem", sheet.Options{System: units.Imperial16})[0].Tiles(sheet.Paper)
 }
 
 // blocks are the filled rectangles of a sheet of a breadth and height, mm.
