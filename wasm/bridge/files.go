@@ -8,6 +8,7 @@ import (
 	"syscall/js"
 
 	"barkwright/core/design"
+	"barkwright/core/sheet"
 )
 
 // listenFiles answers the controls that keep, save and open designs.
@@ -115,26 +116,8 @@ func (p *page) saveFile() {
 		p.fileSays(err.Error())
 		return
 	}
-	p.download(fileName(p.work.Entered.Name, "json"), "application/json", string(b))
+	p.download(sheet.FileName(p.work.Entered.Name, "", "json"), "application/json", string(b))
 	p.fileSays("Saved as a file with every design on this page.")
-}
-
-// fileName makes a plain file name from a design's name.
-func fileName(name, ending string) string {
-	plain := strings.Map(func(r rune) rune {
-		switch {
-		case r >= 'a' && r <= 'z', r >= 'A' && r <= 'Z', r >= '0' && r <= '9':
-			return r
-		}
-		return '-'
-	}, name)
-	for strings.Contains(plain, "--") {
-		plain = strings.ReplaceAll(plain, "--", "-")
-	}
-	if plain = strings.Trim(plain, "-"); plain == "" {
-		plain = "canoe"
-	}
-	return plain + "." + ending
 }
 
 // download hands the user a text as a file.

@@ -190,7 +190,7 @@ func (p *page) handOverSVG() {
 		p.paperSays(err.Error())
 		return
 	}
-	p.download(fileName(p.work.Canoe.Design.Name+" "+pattern.Key, "svg"), "image/svg+xml", b.String())
+	p.download(sheet.FileName(p.work.Canoe.Design.Name, p.id("drawing").Get("value").String(), "svg"), "image/svg+xml", b.String())
 	p.paperSays("Handed over as a file: one unit is one millimetre.")
 }
 
@@ -205,7 +205,7 @@ func (p *page) handOverCSV() {
 		p.paperSays(err.Error())
 		return
 	}
-	p.download(fileName(p.work.Canoe.Design.Name+" "+key, "csv"), "text/csv;charset=utf-8", b.String())
+	p.download(sheet.FileName(p.work.Canoe.Design.Name, key, "csv"), "text/csv;charset=utf-8", b.String())
 	p.paperSays("Handed over as a file.")
 }
 
