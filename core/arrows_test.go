@@ -21,7 +21,7 @@ var levels = [][]string{
 	{"core/hull"},
 	{"core/frame", "core/bark", "core/afloat"},
 	{"core/record", "core/gather"},
-	{"core"},
+	{"core", "core/file"},
 	{"core/answer"},
 	{"core/sheet"},
 	{"wasm/scene"},

@@ -6,6 +6,7 @@ import (
 	"github.com/stretchr/testify/assert"
 
 	"barkwright/core/design"
+	"barkwright/core/internal/check"
 	"barkwright/core/units"
 )
 
@@ -13,7 +14,7 @@ import (
 // to weigh to the last bit, and follow when the boat or their number changes.
 func TestCrewFollows(t *testing.T) {
 	const in, lb = units.Inch, units.Pound
-	d := with(t, "paddlers", 3.0, "paddlerMass", 187.3*lb, "seatHeight", 0.1)
+	d := check.With(t, "paddlers", 3.0, "paddlerMass", 187.3*lb, "seatHeight", 0.1)
 	half := 0.9 * 0.78 * 87
 	assert.InDelta(t, half, d.Aboard[0].X/in, 0.125, "to a quarter of an inch")
 	assert.Zero(t, d.Aboard[1].X)
@@ -26,5 +27,5 @@ func TestCrewFollows(t *testing.T) {
 	assert.InDelta(t, -20, d.Aboard[2].X/in, 1e-12, "moved ones stay")
 	assert.InDelta(t, 140, d.Aboard[2].Mass/lb, 1e-12)
 	assert.InDelta(t, 0.9*0.78*91, d.Aboard[0].X/in, 0.125)
-	assert.Zero(t, with(t, "paddlers", 1.0).Aboard[0].X, "one alone sits amidships")
+	assert.Zero(t, check.With(t, "paddlers", 1.0).Aboard[0].X, "one alone sits amidships")
 }

@@ -133,7 +133,7 @@ func readPart(d *Design, code, value string) error {
 	}
 	x, err := strconv.ParseFloat(value, 64)
 	v := x * SliderUnit(p, system)
-	if err != nil || math.IsNaN(v) || math.IsInf(v, 0) || p.whole() && (v != math.Round(v) || math.Abs(v) > math.MaxInt32) {
+	if err != nil || math.IsNaN(v) || math.IsInf(v, 0) || p.Whole() && (v != math.Round(v) || math.Abs(v) > math.MaxInt32) {
 		return fmt.Errorf("%s: the line gives %.20q, which is not its number.", p.Label, value)
 	}
 	p.put(d, v)

@@ -12,6 +12,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"barkwright/core/design"
+	"barkwright/core/internal/check"
 	"barkwright/core/units"
 )
 
@@ -28,7 +29,7 @@ func line(t testing.TB, d design.Design) string {
 
 func TestLineReads(t *testing.T) {
 	const in = units.Inch
-	d := with(t, "length", 180*in, "beam", 31.5*in, "depth", 0.305, "frameWidth", 24*in, "paddlerMass", 80.0, "cargoPosition", -12*in)
+	d := check.With(t, "length", 180*in, "beam", 31.5*in, "depth", 0.305, "frameWidth", 24*in, "paddlerMass", 80.0, "cargoPosition", -12*in)
 	d.Name = "Short & low_1"
 	assert.Equal(t, "barkwright1_L180_B31.5_D305m_Fw24_Pm80m_Cp-12_nShort%20%26%20low%5F1", line(t, d))
 	assert.Equal(t, "barkwright1", line(t, design.Default()))
@@ -38,7 +39,7 @@ func TestLineReads(t *testing.T) {
 // steps the same line.
 func TestLineRoundTrip(t *testing.T) {
 	const random = 80
-	for i, d := range append(randomDesigns(random, 2), design.Starting()...) {
+	for i, d := range append(check.SomeDesigns(random, 2), design.Starting()...) {
 		text := line(t, d)
 		back, err := design.ParseLine(text)
 		require.NoError(t, err)
@@ -137,7 +138,7 @@ func TestLineRefusals(t *testing.T) {
 }
 
 func FuzzParseLine(f *testing.F) {
-	for _, d := range append(randomDesigns(6, 3), design.Starting()...) {
+	for _, d := range append(check.SomeDesigns(6, 3), design.Starting()...) {
 		f.Add(line(f, d))
 	}
 	f.Add("barkwright1_L1e5_B-0_nx%41")

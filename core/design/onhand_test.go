@@ -2,7 +2,6 @@ package design_test
 
 import (
 	"math"
-	"math/rand/v2"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -36,20 +35,4 @@ func TestSheetOutOfRangeIsNamed(t *testing.T) {
 	assert.Equal(t, design.SheetWidthKey(1), faults[0].Key)
 	assert.Equal(t, `Sheet 2: a width from 4" to 10' 0" is taken.`, faults[0].Message(units.Imperial16))
 	assert.Equal(t, design.SheetLengthKey(1), faults[1].Key)
-}
-
-// Every list comes back from a file as it was written.
-func TestFilesKeepTheSheetsOnHand(t *testing.T) {
-	r := rand.New(rand.NewPCG(3, 3))
-	for n := range design.MostSheets + 1 {
-		d := design.Default()
-		for i := range n {
-			d.OnHand = d.OnHand.Put(i, design.Sheet{Width: 0.2 + r.Float64(), Length: 1 + 3*r.Float64()})
-		}
-		data, err := design.File{Designs: []design.Design{d}}.Encode()
-		require.NoError(t, err)
-		back, err := design.DecodeFile(data)
-		require.NoError(t, err)
-		assert.Equal(t, d, back.Designs[0])
-	}
 }

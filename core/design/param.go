@@ -61,6 +61,15 @@ func (p Param) Owned(d Design) bool { return d.Own&p.own != 0 }
 // Get returns the parameter's value in SI.
 func (p Param) Get(d Design) float64 { return p.get(d) }
 
+// Whole tells whether the parameter is kept as a whole number.
+func (p Param) Whole() bool { return p.Kind == units.Count }
+
+// Put sets the parameter in d, in SI, and nothing else.
+func (p Param) Put(d *Design, v float64) { p.put(d, v) }
+
+// Claim marks the parameter as set where it is one that follows.
+func (p Param) Claim(d *Design) { d.Own |= p.own }
+
 // Set returns d with the parameter at v, in SI, marked as set where it follows,
 // and every dependent parameter brought up to date. Counts are rounded to whole
 // numbers.

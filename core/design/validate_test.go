@@ -16,16 +16,6 @@ import (
 
 var systems = []units.System{units.Imperial16, units.Imperial8, units.Metric}
 
-// with returns the default with some parameters set, in SI, in the order given.
-func with(t testing.TB, values ...any) design.Design {
-	t.Helper()
-	d := design.Default()
-	for i := 0; i < len(values); i += 2 {
-		d = set(t, d, values[i].(string), values[i+1].(float64))
-	}
-	return d
-}
-
 func set(t testing.TB, d design.Design, key string, v float64) design.Design {
 	t.Helper()
 	p, ok := design.Lookup(key)
@@ -56,23 +46,23 @@ func TestRelations(t *testing.T) {
 		fit     float64 // inches
 		atLeast bool
 	}{
-		{"length", with(t, "length", 450*in), `more than the most that is taken. 37' 0" or less fits.`, 444, false},
-		{"thwarts", with(t, "thwarts", 4.0), `4 is even`, 0, false},
-		{"gunwaleEndHeight", with(t, "depth", 15*in, "gunwaleEndHeight", 14.75*in), `lower at its ends than the depth of 1' 3"`, 15, true},
-		{"endHeight", with(t, "endHeight", 20.25*in), `and its cap, 1' 8 3/8" high`, 20.375, true},
-		{"headSetback", with(t, "headSetback", 8.25*in), `set back too far`, 8, false},
-		{"headSetback", with(t, "overhang", 30*in, "heelLength", 10*in, "headSetback", 6.5*in), `60 %`, 6, false},
-		{"headSetback", with(t, "overhang", 0.5*in, "headSetback", 0.25*in), `set back too far`, 0, false},
-		{"rocker", with(t, "rocker", 6.5*in), `more than half the depth`, 6.25, false},
-		{"frameLength", with(t, "frameLength", 170.25*in), `4" shorter than the gunwales, which are 14' 6" from`, 170, false},
-		{"bedLength", with(t, "bedLength", 150*in), `shorter than the building frame of 13' 4"`, 160, true},
-		{"turnWidth", with(t, "turnWidth", 35.5*in), `outside the gunwales`, 35.28, false},
-		{"greatestBeam", with(t, "greatestBeam", 35*in), `choose none, or more`, 35.53, true},
-		{"heelLength", with(t, "length", 100*in, "overhang", 2*in, "heelLength", 27*in), `less than half-way`, 26, false},
-		{"stemWidth", with(t, "inwaleThickness", 0.5*in, "stemWidth", 1.0625*in), `broader than the two inwales, 1/2" each`, 1, false},
-		{"ribTipWidth", with(t, "ribTipWidth", 1.8125*in), `1 3/4" at the narrowest`, 1.75, false},
-		{"paddler2Place", with(t, "paddler2Place", -90*in), `7' 3" from amidships`, -87, true},
-		{"paddler1Place", with(t, "paddler1Place", 88*in), `Paddler 1 would be beyond`, 87, false},
+		{"length", check.With(t, "length", 450*in), `more than the most that is taken. 37' 0" or less fits.`, 444, false},
+		{"thwarts", check.With(t, "thwarts", 4.0), `4 is even`, 0, false},
+		{"gunwaleEndHeight", check.With(t, "depth", 15*in, "gunwaleEndHeight", 14.75*in), `lower at its ends than the depth of 1' 3"`, 15, true},
+		{"endHeight", check.With(t, "endHeight", 20.25*in), `and its cap, 1' 8 3/8" high`, 20.375, true},
+		{"headSetback", check.With(t, "headSetback", 8.25*in), `set back too far`, 8, false},
+		{"headSetback", check.With(t, "overhang", 30*in, "heelLength", 10*in, "headSetback", 6.5*in), `60 %`, 6, false},
+		{"headSetback", check.With(t, "overhang", 0.5*in, "headSetback", 0.25*in), `set back too far`, 0, false},
+		{"rocker", check.With(t, "rocker", 6.5*in), `more than half the depth`, 6.25, false},
+		{"frameLength", check.With(t, "frameLength", 170.25*in), `4" shorter than the gunwales, which are 14' 6" from`, 170, false},
+		{"bedLength", check.With(t, "bedLength", 150*in), `shorter than the building frame of 13' 4"`, 160, true},
+		{"turnWidth", check.With(t, "turnWidth", 35.5*in), `outside the gunwales`, 35.28, false},
+		{"greatestBeam", check.With(t, "greatestBeam", 35*in), `choose none, or more`, 35.53, true},
+		{"heelLength", check.With(t, "length", 100*in, "overhang", 2*in, "heelLength", 27*in), `less than half-way`, 26, false},
+		{"stemWidth", check.With(t, "inwaleThickness", 0.5*in, "stemWidth", 1.0625*in), `broader than the two inwales, 1/2" each`, 1, false},
+		{"ribTipWidth", check.With(t, "ribTipWidth", 1.8125*in), `1 3/4" at the narrowest`, 1.75, false},
+		{"paddler2Place", check.With(t, "paddler2Place", -90*in), `7' 3" from amidships`, -87, true},
+		{"paddler1Place", check.With(t, "paddler1Place", 88*in), `Paddler 1 would be beyond`, 87, false},
 	}
 	for _, row := range rows {
 		faults := design.Validate(row.d)

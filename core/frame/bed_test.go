@@ -9,6 +9,7 @@ import (
 
 	"barkwright/core/design"
 	"barkwright/core/frame"
+	"barkwright/core/internal/check"
 )
 
 // The post in the middle by hand on the default, inches: 12.5 of depth less 1 of
@@ -32,22 +33,22 @@ func TestPostsByHand(t *testing.T) {
 func TestRockerWithEqualBlockingMovesNoPostAmidships(t *testing.T) {
 	_, before := build(design.Default())
 	for _, rocker := range []float64{0, 1, 4} {
-		_, f := build(with(t, "rocker", rocker*inch, "endBlocking", rocker*inch))
+		_, f := build(check.With(t, "rocker", rocker*inch, "endBlocking", rocker*inch))
 		assert.InDelta(t, before.Bed.Posts[0].Length, f.Bed.Posts[0].Length, 1e-12)
 	}
-	_, unblocked := build(with(t, "rocker", 4*inch, "endBlocking", 1.5*inch))
+	_, unblocked := build(check.With(t, "rocker", 4*inch, "endBlocking", 1.5*inch))
 	assert.InDelta(t, before.Bed.Posts[0].Length-2.5*inch, unblocked.Bed.Posts[0].Length, 1e-12)
 }
 
 // A parabola through the bed's ends and its crown.
 func TestBedsCrown(t *testing.T) {
-	h, _ := build(with(t, "rocker", 0.0))
+	h, _ := build(check.With(t, "rocker", 0.0))
 	d := h.Design
 	assert.InDelta(t, d.BedCrown, frame.BedHeight(h, 0), 1e-12)
 	assert.InDelta(t, 0.75*d.BedCrown, frame.BedHeight(h, d.BedLength/4), 1e-12)
 	assert.InDelta(t, 0, frame.BedHeight(h, d.BedLength/2), 1e-12)
 	assert.Zero(t, frame.BedHeight(h, d.BedLength/2+1), "the ground beyond it is level")
-	blocked, _ := build(with(t, "rocker", 0.0, "endBlocking", 2*inch))
+	blocked, _ := build(check.With(t, "rocker", 0.0, "endBlocking", 2*inch))
 	assert.InDelta(t, 2*inch, frame.BedHeight(blocked, h.HeelX)-frame.BedHeight(h, h.HeelX), 1e-12)
 }
 
@@ -55,21 +56,21 @@ func TestBedsCrown(t *testing.T) {
 // a crowned bed is shorter than the bark there by 2/3 of the crown squared over
 // the half length, twice (the arc of a shallow parabola), taken to the heel.
 func TestSlackOfTheBark(t *testing.T) {
-	_, flat := build(with(t, "rocker", 0.0, "bedCrown", 0.0))
+	_, flat := build(check.With(t, "rocker", 0.0, "bedCrown", 0.0))
 	assert.InDelta(t, 0, flat.Bed.Slack, 1e-9)
-	h, crowned := build(with(t, "rocker", 0.0, "bedCrown", 3*inch))
+	h, crowned := build(check.With(t, "rocker", 0.0, "bedCrown", 3*inch))
 	half := h.Design.BedLength / 2
 	// Twice the integral of slope^2/2 to the heel, slope 2 crown x/half^2.
 	want := 4.0 / 3 * math.Pow(3*inch, 2) * math.Pow(h.HeelX, 3) / math.Pow(half, 4)
 	assert.InDelta(t, want, crowned.Bed.Slack, 0.002*want, "slope to the fourth left out: 0.1 %")
-	_, hollow := build(with(t, "rocker", 4*inch, "bedCrown", 0.0, "endBlocking", 0.0))
+	_, hollow := build(check.With(t, "rocker", 4*inch, "bedCrown", 0.0, "endBlocking", 0.0))
 	assert.Less(t, hollow.Bed.Slack, 0.0, "a rockered bottom is longer than a flat bed")
 }
 
 func TestStakes(t *testing.T) {
 	for _, d := range []design.Design{
-		design.Default(), with(t, "thwarts", 7.0), with(t, "thwarts", 3.0), with(t, "length", 400*inch, "thwarts", 9.0),
-		with(t, "frameLength", 150*inch), with(t, "frameLength", 164*inch), with(t, "frameLength", 100*inch),
+		design.Default(), check.With(t, "thwarts", 7.0), check.With(t, "thwarts", 3.0), check.With(t, "length", 400*inch, "thwarts", 9.0),
+		check.With(t, "frameLength", 150*inch), check.With(t, "frameLength", 164*inch), check.With(t, "frameLength", 100*inch),
 	} {
 		h, f := build(d)
 		end := d.FrameLength / 2
@@ -116,7 +117,7 @@ func TestCrosspieces(t *testing.T) {
 	assert.InDelta(t, (f.Thwarts[2].X+h.Design.FrameLength/2)/2, f.Bed.Crosspieces[3].X, 1e-12)
 	assert.InDelta(t, h.Design.FrameWidth, f.Bed.Crosspieces[0].OutToOut, 1e-12)
 	// With power 2 and fineness 1 the plan is a parabola.
-	p, _ := build(with(t, "frameFull", 2.0, "frameFine", 1.0))
+	p, _ := build(check.With(t, "frameFull", 2.0, "frameFine", 1.0))
 	for _, s := range []float64{0.2, 0.5, 0.9} {
 		assert.InDelta(t, p.Design.FrameWidth/2*(1-s*s), p.FrameHalfBreadth(s*p.Design.FrameLength/2), 1e-12)
 	}

@@ -11,6 +11,7 @@ import (
 	"barkwright/core/design"
 	"barkwright/core/frame"
 	"barkwright/core/geom"
+	"barkwright/core/internal/check"
 )
 
 // crosses tells whether two pieces of a path cross inside both.
@@ -71,7 +72,7 @@ func TestHeadboardsBreadths(t *testing.T) {
 // Tenons through both inwales at the gunwale's angle, the angle from the plan's
 // closed slope: for a parabolic plan beam x/xg^2.
 func TestThwartsEnds(t *testing.T) {
-	h, f := build(with(t, "beamFull", 2.0, "beamFine", 1.0))
+	h, f := build(check.With(t, "beamFull", 2.0, "beamFine", 1.0))
 	d := h.Design
 	for i, thwart := range f.Thwarts {
 		slope := d.Beam * thwart.X / (h.GunwaleX * h.GunwaleX)

@@ -41,7 +41,7 @@ const exampleFull, exampleFine = 1.36, 1.02
 func example(t testing.TB, middlePost, endPost float64) hull.Hull {
 	p := published(t)
 	half := p["half length"].low
-	d := with(t, "overhang", 12*inch, "beam", p["thwart shoulder0"].low*inch, "beamFull", exampleFull, "beamFine", exampleFine,
+	d := check.With(t, "overhang", 12*inch, "beam", p["thwart shoulder0"].low*inch, "beamFull", exampleFull, "beamFine", exampleFine,
 		"sheerSweep", 2.0, "gunwaleEndHeight", 20*inch, "endHeight", 25*inch, "rocker", 0.0, "bedLength", p["bed length"].low*inch, "bedCrown", p["bed crown"].low*inch,
 		"frameLength", 180*inch, "inwaleThickness", 1.5*inch, "inwaleDepth", 1.5*inch,
 		"thwart1", p["thwart run1"].low/half, "thwart2", p["thwart run2"].low/half,

@@ -15,6 +15,7 @@ import (
 	"barkwright/core/design"
 	"barkwright/core/frame"
 	"barkwright/core/hull"
+	"barkwright/core/internal/check"
 	"barkwright/core/units"
 )
 
@@ -30,17 +31,17 @@ func TestFrameFaults(t *testing.T) {
 		mends     bool
 		d         design.Design
 	}{
-		{"thwart1", "under 6\" along the gunwale", true, with(t, "thwarts", 3.0, "length", 100*inch, "overhang", 20*inch, "thwart1", 0.1)},
-		{"thwart2", "under 6\" along the gunwale", true, with(t, "thwart1", 0.6, "thwart2", 0.62)},
-		{"thwart2", "inboard of it", true, with(t, "thwart1", 0.6, "thwart2", 0.4)},
-		{"headboard", "2\" or more outside the last thwart", true, with(t, "thwart2", 0.9, "headboard", 9*inch)},
-		{"headboard", "outside the last thwart", false, with(t, "thwart2", 0.97)},
-		{"ribs", "leave none", true, with(t, "thwarts", 9.0, "ribs", 8.0)},
-		{"ribs", "2 1/4\" wide where they stand", true, with(t, "ribs", 90.0)},
-		{"groupHoles", "does not fit between the tips", true, with(t, "groupHoles", 8.0)},
-		{"groupHoles", "does not fit between the tips", false, with(t, "ribs", 70.0, "ribTipWidth", 1.75*inch, "holeSpacing", 1*inch)},
-		{"bedCrown", "A post would be", true, with(t, "depth", 7*inch, "inwaleDepth", 2.5*inch, "bedCrown", 5*inch, "bedLength", 150*inch, "frameLength", 140*inch)},
-		{"bedCrown", "blocks under the heels", false, with(t, "depth", 7*inch, "inwaleDepth", 2.5*inch, "barkThickness", 0.3*inch, "rocker", 3.5*inch, "endBlocking", 0.0, "bedCrown", 0.0)},
+		{"thwart1", "under 6\" along the gunwale", true, check.With(t, "thwarts", 3.0, "length", 100*inch, "overhang", 20*inch, "thwart1", 0.1)},
+		{"thwart2", "under 6\" along the gunwale", true, check.With(t, "thwart1", 0.6, "thwart2", 0.62)},
+		{"thwart2", "inboard of it", true, check.With(t, "thwart1", 0.6, "thwart2", 0.4)},
+		{"headboard", "2\" or more outside the last thwart", true, check.With(t, "thwart2", 0.9, "headboard", 9*inch)},
+		{"headboard", "outside the last thwart", false, check.With(t, "thwart2", 0.97)},
+		{"ribs", "leave none", true, check.With(t, "thwarts", 9.0, "ribs", 8.0)},
+		{"ribs", "2 1/4\" wide where they stand", true, check.With(t, "ribs", 90.0)},
+		{"groupHoles", "does not fit between the tips", true, check.With(t, "groupHoles", 8.0)},
+		{"groupHoles", "does not fit between the tips", false, check.With(t, "ribs", 70.0, "ribTipWidth", 1.75*inch, "holeSpacing", 1*inch)},
+		{"bedCrown", "A post would be", true, check.With(t, "depth", 7*inch, "inwaleDepth", 2.5*inch, "bedCrown", 5*inch, "bedLength", 150*inch, "frameLength", 140*inch)},
+		{"bedCrown", "blocks under the heels", false, check.With(t, "depth", 7*inch, "inwaleDepth", 2.5*inch, "barkThickness", 0.3*inch, "rocker", 3.5*inch, "endBlocking", 0.0, "bedCrown", 0.0)},
 	}
 	for _, row := range rows {
 		found := false

@@ -11,13 +11,14 @@ import (
 	"barkwright/core/frame"
 	"barkwright/core/geom"
 	"barkwright/core/hull"
+	"barkwright/core/internal/check"
 	"barkwright/core/wood"
 )
 
 // A sheer of power 2 is a parabola y = a x^2, tightest at its vertex, radius
 // 1/(2a), a the rise over the half length squared.
 func TestSheerParabola(t *testing.T) {
-	h, f := build(with(t, "gunwaleEndSplits", 1.0, "sheerSweep", 2.0))
+	h, f := build(check.With(t, "gunwaleEndSplits", 1.0, "sheerSweep", 2.0))
 	a := (h.Design.GunwaleEndHeight - h.Design.Depth) / (h.GunwaleX * h.GunwaleX)
 	for _, b := range []frame.GunwaleBend{f.Gunwales.InwaleSheer, f.Gunwales.OutwaleSheer} {
 		assert.InEpsilon(t, 1/(2*a), b.Radius, 1e-5, "differences over a millimetre")
@@ -28,7 +29,7 @@ func TestSheerParabola(t *testing.T) {
 // A plan of power 2 and fineness 1 is a parabola too: beam over 2, over the half
 // length squared.
 func TestPlanParabola(t *testing.T) {
-	h, f := build(with(t, "beamFull", 2.0, "beamFine", 1.0))
+	h, f := build(check.With(t, "beamFull", 2.0, "beamFine", 1.0))
 	a := h.Design.Beam / 2 / (h.GunwaleX * h.GunwaleX)
 	assert.InEpsilon(t, 1/(2*a), f.Gunwales.InwalePlan.Radius, 1e-5)
 	assert.InDelta(t, 0, f.Gunwales.InwalePlan.X, 1e-3)
@@ -36,7 +37,7 @@ func TestPlanParabola(t *testing.T) {
 
 // A straight timber has a number: the largest radius spoken of.
 func TestLevelGunwaleIsStraight(t *testing.T) {
-	_, f := build(with(t, "gunwaleEndHeight", 12.5*inch, "endHeight", 13*inch, "overhang", 0.0, "headSetback", 0.0))
+	_, f := build(check.With(t, "gunwaleEndHeight", 12.5*inch, "endHeight", 13*inch, "overhang", 0.0, "headSetback", 0.0))
 	assert.InDelta(t, 1e4, f.Gunwales.InwaleSheer.Radius, 1)
 	assert.Equal(t, wood.WithinGuide, f.Gunwales.InwaleSheer.Verdict)
 	// With no overhang no outwale runs past the gunwale's end.
@@ -49,7 +50,7 @@ func TestLevelGunwaleIsStraight(t *testing.T) {
 // along, the difference of the slopes over the run; it is tightest where it is
 // least steep.
 func TestOutwalePastTheGunwalesEnd(t *testing.T) {
-	h, f := build(with(t, "gunwaleEndSplits", 1.0))
+	h, f := build(check.With(t, "gunwaleEndSplits", 1.0))
 	d := h.Design
 	run := h.HeadX - h.GunwaleX
 	// The sheer's slope at its end, led on from a centimetre and half of one short.
@@ -64,7 +65,7 @@ func TestOutwalePastTheGunwalesEnd(t *testing.T) {
 	assert.InDelta(t, h.GunwaleX, b.X, 3e-3)
 	assert.Equal(t, d.OutwaleDepth, b.Thickness)
 
-	_, split := build(with(t, "gunwaleEndSplits", 4.0))
+	_, split := build(check.With(t, "gunwaleEndSplits", 4.0))
 	four := split.Gunwales.OutwaleEnd
 	assert.InDelta(t, d.OutwaleDepth/4, four.Thickness, 1e-12)
 	assert.InDelta(t, b.Radius-d.OutwaleDepth*3/8, four.Radius, 1e-9, "the innermost of four")
@@ -73,7 +74,7 @@ func TestOutwalePastTheGunwalesEnd(t *testing.T) {
 
 // The layers offered are within guide and one fewer is not.
 func TestMendedGunwales(t *testing.T) {
-	d := with(t, "gunwaleCondition", float64(wood.Dry), "sheerSweep", 8.0, "gunwaleEndSplits", 1.0)
+	d := check.With(t, "gunwaleCondition", float64(wood.Dry), "sheerSweep", 8.0, "gunwaleEndSplits", 1.0)
 	g := frame.Build(hull.New(d)).Gunwales
 	mended := 0
 	for _, b := range []frame.GunwaleBend{g.InwalePlan, g.InwaleSheer, g.OutwalePlan, g.OutwaleSheer, g.OutwaleEnd} {
@@ -117,8 +118,8 @@ func TestGunwaleLengths(t *testing.T) {
 // there, however many layers its ends have.
 func TestSplitsMendTheEndsOnly(t *testing.T) {
 	pairs := []any{"gunwaleCondition", float64(wood.Dry), "sheerSweep", 1.5, "gunwaleEndHeight", 40 * inch, "endHeight", 45 * inch}
-	_, whole := build(with(t, append(pairs, "gunwaleEndSplits", 1.0)...))
-	_, split := build(with(t, append(pairs, "gunwaleEndSplits", 4.0)...))
+	_, whole := build(check.With(t, append(pairs, "gunwaleEndSplits", 1.0)...))
+	_, split := build(check.With(t, append(pairs, "gunwaleEndSplits", 4.0)...))
 	assert.Less(t, whole.Gunwales.InwaleSheer.X, 0.5)
 	assert.Equal(t, whole.Gunwales.InwaleSheer, split.Gunwales.InwaleSheer)
 	assert.Equal(t, 1, split.Gunwales.InwaleSheer.Layers)

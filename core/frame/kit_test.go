@@ -5,9 +5,6 @@ import (
 	"math/rand/v2"
 	"reflect"
 	"strconv"
-	"testing"
-
-	"github.com/stretchr/testify/require"
 
 	"barkwright/core/design"
 	"barkwright/core/frame"
@@ -20,18 +17,6 @@ const (
 	inch = units.Inch
 	foot = units.Foot
 )
-
-// with returns the default with some parameters set, in SI, in the order given.
-func with(t testing.TB, values ...any) design.Design {
-	t.Helper()
-	d := design.Default()
-	for i := 0; i < len(values); i += 2 {
-		p, ok := design.Lookup(values[i].(string))
-		require.True(t, ok, values[i])
-		d = p.Set(d, values[i+1].(float64))
-	}
-	return d
-}
 
 func build(d design.Design) (hull.Hull, frame.Frame) {
 	h := hull.New(d)

@@ -11,6 +11,7 @@ import (
 	"barkwright/core/design"
 	"barkwright/core/frame"
 	"barkwright/core/hull"
+	"barkwright/core/internal/check"
 )
 
 // One turn by hand on the default, inches: across inwale 1, outwale 1/2 and bark
@@ -30,7 +31,7 @@ func TestTurnAndGroupByHand(t *testing.T) {
 // practice, no published source; with the seams it makes the 500 to 600 ft of
 // split root that is spoken of.
 func TestFifteenFootCanoesLacing(t *testing.T) {
-	_, f := build(with(t, "length", 15*foot, "ribs", 40.0))
+	_, f := build(check.With(t, "length", 15*foot, "ribs", 40.0))
 	t.Logf("lacing %.0f ft in %d groups, %d pegs", f.Lacing.Total/foot, f.Lacing.Count, f.Lacing.Pegs)
 	assert.Equal(t, 82, f.Lacing.Count)
 	assert.GreaterOrEqual(t, f.Lacing.Total/foot, 400.0)
@@ -42,7 +43,7 @@ func TestFifteenFootCanoesLacing(t *testing.T) {
 func TestGroupsByRibs(t *testing.T) {
 	for _, ribs := range []int{38, 39, 40, 41, 44, 45} {
 		for _, thwarts := range []float64{3, 5, 7} {
-			_, f := build(with(t, "thwarts", thwarts, "ribs", float64(ribs)))
+			_, f := build(check.With(t, "thwarts", thwarts, "ribs", float64(ribs)))
 			assert.Equal(t, 2*(ribs+1+ribs%2), f.Lacing.Count, "%d ribs, %v thwarts", ribs, thwarts)
 			at := map[int]int{}
 			for _, g := range f.Lacing.Groups {
@@ -62,7 +63,7 @@ func TestGroupsByRibs(t *testing.T) {
 // between groups; every other group is pegged. Common practice, no published source.
 func TestHolesAndPegs(t *testing.T) {
 	for _, ribs := range []float64{44, 45} {
-		h, f := build(with(t, "ribs", ribs))
+		h, f := build(check.With(t, "ribs", ribs))
 		require.Empty(t, frame.Faults(h))
 		pegs := 0
 		for i, g := range f.Lacing.Groups {
@@ -79,7 +80,7 @@ func TestHolesAndPegs(t *testing.T) {
 		assert.Equal(t, pegs-2, f.Lacing.Pegs, "the middle group stands once a side, the others twice")
 		standsClear(t, h.Design, f)
 	}
-	_, third := build(with(t, "pegEvery", 3.0))
+	_, third := build(check.With(t, "pegEvery", 3.0))
 	assert.False(t, third.Lacing.Groups[1].Pegged || third.Lacing.Groups[2].Pegged)
 	assert.True(t, third.Lacing.Groups[3].Pegged)
 }
@@ -88,7 +89,7 @@ func TestHolesAndPegs(t *testing.T) {
 // so 3/4 and 1 1/4 either side. The next group stands midway of what is left up
 // to the tip of the next rib.
 func TestGroupSplitRoundTheMiddleRib(t *testing.T) {
-	_, f := build(with(t, "ribs", 45.0))
+	_, f := build(check.With(t, "ribs", 45.0))
 	for i, want := range []float64{-1.25, -0.75, 0.75, 1.25} {
 		assert.InDelta(t, want, f.Lacing.Groups[0].Holes[i]/inch, 1e-9)
 	}
@@ -97,7 +98,7 @@ func TestGroupSplitRoundTheMiddleRib(t *testing.T) {
 	after := f.Ribs[1].Run - 0.5*inch - next.Holes[3]
 	assert.InDelta(t, before, after, 1e-9)
 	assert.Greater(t, before, 0.0)
-	_, five := build(with(t, "ribs", 45.0, "groupHoles", 5.0))
+	_, five := build(check.With(t, "ribs", 45.0, "groupHoles", 5.0))
 	for i, want := range []float64{-1.25, -0.75, 0.75, 1.25, 1.75} {
 		assert.InDelta(t, want, five.Lacing.Groups[0].Holes[i]/inch, 1e-9)
 	}

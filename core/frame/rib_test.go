@@ -37,7 +37,7 @@ func TestRibsDealtByLargestRemainder(t *testing.T) {
 		want []int
 	}{{20, []int{5, 3, 2}}, {21, []int{5, 3, 2}}, {18, []int{4, 3, 2}}, {32, []int{7, 5, 4}}} {
 		// 32: 16 want 7.11, 5.33, 3.56: wholes 7, 5, 3, the one over to the last.
-		_, f := build(with(t, "thwart1", share(4.0/9), "thwart2", share(7.0/9), "ribs", float64(row.ribs)))
+		_, f := build(check.With(t, "thwart1", share(4.0/9), "thwart2", share(7.0/9), "ribs", float64(row.ribs)))
 		assert.Equal(t, row.want, counts(f), "%d ribs", row.ribs)
 	}
 }
@@ -46,7 +46,7 @@ func TestRibsDealtByLargestRemainder(t *testing.T) {
 // thwart, a whole one before the headboard and beside a rib under the middle thwart.
 func TestRibMarks(t *testing.T) {
 	for _, ribs := range []float64{44, 45} {
-		h, f := build(with(t, "ribs", ribs))
+		h, f := build(check.With(t, "ribs", ribs))
 		total := 0
 		for i, r := range f.Ribs {
 			total += 2
@@ -84,7 +84,7 @@ func TestRibMarks(t *testing.T) {
 // and Chapelle 1964, p. 52, the same with the last three or four amidships).
 func TestFittingOrder(t *testing.T) {
 	for _, ribs := range []float64{8, 9, 44, 45, 110} {
-		d := with(t, "ribs", ribs)
+		d := check.With(t, "ribs", ribs)
 		d.RibWidthMid, d.RibWidthEnd, d.RibTipWidth = 0.5*inch, 0.5*inch, 0.5*inch
 		_, f := build(d)
 		seen := map[int]bool{}
@@ -111,7 +111,7 @@ func TestFittingOrder(t *testing.T) {
 // geometry): the rib drawn point by point is as long as the number says, and the
 // inner face with its bevels at 45 degrees is shorter by t (turning + 1) a side.
 func TestRibLengthIsThatOfItsShape(t *testing.T) {
-	for _, d := range []design.Design{design.Default(), with(t, "greatestBeam", 38*inch), with(t, "bilge", 0.5)} {
+	for _, d := range []design.Design{design.Default(), check.With(t, "greatestBeam", 38*inch), check.With(t, "bilge", 0.5)} {
 		h, f := build(d)
 		for _, r := range f.Ribs {
 			if r.Bend.WillNotFit {
@@ -143,7 +143,7 @@ func TestRibWidthsAndThicknesses(t *testing.T) {
 		assert.InDelta(t, (1-share)*d.RibWidthMid+share*d.RibWidthEnd, r.Width, 1e-12)
 		assert.Less(t, r.Width, r.Spacing)
 	}
-	_, odd := build(with(t, "ribs", 45.0))
+	_, odd := build(check.With(t, "ribs", 45.0))
 	assert.InDelta(t, d.RibWidthMid, odd.Ribs[0].Width, 1e-12)
 	assert.InDelta(t, d.RibThickness, odd.Ribs[0].Thickness, 1e-12)
 }
@@ -171,7 +171,7 @@ func TestOnlyBrokenRibsAreTooTightOnOpening(t *testing.T) {
 
 // Ribs inside a row of broken ones are not broken for being too tight farther in.
 func TestBrokenRibsStandAtTheEnd(t *testing.T) {
-	_, f := build(with(t, "ribThicknessEnd", 0.75*inch, "ribThickness", 0.75*inch))
+	_, f := build(check.With(t, "ribThicknessEnd", 0.75*inch, "ribThickness", 0.75*inch))
 	n := len(f.Ribs)
 	for i, r := range f.Ribs {
 		assert.Equal(t, wood.TooTight, r.Bend.Verdict)
@@ -191,7 +191,7 @@ func TestMeasuredBulgingBoatsRib(t *testing.T) {
 	}
 	in := func(column string) float64 { return m.Float(t, column) * inch }
 	overhang := (in("length_overall_in") - in("length_over_gunwales_in")) / 2
-	_, f := build(with(t, "length", in("length_overall_in"), "overhang", overhang, "beam", in("beam_inside_gunwales_in"),
+	_, f := build(check.With(t, "length", in("length_overall_in"), "overhang", overhang, "beam", in("beam_inside_gunwales_in"),
 		"greatestBeam", in("beam_in"), "depth", in("depth_amidships_in"), "gunwaleEndHeight", in("rail_headboard_in"),
 		"endHeight", in("end_height_in"), "beamFull", 1.9, "beamFine", 1.2, "inwaleThickness", 1*inch,
 		"ribThickness", 0.375*inch, "ribThicknessEnd", 0.25*inch))

@@ -7,6 +7,7 @@ import (
 
 	"barkwright/core/design"
 	"barkwright/core/frame"
+	"barkwright/core/internal/check"
 	"barkwright/core/units"
 )
 
@@ -15,7 +16,7 @@ import (
 // the lacing's holes.
 func TestScaling(t *testing.T) {
 	const k = 1.5
-	small := with(t, "ribs", 45.0)
+	small := check.With(t, "ribs", 45.0)
 	large := small
 	for _, p := range design.Params() {
 		switch p.Kind {

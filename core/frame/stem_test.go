@@ -11,6 +11,7 @@ import (
 	"barkwright/core/frame"
 	"barkwright/core/geom"
 	"barkwright/core/hull"
+	"barkwright/core/internal/check"
 	"barkwright/core/wood"
 )
 
@@ -60,9 +61,9 @@ func TestStemSplits(t *testing.T) {
 	assert.LessOrEqual(t, s.Within.Laminations, 6, "the six of the published stem are enough on opening")
 	assert.GreaterOrEqual(t, s.Within.Laminations, s.Limit.Laminations)
 	assert.Equal(t, int(math.Ceil(math.Log2(float64(s.Within.Laminations)))), s.Within.Rounds)
-	fewer := frame.Build(hull.New(with(t, "stemLaminations", float64(s.Within.Laminations-1)))).Stem
+	fewer := frame.Build(hull.New(check.With(t, "stemLaminations", float64(s.Within.Laminations-1)))).Stem
 	assert.NotEqual(t, wood.WithinGuide, fewer.Innermost().Verdict)
-	enough := frame.Build(hull.New(with(t, "stemLaminations", float64(s.Within.Laminations)))).Stem
+	enough := frame.Build(hull.New(check.With(t, "stemLaminations", float64(s.Within.Laminations)))).Stem
 	assert.Equal(t, wood.WithinGuide, enough.Innermost().Verdict)
 }
 

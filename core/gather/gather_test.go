@@ -5,13 +5,13 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
-	"github.com/stretchr/testify/require"
 
 	"barkwright/core/bark"
 	"barkwright/core/design"
 	"barkwright/core/frame"
 	"barkwright/core/gather"
 	"barkwright/core/hull"
+	"barkwright/core/internal/check"
 	"barkwright/core/units"
 )
 
@@ -20,23 +20,13 @@ func list(d design.Design) gather.List {
 	return gather.Gather(h, frame.Build(h), bark.Plan(h))
 }
 
-func with(t *testing.T, pairs ...any) design.Design {
-	d := design.Default()
-	for i := 0; i < len(pairs); i += 2 {
-		p, ok := design.Lookup(pairs[i].(string))
-		require.True(t, ok)
-		d = p.Set(d, pairs[i+1].(float64))
-	}
-	return d
-}
-
 const inch = units.Inch
 
 // Weights of bark canoes of known size. Steele 1880: 18 to 20 ft Maine birches,
 // 85 to 115 lb; the model boat is 19 ft, 32 in, 12 in deep with the default's
 // timber, and its own range must meet the printed one.
 func TestWeightMeetsPublished(t *testing.T) {
-	w := list(with(t, "length", 228*inch, "beam", 34*inch, "depth", 13*inch, "ribThickness", 0.4375*inch, "ribWidthMid", 3*inch, "inwaleThickness", 1.25*inch, "inwaleDepth", 1.25*inch)).Weight
+	w := list(check.With(t, "length", 228*inch, "beam", 34*inch, "depth", 13*inch, "ribThickness", 0.4375*inch, "ribWidthMid", 3*inch, "inwaleThickness", 1.25*inch, "inwaleDepth", 1.25*inch)).Weight
 	t.Logf("19 ft: %.0f to %.0f lb", w.Low/units.Pound, w.High/units.Pound)
 	assert.Less(t, w.Low, 115*units.Pound)
 	assert.Greater(t, w.High, 85*units.Pound)
@@ -104,7 +94,7 @@ func TestWeightScales(t *testing.T) {
 
 // A log gives what its pieces fill: the fuller the list, the thicker the log.
 func TestLogs(t *testing.T) {
-	few, many := list(with(t, "ribs", 30.0)), list(with(t, "ribs", 44.0))
+	few, many := list(check.With(t, "ribs", 30.0)), list(check.With(t, "ribs", 44.0))
 	for i := range few.Logs {
 		assert.Equal(t, math.Pi*few.Logs[i].Diameter, few.Logs[i].Girth)
 		if few.Logs[i].Log == gather.RibLog {

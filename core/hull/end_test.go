@@ -10,6 +10,7 @@ import (
 	"barkwright/core/design"
 	"barkwright/core/geom"
 	"barkwright/core/hull"
+	"barkwright/core/internal/check"
 )
 
 // Over the whole reach of endFull and the setback the end bends one way only, its
@@ -19,7 +20,7 @@ func TestEndCurve(t *testing.T) {
 	for _, heel := range []float64{24, 30, 40} {
 		for full := 0.2; full <= 1.001; full += 0.05 {
 			for setback := 0.0; setback <= 14; setback++ {
-				d := with(t, "overhang", 16*inch, "heelLength", heel*inch, "endFull", full, "headSetback", setback*inch)
+				d := check.With(t, "overhang", 16*inch, "heelLength", heel*inch, "endFull", full, "headSetback", setback*inch)
 				require.Empty(t, faultsOf(d), "heel %v full %v setback %v", heel, full, setback)
 				e := hull.New(d).End
 				require.False(t, math.IsInf(e.TightestRadius, 0))

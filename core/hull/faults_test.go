@@ -16,18 +16,6 @@ import (
 
 const inch = units.Inch
 
-// with returns the default with some parameters set, in SI, in the order given.
-func with(t testing.TB, values ...any) design.Design {
-	t.Helper()
-	d := design.Default()
-	for i := 0; i < len(values); i += 2 {
-		p, ok := design.Lookup(values[i].(string))
-		require.True(t, ok, values[i])
-		d = p.Set(d, values[i+1].(float64))
-	}
-	return d
-}
-
 // faultsOf returns everything wrong with a design that stops short of the frame.
 func faultsOf(d design.Design) []design.Fault {
 	if faults := design.Validate(d); faults != nil {
@@ -47,12 +35,12 @@ func TestShapeFaults(t *testing.T) {
 		key, says string
 		d         design.Design
 	}{
-		{"frameWidth", "outside the bark", with(t, "frameWidth", 36*inch, "turnWidth", 25*inch)},
-		{"frameLength", "outside the bark", with(t, "frameLength", 170*inch, "frameFull", 4.0, "frameFine", 0.8)},
-		{"greatestBeam", "lean in by", with(t, "depth", 12.5*inch, "greatestBeam", 70*inch)},
-		{"overhang", "outside the curve", with(t, "overhang", 0.5*inch, "endHeight", 36*inch, "endFull", 0.2)},
-		{"rocker", "so steeply at the heels", with(t, "rocker", 6*inch, "rockerSpread", 8.0, "heelLength", 40*inch, "endHeight", 21*inch)},
-		{"endHeight", "over the head", with(t, "sheerSweep", 10.0, "overhang", 30*inch, "endHeight", 21*inch)},
+		{"frameWidth", "outside the bark", check.With(t, "frameWidth", 36*inch, "turnWidth", 25*inch)},
+		{"frameLength", "outside the bark", check.With(t, "frameLength", 170*inch, "frameFull", 4.0, "frameFine", 0.8)},
+		{"greatestBeam", "lean in by", check.With(t, "depth", 12.5*inch, "greatestBeam", 70*inch)},
+		{"overhang", "outside the curve", check.With(t, "overhang", 0.5*inch, "endHeight", 36*inch, "endFull", 0.2)},
+		{"rocker", "so steeply at the heels", check.With(t, "rocker", 6*inch, "rockerSpread", 8.0, "heelLength", 40*inch, "endHeight", 21*inch)},
+		{"endHeight", "over the head", check.With(t, "sheerSweep", 10.0, "overhang", 30*inch, "endHeight", 21*inch)},
 	}
 	for _, row := range rows {
 		require.Empty(t, design.Validate(row.d), row.key)

@@ -19,7 +19,7 @@ func measuredM1(t testing.TB) design.Design {
 			continue
 		}
 		overall, gunwales := row.Float(t, "length_overall_in"), row.Float(t, "length_over_gunwales_in")
-		return with(t,
+		return check.With(t,
 			"length", overall*inch, "overhang", (overall-gunwales)/2*inch,
 			"beam", row.Float(t, "beam_inside_gunwales_in")*inch,
 			"depth", row.Float(t, "depth_amidships_in")*inch,

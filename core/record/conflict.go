@@ -16,8 +16,8 @@ type Conflict struct {
 	Data, Aside []int
 }
 
-// most is how many measurements one record may hold: it bounds the time of a fit.
-const most = 400
+// MostData is how many measurements one record may hold: it bounds the time of a fit.
+const MostData = 400
 
 // read goes over the record once and sets aside what cannot stand.
 func read(data []Datum, s units.System) *reading {
@@ -55,8 +55,8 @@ func (r *reading) checkAlone(i int) {
 	}
 	finite := func(v float64) bool { return math.Abs(v) < 1e6 }
 	switch {
-	case i >= most:
-		r.conflict(fmt.Sprintf("A record holds at most %d measurements; this one is left out.", most), i)
+	case i >= MostData:
+		r.conflict(fmt.Sprintf("A record holds at most %d measurements; this one is left out.", MostData), i)
 	case !finite(d.Value) || !finite(d.At.Distance) || !finite(d.Tolerance) || d.At.Distance < 0:
 		r.conflict(d.Kind.String()+": this is not a measurement of a boat.", i)
 	case d.Number > furthest && d.Kind != Bay || d.Number > furthest+1:
@@ -85,7 +85,7 @@ func parameter(key string) design.Param {
 
 // checkTwice sets aside what is recorded a second time and differently.
 func (r *reading) checkTwice() {
-	for j, b := range r.data[:min(most, len(r.data))] {
+	for j, b := range r.data[:min(MostData, len(r.data))] {
 		for i, a := range r.data[:j] {
 			if a.Kind != b.Kind || a.Number != b.Number || a.Aft() != b.Aft() || r.aside[i] || r.aside[j] {
 				continue

@@ -18,9 +18,8 @@ type Refusal struct {
 const (
 	// longestPaste is in bytes and mostRows in lines: a record has under a hundred.
 	longestPaste = 1 << 16
-	mostRows     = 2 * most
+	mostRows     = 2 * MostData
 	longestEcho  = 40
-	longestNote  = 200
 )
 
 // Read reads a table pasted from a spreadsheet: a row for each measurement, its

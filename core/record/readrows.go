@@ -31,10 +31,17 @@ func (d *Datum) remark(cells []string, s units.System) {
 		}
 		notes = append(notes, cell)
 	}
-	d.Note = strings.Join(notes, "; ")
-	if r := []rune(d.Note); len(r) > longestNote {
-		d.Note = string(r[:longestNote])
+	d.Note = ShortNote(strings.Join(notes, "; "))
+}
+
+const longestNote = 200 // letters
+
+// ShortNote is a note as far as it is kept.
+func ShortNote(text string) string {
+	if r := []rune(text); len(r) > longestNote {
+		return string(r[:longestNote])
 	}
+	return text
 }
 
 // finish gives each row its thwart, or its place at the headboard, once the whole

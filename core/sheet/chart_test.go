@@ -140,17 +140,10 @@ func TestChartsSayYouAreHere(t *testing.T) {
 			}
 		}
 	}
-	over := core.Evaluate(with(t, "cargo", 4000*units.Pound))
+	over := core.Evaluate(check.With(t, "cargo", 4000*units.Pound))
 	for _, ch := range sheet.WaterCharts(over, core.OnWater(over), units.Imperial16) {
 		if ch.Key != "carries" {
 			assert.Contains(t, drawn(t, ch, 400), "overloaded", ch.Key)
 		}
 	}
-}
-
-func with(t testing.TB, key string, v float64) design.Design {
-	t.Helper()
-	p, ok := design.Lookup(key)
-	require.True(t, ok, key)
-	return p.Set(design.Default(), v)
 }

@@ -8,6 +8,7 @@ import (
 	"syscall/js"
 
 	"barkwright/core/design"
+	"barkwright/core/file"
 	"barkwright/core/sheet"
 )
 
@@ -126,25 +127,25 @@ func (p *page) download(name, kind, text string) {
 }
 
 // openFile reads a file of designs and puts them beside those that are there.
-func (p *page) openFile(file js.Value) {
-	if file.Get("size").Int() > design.MaxFile {
-		p.fileSays(design.ErrTooLarge.Error())
+func (p *page) openFile(chosen js.Value) {
+	if chosen.Get("size").Int() > file.MaxSize {
+		p.fileSays(file.ErrTooLarge.Error())
 		return
 	}
 	var read, failed js.Func
 	done := func() { read.Release(); failed.Release() }
 	read = js.FuncOf(func(_ js.Value, args []js.Value) any {
 		defer done()
-		f, err := design.DecodeFile([]byte(args[0].String()))
+		f, err := file.Decode([]byte(args[0].String()))
 		switch {
 		case err != nil:
 			p.fileSays(err.Error() + " Nothing is changed.")
-		case len(f.Designs) == 0:
+		case len(f.Boats) == 0:
 			p.fileSays("The file holds no design. Nothing is changed.")
 		default:
 			p.shelf.Put(f)
 			p.tookUp()
-			p.fileSays("Opened " + strconv.Itoa(len(f.Designs)) + " from the file, beside those that were here.")
+			p.fileSays("Opened " + strconv.Itoa(len(f.Boats)) + " from the file, beside those that were here.")
 		}
 		return nil
 	})
@@ -153,7 +154,7 @@ func (p *page) openFile(file js.Value) {
 		p.fileSays("The browser could not read the file. Nothing is changed.")
 		return nil
 	})
-	file.Call("text").Call("then", read, failed)
+	chosen.Call("text").Call("then", read, failed)
 }
 
 // showLine writes the boat as one line of text, ready to be copied.
@@ -207,11 +208,11 @@ func (p *page) save() {
 func (p *page) recall() {
 	if line := js.Global().Call("lineInAddress").String(); line != "" {
 		if d, err := design.ParseLine(line); err == nil {
-			p.shelf.Refill(design.File{Designs: []design.Design{d}})
+			p.shelf.Refill(file.File{Boats: []file.Boat{{Design: d}}})
 			return
 		}
 	}
-	f, err := design.DecodeFile([]byte(js.Global().Call("keptText", keptKey).String()))
+	f, err := file.Decode([]byte(js.Global().Call("keptText", keptKey).String()))
 	if err == nil {
 		p.shelf.Refill(f)
 	}

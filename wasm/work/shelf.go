@@ -2,6 +2,7 @@ package work
 
 import (
 	"barkwright/core/design"
+	"barkwright/core/file"
 	"barkwright/core/units"
 )
 
@@ -64,28 +65,29 @@ func (s *Shelf) BringBack() {
 }
 
 // File is the shelf as it is saved.
-func (s *Shelf) File() design.File {
-	f := design.File{Current: s.Current}
+func (s *Shelf) File() file.File {
+	f := file.File{Current: s.Current}
 	for _, w := range s.All {
-		f.Designs = append(f.Designs, w.Entered)
+		f.Boats = append(f.Boats, file.Boat{Design: w.Entered, Notebook: *w.Notebook})
 	}
 	return f
 }
 
 // Put adds a file's designs and takes its current one in hand.
-func (s *Shelf) Put(f design.File) {
+func (s *Shelf) Put(f file.File) {
 	first := len(s.All)
-	for _, d := range f.Designs {
-		s.Add(d)
+	for _, b := range f.Boats {
+		s.Add(b.Design)
+		s.InHand().Notebook = &b.Notebook
 	}
-	if len(f.Designs) > 0 {
+	if len(f.Boats) > 0 {
 		s.Take(first + f.Current)
 	}
 }
 
 // Refill puts a file's designs in place of everything on the shelf.
-func (s *Shelf) Refill(f design.File) {
-	if len(f.Designs) == 0 {
+func (s *Shelf) Refill(f file.File) {
+	if len(f.Boats) == 0 {
 		return
 	}
 	old := len(s.All)

@@ -6,6 +6,7 @@ import (
 	"github.com/stretchr/testify/assert"
 
 	"barkwright/core/design"
+	"barkwright/core/file"
 	"barkwright/core/units"
 	"barkwright/wasm/work"
 )
@@ -52,7 +53,7 @@ func TestShelf(t *testing.T) {
 // A file's designs come in beside those that are there, or in their place.
 func TestShelfAndFile(t *testing.T) {
 	s := work.NewShelf(named("one"), units.Imperial16)
-	f := design.File{Designs: []design.Design{named("a"), named("b")}, Current: 0}
+	f := file.File{Boats: []file.Boat{{Design: named("a")}, {Design: named("b")}}, Current: 0}
 	s.Put(f)
 	assert.Equal(t, []string{"one", "a", "b"}, names(s))
 	assert.Equal(t, "a", s.InHand().Entered.Name)
@@ -60,7 +61,7 @@ func TestShelfAndFile(t *testing.T) {
 	s.Refill(f)
 	assert.Equal(t, []string{"a", "b"}, names(s))
 	assert.Equal(t, f, s.File())
-	s.Refill(design.File{})
+	s.Refill(file.File{})
 	assert.Equal(t, []string{"a", "b"}, names(s), "an empty file changes nothing")
 }
 

@@ -3,6 +3,7 @@ package work
 import (
 	"barkwright/core"
 	"barkwright/core/design"
+	"barkwright/core/record"
 	"barkwright/core/units"
 )
 
@@ -15,12 +16,21 @@ type Work struct {
 	Canoe   core.Canoe
 	Entered design.Design
 	Faults  []design.Fault
+	// Notebook is what was measured beside the design; it is never changed in place.
+	Notebook *record.Notebook
 	// Before is the canoe as it was when the control in hand was taken up.
 	Before core.Canoe
 
 	hand       string // the key of the control in hand
-	start      design.Design
-	undo, redo []design.Design
+	start      state
+	undo, redo []state
+	fitted     fitted
+}
+
+// state is all that one step of undo goes back to.
+type state struct {
+	design   design.Design
+	notebook *record.Notebook
 }
 
 // mostUndo bounds the changes remembered; each is under a kilobyte but for notes.
@@ -28,7 +38,7 @@ const mostUndo = 200
 
 // New starts with a design that has no fault.
 func New(d design.Design, s units.System) *Work {
-	w := &Work{System: s, Entered: d, Canoe: core.Evaluate(d)}
+	w := &Work{System: s, Entered: d, Canoe: core.Evaluate(d), Notebook: &record.Notebook{}}
 	w.Before = w.Canoe
 	return w
 }
@@ -40,7 +50,7 @@ func (w *Work) TakeUp(key string) {
 		return
 	}
 	w.Commit()
-	w.hand, w.start, w.Before = key, w.Entered, w.Canoe
+	w.hand, w.start, w.Before = key, w.state(), w.Canoe
 }
 
 // Commit ends the change in hand: what it did is one step of undo. The
@@ -52,8 +62,10 @@ func (w *Work) Commit() {
 	w.hand = ""
 }
 
-func (w *Work) remember(d design.Design) {
-	w.undo = append(w.undo, d)
+func (w *Work) state() state { return state{w.Entered, w.Notebook} }
+
+func (w *Work) remember(s state) {
+	w.undo = append(w.undo, s)
 	if len(w.undo) > mostUndo {
 		w.undo = w.undo[len(w.undo)-mostUndo:]
 	}
@@ -115,7 +127,7 @@ func (w *Work) Replace(d design.Design) {
 	if d == w.Entered {
 		return
 	}
-	w.remember(w.Entered)
+	w.remember(w.state())
 	w.Before = w.Canoe
 	w.enter(d)
 }
@@ -137,18 +149,19 @@ func (w *Work) CanUndo() bool { return len(w.undo) > 0 || w.changing() }
 func (w *Work) CanRedo() bool { return len(w.redo) > 0 && !w.changing() }
 
 // changing tells whether the control in hand has changed anything.
-func (w *Work) changing() bool { return w.hand != "" && w.Entered != w.start }
+func (w *Work) changing() bool { return w.hand != "" && w.state() != w.start }
 
-func (w *Work) swap(from, to *[]design.Design) bool {
+func (w *Work) swap(from, to *[]state) bool {
 	n := len(*from)
 	if n == 0 {
 		return false
 	}
-	*to = append(*to, w.Entered)
-	d := (*from)[n-1]
+	*to = append(*to, w.state())
+	s := (*from)[n-1]
 	*from = (*from)[:n-1]
 	w.Before = w.Canoe
-	w.enter(d)
+	w.Notebook = s.notebook
+	w.enter(s.design)
 	return true
 }
 

@@ -10,7 +10,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"barkwright/core/design"
+	"barkwright/core/file"
 )
 
 // press works a button by keyboard alone.
@@ -27,9 +27,9 @@ func (p *tab) says() string {
 
 func (p *tab) giveFile(name, text string) {
 	p.Helper()
-	file := filepath.Join(p.TempDir(), name)
-	require.NoError(p, os.WriteFile(file, []byte(text), 0o644))
-	p.do(chromedp.SetUploadFiles(chromedp.CSS("#open-file"), []string{file}))
+	path := filepath.Join(p.TempDir(), name)
+	require.NoError(p, os.WriteFile(path, []byte(text), 0o644))
+	p.do(chromedp.SetUploadFiles(chromedp.CSS("#open-file"), []string{path}))
 }
 
 // Save, lose everything, open: the same boats, by keyboard.
@@ -42,10 +42,10 @@ func TestSaveAndOpen(t *testing.T) {
 	p.wait(`saved.length === 1`)
 	assert.Equal(t, "Heron-Cove-first-canoe.json", eval[string](p, `saved[0].name`))
 	text := eval[string](p, `saved[0].text`)
-	f, err := design.DecodeFile([]byte(text))
+	f, err := file.Decode([]byte(text))
 	require.NoError(t, err)
-	require.Len(t, f.Designs, 1)
-	assert.InDelta(t, 34.5*0.0254, f.Designs[0].Beam, 1e-12)
+	require.Len(t, f.Boats, 1)
+	assert.InDelta(t, 34.5*0.0254, f.Boats[0].Design.Beam, 1e-12)
 
 	q := open(t, desktop)
 	assert.NotEqual(t, longest, q.shown("ribs.longest"))

@@ -3,10 +3,41 @@ package check
 import (
 	"math"
 	"math/rand/v2"
+	"testing"
+
+	"github.com/stretchr/testify/require"
 
 	"barkwright/core/design"
 	"barkwright/core/units"
 )
+
+// With is the default with some parameters set: keys, each before its value in SI.
+func With(t testing.TB, pairs ...any) design.Design {
+	t.Helper()
+	d := design.Default()
+	for i := 0; i < len(pairs); i += 2 {
+		p, ok := design.Lookup(pairs[i].(string))
+		require.True(t, ok, pairs[i])
+		d = p.Set(d, pairs[i+1].(float64))
+	}
+	return d
+}
+
+// SomeDesigns are the default and n-1 more, near it and anywhere, with names and
+// notes that text formats stumble over; the same for the same seed.
+func SomeDesigns(n int, seed uint64) []design.Design {
+	r := rand.New(rand.NewPCG(seed, seed))
+	out := []design.Design{design.Default()}
+	for len(out) < n {
+		d := NearDesign(r, design.Default(), 0.3)
+		if len(out)%3 == 0 {
+			d = AnyDesign(r)
+		}
+		d.Name, d.Notes = `Rose & "Thorn" <b> é 独木舟 `+string(rune('a'+len(out)%26)), "one\ntwo\t\\ \u2028"
+		out = append(out, d)
+	}
+	return out
+}
 
 // AnyDesign draws every parameter evenly from its whole range, and ties a random
 // half of the dependent ones to what they follow. Few such designs can be built.

@@ -1,4 +1,4 @@
-package design_test
+package file_test
 
 import (
 	"bytes"
@@ -12,29 +12,40 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"barkwright/core/design"
+	"barkwright/core/file"
 	"barkwright/core/internal/check"
+	"barkwright/core/record"
 	"barkwright/core/units"
 )
 
-func randomDesigns(n int, seed uint64) []design.Design {
-	r := rand.New(rand.NewPCG(seed, seed))
-	out := []design.Design{design.Default()}
-	for len(out) < n {
-		d := check.NearDesign(r, design.Default(), 0.3)
-		if len(out)%3 == 0 {
-			d = check.AnyDesign(r)
+// boats puts beside each design a notebook with every kind of measurement.
+func boats(designs []design.Design) []file.Boat {
+	out := make([]file.Boat, len(designs))
+	for i, d := range designs {
+		out[i].Design = d
+		n := &out[i].Notebook
+		for k, kind := range record.Kinds()[:i%(len(record.Kinds())+1)] {
+			m := record.Datum{Kind: kind, Value: float64(1 + k), Tolerance: 0.01 * float64(i%3), Locked: i%2 == 0}
+			if kind.Sided() {
+				m.Number, m.Note = k%3, "lettered <é>"
+				m.At = record.Place{From: record.Origin((i + k) % 3), Distance: 0.37 * float64(k%4), Side: record.Side(k % 3)}
+			}
+			n.Record.Data = append(n.Record.Data, m)
+			n.Readings = append([]record.Datum{m}, n.Readings...)
 		}
-		d.Name, d.Notes = `Rose & "Thorn" <b> é 独木舟 `+string(rune('a'+len(out)%26)), "one\ntwo\t\\ \u2028"
-		out = append(out, d)
+		n.Found = i%4 == 1
+		if i > 0 {
+			n.Record.Name = d.Name
+		}
 	}
 	return out
 }
 
-func TestFileRoundTrip(t *testing.T) {
-	f := design.File{Designs: randomDesigns(60, 1), Current: 7}
+func TestRoundTrip(t *testing.T) {
+	f := file.File{Boats: boats(check.SomeDesigns(60, 1)), Current: 7}
 	data, err := f.Encode()
 	require.NoError(t, err)
-	back, err := design.DecodeFile(data)
+	back, err := file.Decode(data)
 	require.NoError(t, err)
 	require.Equal(t, f, back)
 	again, err := back.Encode()
@@ -42,15 +53,30 @@ func TestFileRoundTrip(t *testing.T) {
 	require.Equal(t, string(data), string(again))
 }
 
+// Every list of bark on hand comes back as it was written.
+func TestSheetsOnHand(t *testing.T) {
+	r := rand.New(rand.NewPCG(3, 3))
+	for n := range design.MostSheets + 1 {
+		d := design.Default()
+		for i := range n {
+			d.OnHand = d.OnHand.Put(i, design.Sheet{Width: 0.2 + r.Float64(), Length: 1 + 3*r.Float64()})
+		}
+		back, err := file.Decode([]byte(encoded(t, d)))
+		require.NoError(t, err)
+		assert.Equal(t, d, back.Boats[0].Design)
+	}
+}
+
 func encoded(t testing.TB, d design.Design) string {
 	t.Helper()
-	data, err := design.File{Designs: []design.Design{d}}.Encode()
+	data, err := file.File{Boats: []file.Boat{{Design: d}}}.Encode()
 	require.NoError(t, err)
 	return string(data)
 }
 
 func TestFileRefusals(t *testing.T) {
 	good := encoded(t, design.Default())
+	with := func(name string) string { return strings.Replace(good, `"name":`, name, 1) }
 	rows := []struct{ name, text, says string }{
 		{"newer", strings.Replace(good, `"version": 1`, `"version": 2, "extra": {}`, 1), "of version 2 and this page reads up to 1"},
 		{"cut short", good[:len(good)/2], "damaged"},
@@ -66,18 +92,24 @@ func TestFileRefusals(t *testing.T) {
 		{"foreign text", "<svg/>", "not a file of Barkwright designs"},
 		{"nothing", "", "not a file of Barkwright designs"},
 		{"binary", "\x00\xff\xfe", "not a file of Barkwright designs"},
-		{"huge", good + strings.Repeat(" ", design.MaxFile), "larger than 1 MB"},
+		{"huge", good + strings.Repeat(" ", file.MaxSize), "larger than 1 MB"},
 		{"deep", strings.Repeat("[", 100000), "not a file of Barkwright designs"},
 		{"unknown value", strings.Replace(good, `"rocker":`, `"keel": 1, "rocker":`, 1), `"keel"`},
 		{"unknown field", strings.Replace(good, `"name":`, `"owner": 1, "name":`, 1), `"owner"`},
+		{"unknown measurement", with(`"readings": [{"what": "keel", "value": 1}], "name":`), `"keel"`},
+		{"unknown origin", with(`"readings": [{"what": "railHeight", "from": "keel", "value": 1}], "name":`), `"keel"`},
+		{"unknown side", with(`"readings": [{"what": "railHeight", "side": "up", "value": 1}], "name":`), `"up"`},
+		{"less than nothing", with(`"readings": [{"what": "railHeight", "station": -1, "value": 1}], "name":`), "less than nothing"},
+		{"half a rib", with(`"record": {"measurements": [{"what": "ribCount", "value": 43.5}]}, "name":`), "whole number"},
+		{"endless record", with(`"readings": [` + strings.Repeat(`{"what": "beamInside", "value": 1},`, record.MostData) + `{"what": "beamInside", "value": 1}], "name":`), "401 measurements"},
 		{"unknown set", strings.Replace(good, `"set": []`, `"set": ["length"]`, 1), `"length" as set`},
 	}
 	for _, row := range rows {
 		require.NotEqual(t, good, row.text, row.name)
-		f, err := design.DecodeFile([]byte(row.text))
+		f, err := file.Decode([]byte(row.text))
 		require.ErrorContains(t, err, row.says, row.name)
 		assert.NotContains(t, err.Error(), "\n")
-		assert.Empty(t, f.Designs, row.name)
+		assert.Empty(t, f.Boats, row.name)
 	}
 }
 
@@ -89,66 +121,68 @@ func TestFileWholeNumbers(t *testing.T) {
 		values["ribs"] = bad
 		data, err := json.Marshal(m)
 		require.NoError(t, err)
-		_, err = design.DecodeFile(data)
+		_, err = file.Decode(data)
 		assert.ErrorContains(t, err, "Ribs: the file holds")
 	}
 }
 
 // A value out of range is opened as it is, and Validate names it.
 func TestFileOutOfRange(t *testing.T) {
-	long := with(t, "length", 900*units.Inch)
-	f, err := design.DecodeFile([]byte(encoded(t, long)))
+	long := check.With(t, "length", 900*units.Inch)
+	f, err := file.Decode([]byte(encoded(t, long)))
 	require.NoError(t, err)
-	assert.Equal(t, long, f.Designs[0])
-	assert.Contains(t, keys(design.Validate(f.Designs[0])), "length")
+	assert.Equal(t, long, f.Boats[0].Design)
+	require.NotEmpty(t, design.Validate(f.Boats[0].Design))
+	assert.Equal(t, "length", design.Validate(f.Boats[0].Design)[0].Key)
 }
 
 // A boat opens as it was saved even where its dependent values would now follow to
 // others; what is missing stands at its default.
 func TestFileKeepsTheBoat(t *testing.T) {
 	text := encoded(t, design.Default())
-	f, err := design.DecodeFile([]byte(strings.Replace(text, `"set": []`, `"set": ["endHeight"]`, 1)))
+	f, err := file.Decode([]byte(strings.Replace(text, `"set": []`, `"set": ["endHeight"]`, 1)))
 	require.NoError(t, err)
 	end, _ := design.Lookup("endHeight")
-	assert.True(t, end.Owned(f.Designs[0]))
+	assert.True(t, end.Owned(f.Boats[0].Design))
 
 	const bare = `{"format": "barkwright designs", "version": 1, "current": 0, "designs": [{"name": "", "notes": "", "values": {"frameWidth": 0.7, "beam": 0.9}}]}`
-	f, err = design.DecodeFile([]byte(bare))
+	f, err = file.Decode([]byte(bare))
 	require.NoError(t, err)
-	want := with(t, "beam", 0.9, "frameWidth", 0.7)
+	want := check.With(t, "beam", 0.9, "frameWidth", 0.7)
 	want.Name = ""
-	assert.Equal(t, want, f.Designs[0])
+	assert.Equal(t, want, f.Boats[0].Design)
 }
 
 func TestFileRefusesWhatIsNotFinite(t *testing.T) {
-	_, err := design.File{Designs: []design.Design{with(t, "length", math.Inf(1))}}.Encode()
-	assert.ErrorContains(t, err, "Length overall")
-	_, err = design.Line(with(t, "length", math.NaN()))
+	_, err := file.File{Boats: []file.Boat{{Design: check.With(t, "length", math.Inf(1))}}}.Encode()
 	assert.ErrorContains(t, err, "Length overall")
 }
 
-func FuzzDecodeFile(f *testing.F) {
+func FuzzDecode(f *testing.F) {
 	good := []byte(encoded(f, design.Default()))
 	f.Add(good)
+	full, err := file.File{Boats: boats(check.SomeDesigns(3, 4))}.Encode()
+	require.NoError(f, err)
+	f.Add(full)
 	f.Add(good[:300])
 	f.Add(bytes.Replace(good, []byte(`"set": []`), []byte(`"set": ["ribs"]`), 1))
 	f.Fuzz(func(t *testing.T, data []byte) {
-		file, err := design.DecodeFile(data)
+		read, err := file.Decode(data)
 		if err != nil {
-			require.Empty(t, file.Designs)
+			require.Empty(t, read.Boats)
 			require.NotContains(t, err.Error(), "\n")
 			return
 		}
-		for _, d := range file.Designs {
-			design.Validate(d)
+		for _, b := range read.Boats {
+			design.Validate(b.Design)
 		}
-		again, err := file.Encode()
+		again, err := read.Encode()
 		require.NoError(t, err)
-		if len(again) > design.MaxFile {
+		if len(again) > file.MaxSize {
 			return
 		}
-		back, err := design.DecodeFile(again)
+		back, err := file.Decode(again)
 		require.NoError(t, err)
-		require.Equal(t, file, back)
+		require.Equal(t, read, back)
 	})
 }

@@ -1,4 +1,4 @@
-package design_test
+package file_test
 
 import (
 	"bytes"
@@ -12,6 +12,9 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"barkwright/core/design"
+	"barkwright/core/file"
+	"barkwright/core/internal/check"
+	"barkwright/core/record"
 	"barkwright/core/units"
 )
 
@@ -75,6 +78,16 @@ func schema() object {
 					},
 				},
 			},
+			"record": object{
+				"description": "What was measured of the boat that this one follows.",
+				"type":        "object", "additionalProperties": false, "required": []string{"measurements"},
+				"properties": object{
+					"name":         object{"type": "string"},
+					"found":        object{"description": "Whether the design came from the record.", "type": "boolean"},
+					"measurements": measurements(),
+				},
+			},
+			"readings": measurements(),
 		},
 	}
 	return object{
@@ -82,10 +95,36 @@ func schema() object {
 		"title":   "Barkwright designs",
 		"type":    "object", "additionalProperties": false, "required": []string{"format", "version", "current", "designs"},
 		"properties": object{
-			"format":  object{"const": design.FileFormat},
-			"version": object{"const": design.FileVersion},
+			"format":  object{"const": file.Format},
+			"version": object{"const": file.Version},
 			"current": object{"description": "Which of the designs is looked at, from 0.", "type": "integer", "minimum": 0},
 			"designs": object{"type": "array", "minItems": 1, "items": one},
+		},
+	}
+}
+
+// measurements describes a list of them.
+func measurements() object {
+	kinds := []string{}
+	for _, k := range record.Kinds() {
+		kinds = append(kinds, k.ID())
+	}
+	number := func(what string) object { return object{"description": what, "type": "number", "minimum": 0} }
+	return object{
+		"type": "array", "maxItems": record.MostData,
+		"items": object{
+			"type": "object", "additionalProperties": false, "required": []string{"what", "value"},
+			"properties": object{
+				"what":      object{"enum": kinds},
+				"thwart":    object{"description": "Counted from the middle one, 0, outward.", "type": "integer", "minimum": 0},
+				"station":   number("The distance in metres where it was taken."),
+				"from":      object{"description": "Where the station is counted from; left out, from the middle.", "enum": []string{"gunwale end", "end"}},
+				"side":      object{"description": "The half of the boat; left out, both.", "enum": []string{"forward", "aft"}},
+				"value":     object{"description": "In metres, or a whole number.", "type": "number"},
+				"tolerance": number("In metres, or a number; left out or 0, the usual one."),
+				"locked":    object{"description": "Whether it is kept as recorded whatever the others say.", "type": "boolean"},
+				"note":      object{"type": "string"},
+			},
 		},
 	}
 }
@@ -113,7 +152,7 @@ func TestFilesKeepToTheSchema(t *testing.T) {
 	require.NoError(t, err)
 	var s object
 	require.NoError(t, json.Unmarshal(text, &s))
-	f := design.File{Designs: append(design.Starting(), design.Default()), Current: 2}
+	f := file.File{Boats: boats(append(append(design.Starting(), design.Default()), check.SomeDesigns(30, 2)...)[:12]), Current: 2}
 	data, err := f.Encode()
 	require.NoError(t, err)
 	var v any
@@ -144,6 +183,8 @@ func violations(s object, v any, at string) []string {
 		wrong(!found, "not in the list")
 	}
 	switch x := v.(type) {
+	case bool:
+		wrong(s["type"] != "boolean", "type")
 	case float64:
 		wrong(s["type"] == "integer" && x != float64(int(x)) || s["type"] != "number" && s["type"] != "integer" && s["const"] == nil, "type")
 		least, _ := s["minimum"].(float64)
@@ -151,7 +192,8 @@ func violations(s object, v any, at string) []string {
 		// Numbers at their bound may differ from it in the last bits.
 		wrong(s["minimum"] != nil && x < least-1e-9 || bounded && x > most+1e-9, "range")
 	case []any:
-		wrong(s["type"] != "array", "type")
+		most, bounded := s["maxItems"].(float64)
+		wrong(s["type"] != "array" || bounded && float64(len(x)) > most, "type")
 		for i, item := range x {
 			out = append(out, violations(s["items"].(object), item, fmt.Sprintf("%s[%d]", at, i))...)
 		}

@@ -1,0 +1,131 @@
+package file
+
+import (
+	"bytes"
+	"fmt"
+	"math"
+	"slices"
+	"strconv"
+
+	"barkwright/core/design"
+)
+
+// boatJSON is one boat as written. Values are in the SI unit of each parameter's kind.
+type boatJSON struct {
+	Name   string `json:"name"`
+	Notes  string `json:"notes"`
+	Values values `json:"values"`
+	// Set names the dependent parameters that no longer follow.
+	Set []string `json:"set"`
+	// Sheets are those on hand.
+	Sheets []sheetJSON `json:"sheets,omitempty"`
+	// Record and Readings are what was measured.
+	Record   *recordJSON `json:"record,omitempty"`
+	Readings []datumJSON `json:"readings,omitempty"`
+}
+
+type sheetJSON struct {
+	Width  float64 `json:"width"`
+	Length float64 `json:"length"`
+}
+
+// values holds numbers by parameter key, written in the order of the table.
+type values map[string]float64
+
+// MarshalJSON refuses numbers that are not finite.
+func (v values) MarshalJSON() ([]byte, error) {
+	var b bytes.Buffer
+	for _, p := range design.Params() {
+		x := v[p.Key]
+		if math.IsNaN(x) || math.IsInf(x, 0) {
+			return nil, fmt.Errorf("%s is not a number and cannot be saved", p.Label)
+		}
+		fmt.Fprintf(&b, ",%q:%s", p.Key, strconv.FormatFloat(x, 'g', -1, 64))
+	}
+	return append(append([]byte("{"), b.Bytes()[1:]...), '}'), nil
+}
+
+func write(b Boat) boatJSON {
+	d := b.Design
+	j := boatJSON{Name: d.Name, Notes: d.Notes, Values: values{}, Set: []string{}}
+	for _, p := range design.Params() {
+		j.Values[p.Key] = p.Get(d)
+		if p.Owned(d) {
+			j.Set = append(j.Set, p.Key)
+		}
+	}
+	for _, s := range d.OnHand.List() {
+		j.Sheets = append(j.Sheets, sheetJSON(s))
+	}
+	j.Record, j.Readings = writeRecord(b.Notebook), writeData(b.Notebook.Readings)
+	return j
+}
+
+func (j boatJSON) read() (Boat, error) {
+	d, err := j.design()
+	if err != nil {
+		return Boat{}, err
+	}
+	n, err := j.notebook()
+	return Boat{d, n}, err
+}
+
+func (j boatJSON) design() (design.Design, error) {
+	for _, key := range unknown(j.Values) {
+		return design.Design{}, fmt.Errorf("The file holds a value for %.40q, which no design has.", key)
+	}
+	d := design.Default()
+	d.Name, d.Notes = j.Name, j.Notes
+	for _, p := range design.Params() {
+		v, ok := j.Values[p.Key]
+		if !ok {
+			continue
+		}
+		if p.Whole() && (v != math.Round(v) || math.Abs(v) > math.MaxInt32) {
+			return design.Design{}, fmt.Errorf("%s: the file holds %v, which is not a whole number of them.", p.Label, v)
+		}
+		p.Put(&d, v)
+	}
+	for _, key := range j.Set {
+		p, ok := design.Lookup(key)
+		if !ok || !p.Follows() {
+			return design.Design{}, fmt.Errorf("The file names %.40q as set, which no design has.", key)
+		}
+		p.Claim(&d)
+	}
+	if len(j.Sheets) > design.MostSheets {
+		return design.Design{}, fmt.Errorf("The file holds %d sheets of bark on hand; %d are kept.", len(j.Sheets), design.MostSheets)
+	}
+	for i, s := range j.Sheets {
+		d.OnHand = d.OnHand.Put(i, design.Sheet(s))
+	}
+	return j.keep(d), nil
+}
+
+// keep follows what is tied and marks as set what would not come out as written.
+func (j boatJSON) keep(d design.Design) design.Design {
+	// Rounding may differ in the last bits between machines.
+	const same = 1e-9
+	for _, p := range design.Params() {
+		if !p.Follows() || p.Owned(d) {
+			continue
+		}
+		v, ok := j.Values[p.Key]
+		if ok && math.Abs(p.Get(design.Follow(d))-v) > same {
+			p.Put(&d, v)
+			p.Claim(&d)
+		}
+	}
+	return design.Follow(d)
+}
+
+func unknown(v values) []string {
+	var out []string
+	for key := range v {
+		if _, ok := design.Lookup(key); !ok {
+			out = append(out, key)
+		}
+	}
+	slices.Sort(out)
+	return out
+}

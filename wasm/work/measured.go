@@ -1,0 +1,144 @@
+package work
+
+import (
+	"slices"
+
+	"barkwright/core"
+	"barkwright/core/record"
+	"barkwright/core/units"
+)
+
+// List is one of a notebook's two lists of measurements.
+type List int
+
+// The lists.
+const (
+	Recorded List = iota // of the boat that is followed
+	AsBuilt              // of this boat, as it is built
+)
+
+// fitted is the boat found from the record of a notebook.
+type fitted struct {
+	of     *record.Notebook
+	system units.System
+	found  record.Fitted
+}
+
+// Measurements is one of the lists, not to be changed in place.
+func (w *Work) Measurements(l List) []record.Datum { return *listOf(w.Notebook, l) }
+
+func listOf(n *record.Notebook, l List) *[]record.Datum {
+	if l == AsBuilt {
+		return &n.Readings
+	}
+	return &n.Record.Data
+}
+
+// PutMeasurement changes measurement i of a list, or adds it where i is the first
+// free place, in one step of undo. Elsewhere, and where the list is full, nothing
+// changes.
+func (w *Work) PutMeasurement(l List, i int, d record.Datum) {
+	was := w.Measurements(l)
+	if i < 0 || i > len(was) || i == record.MostData {
+		return
+	}
+	list := append(slices.Clone(was[:i]), d)
+	if i < len(was) {
+		list = append(list, was[i+1:]...)
+	}
+	w.setList(l, list)
+}
+
+// DropMeasurement strikes measurement i out of a list in one step of undo.
+func (w *Work) DropMeasurement(l List, i int) {
+	if was := w.Measurements(l); i >= 0 && i < len(was) {
+		w.setList(l, slices.Delete(slices.Clone(was), i, i+1))
+	}
+}
+
+func (w *Work) setList(l List, data []record.Datum) {
+	n := *w.Notebook
+	*listOf(&n, l) = data
+	w.setNotebook(n)
+}
+
+// SetRecord puts a record in place of the one there was, in one step of undo.
+func (w *Work) SetRecord(name string, data []record.Datum) {
+	n := *w.Notebook
+	n.Record.Name, n.Record.Data = name, data
+	w.setNotebook(n)
+}
+
+func (w *Work) setNotebook(n record.Notebook) {
+	w.TakeUp("notebook")
+	w.Notebook = &n
+	w.Commit()
+}
+
+// Record is that of the notebook, its messages in the units shown.
+func (w *Work) Record() record.Record {
+	r := w.Notebook.Record
+	r.System = w.System
+	return r
+}
+
+// Fitted is what the record gives by itself, whatever the boat in hand: the boat,
+// its contradictions and what the rules held.
+func (w *Work) Fitted() record.Fitted {
+	if w.fitted.of != w.Notebook || w.fitted.system != w.System {
+		w.fitted = fitted{w.Notebook, w.System, record.Fit(w.Record())}
+	}
+	return w.fitted.found
+}
+
+// Measured stands the boat in hand beside its record. What disagrees with the rest
+// of the record is marked whatever the boat.
+func (w *Work) Measured() []record.Row {
+	if len(w.Notebook.Record.Data) == 0 {
+		return nil
+	}
+	rows := record.Measure(w.Canoe.Design, w.Record())
+	for i, r := range w.Fitted().Rows {
+		rows[i].Disagrees, rows[i].Others = r.Disagrees, r.Others
+	}
+	return rows
+}
+
+// FindBoat finds the boat that the record in hand rebuilds. The first time it is
+// put beside the one in hand, which gives its record over to it; one that was found
+// before is changed in its place, keeping its notes, its crew and the bark on hand.
+// Either way undo brings back what there was.
+func (s *Shelf) FindBoat() {
+	w := s.InHand()
+	if len(w.Notebook.Record.Data) == 0 {
+		return
+	}
+	d := w.Fitted().Design
+	if w.Notebook.Found {
+		d.Notes, d.OnHand, d.Crew = w.Entered.Notes, w.Entered.OnHand, w.Entered.Crew
+		w.Replace(d)
+		return
+	}
+	n := *w.Notebook
+	n.Found, n.Readings = true, nil
+	w.setNotebook(record.Notebook{Readings: w.Notebook.Readings})
+	s.Add(d)
+	s.InHand().Notebook = &n
+}
+
+// Rebuilt is a boat brought to what a tape reads of it.
+type Rebuilt struct {
+	record.Rebuilt
+	Before, After core.Canoe
+	// Builds is false where the readings ask for what cannot be built: After is then
+	// the boat as it was.
+	Builds bool
+}
+
+// BringToReadings brings the boat in hand to its readings in one step of undo.
+func (w *Work) BringToReadings() Rebuilt {
+	before := w.Canoe
+	r := record.AsBuilt(before.Design, w.Notebook.Readings, w.System)
+	w.Replace(r.Design)
+	return Rebuilt{r, before, w.Canoe, len(w.Faults) == 0}
+}
