@@ -28,16 +28,22 @@ const (
 //
 // Each stretch of a column turns from its place on the bed to its place on the hull
 // by that share of the angle between the two, and the column is put together again
-// from its foot: the bark bends where the ribs
-// will bend it and by as much of the way. The feet themselves follow the bottom and
-// the end profile in the same manner. What that leaves of stretch between columns
-// is then eased out edge by edge. The two edges of a gore move apart from one
-// another, so gores close as the sides come up.
+// from its foot: the bark bends where the ribs will bend it and by as much of the
+// way. The feet themselves follow the bottom and the end profile in the same manner.
+// What that leaves of stretch between columns is then eased out, first over the
+// length of the boat and last edge by edge. The two edges of a gore move apart from
+// one another, so gores close as the sides come up.
 func (p *Piece) Raise(share float64) Raised {
 	r := raising{Piece: p, share: math.Max(0, math.Min(1, share)), out: make([]geom.Vec3, len(p.Points))}
 	r.turnUp()
 	r.measureEdges()
 	strain := r.worst()
+	if strain > raiseStrain {
+		for _, stride := range raiseStrides {
+			r.coarsened(stride).ease()
+		}
+		strain = r.worst()
+	}
 	for sweep := 0; sweep < raiseSweeps && strain > raiseStrain; sweep++ {
 		r.ease()
 		strain = r.worst()
@@ -141,8 +147,7 @@ func rotation(from, to [3]geom.Vec3) (axis geom.Vec3, angle float64) {
 	return axis.Scale(1 / sin), math.Atan2(sin, cos)
 }
 
-// measureEdges lists the edges with their lengths at this share of the way from
-// those on the sheet to those on the hull.
+// measureEdges lists the edges of the triangles.
 func (r *raising) measureEdges() {
 	curved := make([]geom.Vec3, len(r.Points))
 	for c := range r.Curved.Cols {
@@ -161,10 +166,22 @@ func (r *raising) measureEdges() {
 				continue
 			}
 			seen[key] = true
-			flat, hull := r.Points[a].Sub(r.Points[b]).Len(), curved[a].Sub(curved[b]).Len()
-			r.edges = append(r.edges, raisedEdge{a, b, flat + (hull-flat)*r.share})
+			r.edges = append(r.edges, r.edge(raisedPoint{a, curved[a]}, raisedPoint{b, curved[b]}))
 		}
 	}
+}
+
+// raisedPoint is a point of the piece and where it comes to on the hull.
+type raisedPoint struct {
+	vertex int
+	hull   geom.Vec3
+}
+
+// edge joins two points, with the length it should have at this share of the way
+// from that on the sheet to that on the hull.
+func (r *raising) edge(a, b raisedPoint) raisedEdge {
+	flat, hull := r.Points[a.vertex].Sub(r.Points[b.vertex]).Len(), a.hull.Sub(b.hull).Len()
+	return raisedEdge{a.vertex, b.vertex, flat + (hull-flat)*r.share}
 }
 
 // ease moves the ends of each edge half-way each toward its length, once from each
@@ -175,7 +192,11 @@ func (r *raising) ease() {
 	slices.Reverse(r.edges)
 	for _, e := range r.edges {
 		d := r.out[e.b].Sub(r.out[e.a])
-		move := d.Scale(0.5 * (1 - e.length/d.Len()))
+		now := d.Len()
+		if now == 0 {
+			continue
+		}
+		move := d.Scale(0.5 * (1 - e.length/now))
 		r.out[e.a] = r.out[e.a].Add(move)
 		r.out[e.b] = r.out[e.b].Sub(move)
 	}
