@@ -160,7 +160,7 @@ func (p *page) markRows() {
 }
 
 func (p *page) rowTouched(e js.Value) {
-	row := e.Get("target").Call("closest", "tr[data-part]")
+	row := e.Get("target").Call("closest", partRow)
 	if !row.IsNull() {
 		p.touch(row.Get("dataset").Get("part").String())
 	}

@@ -92,7 +92,7 @@ func writeFold(b *strings.Builder, t answer.Table) {
 	}
 	title := escape.Replace(t.Title)
 	b.WriteString(`<details class="sheet" data-fold="` + t.Key + `"` + open + `><summary>` + title + `</summary><p class="help">` + escape.Replace(t.Note) +
-		`</p><div class="scroll" tabindex="0" role="region" aria-label="` + title + `"></div></details>`)
+		`</p><div class="scroll" role="region" aria-label="` + title + `"></div></details>`)
 }
 
 // findOutputs takes hold of every place in an element where a result shows.
@@ -121,6 +121,8 @@ func (p *page) listenResults() {
 		return nil
 	}), true)
 	p.on(results, "click", p.rowTouched)
+	p.on(results, "focusin", p.rowTouched)
+	p.on(results, "keydown", p.rowKey)
 	p.on(results, "pointerover", func(e js.Value) {
 		if e.Get("pointerType").String() == "mouse" {
 			p.rowTouched(e)

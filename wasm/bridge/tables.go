@@ -90,10 +90,58 @@ func (p *page) writeTable(f *fold, t answer.Table) {
 	if err := sheet.HTMLTable(&b, t, p.work.System); err != nil {
 		panic("bridge: a strings.Builder does not fail")
 	}
+	held := -1
+	if row := f.scroll.Call("querySelector", "tr:focus"); !row.IsNull() {
+		held = row.Get("sectionRowIndex").Int()
+	}
 	f.scroll.Set("innerHTML", b.String())
 	f.cells = f.cells[:0]
 	each(f.scroll, "tbody th, tbody td", func(at js.Value) {
 		f.cells = append(f.cells, cell{text: slot{at: at}, value: dataOf(at, "value")})
 	})
+	f.stop(held)
 	p.markRows()
+}
+
+// partRow finds the rows that stand for a part of the picture.
+const partRow = "tbody tr[data-part]"
+
+// stop makes a table one stop of the Tab key: its first row, from where the arrows
+// go on, or where no row stands for a part the box that scrolls it. held is the row
+// that had the focus before the table was written anew, or -1.
+func (f *fold) stop(held int) {
+	rows := f.scroll.Call("querySelectorAll", partRow)
+	if rows.Length() == 0 {
+		f.scroll.Set("tabIndex", 0)
+		return
+	}
+	f.scroll.Call("removeAttribute", "tabindex")
+	row := rows.Index(max(0, min(held, rows.Length()-1)))
+	row.Set("tabIndex", 0)
+	if held >= 0 {
+		row.Call("focus")
+	}
+}
+
+// rowKey moves the focus from row to row, and with it the table's stop; the row it
+// comes to marks its part.
+func (p *page) rowKey(e js.Value) {
+	row := e.Get("target")
+	if !row.Call("matches", partRow).Bool() {
+		return
+	}
+	rows := row.Call("closest", "table").Call("querySelectorAll", partRow)
+	last, at := rows.Length()-1, 0
+	for !rows.Index(at).Equal(row) {
+		at++
+	}
+	to, ok := map[string]int{"ArrowDown": at + 1, "ArrowUp": at - 1, "Home": 0, "End": last}[e.Get("key").String()]
+	if !ok {
+		return
+	}
+	e.Call("preventDefault")
+	row.Call("removeAttribute", "tabindex")
+	next := rows.Index(max(0, min(to, last)))
+	next.Set("tabIndex", 0)
+	next.Call("focus")
 }
