@@ -33,6 +33,7 @@ var kinds = []Kind{
 	{"form", "Bending form of the stem", formPattern},
 	{"headboard", "Headboard", headboardPattern},
 	{"frame", "Half of the building frame, in strips", framePatterns},
+	{"outline", "Outline of the bark laid flat, at a tenth", outlinePattern},
 	{"gores", "Gore cuts", gorePatterns},
 	{"sections", "Rib sections", sectionPatterns},
 	{"tip", "Rib taper and bevel", tipPattern},
@@ -42,9 +43,9 @@ var kinds = []Kind{
 // Kinds lists what patterns there are, in the order of the work.
 func Kinds() []Kind { return append([]Kind(nil), kinds...) }
 
-// Patterns draws the patterns of a kind. Gores are read off the bark laid flat: a
-// canoe without its skin, or whose gores are not cut, has none. A key that is no
-// kind's has none either.
+// Patterns draws the patterns of a kind. Gores and the outline are read off the bark
+// laid flat: a canoe without its skin, or whose gores are not cut, has none. A key
+// that is no kind's has none either.
 func Patterns(c core.Canoe, key string, o Options) []Pattern {
 	for _, k := range kinds {
 		if k.Key == key {

@@ -185,7 +185,7 @@ func TestSVGInMillimetres(t *testing.T) {
 
 func TestPatternGoldens(t *testing.T) {
 	c := evaluated(design.Default())
-	for _, key := range []string{"headboard", "gores"} {
+	for _, key := range []string{"headboard", "gores", "outline"} {
 		var b strings.Builder
 		require.NoError(t, sheet.Stack(sheet.Patterns(c, key, sheet.Options{System: units.Imperial16})).SVG(&b, head))
 		golden(t, key+".svg", b.String())
