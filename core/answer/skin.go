@@ -85,20 +85,21 @@ func fewestNumber(c core.Canoe, s *core.Skin) Number {
 func stretchTable(c core.Canoe) Table {
 	t := Table{
 		Key: "stretch", Title: "Stretch left, by number of gores", Group: BarkAndFrame,
-		Note:    "Gores each side standing evenly between the end thwarts; the builders' rule puts them elsewhere. From a coarser grid than the figure above, good to about a tenth of a percent. No published strain limit of birch bark was found: the limit is yours to set.",
-		Columns: []Column{{"gores", "Gores each side", units.Count}, {"p95", "Stretch, 95 in 100", units.Strain}, {"rms", "On the whole", units.Strain}, {"limit", "Against the limit", units.Count}},
+		Note:    "Gores each side standing evenly between the end thwarts; the builders' rule puts them elsewhere. Good to about a tenth of a percent, and rather too high than too low. The root mean square is of the stretch along and across together and the few worst places weigh most in it, so it can be the larger of the two. No published strain limit of birch bark was found: the limit is yours to set.",
+		Columns: []Column{{"gores", "Gores each side", units.Count}, {"p95", "Stretch, 95 in 100", units.Strain}, {"rms", "Root mean square", units.Strain}, {"limit", "Against the limit", units.Count}},
 	}
 	if c.Skin == nil || len(c.Skin.Curve) == 0 {
 		t.Rows = []Row{{Cells: []Cell{words(notYet), words("–"), words("–"), words("–")}}}
 		return t
 	}
+	limit := " " + units.Strain.Format(c.Design.StretchLimit, units.Metric)
 	for _, p := range c.Skin.Curve {
-		row := Row{Cells: []Cell{whole(p.Gores), num(p.P95), num(p.RMS), words("over it")}}
+		row := Row{Cells: []Cell{whole(p.Gores), num(p.P95), num(p.RMS), words("over" + limit)}}
 		switch {
 		case p.State != geom.Converged:
 			row.Cells = []Cell{whole(p.Gores), words("–"), words("–"), words(p.State.String())}
-		case p.P95 <= c.Design.StretchLimit:
-			row.Cells[3] = words("within it")
+		case bark.WithinLimit(p.P95, c.Design.StretchLimit):
+			row.Cells[3] = words("within" + limit)
 		}
 		t.Rows = append(t.Rows, row)
 	}
@@ -108,7 +109,7 @@ func stretchTable(c core.Canoe) Table {
 // StretchWords compares a stretch with the limit.
 func StretchWords(stretch, limit float64, s units.System) string {
 	text := units.Strain.Format(stretch, s) + " or less over 95 parts in 100, "
-	if stretch <= limit {
+	if bark.WithinLimit(stretch, limit) {
 		return text + "within the limit of " + units.Strain.Format(limit, s)
 	}
 	return text + "over the limit of " + units.Strain.Format(limit, s)

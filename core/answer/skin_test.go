@@ -130,3 +130,36 @@ func TestLimitNamesTheFewestGores(t *testing.T) {
 	assert.Equal(t, answer.Estimate, loose.Basis)
 	assert.Contains(t, loose.Source, "no published strain limit")
 }
+
+// The words of the table of stretch go by its figures as they are shown: none that
+// reads the limit or less is called over it, and the first within it is the fewest.
+func TestStretchTableAgreesWithItsFigures(t *testing.T) {
+	p, _ := design.Lookup("stretchLimit")
+	c := skinned(design.Default())
+	limits := []float64{0.005, 0.006}
+	for _, point := range c.Skin.Curve {
+		// A limit that some of them reads though it is a little more.
+		limits = append(limits, math.Floor(point.P95*1e4)/1e4)
+	}
+	for _, limit := range limits {
+		c.Design = p.Set(design.Default(), limit)
+		table, ok := answer.MakeTable(c, "stretch")
+		require.True(t, ok)
+		shown := func(v float64) float64 {
+			v, _, err := units.Strain.Parse(units.Strain.Format(v, units.Metric), units.Metric)
+			require.NoError(t, err)
+			return v
+		}
+		first := -1.0
+		for _, r := range table.Rows {
+			within := strings.HasPrefix(r.Cells[3].Text, "within")
+			assert.Equal(t, shown(r.Cells[1].Value) <= shown(limit)+1e-12, within, "%v gores", r.Cells[0].Value)
+			if within && first < 0 {
+				first = r.Cells[0].Value
+			}
+		}
+		if first >= 0 {
+			assert.Equal(t, first, find(t, answer.All(c), "bark.fewestGores").Value)
+		}
+	}
+}

@@ -1,6 +1,8 @@
 package bark
 
 import (
+	"math"
+
 	"barkwright/core/geom"
 	"barkwright/core/hull"
 )
@@ -9,6 +11,15 @@ import (
 // called enough unless the user says otherwise. An estimate: no published strain
 // limit of birch bark was found.
 const StretchLimit = 0.005
+
+// shownStretch is the last place to which a stretch is shown, as a share.
+const shownStretch = 0.0001
+
+// WithinLimit tells whether a stretch keeps to a limit, both as they are shown, so that
+// what reads 0.50 % is not over 0.50 %.
+func WithinLimit(stretch, limit float64) bool {
+	return math.Round(stretch/shownStretch) <= math.Round(limit/shownStretch)
+}
 
 // CurvePoint is the stretch left by a number of gores a side.
 type CurvePoint struct {
@@ -41,7 +52,7 @@ func StretchAt(h hull.Hull, l Layout, n int, res Resolution, w *geom.FlattenWork
 // whether there is one on the curve.
 func Fewest(curve []CurvePoint, limit float64) (int, bool) {
 	for _, p := range curve {
-		if p.State == geom.Converged && p.P95 <= limit {
+		if p.State == geom.Converged && WithinLimit(p.P95, limit) {
 			return p.Gores, true
 		}
 	}

@@ -119,7 +119,7 @@ func (p *page) layOn() {
 		if !core.SameSkin(s.curveOf, c.Design) {
 			s.curve, s.curveOf = nil, c.Design
 		}
-		s.curve = append(s.curve, bark.StretchAt(c.Hull, c.Bark, len(s.curve), bark.ForPicture, &s.memory))
+		s.curve = append(s.curve, bark.StretchAt(c.Hull, c.Bark, len(s.curve), bark.ForFigures, &s.memory))
 		if p.curved() {
 			*c = c.WithCurve(s.curve)
 			p.showSkin()

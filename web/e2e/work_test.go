@@ -43,7 +43,7 @@ func (p *tab) agree(d design.Design) {
 	p.Helper()
 	p.wait(`document.documentElement.dataset.skin === ''`)
 	c := core.Evaluate(d)
-	c = c.WithFlat(core.LayFlat(c, bark.ForFigures, nil, nil)).WithCurve(bark.StretchCurve(c.Hull, core.MostCurved, bark.ForPicture)).WithMakes()
+	c = c.WithFlat(core.LayFlat(c, bark.ForFigures, nil, nil)).WithCurve(bark.StretchCurve(c.Hull, core.MostCurved, bark.ForFigures)).WithMakes()
 	for _, n := range answer.All(c) {
 		if n.Absent {
 			continue
