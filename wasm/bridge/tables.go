@@ -90,9 +90,9 @@ func (p *page) writeTable(f *fold, t answer.Table) {
 	if err := sheet.HTMLTable(&b, t, p.work.System); err != nil {
 		panic("bridge: a strings.Builder does not fail")
 	}
-	held := -1
+	held := ""
 	if row := f.scroll.Call("querySelector", "tr:focus"); !row.IsNull() {
-		held = row.Get("sectionRowIndex").Int()
+		held = row.Get("dataset").Get("part").String()
 	}
 	f.scroll.Set("innerHTML", b.String())
 	f.cells = f.cells[:0]
@@ -107,18 +107,19 @@ func (p *page) writeTable(f *fold, t answer.Table) {
 const partRow = "tbody tr[data-part]"
 
 // stop makes a table one stop of the Tab key: its first row, from where the arrows
-// go on, or where no row stands for a part the box that scrolls it. held is the row
-// that had the focus before the table was written anew, or -1.
-func (f *fold) stop(held int) {
+// go on, or where no row stands for a part the box that scrolls it. held is the part
+// whose row had the focus before the table was written anew, or "".
+func (f *fold) stop(held string) {
 	rows := f.scroll.Call("querySelectorAll", partRow)
 	if rows.Length() == 0 {
 		f.scroll.Set("tabIndex", 0)
 		return
 	}
 	f.scroll.Call("removeAttribute", "tabindex")
-	row := rows.Index(max(0, min(held, rows.Length()-1)))
+	row := rows.Index(0)
+	each(f.scroll, partRow+`[data-part="`+held+`"]`, func(same js.Value) { row = same })
 	row.Set("tabIndex", 0)
-	if held >= 0 {
+	if held != "" {
 		row.Call("focus")
 	}
 }
