@@ -25,10 +25,7 @@ func goresTable(c core.Canoe) Table {
 		t.Rows = append(t.Rows, r)
 		i++
 	}
-	if len(t.Rows) == 0 {
-		t.Rows = []Row{{Cells: dashes("none", len(t.Columns))}}
-	}
-	return t
+	return t.orNone("none")
 }
 
 // flatGore is what the sheet laid flat tells of gore n.
@@ -59,6 +56,13 @@ func panelsTable(c core.Canoe) Table {
 		Note:    "Where half a sheet falls short of the edge. The strip is what a panel is cut from, with the lap at its seam and the bark to trim; its length is laid flat, with a lap at each end. Two alike, one each side, or four.",
 		Columns: []Column{{"panel", "Panel", units.Count}, {"count", "How many", units.Count}, {"from", "From", units.Offset}, {"to", "To", units.Offset}, {"seam", "Seam", units.Length}, {"length", "Strip, length", units.Length}, {"width", "Strip, width", units.Length}},
 	}
+	if c.Bark.Listed {
+		t.Note = "Where half of the sheet that lies there falls short of the edge. The strip is what a panel is cut from, with the lap at its seam and the bark to trim; its length is along the bed. What each is cut from stands with the sheets on hand. The picture and the ends of the gores are for sheets of the width set."
+		for i, b := range c.Bark.Beside {
+			t.Rows = append(t.Rows, Row{Cells: []Cell{whole(i + 1), whole(2), num(b.From), num(b.To), num(b.Seam), num(b.Bow - b.Aft), num(b.Width)}})
+		}
+		return t.orNone("none: the sheets are wide enough")
+	}
 	for i, p := range c.Bark.Panels {
 		if len(p.Seam) == 0 {
 			continue
@@ -72,8 +76,13 @@ func panelsTable(c core.Canoe) Table {
 		strip := max(seam, stripLength(c, i)) + 2*d.SeamLap
 		t.Rows = append(t.Rows, Row{Part: PanelPart(i), Cells: []Cell{whole(i + 1), whole(n), num(from), num(to), num(seam), num(strip), num(p.Width)}})
 	}
+	return t.orNone("none: the sheet is wide enough")
+}
+
+// orNone is the table, or one row that says so where it has none.
+func (t Table) orNone(text string) Table {
 	if len(t.Rows) == 0 {
-		t.Rows = []Row{{Cells: dashes("none: the sheet is wide enough", len(t.Columns))}}
+		t.Rows = []Row{{Cells: dashes(text, len(t.Columns))}}
 	}
 	return t
 }

@@ -63,7 +63,7 @@ func makesNumber(key, label string, made *bark.Outcome, how string, laid func(Nu
 func onHandTable(c core.Canoe) Table {
 	t := Table{
 		Key: "onhand", Title: "Sheets laid over the boat", Group: BarkAndFrame,
-		Note:    "From the bow aft; places are along the bed, forward of amidships. Each sheet on the bed laps outside the one aft of it, so that joints face the stern. The tree is the least that gives a sheet as wide. Joints are sewn where these sheets meet; side panels are counted for sheets of the width set.",
+		Note:    "From the bow aft; places are along the bed, forward of amidships. Each sheet on the bed laps outside the one aft of it, so that joints face the stern. The tree is the least that gives a sheet as wide. Joints are sewn where these sheets meet, and side panels where they are too narrow.",
 		Columns: []Column{{"sheet", "Sheet", units.Count}, {"use", "Lies", units.Count}, {"from", "From", units.Offset}, {"to", "To", units.Offset}, {"width", "Width taken", units.Length}, {"tree", "Tree, diameter", units.SmallLength}},
 	}
 	if c.Skin == nil {

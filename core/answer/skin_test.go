@@ -101,6 +101,9 @@ func TestStatesOfTheBark(t *testing.T) {
 	assert.Equal(t, "none: they cover this boat", find(t, answer.All(long), "bark.short").Word)
 	assert.NotContains(t, cells(t, long, "onhand"), "wanting")
 	assert.Greater(t, find(t, answer.All(long), "bark.largest").Value, all["a long sheet"].Length)
+	assert.Contains(t, cells(t, long, "panels"), "none: the sheets are wide enough")
+	assert.Zero(t, find(t, answer.All(long), "seams.panels").Value)
+	assert.Positive(t, find(t, answer.All(short), "seams.panels").Value)
 }
 
 // cells are the words of a table.

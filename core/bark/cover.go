@@ -29,8 +29,9 @@ func (s Shortage) Length() float64 { return s.Bow - s.Aft }
 
 // Coverage says how a list of sheets covers a boat.
 type Coverage struct {
-	Bed    []Laid // the sheets end to end, from the bow aft; each laps outside the next
-	Port   []Laid // strips for the side panels of each side
+	Bed    []Laid   // the sheets end to end, from the bow aft; each laps outside the next
+	Beside []Beside // where side panels are sewn to them
+	Port   []Laid   // strips for the side panels of each side
 	Star   []Laid
 	Joints []float64 // middles of the laps between the sheets on the bed
 	Short  []Shortage
@@ -116,7 +117,8 @@ func Cover(h hull.Hull, l Layout, sheets []Sheet) Coverage {
 			offcuts = append(offcuts, offcut{sheet: i, width: s.Width, length: s.Length})
 		}
 	}
-	c.cutPanels(d, offcuts, lap)
+	c.Beside = c.besides(h, d, l.FlatLength)
+	c.cutPanels(offcuts, lap)
 	return c
 }
 

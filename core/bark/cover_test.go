@@ -105,3 +105,62 @@ func TestLargestBoat(t *testing.T) {
 	assert.Less(t, less.Length, o.Length)
 	assert.LessOrEqual(t, o.Length, bark.Makes(d, append(list, sheets([2]float64{30, 210})...)).Length)
 }
+
+// Sheets of one width leave side panels as the plain layout has them: the same stretches
+// fore and aft, as wide, with seams as long. The list's are found on 60 places along the
+// half boat, so a stretch's end is out by a part of one of those, 1.6 in, where the bark
+// falls short by little: half an inch of width at most, and an inch of seam a panel's end.
+func TestPanelsBesideEvenSheets(t *testing.T) {
+	for _, width := range []float64{36, 40, 42} {
+		d := boat(t, map[string]float64{"sheetWidth": width * inch})
+		h := hull.New(d)
+		l := bark.Plan(h)
+		c := bark.Cover(h, l, sheets([2]float64{width, 400}, [2]float64{width, 400}))
+		on := l.OnSheets(h, c)
+		assert.InDelta(t, l.Seams[bark.PanelSeams].Length/inch, on.Seams[bark.PanelSeams].Length/inch, 2*float64(2*len(c.Beside)), "%v in", width)
+		widest := func(panels []bark.Panel) (most float64) {
+			for _, p := range panels {
+				most = max(most, p.Width)
+			}
+			return most
+		}
+		most := 0.0
+		for _, b := range c.Beside {
+			most = max(most, b.Width)
+		}
+		assert.InDelta(t, widest(l.Panels)/inch, most/inch, 0.5, "%v in", width)
+	}
+}
+
+// Panels follow the sheet that lies there: a wide sheet amidships and narrow ones toward
+// the ends take panels beside the narrow ones only, each by what its own sheet lacks; and
+// the seams sewn are those.
+func TestPanelsFollowTheSheetThatLiesThere(t *testing.T) {
+	h := hull.New(design.Default())
+	l := bark.Plan(h)
+	list := sheets([2]float64{56, 70}, [2]float64{38, 70}, [2]float64{36, 70})
+	c := bark.Cover(h, l, list)
+	require.Len(t, c.Bed, 3)
+	assert.Equal(t, 0, c.Bed[1].Sheet, "the widest amidships")
+	joined := map[int]bool{}
+	seams := 0.0
+	for _, b := range c.Beside {
+		assert.NotEqual(t, 0, b.Sheet)
+		seams += 2 * b.Seam
+		assert.GreaterOrEqual(t, b.Seam, b.To-b.From, "the seam bends round the side")
+		for _, s := range []bark.Laid{c.Bed[0], c.Bed[2]} {
+			if inner := max(s.Aft, -s.Bow); s.Sheet == b.Sheet && max(b.Aft, -b.Bow) == inner {
+				// Where it joins the wide one: what half the girth there lacks, with trim and
+				// lap. The nearest place asked may be 1.6 in off, where girths differ by this.
+				want := h.Section(inner).HalfGirth() + 1.5*inch - s.Width/2 + 0.5*inch
+				assert.InDelta(t, want/inch, b.Width/inch, 0.5, "sheet %d", s.Sheet)
+				joined[s.Sheet] = true
+			}
+		}
+	}
+	assert.Len(t, joined, 2)
+	assert.InDelta(t, seams, l.OnSheets(h, c).Seams[bark.PanelSeams].Length, 1e-9)
+	wideSheet := bark.Cover(h, l, sheets([2]float64{60, 400}))
+	assert.Zero(t, l.OnSheets(h, wideSheet).Seams[bark.PanelSeams].Length, "one wide sheet needs none, whatever width is set")
+	require.NotZero(t, l.Seams[bark.PanelSeams].Length)
+}

@@ -59,11 +59,16 @@ func joints(h hull.Hull, bottom bottomLine, whole float64) []Joint {
 }
 
 func newJoint(h hull.Hull, bottom bottomLine, along, whole float64) Joint {
-	s := math.Abs(along)
-	place := bottom.placeAt(s)
-	if s > bottom.heel() {
-		place = 1 + min(1, (s-bottom.heel())/(whole/2-bottom.heel()))
-	}
+	place := placeAlong(bottom, math.Abs(along), whole)
 	l := newLine(h, place)
 	return Joint{Along: along, Place: place, X: math.Copysign(l.foot.X, along), Length: 2 * l.girth}
+}
+
+// placeAlong is the place of the column whose foot lies a length from amidships on the
+// flat bark, which is whole long over both ends.
+func placeAlong(bottom bottomLine, run, whole float64) float64 {
+	if run <= bottom.heel() {
+		return bottom.placeAt(run)
+	}
+	return 1 + min(1, (run-bottom.heel())/(whole/2-bottom.heel()))
 }

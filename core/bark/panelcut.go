@@ -17,47 +17,14 @@ const shortestStrip = 0.3048
 
 // cutPanels fills, on both sides, the places where the sheets on the bed fall short
 // of the edge, the widest places first.
-func (c *Coverage) cutPanels(d demand, left []offcut, lap float64) {
-	gaps := c.gaps(d, lap)
-	sort.SliceStable(gaps, func(a, b int) bool { return gaps[a].Width > gaps[b].Width })
-	for _, g := range gaps {
+func (c *Coverage) cutPanels(left []offcut, lap float64) {
+	widest := slices.Clone(c.Beside)
+	sort.SliceStable(widest, func(a, b int) bool { return widest[a].Width > widest[b].Width })
+	for _, b := range widest {
 		for _, side := range []*[]Laid{&c.Port, &c.Star} {
-			left = c.fill(g, side, left, lap)
+			left = c.fill(Shortage{Aft: b.Aft, Bow: b.Bow, Width: b.Width, Panel: true}, side, left, lap)
 		}
 	}
-}
-
-// gaps lists the stretches in which a sheet on the bed is narrower than the boat,
-// with the width of the panel that each side takes.
-func (c *Coverage) gaps(d demand, lap float64) []Shortage {
-	var out []Shortage
-	for _, s := range c.Bed {
-		open := false
-		for i, x := range d.along {
-			if x < s.Aft || x > s.Bow {
-				continue
-			}
-			width := (d.full[i]-s.Width)/2 + lap
-			if width <= lap {
-				open = false
-				continue
-			}
-			if !open {
-				aft := s.Aft
-				if i > 0 {
-					aft = max(aft, d.along[i-1])
-				}
-				out = append(out, Shortage{Aft: aft, Panel: true})
-				open = true
-			}
-			g := &out[len(out)-1]
-			g.Width, g.Bow = max(g.Width, width), s.Bow
-			if i+1 < len(d.along) {
-				g.Bow = min(s.Bow, d.along[i+1])
-			}
-		}
-	}
-	return out
 }
 
 // fill lays strips from the forward end of a gap aft and returns what is left over.

@@ -5,9 +5,13 @@ import "barkwright/core/hull"
 // Layout is the skin's gores, panels and joints with their seams and root, worked
 // out from lengths on the hull alone: it is cheap enough for every step of a slider.
 type Layout struct {
-	ByRule     bool    // the gores stand by the builders' rule, not by number
-	Gores      []Gore  // of the port side, from the after one forward
-	Panels     []Panel // of the forward port quarter
+	ByRule bool    // the gores stand by the builders' rule, not by number
+	Gores  []Gore  // of the port side, from the after one forward
+	Panels []Panel // of the forward port quarter, for sheets of the design's width
+	// Listed tells whether seams and root are for sheets on hand, and Beside then is
+	// where side panels are sewn to those.
+	Listed     bool
+	Beside     []Beside
 	Joints     []Joint // from the bow aft
 	FlatLength float64 // of the bark on the bed, m, before the flattening
 	EndSeam    float64 // length of one end's seam, heel to stem head, m
@@ -42,11 +46,11 @@ func (l Layout) OnFlat(h hull.Hull, f Flat) Layout {
 	return l
 }
 
-// OnSheets is the layout joined where real sheets lie, in place of sheets of the
-// design's length.
+// OnSheets is the layout joined where real sheets lie, with side panels where those are
+// too narrow, in place of sheets of the design's size.
 func (l Layout) OnSheets(h hull.Hull, c Coverage) Layout {
 	bottom := bottomRun(h)
-	l.Joints = nil
+	l.Joints, l.Listed, l.Beside = nil, true, c.Beside
 	for _, along := range c.Joints {
 		l.Joints = append(l.Joints, newJoint(h, bottom, along, l.FlatLength))
 	}
@@ -69,13 +73,7 @@ func (l *Layout) total(h hull.Hull, all []line) {
 	for _, g := range l.Gores {
 		l.Seams[GoreSeams].add(g.Depth, 2)
 	}
-	for _, p := range l.Panels {
-		if p.Amidships() {
-			l.Seams[PanelSeams].add(2*p.Length, 2)
-		} else {
-			l.Seams[PanelSeams].add(p.Length, 4)
-		}
-	}
+	l.sewPanels()
 	for _, j := range l.Joints {
 		l.Seams[JointSeams].add(j.Length, 1)
 	}
@@ -86,4 +84,21 @@ func (l *Layout) total(h hull.Hull, all []line) {
 	}
 	l.Root = NewRoot(split, d.RootWaste)
 	l.Needs = needs(h, all, *l)
+}
+
+// sewPanels adds up the seams of the side panels.
+func (l *Layout) sewPanels() {
+	if l.Listed {
+		for _, b := range l.Beside {
+			l.Seams[PanelSeams].add(b.Seam, 2)
+		}
+		return
+	}
+	for _, p := range l.Panels {
+		if p.Amidships() {
+			l.Seams[PanelSeams].add(2*p.Length, 2)
+		} else {
+			l.Seams[PanelSeams].add(p.Length, 4)
+		}
+	}
 }
