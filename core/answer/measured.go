@@ -5,6 +5,7 @@ import (
 
 	"barkwright/core"
 	"barkwright/core/design"
+	"barkwright/core/frame"
 	"barkwright/core/record"
 	"barkwright/core/units"
 )
@@ -91,22 +92,43 @@ func MovedTable(moved []record.Change, s units.System) Table {
 	return t
 }
 
-// RibsMoved lists the ribs that are another length than they were, where both boats
-// have them.
+// RibsMoved lists the ribs that are cut to another length than they were, and those
+// that only one of the two boats has.
 func RibsMoved(before, after core.Canoe) Table {
 	t := Table{
 		Key: "ribsmoved", Title: "Ribs that change",
 		Columns: []Column{{"rib", "Rib", units.Count}, {"before", "Was cut", units.Length}, {"after", "Cut now", units.Length}, {"change", "Change", units.Offset}, {"run", "Along the gunwale", units.Length}},
 	}
-	for i, r := range after.Frame.Ribs {
-		if i >= len(before.Frame.Ribs) {
-			break
-		}
-		was := before.Frame.Ribs[i]
-		if units.Length.Format(was.Length, units.Imperial16) == units.Length.Format(r.Length, units.Imperial16) {
+	last := 0
+	for _, c := range []core.Canoe{before, after} {
+		last = max(last, c.Frame.Ribs[len(c.Frame.Ribs)-1].Number)
+	}
+	for n := range last + 1 {
+		was, had := ribOf(before, n)
+		is, has := ribOf(after, n)
+		r := Row{Part: RibPart(n)}
+		switch {
+		case had && has && units.Length.Format(was.Length, units.Imperial16) != units.Length.Format(is.Length, units.Imperial16):
+			r.Cells = []Cell{whole(n), num(was.Length), num(is.Length), num(is.Length - was.Length), num(is.Run)}
+		case had && !has:
+			r.Part = ""
+			r.Cells = []Cell{whole(n), num(was.Length), words("none"), words("–"), num(was.Run)}
+		case has && !had:
+			r.Cells = []Cell{whole(n), words("none"), num(is.Length), words("–"), num(is.Run)}
+		default:
 			continue
 		}
-		t.Rows = append(t.Rows, Row{Part: RibPart(r.Number), Cells: []Cell{whole(r.Number), num(was.Length), num(r.Length), num(r.Length - was.Length), num(r.Run)}})
+		t.Rows = append(t.Rows, r)
 	}
 	return t
+}
+
+// ribOf is the rib of a number, and whether the boat has it.
+func ribOf(c core.Canoe, number int) (frame.Rib, bool) {
+	for _, r := range c.Frame.Ribs {
+		if r.Number == number {
+			return r, true
+		}
+	}
+	return frame.Rib{}, false
 }

@@ -9,6 +9,7 @@ import (
 	"barkwright/core"
 	"barkwright/core/answer"
 	"barkwright/core/design"
+	"barkwright/core/internal/check"
 	"barkwright/core/record"
 	"barkwright/core/units"
 )
@@ -39,8 +40,27 @@ func TestReadingsMoveTheRibsNearThem(t *testing.T) {
 	assert.NotEmpty(t, moved.Rows)
 }
 
+// Where the number of ribs changes, those that only one of the boats has are listed,
+// and each other stands beside the one of its own number.
+func TestRibsOfOneBoatOnlyAreListed(t *testing.T) {
+	few, many := core.Evaluate(check.With(t, "ribs", 43.0)), core.Evaluate(check.With(t, "ribs", 46.0))
+	only := func(before, after core.Canoe, column int) (numbers []float64) {
+		for _, r := range answer.RibsMoved(before, after).Rows {
+			if r.Cells[column].Text == "none" {
+				numbers = append(numbers, r.Cells[0].Value)
+			}
+		}
+		return numbers
+	}
+	assert.Equal(t, []float64{22, 23}, only(few, many, 1))
+	assert.Equal(t, []float64{0}, only(few, many, 2), "the one under the middle thwart")
+	assert.Equal(t, []float64{0}, only(many, few, 1))
+	assert.Equal(t, []float64{22, 23}, only(many, few, 2))
+	assert.Empty(t, answer.RibsMoved(few, few).Rows)
+}
+
 func TestMeasuredTables(t *testing.T) {
-	data, _ := record.Read("length overall\t16'\nbeam inside the gunwales\t33\tlocked\ndepth to inwale\t12 1/2\nribs\t44\nfirst thwart clear\t26\nend thwart clear\t10\nfirst thwart, from middle\t36\nend thwart, from middle\t68\nrail height at 0\t12 7/8\nrail height at first thwart\t13\nrail height at end thwart\t15\nrail height at 80\t18", units.Imperial16)
+	_, data, _ := record.Read("length overall\t16'\nbeam inside the gunwales\t33\tlocked\ndepth to inwale\t12 1/2\nribs\t44\nfirst thwart clear\t26\nend thwart clear\t10\nfirst thwart, from middle\t36\nend thwart, from middle\t68\nrail height at 0\t12 7/8\nrail height at first thwart\t13\nrail height at end thwart\t15\nrail height at 80\t18", units.Imperial16)
 	require.NotEmpty(t, data)
 	rec := record.Record{Data: data}
 	f := record.Fit(rec)

@@ -134,6 +134,35 @@ func (k Kind) String() string { return kindRows[k].name }
 // Counted tells whether the value is a whole number and not a length.
 func (k Kind) Counted() bool { return kindRows[k].class == counted }
 
+// ValueKind is what a value of the kind is typed and shown as.
+func (k Kind) ValueKind() units.Kind {
+	switch {
+	case k.Counted():
+		return units.Count
+	case k == BottomRise:
+		return units.Offset
+	}
+	return units.Length
+}
+
+// ToleranceKind is of a tolerance what ValueKind is of a value.
+func (k Kind) ToleranceKind() units.Kind {
+	if k.Counted() {
+		return units.Ratio
+	}
+	return units.SmallLength
+}
+
+// AsBuilt tells whether a tape reads the kind off a boat being built and AsBuilt
+// can bring the boat to it.
+func (k Kind) AsBuilt() bool {
+	switch k {
+	case LengthOverall, BeamInside, DepthInwale, DepthRail, EndHeight:
+		return true
+	}
+	return k.Placed()
+}
+
 // Placed tells whether the measurement is taken at a station or a thwart.
 func (k Kind) Placed() bool { return kindRows[k].placed }
 

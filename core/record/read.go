@@ -29,7 +29,8 @@ const (
 // the middle or the end, gives the stations of the rows under it, which then hold a
 // value for each. Bare numbers are inches, or mm where the system is Metric. Rows
 // that cannot be read are refused one by one and the others kept.
-func Read(text string, s units.System) ([]Datum, []Refusal) {
+// A row named boat gives the record's name.
+func Read(text string, s units.System) (name string, data []Datum, refused []Refusal) {
 	t := table{system: s}
 	if len(text) > longestPaste {
 		text = text[:longestPaste]
@@ -49,12 +50,14 @@ func Read(text string, s units.System) ([]Datum, []Refusal) {
 	if t.tooLong {
 		t.refuse("", fmt.Sprintf("Only the first %d characters are read.", longestPaste))
 	}
-	return t.finish(), t.refusals
+	data = t.finish()
+	return t.name, data, t.refusals
 }
 
 // table is a paste as far as it is read.
 type table struct {
 	system   units.System
+	name     string
 	row      int
 	tooLong  bool
 	rows     []tableRow
@@ -124,6 +127,10 @@ func (t *table) read(line string) {
 	set := wordsOf(name)
 	if anyOf(set, []string{"station", "stations"}) && !anyOf(set, thwarts) {
 		t.readStations(line, readOrigin(name), rest)
+		return
+	}
+	if set["boat"] && len(set) == 1 && len(rest) > 0 {
+		t.name = ShortNote(rest[0])
 		return
 	}
 	l := readLabel(name)
@@ -205,14 +212,7 @@ func (t *table) readOne(line string, l label, rest []string) {
 
 // value reads the datum's own cell.
 func (t *table) value(line string, d *Datum, cell string) bool {
-	kind := units.Length
-	switch {
-	case d.Counted():
-		kind = units.Count
-	case d.Kind == BottomRise:
-		kind = units.Offset
-	}
-	v, _, err := kind.Parse(cell, t.system)
+	v, _, err := d.ValueKind().Parse(cell, t.system)
 	if err != nil {
 		t.refuse(line, fmt.Sprintf("The value %q cannot be read: %v", short(cell), err))
 		return false

@@ -28,6 +28,7 @@ func (d *Datum) remark(cells []string, s units.System) {
 			d.Tolerance = usual[scaled]
 		case "locked", "keep":
 			d.Locked = true
+			continue
 		}
 		notes = append(notes, cell)
 	}

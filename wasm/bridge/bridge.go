@@ -93,9 +93,11 @@ type page struct {
 	pull     *pull // the picture in hand, or nil
 	aboard   *int  // the paddlers whose folds show, nil before any
 	waters   waters
-	// record is what was measured of a boat and fitted the boat found from it, or nil.
-	record   *record.Record
-	fitted   *record.Fitted
+	// recorded and readings are the lists of measurements; measured is the notebook
+	// whose tables show, measuredBoat its boat.
+	recorded, readings *measures
+	measured           *record.Notebook
+	measuredBoat       *work.Work
 	unsaved  bool   // something is to be kept once the control rests
 	unfolded string // the key of the fault whose fold was opened last
 	controls map[string]*control

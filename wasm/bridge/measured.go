@@ -6,10 +6,10 @@ import (
 	"strconv"
 	"strings"
 
-	"barkwright/core"
 	"barkwright/core/answer"
 	"barkwright/core/record"
 	"barkwright/core/sheet"
+	"barkwright/wasm/work"
 
 	"syscall/js"
 )
@@ -34,118 +34,167 @@ const invented = "Boat: an invented boat, to try this with\n" +
 
 // listenMeasured answers the record of a measured boat and the tape's readings.
 func (p *page) listenMeasured() {
+	p.recorded = p.listenMeasures(work.Recorded, "record-list")
+	p.readings = p.listenMeasures(work.AsBuilt, "built-list")
+	p.on(p.id("record-name"), "change", func(js.Value) {
+		p.work.SetRecord(p.id("record-name").Get("value").String(), p.work.Measurements(work.Recorded))
+		p.noted()
+	})
 	p.on(p.id("measured-boat"), "click", func(e js.Value) {
 		b := e.Get("target").Call("closest", "button")
 		if b.IsNull() {
 			return
 		}
 		switch b.Get("dataset").Get("measured").String() {
+		case "add":
+			p.addMeasure(p.recorded)
+		case "add-reading":
+			p.addMeasure(p.readings)
 		case "example":
 			p.id("record-text").Set("value", invented)
 			setText(p.id("record-says"), "An invented record: read it, or write your own over it.")
+		case "paste":
+			p.readPaste()
 		case "fit":
-			p.fitRecord()
+			p.findBoat()
 		case "each":
 			p.predictEach()
 		case "built":
-			p.asBuilt()
+			p.bringToReadings()
 		}
 	})
 }
 
-// readPaste reads a text of measurements and says which rows could not be read.
-func (p *page) readPaste(field, says string) []record.Datum {
-	data, refused := record.Read(p.id(field).Get("value").String(), p.work.System)
+// readPaste puts a pasted table into the record and says which rows could not be read.
+func (p *page) readPaste() {
+	text := p.id("record-text").Get("value").String()
+	name, data, refused := record.Read(text, p.work.System)
 	var b strings.Builder
 	b.WriteString(strconv.Itoa(len(data)) + " read")
+	switch was := len(p.work.Measurements(work.Recorded)); {
+	case len(data) == 0:
+		b.WriteString(". The record stays as it was.")
+	case was > 0:
+		b.WriteString(", in place of the " + strconv.Itoa(was) + " there were: undo brings those back.")
+	default:
+		b.WriteString(" into the record above.")
+	}
 	for _, r := range refused {
 		b.WriteString("<br>Row " + strconv.Itoa(r.Row) + ", " + escape.Replace(r.Text) + ": " + escape.Replace(r.Why))
 	}
-	setHTML(p.id(says), b.String())
-	return data
+	setHTML(p.id("record-says"), b.String())
+	if len(data) > 0 {
+		if name == "" {
+			name = p.work.Notebook.Record.Name
+		}
+		p.work.SetRecord(name, data)
+		p.noted()
+	}
 }
 
-// fitRecord puts the boat that rebuilds the record beside those that are here.
-func (p *page) fitRecord() {
-	data := p.readPaste("record-text", "record-says")
-	if len(data) == 0 {
-		// Nothing of an earlier record may stand under the refusals of this one.
-		p.record, p.fitted, p.view.Measured = nil, nil, nil
-		for _, id := range []string{"record-notes", "record-rows", "record-each", "record-held"} {
+// findBoat finds the boat that rebuilds the record.
+func (p *page) findBoat() {
+	if len(p.work.Measurements(work.Recorded)) == 0 {
+		setText(p.id("record-said"), "There is no measurement to go by: add one.")
+		return
+	}
+	p.shelf.FindBoat()
+	p.tookUp()
+}
+
+// showRecord stands the boat in hand beside its record, as it changes, in the table
+// and over the picture, and shows what is in the notebook.
+func (p *page) showRecord() {
+	another := p.measured != p.work.Notebook
+	if p.measuredBoat != p.work {
+		p.measuredBoat = p.work
+		for _, id := range []string{"built-notes", "built-moved", "built-ribs"} {
 			setHTML(p.id(id), "")
 		}
-		p.draw()
+	}
+	p.showMeasures(p.recorded)
+	p.showMeasures(p.readings)
+	p.showSaid()
+	if len(p.work.Measurements(work.Recorded)) == 0 && !another {
 		return
 	}
-	rec := record.Record{Name: firstLine(p.id("record-text").Get("value").String()), Data: data}
-	f := record.Fit(rec)
-	p.record, p.fitted = &rec, &f
-	p.shelf.Add(f.Design)
-	p.tookUp()
-	var notes []string
-	for _, c := range f.Conflicts {
-		notes = append(notes, c.Message)
+	if another {
+		p.measured = p.work.Notebook
+		p.id("record-name").Set("value", p.work.Notebook.Record.Name)
+		setHTML(p.id("record-each"), "")
+		held := answer.Table{}
+		if p.work.Notebook.Found {
+			held = answer.HeldTable(p.work.Fitted().Held, p.work.System)
+		}
+		p.writeInto("record-held", held)
 	}
-	notes = append(notes, f.EndsDiffer...)
-	p.writeNotes("record-notes", notes)
-	p.writeInto("record-held", answer.HeldTable(f.Held, p.work.System))
-	setHTML(p.id("record-each"), "")
-	p.showRecord()
-}
-
-// firstLine is a record's name where its first line says one.
-func firstLine(text string) string {
-	line, _, _ := strings.Cut(text, "\n")
-	if name, ok := strings.CutPrefix(line, "Boat:"); ok {
-		return strings.TrimSpace(name)
-	}
-	return "From a record"
-}
-
-// showRecord stands the boat in hand beside the record, as it changes, in the table
-// and over the picture.
-func (p *page) showRecord() {
-	if p.record == nil {
-		return
-	}
-	rows := record.Measure(p.work.Canoe.Design, *p.record)
-	if p.work.Canoe.Design == p.fitted.Design {
-		rows = p.fitted.Rows
-	}
-	p.writeInto("record-rows", answer.MeasuredTable(rows))
+	rows := p.work.Measured()
+	p.writeInto("record-rows", answer.MeasuredTable(rows, p.work.System))
 	p.view.Measured = rows
 	p.draw()
 }
 
-func (p *page) predictEach() {
-	if p.record == nil {
-		setText(p.id("record-says"), "Read a record first.")
-		return
+// showSaid writes what is wrong with the measurements at their rows, and what the
+// record says of the boat's ends under them.
+func (p *page) showSaid() {
+	more := map[int]string{}
+	var notes []string
+	text := ""
+	if n := len(p.work.Measurements(work.Recorded)); n > 0 {
+		f := p.work.Fitted()
+		for _, c := range f.Conflicts {
+			for _, i := range c.Aside {
+				more[i] = c.Message
+			}
+		}
+		notes = f.EndsDiffer
+		text = strconv.Itoa(n) + " measurements"
+		if n == 1 {
+			text = "1 measurement"
+		}
+		if len(more) > 0 {
+			text += ", " + strconv.Itoa(len(more)) + " left out for the reason at its row"
+		}
+		text += "."
 	}
-	p.writeInto("record-each", answer.PredictedTable(record.PredictEach(*p.record)))
+	p.recorded.say(more)
+	p.readings.say(nil)
+	setText(p.id("record-said"), text)
+	p.writeNotes("record-notes", notes)
 }
 
-// asBuilt brings the boat in hand to what a tape reads, in one step of undo, and
-// lists what moved.
-func (p *page) asBuilt() {
-	readings := p.readPaste("built-text", "built-says")
-	if len(readings) == 0 {
+func (p *page) predictEach() {
+	if len(p.work.Measurements(work.Recorded)) == 0 {
+		setText(p.id("record-said"), "There is no measurement to leave out: add some.")
 		return
 	}
-	before := p.work.Canoe
-	r := record.AsBuilt(before.Design, readings)
-	p.replace(r.Design)
+	p.writeInto("record-each", answer.PredictedTable(record.PredictEach(p.work.Record()), p.work.System))
+}
+
+// bringToReadings brings the boat in hand to what a tape reads, in one step of undo,
+// and lists what moved.
+func (p *page) bringToReadings() {
+	if len(p.work.Measurements(work.AsBuilt)) == 0 {
+		p.writeNotes("built-notes", []string{"There is no reading to bring the boat to: add one."})
+		return
+	}
+	r := p.work.BringToReadings()
+	p.refresh()
+	p.save()
 	var notes []string
 	for _, c := range r.Conflicts {
 		notes = append(notes, c.Message)
 	}
+	ribs := answer.RibsMoved(r.Before, r.After)
+	switch {
+	case !r.Builds:
+		notes = append(notes, "The boat cannot be built to these readings as they stand, so no rib is given.")
+	case len(ribs.Rows) == 0:
+		notes = append(notes, "No rib changes by as much as a tape shows.")
+	}
 	p.writeNotes("built-notes", notes)
 	p.writeInto("built-moved", answer.MovedTable(r.Moved, p.work.System))
-	if len(core.Validate(r.Design)) > 0 {
-		setHTML(p.id("built-ribs"), "<p>The boat cannot be built to these readings as they stand, so no rib is given.</p>")
-		return
-	}
-	p.writeInto("built-ribs", answer.RibsMoved(before, p.work.Canoe))
+	p.writeInto("built-ribs", ribs)
 }
 
 // writeNotes writes each note on a line of its own.

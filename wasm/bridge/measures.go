@@ -1,0 +1,235 @@
+//go:build js
+
+package bridge
+
+import (
+	"strconv"
+	"strings"
+	"syscall/js"
+
+	"barkwright/core/record"
+	"barkwright/core/units"
+	"barkwright/wasm/work"
+)
+
+// measures is a list of measurements on the page, a row for each and, while one is
+// begun, a row more.
+type measures struct {
+	of   work.List
+	list js.Value
+	rows []*measureRow
+	// stand are what the notebook in hand holds, as the rows last showed it.
+	stand  *record.Notebook
+	system units.System
+}
+
+type measureRow struct {
+	work.Entry
+	li     js.Value
+	fields [work.Fields]js.Value
+	says   slot
+}
+
+// fieldNames stand over the fields, in the order of work.Field.
+var fieldNames = [work.Fields]string{"Measurement", "Where", "Value", "Tolerance", "Keep", "Note"}
+
+// listenMeasures answers one of the lists.
+func (p *page) listenMeasures(of work.List, id string) *measures {
+	m := &measures{of: of, list: p.id(id)}
+	p.on(m.list, "change", func(e js.Value) {
+		if r, i, f := m.at(e.Get("target")); r != nil {
+			p.measureEntered(m, r, i, f)
+		}
+	})
+	p.on(m.list, "click", func(e js.Value) {
+		b := e.Get("target").Call("closest", "button")
+		if b.IsNull() {
+			return
+		}
+		if r, i, _ := m.at(b); r != nil {
+			p.strikeOut(m, i)
+		}
+	})
+	p.on(m.list, "keydown", func(e js.Value) {
+		r, i, f := m.at(e.Get("target"))
+		if r == nil || e.Get("key").String() != "Enter" || f == work.What {
+			return
+		}
+		e.Call("preventDefault")
+		p.measureEntered(m, r, i, f)
+		if i == len(m.rows)-1 && r.Whole() {
+			p.addMeasure(m)
+		}
+	})
+	return m
+}
+
+// at is the row an element stands in, its place, and the field it is.
+func (m *measures) at(target js.Value) (*measureRow, int, work.Field) {
+	li := target.Call("closest", "li")
+	for i, r := range m.rows {
+		if r.li.Equal(li) {
+			f, _ := strconv.Atoi(target.Get("dataset").Get("field").String())
+			return r, i, work.Field(f)
+		}
+	}
+	return nil, 0, 0
+}
+
+// measureEntered reads a field; a row that is whole goes into the notebook.
+func (p *page) measureEntered(m *measures, r *measureRow, i int, f work.Field) {
+	in := r.fields[f]
+	text := in.Get("value").String()
+	if f == work.Locked && !in.Get("checked").Bool() {
+		text = ""
+	}
+	r.Enter(f, text, p.work.System)
+	if r.Whole() {
+		p.work.PutMeasurement(m.of, i, r.Datum)
+		m.stand = p.work.Notebook
+		p.noted()
+	}
+	m.dress(r, i, p.work.System)
+	p.showSaid()
+}
+
+// noted follows a change of the notebook.
+func (p *page) noted() {
+	p.refresh()
+	p.save()
+}
+
+func (p *page) addMeasure(m *measures) {
+	list := p.work.Measurements(m.of)
+	if len(m.rows) == len(list) {
+		m.add(work.NextEntry(m.of, list))
+		m.dress(m.rows[len(list)], len(list), p.work.System)
+	}
+	// Not at once: the key that asked for the row would go on to open its list.
+	first := m.rows[len(m.rows)-1].fields[work.What]
+	var focus js.Func
+	focus = js.FuncOf(func(js.Value, []js.Value) any {
+		focus.Release()
+		first.Call("focus")
+		return nil
+	})
+	js.Global().Call("setTimeout", focus)
+}
+
+// strikeOut takes row i off and moves the focus to what is left.
+func (p *page) strikeOut(m *measures, i int) {
+	m.rows[i].li.Call("remove")
+	m.rows = append(m.rows[:i:i], m.rows[i+1:]...)
+	p.work.DropMeasurement(m.of, i)
+	m.stand = p.work.Notebook
+	for k, r := range m.rows {
+		m.dress(r, k, p.work.System)
+	}
+	p.noted()
+	p.showSaid()
+	if len(m.rows) > 0 {
+		m.rows[min(i, len(m.rows)-1)].fields[work.What].Call("focus")
+	} else {
+		m.list.Get("nextElementSibling").Call("querySelector", "button").Call("focus")
+	}
+}
+
+// showMeasures brings a list to the notebook in hand. A row that is being entered
+// and is not whole stays as it is where its place does.
+func (p *page) showMeasures(m *measures) {
+	system := p.work.System
+	if m.stand == p.work.Notebook && m.system == system {
+		return
+	}
+	list := p.work.Measurements(m.of)
+	if m.stand != p.work.Notebook {
+		for len(m.rows) > len(list) {
+			m.rows[len(m.rows)-1].li.Call("remove")
+			m.rows = m.rows[:len(m.rows)-1]
+		}
+		for i, d := range list {
+			switch {
+			case i == len(m.rows):
+				m.add(work.OfDatum(d))
+			case m.rows[i].Datum != d:
+				m.rows[i].Entry = work.OfDatum(d)
+			}
+		}
+	}
+	m.stand, m.system = p.work.Notebook, system
+	for i, r := range m.rows {
+		m.dress(r, i, system)
+	}
+}
+
+// add appends a row to the page.
+func (m *measures) add(e work.Entry) {
+	var b strings.Builder
+	b.WriteString(`<li>`)
+	for f := range work.Fields {
+		b.WriteString(`<label><span>` + fieldNames[f] + `</span>`)
+		data := ` data-field="` + strconv.Itoa(int(f)) + `"`
+		switch f {
+		case work.What:
+			b.WriteString(`<select` + data + `>`)
+			for _, k := range work.KindsOf(m.of) {
+				b.WriteString(`<option value="` + k.ID() + `">` + k.String() + `</option>`)
+			}
+			b.WriteString(`</select>`)
+		case work.Locked:
+			b.WriteString(`<input type="checkbox" value="yes"` + data + `>`)
+		default:
+			b.WriteString(`<input type="text" spellcheck="false" autocomplete="off"` + data + `>`)
+		}
+		b.WriteString(`</label>`)
+	}
+	b.WriteString(`<button type="button">✕</button><p class="fault"></p></li>`)
+	m.list.Call("insertAdjacentHTML", "beforeend", b.String())
+	r := &measureRow{Entry: e, li: m.list.Get("lastElementChild")}
+	each(r.li, "[data-field]", func(at js.Value) {
+		f, _ := strconv.Atoi(at.Get("dataset").Get("field").String())
+		r.fields[f] = at
+	})
+	r.says.at = r.li.Call("querySelector", ".fault")
+	m.rows = append(m.rows, r)
+}
+
+// dress shows what a row holds, but for what was typed and cannot be read.
+func (m *measures) dress(r *measureRow, i int, s units.System) {
+	name := "Measurement " + strconv.Itoa(i+1)
+	r.li.Set("ariaLabel", name)
+	says := r.li.Call("querySelector", ".fault")
+	id := m.list.Get("id").String() + "-" + strconv.Itoa(i+1)
+	says.Set("id", id)
+	r.li.Call("querySelector", "button").Set("ariaLabel", "Strike out measurement "+strconv.Itoa(i+1))
+	for f, in := range r.fields {
+		f := work.Field(f)
+		in.Call("setAttribute", "aria-describedby", id)
+		in.Call("toggleAttribute", "aria-invalid", r.Bad[f] != "")
+		switch {
+		case f == work.Locked:
+			in.Set("checked", r.Datum.Locked)
+		case r.Bad[f] == "":
+			in.Set("value", r.Text(f, s))
+		}
+	}
+	r.fields[work.Where].Set("disabled", !r.Sided())
+	r.fields[work.Tolerance].Set("placeholder", r.UsualTolerance(s))
+}
+
+// say writes under each row why a field of it cannot be read, and what more is said
+// of it.
+func (m *measures) say(more map[int]string) {
+	for i, r := range m.rows {
+		var texts []string
+		for _, bad := range r.Bad {
+			if bad != "" {
+				texts = append(texts, bad)
+			}
+		}
+		if text := more[i]; text != "" {
+			texts = append(texts, text)
+		}
+		r.says.set(strings.Join(texts, " "))
+	}
+}

@@ -1,0 +1,175 @@
+package work
+
+import (
+	"errors"
+	"strings"
+
+	"barkwright/core/record"
+	"barkwright/core/units"
+)
+
+// Field is one field of a measurement's row.
+type Field int
+
+// The fields, in their order.
+const (
+	What Field = iota
+	Where
+	Value
+	Tolerance
+	Locked
+	Note
+
+	Fields
+)
+
+// Entry is a measurement as it is being entered. What was typed and cannot be read
+// stays in its field with the reason; the datum stands as it was last read.
+type Entry struct {
+	record.Datum
+	Bad [Fields]string
+	// blank tells that there is no value yet, nowhere that there is no place yet.
+	blank, nowhere bool
+}
+
+// OfDatum is the entry of a measurement that stands.
+func OfDatum(d record.Datum) Entry { return Entry{Datum: d} }
+
+// NextEntry is a blank row under a list: of the same kind as the last where several
+// of a kind are usual, or else of the next kind there is to choose.
+func NextEntry(l List, list []record.Datum) Entry {
+	kinds := KindsOf(l)
+	kind := kinds[0]
+	if len(list) > 0 {
+		last := list[len(list)-1].Kind
+		for i, k := range kinds {
+			switch {
+			case k != last:
+			case k.Placed() || k.Numbered():
+				kind = k
+			default:
+				kind = kinds[min(i+1, len(kinds)-1)]
+			}
+		}
+	}
+	return Entry{Datum: record.Datum{Kind: kind}, blank: true, nowhere: kind.Placed() || kind.Numbered()}
+}
+
+// KindsOf are what can be chosen in a list.
+func KindsOf(l List) []record.Kind {
+	var kinds []record.Kind
+	for _, k := range record.Kinds() {
+		if l == Recorded || k.AsBuilt() {
+			kinds = append(kinds, k)
+		}
+	}
+	return kinds
+}
+
+// Whole tells whether the entry has all that a measurement needs.
+func (e Entry) Whole() bool {
+	return !e.blank && !e.nowhere && e.Bad[What] == "" && e.Bad[Where] == "" && e.Bad[Value] == ""
+}
+
+var (
+	errNoValue   = errors.New("There is no value: type one, or strike the row out.")
+	errTolerance = errors.New("A tolerance is more than nothing: leave it empty for the usual one.")
+)
+
+// Enter reads a text into a field. The field What takes a kind's ID, Locked
+// anything for yes.
+func (e *Entry) Enter(f Field, text string, s units.System) {
+	text = strings.TrimSpace(text)
+	var err error
+	switch f {
+	case What:
+		e.become(text)
+	case Where:
+		var number int
+		var at record.Place
+		if number, at, err = record.ReadWhere(e.Kind, text, s); err == nil {
+			e.Number, e.At, e.nowhere = number, at, false
+		}
+	case Value:
+		if text == "" {
+			err = errNoValue
+			break
+		}
+		var v float64
+		if v, _, err = e.ValueKind().Parse(text, s); err == nil {
+			e.Datum.Value, e.blank = v, false
+		}
+	case Tolerance:
+		var v float64
+		if text != "" {
+			if v, _, err = e.ToleranceKind().Parse(text, s); err == nil && v <= 0 {
+				err = errTolerance
+			}
+		}
+		if err == nil {
+			e.Datum.Tolerance = v
+		}
+	case Locked:
+		e.Datum.Locked = text != ""
+	case Note:
+		e.Datum.Note = record.ShortNote(text)
+	}
+	e.Bad[f] = ""
+	if err != nil {
+		e.Bad[f] = err.Error()
+	}
+}
+
+// become makes the entry one of another kind; what that has no use for goes.
+func (e *Entry) become(id string) {
+	kind, ok := record.LookupKind(id)
+	if !ok || kind == e.Kind {
+		return
+	}
+	if kind.Counted() != e.Counted() {
+		e.blank, e.Datum.Tolerance, e.Bad[Value], e.Bad[Tolerance] = true, 0, "", ""
+	}
+	e.Kind = kind
+	placed := kind.Placed() || kind.Numbered()
+	switch {
+	case !placed:
+		e.Number, e.At.Distance, e.nowhere, e.Bad[Where] = 0, 0, false, ""
+	case kind.Numbered():
+		e.At.Distance, e.nowhere = 0, e.Number == 0
+	}
+	if !kind.Sided() {
+		e.At = record.Place{}
+	}
+}
+
+// Text is what a field shows of the datum.
+func (e Entry) Text(f Field, s units.System) string {
+	switch f {
+	case What:
+		return e.Kind.ID()
+	case Where:
+		if !e.nowhere {
+			return e.Datum.Where(s)
+		}
+	case Value:
+		if !e.blank {
+			return e.ValueKind().Format(e.Datum.Value, s)
+		}
+	case Tolerance:
+		if e.Datum.Tolerance > 0 {
+			return e.ToleranceKind().Format(e.Datum.Tolerance, s)
+		}
+	case Locked:
+		if e.Datum.Locked {
+			return "yes"
+		}
+	case Note:
+		return e.Datum.Note
+	}
+	return ""
+}
+
+// UsualTolerance is what stands in an empty tolerance.
+func (e Entry) UsualTolerance(s units.System) string {
+	return e.ToleranceKind().Format(e.Kind.UsualTolerance(), s)
+}
