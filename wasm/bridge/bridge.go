@@ -98,11 +98,11 @@ type page struct {
 	recorded, readings *measures
 	measured           *record.Notebook
 	measuredBoat       *work.Work
-	unsaved  bool   // something is to be kept once the control rests
-	unfolded string // the key of the fault whose fold was opened last
-	controls map[string]*control
-	outputs  map[string]*output
-	folds    []*fold
+	unsaved            bool   // something is to be kept once the control rests
+	unfolded           string // the key of the fault whose fold was opened last
+	controls           map[string]*control
+	outputs            map[string]*output
+	folds              []*fold
 	// before are the numbers compared with, of beforeDesign.
 	before       []answer.Number
 	beforeDesign design.Design

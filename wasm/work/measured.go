@@ -114,6 +114,9 @@ func (s *Shelf) FindBoat() {
 		return
 	}
 	d := w.Fitted().Design
+	if w.Notebook.Record.Name == "" {
+		d.Name = "From a record"
+	}
 	if w.Notebook.Found {
 		d.Notes, d.OnHand, d.Crew = w.Entered.Notes, w.Entered.OnHand, w.Entered.Crew
 		w.Replace(d)
