@@ -13,9 +13,10 @@ import (
 func (p *pen) roomy(a plate) bool { return p.view.Flat.Length*a.Scale > 40*p.letter }
 
 // goreLabel says how wide gore i is cut, by the figures where they are there: over
-// its tips or, where a panel stands there, under its foot.
+// its tips or, where a panel stands there, under its foot; in a small picture over the
+// whole of the bark, with a line to the gore.
 func (p *pen) goreLabel(c core.Canoe, i int, foot Point, tips []Point) {
-	if c.Skin == nil || i >= len(c.Skin.Flat.Gores) || !p.roomy(p.flatLayout(c).sheet) {
+	if c.Skin == nil || i >= len(c.Skin.Flat.Gores) {
 		return
 	}
 	g := c.Skin.Flat.Gores[i]
@@ -26,13 +27,24 @@ func (p *pen) goreLabel(c core.Canoe, i int, foot Point, tips []Point) {
 	case bark.GoreNotNeeded:
 		text = "slit"
 	}
-	if len(p.view.Flat.Panels) > 0 {
+	a := p.flatLayout(c).sheet
+	over := math.Min(tips[0].Y, tips[1].Y)
+	at := Point{(tips[0].X + tips[1].X) / 2, over - c.Design.GunwaleTurn*a.Scale - 0.75*p.letter}
+	switch {
+	case !p.roomy(a):
+		at.Y = a.at(0, flatReach(c, p.view.Flat)).Y - (0.7+1.4*float64(i%goreTiers))*p.letter
+		n := p.say(rankPart, text, role, Paper, spot{at, Middle})
+		n.with = []Op{Stroke{Role: Faint, Points: []Point{{at.X, at.Y + 0.6*p.letter}, {at.X, over}}, Width: hairWidth * p.weight}}
+	case len(p.view.Flat.Panels) > 0:
 		p.say(rankPart, text, role, Bark, spot{Point{foot.X, foot.Y + 0.7*p.letter}, Middle})
-		return
+	default:
+		p.say(rankPart, text, role, Paper, spot{at, Middle})
 	}
-	over := math.Min(tips[0].Y, tips[1].Y) - c.Design.GunwaleTurn*p.flatLayout(c).sheet.Scale - 0.75*p.letter
-	p.say(rankPart, text, role, Paper, spot{Point{(tips[0].X + tips[1].X) / 2, over}, Middle})
 }
+
+// goreTiers is in how many rows the widths stand over a small picture: gores a third of
+// a label apart then still have theirs.
+const goreTiers = 3
 
 // flatLabels name the sheet and measure it.
 func (p *pen) flatLabels(c core.Canoe, l flatLayout) {
@@ -72,7 +84,11 @@ func (p *pen) flatLabels(c core.Canoe, l flatLayout) {
 			spot{Point{aft + 0.85*(bow-aft), y}, End}, spot{Point{aft + 0.15*(bow-aft), y}, Start})
 		if i > 0 {
 			at := Point{bow + 5, a.Origin.Y + 2.2*p.letter}
-			p.say(rankExtra, "joint, lapped to the stern", Seam, Bark, spot{at, Start}, spot{Point{bow - 5, at.Y}, End})
+			joint := "joint"
+			if p.roomy(a) {
+				joint += ", lapped to the stern"
+			}
+			p.say(rankExtra, joint, Seam, Bark, spot{at, Start}, spot{Point{bow - 5, at.Y}, End})
 		}
 	}
 }

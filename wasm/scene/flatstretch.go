@@ -6,7 +6,6 @@ import (
 	"barkwright/core"
 	"barkwright/core/bark"
 	"barkwright/core/geom"
-	"barkwright/core/units"
 )
 
 // stretchBands are the shares of the limit at which the hatch grows denser; what
@@ -111,59 +110,6 @@ func cellStretch(piece *bark.Piece) []float64 {
 		}
 	}
 	return sum
-}
-
-// stretchLegend explains the hatch in one row under the sheet.
-func (p *pen) stretchLegend(c core.Canoe, l flatLayout) {
-	if !l.rows {
-		return
-	}
-	limit := c.Design.StretchLimit
-	share := func(s float64) string { return units.Strain.Format(s*limit, p.view.System) }
-	texts := []string{"under " + share(stretchBands[0])}
-	for i := 1; i < len(stretchBands); i++ {
-		texts = append(texts, "to "+share(stretchBands[i]))
-	}
-	texts = append(texts, "over "+share(1)+", your limit")
-	size := math.Max(11, 0.9*p.letter)
-	swatch, gap := 2.4*size, 0.5*size
-	title := "stretch left: "
-	if p.list.Width < 60*size {
-		title = ""
-	}
-	width := func(t string) float64 { return glyphWidth * size * float64(len([]rune(t))) }
-	total := width(title)
-	for _, t := range texts {
-		total += swatch + 2*gap + width(t) + size
-	}
-	if total > p.list.Width-2*gap {
-		// A narrow picture keeps the band that matters.
-		texts, title = texts[len(texts)-1:], ""
-		total = swatch + 3*gap + width(texts[0])
-	}
-	x := math.Max(gap, (p.list.Width-total)/2)
-	// Brought near, the sheet runs under the legend.
-	p.marks = append(p.marks, Fill{Role: Paper, Points: []Point{
-		{x - gap, l.legendY - size}, {x + total + gap, l.legendY - size}, {x + total + gap, l.legendY + size}, {x - gap, l.legendY + size}}})
-	lettered := func(t string, at float64) {
-		n := p.say(rankTitle, t, Ink, Paper, spot{Point{at, l.legendY}, Start})
-		n.text.Size = size
-	}
-	if title != "" {
-		lettered(title, x)
-		x += width(title)
-	}
-	for i, t := range texts {
-		box := []Point{{x, l.legendY - size/2}, {x + swatch, l.legendY - size/2}, {x + swatch, l.legendY + size/2}, {x, l.legendY + size/2}}
-		p.marks = append(p.marks, Fill{Role: Bark, Points: box})
-		if band := len(stretchBands) - len(texts) + i; band >= 0 {
-			p.marks = append(p.marks, p.bandHatch(band, box))
-		}
-		p.marks = append(p.marks, Stroke{Role: Ink, Points: box, Width: fineWidth * p.weight, Closed: true})
-		p.keepOff(boxOf(box))
-		lettered(t, x+swatch+gap)
-		x += swatch + 2*gap + width(t) + size
-	}
 }
 
 // boxOf is the least box round points.

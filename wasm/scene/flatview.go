@@ -230,7 +230,14 @@ func (p *pen) flatGores(c core.Canoe, a plate) {
 			}
 			p.part(name, true, points)
 		}
-		p.goreLabel(c, i, a.at(g.After[0].X, g.After[0].Y), a.place([]geom.Vec2{g.After[len(g.After)-1], g.Fore[len(g.Fore)-1]}))
+	}
+	// The highest labels first, so that the lower ones stand on the lines to those.
+	for tier := goreTiers - 1; tier >= 0; tier-- {
+		for i, g := range f.Gores {
+			if i%goreTiers == tier && len(g.After) > 0 {
+				p.goreLabel(c, i, a.at(g.After[0].X, g.After[0].Y), a.place([]geom.Vec2{g.After[len(g.After)-1], g.Fore[len(g.Fore)-1]}))
+			}
+		}
 	}
 }
 

@@ -1,0 +1,118 @@
+package scene
+
+import (
+	"math"
+
+	"barkwright/core"
+	"barkwright/core/units"
+)
+
+// legendEntry is one band of the hatch with what it means; band -1 has none.
+type legendEntry struct {
+	band int
+	text string
+}
+
+// legend is the hatch explained in rows under the sheet.
+type legend struct {
+	size, swatch, gap float64 // of the letters, of a band's box, and between things, px
+	rows              [][]legendEntry
+	title             string // before the first row, or over it where there are more
+}
+
+// newLegend takes one row where the picture is broad enough, two under the title
+// where there is room for those below the sheet, and keeps the band that matters
+// where there is not.
+func (p *pen) newLegend(c core.Canoe, l flatLayout) legend {
+	share := func(s float64) string {
+		return units.Strain.Format(s*c.Design.StretchLimit, p.view.System)
+	}
+	all := []legendEntry{{-1, "under " + share(stretchBands[0])}}
+	for i := 1; i < len(stretchBands); i++ {
+		all = append(all, legendEntry{i - 1, "to " + share(stretchBands[i])})
+	}
+	last := len(stretchBands) - 1
+	all = append(all, legendEntry{last, "over " + share(1) + ", your limit"})
+	size := math.Max(11, 0.9*p.letter)
+	g := legend{size: size, swatch: 2.4 * size, gap: 0.5 * size, title: "stretch left: ", rows: [][]legendEntry{all}}
+	room := p.list.Width - 2*g.gap
+	if p.list.Width < 60*size {
+		g.title = ""
+	}
+	if g.width(all) <= room {
+		return g
+	}
+	g.title, g.rows, g.swatch = "stretch left:", [][]legendEntry{all[:2], all[2:]}, 3.6*size
+	if g.width(g.rows[1]) <= room && l.legendY+3*g.pitch() < p.list.Height {
+		return g
+	}
+	g.title, g.rows, g.swatch = "", [][]legendEntry{all[last+1:]}, 2.4*size
+	return g
+}
+
+// pitch is how far rows are apart.
+func (g legend) pitch() float64 { return 1.5 * g.size }
+
+func (g legend) lettered(t string) float64 {
+	return glyphWidth * g.size * float64(len([]rune(t)))
+}
+
+// width is how long a row is, with the title where that stands before it.
+func (g legend) width(row []legendEntry) float64 {
+	total := 0.0
+	if len(g.rows) == 1 {
+		total = g.lettered(g.title)
+	}
+	for _, e := range row {
+		total += g.swatch + 2*g.gap + g.lettered(e.text) + g.size
+	}
+	return total
+}
+
+// stretchLegend explains the hatch under the sheet.
+func (p *pen) stretchLegend(c core.Canoe, l flatLayout) {
+	if !l.rows {
+		return
+	}
+	g := p.newLegend(c, l)
+	wide := 0.0
+	for _, row := range g.rows {
+		wide = math.Max(wide, g.width(row))
+	}
+	x, y := math.Max(g.gap, (p.list.Width-wide)/2), l.legendY
+	under := y + g.size
+	if len(g.rows) > 1 {
+		under += float64(len(g.rows)) * g.pitch()
+	}
+	// Brought near, the sheet runs under the legend.
+	p.marks = append(p.marks, Fill{Role: Paper, Points: []Point{{x - g.gap, y - g.size}, {x + wide + g.gap, y - g.size}, {x + wide + g.gap, under}, {x - g.gap, under}}})
+	start := x
+	if g.title != "" {
+		p.legendText(g, g.title, x, y)
+		start += g.lettered(g.title)
+	}
+	for i, row := range g.rows {
+		if len(g.rows) > 1 {
+			start, y = x, l.legendY+float64(i+1)*g.pitch()
+		}
+		p.legendRow(g, row, start, y)
+	}
+}
+
+func (p *pen) legendText(g legend, t string, x, y float64) {
+	p.say(rankTitle, t, Ink, Paper, spot{Point{x, y}, Start}).text.Size = g.size
+}
+
+func (p *pen) legendRow(g legend, row []legendEntry, x, y float64) {
+	for _, e := range row {
+		box := []Point{{x, y - g.size/2}, {x + g.swatch, y - g.size/2}, {x + g.swatch, y + g.size/2}, {x, y + g.size/2}}
+		p.marks = append(p.marks, Fill{Role: Bark, Points: box})
+		if e.band >= 0 {
+			p.marks = append(p.marks, p.bandHatch(e.band, box))
+		}
+		p.marks = append(p.marks, Stroke{Role: Ink, Points: box, Width: fineWidth * p.weight, Closed: true})
+		p.keepOff(boxOf(box))
+		p.legendText(g, e.text, x+g.swatch+g.gap, y)
+		x += g.swatch + 2*g.gap + g.lettered(e.text) + g.size
+	}
+}
