@@ -29,7 +29,8 @@ const (
 // the middle or the end, gives the stations of the rows under it, which then hold a
 // value for each. Bare numbers are inches, or mm where the system is Metric. Rows
 // that cannot be read are refused one by one and the others kept.
-// A row named boat gives the record's name.
+// A row named boat gives the record's name. Where the first
+// line is one of names, the line under it holds a boat's values in their order.
 func Read(text string, s units.System) (name string, data []Datum, refused []Refusal) {
 	t := table{system: s}
 	if len(text) > longestPaste {
@@ -44,7 +45,7 @@ func Read(text string, s units.System) (name string, data []Datum, refused []Ref
 			break
 		}
 		if line = strings.TrimSpace(line); line != "" && !strings.HasPrefix(line, "#") {
-			t.read(line)
+			t.readLine(line)
 		}
 	}
 	if t.tooLong {
@@ -62,6 +63,11 @@ type table struct {
 	tooLong  bool
 	rows     []tableRow
 	refusals []Refusal
+	// begun tells that a line has been read; columns and boats are of a table with
+	// one boat a line.
+	begun   bool
+	columns columns
+	boats   int
 	// stations are those of the rows under a row of stations.
 	stations []Place
 }
@@ -118,12 +124,24 @@ func unquoted(cell string) string {
 	return cell
 }
 
-func (t *table) read(line string) {
-	parts := cells(line)
-	if len(parts) == 0 {
+func (t *table) readLine(line string) {
+	if !t.begun {
+		t.begun = true
+		if t.columns = headerOf(line); t.columns != nil {
+			return
+		}
+	}
+	if t.columns != nil {
+		t.readBoat(line)
 		return
 	}
-	name, rest := parts[0], parts[1:]
+	if parts := cells(line); len(parts) > 0 {
+		t.readCells(line, parts[0], parts[1:])
+	}
+}
+
+// readCells reads one measurement, or a row of them or of stations, off a line.
+func (t *table) readCells(line, name string, rest []string) {
 	set := wordsOf(name)
 	if anyOf(set, []string{"station", "stations"}) && !anyOf(set, thwarts) {
 		t.readStations(line, readOrigin(name), rest)

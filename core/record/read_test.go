@@ -1,12 +1,14 @@
 package record
 
 import (
+	"os"
 	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"barkwright/core/internal/check"
 	"barkwright/core/units"
 )
 
@@ -83,6 +85,45 @@ func TestReadAPaste(t *testing.T) {
 	assert.Contains(t, rows[16], `"x"`)
 	assert.Contains(t, rows[20], "eight")
 	assert.Contains(t, rows[22], "not understood")
+}
+
+// The survey's table as it is published with this project has its names in the first
+// line and a boat a line: the first boat is read, its column whose name does not say
+// enough is named, and the other boats are.
+func TestReadABoatALine(t *testing.T) {
+	text, err := os.ReadFile("../../testdata/published/measured-canoes.csv")
+	require.NoError(t, err)
+	name, data, refused := Read(string(text), units.Metric)
+	row := check.Published(t, "measured-canoes")[0]
+	assert.Equal(t, row["id"], name)
+	find := func(k Kind, number int) float64 {
+		for _, d := range data {
+			if d.Kind == k && d.Number == number {
+				return d.Value / inch
+			}
+		}
+		return 0
+	}
+	for column, got := range map[string]float64{
+		"length_overall_in":        find(LengthOverall, 0),
+		"length_over_gunwales_in":  find(LengthOverGunwales, 0),
+		"beam_inside_gunwales_in":  find(BeamInside, 0),
+		"depth_amidships_in":       find(DepthInwale, 0),
+		"end_height_in":            find(EndHeight, 0),
+		"end_thwart_from_mid_in":   find(ThwartPosition, 2),
+		"thwart_first_clear_in":    find(ClearWidth, 1),
+		"rail_end_thwart_in":       find(RailHeight, 2),
+		"headboard_from_mid_in":    find(HeadboardPosition, 0),
+		"bottom_rise_headboard_in": find(BottomRise, 0),
+	} {
+		assert.InDelta(t, row.Float(t, column), got, 1e-9, column)
+	}
+	why := ""
+	for _, r := range refused {
+		why += r.Why + "\n"
+	}
+	assert.Equal(t, 6, strings.Count(why, "another boat"))
+	assert.Contains(t, why, "inside or outside")
 }
 
 func TestReadRefusesByRow(t *testing.T) {
