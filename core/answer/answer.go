@@ -58,18 +58,23 @@ type Number struct {
 	Source  string
 }
 
-// Text is the number as shown, with its range where it has one.
+// Text is the number as shown, with its range where it has one; an estimate no finer
+// than it is good for.
 func (n Number) Text(s units.System) string {
 	if n.Word != "" {
 		return n.Word
 	}
+	format := n.Kind.Format
+	if n.Basis == Estimate {
+		format = n.Kind.Rough
+	}
 	if n.Low != n.High {
-		low, high := n.Kind.Format(n.Low, s), n.Kind.Format(n.High, s)
+		low, high := format(n.Low, s), format(n.High, s)
 		if low != high {
 			return low + " to " + high
 		}
 	}
-	return n.Kind.Format(n.Value, s)
+	return format(n.Value, s)
 }
 
 // number starts a computed result without a range.

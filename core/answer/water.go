@@ -98,10 +98,10 @@ func floatCheck(c core.Canoe) Warning {
 		w.Text = working("no trim balances this load: its middle is # forward of amidships. Place it nearer the middle", offset(c.Afloat.Load.Centre.X))
 	case f.Upright.Freeboard < lowFreeboard:
 		w.State, w.Word = Near, "little freeboard"
-		w.Text = working("# of freeboard: by custom an open canoe keeps #", length(f.Upright.Freeboard), length(lowFreeboard))
+		w.Text = working("# of freeboard: by custom an open canoe keeps #", length(f.Upright.Freeboard).rough(), length(lowFreeboard))
 	default:
 		w.State = Within
-		w.Text = working("# of freeboard in calm water", length(f.Upright.Freeboard))
+		w.Text = working("# of freeboard in calm water", length(f.Upright.Freeboard).rough())
 	}
 	return w
 }

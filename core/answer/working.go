@@ -12,6 +12,14 @@ type term struct {
 	value float64
 	// name follows the number.
 	name string
+	// estimate tells that it is shown as one.
+	estimate bool
+}
+
+// rough shows the term as an estimate.
+func (t term) rough() term {
+	t.estimate = true
+	return t
 }
 
 func length(v float64) term  { return term{kind: units.Length, value: v} }
@@ -29,12 +37,19 @@ func speed(v float64) term   { return term{kind: units.Speed, value: v} }
 func power(v float64) term   { return term{kind: units.Power, value: v} }
 func count(v int) term       { return term{kind: units.Count, value: float64(v)} }
 
+func (t term) text(s units.System) string {
+	if t.estimate {
+		return t.kind.Rough(t.value, s) + t.name
+	}
+	return t.kind.Format(t.value, s) + t.name
+}
+
 // many is a count of things with their name: 1 seam, 2 seams.
 func many(n int, one, more string) term {
 	if n == 1 {
-		return term{units.Count, 1, " " + one}
+		return term{kind: units.Count, value: 1, name: " " + one}
 	}
-	return term{units.Count, float64(n), " " + more}
+	return term{kind: units.Count, value: float64(n), name: " " + more}
 }
 
 // working is a rule whose every # is replaced by the next term as the user reads
@@ -49,7 +64,7 @@ func working(rule string, terms ...term) func(units.System) string {
 		for i, p := range pieces {
 			b.WriteString(p)
 			if i < len(terms) {
-				b.WriteString(terms[i].kind.Format(terms[i].value, s) + terms[i].name)
+				b.WriteString(terms[i].text(s))
 			}
 		}
 		return b.String()

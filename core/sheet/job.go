@@ -120,9 +120,9 @@ func codeLine(h Head) string {
 // rounding states the units and how the numbers were rounded.
 func rounding(s units.System) string {
 	return [...]string{
-		units.Imperial16: "feet and inches, rounded to 1/16 in",
-		units.Imperial8:  "feet and inches, rounded to 1/8 in",
-		units.Metric:     "millimetres, rounded to 1 mm",
+		units.Imperial16: "feet and inches, rounded to 1/16 in, estimates to 1/4 in",
+		units.Imperial8:  "feet and inches, rounded to 1/8 in, estimates to 1/4 in",
+		units.Metric:     "millimetres, rounded to 1 mm, estimates to 5 mm",
 	}[s]
 }
 

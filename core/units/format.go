@@ -23,6 +23,23 @@ func (k Kind) Format(v float64, s System) string {
 	return u.text(v, s, "−", u.markAfter())
 }
 
+// Rough is Format for an estimate, no finer than it is good for: lengths to a
+// quarter inch or 5 mm, and masses of ten pounds or kilograms and more to whole ones.
+func (k Kind) Rough(v float64, s System) string {
+	step := 0.0
+	switch {
+	case (k == Length || k == Offset) && s == Metric:
+		step = 5 * Millimetre
+	case k == Length || k == Offset:
+		step = Inch / 4
+	case k == Mass && math.Abs(v) >= 10*k.in(s).si:
+		step = k.in(s).si
+	default:
+		return k.Format(v, s)
+	}
+	return k.Format(math.Round(v/step)*step, s)
+}
+
 // FormatASCII is Format in plain ASCII, for tables of comma-separated values.
 func (k Kind) FormatASCII(v float64, s System) string {
 	u := k.in(s)

@@ -167,3 +167,23 @@ func TestMisusePanics(t *testing.T) {
 	assert.PanicsWithValue(t, noSuchKind, func() { kindCount.Format(1, Metric) })
 	assert.PanicsWithValue(t, noSuchKind, func() { _, _, _ = Kind(-1).Parse("1", Metric) })
 }
+
+// Estimates stand in quarter inches, 5 mm and whole pounds or kilograms; small masses
+// and other kinds as they are.
+func TestRough(t *testing.T) {
+	for _, row := range []struct {
+		kind             Kind
+		v                float64
+		imperial, metric string
+	}{
+		{Length, 6.5625 * Inch, `6 1/2"`, "165 mm"},
+		{Offset, -0.4 * Inch, `−1/2"`, "−10 mm"},
+		{Offset, -0.05 * Inch, `0"`, "0 mm"},
+		{Mass, 535.6 * Pound, "536 lb", "243 kg"},
+		{Mass, 2.7 * Pound, "2.7 lb", "1.2 kg"},
+		{Percent, 0.155, "15.5 %", "15.5 %"},
+	} {
+		assert.Equal(t, row.imperial, row.kind.Rough(row.v, Imperial16))
+		assert.Equal(t, row.metric, row.kind.Rough(row.v, Metric))
+	}
+}
