@@ -27,12 +27,13 @@ func (p *pen) goreLabel(c core.Canoe, i int, foot Point, tips []Point) {
 	case bark.GoreNotNeeded:
 		text = "slit"
 	}
-	a := p.flatLayout(c).sheet
+	l := p.flatLayout(c)
+	a := l.sheet
 	over := math.Min(tips[0].Y, tips[1].Y)
 	at := Point{(tips[0].X + tips[1].X) / 2, over - c.Design.GunwaleTurn*a.Scale - 0.75*p.letter}
 	switch {
 	case !p.roomy(a):
-		at.Y = a.at(0, flatReach(c, p.view.Flat)).Y - (0.7+1.4*float64(i%goreTiers))*p.letter
+		at.Y = a.at(0, flatReach(c, p.view.Flat)).Y - (0.7+1.4*float64(i%l.tiers))*p.letter
 		n := p.say(rankPart, text, role, Paper, spot{at, Middle})
 		n.with = []Op{Stroke{Role: Faint, Points: []Point{{at.X, at.Y + 0.6*p.letter}, {at.X, over}}, Width: hairWidth * p.weight}}
 	case len(p.view.Flat.Panels) > 0:
@@ -42,10 +43,6 @@ func (p *pen) goreLabel(c core.Canoe, i int, foot Point, tips []Point) {
 	}
 }
 
-// goreTiers is in how many rows the widths stand over a small picture: gores a third of
-// a label apart then still have theirs.
-const goreTiers = 3
-
 // flatLabels name the sheet and measure it.
 func (p *pen) flatLabels(c core.Canoe, l flatLayout) {
 	f, a := p.view.Flat, l.sheet
@@ -54,9 +51,11 @@ func (p *pen) flatLabels(c core.Canoe, l flatLayout) {
 		f = &c.Skin.Flat
 	}
 	left, right := a.at(-f.Length/2, 0).X, a.at(f.Length/2, 0).X
-	if l.rows {
+	if l.titled {
 		n := p.say(rankTitle, "Bark laid flat", Ink, Paper, spot{Point{math.Max(left, 4), 1.1 * p.letter}, Start})
 		n.text.Bold = true
+	}
+	if l.rows {
 		p.say(rankTitle, "bow →", Ink, Paper, spot{Point{math.Min(right, p.list.Width-4), 1.1 * p.letter}, End})
 	}
 	text := length(f.Length) + " on the bed"

@@ -2,6 +2,7 @@ package scene
 
 import (
 	"math"
+	"strings"
 
 	"barkwright/core"
 	"barkwright/core/units"
@@ -21,8 +22,8 @@ type legend struct {
 }
 
 // newLegend takes one row where the picture is broad enough, two under the title
-// where there is room for those below the sheet, and keeps the band that matters
-// where there is not.
+// where there is room for those below the sheet, one with few words where there is
+// not, and keeps the band that matters where that is too long too.
 func (p *pen) newLegend(c core.Canoe, l flatLayout) legend {
 	share := func(s float64) string {
 		return units.Strain.Format(s*c.Design.StretchLimit, p.view.System)
@@ -46,6 +47,12 @@ func (p *pen) newLegend(c core.Canoe, l flatLayout) legend {
 	if g.width(g.rows[1]) <= room && l.legendY+3*g.pitch() < p.list.Height {
 		return g
 	}
+	bare := func(s float64) string { return strings.TrimSuffix(share(s), " %") }
+	brief := []legendEntry{{-1, "to " + bare(stretchBands[0])}, {0, bare(stretchBands[1])}, {1, share(1)}, {last, "over"}}
+	g.title, g.rows, g.swatch, g.gap = "stretch ", [][]legendEntry{brief}, 1.6*size, 0.3*size
+	if g.width(brief) <= room {
+		return g
+	}
 	g.title, g.rows, g.swatch = "", [][]legendEntry{all[last+1:]}, 2.4*size
 	return g
 }
@@ -57,6 +64,9 @@ func (g legend) lettered(t string) float64 {
 	return glyphWidth * g.size * float64(len([]rune(t)))
 }
 
+// between is the room beside a band's box and after its words.
+func (g legend) between() float64 { return 4 * g.gap }
+
 // width is how long a row is, with the title where that stands before it.
 func (g legend) width(row []legendEntry) float64 {
 	total := 0.0
@@ -64,7 +74,7 @@ func (g legend) width(row []legendEntry) float64 {
 		total = g.lettered(g.title)
 	}
 	for _, e := range row {
-		total += g.swatch + 2*g.gap + g.lettered(e.text) + g.size
+		total += g.swatch + g.between() + g.lettered(e.text)
 	}
 	return total
 }
@@ -113,6 +123,6 @@ func (p *pen) legendRow(g legend, row []legendEntry, x, y float64) {
 		p.marks = append(p.marks, Stroke{Role: Ink, Points: box, Width: fineWidth * p.weight, Closed: true})
 		p.keepOff(boxOf(box))
 		p.legendText(g, e.text, x+g.swatch+g.gap, y)
-		x += g.swatch + 2*g.gap + g.lettered(e.text) + g.size
+		x += g.swatch + g.between() + g.lettered(e.text)
 	}
 }

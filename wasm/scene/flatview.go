@@ -49,8 +49,11 @@ func (p *pen) readyFlat(f *bark.Flat) bool {
 // flatLayout is where the sheet and its legend stand.
 type flatLayout struct {
 	sheet plate
-	// rows tells whether there is room for a title and the legend's row.
-	rows    bool
+	// rows tells whether there is room for the legend, and titled for a title.
+	rows, titled bool
+	// tiers is in how many rows the gores' widths stand over a small picture: gores
+	// that part of a label apart then still have theirs.
+	tiers   int
 	legendY float64
 	lengthY float64
 }
@@ -76,13 +79,14 @@ func (p *pen) flatLayout(c core.Canoe) flatLayout {
 	width, height := p.list.Width, p.list.Height
 	pad := 0.8 * t
 	half, wide := f.Length/2+c.Design.GunwaleTurn, flatReach(c, f)
-	l := flatLayout{rows: height > 15*t}
+	l := flatLayout{rows: height > 14*t, titled: height > 20*t, tiers: 2}
 	above, under, length, legend := 0.6*t, 0.6*t, 0.0, 0.0
 	switch {
-	case height > 20*t:
+	case l.titled:
+		l.tiers = 3
 		above, under, length, legend = 3*t, 6*t, 2.3*t, 4.2*t
 	case l.rows:
-		above, under, length, legend = 2.2*t, 3.8*t, 1.2*t, 2.8*t
+		above, under, length, legend = 3*t, 3.8*t, 1.2*t, 2.8*t
 	}
 	k := math.Max(1, math.Min((width-2*pad)/(2*half), (height-above-under)/(2*wide)))
 	middle := above + (height-above-under)/2
@@ -232,9 +236,10 @@ func (p *pen) flatGores(c core.Canoe, a plate) {
 		}
 	}
 	// The highest labels first, so that the lower ones stand on the lines to those.
-	for tier := goreTiers - 1; tier >= 0; tier-- {
+	tiers := p.flatLayout(c).tiers
+	for tier := tiers - 1; tier >= 0; tier-- {
 		for i, g := range f.Gores {
-			if i%goreTiers == tier && len(g.After) > 0 {
+			if i%tiers == tier && len(g.After) > 0 {
 				p.goreLabel(c, i, a.at(g.After[0].X, g.After[0].Y), a.place([]geom.Vec2{g.After[len(g.After)-1], g.Fore[len(g.Fore)-1]}))
 			}
 		}
