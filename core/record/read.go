@@ -135,6 +135,11 @@ func (t *table) readLine(line string) {
 		t.readBoat(line)
 		return
 	}
+	// A name may hold what parts other lines into cells.
+	if label, name, found := strings.Cut(line, ":"); found && strings.EqualFold(strings.TrimSpace(label), "boat") {
+		t.name = ShortNote(strings.TrimSpace(name))
+		return
+	}
 	if parts := cells(line); len(parts) > 0 {
 		t.readCells(line, parts[0], parts[1:])
 	}

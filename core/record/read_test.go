@@ -14,7 +14,7 @@ import (
 
 // pasted is an invented record as people keep them: three separators, fractions,
 // names of their own, stations from the end.
-const pasted = `Boat: Heron Cove
+const pasted = `Boat: Heron Cove, the first
 Length overall	16'	+-1/2"	lettered on the drawing
 LOA over gunwales,"14' 6"""
 beam inside the gunwales; 33 in
@@ -40,7 +40,7 @@ weather	fine
 
 func TestReadAPaste(t *testing.T) {
 	name, data, refused := Read(pasted, units.Imperial16)
-	assert.Equal(t, "Heron Cove", name)
+	assert.Equal(t, "Heron Cove, the first", name)
 	in := func(d Datum) Datum {
 		d.Value, d.At.Distance, d.Tolerance = d.Value*inch, d.At.Distance*inch, d.Tolerance*inch
 		return d
