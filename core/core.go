@@ -26,17 +26,36 @@ type Canoe struct {
 // Validate finds everything that keeps a design from being built, each fault by
 // the key of its parameter.
 func Validate(d design.Design) []design.Fault {
+	_, faults := validated(d)
+	return faults
+}
+
+// validated is the hull of a design too, where its numbers allow one.
+func validated(d design.Design) (hull.Hull, []design.Fault) {
 	if faults := design.Validate(d); len(faults) > 0 {
-		return faults
+		return hull.Hull{}, faults
 	}
 	h := hull.New(d)
-	return append(h.Faults(), frame.Faults(h)...)
+	return h, append(h.Faults(), frame.Faults(h)...)
+}
+
+// Try is Validate and, where there is no fault, Evaluate, for less than the two of
+// them cost apart. With faults the canoe is empty.
+func Try(d design.Design) (Canoe, []design.Fault) {
+	h, faults := validated(d)
+	if len(faults) > 0 {
+		return Canoe{}, faults
+	}
+	return evaluate(h), nil
 }
 
 // Evaluate works out a design that Validate finds no fault in. The bark laid flat
 // and the curves on the water take longer and are asked for apart.
-func Evaluate(d design.Design) Canoe {
-	c := Canoe{Design: d, Hull: hull.New(d)}
+func Evaluate(d design.Design) Canoe { return evaluate(hull.New(d)) }
+
+func evaluate(h hull.Hull) Canoe {
+	d := h.Design
+	c := Canoe{Design: d, Hull: h}
 	c.Frame = frame.Build(c.Hull)
 	c.Bark = bark.Plan(c.Hull)
 	if sheets := onHand(d); len(sheets) > 0 {

@@ -34,7 +34,7 @@ func TestWhatLeavesTheSkinAlone(t *testing.T) {
 	}
 	for _, p := range design.Params() {
 		v := p.Min
-		if p.Get(d) == v {
+		if p.Get(&d) == v {
 			v = p.Max
 		}
 		changed := p.Set(d, v)

@@ -140,7 +140,7 @@ func TestPlanScales(t *testing.T) {
 	big := d
 	for _, p := range design.Params() {
 		if p.Kind == units.Length || p.Kind == units.SmallLength || p.Kind == units.Thickness || p.Kind == units.Offset {
-			big = p.Set(big, k*p.Get(d))
+			big = p.Set(big, k*p.Get(&d))
 		}
 	}
 	big.Own = d.Own

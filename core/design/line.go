@@ -35,11 +35,11 @@ func Line(d Design) (string, error) {
 	parts := []string{lineMark}
 	plain := Default()
 	for _, p := range table {
-		v := p.get(d)
+		v := p.get(&d)
 		if math.IsNaN(v) || math.IsInf(v, 0) {
 			return "", fmt.Errorf("%s is not a number and cannot be written.", p.Label)
 		}
-		if p.Follows() && p.Owned(d) || !p.Follows() && v != p.get(plain) {
+		if p.Follows() && p.Owned(d) || !p.Follows() && v != p.get(&plain) {
 			parts = append(parts, lineCodes[p.Key]+p.lineValue(v))
 		}
 	}

@@ -46,7 +46,7 @@ func TestLineRoundTrip(t *testing.T) {
 		require.Equal(t, d.Name, back.Name)
 		require.Equal(t, d.Own, back.Own)
 		for _, p := range design.Params() {
-			require.InDelta(t, p.Get(d), p.Get(back), 1e-9*math.Max(1, math.Abs(p.Get(d))), p.Key)
+			require.InDelta(t, p.Get(&d), p.Get(&back), 1e-9*math.Max(1, math.Abs(p.Get(&d))), p.Key)
 		}
 		if i >= random {
 			require.Equal(t, text, line(t, back))
@@ -102,7 +102,7 @@ func TestLineCodes(t *testing.T) {
 		seen[code] = true
 		back, err := design.ParseLine(text)
 		require.NoError(t, err)
-		require.InDelta(t, v, p.Get(back), 1e-9*math.Max(1, math.Abs(v)), p.Key)
+		require.InDelta(t, v, p.Get(&back), 1e-9*math.Max(1, math.Abs(v)), p.Key)
 	}
 }
 

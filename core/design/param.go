@@ -45,7 +45,7 @@ type Param struct {
 	// to; 0 for none.
 	Paddler int
 
-	get    func(Design) float64
+	get    func(*Design) float64
 	put    func(*Design, float64)
 	follow func(Design) float64
 	exact  bool // follows without being rounded to its step
@@ -58,8 +58,9 @@ func (p Param) Follows() bool { return p.follow != nil }
 // Owned tells whether a dependent parameter no longer follows.
 func (p Param) Owned(d Design) bool { return d.Own&p.own != 0 }
 
-// Get returns the parameter's value in SI.
-func (p Param) Get(d Design) float64 { return p.get(d) }
+// Get returns the parameter's value in SI. It takes a pointer only because a design
+// is too large to hand over for each of its numbers.
+func (p Param) Get(d *Design) float64 { return p.get(d) }
 
 // Whole tells whether the parameter is kept as a whole number.
 func (p Param) Whole() bool { return p.Kind == units.Count }

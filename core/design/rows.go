@@ -102,12 +102,12 @@ func names[T any](all []T, name func(T) string) []string {
 	return out
 }
 
-func number(at func(*Design) *float64) (func(Design) float64, func(*Design, float64)) {
-	return func(d Design) float64 { return *at(&d) },
+func number(at func(*Design) *float64) (func(*Design) float64, func(*Design, float64)) {
+	return func(d *Design) float64 { return *at(d) },
 		func(d *Design, v float64) { *at(d) = v }
 }
 
-func wholeNumber[T ~int](at func(*Design) *T) (func(Design) float64, func(*Design, float64)) {
-	return func(d Design) float64 { return float64(*at(&d)) },
+func wholeNumber[T ~int](at func(*Design) *T) (func(*Design) float64, func(*Design, float64)) {
+	return func(d *Design) float64 { return float64(*at(d)) },
 		func(d *Design, v float64) { *at(d) = T(math.Round(v)) }
 }

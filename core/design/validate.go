@@ -25,15 +25,15 @@ func Validate(d Design) []Fault {
 		if p.Follows() && !p.Owned(d) {
 			continue
 		}
-		if wrong := p.faults(d); wrong != nil {
+		if wrong := p.faults(&d); wrong != nil {
 			faults, clean = append(faults, wrong...), false
-			p.put(&near, p.nearest(p.get(d)))
+			p.put(&near, p.nearest(p.get(&d)))
 		}
 	}
 	if clean {
 		for _, p := range table {
 			if p.Follows() && !p.Owned(d) {
-				faults = append(faults, p.faults(d)...)
+				faults = append(faults, p.faults(&d)...)
 			}
 		}
 	} else {
@@ -77,7 +77,7 @@ const rangeSlack = 1e-6
 // offers comes near it.
 const showable = 1e6
 
-func (p Param) faults(d Design) []Fault {
+func (p Param) faults(d *Design) []Fault {
 	v := p.get(d)
 	slack := rangeSlack * p.StepMetric
 	switch {

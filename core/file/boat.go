@@ -49,7 +49,7 @@ func write(b Boat) boatJSON {
 	d := b.Design
 	j := boatJSON{Name: d.Name, Notes: d.Notes, Values: values{}, Set: []string{}}
 	for _, p := range design.Params() {
-		j.Values[p.Key] = p.Get(d)
+		j.Values[p.Key] = p.Get(&d)
 		if p.Owned(d) {
 			j.Set = append(j.Set, p.Key)
 		}
@@ -111,7 +111,7 @@ func (j boatJSON) keep(d design.Design) design.Design {
 			continue
 		}
 		v, ok := j.Values[p.Key]
-		if ok && math.Abs(p.Get(design.Follow(d))-v) > same {
+		if followed := design.Follow(d); ok && math.Abs(p.Get(&followed)-v) > same {
 			p.Put(&d, v)
 			p.Claim(&d)
 		}

@@ -32,7 +32,7 @@ func random(source *rand.Rand) design.Design {
 		if source.IntN(2) == 0 {
 			continue
 		}
-		v := p.Get(d) + share*(2*source.Float64()-1)*(p.Max-p.Min)
+		v := p.Get(&d) + share*(2*source.Float64()-1)*(p.Max-p.Min)
 		if p.Options != nil {
 			v = float64(source.IntN(len(p.Options)))
 		}

@@ -21,7 +21,7 @@ func TestScaling(t *testing.T) {
 	for _, p := range design.Params() {
 		switch p.Kind {
 		case units.Length, units.SmallLength, units.Thickness, units.Offset:
-			large = p.Set(large, k*p.Get(small))
+			large = p.Set(large, k*p.Get(&small))
 		}
 	}
 	_, a := build(small)

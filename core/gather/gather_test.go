@@ -74,7 +74,7 @@ func TestWeightScales(t *testing.T) {
 	for _, p := range design.Params() {
 		switch p.Kind {
 		case units.Length, units.SmallLength, units.Thickness, units.Offset:
-			big = p.Set(big, 2*p.Get(d))
+			big = p.Set(big, 2*p.Get(&d))
 		}
 	}
 	p, _ := design.Lookup("ribs")

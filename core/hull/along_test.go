@@ -19,9 +19,9 @@ func scaled(d design.Design, k float64) design.Design {
 	out := d
 	for _, p := range design.Params() {
 		if p.Kind >= units.Length && p.Kind <= units.Distance {
-			out = p.Set(out, k*p.Get(d))
+			out = p.Set(out, k*p.Get(&d))
 		} else if p.Follows() {
-			out = p.Set(out, p.Get(d))
+			out = p.Set(out, p.Get(&d))
 		}
 	}
 	return out

@@ -175,9 +175,9 @@ func (h Hull) fit(p design.Param, limit float64, fits func(Hull) bool) (float64,
 		return design.Validate(trial) == nil && fits(New(trial))
 	}
 	const parts, halvings = 24, 16
-	bad := p.Get(h.Design)
+	bad := p.Get(&h.Design)
 	for i := 1; i <= parts; i++ {
-		v := p.Get(h.Design) + (limit-p.Get(h.Design))*float64(i)/parts
+		v := p.Get(&h.Design) + (limit-p.Get(&h.Design))*float64(i)/parts
 		if !good(v) {
 			bad = v
 			continue

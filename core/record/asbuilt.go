@@ -130,8 +130,8 @@ func keepMade(before, after design.Design, r *reading) design.Design {
 		}
 	}
 	for _, p := range design.Params() {
-		if p.Follows() && !p.Owned(after) && !read[p.Key] && p.Get(after) != p.Get(before) {
-			after = p.Set(after, p.Get(before))
+		if p.Follows() && !p.Owned(after) && !read[p.Key] && p.Get(&after) != p.Get(&before) {
+			after = p.Set(after, p.Get(&before))
 		}
 	}
 	return after
@@ -141,7 +141,7 @@ func keepMade(before, after design.Design, r *reading) design.Design {
 func moved(before, after design.Design) []Change {
 	var list []Change
 	for _, p := range design.Params() {
-		if was, is := p.Get(before), p.Get(after); math.Abs(is-was) > 1e-6*(p.Max-p.Min) {
+		if was, is := p.Get(&before), p.Get(&after); math.Abs(is-was) > 1e-6*(p.Max-p.Min) {
 			list = append(list, Change{p.Key, was, is})
 		}
 	}

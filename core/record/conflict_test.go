@@ -77,7 +77,7 @@ func TestGapsAreHeldByRule(t *testing.T) {
 		assert.NotEmpty(t, h.Source, h.Key)
 		p, ok := design.Lookup(h.Key)
 		require.True(t, ok, h.Key)
-		assert.Equal(t, p.Get(f.Design), h.Value)
+		assert.Equal(t, p.Get(&f.Design), h.Value)
 	}
 	for _, k := range []string{"length", "beam", "depth", "beamFull", "sheerSweep", "rocker", "endHeight", "ribs"} {
 		assert.True(t, keys[k], k)

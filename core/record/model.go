@@ -72,7 +72,7 @@ func overall(h hull.Hull, s stations, d Datum) float64 {
 	case RibSpacing:
 		return 2 * h.Gunwale.Length() / float64(b.Ribs)
 	}
-	return parameter(kindRows[d.Kind].key).Get(b)
+	return parameter(kindRows[d.Kind].key).Get(&b)
 }
 
 // thwartX is the station of thwart n; beyond the last one, the gunwale's end.

@@ -76,7 +76,7 @@ func held(d design.Design, settled map[string]bool) []Held {
 		if settled[key] || unusedThwart(d, key) {
 			continue
 		}
-		h := Held{Key: key, Value: parameter(key).Get(d), Rule: "the starting value", Source: noSource}
+		h := Held{Key: key, Value: parameter(key).Get(&d), Rule: "the starting value", Source: noSource}
 		if r, ok := rules[key]; ok {
 			h.Rule, h.Source = r.words, r.cited
 		}

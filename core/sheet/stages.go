@@ -22,7 +22,7 @@ func summaryStage(s *stage) {
 		p, _ := design.Lookup(key)
 		s.raw("<div>")
 		s.element("dt", p.Label)
-		s.element("dd", p.Kind.Format(p.Get(s.Canoe.Design), s.System))
+		s.element("dd", p.Kind.Format(p.Get(&s.Canoe.Design), s.System))
 		s.raw("</div>")
 	}
 	s.raw("</dl>")

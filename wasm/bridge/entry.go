@@ -58,6 +58,6 @@ func (p *page) forgetEntries() {
 func (p *page) forgetEntry(c *control) {
 	c.unread, c.known = false, false
 	if !c.typed.IsNull() {
-		c.typed.Set("value", p.format(c.param, c.param.Get(p.work.Entered)))
+		c.typed.Set("value", p.format(c.param, c.param.Get(&p.work.Entered)))
 	}
 }

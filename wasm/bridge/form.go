@@ -61,7 +61,7 @@ func decimal(v float64) string {
 func (p *page) showControls() {
 	d := p.work.Entered
 	for key, c := range p.controls {
-		v := c.param.Get(d)
+		v := c.param.Get(&d)
 		if !c.known || v != c.shown {
 			p.showControl(c, v)
 			c.shown, c.known = v, true

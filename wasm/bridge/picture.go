@@ -85,7 +85,7 @@ func (p *page) pointerDown(e js.Value) {
 		}
 		return
 	}
-	p.drag = &drag{h, at, p.controls[h.Key].param.Get(p.work.Canoe.Design)}
+	p.drag = &drag{h, at, p.controls[h.Key].param.Get(&p.work.Canoe.Design)}
 	p.work.Commit()
 	p.work.TakeUp(h.Key)
 	before := p.work.Canoe

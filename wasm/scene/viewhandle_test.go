@@ -24,7 +24,7 @@ func TestHandlesFollowTheFinger(t *testing.T) {
 				for i, h := range before {
 					p, ok := design.Lookup(h.Key)
 					require.True(t, ok, h.Key)
-					start := p.Get(b.Design)
+					start := p.Get(&b.Design)
 					to := scene.Point{X: h.At.X - h.Axis.X, Y: h.At.Y - h.Axis.Y}
 					value := h.Value(start, h.At, to)
 					assert.Less(t, value, start, h.Key)

@@ -109,7 +109,7 @@ func (w *Work) Step(key string, n int) {
 	if !ok {
 		return
 	}
-	w.Set(key, p.Stepped(p.Get(w.Entered), n, w.System))
+	w.Set(key, p.Stepped(p.Get(&w.Entered), n, w.System))
 }
 
 // Reset puts a parameter back to its default and ties it again where it follows.
@@ -168,9 +168,9 @@ func (w *Work) swap(from, to *[]state) bool {
 // enter makes d what the form holds and, where it has no fault, the canoe.
 func (w *Work) enter(d design.Design) {
 	w.Entered = d
-	w.Faults = core.Validate(d)
-	if len(w.Faults) == 0 {
-		w.Canoe = core.Evaluate(d)
+	var c core.Canoe
+	if c, w.Faults = core.Try(d); len(w.Faults) == 0 {
+		w.Canoe = c
 	}
 }
 

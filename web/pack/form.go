@@ -78,7 +78,7 @@ func writeControl(b *strings.Builder, p design.Param) {
 		fmt.Fprintf(b, "</select>%s<p class=\"fault\" id=\"%s-fault\"></p></div>\n", help, key)
 		return
 	}
-	one := design.SliderUnit(p, units.Imperial16)
+	one, d := design.SliderUnit(p, units.Imperial16), design.Default()
 	fmt.Fprintf(b, `<div class="control" data-control="%[1]s">
 <label for="%[1]s">%[2]s</label>
 <input type="text" class="typed" data-typed="%[1]s" inputmode="text" aria-label="%[2]s, typed" aria-describedby="%[1]s-echo %[1]s-fault">
@@ -88,7 +88,7 @@ func writeControl(b *strings.Builder, p design.Param) {
 <button type="button" data-step="1" aria-label="%[2]s, one step more">+</button>
 <output class="echo" id="%[1]s-echo" for="%[1]s"></output><p class="fault" id="%[1]s-fault"></p>%[7]s
 </div>
-`, key, label, plain(p.Min/one), plain(p.Max/one), plain(p.StepInch/one), plain(p.Get(design.Default())/one), help)
+`, key, label, plain(p.Min/one), plain(p.Max/one), plain(p.StepInch/one), plain(p.Get(&d)/one), help)
 }
 
 // plain writes a number for an attribute, rounded where only its last bits differ.

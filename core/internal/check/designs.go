@@ -76,7 +76,7 @@ func NearDesign(r *rand.Rand, from design.Design, share float64) design.Design {
 		if p.Paddler > 0 || r.Float64() > share {
 			continue
 		}
-		v, reach := p.Get(from), (p.Max-p.Min)/4
+		v, reach := p.Get(&from), (p.Max-p.Min)/4
 		from = p.Set(from, draw(r, p, math.Max(p.Min, v-reach), math.Min(p.Max, v+reach)))
 	}
 	return anyCrew(from)
