@@ -14,8 +14,7 @@ type Body struct {
 	ring    []geom.Vec2 // all stations' rings, one after another
 	first   []int       // where station i's ring begins; one more at the end
 	sheer   []sheerPoint
-	skin    []geom.Vec3 // port half, girthPoints to a station
-	upright *tilted     // at no heel; only read
+	upright *tilted // at no heel; only read
 }
 
 // sheerPoint is the port sheer at a station that is open at the top.
@@ -37,7 +36,11 @@ func NewBody(stations []hull.Station) *Body {
 	if len(stations) < 3 {
 		panic(tooFewStations)
 	}
-	b := &Body{}
+	points := 0
+	for _, s := range stations {
+		points += 2 * len(s.Outline)
+	}
+	b := &Body{ring: make([]geom.Vec2, 0, points), x: make([]float64, 0, len(stations)), first: make([]int, 0, len(stations)+1)}
 	for i, s := range stations {
 		if i > 0 && !(s.X > stations[i-1].X) {
 			panic(stationsNotIncreasing)
@@ -50,7 +53,6 @@ func NewBody(stations []hull.Station) *Body {
 		if top := s.Outline[len(s.Outline)-1]; top.X > leastSheerHalfBreadth {
 			b.sheer = append(b.sheer, sheerPoint{s.X, top.X, top.Y})
 		}
-		b.skin = appendSkin(b.skin, s)
 	}
 	if len(b.sheer) == 0 {
 		panic(noOpenStation)

@@ -4,7 +4,6 @@ import (
 	"math"
 
 	"barkwright/core/geom"
-	"barkwright/core/hull"
 )
 
 // girthPoints is how many points of a station stand in the skin. A chord falls
@@ -12,27 +11,30 @@ import (
 // ellipse of half-axes 0.40 and 0.15, about the hardest bilge of a canoe.
 const girthPoints = 81
 
-// appendSkin adds a station to the port half of the skin: its outline at equal
-// steps of girth.
-func appendSkin(skin []geom.Vec3, s hull.Station) []geom.Vec3 {
-	along := make([]float64, len(s.Outline))
-	for i := 1; i < len(s.Outline); i++ {
-		along[i] = along[i-1] + s.Outline[i].Sub(s.Outline[i-1]).Len()
+// skin is the port half of a station: its outline at equal steps of girth.
+type skin [girthPoints]geom.Vec3
+
+func (b *Body) skin(i int) (out skin) {
+	ring := b.ring[b.first[i]:b.first[i+1]]
+	outline := ring[len(ring)/2:]
+	along := make([]float64, len(outline))
+	for k := 1; k < len(outline); k++ {
+		along[k] = along[k-1] + outline[k].Sub(outline[k-1]).Len()
 	}
 	girth := along[len(along)-1]
-	i := 0
-	for k := range girthPoints {
+	n := 0
+	for k := range out {
 		want := girth * float64(k) / (girthPoints - 1)
-		for i+2 < len(along) && along[i+1] < want {
-			i++
+		for n+2 < len(along) && along[n+1] < want {
+			n++
 		}
-		p := s.Outline[i]
-		if i+1 < len(along) && along[i+1] > along[i] {
-			p = p.Lerp(s.Outline[i+1], math.Min((want-along[i])/(along[i+1]-along[i]), 1))
+		p := outline[n]
+		if n+1 < len(along) && along[n+1] > along[n] {
+			p = p.Lerp(outline[n+1], math.Min((want-along[n])/(along[n+1]-along[n]), 1))
 		}
-		skin = append(skin, geom.Vec3{X: s.X, Y: p.X, Z: p.Y})
+		out[k] = geom.Vec3{X: b.x[i], Y: p.X, Z: p.Y}
 	}
-	return skin
+	return out
 }
 
 // WettedSurface returns the area of bark under water, both sides, with the boat
@@ -43,8 +45,10 @@ func (b *Body) WettedSurface(p Plane) float64 {
 		panic(heeledPlane)
 	}
 	area := 0.0
-	for i := 0; i+1 < len(b.x); i++ {
-		row, next := b.skin[i*girthPoints:], b.skin[(i+1)*girthPoints:]
+	next := b.skin(0)
+	for i := 1; i < len(b.x); i++ {
+		row := next
+		next = b.skin(i)
 		for k := 0; k+1 < girthPoints; k++ {
 			area += wetTriangle(p, row[k], next[k], next[k+1])
 			area += wetTriangle(p, row[k], next[k+1], row[k+1])
