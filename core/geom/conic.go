@@ -25,6 +25,16 @@ func (q Conic) Derivative(t float64) Vec2 {
 	return v
 }
 
+// Speed returns the length of the derivative by t at t.
+func (q *Conic) Speed(t float64) float64 {
+	s := 1 - t
+	d := s*s + 2*s*t*q.W + t*t
+	a, b, c := s*s*q.W, s*t, t*t*q.W
+	x := a*(q.C.X-q.A.X) + b*(q.B.X-q.A.X) + c*(q.B.X-q.C.X)
+	y := a*(q.C.Y-q.A.Y) + b*(q.B.Y-q.A.Y) + c*(q.B.Y-q.C.Y)
+	return 2 * math.Sqrt(x*x+y*y) / (d * d)
+}
+
 func (q Conic) derivatives(t float64) (first, second Vec2) {
 	s := 1 - t
 	ac, cb := q.C.Sub(q.A).Scale(q.W), q.B.Sub(q.C).Scale(q.W)

@@ -14,7 +14,7 @@ import (
 // it toward the head.
 
 // Column returns the points of the column at v, n+1 of them at equal lengths.
-func (h Hull) Column(v float64, n int) []geom.Vec3 {
+func (h *Hull) Column(v float64, n int) []geom.Vec3 {
 	if v <= 1 {
 		x := v * h.HeelX
 		return lift(h.Section(x).Sample(n), geom.Vec2{X: x}, geom.Vec2{X: 0, Y: 1})
@@ -24,7 +24,7 @@ func (h Hull) Column(v float64, n int) []geom.Vec3 {
 }
 
 // ColumnSection returns the section of the column at v in its own plane.
-func (h Hull) ColumnSection(v float64) Section {
+func (h *Hull) ColumnSection(v float64) Section {
 	if v <= 1 {
 		return h.Section(v * h.HeelX)
 	}
@@ -33,7 +33,7 @@ func (h Hull) ColumnSection(v float64) Section {
 }
 
 // ColumnAtEdge is the place of the column whose top stands at x along the edge.
-func (h Hull) ColumnAtEdge(x float64) float64 {
+func (h *Hull) ColumnAtEdge(x float64) float64 {
 	if x <= h.HeelX {
 		return x / h.HeelX
 	}
@@ -43,7 +43,7 @@ func (h Hull) ColumnAtEdge(x float64) float64 {
 // leaning returns the section at share u past the heel, in the plane through the
 // profile's foot and the top edge, with that foot and the plane's upward direction
 // in (x, z).
-func (h Hull) leaning(u float64) (s Section, foot, up geom.Vec2) {
+func (h *Hull) leaning(u float64) (s Section, foot, up geom.Vec2) {
 	foot = h.Foot(1 + u)
 	top := h.edgePoint(h.Edge.ParameterAt(u * h.Edge.Length()))
 	rise := geom.Vec2{X: top.X, Y: top.Z}.Sub(foot)
@@ -56,7 +56,7 @@ func (h Hull) leaning(u float64) (s Section, foot, up geom.Vec2) {
 
 // Foot is where the column at v stands on the bottom or on the end's profile, in
 // (x, z).
-func (h Hull) Foot(v float64) geom.Vec2 {
+func (h *Hull) Foot(v float64) geom.Vec2 {
 	if v <= 1 {
 		x := v * h.HeelX
 		return geom.Vec2{X: x, Y: h.Bottom(x)}
@@ -68,7 +68,7 @@ func (h Hull) Foot(v float64) geom.Vec2 {
 // newFootPace is the share of the profile per share of the top edge at which the
 // foot keeps abreast of the top at the heel: under 2, so that it never turns back,
 // for the profile between the same two columns is no shorter than the edge's run.
-func (h Hull) newFootPace() float64 {
+func (h *Hull) newFootPace() float64 {
 	// A short step, in proportion to the end.
 	x := h.HeelX + (h.HeadX-h.HeelX)*1e-4
 	edge := h.edgePoint(x).Sub(h.edgePoint(h.HeelX)).Len() / (x - h.HeelX)
@@ -87,7 +87,7 @@ func lift(points []geom.Vec2, foot, up geom.Vec2) []geom.Vec3 {
 
 // Columns returns the places of n+1 columns, spread along the boat in proportion
 // to its length before and past the heel.
-func (h Hull) Columns(n int) []float64 {
+func (h *Hull) Columns(n int) []float64 {
 	past := int(math.Round(float64(n) * h.Edge.Length() / (h.HeelX + h.Edge.Length())))
 	past = max(2, min(n-2, past))
 	out := make([]float64, 0, n+1)
@@ -102,7 +102,7 @@ func (h Hull) Columns(n int) []float64 {
 
 // Skin returns the grid of the quarter skin on columns at the given places, with
 // rows rows from the bottom to the top edge.
-func (h Hull) Skin(places []float64, rows int) geom.Grid {
+func (h *Hull) Skin(places []float64, rows int) geom.Grid {
 	g := geom.Grid{Cols: len(places), Rows: rows, At: make([]geom.Vec3, 0, len(places)*rows)}
 	for _, v := range places {
 		g.At = append(g.At, h.Column(v, rows-1)...)
@@ -113,7 +113,7 @@ func (h Hull) Skin(places []float64, rows int) geom.Grid {
 // Stations returns the transverse sections of the whole boat from the after to
 // the foremost point, about n of them, each of girth points; the two extremes
 // have no area. Stations forward of the heel are cut from the columns.
-func (h Hull) Stations(n, girth int) []Station {
+func (h *Hull) Stations(n, girth int) []Station {
 	var half []Station
 	inner := n / 3
 	for i := 0; i <= inner; i++ {
@@ -144,7 +144,7 @@ type cutter struct {
 	girth   int
 }
 
-func (h Hull) newCutter(n, girth int) cutter {
+func (h *Hull) newCutter(n, girth int) cutter {
 	c := cutter{girth: girth}
 	for i := 0; i <= n; i++ {
 		c.columns = append(c.columns, h.Column(1+float64(i)/float64(n), girth))

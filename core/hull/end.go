@@ -28,8 +28,8 @@ const profilePieces = 240
 // on the head is set so that the curve's foremost point is at half the length.
 // The shares of run and rise are choices of this project: they keep the tightest
 // bend off the heel and let it ease without reversal as endFull is lowered.
-func (h Hull) newEnd() End {
-	d := h.Design
+func (h *Hull) newEnd() End {
+	d := &h.Design
 	heel := geom.Vec2{X: h.HeelX, Y: d.Rocker}
 	head := geom.Vec2{X: h.HeadX, Y: d.EndHeight}
 	m := h.bottomSlope()
@@ -83,7 +83,7 @@ func foremost(b geom.Bezier) float64 {
 // Floor is the height of the outside of the bark on the centre line at x: the
 // bottom as far as the heel, beyond it the lower branch of the end's profile. Past
 // the foremost point it is that point's height.
-func (h Hull) Floor(x float64) float64 {
+func (h *Hull) Floor(x float64) float64 {
 	x = math.Abs(x)
 	if x <= h.HeelX {
 		return h.Bottom(x)
@@ -106,4 +106,4 @@ func (h Hull) Floor(x float64) float64 {
 const floorPieces = 64
 
 // Foremost is the largest x of the bark: half the length overall.
-func (h Hull) Foremost() float64 { return foremost(h.End.Bezier) }
+func (h *Hull) Foremost() float64 { return foremost(h.End.Bezier) }

@@ -44,7 +44,7 @@ func TestEndCurve(t *testing.T) {
 // length overall.
 func TestEndMeetsItsNeighbours(t *testing.T) {
 	for _, h := range buildable(60, 8) {
-		d := h.Design
+		d := &h.Design
 		require.InDelta(t, h.HeelX, h.End.At(0).X, 1e-12)
 		require.InDelta(t, h.Bottom(h.HeelX), h.End.At(0).Y, 1e-12)
 		slope := h.End.Derivative(0)

@@ -24,12 +24,12 @@ const (
 
 // Faults returns what cannot be built about the shape of a design in which
 // design.Validate finds nothing wrong. Nil where nothing is.
-func (h Hull) Faults() []design.Fault {
+func (h *Hull) Faults() []design.Fault {
 	var faults []design.Fault
-	for _, find := range []func(Hull) (design.Fault, bool){
-		Hull.tooBroad, Hull.turnedIn, Hull.frameOutside, Hull.headHandle, Hull.gunwaleOutside, Hull.sheerTooSteep,
+	for _, find := range []func() (design.Fault, bool){
+		h.tooBroad, h.turnedIn, h.frameOutside, h.headHandle, h.gunwaleOutside, h.sheerTooSteep,
 	} {
-		if f, wrong := find(h); wrong {
+		if f, wrong := find(); wrong {
 			faults = append(faults, f)
 		}
 	}
@@ -37,17 +37,17 @@ func (h Hull) Faults() []design.Fault {
 }
 
 // tooBroad: no turn line gives the greatest breadth asked.
-func (h Hull) tooBroad() (design.Fault, bool) {
+func (h *Hull) tooBroad() (design.Fault, bool) {
 	if h.TurnReached {
 		return design.Fault{}, false
 	}
 	f := design.NewFault("greatestBeam", "No section of this depth and turn of the bilge is %s broad.", length(h.Design.GreatestBeam))
-	return h.fitMost(f, "greatestBeam", func(t Hull) bool { return t.TurnReached }), true
+	return h.fitMost(f, "greatestBeam", func(t *Hull) bool { return t.TurnReached }), true
 }
 
 // turnedIn: the sides of a bulging boat lean in too far.
-func (h Hull) turnedIn() (design.Fault, bool) {
-	fits := func(t Hull) bool { return t.turnedInMost() <= mostTurnedIn }
+func (h *Hull) turnedIn() (design.Fault, bool) {
+	fits := func(t *Hull) bool { return t.turnedInMost() <= mostTurnedIn }
 	if !h.TurnReached || fits(h) {
 		return design.Fault{}, false
 	}
@@ -57,7 +57,7 @@ func (h Hull) turnedIn() (design.Fault, bool) {
 }
 
 // turnedInMost is the largest angle from upright by which the side leans in.
-func (h Hull) turnedInMost() float64 {
+func (h *Hull) turnedInMost() float64 {
 	if !h.Design.Bulges() {
 		return 0
 	}
@@ -69,12 +69,12 @@ func (h Hull) turnedInMost() float64 {
 }
 
 // frameOutside: the building frame stands outside the bark somewhere.
-func (h Hull) frameOutside() (design.Fault, bool) {
+func (h *Hull) frameOutside() (design.Fault, bool) {
 	x, out := h.frameOut()
 	if out <= 0 {
 		return design.Fault{}, false
 	}
-	fits := func(t Hull) bool { _, out := t.frameOut(); return out <= 0 }
+	fits := func(t *Hull) bool { _, out := t.frameOut(); return out <= 0 }
 	sentence := "The building frame would stand %s outside the bark, %s from amidships."
 	shown := []design.Shown{{Kind: units.SmallLength, Value: out}, length(x)}
 	f := h.fitMost(design.NewFault("frameWidth", sentence, shown...), "frameWidth", fits)
@@ -87,7 +87,7 @@ func (h Hull) frameOutside() (design.Fault, bool) {
 
 // frameOut is by how much the frame stands outside the inner face of the bark
 // where that is most, and where along x.
-func (h Hull) frameOut() (x, out float64) {
+func (h *Hull) frameOut() (x, out float64) {
 	out = math.Inf(-1)
 	for i := range faultStations {
 		at := h.Design.FrameLength / 2 * float64(i) / faultStations
@@ -103,8 +103,8 @@ func (h Hull) frameOut() (x, out float64) {
 }
 
 // headHandle: so much rocker under so low a head that the end curve has no room.
-func (h Hull) headHandle() (design.Fault, bool) {
-	fits := func(t Hull) bool {
+func (h *Hull) headHandle() (design.Fault, bool) {
+	fits := func(t *Hull) bool {
 		return t.End.Bezier[3].Y-t.End.Bezier[2].Y >= headClear*(t.End.Bezier[3].Y-t.End.Bezier[0].Y)
 	}
 	if fits(h) {
@@ -115,8 +115,8 @@ func (h Hull) headHandle() (design.Fault, bool) {
 }
 
 // gunwaleOutside: the gunwale's end would stand outside the end's curve.
-func (h Hull) gunwaleOutside() (design.Fault, bool) {
-	fits := func(t Hull) bool { return t.gunwaleInside() >= 0 }
+func (h *Hull) gunwaleOutside() (design.Fault, bool) {
+	fits := func(t *Hull) bool { return t.gunwaleInside() >= 0 }
 	if fits(h) {
 		return design.Fault{}, false
 	}
@@ -127,14 +127,14 @@ func (h Hull) gunwaleOutside() (design.Fault, bool) {
 
 // gunwaleInside is how far the end's curve stands forward of the gunwale's end at
 // its height.
-func (h Hull) gunwaleInside() float64 {
+func (h *Hull) gunwaleInside() float64 {
 	t, _ := geom.Bisect(func(t float64) float64 { return h.End.At(t).Y - h.Design.GunwaleEndHeight }, 0, 1, 1e-12)
 	return h.End.At(t).X - h.GunwaleX
 }
 
 // sheerTooSteep: the sheer alone rises past what is left up to the stem head.
-func (h Hull) sheerTooSteep() (design.Fault, bool) {
-	d := h.Design
+func (h *Hull) sheerTooSteep() (design.Fault, bool) {
+	d := &h.Design
 	rise := h.sheerEndSlope() * (d.Overhang - d.HeadSetback)
 	if rise <= sheerRun*(d.EndHeight-d.GunwaleEndHeight)+1e-9 {
 		return design.Fault{}, false
@@ -147,7 +147,7 @@ func length(v float64) design.Shown { return design.Shown{Kind: units.Length, Va
 
 // fitMost and fitLeast add the value of a parameter nearest the design's, below or
 // above it, at which fits holds and the design stays valid.
-func (h Hull) fitMost(f design.Fault, key string, fits func(Hull) bool) design.Fault {
+func (h *Hull) fitMost(f design.Fault, key string, fits func(*Hull) bool) design.Fault {
 	p, _ := design.Lookup(key)
 	limit := p.Min
 	if p.NoneAtMin {
@@ -159,7 +159,7 @@ func (h Hull) fitMost(f design.Fault, key string, fits func(Hull) bool) design.F
 	return f
 }
 
-func (h Hull) fitLeast(f design.Fault, key string, fits func(Hull) bool) design.Fault {
+func (h *Hull) fitLeast(f design.Fault, key string, fits func(*Hull) bool) design.Fault {
 	p, _ := design.Lookup(key)
 	if v, ok := h.fit(p, p.Max, fits); ok {
 		return f.AtLeast(v)
@@ -169,10 +169,14 @@ func (h Hull) fitLeast(f design.Fault, key string, fits func(Hull) bool) design.
 
 // fit looks between the design's value and a limit, in steps and then by halves,
 // for the nearest value that fits and stays within what design.Validate takes.
-func (h Hull) fit(p design.Param, limit float64, fits func(Hull) bool) (float64, bool) {
+func (h *Hull) fit(p design.Param, limit float64, fits func(*Hull) bool) (float64, bool) {
 	good := func(v float64) bool {
-		trial := p.Set(h.Design, v)
-		return design.Validate(trial) == nil && fits(New(trial))
+		d := p.Set(h.Design, v)
+		if design.Validate(d) != nil {
+			return false
+		}
+		trial := New(d)
+		return fits(&trial)
 	}
 	const parts, halvings = 24, 16
 	bad := p.Get(&h.Design)

@@ -21,7 +21,8 @@ func faultsOf(d design.Design) []design.Fault {
 	if faults := design.Validate(d); faults != nil {
 		return faults
 	}
-	return hull.New(d).Faults()
+	h := hull.New(d)
+	return h.Faults()
 }
 
 func TestDefaultHullHasNoFaults(t *testing.T) {
@@ -45,7 +46,8 @@ func TestShapeFaults(t *testing.T) {
 	for _, row := range rows {
 		require.Empty(t, design.Validate(row.d), row.key)
 		found := false
-		for _, f := range hull.New(row.d).Faults() {
+		h := hull.New(row.d)
+		for _, f := range h.Faults() {
 			if f.Key != row.key || !strings.Contains(f.Message(units.Metric), row.says) {
 				continue
 			}
@@ -57,7 +59,8 @@ func TestShapeFaults(t *testing.T) {
 				require.True(t, ok)
 				mended := p.Set(row.d, v)
 				require.Empty(t, design.Validate(mended), "%s at %v", row.key, v)
-				for _, still := range hull.New(mended).Faults() {
+				h := hull.New(mended)
+				for _, still := range h.Faults() {
 					assert.NotContains(t, still.Message(s), row.says, "%s at %v", row.key, v)
 				}
 			}

@@ -46,16 +46,16 @@ func New(d design.Design) Hull {
 	return h
 }
 
-func (h Hull) edgePoint(x float64) geom.Vec3 {
+func (h *Hull) edgePoint(x float64) geom.Vec3 {
 	return geom.Vec3{X: x, Y: h.SkinHalfBreadth(x), Z: h.TopEdge(x)}
 }
 
 // TurnWidth is the breadth of the turn line amidships: the design's, or what its
 // greatest breadth asks for.
-func (h Hull) TurnWidth() float64 { return 2 * h.turn0 }
+func (h *Hull) TurnWidth() float64 { return 2 * h.turn0 }
 
 // Turn is the half-breadth of the turn line at x.
-func (h Hull) Turn(x float64) float64 {
+func (h *Hull) Turn(x float64) float64 {
 	return h.turn0 * h.SkinHalfBreadth(x) / h.SkinHalfBreadth(0)
 }
 
@@ -71,7 +71,7 @@ func (h *Hull) solveTurn() {
 }
 
 // RunTo is the length along the gunwale from its middle to the station x.
-func (h Hull) RunTo(x float64) float64 { return h.Gunwale.RunTo(math.Abs(x)) }
+func (h *Hull) RunTo(x float64) float64 { return h.Gunwale.RunTo(math.Abs(x)) }
 
 // StationAt is the x of the place a length s along the gunwale from its middle.
-func (h Hull) StationAt(s float64) float64 { return h.Gunwale.ParameterAt(s) }
+func (h *Hull) StationAt(s float64) float64 { return h.Gunwale.ParameterAt(s) }

@@ -21,6 +21,10 @@ type Section struct {
 // five-point Gauss, good to 1e-9 of the length at the hardest weight allowed.
 const bendPanels = 16
 
+// bendSettled is a step along the bend after which no further is taken, m: its
+// square over the least radius of a bark's bend is under a nanometre.
+const bendSettled = 1e-6
+
 // bulgeLegShare sets how much of the side the round bend of a bulging boat takes
 // at a bilge of 0; a choice of this project.
 const bulgeLegShare = 1.35
@@ -32,7 +36,7 @@ type outline struct{ corner, bottom, top, half, along float64 }
 
 // section shapes one section. Where both legs or the corner have no length the
 // bend is a straight line.
-func (h Hull) section(o outline) Section {
+func (h *Hull) section(o outline) Section {
 	s := Section{
 		A: geom.Vec2{X: 0, Y: o.bottom},
 		C: geom.Vec2{X: o.corner, Y: o.bottom},
@@ -60,12 +64,12 @@ func (h Hull) section(o outline) Section {
 func (s *Section) measure() {
 	for i := range bendPanels {
 		lo, hi := float64(i)/bendPanels, float64(i+1)/bendPanels
-		s.run[i+1] = s.run[i] + geom.Integrate(func(t float64) float64 { return s.Bend.Derivative(t).Len() }, lo, hi, 1)
+		s.run[i+1] = s.run[i] + geom.Integrate(s.Bend.Speed, lo, hi, 1)
 	}
 }
 
 // Section returns the section at x, as far as the heel; beyond it, see Column.
-func (h Hull) Section(x float64) Section {
+func (h *Hull) Section(x float64) Section {
 	x = math.Abs(x)
 	half := h.SkinHalfBreadth(x)
 	return h.section(outline{
@@ -86,7 +90,9 @@ func (s Section) HalfGirth() float64 { return s.flat() + s.run[bendPanels] + s.s
 func (s Section) Turning() float64 { return s.Bend.Turning() }
 
 // At returns the point a length g along the section from the centre line.
-func (s Section) At(g float64) geom.Vec2 {
+func (s Section) At(g float64) geom.Vec2 { return s.at(g) }
+
+func (s *Section) at(g float64) geom.Vec2 {
 	flat, bend := s.flat(), s.run[bendPanels]
 	switch {
 	case g <= flat && flat > 0:
@@ -101,7 +107,7 @@ func (s Section) At(g float64) geom.Vec2 {
 }
 
 // bendParameter finds where the bend is a length g from its start.
-func (s Section) bendParameter(g float64) float64 {
+func (s *Section) bendParameter(g float64) float64 {
 	i := 0
 	for i < bendPanels-1 && s.run[i+1] < g {
 		i++
@@ -109,12 +115,16 @@ func (s Section) bendParameter(g float64) float64 {
 	t := (float64(i) + (g-s.run[i])/math.Max(s.run[i+1]-s.run[i], 1e-300)) / bendPanels
 	lo, hi := float64(i)/bendPanels, float64(i+1)/bendPanels
 	for range 3 {
-		speed := s.Bend.Derivative(t).Len()
+		speed := s.Bend.Speed(t)
 		if speed == 0 {
 			break
 		}
-		gap := g - s.run[i] - geom.Integrate(func(u float64) float64 { return s.Bend.Derivative(u).Len() }, lo, t, 1)
+		gap := g - s.run[i] - geom.Integrate(s.Bend.Speed, lo, t, 1)
 		t = math.Max(lo, math.Min(hi, t+gap/speed))
+		// The next step would be of the order of this one's square.
+		if math.Abs(gap) < bendSettled {
+			break
+		}
 	}
 	return t
 }
@@ -124,7 +134,7 @@ func (s Section) Sample(n int) []geom.Vec2 {
 	out := make([]geom.Vec2, n+1)
 	girth := s.HalfGirth()
 	for i := range out {
-		out[i] = s.At(girth * float64(i) / float64(n))
+		out[i] = s.at(girth * float64(i) / float64(n))
 	}
 	return out
 }
@@ -141,7 +151,7 @@ func (s Section) TightestRadius() (radius, at float64) {
 		return math.Inf(1), 0
 	}
 	i := min(int(t*bendPanels), bendPanels-1)
-	run := s.run[i] + geom.Integrate(func(u float64) float64 { return s.Bend.Derivative(u).Len() }, float64(i)/bendPanels, t, 1)
+	run := s.run[i] + geom.Integrate(s.Bend.Speed, float64(i)/bendPanels, t, 1)
 	return -1 / least, s.flat() + run
 }
 

@@ -101,7 +101,7 @@ func TestTurningIdentity(t *testing.T) {
 // Gunwales' outside, depth and turn line are where the design puts them.
 func TestSectionAmidships(t *testing.T) {
 	for _, h := range buildable(60, 7) {
-		d := h.Design
+		d := &h.Design
 		s := h.Section(0)
 		require.InDelta(t, d.OutsideBreadth()/2, s.P.X, 1e-12)
 		require.InDelta(t, d.Depth, s.P.Y, 1e-12)

@@ -103,7 +103,7 @@ func volume(stations []hull.Station) float64 {
 // volume by trapezoids is that of four times as many within 4 in 1000.
 func TestStations(t *testing.T) {
 	for _, h := range append(buildable(15, 15), hull.New(design.Default())) {
-		d := h.Design
+		d := &h.Design
 		all := h.Stations(120, 40)
 		n := len(all)
 		require.InDelta(t, -d.Length/2, all[0].X, 1e-12)

@@ -141,7 +141,8 @@ func TestFitKeepsToWhatCanBeBuilt(t *testing.T) {
 		Datum{Kind: SheerHeight, At: at(80), Value: 17 * inch},
 		Datum{Kind: SheerHeight, At: at(87), Value: 20.5 * inch}))
 	assert.Empty(t, design.Validate(f.Design))
-	assert.Empty(t, hull.New(f.Design).Faults())
+	h := hull.New(f.Design)
+	assert.Empty(t, h.Faults())
 }
 
 // The height of the stem head at both ends gives the mean of the two, which the

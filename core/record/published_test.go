@@ -72,7 +72,8 @@ func TestPublishedBoatsAreRebuilt(t *testing.T) {
 		f := Fit(surveyRecord(t, row))
 		assert.Empty(t, f.Conflicts, row["id"])
 		assert.Empty(t, design.Validate(f.Design), row["id"])
-		assert.Empty(t, hull.New(f.Design).Faults(), row["id"])
+		h := hull.New(f.Design)
+		assert.Empty(t, h.Faults(), row["id"])
 		for _, r := range f.Rows {
 			switch r.Kind {
 			case ClearWidth:

@@ -28,7 +28,10 @@ func drawn(r *rand.Rand) design.Design {
 		}
 		d = parameter("gunwaleEndHeight").Set(d, d.Depth+(4+6*r.Float64())*inch)
 		d = parameter("endHeight").Set(d, d.GunwaleEndHeight+(4+3*r.Float64())*inch)
-		if len(design.Validate(d)) == 0 && len(hull.New(d).Faults()) == 0 {
+		if len(design.Validate(d)) > 0 {
+			continue
+		}
+		if h := hull.New(d); len(h.Faults()) == 0 {
 			return d
 		}
 	}
