@@ -122,8 +122,13 @@ func (t *tilted) extent(slope float64) (low, high float64) {
 	low, high = math.Inf(1), math.Inf(-1)
 	for i, x := range t.body.x {
 		for _, p := range t.ring[t.body.first[i]:t.body.first[i+1]] {
-			low = math.Min(low, p.Y-slope*x)
-			high = math.Max(high, p.Y-slope*x)
+			v := p.Y - slope*x
+			if v < low {
+				low = v
+			}
+			if v > high {
+				high = v
+			}
 		}
 	}
 	return low, high
