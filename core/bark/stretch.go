@@ -1,9 +1,7 @@
 package bark
 
 import (
-	"cmp"
 	"math"
-	"slices"
 
 	"barkwright/core/geom"
 )
@@ -25,18 +23,17 @@ const patchSide = 0.1
 // measure sums up the pieces.
 func (f *Flat) measure() {
 	type patch struct{ area, squares float64 }
-	type part struct{ worst, area float64 }
 	patches := map[[2]int]patch{}
-	var parts []part
+	var all []geom.Stretch
 	area, squares := 0.0, 0.0
 	for _, p := range f.Pieces() {
 		for _, q := range p.Points {
 			f.Length, f.Breadth = max(f.Length, 2*q.X), max(f.Breadth, 2*q.Y)
 		}
+		all = append(all, p.Stretches...)
 		for _, s := range p.Stretches {
 			square := s.Area * ((s.S1-1)*(s.S1-1) + (s.S2-1)*(s.S2-1))
 			area, squares = area+s.Area, squares+square
-			parts = append(parts, part{s.Worst(), s.Area})
 			middle := p.Points[s.Corners[0]].Add(p.Points[s.Corners[1]]).Add(p.Points[s.Corners[2]]).Scale(1.0 / 3)
 			key := [2]int{int(math.Floor(middle.X / patchSide)), int(math.Floor(middle.Y / patchSide))}
 			at := patches[key]
@@ -44,14 +41,7 @@ func (f *Flat) measure() {
 		}
 	}
 	f.RMS = math.Sqrt(squares / area)
-	slices.SortFunc(parts, func(a, b part) int { return cmp.Compare(a.worst, b.worst) })
-	sum := 0.0
-	for _, p := range parts {
-		if sum += p.area; sum >= 0.95*area {
-			f.P95 = p.worst
-			break
-		}
-	}
+	f.P95 = geom.StretchPercentile(all, 0.95)
 	most := 0.0
 	for key, p := range patches {
 		// A sliver at the edge of the sheet is no place.

@@ -1,9 +1,8 @@
 package geom
 
 import (
-	"cmp"
 	"math"
-	"slices"
+	"sort"
 )
 
 // Flat is a patch laid flat. Its lengths are in the grid's unit.
@@ -57,11 +56,12 @@ func (f *Flat) measure(rest []restTriangle) {
 		squares += a * ((s1-1)*(s1-1) + (s2-1)*(s2-1))
 	}
 	f.RMS = math.Sqrt(squares / f.Area)
-	f.P95 = percentile(f.Stretches, 0.95)
+	f.P95 = StretchPercentile(f.Stretches, 0.95)
 }
 
-// percentile returns the least Worst that a share of the area does not exceed.
-func percentile(stretches []Stretch, share float64) float64 {
+// StretchPercentile returns the least Worst that a share of the area does not exceed.
+// It panics where there is no stretch.
+func StretchPercentile(stretches []Stretch, share float64) float64 {
 	type part struct{ worst, area float64 }
 	parts := make([]part, len(stretches))
 	total := 0.0
@@ -69,7 +69,7 @@ func percentile(stretches []Stretch, share float64) float64 {
 		parts[i] = part{s.Worst(), s.Area}
 		total += s.Area
 	}
-	slices.SortFunc(parts, func(a, b part) int { return cmp.Compare(a.worst, b.worst) })
+	sort.Slice(parts, func(i, j int) bool { return parts[i].worst < parts[j].worst })
 	sum := 0.0
 	for _, p := range parts {
 		sum += p.area
