@@ -26,11 +26,13 @@ type Picture interface {
 // Start shows the first results and answers the page from then on.
 func Start(picture Picture) {
 	p := &page{
-		document: js.Global().Get("document"),
-		picture:  picture,
-		shelf:    work.NewShelf(design.Default(), units.Imperial16),
-		view:     scene.View{Zoom: 1, Handles: true},
-		outputs:  map[string]*output{},
+		document:         js.Global().Get("document"),
+		picture:          picture,
+		shelf:            work.NewShelf(design.Default(), units.Imperial16),
+		view:             scene.View{Zoom: 1, Handles: true},
+		outputs:          map[string]*output{},
+		unfoldedWorkings: map[string]bool{},
+		checksAt:         map[answer.Group]js.Value{},
 	}
 	p.recall()
 	p.work = p.shelf.InHand()
@@ -102,7 +104,11 @@ type page struct {
 	unfolded           string // the key of the fault whose fold was opened last
 	controls           map[string]*control
 	outputs            map[string]*output
-	folds              []*fold
+	// unfoldedWorkings are the keys of the numbers whose workings show, checksAt the
+	// places of the checks.
+	unfoldedWorkings map[string]bool
+	checksAt         map[answer.Group]js.Value
+	folds            []*fold
 	// before are the numbers compared with, of beforeDesign.
 	before       []answer.Number
 	beforeDesign design.Design
@@ -136,12 +142,15 @@ func (p *page) on(target js.Value, event string, act func(js.Value)) {
 // refresh brings everything that follows a step of a slider up to date: controls,
 // numbers and picture. What can wait comes in rest.
 func (p *page) refresh() {
+	// Asked for before anything is written, which would make the browser lay the page
+	// out for the answer.
+	size := p.picture.Size()
 	p.dress()
 	p.showControls()
 	p.showNumbers()
 	p.showChecks()
 	p.waterLate()
-	p.draw()
+	p.drawIn(size)
 	p.restSoon()
 }
 

@@ -17,13 +17,15 @@ const (
 )
 
 // draw shows the boat as it is looked at now.
-func (p *page) draw() {
+func (p *page) draw() { p.drawIn(p.picture.Size()) }
+
+// drawIn is draw where the picture's size is known.
+func (p *page) drawIn(size scene.Size) {
 	p.view.System = p.work.System
 	p.view.Load = nil
 	if f := p.work.Canoe.Afloat.Floated; f.State == afloat.Floats {
 		p.view.Load = &scene.Load{Height: f.Upright.Plane.Height, Slope: f.Upright.Plane.Slope}
 	}
-	size := p.picture.Size()
 	p.view = p.view.Clamp(size)
 	p.id("view").Call("toggleAttribute", "data-near", p.view.Zoom > 1)
 	if p.view.Flat = nil; p.showsBark() {

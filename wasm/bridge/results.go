@@ -75,6 +75,9 @@ func (p *page) buildResults() {
 	p.id("jump").Set("innerHTML", jump.String()+`<a href="#measured-boat">A measured boat</a><a href="#paper">Paper and files</a>`)
 	p.id("tables").Set("innerHTML", body.String())
 	p.findOutputs(p.id("tables"))
+	each(p.id("tables"), "[data-checks]", func(e js.Value) {
+		p.checksAt[answer.Group(e.Get("dataset").Get("checks").String())] = e
+	})
 	p.findFolds()
 	p.listenResults()
 	p.listenWater()
@@ -115,7 +118,10 @@ func (p *page) findOutputs(in js.Value) {
 
 func (p *page) listenResults() {
 	results := p.id("results")
-	results.Call("addEventListener", "toggle", js.FuncOf(func(js.Value, []js.Value) any {
+	results.Call("addEventListener", "toggle", js.FuncOf(func(_ js.Value, args []js.Value) any {
+		if fold := args[0].Get("target"); fold.Get("dataset").Get("number").Truthy() {
+			p.unfoldedWorkings[fold.Get("dataset").Get("number").String()] = fold.Get("open").Bool()
+		}
 		p.showWorkings(answer.All(p.work.Canoe))
 		p.showTables(true)
 		return nil
@@ -176,10 +182,8 @@ func (p *page) showThese(now, before []answer.Number) {
 
 // showWorkings fills the workings that are unfolded.
 func (p *page) showWorkings(now []answer.Number) {
-	opened := map[string]bool{}
-	each(p.document, "details.number[open]", func(e js.Value) { opened[e.Get("dataset").Get("number").String()] = true })
 	for _, n := range now {
-		if opened[n.Key] {
+		if p.unfoldedWorkings[n.Key] {
 			setHTML(p.outputs[n.Key].working, "<p>"+escape.Replace(n.Working(p.work.System))+`</p><p class="basis"><b>`+escape.Replace(string(n.Basis))+`</b> <span aria-hidden="true">`+basisMarks[n.Basis]+"</span></p><p>Source: "+escape.Replace(n.Source)+".</p>")
 		}
 	}
@@ -204,9 +208,9 @@ func (p *page) showChecks() {
 	}
 	// The worst first: a narrow screen may show no more.
 	setHTML(p.id("head-checks"), heads[answer.Beyond]+heads[answer.Near]+heads[answer.Within])
-	each(p.document, "[data-checks]", func(e js.Value) {
-		setHTML(e, at[answer.Group(e.Get("dataset").Get("checks").String())])
-	})
+	for group, place := range p.checksAt {
+		setHTML(place, at[group])
+	}
 }
 
 // setHTML writes markup of the page's own where it differs from what it wrote last.
