@@ -77,11 +77,6 @@ func (c *canvas) Draw(screen *ebiten.Image) {
 	}
 	screen.DrawTriangles32(c.vertices, c.mesh.Indices, c.white,
 		&ebiten.DrawTrianglesOptions{ColorScaleMode: ebiten.ColorScaleModePremultipliedAlpha})
-	for _, op := range c.list.Ops {
-		if text, ok := op.(scene.Text); ok {
-			c.labels.draw(screen, text, c.palette, c.scale)
-		}
-	}
-	c.labels.forgetUnused()
+	c.labels.draw(screen, c.list, c.palette, c.scale)
 	c.drawn()
 }

@@ -3,6 +3,7 @@
 package paint
 
 import (
+	"image"
 	"math"
 	"strconv"
 	"syscall/js"
@@ -13,7 +14,7 @@ import (
 )
 
 // labels has the browser letter each line once on a hidden 2D canvas, with the
-// system's own font and every script it knows, and keeps the result as an image.
+// system's own font and every script it knows, and keeps the result.
 type labels struct {
 	element, context js.Value
 	kept             map[key]*label
@@ -28,11 +29,19 @@ type key struct {
 }
 
 type label struct {
-	image *ebiten.Image
+	image *ebiten.Image // a part of the sheet's
+	sheet *sheet
 	// advance is the breadth of the lettering and margin what surrounds it on
 	// every side, device pixels.
 	advance, margin float64
 	used            bool
+}
+
+// sheet is an image of the lines of lettering that were new in one picture: what the
+// browser takes to hand over an image hardly depends on its size.
+type sheet struct {
+	image *ebiten.Image
+	kept  int // labels that are still in use
 }
 
 func newLabels() *labels {
@@ -41,19 +50,38 @@ func newLabels() *labels {
 	return &labels{element: element, context: element.Call("getContext", "2d", options), kept: map[key]*label{}}
 }
 
-func (l *labels) draw(screen *ebiten.Image, t scene.Text, palette scene.Palette, scale float64) {
-	if t.Text == "" {
-		return
-	}
+func keyOf(t scene.Text, palette scene.Palette, scale float64) key {
 	k := key{text: t.Text, size: t.Size * scale, bold: t.Bold, colour: palette.Of(t.Role), hasHalo: t.Halo != ""}
 	if k.hasHalo {
 		k.halo = palette.Of(t.Halo)
 	}
-	found := l.kept[k]
-	if found == nil {
-		found = l.letter(k)
-		l.kept[k] = found
+	return k
+}
+
+// draw draws all the lettering of a list.
+func (l *labels) draw(screen *ebiten.Image, list scene.List, palette scene.Palette, scale float64) {
+	var missing []key
+	for _, op := range list.Ops {
+		if text, ok := op.(scene.Text); ok && text.Text != "" {
+			k := keyOf(text, palette, scale)
+			if _, known := l.kept[k]; !known {
+				l.kept[k] = nil
+				missing = append(missing, k)
+			}
+		}
 	}
+	if len(missing) > 0 {
+		l.letter(missing)
+	}
+	for _, op := range list.Ops {
+		if text, ok := op.(scene.Text); ok && text.Text != "" {
+			l.kept[keyOf(text, palette, scale)].draw(screen, text, scale)
+		}
+	}
+	l.forgetUnused()
+}
+
+func (found *label) draw(screen *ebiten.Image, t scene.Text, scale float64) {
 	found.used = true
 	anchored := found.margin + [...]float64{0, 0.5, 1}[t.Anchor]*found.advance
 	options := &ebiten.DrawImageOptions{}
@@ -71,42 +99,77 @@ func (l *labels) draw(screen *ebiten.Image, t scene.Text, palette scene.Palette,
 	screen.DrawImage(found.image, options)
 }
 
-// letter draws one line of lettering and copies its pixels.
-func (l *labels) letter(k key) *label {
+// sheetWidth is how broad a sheet is at most unless a line is broader, device pixels.
+const sheetWidth = 1024
+
+// letter draws lines of lettering under one another on a sheet and copies its pixels.
+func (l *labels) letter(keys []key) {
+	type place struct{ x, y, width, height int }
+	places, sheet := make([]place, len(keys)), &sheet{kept: len(keys)}
+	width, height, x, y := 0, 0, 0, 0
+	for i, k := range keys {
+		l.context.Set("font", k.font())
+		made := &label{sheet: sheet, margin: math.Ceil(k.size*scene.HaloRatio/2) + 1}
+		made.advance = l.context.Call("measureText", k.text).Get("width").Float()
+		l.kept[k] = made
+		at := place{width: int(math.Ceil(made.advance + 2*made.margin)), height: int(math.Ceil(k.size*1.3 + 2*made.margin))}
+		if x+at.width > sheetWidth {
+			x, y = 0, height
+		}
+		at.x, at.y = x, y
+		x += at.width
+		width, height = max(width, x), max(height, y+at.height)
+		places[i] = at
+	}
+	// Sizing a canvas clears it and puts its state back.
+	l.element.Set("width", width)
+	l.element.Set("height", height)
+	l.context.Set("textBaseline", "alphabetic")
+	l.context.Set("lineJoin", "round")
+	for i, k := range keys {
+		at := places[i]
+		left := float64(at.x) + l.kept[k].margin
+		// 0.35 of the size is what SVG's labels use, so that both stand alike.
+		baseline := float64(at.y) + float64(at.height)/2 + 0.35*k.size
+		l.context.Set("font", k.font())
+		if k.hasHalo {
+			l.context.Set("lineWidth", k.size*scene.HaloRatio)
+			l.context.Set("strokeStyle", k.halo.Hex())
+			l.context.Call("strokeText", k.text, left, baseline)
+		}
+		l.context.Set("fillStyle", k.colour.Hex())
+		l.context.Call("fillText", k.text, left, baseline)
+	}
+	sheet.image = ebiten.NewImage(width, height)
+	sheet.image.WritePixels(l.pixels(width, height))
+	for i, k := range keys {
+		at := places[i]
+		l.kept[k].image = sheet.image.SubImage(image.Rect(at.x, at.y, at.x+at.width, at.y+at.height)).(*ebiten.Image)
+	}
+}
+
+func (k key) font() string {
 	font := strconv.FormatFloat(k.size, 'f', 2, 64) + "px " + scene.FontFamily
 	if k.bold {
 		font = "700 " + font
 	}
-	l.context.Set("font", font)
-	margin := math.Ceil(k.size*scene.HaloRatio/2) + 1
-	advance := l.context.Call("measureText", k.text).Get("width").Float()
-	width, height := int(math.Ceil(advance+2*margin)), int(math.Ceil(k.size*1.3+2*margin))
-	// Sizing a canvas clears it and puts its state back, the font too.
-	l.element.Set("width", width)
-	l.element.Set("height", height)
-	l.context.Set("font", font)
-	l.context.Set("textBaseline", "alphabetic")
-	// 0.35 of the size is what SVG's labels use, so that both stand alike.
-	baseline := float64(height)/2 + 0.35*k.size
-	if k.hasHalo {
-		l.context.Set("lineJoin", "round")
-		l.context.Set("lineWidth", k.size*scene.HaloRatio)
-		l.context.Set("strokeStyle", k.halo.Hex())
-		l.context.Call("strokeText", k.text, margin, baseline)
-	}
-	l.context.Set("fillStyle", k.colour.Hex())
-	l.context.Call("fillText", k.text, margin, baseline)
+	return font
+}
+
+// pixels copies what is on the canvas, each colour times its alpha.
+func (l *labels) pixels(width, height int) []byte {
 	pixels := make([]byte, 4*width*height)
 	js.CopyBytesToGo(pixels, l.context.Call("getImageData", 0, 0, width, height).Get("data"))
 	for i := 0; i < len(pixels); i += 4 {
 		alpha := int(pixels[i+3])
+		if alpha == 0 || alpha == 0xff {
+			continue
+		}
 		for j := i; j < i+3; j++ {
 			pixels[j] = byte((int(pixels[j])*alpha + 127) / 255)
 		}
 	}
-	image := ebiten.NewImage(width, height)
-	image.WritePixels(pixels)
-	return &label{image: image, advance: advance, margin: margin}
+	return pixels
 }
 
 // keepAtMost bounds the labels kept: a picture has about a hundred, and while a
@@ -117,7 +180,9 @@ func (l *labels) forgetUnused() {
 	crowded := len(l.kept) > keepAtMost
 	for k, kept := range l.kept {
 		if crowded && !kept.used {
-			kept.image.Deallocate()
+			if kept.sheet.kept--; kept.sheet.kept == 0 {
+				kept.sheet.image.Deallocate()
+			}
 			delete(l.kept, k)
 		}
 		kept.used = false
