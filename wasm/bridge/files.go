@@ -67,9 +67,7 @@ func (p *page) tookUp() {
 func (p *page) keep(what string) {
 	switch what {
 	case "copy":
-		d := p.work.Entered
-		d.Name = strings.TrimSpace(d.Name + " (copy)")
-		p.shelf.Add(d)
+		p.shelf.Copy()
 		p.tookUp()
 	case "remove":
 		p.shelf.Remove()

@@ -18,13 +18,17 @@ type measures struct {
 	of   work.List
 	list js.Value
 	rows []*measureRow
-	// stand are what the notebook in hand holds, as the rows last showed it.
-	stand  *record.Notebook
-	system units.System
+	// boat, notebook and system are whose rows these are; the first of them, stand,
+	// are in the notebook, one more may be begun.
+	boat     *work.Work
+	notebook *record.Notebook
+	system   units.System
+	stand    int
 }
 
 type measureRow struct {
 	work.Entry
+	was    record.Datum // as the notebook has it
 	li     js.Value
 	fields [work.Fields]js.Value
 	says   slot
@@ -86,7 +90,7 @@ func (p *page) measureEntered(m *measures, r *measureRow, i int, f work.Field) {
 	r.Enter(f, text, p.work.System)
 	if r.Whole() {
 		p.work.PutMeasurement(m.of, i, r.Datum)
-		m.stand = p.work.Notebook
+		r.was, m.notebook, m.stand = r.Datum, p.work.Notebook, len(p.work.Measurements(m.of))
 		p.noted()
 	}
 	m.dress(r, i, p.work.System)
@@ -121,7 +125,7 @@ func (p *page) strikeOut(m *measures, i int) {
 	m.rows[i].li.Call("remove")
 	m.rows = append(m.rows[:i:i], m.rows[i+1:]...)
 	p.work.DropMeasurement(m.of, i)
-	m.stand = p.work.Notebook
+	m.notebook, m.stand = p.work.Notebook, len(p.work.Measurements(m.of))
 	for k, r := range m.rows {
 		m.dress(r, k, p.work.System)
 	}
@@ -135,31 +139,39 @@ func (p *page) strikeOut(m *measures, i int) {
 }
 
 // showMeasures brings a list to the notebook in hand. A row that is being entered
-// and is not whole stays as it is where its place does.
+// stays as it is where the notebook has no other in its place.
 func (p *page) showMeasures(m *measures) {
-	system := p.work.System
-	if m.stand == p.work.Notebook && m.system == system {
+	if m.boat == p.work && m.notebook == p.work.Notebook && m.system == p.work.System {
 		return
 	}
 	list := p.work.Measurements(m.of)
-	if m.stand != p.work.Notebook {
-		for len(m.rows) > len(list) {
-			m.rows[len(m.rows)-1].li.Call("remove")
-			m.rows = m.rows[:len(m.rows)-1]
+	if m.boat != p.work {
+		m.cut(0)
+	}
+	if m.stand != len(list) {
+		m.cut(min(m.stand, len(list)))
+	}
+	for i, d := range list {
+		if i == len(m.rows) {
+			m.add(work.OfDatum(d))
 		}
-		for i, d := range list {
-			switch {
-			case i == len(m.rows):
-				m.add(work.OfDatum(d))
-			case m.rows[i].Datum != d:
-				m.rows[i].Entry = work.OfDatum(d)
-			}
+		if r := m.rows[i]; r.was != d {
+			r.Entry, r.was = work.OfDatum(d), d
 		}
 	}
-	m.stand, m.system = p.work.Notebook, system
+	m.boat, m.notebook, m.system, m.stand = p.work, p.work.Notebook, p.work.System, len(list)
 	for i, r := range m.rows {
-		m.dress(r, i, system)
+		m.dress(r, i, m.system)
 	}
+}
+
+// cut takes off the rows from place n on.
+func (m *measures) cut(n int) {
+	for _, r := range m.rows[n:] {
+		r.li.Call("remove")
+	}
+	m.rows = m.rows[:n]
+	m.stand = min(m.stand, n)
 }
 
 // add appends a row to the page.

@@ -127,6 +127,17 @@ func TestBringToReadings(t *testing.T) {
 	assert.NotEmpty(t, w.Faults)
 }
 
+// A copy has the record too, and its changes are its own.
+func TestCopyTakesTheRecordAlong(t *testing.T) {
+	s := work.NewShelf(named("mine"), units.Imperial16)
+	s.InHand().SetRecord("theirs", small)
+	s.Copy()
+	assert.Equal(t, []string{"mine", "mine (copy)"}, names(s))
+	s.InHand().DropMeasurement(work.Recorded, 0)
+	assert.Equal(t, small, s.All[0].Measurements(work.Recorded))
+	assert.Equal(t, small[1:], s.InHand().Measurements(work.Recorded))
+}
+
 // What was measured is kept in the file with its design.
 func TestNotebooksAreKept(t *testing.T) {
 	s := work.NewShelf(named("mine"), units.Imperial16)

@@ -1,6 +1,8 @@
 package work
 
 import (
+	"strings"
+
 	"barkwright/core/design"
 	"barkwright/core/file"
 	"barkwright/core/units"
@@ -30,6 +32,16 @@ func (s *Shelf) Add(d design.Design) {
 	w.Before = w.Canoe
 	s.All = append(s.All, w)
 	s.Current = len(s.All) - 1
+}
+
+// Copy puts the design in hand on the shelf once more, with what was measured beside
+// it, and takes the copy in hand.
+func (s *Shelf) Copy() {
+	w := s.InHand()
+	d := w.Entered
+	d.Name = strings.TrimSpace(d.Name + " (copy)")
+	s.Add(d)
+	s.InHand().Notebook = w.Notebook
 }
 
 // Take takes another design in hand; a place that is none does nothing.

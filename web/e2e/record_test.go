@@ -145,6 +145,36 @@ func TestContradictionStandsAtItsRow(t *testing.T) {
 	p.shot("record-phone")
 }
 
+// A row that is begun, and what cannot be read in one, stay while other things of the
+// record change; another boat has rows of its own.
+func TestWhatIsBegunStays(t *testing.T) {
+	p := open(t, desktop)
+	p.write("record-text", "beam inside the gunwales\t33\nlength overall\t180\n")
+	p.press(`[data-measured="paste"]`)
+	p.wait(`document.querySelectorAll('#record-list li').length === 2`)
+	put := func(row int, field int, text string) {
+		eval[bool](p, `(f => { f.value = %q; f.dispatchEvent(new Event('change', {bubbles: true})); return true; })(document.querySelector('#record-list li:nth-child(%d) [data-field="%d"]'))`, text, row, field)
+		p.settle()
+	}
+	put(1, 2, "wide")
+	p.press(`[data-measured="add"]`)
+	put(3, 0, "railHeight")
+	put(3, 1, "by the tree")
+	eval[bool](p, `(f => { f.value = 'Old boat'; f.dispatchEvent(new Event('change', {bubbles: true})); return true; })(document.getElementById('record-name'))`)
+	p.press(`[data-measured="add-reading"]`)
+	put(2, 2, "181")
+	texts := func() string {
+		return eval[string](p, `[...document.querySelectorAll('#record-list li')].map(l => [...l.querySelectorAll('[type=text]')].map(f => f.value).join('|') + l.querySelector('.fault').textContent).join('\n')`)
+	}
+	assert.Contains(t, texts(), "wide")
+	assert.Contains(t, texts(), "by the tree")
+	assert.Contains(t, texts(), `15' 1"`)
+	p.press(`[data-keep="copy"]`)
+	p.wait(`document.querySelectorAll('#record-list li').length === 2`)
+	assert.NotContains(t, texts(), "wide")
+	assert.Contains(t, texts(), `2' 9"`)
+}
+
 // A tape reading at a thwart moves the ribs near it, and one undo takes it back.
 func TestAsBuiltMovesTheRibs(t *testing.T) {
 	p := open(t, phone)
