@@ -16,7 +16,6 @@ func BenchmarkFloat(b *testing.B) {
 		body.Figures(f.Upright)
 		for _, freeboard := range afloat.MarkedFreeboards() {
 			body.CarriesLevel(boat, fresh, freeboard)
-			body.CarriesTrimmed(boat, load, fresh, freeboard)
 		}
 	}
 }

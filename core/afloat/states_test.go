@@ -65,25 +65,20 @@ func TestLoadAtFreeboard(t *testing.T) {
 		require.Equal(t, afloat.Floats, level.State)
 		assert.InDelta(t, want, level.Total, 1e-8)
 		assert.InDelta(t, want-40, level.Payload, 1e-8)
-		amidships := box.CarriesTrimmed(boat, afloat.Load{Centre: geom.Vec3{Z: 0.3}}, fresh, freeboard)
-		assert.InDelta(t, want, amidships.Total, 1e-8)
 	}
 	assert.Equal(t, afloat.NoSuchLoad, box.CarriesLevel(boat, fresh, 0.49).State)
-	assert.Equal(t, afloat.NoSuchLoad, box.CarriesTrimmed(boat, boat, fresh, 0.6).State)
 }
 
-// The load found for a freeboard, floated, leaves that freeboard.
-func TestTrimmedLoadLeavesItsFreeboard(t *testing.T) {
-	body := leaning()
-	boat, all := crewed()
-	place := afloat.Load{Mass: 1, Centre: all.Centre.Add(geom.Vec3{X: -0.2})}
+// The load found for a freeboard, put in so that the boat lies level, leaves that
+// freeboard.
+func TestLoadLeavesItsFreeboard(t *testing.T) {
+	body := newBody(bodies.Box(bodies.Even(4, 8), 0.8, 0.5))
+	boat := afloat.Load{Mass: 40, Centre: geom.Vec3{Z: 0.2}}
 	for _, freeboard := range afloat.MarkedFreeboards() {
-		c := body.CarriesTrimmed(boat, place, fresh, freeboard)
-		require.Equal(t, afloat.Floats, c.State)
-		f := body.Float(boat.With(afloat.Item{Mass: c.Payload, At: place.Centre}), fresh)
+		c := body.CarriesLevel(boat, fresh, freeboard)
+		f := body.Float(boat.With(afloat.Item{Mass: c.Payload, At: geom.Vec3{Z: 0.1}}), fresh)
 		require.Equal(t, afloat.Floats, f.State)
 		assert.InDelta(t, freeboard, f.Upright.Freeboard, 1e-6)
-		assert.Less(t, c.Total, body.CarriesLevel(boat, fresh, freeboard).Total, "trim costs load")
 	}
 }
 
@@ -130,7 +125,6 @@ func TestNeverNaN(t *testing.T) {
 		count[f.State]++
 		requireNumbers(t, reflect.ValueOf(f))
 		requireNumbers(t, reflect.ValueOf(body.Righting(load, fresh, 12)))
-		requireNumbers(t, reflect.ValueOf(body.CarriesTrimmed(load, load, fresh, 0.15)))
 	}
 	for _, s := range []afloat.State{afloat.Floats, afloat.Overloaded, afloat.Swamped, afloat.CapsizesUpright} {
 		assert.Positive(t, count[s], "%v not met", s)

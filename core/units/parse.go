@@ -30,17 +30,11 @@ func (e *ParseError) Error() string {
 	return e.Message + " Try " + e.Suggest + "."
 }
 
-// ParseLength reads a length as typed and returns it in metres, with an echo
-// such as: Read as 15 ft 3 1/2 in (4661 mm). A number without a unit is read in
-// inches, or in mm where the system is Metric; two such numbers, or one and a
-// fraction after it, are feet and inches. A refusal is a *ParseError.
-func ParseLength(text string, s System) (metres float64, echo string, err error) {
-	return Length.Parse(text, s)
-}
-
 // Parse reads a number of this kind as typed, with or without a unit, and
-// returns it in the SI unit of the kind with an echo of what was understood.
-// A number without a unit is read in Unit(s). A refusal is a *ParseError.
+// returns it in the SI unit of the kind with an echo of what was understood, such
+// as: Read as 15 ft 3 1/2 in (4661 mm). A number without a unit is read in Unit(s);
+// two such lengths, or one and a fraction after it, are feet and inches. A refusal
+// is a *ParseError.
 func (k Kind) Parse(text string, s System) (v float64, echo string, err error) {
 	k.in(s)
 	v, refusal := k.read(text, s)

@@ -110,7 +110,7 @@ var refused = []struct {
 
 func TestReadsEverySpelling(t *testing.T) {
 	for _, row := range readable {
-		metres, echo, err := ParseLength(row.text, row.system)
+		metres, echo, err := Length.Parse(row.text, row.system)
 		require.NoError(t, err, row.text)
 		assert.InDelta(t, row.mm/1000, metres, 1e-9, row.text)
 		assert.True(t, strings.HasPrefix(echo, "Read as "), row.text)
@@ -122,7 +122,7 @@ func TestReadsEverySpelling(t *testing.T) {
 
 func TestRefusesWithAReason(t *testing.T) {
 	for _, row := range refused {
-		_, echo, err := ParseLength(row.text, row.system)
+		_, echo, err := Length.Parse(row.text, row.system)
 		var refusal *ParseError
 		require.ErrorAs(t, err, &refusal, row.text)
 		assert.Empty(t, echo)
@@ -132,7 +132,7 @@ func TestRefusesWithAReason(t *testing.T) {
 			assert.Equal(t, row.offer, refusal.Suggest, row.text)
 		}
 	}
-	_, _, err := ParseLength(`15' 14"`, Imperial16)
+	_, _, err := Length.Parse(`15' 14"`, Imperial16)
 	assert.EqualError(t, err, `14 inches make a foot or more. Try 16' 2".`)
 }
 

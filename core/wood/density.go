@@ -23,27 +23,6 @@ const (
 
 const noSuchMaterial = "wood: no such material"
 
-// AllMaterials lists the materials in their order.
-func AllMaterials() []Material { return []Material{Cedar, Spruce, Maple, BirchBark, Root, Pitch} }
-
-func (m Material) String() string {
-	switch m {
-	case Cedar:
-		return "cedar"
-	case Spruce:
-		return "spruce"
-	case Maple:
-		return "maple"
-	case BirchBark:
-		return "birch bark"
-	case Root:
-		return "root"
-	case Pitch:
-		return "pitch"
-	}
-	panic(noSuchMaterial)
-}
-
 const (
 	// waterDensity relates specific gravity to density, kg/m3: its definition takes
 	// water at 4 C.

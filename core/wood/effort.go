@@ -18,7 +18,6 @@ type Moments struct {
 
 const (
 	effortNotPositive = "wood: width, depth, radius or laminations not positive"
-	leverNotPositive  = "wood: lever not positive"
 )
 
 // MomentToBend is the elastic moment M = E b t^3/(12 R) (beam theory), E the
@@ -34,13 +33,4 @@ func MomentToBend(e Effort) Moments {
 	t := e.Depth / n
 	each := e.Stock.strength().MOE * e.Width * t * t * t / (12 * e.Radius)
 	return Moments{PerLamination: each, Bundle: n * each, Solid: n * n * n * each}
-}
-
-// HandForce is the push in newtons that gives a moment (N m) at the end of a
-// lever (m, positive) measured from the bend: M/L (statics).
-func HandForce(moment, lever float64) float64 {
-	if !(lever > 0) {
-		panic(leverNotPositive)
-	}
-	return moment / lever
 }

@@ -47,12 +47,6 @@ func TestDryWoodSpringsFurther(t *testing.T) {
 	assert.Greater(t, b.Springback(soaked).Kept, wood.Check(0.5, 0.005, dry).Springback(dry).Kept)
 }
 
-func TestHandForce(t *testing.T) {
-	// Nine pound-feet at a foot are nine pounds (statics).
-	assert.InDelta(t, 9*units.PoundForce, wood.HandForce(9*units.FootPound, units.Foot), 1e-9)
-	assert.PanicsWithValue(t, "wood: lever not positive", func() { wood.HandForce(1, 0) })
-}
-
 func TestMomentToBend(t *testing.T) {
 	e := wood.Effort{Width: 0.02, Depth: 0.03, Radius: 0.3, Laminations: 6}
 	six := wood.MomentToBend(e)
@@ -67,7 +61,7 @@ func TestMomentToBend(t *testing.T) {
 }
 
 func TestDensities(t *testing.T) {
-	for _, m := range wood.AllMaterials() {
+	for _, m := range []wood.Material{wood.Cedar, wood.Spruce, wood.Maple, wood.BirchBark, wood.Root, wood.Pitch} {
 		d := m.Density()
 		assert.Less(t, d.Low, d.Typical, m)
 		assert.Less(t, d.Typical, d.High, m)
@@ -92,7 +86,6 @@ func TestDensities(t *testing.T) {
 // 2 to 5 in beyond it and is not met.
 func TestBarkWidth(t *testing.T) {
 	for diameter, width := range map[float64]float64{12: 37.7, 16: 50.3, 18: 56.5, 20: 62.8, 24: 75.4, 30: 94.2} {
-		assert.InDelta(t, width, wood.BarkWidth(diameter*units.Inch)/units.Inch, 0.05)
 		assert.InDelta(t, diameter, wood.TreeDiameter(width*units.Inch)/units.Inch, 0.05)
 	}
 }

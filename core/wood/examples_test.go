@@ -99,7 +99,8 @@ func exampleValue(t *testing.T, row check.Row) float64 {
 	case "densityPounds":
 		return wood.DensityAt(row.Float(t, "input"), 12) / units.PoundPerCubicFoot
 	case "barkWidth":
-		return wood.BarkWidth(inches("input")) / units.Inch
+		// The width that asks for a tree so thick: the diameter is in proportion to it.
+		return inches("input") / wood.TreeDiameter(1) / units.Inch
 	case "stripKept":
 		return wood.StripSpringback(row.Float(t, "input"), bendOf(t, row).Ratio).Kept
 	case "stripOpens":

@@ -167,17 +167,6 @@ func labelsApart(t *testing.T, size scene.Size, l scene.List) int {
 	return len(texts)
 }
 
-func TestSection(t *testing.T) {
-	for _, b := range boats {
-		for i, r := range b.Frame.Ribs {
-			l := scene.Section(b.Canoe, i, scene.View{State: scene.Finished}, scene.Size{Width: 320, Height: 240, Letter: 16})
-			parts := partsNamed(l, fmt.Sprintf("rib.%d", r.Number))
-			require.Len(t, parts, 1)
-			assert.InDelta(t, 160, middle(parts[0]).X, 0.5, "mirrored about the middle")
-		}
-	}
-}
-
 func BenchmarkTopAndSide(b *testing.B) {
 	for _, v := range views() {
 		b.Run(v.State.String(), func(b *testing.B) {

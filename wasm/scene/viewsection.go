@@ -9,18 +9,6 @@ import (
 	"barkwright/core/units"
 )
 
-// Section draws the boat cut across at a rib, by its place in Frame.Ribs.
-func Section(c core.Canoe, rib int, v View, size Size) List {
-	p := newPen(v, size)
-	r := c.Frame.Ribs[max(0, min(len(c.Frame.Ribs)-1, rib))]
-	p.list.Title = "Section at " + ribName(r)
-	p.list.Description = Readout(c, answer.RibPart(r.Number), v.System)
-	room := box{0, 0, size.Width, size.Height}
-	k := cutAt(c, r)
-	p.cutDrawn(c, r, k, p.cutPlate(room, []cut{k})[0])
-	return p.done()
-}
-
 // sections fills what room is left: the touched rib or the middle one, and others
 // on the way to the end.
 func (p *pen) sections(c core.Canoe, l layout) {
