@@ -2,7 +2,7 @@ package afloat
 
 // Carried is the load that leaves a given freeboard.
 type Carried struct {
-	State     State   // Floats, NoSuchLoad or NotConverged; the loads hold with Floats alone
+	State     State   // Floats or NoSuchLoad; the loads hold with Floats alone
 	Freeboard float64 // m, of the lowest point of the sheer
 	Total     float64 // kg, all that the water carries
 	Payload   float64 // kg, Total less the boat

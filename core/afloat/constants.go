@@ -56,9 +56,8 @@ const (
 // WaveGrid is how finely the thin-ship integral is summed.
 type WaveGrid struct{ Stations, Waterlines, Angles int }
 
-// LiveGrid and PrintedGrid are the two grids in use.
-func LiveGrid() WaveGrid    { return WaveGrid{40, 20, 400} }
-func PrintedGrid() WaveGrid { return WaveGrid{80, 40, 800} }
+// LiveGrid is the grid in use.
+func LiveGrid() WaveGrid { return WaveGrid{40, 20, 400} }
 
 // Paddling. Presets are judgement, set below the pedalling figures of the
 // literature; efficiency of a paddle is about 0.6 to 0.75 (from memory).

@@ -83,30 +83,3 @@ func (t Towed) Curve(first float64, count int) []Push {
 	}
 	return pushes
 }
-
-// SpeedAt returns the speed in m/s at which friction and thin-ship waves take an
-// effective power in watts; none for none. The wave part rises and falls, so the
-// root is bracketed between rest and the speed friction alone allows, and bisected.
-func (t Towed) SpeedAt(power float64) float64 {
-	if !(power > 0) {
-		return 0
-	}
-	most := 1.0
-	for t.Friction(most)*most < power {
-		most *= 2
-	}
-	most = bisectPower(power, 0, most, t.Friction)
-	return bisectPower(power, 0, most, func(u float64) float64 { return t.Friction(u) + t.Wave(u) })
-}
-
-func bisectPower(power, low, high float64, push func(float64) float64) float64 {
-	for high-low > speedTolerance {
-		mid := (low + high) / 2
-		if push(mid)*mid < power {
-			low = mid
-		} else {
-			high = mid
-		}
-	}
-	return (low + high) / 2
-}

@@ -113,8 +113,3 @@ func dot(a, b []float64) float64 {
 	}
 	return sum
 }
-
-// WaveCoefficient returns R / (rho U^2 S / 2).
-func WaveCoefficient(resistance, density, u, surface float64) float64 {
-	return resistance / (0.5 * density * u * u * surface)
-}

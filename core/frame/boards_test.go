@@ -29,7 +29,7 @@ func TestHeadboardsOutlineIsASimpleShape(t *testing.T) {
 		}
 		b := frame.Build(h).Headboard
 		require.Greater(t, b.Height, 0.0)
-		require.Greater(t, geom.Area(b.Outline), 0.0, "up the port side and back along the middle")
+		require.Greater(t, check.Area(b.Outline), 0.0, "up the port side and back along the middle")
 		n := len(b.Outline)
 		for i := range n {
 			require.GreaterOrEqual(t, b.Outline[i].X, 0.0)

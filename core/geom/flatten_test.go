@@ -61,7 +61,7 @@ func TestFlattenFrustum(t *testing.T) {
 		assert.InEpsilon(t, f.Area, f.FlatArea, 1e-12, "a developable patch keeps its area")
 		a, b, c := f.At(0, 8, geom.Before), f.At(8, 8, geom.Before), f.At(16, 8, geom.Before)
 		assert.InEpsilon(t, test.outer, circumradius(a, b, c), 1e-11)
-		_, crosses := geom.SelfCrossing(f.Outline())
+		_, crosses := selfCrossing(f.Outline())
 		assert.False(t, crosses)
 	}
 }

@@ -102,7 +102,7 @@ func TestMoreSlitsLeaveNoMoreStretch(t *testing.T) {
 		f := flatten(t, illustrativeCanoe{0.86}.problem(48, 12, gores))
 		assert.LessOrEqual(t, f.RMS, rms+1e-9, "%d gores", gores)
 		rms = f.RMS
-		_, crosses := geom.SelfCrossing(f.Outline())
+		_, crosses := selfCrossing(f.Outline())
 		assert.False(t, crosses)
 	}
 }
@@ -198,7 +198,7 @@ func TestFlattenDevelopableWithSlits(t *testing.T) {
 	row, column := f.RowLengths(12), f.ColumnLengths(2, 4, geom.After)
 	assert.InDelta(t, row.Surface, row.Flat, 1e-12)
 	assert.InDelta(t, column.Surface, column.Flat, 1e-12)
-	_, crosses := geom.SelfCrossing(f.Outline())
+	_, crosses := selfCrossing(f.Outline())
 	assert.False(t, crosses, "shut banks touch")
 }
 
@@ -223,9 +223,9 @@ func TestFlattenLooseAndFine(t *testing.T) {
 }
 
 func TestSelfCrossing(t *testing.T) {
-	at, crosses := geom.SelfCrossing([]geom.Vec2{{X: 0, Y: 0}, {X: 2, Y: 2}, {X: 2, Y: 0}, {X: 0, Y: 2}})
+	at, crosses := selfCrossing([]geom.Vec2{{X: 0, Y: 0}, {X: 2, Y: 2}, {X: 2, Y: 0}, {X: 0, Y: 2}})
 	assert.True(t, crosses)
 	assert.Equal(t, geom.Vec2{X: 1, Y: 1}, at)
-	_, crosses = geom.SelfCrossing([]geom.Vec2{{X: 0, Y: 0}, {X: 2, Y: 0}, {X: 2, Y: 2}, {X: 1, Y: 2}, {X: 1, Y: 1}, {X: 1, Y: 2}, {X: 0, Y: 2}})
+	_, crosses = selfCrossing([]geom.Vec2{{X: 0, Y: 0}, {X: 2, Y: 0}, {X: 2, Y: 2}, {X: 1, Y: 2}, {X: 1, Y: 1}, {X: 1, Y: 2}, {X: 0, Y: 2}})
 	assert.False(t, crosses, "the closed banks of a slit touch")
 }

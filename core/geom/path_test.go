@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"barkwright/core/geom"
+	"barkwright/core/internal/check"
 )
 
 // A helix's length is known: the root of r2 + c2 for each radian.
@@ -77,10 +78,10 @@ func TestPolygon(t *testing.T) {
 		a := 2 * math.Pi * float64(i) / n
 		round = append(round, geom.Vec2{X: 5 + math.Cos(a), Y: 2 + math.Sin(a)})
 	}
-	assert.InDelta(t, n/2.0*math.Sin(2*math.Pi/n), geom.Area(round[:n]), 1e-13)
+	assert.InDelta(t, n/2.0*math.Sin(2*math.Pi/n), check.Area(round[:n]), 1e-13)
 	assert.InDelta(t, 2*n*math.Sin(math.Pi/n), geom.NewPolyline(round[:n+1]).Length(), 1e-13)
 	assert.InDelta(t, 2*math.Pi, geom.NewPolyline(round).Turning(), 1e-13)
 	clockwise := []geom.Vec2{{}, {Y: 1}, {X: 1, Y: 1}, {X: 1}}
-	assert.Equal(t, -1.0, geom.Area(clockwise))
-	assert.Zero(t, geom.Area(nil))
+	assert.Equal(t, -1.0, check.Area(clockwise))
+	assert.Zero(t, check.Area(nil))
 }

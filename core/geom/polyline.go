@@ -77,13 +77,3 @@ func (p Polyline) Turning() float64 {
 	}
 	return sum
 }
-
-// Area returns the area the closed path encloses, positive where it runs
-// counterclockwise, by the shoelace formula.
-func Area(points []Vec2) float64 {
-	sum := 0.0
-	for i, p := range points {
-		sum += p.Cross(points[(i+1)%len(points)])
-	}
-	return sum / 2
-}

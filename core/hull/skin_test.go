@@ -10,6 +10,7 @@ import (
 	"barkwright/core/design"
 	"barkwright/core/geom"
 	"barkwright/core/hull"
+	"barkwright/core/internal/check"
 )
 
 // The grid of the quarter skin stands on the centre line, reaches the top edge,
@@ -78,7 +79,7 @@ func TestColumnsJoinAtTheHeel(t *testing.T) {
 func outlineArea(s hull.Station) float64 {
 	top := s.Outline[len(s.Outline)-1]
 	closed := append([]geom.Vec2{}, s.Outline...)
-	return geom.Area(append(closed, geom.Vec2{X: 0, Y: top.Y}))
+	return check.Area(append(closed, geom.Vec2{X: 0, Y: top.Y}))
 }
 
 func largestStep(stations []hull.Station) float64 {

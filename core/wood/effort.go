@@ -16,9 +16,7 @@ type Moments struct {
 	Solid         float64 // the same piece not split: Bundle times the square of the number
 }
 
-const (
-	effortNotPositive = "wood: width, depth, radius or laminations not positive"
-)
+const effortNotPositive = "wood: width, depth, radius or laminations not positive"
 
 // MomentToBend is the elastic moment M = E b t^3/(12 R) (beam theory), E the
 // table's MOE at the stock's moisture. It is the most that can be asked: past

@@ -84,8 +84,9 @@ func TestDensities(t *testing.T) {
 // Chapelle 1964, pp. 96 and 98, give more: 6 to 7 ft of sheet from trees of 24 to
 // 30 in, which agrees, and a girth of 65 to 68 in covered by one of 20 in, which is
 // 2 to 5 in beyond it and is not met.
-func TestBarkWidth(t *testing.T) {
+func TestTreeDiameter(t *testing.T) {
 	for diameter, width := range map[float64]float64{12: 37.7, 16: 50.3, 18: 56.5, 20: 62.8, 24: 75.4, 30: 94.2} {
-		assert.InDelta(t, diameter, wood.TreeDiameter(width*units.Inch)/units.Inch, 0.05)
+		// Half the width's last digit, 0.05 in, over pi.
+		assert.InDelta(t, diameter, wood.TreeDiameter(width*units.Inch)/units.Inch, 0.05/math.Pi)
 	}
 }

@@ -2,7 +2,6 @@ package scene
 
 import (
 	"fmt"
-	"math"
 )
 
 // Role says what a colour is for; a Palette says which colour that is.
@@ -34,27 +33,6 @@ type Colour struct{ R, G, B uint8 }
 
 // Hex is the colour as SVG and CSS write it.
 func (c Colour) Hex() string { return fmt.Sprintf("#%02x%02x%02x", c.R, c.G, c.B) }
-
-// Luminance is the relative luminance of WCAG 2.2, 0 for black to 1 for white.
-func (c Colour) Luminance() float64 {
-	linear := func(v uint8) float64 {
-		s := float64(v) / 255
-		if s <= 0.04045 {
-			return s / 12.92
-		}
-		return math.Pow((s+0.055)/1.055, 2.4)
-	}
-	return 0.2126*linear(c.R) + 0.7152*linear(c.G) + 0.0722*linear(c.B)
-}
-
-// Contrast is the contrast ratio of WCAG 2.2 between two colours, 1 to 21.
-func Contrast(a, b Colour) float64 {
-	high, low := a.Luminance(), b.Luminance()
-	if high < low {
-		high, low = low, high
-	}
-	return (high + 0.05) / (low + 0.05)
-}
 
 // Palette gives every role its colour.
 type Palette map[Role]Colour

@@ -77,6 +77,37 @@ func TestEveryPartIsReadAndFound(t *testing.T) {
 	}
 }
 
+// The cut at a touched rib is drawn, and the same to both sides of its middle.
+func TestSectionIsMirrored(t *testing.T) {
+	for _, b := range boats {
+		for _, r := range b.Frame.Ribs {
+			name := fmt.Sprintf("rib.%d", r.Number)
+			l := scene.TopAndSide(b.Canoe, scene.View{State: scene.Finished, Zoom: 1, Touched: name}, sizes[0])
+			// The section is the one that is wide: from above and from the side a rib
+			// is seen along its strip.
+			var widest []scene.Point
+			left, right := 0.0, 0.0
+			for _, p := range partsNamed(l, name) {
+				low, high := math.Inf(1), math.Inf(-1)
+				for _, q := range p.Points {
+					low, high = math.Min(low, q.X), math.Max(high, q.X)
+				}
+				if high-low > right-left {
+					widest, left, right = p.Points, low, high
+				}
+			}
+			assert.Greater(t, right-left, 40.0, "%s %s", b.name, name)
+			for _, q := range widest {
+				nearest := math.Inf(1)
+				for _, o := range widest {
+					nearest = math.Min(nearest, math.Hypot(left+right-q.X-o.X, q.Y-o.Y))
+				}
+				assert.Less(t, nearest, 1e-6, "%s %s", b.name, name)
+			}
+		}
+	}
+}
+
 // A touched part is hatched and rimmed, fore and aft, not only coloured.
 func TestTouchedPartStandsOut(t *testing.T) {
 	v := scene.View{State: scene.Finished, Zoom: 1, Touched: "rib.7"}
