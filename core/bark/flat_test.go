@@ -68,7 +68,11 @@ func TestPaperModel(t *testing.T) {
 		edge += topEdge(h, b).Sub(topEdge(h, a)).Len()
 	}
 	edge += h.Edge.Length()
-	assert.InDelta(t, edge/inch, s.RowLengths(s.Rows-1).Flat/inch, 0.25)
+	closed := 0.0
+	for _, piece := range s.Row(s.Rows - 1) {
+		closed += geom.NewPolyline(piece).Length()
+	}
+	assert.InDelta(t, edge/inch, closed/inch, 0.25)
 }
 
 func topEdge(h hull.Hull, x float64) geom.Vec3 {

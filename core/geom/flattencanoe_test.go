@@ -89,17 +89,31 @@ func TestFlattenIllustrativeCanoe(t *testing.T) {
 		{7, 0.36, 0.212, []float64{11.8, 14.6, 10.8, 6.2}},
 		{11, 0.23, 0.131, []float64{6.0, 10.6, 10.4, 8.9, 6.6, 4.0}},
 	} {
-		f := flatten(t, illustrativeCanoe{0.86}.problem(96, 20, test.gores))
+		p := illustrativeCanoe{0.86}.problem(96, 20, test.gores)
+		f := flatten(t, p)
 		assert.InEpsilon(t, test.p95, 100*f.P95, 0.05, "%d gores", test.gores)
 		assert.InEpsilon(t, test.rms, 100*f.RMS, 0.05, "%d gores", test.gores)
 		for i, width := range test.widths {
 			assert.InDelta(t, width, 1000*f.Gore(i).Width, 1, "gore %d of %d", i, test.gores)
 		}
 		if test.gores == 0 {
-			edge := f.RowLengths(20)
+			edge := rowLengths(f, p.Grid, 20)
 			assert.InEpsilon(t, 1.73, 100*(edge.Flat/edge.Surface-1), 0.05)
 		}
 	}
+}
+
+// rowLengths returns the chord lengths of row r of the sheet laid flat from g, the
+// openings of slits left out.
+func rowLengths(f geom.Flat, g geom.Grid, r int) geom.Lengths {
+	var l geom.Lengths
+	for _, piece := range f.Row(r) {
+		l.Flat += geom.NewPolyline(piece).Length()
+	}
+	for c := 1; c < g.Cols; c++ {
+		l.Surface += g.Point(c, r).Sub(g.Point(c-1, r)).Len()
+	}
+	return l
 }
 
 // closing returns, for the middle of column c, the gap per unit of base length that

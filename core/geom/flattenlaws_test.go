@@ -195,7 +195,7 @@ func TestFlattenDevelopableWithSlits(t *testing.T) {
 		assert.InDelta(t, 0, f.Gore(i).Width, 1e-12)
 	}
 	assert.Len(t, f.Row(12), 4)
-	row, column := f.RowLengths(12), f.ColumnLengths(2, 4, geom.After)
+	row, column := rowLengths(f, g, 12), f.ColumnLengths(2, 4, geom.After)
 	assert.InDelta(t, row.Surface, row.Flat, 1e-12)
 	assert.InDelta(t, column.Surface, column.Flat, 1e-12)
 	_, crosses := selfCrossing(f.Outline())

@@ -115,18 +115,6 @@ func (f *Flat) ColumnLengths(c, from int, side Side) Lengths {
 	return l
 }
 
-// RowLengths returns the chord lengths of row r, the openings of slits left out.
-func (f *Flat) RowLengths(r int) Lengths {
-	var l Lengths
-	for _, piece := range f.Row(r) {
-		l.Flat += chords(piece)
-	}
-	for c := 1; c < f.grid.Cols; c++ {
-		l.Surface += f.grid.Point(c, r).Sub(f.grid.Point(c-1, r)).Len()
-	}
-	return l
-}
-
 func chords(line []Vec2) float64 {
 	sum := 0.0
 	for i := 1; i < len(line); i++ {
