@@ -21,10 +21,6 @@ const (
 // Kinds lists them in their order.
 func Kinds() []Kind { return []Kind{GoreSeams, PanelSeams, JointSeams, EndSeams} }
 
-func (k Kind) String() string {
-	return [...]string{"gores", "side panels", "end joints", "ends"}[k]
-}
-
 // Stitching is how a seam is sewn.
 type Stitching int
 
