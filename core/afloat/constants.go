@@ -31,7 +31,6 @@ const (
 	steepestSlope  = 0.5   // trim looked for up to 1 in 2, past any canoe's
 	angleTolerance = 1e-9  // rad, for heels found by search
 	valueTolerance = 1e-10 // m, of an arm or a freeboard searched for in heel
-	speedTolerance = 1e-6  // m/s
 	searchSteps    = 18    // heels tried in a search, so every 5 degrees
 	mostHeel       = math.Pi / 2
 )
@@ -47,7 +46,7 @@ const (
 )
 
 // Thin-ship evaluator. The live grid is within about 0.3 % of the exact integral
-// on the parabolic hull at Froude numbers 0.20 to 0.45, the printed one 0.07 %.
+// on the parabolic hull at Froude numbers 0.20 to 0.45.
 const (
 	steepestWave = 60.0 // secant of the last wave angle summed; what is beyond is below 1e-7
 	waveBand     = 0.05 // humps and hollows of the theory are not placed closer than 5 % in speed
