@@ -43,11 +43,6 @@ func run(serveIt, bare bool, address string) error {
 	if parts.Wasm, err = compile(program); err != nil {
 		return err
 	}
-	if blank, err := unlined(parts.Wasm); err == nil {
-		parts.Wasm = blank
-	} else {
-		fmt.Println("pack:", err) // the page only comes out larger
-	}
 	page, err := parts.assemble()
 	if err != nil {
 		return err
