@@ -6,7 +6,6 @@ import "barkwright/core/design"
 // fits nothing: what the user makes of the boat afterwards is seen against what
 // was measured.
 func Measure(d design.Design, rec Record) []Row {
-	b := build(read(rec.Data, rec.System))
-	b.design = d
+	b := &boat{reading: read(rec.Data, rec.System), design: d}
 	return b.rows()
 }
