@@ -28,8 +28,9 @@ type Boat struct {
 const (
 	Format  = "barkwright designs"
 	Version = 1
-	// MaxSize bounds what is read, in bytes: hundreds of designs with full notes.
-	MaxSize = 1 << 20
+	// MaxSize bounds what is written and read, in bytes: hundreds of designs with full
+	// notes and a record each.
+	MaxSize = 4 << 20
 )
 
 // fileJSON is a file as written; schema.json describes it.
@@ -40,7 +41,8 @@ type fileJSON struct {
 	Designs []boatJSON `json:"designs"`
 }
 
-// Encode writes the file as JSON. It fails where a number is not finite.
+// Encode writes the file as JSON. It fails where a number is not finite, and where
+// the file would be too large to be opened again.
 func (f File) Encode() ([]byte, error) {
 	out := fileJSON{Format: Format, Version: Version, Current: f.Current, Designs: []boatJSON{}}
 	for _, b := range f.Boats {
@@ -50,12 +52,17 @@ func (f File) Encode() ([]byte, error) {
 	if err != nil {
 		return nil, err
 	}
+	if len(text) >= MaxSize {
+		return nil, errTooMany
+	}
 	return append(text, '\n'), nil
 }
 
+var errTooMany = errors.New("These designs make a file larger than 4 MB, which no page opens: take some off.")
+
 // What is wrong with a file that cannot be opened; each is one line for the user.
 var (
-	ErrTooLarge = errors.New("The file is larger than 1 MB: it holds no designs of this page.")
+	ErrTooLarge = errors.New("The file is larger than 4 MB: it holds no designs of this page.")
 	ErrForeign  = errors.New("This is not a file of Barkwright designs.")
 	ErrDamaged  = errors.New("The file is damaged: part of it is missing or is not readable.")
 )

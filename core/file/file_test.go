@@ -31,7 +31,9 @@ func boats(designs []design.Design) []file.Boat {
 				m.At = record.Place{From: record.Origin((i + k) % 3), Distance: 0.37 * float64(k%4), Side: record.Side(k % 3)}
 			}
 			n.Record.Data = append(n.Record.Data, m)
-			n.Readings = append([]record.Datum{m}, n.Readings...)
+			if kind.AsBuilt() {
+				n.Readings = append([]record.Datum{m}, n.Readings...)
+			}
 		}
 		n.Found = i%4 == 1
 		if i > 0 {
@@ -92,13 +94,15 @@ func TestFileRefusals(t *testing.T) {
 		{"foreign text", "<svg/>", "not a file of Barkwright designs"},
 		{"nothing", "", "not a file of Barkwright designs"},
 		{"binary", "\x00\xff\xfe", "not a file of Barkwright designs"},
-		{"huge", good + strings.Repeat(" ", file.MaxSize), "larger than 1 MB"},
+		{"huge", good + strings.Repeat(" ", file.MaxSize), "larger than 4 MB"},
 		{"deep", strings.Repeat("[", 100000), "not a file of Barkwright designs"},
 		{"unknown value", strings.Replace(good, `"rocker":`, `"keel": 1, "rocker":`, 1), `"keel"`},
 		{"unknown field", strings.Replace(good, `"name":`, `"owner": 1, "name":`, 1), `"owner"`},
 		{"unknown measurement", with(`"readings": [{"what": "keel", "value": 1}], "name":`), `"keel"`},
 		{"unknown origin", with(`"readings": [{"what": "railHeight", "from": "keel", "value": 1}], "name":`), `"keel"`},
 		{"unknown side", with(`"readings": [{"what": "railHeight", "side": "up", "value": 1}], "name":`), `"up"`},
+		{"reading of ribs", with(`"readings": [{"what": "ribCount", "value": 44}], "name":`), "no tape reads"},
+		{"thwart", with(`"readings": [{"what": "railHeight", "thwart": 40000, "value": 1}], "name":`), "thwart 40000"},
 		{"less than nothing", with(`"readings": [{"what": "railHeight", "station": -1, "value": 1}], "name":`), "less than nothing"},
 		{"half a rib", with(`"record": {"measurements": [{"what": "ribCount", "value": 43.5}]}, "name":`), "whole number"},
 		{"endless record", with(`"readings": [` + strings.Repeat(`{"what": "beamInside", "value": 1},`, record.MostData) + `{"what": "beamInside", "value": 1}], "name":`), "401 measurements"},

@@ -68,6 +68,11 @@ func (j boatJSON) notebook() (n record.Notebook, err error) {
 	if n.Readings, err = readData(j.Readings); err != nil {
 		return record.Notebook{}, err
 	}
+	for _, d := range n.Readings {
+		if !d.AsBuilt() {
+			return record.Notebook{}, fmt.Errorf("The file holds a reading, %s, which no tape reads off a boat being built.", d.Kind)
+		}
+	}
 	return n, nil
 }
 
@@ -88,7 +93,9 @@ func readData(list []datumJSON) ([]record.Datum, error) {
 			return nil, fmt.Errorf("The file holds a measurement from %.40q, where none is taken from.", j.From)
 		case side < 0:
 			return nil, fmt.Errorf("The file holds a measurement of the side %.40q, which no boat has.", j.Side)
-		case j.Thwart < 0 || j.Thwart > math.MaxInt16 || j.Tolerance < 0 || j.Station < 0:
+		case j.Thwart > math.MaxInt16:
+			return nil, fmt.Errorf("The file holds a measurement, %s, at thwart %d, which no boat has.", kind, j.Thwart)
+		case j.Thwart < 0 || j.Tolerance < 0 || j.Station < 0:
 			return nil, fmt.Errorf("The file holds a measurement, %s, with a number less than nothing.", kind)
 		case kind.Counted() && j.Value != math.Round(j.Value):
 			return nil, fmt.Errorf("%s: the file holds %s, which is not a whole number of them.", kind, units.Ratio.Format(j.Value, units.Metric))

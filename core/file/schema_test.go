@@ -84,10 +84,10 @@ func schema() object {
 				"properties": object{
 					"name":         object{"type": "string"},
 					"found":        object{"description": "Whether the design came from the record.", "type": "boolean"},
-					"measurements": measurements(),
+					"measurements": measurements(func(record.Kind) bool { return true }),
 				},
 			},
-			"readings": measurements(),
+			"readings": measurements(record.Kind.AsBuilt),
 		},
 	}
 	return object{
@@ -103,11 +103,13 @@ func schema() object {
 	}
 }
 
-// measurements describes a list of them.
-func measurements() object {
+// measurements describes a list of those kinds.
+func measurements(of func(record.Kind) bool) object {
 	kinds := []string{}
 	for _, k := range record.Kinds() {
-		kinds = append(kinds, k.ID())
+		if of(k) {
+			kinds = append(kinds, k.ID())
+		}
 	}
 	number := func(what string) object { return object{"description": what, "type": "number", "minimum": 0} }
 	return object{

@@ -1,16 +1,13 @@
 package record
 
-import (
-	"strings"
-	"unicode"
-)
+import "barkwright/core/units"
 
 // columns are the names over a table that has one boat a line, nil where the table
 // has one measurement a line.
 type columns []string
 
-// headerOf tells a line of names from a measurement: three cells or more, hardly a
-// digit in them, and most of them understood.
+// headerOf tells a line of names from a measurement: three cells or more, none of
+// them a length, and most of them understood.
 func headerOf(line string) columns {
 	names := cells(line)
 	if len(names) < 3 {
@@ -18,7 +15,7 @@ func headerOf(line string) columns {
 	}
 	known := 0
 	for _, name := range names {
-		if strings.ContainsFunc(strings.TrimLeft(name, "(0123456789"), unicode.IsDigit) {
+		if _, _, err := units.Offset.Parse(name, units.Metric); err == nil {
 			return nil
 		}
 		if readLabel(name).known {

@@ -116,7 +116,7 @@ func TestEndsThatDifferAreTold(t *testing.T) {
 	aft.Side = Aft
 	f := Fit(plain(Datum{Kind: SheerHeight, At: at, Value: 18 * inch}, Datum{Kind: SheerHeight, At: aft, Value: 17 * inch}))
 	require.Len(t, f.EndsDiffer, 1)
-	assert.True(t, strings.Contains(f.EndsDiffer[0], "1' 6\" forward, 1' 5\" aft"), f.EndsDiffer[0])
+	assert.True(t, strings.Contains(f.EndsDiffer[0], "1' 6\" of both ends, 1' 5\" aft"), f.EndsDiffer[0])
 	assert.Empty(t, f.Conflicts)
 	assert.InDelta(t, 17.5*inch, f.Rows[4].Model, inch/8)
 }

@@ -100,6 +100,9 @@ func (b *boat) measure(h hull.Hull, d Datum) float64 {
 	return along(h, d, x)
 }
 
+// saidOf is how a note names the end of what is not aft.
+var saidOf = [...]string{BothEnds: "of both ends", Forward: "forward"}
+
 // endsDiffer compares each measurement forward with the same one aft.
 func (b *boat) endsDiffer() []string {
 	var list []string
@@ -112,7 +115,7 @@ func (b *boat) endsDiffer() []string {
 				fore.Placed() && fore.At.Distance != aft.At.Distance || fore.Value == aft.Value {
 				continue
 			}
-			list = append(list, fmt.Sprintf("%v: %s forward, %s aft. A boat the same at both ends shows neither; the fit stands between them.", what.Named(b.system), fore.shown(b.system), aft.shown(b.system)))
+			list = append(list, fmt.Sprintf("%v: %s %s, %s aft. A boat the same at both ends shows neither; the fit stands between them.", what.Named(b.system), fore.shown(b.system), saidOf[fore.At.Side], aft.shown(b.system)))
 		}
 	}
 	return list

@@ -127,6 +127,10 @@ func readLabel(name string) label {
 		l.thwart = max(l.thwart, numbers[w])
 	}
 	l.middle = anyOf(where, middles)
+	if l.middle && l.thwart == 0 && strings.ContainsAny(what, "0123456789") {
+		l.known, l.unsure = false, "Put the station in a cell of its own, after the name."
+		return l
+	}
 	if l.thwart == 0 && anyOf(where, ends) && anyOf(where, thwarts) {
 		l.thwart = endThwart
 	}
@@ -154,11 +158,17 @@ func missingWord(set map[string]bool) string {
 	return "What this measures is not understood."
 }
 
+// readOrigin is where a row's name counts stations from.
 func readOrigin(name string) Origin {
-	_, after, found := strings.Cut(strings.ToLower(name), "from")
-	set := wordsOf(after)
+	_, after, _ := strings.Cut(strings.ToLower(name), "from")
+	return originOf(after)
+}
+
+// originOf is the origin that words mean, the middle where they say nothing.
+func originOf(words string) Origin {
+	set := wordsOf(words)
 	switch {
-	case !found || anyOf(set, middles):
+	case anyOf(set, middles):
 		return FromMiddle
 	case anyOf(set, gunwale) && anyOf(set, ends):
 		return FromGunwaleEnd

@@ -19,7 +19,7 @@ const inch = units.Inch
 // lettered more than the thickest inwales, 2 in each, over the beam inside is the
 // bark's greatest breadth; otherwise it is over the inwales.
 func surveyRecord(t testing.TB, row check.Row) Record {
-	rec := Record{Name: row["id"], Source: row["figure/page"]}
+	rec := Record{Name: row["id"]}
 	v := func(c string) float64 { return row.Float(t, c) * inch }
 	add := func(k Kind, column string, number int, at float64) {
 		rec.Data = append(rec.Data, Datum{Kind: k, Number: number, At: Place{Distance: at}, Value: v(column)})

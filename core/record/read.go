@@ -218,12 +218,12 @@ func (t *table) readOne(line string, l label, rest []string) {
 			t.refuse(line, "Say where: a thwart in the name, or a station before the value.")
 			return
 		}
-		at, _, err := units.Offset.Parse(rest[0], t.system)
-		if err != nil {
+		if at, _, err := units.Offset.Parse(rest[0], t.system); err == nil {
+			d.At = place(l.from, at)
+		} else if d.Number, d.At, err = ReadWhere(l.kind, rest[0], t.system); err != nil {
 			t.refuse(line, fmt.Sprintf("The station %q cannot be read: %v", short(rest[0]), err))
 			return
 		}
-		d.At = place(l.from, at)
 		d.At.Side = max(d.At.Side, l.side)
 		rest = rest[1:]
 	}

@@ -126,6 +126,40 @@ func TestReadABoatALine(t *testing.T) {
 	assert.Contains(t, why, "inside or outside")
 }
 
+// Names with numbers in them are names; tolerances of counts are counts; what a record
+// cannot hold is left out and named.
+func TestReadNamesAndBounds(t *testing.T) {
+	name, data, refused := Read("Boat;Length overall;Rail height at thwart 1\nHeron;16';13 1/2", units.Imperial16)
+	assert.Equal(t, "Heron", name)
+	assert.Empty(t, refused)
+	require.Len(t, data, 2)
+	assert.Equal(t, 1, data[1].Number)
+
+	_, data, _ = Read("Ribs;44;±2\nRibs;44;lettered", units.Imperial16)
+	assert.InDelta(t, 2, data[0].Tolerance, 0)
+	assert.InDelta(t, 0.5, data[1].Within(), 0)
+
+	_, data, refused = Read(strings.Repeat("depth;12\n", MostData+5), units.Imperial16)
+	assert.Len(t, data, MostData)
+	require.Len(t, refused, 1)
+	assert.Equal(t, MostData+1, refused[0].Row)
+}
+
+// A station said in words is read as it is, never as amidships.
+func TestStationsInWords(t *testing.T) {
+	_, data, refused := Read("Rail height;24 aft of amidships;13\nRail height, amidships\t12\nRail height\tfirst thwart\t13 1/4", units.Imperial16)
+	assert.Empty(t, refused)
+	require.Len(t, data, 3)
+	assert.Equal(t, Aft, data[0].At.Side)
+	assert.InDelta(t, 24*inch, data[0].At.Distance, 1e-9)
+	assert.Equal(t, Place{}, data[1].At)
+	assert.Equal(t, 1, data[2].Number)
+	_, data, refused = Read("Rail height, 24 aft of amidships\t13", units.Imperial16)
+	assert.Empty(t, data)
+	require.Len(t, refused, 1)
+	assert.Contains(t, refused[0].Why, "cell of its own")
+}
+
 func TestReadRefusesByRow(t *testing.T) {
 	for line, why := range map[string]string{
 		"sheer\t17":                  "Say where",

@@ -1,6 +1,7 @@
 package record
 
 import (
+	"fmt"
 	"strings"
 
 	"barkwright/core/units"
@@ -15,18 +16,18 @@ func (d *Datum) remark(cells []string, s units.System) {
 		for _, mark := range []string{"±", "+/-", "+-"} {
 			bare = strings.TrimPrefix(bare, mark)
 		}
-		if v, _, err := units.Length.Parse(bare, s); bare != cell && err == nil && v > 0 {
+		if v, _, err := d.ToleranceKind().Parse(bare, s); bare != cell && err == nil && v > 0 {
 			d.Tolerance = v
 			continue
 		}
-		switch strings.ToLower(cell) {
-		case "":
+		switch word := strings.ToLower(cell); {
+		case word == "":
 			continue
-		case "lettered":
+		case word == "lettered" && !d.Counted():
 			d.Tolerance = usual[lettered]
-		case "scaled":
+		case word == "scaled" && !d.Counted():
 			d.Tolerance = usual[scaled]
-		case "locked", "keep":
+		case word == "locked", word == "keep":
 			d.Locked = true
 			continue
 		}
@@ -74,11 +75,15 @@ func (t *table) finish() []Datum {
 		case r.label.thwart == endThwart:
 			d.Number = max(1, outer+beyond)
 		case r.Kind == Bay || r.Kind == ThwartPosition || d.Placed():
-			d.Number = r.label.thwart
+			d.Number = max(d.Number, r.label.thwart)
 		}
 		if d.Number == 0 && (d.Kind == Bay || d.Kind == ThwartPosition) {
 			t.refuseRow(r.row, r.text, "Say which thwart: first, second, end.")
 			continue
+		}
+		if len(data) == MostData {
+			t.refuseRow(r.row, r.text, fmt.Sprintf("A record holds at most %d measurements: this row and those under it are left out.", MostData))
+			break
 		}
 		data = append(data, d)
 	}

@@ -91,8 +91,8 @@ func (d Datum) Aft() bool { return d.At.Side == Aft }
 
 // Record is what was measured of one boat.
 type Record struct {
-	Name, Source string
-	Data         []Datum
+	Name string
+	Data []Datum
 	// System is what messages about it show lengths in.
 	System units.System
 }

@@ -64,8 +64,8 @@ func ReadWhere(k Kind, text string, s units.System) (number int, at Place, err e
 		return 0, Place{}, nil
 	}
 	set := wordsOf(text)
-	at = Place{From: readOrigin(text), Side: readSide(set)}
-	before, _, _ := strings.Cut(strings.ToLower(text), "from")
+	before, after := cutAtOrigin(text)
+	at = Place{From: originOf(after), Side: readSide(set)}
 	here := wordsOf(before)
 	switch {
 	case k.Numbered() || k.Placed() && anyOf(here, thwarts):
@@ -80,9 +80,9 @@ func ReadWhere(k Kind, text string, s units.System) (number int, at Place, err e
 		case !k.Numbered():
 			at.From = FromMiddle
 		}
-	case !k.Placed() || anyOf(here, middles):
+	case !k.Placed() || anyOf(here, middles) && !strings.ContainsAny(before, "0123456789"):
 	default:
-		distance := strings.Trim(withoutSides(before), " ,;")
+		distance := strings.Trim(withoutWords(before), " ,;")
 		if distance == "" {
 			return 0, Place{}, errNoPlace
 		}
@@ -98,12 +98,23 @@ func ReadWhere(k Kind, text string, s units.System) (number int, at Place, err e
 	return number, at, nil
 }
 
-// withoutSides takes the words for a half of the boat out of a text.
-func withoutSides(text string) string {
-	words := strings.Fields(text)
-	kept := words[:0]
-	for _, w := range words {
-		if readSide(wordsOf(w)) == BothEnds {
+// cutAtOrigin parts a text at the word from, or of, that an origin stands behind.
+func cutAtOrigin(text string) (before, after string) {
+	words := strings.Fields(strings.ToLower(text))
+	for i, w := range words {
+		if w == "from" || w == "of" {
+			return strings.Join(words[:i], " "), strings.Join(words[i+1:], " ")
+		}
+	}
+	return strings.Join(words, " "), ""
+}
+
+// withoutWords takes the words for a half of the boat and for the way inboard out of
+// a text.
+func withoutWords(text string) string {
+	var kept []string
+	for _, w := range strings.Fields(text) {
+		if readSide(wordsOf(w)) == BothEnds && strings.Trim(w, ",;") != "inboard" {
 			kept = append(kept, w)
 		}
 	}
