@@ -62,6 +62,9 @@ func (p Param) Owned(d Design) bool { return d.Own&p.own != 0 }
 // is too large to hand over for each of its numbers.
 func (p Param) Get(d *Design) float64 { return p.get(d) }
 
+// Release marks the parameter as following again where it is one that does.
+func (p Param) Release(d *Design) { d.Own &^= p.own }
+
 // Whole tells whether the parameter is kept as a whole number.
 func (p Param) Whole() bool { return p.Kind == units.Count }
 

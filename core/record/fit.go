@@ -69,6 +69,21 @@ func Fit(rec Record) Fitted {
 	return f
 }
 
+// Over returns a design with what a record can speak to, settled or held by a rule, as
+// the fitted boat has it, and everything else as it was.
+func (f Fitted) Over(d design.Design) design.Design {
+	for _, key := range spoken {
+		p := parameter(key)
+		p.Put(&d, p.Get(&f.Design))
+		if p.Owned(f.Design) {
+			p.Claim(&d)
+		} else {
+			p.Release(&d)
+		}
+	}
+	return design.Follow(d)
+}
+
 func (b *boat) rows() []Row {
 	h := finished(b.design)
 	h.Design.GreatestBeam = b.design.GreatestBeam

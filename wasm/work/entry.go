@@ -129,8 +129,11 @@ func (e *Entry) become(id string) {
 	if kind.Counted() != e.Counted() {
 		e.blank, e.Datum.Tolerance, e.Bad[Value], e.Bad[Tolerance] = true, 0, "", ""
 	}
-	e.Kind = kind
 	placed := kind.Placed() || kind.Numbered()
+	if !e.Placed() && !e.Numbered() {
+		e.nowhere = e.blank && placed
+	}
+	e.Kind = kind
 	switch {
 	case !placed:
 		e.Number, e.At.Distance, e.nowhere, e.Bad[Where] = 0, 0, false, ""

@@ -73,6 +73,17 @@ func TestEntryShowsWhatItReads(t *testing.T) {
 	}
 }
 
+// A row begun as a length and made one of a place asks for it.
+func TestBegunRowAsksForItsPlace(t *testing.T) {
+	e := work.NextEntry(work.Recorded, nil)
+	e.Enter(work.What, record.RailHeight.ID(), units.Imperial16)
+	assert.Empty(t, e.Text(work.Where, units.Imperial16))
+	e.Enter(work.Value, "13", units.Imperial16)
+	assert.False(t, e.Whole())
+	e.Enter(work.Where, "amidships", units.Imperial16)
+	assert.True(t, e.Whole())
+}
+
 func TestNextEntry(t *testing.T) {
 	next := func(l work.List, k record.Kind) record.Kind {
 		return work.NextEntry(l, []record.Datum{{Kind: k}}).Kind

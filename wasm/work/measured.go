@@ -35,11 +35,11 @@ func listOf(n *record.Notebook, l List) *[]record.Datum {
 }
 
 // PutMeasurement changes measurement i of a list, or adds it where i is the first
-// free place, in one step of undo. Elsewhere, and where the list is full, nothing
-// changes.
+// free place, in one step of undo. Elsewhere, where the list is full, and where it
+// is the same, nothing changes.
 func (w *Work) PutMeasurement(l List, i int, d record.Datum) {
 	was := w.Measurements(l)
-	if i < 0 || i > len(was) || i == record.MostData {
+	if i < 0 || i > len(was) || i == record.MostData || i < len(was) && was[i] == d {
 		return
 	}
 	list := append(slices.Clone(was[:i]), d)
@@ -65,6 +65,9 @@ func (w *Work) setList(l List, data []record.Datum) {
 // SetRecord puts a record in place of the one there was, in one step of undo.
 func (w *Work) SetRecord(name string, data []record.Datum) {
 	n := *w.Notebook
+	if n.Record.Name == name && slices.Equal(n.Record.Data, data) {
+		return
+	}
 	n.Record.Name, n.Record.Data = name, data
 	w.setNotebook(n)
 }
@@ -105,22 +108,22 @@ func (w *Work) Measured() []record.Row {
 }
 
 // FindBoat finds the boat that the record in hand rebuilds. The first time it is
-// put beside the one in hand, which gives its record over to it; one that was found
-// before is changed in its place, keeping its notes, its crew and the bark on hand.
-// Either way undo brings back what there was.
+// put beside the one in hand, which gives its record over to it; undone there, the
+// record is back, and both have it. One that was found before is changed in its
+// place in one step of undo, and keeps what no record speaks to.
 func (s *Shelf) FindBoat() {
 	w := s.InHand()
 	if len(w.Notebook.Record.Data) == 0 {
 		return
 	}
-	d := w.Fitted().Design
+	f := w.Fitted()
+	if w.Notebook.Found {
+		w.Replace(f.Over(w.Entered))
+		return
+	}
+	d := f.Design
 	if w.Notebook.Record.Name == "" {
 		d.Name = "From a record"
-	}
-	if w.Notebook.Found {
-		d.Notes, d.OnHand, d.Crew = w.Entered.Notes, w.Entered.OnHand, w.Entered.Crew
-		w.Replace(d)
-		return
 	}
 	n := *w.Notebook
 	n.Found, n.Readings = true, nil

@@ -69,7 +69,10 @@ func TestFindBoat(t *testing.T) {
 	found.Set("beam", 33*inch)
 	assert.InDelta(t, 2*inch, found.Measured()[2].Difference, 1e-9, "the table follows")
 	found.Set("paddlers", 3)
+	found.Set("sheetWidth", 55*inch)
+	found.Set("rootWaste", 0.3)
 	found.SetText("notes", "kept")
+	found.SetText("name", "renamed")
 	wide := small[2]
 	wide.Value = 32 * inch
 	found.PutMeasurement(work.Recorded, 2, wide)
@@ -77,8 +80,13 @@ func TestFindBoat(t *testing.T) {
 	require.Len(t, s.All, 2)
 	assert.InDelta(t, 32, beam(s.InHand()), 1e-9)
 	assert.Equal(t, 3, s.InHand().Entered.Paddlers)
+	assert.InDelta(t, 55*inch, s.InHand().Entered.SheetWidth, 1e-9)
+	assert.InDelta(t, 0.3, s.InHand().Entered.RootWaste, 1e-9)
 	assert.Equal(t, "kept", s.InHand().Entered.Notes)
-	assert.True(t, found.Undo())
+	assert.Equal(t, "renamed", s.InHand().Entered.Name)
+	found.PutMeasurement(work.Recorded, 2, wide)
+	found.SetRecord("theirs", found.Measurements(work.Recorded))
+	assert.True(t, found.Undo(), "the same again is no step")
 	assert.InDelta(t, 33, beam(found), 1e-9)
 
 	s.Take(0)
