@@ -17,8 +17,9 @@ type Beside struct {
 	Seam     float64 // length of the seam on the hull, m
 }
 
-// seamSteps is in how many straight pieces a panel's seam is measured: by doubling
-// them, good to a millimetre.
+// seamSteps is in how many straight pieces a panel's seam is measured, and its end at
+// the end profile looked for between two of them: eight times as many make it longer
+// by under a millimetre along the side and by 4 at the ends.
 const seamSteps = 48
 
 // besides lists where the sheets on the bed are narrower than the boat, from the bow
@@ -75,14 +76,11 @@ func (c *Coverage) widthOf(sheet int) float64 {
 // sew measures the seam: on the hull the sheet's edge, half its width out along each
 // column, as far as the end profile.
 func (b *Beside) sew(h hull.Hull, bottom bottomLine, whole, half float64) {
+	column := func(along float64) line { return newLine(h, placeAlong(bottom, math.Abs(along), whole)) }
 	var last geom.Vec3
 	sewn := false
-	for i := 0; i <= seamSteps; i++ {
-		along := b.Aft + (b.Bow-b.Aft)*float64(i)/seamSteps
-		l := newLine(h, placeAlong(bottom, math.Abs(along), whole))
-		if l.lifted > half {
-			continue
-		}
+	add := func(along float64) {
+		l := column(along)
 		at := l.at(l.girthAt(half))
 		at.X = math.Copysign(at.X, along)
 		if !sewn {
@@ -91,5 +89,19 @@ func (b *Beside) sew(h hull.Hull, bottom bottomLine, whole, half float64) {
 			b.Seam += at.Sub(last).Len()
 		}
 		b.To, last, sewn = at.X, at, true
+	}
+	past := func(along float64) float64 { return column(along).lifted - half }
+	for i := 0; i <= seamSteps; i++ {
+		along := b.Aft + (b.Bow-b.Aft)*float64(i)/seamSteps
+		before := b.Aft + (b.Bow-b.Aft)*float64(i-1)/seamSteps
+		out := past(along) > 0
+		if i > 0 && out != (past(before) > 0) {
+			if end, ok := geom.Bisect(past, before, along, placeTolerance); ok {
+				add(end)
+			}
+		}
+		if !out {
+			add(along)
+		}
 	}
 }

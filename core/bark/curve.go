@@ -7,11 +7,6 @@ import (
 	"barkwright/core/hull"
 )
 
-// StretchLimit is the stretch, 95th percentile, up to which a number of gores is
-// called enough unless the user says otherwise. An estimate: no published strain
-// limit of birch bark was found.
-const StretchLimit = 0.005
-
 // shownStretch is the last place to which a stretch is shown, as a share.
 const shownStretch = 0.0001
 

@@ -35,7 +35,7 @@ func TestDefaultBoatLaidFlat(t *testing.T) {
 	for _, width := range []float64{wide, 40 * inch} {
 		d := boat(t, map[string]float64{"sheetWidth": width})
 		_, f := flatten(t, d, bark.ForFigures)
-		assert.Less(t, f.P95, bark.StretchLimit)
+		assert.Less(t, f.P95, design.Default().StretchLimit)
 		assert.InDelta(t, 7, (f.Length-d.Length)/inch, 1)
 		assert.LessOrEqual(t, f.Sheet.Iterations, 7, "the ends start as seen from the side; flat on the bed they take 9")
 		require.Len(t, f.Gores, 9)
@@ -139,10 +139,10 @@ func TestMoreGoresLeaveNoMoreStretch(t *testing.T) {
 	for n, p := range bark.StretchCurve(h, 15, bark.Resolution{Columns: 144, Rows: 30}) {
 		assert.InDelta(t, p.P95, curve[n].P95-0.0005, 0.0005+1e-5, "%d gores", n)
 	}
-	fewest, ok := bark.Fewest(curve, bark.StretchLimit)
+	fewest, ok := bark.Fewest(curve, design.Default().StretchLimit)
 	assert.True(t, ok)
-	assert.LessOrEqual(t, curve[fewest].P95, bark.StretchLimit)
-	assert.Greater(t, curve[fewest-1].P95, bark.StretchLimit)
+	assert.LessOrEqual(t, curve[fewest].P95, design.Default().StretchLimit)
+	assert.Greater(t, curve[fewest-1].P95, design.Default().StretchLimit)
 	_, ok = bark.Fewest(curve, 1e-6)
 	assert.False(t, ok)
 }

@@ -96,10 +96,12 @@ type page struct {
 	aboard   *int  // the paddlers whose folds show, nil before any
 	waters   waters
 	// recorded and readings are the lists of measurements; measured is the notebook
-	// whose tables show, measuredBoat its boat.
+	// whose tables show and measuredIn its units, builtFor the design that what moved
+	// is told of.
 	recorded, readings *measures
 	measured           *record.Notebook
-	measuredBoat       *work.Work
+	measuredIn         units.System
+	builtFor           design.Design
 	unsaved            bool   // something is to be kept once the control rests
 	unfolded           string // the key of the fault whose fold was opened last
 	controls           map[string]*control

@@ -53,6 +53,7 @@ func (p *page) forgetEntries() {
 			p.forgetEntry(c)
 		}
 	}
+	p.forgetSheets()
 }
 
 func (p *page) forgetEntry(c *control) {

@@ -190,6 +190,7 @@ func (p *page) save() {
 	p.showShelf()
 	b, err := p.shelf.File().Encode()
 	if err != nil {
+		setText(p.id("kept"), err.Error())
 		return
 	}
 	says := "This browser keeps nothing here: save a file before you close the page."
@@ -202,16 +203,21 @@ func (p *page) save() {
 	}
 }
 
-// recall brings back what the address or the browser kept, if anything.
+// recall brings back what the browser kept, if anything, with the boat of the address
+// in hand: one that is kept as it stands there with all that is kept beside it, any
+// other beside those.
 func (p *page) recall() {
-	if line := js.Global().Call("lineInAddress").String(); line != "" {
-		if d, err := design.ParseLine(line); err == nil {
-			p.shelf.Refill(file.File{Boats: []file.Boat{{Design: d}}})
-			return
-		}
-	}
 	f, err := file.Decode([]byte(js.Global().Call("keptText", keptKey).String()))
 	if err == nil {
 		p.shelf.Refill(f)
+	}
+	line := js.Global().Call("lineInAddress").String()
+	d, unread := design.ParseLine(line)
+	switch {
+	case line == "" || unread != nil:
+	case err != nil:
+		p.shelf.Refill(file.File{Boats: []file.Boat{{Design: d}}})
+	default:
+		p.shelf.TakeLine(line, d)
 	}
 }

@@ -105,23 +105,21 @@ func (p *page) findBoat() {
 // showRecord stands the boat in hand beside its record, as it changes, in the table
 // and over the picture, and shows what is in the notebook.
 func (p *page) showRecord() {
-	another := p.measured != p.work.Notebook
-	if p.measuredBoat != p.work {
-		p.measuredBoat = p.work
-		for _, id := range []string{"built-notes", "built-moved", "built-ribs"} {
-			setHTML(p.id(id), "")
-		}
-	}
 	p.showMeasures(p.recorded)
 	p.showMeasures(p.readings)
 	p.showSaid()
+	if p.work.Entered != p.builtFor {
+		// What moved, moved in another boat or in this one as it was.
+		p.clear("built-notes", "built-moved", "built-ribs")
+	}
+	another := p.measured != p.work.Notebook || p.measuredIn != p.work.System
 	if len(p.work.Measurements(work.Recorded)) == 0 && !another {
 		return
 	}
 	if another {
-		p.measured = p.work.Notebook
+		p.measured, p.measuredIn = p.work.Notebook, p.work.System
 		p.id("record-name").Set("value", p.work.Notebook.Record.Name)
-		setHTML(p.id("record-each"), "")
+		p.clear("record-each", "built-notes", "built-moved", "built-ribs")
 		held := answer.Table{}
 		if p.work.Notebook.Found {
 			held = answer.HeldTable(p.work.Fitted().Held, p.work.System)
@@ -132,6 +130,12 @@ func (p *page) showRecord() {
 	p.writeInto("record-rows", answer.MeasuredTable(rows, p.work.System))
 	p.view.Measured = rows
 	p.draw()
+}
+
+func (p *page) clear(ids ...string) {
+	for _, id := range ids {
+		setHTML(p.id(id), "")
+	}
 }
 
 // showSaid writes what is wrong with the measurements at their rows, and what the
@@ -163,12 +167,37 @@ func (p *page) showSaid() {
 	p.writeNotes("record-notes", notes)
 }
 
+// predictEach leaves out in turn each measurement that was taken at a place and
+// predicts it from the rest: a fit for each, and a turn of the page for each.
 func (p *page) predictEach() {
-	if len(p.work.Measurements(work.Recorded)) == 0 {
-		setText(p.id("record-said"), "There is no measurement to leave out: add some.")
-		return
-	}
-	p.writeInto("record-each", answer.PredictedTable(record.PredictEach(p.work.Record()), p.work.System))
+	rec, notebook := p.work.Record(), p.work.Notebook
+	var all []record.Prediction
+	i := 0
+	var next js.Func
+	next = js.FuncOf(func(js.Value, []js.Value) any {
+		for i < len(rec.Data) && !rec.Data[i].Placed() {
+			i++
+		}
+		switch {
+		case p.work.Notebook != notebook:
+		case i < len(rec.Data):
+			if prediction, ok := record.Predict(rec, i); ok {
+				all = append(all, prediction)
+			}
+			i++
+			setText(p.id("record-said"), "Left out "+strconv.Itoa(i)+" of "+strconv.Itoa(len(rec.Data))+".")
+			js.Global().Call("setTimeout", next, 0)
+			return nil
+		case len(all) == 0:
+			setText(p.id("record-said"), "There is no width, height or point taken at a place to leave out: add some.")
+		default:
+			p.showSaid()
+			p.writeInto("record-each", answer.PredictedTable(all, p.work.System))
+		}
+		next.Release()
+		return nil
+	})
+	js.Global().Call("setTimeout", next, 0)
 }
 
 // bringToReadings brings the boat in hand to what a tape reads, in one step of undo,
@@ -179,6 +208,7 @@ func (p *page) bringToReadings() {
 		return
 	}
 	r := p.work.BringToReadings()
+	p.builtFor = p.work.Entered
 	p.refresh()
 	p.save()
 	var notes []string

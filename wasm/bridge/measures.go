@@ -95,6 +95,10 @@ func (p *page) measureEntered(m *measures, r *measureRow, i int, f work.Field) {
 	}
 	m.dress(r, i, p.work.System)
 	p.showSaid()
+	if r.Bad[f] != "" {
+		// The focus is on its way to another field: those who listen are told here.
+		setText(p.id("status"), r.Bad[f])
+	}
 }
 
 // noted follows a change of the notebook.
@@ -105,6 +109,10 @@ func (p *page) noted() {
 
 func (p *page) addMeasure(m *measures) {
 	list := p.work.Measurements(m.of)
+	if len(list) == record.MostData {
+		setText(p.id("record-said"), "The list is full: "+strconv.Itoa(record.MostData)+" measurements are kept.")
+		return
+	}
 	if len(m.rows) == len(list) {
 		m.add(work.NextEntry(m.of, list))
 		m.dress(m.rows[len(list)], len(list), p.work.System)
@@ -210,14 +218,13 @@ func (m *measures) add(e work.Entry) {
 func (m *measures) dress(r *measureRow, i int, s units.System) {
 	name := "Measurement " + strconv.Itoa(i+1)
 	r.li.Set("ariaLabel", name)
-	says := r.li.Call("querySelector", ".fault")
 	id := m.list.Get("id").String() + "-" + strconv.Itoa(i+1)
-	says.Set("id", id)
+	r.says.at.Set("id", id)
 	r.li.Call("querySelector", "button").Set("ariaLabel", "Strike out measurement "+strconv.Itoa(i+1))
 	for f, in := range r.fields {
 		f := work.Field(f)
 		in.Call("setAttribute", "aria-describedby", id)
-		in.Call("toggleAttribute", "aria-invalid", r.Bad[f] != "")
+		in.Call("setAttribute", "aria-invalid", r.Bad[f] != "")
 		switch {
 		case f == work.Locked:
 			in.Set("checked", r.Datum.Locked)

@@ -139,12 +139,18 @@ func (p *page) addSheet() {
 
 // removeSheet takes a sheet off the list and moves the focus to what is left.
 func (p *page) removeSheet(i int) {
+	p.forgetSheets()
+	p.setSheets(p.work.Entered.OnHand.Without(i))
+	p.id("add-sheet").Call("focus")
+}
+
+// forgetSheets drops what was typed and could not be read.
+func (p *page) forgetSheets() {
 	for _, row := range p.sheets {
 		for _, side := range row.sides {
 			side.unread = false
 		}
 		row.echo.set("")
 	}
-	p.setSheets(p.work.Entered.OnHand.Without(i))
-	p.id("add-sheet").Call("focus")
+	p.sheetsShown = nil
 }

@@ -54,6 +54,19 @@ func (s *Shelf) Take(i int) {
 	}
 }
 
+// TakeLine takes in hand the boat that a line of text says: the one on the shelf that
+// has that line, the one in hand first, or else d, put beside the others.
+func (s *Shelf) TakeLine(line string, d design.Design) {
+	for i := range s.All {
+		i = (i + s.Current) % len(s.All)
+		if text, err := design.Line(s.All[i].Entered); err == nil && text == line {
+			s.Take(i)
+			return
+		}
+	}
+	s.Add(d)
+}
+
 // Remove takes the design in hand off the shelf. The last one stays.
 func (s *Shelf) Remove() {
 	if len(s.All) == 1 {

@@ -65,6 +65,25 @@ func TestShelfAndFile(t *testing.T) {
 	assert.Equal(t, []string{"a", "b"}, names(s), "an empty file changes nothing")
 }
 
+// The boat of an address is the kept one with all that is kept beside it, or one more.
+func TestShelfTakesALine(t *testing.T) {
+	s := work.NewShelf(named("one"), units.Imperial16)
+	s.Add(named("two"))
+	s.InHand().SetRecord("theirs", small)
+	s.Take(0)
+	line := func(d design.Design) string {
+		text, err := design.Line(d)
+		assert.NoError(t, err)
+		return text
+	}
+	s.TakeLine(line(named("two")), named("two"))
+	assert.Equal(t, 1, s.Current)
+	assert.Len(t, s.InHand().Measurements(work.Recorded), len(small))
+	s.TakeLine(line(named("three")), named("three"))
+	assert.Equal(t, []string{"one", "two", "three"}, names(s))
+	assert.Equal(t, 2, s.Current)
+}
+
 // A design with faults is shown with them, and there is a canoe to look at.
 func TestShelfTakesFaultyDesigns(t *testing.T) {
 	s := work.NewShelf(named("one"), units.Imperial16)

@@ -1,6 +1,9 @@
 package e2e
 
 import (
+	"fmt"
+	"net/http"
+	"net/http/httptest"
 	"os"
 	"path/filepath"
 	"strings"
@@ -113,6 +116,33 @@ func TestKeptByTheBrowser(t *testing.T) {
 	r.enter("beam", `34 1/2"`)
 	assert.Contains(t, eval[string](r, `document.getElementById('kept').textContent`), "keeps nothing")
 	assert.Equal(t, longest, r.shown("ribs.longest"))
+}
+
+// A page that is served has the boat in hand in its address; opened again there, it is
+// the kept one with its record, and the others beside it. An address alone is one boat.
+func TestServedPageKeepsItsRecords(t *testing.T) {
+	served := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		http.ServeFile(w, r, pageFile(t))
+	}))
+	defer served.Close()
+	const apart = "disable-sync"
+	p := openAddress(t, served.URL+"/", "", desktop, apart)
+	p.wait(`document.documentElement.dataset.ready === "true"`)
+	p.write("record-text", "length overall\t180\nbeam inside the gunwales\t31\n")
+	p.press(`[data-measured="paste"]`)
+	p.press(`[data-measured="fit"]`)
+	p.wait(`location.hash.startsWith('#d=')`)
+	p.do(chromedp.Reload())
+	p.wait(`document.documentElement.dataset.ready === "true"`)
+	p.wait(`document.querySelectorAll('#record-list li').length === 2`)
+	assert.Equal(t, 2, eval[int](p, `document.getElementById('shelf').options.length`))
+
+	hash := eval[string](p, `location.hash`)
+	eval[bool](p, `localStorage.clear(), true`)
+	q := openAddress(t, served.URL+"/", fmt.Sprintf(`if (!location.hash) location.hash = %q`, hash), desktop, apart)
+	q.wait(`document.documentElement.dataset.ready === "true"`)
+	assert.Equal(t, 1, eval[int](q, `document.getElementById('shelf').options.length`))
+	assert.InDelta(t, 31*0.0254, eval[float64](q, `+document.querySelector('[name="beam"]').value`)*0.0254, 1e-6)
 }
 
 // Starting boats stand beside the one in hand; one taken off can be brought back.

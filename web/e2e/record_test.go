@@ -96,7 +96,7 @@ func TestRecordByKeyboard(t *testing.T) {
 	keys("many" + kb.Tab)
 	assert.Equal(t, "many", eval[string](p, `document.querySelector('#record-list li:last-child [data-field="2"]').value`))
 	assert.Contains(t, eval[string](p, `document.querySelector('#record-list li:last-child .fault').textContent`), "many")
-	assert.True(t, eval[bool](p, `document.querySelector('#record-list li:last-child [data-field="2"]').matches('[aria-invalid]')`))
+	assert.True(t, eval[bool](p, `document.querySelector('#record-list li:last-child [data-field="2"]').matches('[aria-invalid=true]')`))
 	eval[bool](p, `(f => { f.focus(); f.select(); return true; })(document.querySelector('#record-list li:last-child [data-field="2"]'))`)
 	keys("16 1/2" + kb.Tab)
 	assert.Empty(t, eval[string](p, `document.querySelector('#record-list li:last-child .fault').textContent`))

@@ -138,7 +138,12 @@ func openAfter(t testing.TB, prelude string, s screen, flags ...string) *tab {
 // openFile shows a file after a script of the test's own, and waits for nothing.
 func openFile(t testing.TB, file, prelude string, s screen, flags ...string) *tab {
 	t.Helper()
-	address := (&url.URL{Scheme: "file", Path: filepath.ToSlash(file)}).String()
+	return openAddress(t, (&url.URL{Scheme: "file", Path: filepath.ToSlash(file)}).String(), prelude, s, flags...)
+}
+
+// openAddress is openFile of a page that may be served.
+func openAddress(t testing.TB, address, prelude string, s screen, flags ...string) *tab {
+	t.Helper()
 	within, release := context.WithTimeout(browser(t, flags...), time.Minute)
 	ctx, cancel := chromedp.NewContext(within)
 	p := &tab{TB: t, ctx: ctx}
@@ -176,7 +181,7 @@ func (p *tab) heard(event any, address string) {
 		}
 	case *network.EventRequestWillBeSent:
 		local := strings.HasPrefix(e.Request.URL, "data:") || strings.HasPrefix(e.Request.URL, "blob:")
-		if !local && e.Request.URL != address {
+		if !local && e.Request.URL != address && e.Request.URL != address+"favicon.ico" {
 			fault = "request: " + e.Request.URL
 		}
 	}
