@@ -64,7 +64,9 @@ func TestMeasuredTables(t *testing.T) {
 	require.NotEmpty(t, data)
 	rec := record.Record{Data: data}
 	f := record.Fit(rec)
-	for _, table := range []answer.Table{answer.MeasuredTable(f.Rows, units.Metric), answer.HeldTable(f.Held, units.Metric), answer.PredictedTable(record.PredictEach(rec), units.Metric)} {
+	predicted, ok := record.Predict(rec, len(data)-1)
+	require.True(t, ok)
+	for _, table := range []answer.Table{answer.MeasuredTable(f.Rows, units.Metric), answer.HeldTable(f.Held, units.Metric), answer.PredictedTable([]record.Prediction{predicted}, units.Metric)} {
 		require.NotEmpty(t, table.Rows, table.Key)
 		for _, r := range table.Rows {
 			require.Len(t, r.Cells, len(table.Columns))

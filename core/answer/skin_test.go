@@ -12,6 +12,7 @@ import (
 	"barkwright/core/answer"
 	"barkwright/core/bark"
 	"barkwright/core/design"
+	"barkwright/core/geom"
 	"barkwright/core/units"
 )
 
@@ -20,7 +21,11 @@ func skinned(d design.Design) core.Canoe {
 	coarse := bark.Resolution{Columns: 24, Rows: 8}
 	c := core.Evaluate(d)
 	c = c.WithFlat(core.LayFlat(c, coarse, nil, nil))
-	return c.WithCurve(bark.StretchCurve(c.Hull, core.MostCurved, coarse)).WithMakes()
+	var curve []bark.CurvePoint
+	for n := range core.MostCurved + 1 {
+		curve = append(curve, bark.StretchAt(c.Hull, c.Bark, n, coarse, &geom.FlattenWorkspace{}))
+	}
+	return c.WithCurve(curve).WithMakes()
 }
 
 // barkBoats turn the rules about bark the other way: no gore, no panel, hollow

@@ -23,20 +23,9 @@ type CurvePoint struct {
 	State    geom.FlattenState
 }
 
-// StretchCurve lays the bark flat with 0, 1, 2 ... most gores a side standing evenly
-// between the end thwarts. It takes most+1 flattenings and is no step of a slider.
-func StretchCurve(h hull.Hull, most int, res Resolution) []CurvePoint {
-	l := Plan(h)
-	var w geom.FlattenWorkspace
-	out := make([]CurvePoint, 0, most+1)
-	for n := 0; n <= most; n++ {
-		out = append(out, StretchAt(h, l, n, res, &w))
-	}
-	return out
-}
-
-// StretchAt is one point of the curve, for a page that works it out bit by bit; l
-// is the layout with any number of gores.
+// StretchAt is the stretch left by n gores a side standing evenly between the end
+// thwarts; l is the layout with any number of gores. It takes a flattening and is no
+// step of a slider.
 func StretchAt(h hull.Hull, l Layout, n int, res Resolution, w *geom.FlattenWorkspace) CurvePoint {
 	l.Gores = gores(h, evenShares(h.Design, n))
 	f := Flatten(h, l, res, nil, w)

@@ -27,19 +27,3 @@ func Predict(rec Record, i int) (Prediction, bool) {
 	p.Error = p.Predicted - d.Value
 	return p, true
 }
-
-// PredictEach leaves out in turn each measurement of a curve, a width, a height or
-// a point of the end, and predicts it: what the fit is worth where nothing is
-// recorded. It costs a fit for each.
-func PredictEach(rec Record) []Prediction {
-	var list []Prediction
-	for i, d := range rec.Data {
-		if !d.Placed() {
-			continue
-		}
-		if p, ok := Predict(rec, i); ok {
-			list = append(list, p)
-		}
-	}
-	return list
-}

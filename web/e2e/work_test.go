@@ -14,6 +14,7 @@ import (
 	"barkwright/core/answer"
 	"barkwright/core/bark"
 	"barkwright/core/design"
+	"barkwright/core/geom"
 	"barkwright/core/units"
 )
 
@@ -43,7 +44,11 @@ func (p *tab) agree(d design.Design) {
 	p.Helper()
 	p.wait(`document.documentElement.dataset.skin === ''`)
 	c := core.Evaluate(d)
-	c = c.WithFlat(core.LayFlat(c, bark.ForFigures, nil, nil)).WithCurve(bark.StretchCurve(c.Hull, core.MostCurved, bark.ForFigures)).WithMakes()
+	var curve []bark.CurvePoint
+	for n := range core.MostCurved + 1 {
+		curve = append(curve, bark.StretchAt(c.Hull, c.Bark, n, bark.ForFigures, &geom.FlattenWorkspace{}))
+	}
+	c = c.WithFlat(core.LayFlat(c, bark.ForFigures, nil, nil)).WithCurve(curve).WithMakes()
 	for _, n := range answer.All(c) {
 		if n.Absent {
 			continue
