@@ -121,8 +121,9 @@ func TestKeptByTheBrowser(t *testing.T) {
 // A page that is served has the boat in hand in its address; opened again there, it is
 // the kept one with its record, and the others beside it. An address alone is one boat.
 func TestServedPageKeepsItsRecords(t *testing.T) {
+	file := pageFile(t)
 	served := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
-		http.ServeFile(w, r, pageFile(t))
+		http.ServeFile(w, r, file)
 	}))
 	defer served.Close()
 	const apart = "disable-sync"
