@@ -3,6 +3,8 @@
 package core
 
 import (
+	"math"
+
 	"barkwright/core/afloat"
 	"barkwright/core/bark"
 	"barkwright/core/design"
@@ -14,6 +16,8 @@ import (
 // Canoe is a design worked out. It does not change once made.
 type Canoe struct {
 	Design design.Design
+	// Hull has, in its own copy of the design, the sheet's width that the bark is laid
+	// out for: with sheets on hand it is not the one set.
 	Hull   hull.Hull
 	Frame  frame.Frame
 	Bark   bark.Layout
@@ -54,16 +58,32 @@ func Try(d design.Design) (Canoe, []design.Fault) {
 func Evaluate(d design.Design) Canoe { return evaluate(hull.New(d)) }
 
 func evaluate(h hull.Hull) Canoe {
-	d := h.Design
-	c := Canoe{Design: d, Hull: h}
+	c := Canoe{Design: h.Design, Hull: laidOut(h)}
 	c.Frame = frame.Build(c.Hull)
 	c.Bark = bark.Plan(c.Hull)
-	if sheets := onHand(d); len(sheets) > 0 {
+	if sheets := onHand(c.Design); len(sheets) > 0 {
 		c.Bark = c.Bark.OnSheets(c.Hull, bark.Cover(c.Hull, c.Bark, sheets))
 	}
 	c.Gather = gather.Gather(c.Hull, c.Frame, c.Bark)
 	c.Afloat = newAfloat(c)
 	return c
+}
+
+// laidOut is the hull with the width of sheet that its bark is laid out for: with
+// sheets on hand that of the narrowest on the bed, so that the bark laid flat, its
+// gores and its panels are those of bark that there is.
+func laidOut(h hull.Hull) hull.Hull {
+	sheets := onHand(h.Design)
+	if len(sheets) == 0 {
+		return h
+	}
+	width, _ := design.Lookup("sheetWidth")
+	narrowest := math.Inf(1)
+	for _, s := range bark.Cover(h, bark.Plan(h), sheets).Bed {
+		narrowest = math.Min(narrowest, s.Width)
+	}
+	h.Design.SheetWidth = math.Max(width.Min, math.Min(width.Max, narrowest))
+	return h
 }
 
 // Afloat is how the boat lies with her crew and cargo as placed.

@@ -28,7 +28,7 @@ type Skin struct {
 const MostCurved = 13
 
 // SameSkin tells whether the bark of two designs is laid flat alike: they differ
-// at most in name, notes, root, crew, the sheets on hand and the limit of stretch.
+// at most in name, notes, root, crew and the limit of stretch.
 func SameSkin(a, b design.Design) bool {
 	if bark.GoresByRule(a) != bark.GoresByRule(b) {
 		return false
@@ -36,7 +36,7 @@ func SameSkin(a, b design.Design) bool {
 	for _, d := range []*design.Design{&a, &b} {
 		d.Name, d.Notes = "", ""
 		d.Root, d.Crew = design.Root{}, design.Crew{}
-		d.OnHand, d.StretchLimit = design.OnHand{}, 0
+		d.StretchLimit = 0
 		d.Own = 0
 	}
 	return a == b

@@ -23,7 +23,7 @@ func skinned(d design.Design) core.Canoe {
 	return c.WithFlat(core.LayFlat(c, bark.ForPicture, nil, nil))
 }
 
-// What the crew, the root and the list of sheets change leaves the bark as it lies.
+// What the crew and the root change leaves the bark as it lies.
 func TestWhatLeavesTheSkinAlone(t *testing.T) {
 	d := design.Default()
 	alone := map[string]bool{"stretchLimit": true}
@@ -47,7 +47,34 @@ func TestWhatLeavesTheSkinAlone(t *testing.T) {
 	}
 	listed := d
 	listed.OnHand = listed.OnHand.Put(0, design.Sheet{Width: 1, Length: 3})
-	assert.True(t, core.SameSkin(d, listed))
+	assert.False(t, core.SameSkin(d, listed), "the bark is laid out for the sheets there are")
+}
+
+// With sheets on hand the bark is laid flat for the narrowest of those on the bed: a
+// wide one has no side panel whatever width is set, a narrow one larger ones.
+func TestSkinIsOfTheSheetsOnHand(t *testing.T) {
+	d := design.Default()
+	set := skinned(d)
+	require.NotEmpty(t, set.Skin.Flat.Panels)
+	listed := func(inches ...float64) core.Canoe {
+		d := d
+		for i, width := range inches {
+			d.OnHand = d.OnHand.Put(i, design.Sheet{Width: width * units.Inch, Length: 120 * units.Inch})
+		}
+		return skinned(d)
+	}
+	wide := listed(60, 62)
+	assert.Empty(t, wide.Bark.Panels)
+	assert.Empty(t, wide.Skin.Flat.Panels)
+	assert.Equal(t, d.SheetWidth, wide.Design.SheetWidth, "what is set stays")
+
+	narrow := listed(44, 32)
+	assert.NotEmpty(t, narrow.Skin.Flat.Panels)
+	most := 0.0
+	for _, q := range narrow.Skin.Flat.Sheet.Points {
+		most = max(most, q.Y)
+	}
+	assert.InDelta(t, 16, most/units.Inch, 0.25, "half of the narrower, as far as the bark laid flat stretches")
 }
 
 // Joints and the breadth of bark follow the flat sheet once it is known; what that

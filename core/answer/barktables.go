@@ -57,7 +57,7 @@ func panelsTable(c core.Canoe) Table {
 		Columns: []Column{{"panel", "Panel", units.Count}, {"count", "How many", units.Count}, {"from", "From", units.Offset}, {"to", "To", units.Offset}, {"seam", "Seam", units.Length}, {"length", "Strip, length", units.Length}, {"width", "Strip, width", units.Length}},
 	}
 	if c.Bark.Listed {
-		t.Note = "Where half of the sheet that lies there falls short of the edge. The strip is what a panel is cut from, with the lap at its seam and the bark to trim; its length is along the bed. What each is cut from stands with the sheets on hand. The picture and the ends of the gores are for sheets of the width set."
+		t.Note = "Where half of the sheet that lies there falls short of the edge. The strip is what a panel is cut from, with the lap at its seam and the bark to trim; its length is along the bed. What each is cut from stands with the sheets on hand. The picture, the outline and the ends of the gores are for the narrowest sheet on the bed."
 		for i, b := range c.Bark.Beside {
 			t.Rows = append(t.Rows, Row{Cells: []Cell{whole(i + 1), whole(2), num(b.From), num(b.To), num(b.Seam), num(b.Bow - b.Aft), num(b.Width)}})
 		}

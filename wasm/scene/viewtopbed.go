@@ -97,9 +97,9 @@ func goreName(i, n int) string {
 
 // seamsOnBed are the side panels' seams and the joints between sheets.
 func (p *pen) seamsOnBed(c core.Canoe, a plate, end []geom.Vec2) {
-	h, d := c.Hull, c.Design
+	h := c.Hull
 	for _, panel := range c.Bark.Panels {
-		half := d.SheetWidth / 2
+		half := h.Design.SheetWidth / 2
 		if panel.Width <= 0 {
 			continue
 		}
