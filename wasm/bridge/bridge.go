@@ -119,7 +119,8 @@ type page struct {
 	sheets       []*sheetRow
 	sheetsShown  *shownSheets
 	resting      js.Value // the timer of what waits for the control to rest
-	restFunc     js.Func
+	turnFunc     js.Func
+	turn         int // the next one
 }
 
 func (p *page) root() js.Value { return p.document.Get("documentElement") }
@@ -160,34 +161,50 @@ func (p *page) refresh() {
 // longer is then not felt.
 const restDelay = 40
 
-// restSoon puts the rest off until the control has been still.
+// restSoon puts the rest off until the control has been still, and then does it a
+// turn at a time, so that each part shows as soon as it is known and a new step waits
+// for no more than one.
 func (p *page) restSoon() {
-	if p.restFunc.IsUndefined() {
-		p.restFunc = js.FuncOf(func(js.Value, []js.Value) any {
-			p.rest()
+	if p.turnFunc.IsUndefined() {
+		p.turnFunc = js.FuncOf(func(js.Value, []js.Value) any {
+			turns := p.turns()
+			turns[p.turn]()
+			if p.turn++; p.turn < len(turns) {
+				p.resting = js.Global().Call("setTimeout", p.turnFunc, 0)
+			}
 			return nil
 		})
 	}
 	if !p.resting.IsUndefined() {
 		js.Global().Call("clearTimeout", p.resting)
 	}
-	p.resting = js.Global().Call("setTimeout", p.restFunc, restDelay)
+	p.turn = 0
+	p.resting = js.Global().Call("setTimeout", p.turnFunc, restDelay)
 }
 
-// rest does what need not follow every step: the bark laid flat, tables that are
-// folded, the curves on the water, the summary for those who listen.
+// turns are the parts of what need not follow every step.
+func (p *page) turns() []func() { return []func(){p.layFigures, p.showWater, p.follow} }
+
+// rest does all of it at once.
 func (p *page) rest() {
+	for _, turn := range p.turns() {
+		turn()
+	}
+}
+
+// follow writes what stands further down the page: curves and
+// tables, the record, the summary for those who listen; and it keeps the designs.
+func (p *page) follow() {
+	p.showCurves()
+	p.showTables(true)
+	p.showTables(false)
+	p.showRecord()
+	p.readRibs()
+	p.say()
 	if p.unsaved {
 		p.unsaved = false
 		p.showControls()
 		p.save()
 	}
-	p.showTables(true)
-	p.layFigures()
-	p.showTables(false)
-	p.showWater()
-	p.showRecord()
-	p.readRibs()
-	p.say()
 	p.layOn()
 }

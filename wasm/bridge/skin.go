@@ -103,7 +103,11 @@ func (p *page) layFigures() {
 	if c.Skin == nil {
 		p.skin.lay(&p.skin.figures, c, bark.ForFigures)
 		p.dress()
-		p.showSkin()
+		p.showNumbers()
+		p.showChecks()
+		if p.showsBark() {
+			p.draw()
+		}
 	}
 }
 

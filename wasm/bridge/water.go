@@ -94,13 +94,13 @@ func (p *page) waterLate() {
 	}
 }
 
-// showWater brings the curves on the water up to date.
+// showWater brings the numbers of the boat heeled and moving up to date; her curves
+// are left to showCurves.
 func (p *page) showWater() {
 	now, before := p.work.Canoe, p.work.Before
 	p.showThese(answer.Water(now, p.waters.of(now)), answer.Water(before, p.waters.of(before)))
 	p.waters.shown = now.Design
 	p.id("water-numbers").Call("removeAttribute", "aria-busy")
-	p.showCurves()
 }
 
 // showCurves draws the charts and the section that are unfolded.
