@@ -75,7 +75,6 @@ func (m *measures) dress(r *measureRow, i int, s units.System) {
 		}
 	}
 	r.fields[work.Where].Set("disabled", !r.Sided())
-	r.fields[work.Tolerance].Set("placeholder", r.UsualTolerance(s))
 }
 
 // say writes under each row why a field of it cannot be read, and what more is said

@@ -73,13 +73,19 @@ func (e Entry) Whole() bool {
 
 var (
 	errNoValue   = errors.New("There is no value: type one, or strike the row out.")
-	errTolerance = errors.New("A tolerance is more than nothing: leave it empty for the usual one.")
+	errTolerance = errors.New("A tolerance is more than nothing: empty the field for the usual one.")
 )
 
 // Enter reads a text into a field. The field What takes a kind's ID, Locked
 // anything for yes.
+//
+// A text that is what the field shows changes nothing: it may be rounded.
 func (e *Entry) Enter(f Field, text string, s units.System) {
 	text = strings.TrimSpace(text)
+	if text != "" && text == e.Text(f, s) {
+		e.Bad[f] = ""
+		return
+	}
 	var err error
 	switch f {
 	case What:
@@ -159,9 +165,7 @@ func (e Entry) Text(f Field, s units.System) string {
 			return e.ValueKind().Format(e.Datum.Value, s)
 		}
 	case Tolerance:
-		if e.Datum.Tolerance > 0 {
-			return e.ToleranceKind().Format(e.Datum.Tolerance, s)
-		}
+		return e.ToleranceKind().Format(e.Within(), s)
 	case Locked:
 		if e.Datum.Locked {
 			return "yes"
@@ -170,9 +174,4 @@ func (e Entry) Text(f Field, s units.System) string {
 		return e.Datum.Note
 	}
 	return ""
-}
-
-// UsualTolerance is what stands in an empty tolerance.
-func (e Entry) UsualTolerance(s units.System) string {
-	return e.ToleranceKind().Format(e.Kind.UsualTolerance(), s)
 }

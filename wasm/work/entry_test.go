@@ -20,7 +20,7 @@ func TestEntryIsFilledIn(t *testing.T) {
 	e.Enter(work.Value, "16' 4", s)
 	assert.True(t, e.Whole())
 	assert.Equal(t, `16' 4"`, e.Text(work.Value, s))
-	assert.Equal(t, `1/4"`, e.UsualTolerance(s))
+	assert.Equal(t, `1/4"`, e.Text(work.Tolerance, s), "the usual one")
 
 	e.Enter(work.What, record.RailHeight.ID(), s)
 	assert.True(t, e.Whole(), "amidships goes without saying once there was a value")
@@ -60,7 +60,7 @@ func TestEntryShowsWhatItReads(t *testing.T) {
 			d.Number = 2
 		}
 		for _, s := range []units.System{units.Imperial16, units.Metric} {
-			e := work.OfDatum(d)
+			e := work.OfDatum(record.Datum{Kind: k})
 			for f := range work.Fields {
 				e.Enter(f, work.OfDatum(d).Text(f, s), s)
 				assert.Empty(t, e.Bad[f], "%v %d", k, f)
@@ -71,6 +71,20 @@ func TestEntryShowsWhatItReads(t *testing.T) {
 			assert.Equal(t, d, e.Datum, k)
 		}
 	}
+}
+
+// A field left as it was shown changes nothing, though what it shows is rounded; an
+// emptied tolerance is the usual one again.
+func TestWhatIsShownChangesNothing(t *testing.T) {
+	d := record.Datum{Kind: record.RailHeight, At: record.Place{Distance: 0.5001}, Value: 0.3333, Tolerance: 0.0131}
+	e := work.OfDatum(d)
+	for f := range work.Fields {
+		e.Enter(f, e.Text(f, units.Imperial8), units.Imperial8)
+	}
+	assert.Equal(t, d, e.Datum)
+	e.Enter(work.Tolerance, "", units.Imperial8)
+	assert.Zero(t, e.Datum.Tolerance)
+	assert.Equal(t, `1/2"`, e.Text(work.Tolerance, units.Imperial8))
 }
 
 // A row begun as a length and made one of a place asks for it.
