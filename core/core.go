@@ -78,11 +78,7 @@ func laidOut(h hull.Hull) hull.Hull {
 		return h
 	}
 	width, _ := design.Lookup("sheetWidth")
-	narrowest := math.Inf(1)
-	for _, s := range bark.Cover(h, bark.Plan(h), sheets).Bed {
-		narrowest = math.Min(narrowest, s.Width)
-	}
-	h.Design.SheetWidth = math.Max(width.Min, math.Min(width.Max, narrowest))
+	h.Design.SheetWidth = math.Max(width.Min, math.Min(width.Max, bark.Narrowest(h, sheets)))
 	return h
 }
 

@@ -122,6 +122,16 @@ func Cover(h hull.Hull, l Layout, sheets []Sheet) Coverage {
 	return c
 }
 
+// Narrowest is the width of the narrowest of the sheets that would lie on the bed, m.
+func Narrowest(h hull.Hull, sheets []Sheet) float64 {
+	order, _ := chooseBed(sheets, plainFlatLength(h, bottomRun(h)), h.Design.SeamLap)
+	narrowest := math.Inf(1)
+	for _, i := range order {
+		narrowest = math.Min(narrowest, sheets[i].Width)
+	}
+	return narrowest
+}
+
 // chooseBed returns the sheets that lie on the bed, from the bow aft, and how far
 // they reach: the widest, as many as are needed, the widest nearest amidships.
 func chooseBed(sheets []Sheet, whole, lap float64) (order []int, reach float64) {
