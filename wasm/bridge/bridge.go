@@ -185,8 +185,9 @@ func (p *page) restSoon() {
 // turns are the parts of what need not follow every step.
 func (p *page) turns() []func() { return []func(){p.layFigures, p.showWater, p.follow} }
 
-// rest does all of it at once.
+// rest does all of it at once, in place of what was put off.
 func (p *page) rest() {
+	js.Global().Call("clearTimeout", p.resting)
 	for _, turn := range p.turns() {
 		turn()
 	}
