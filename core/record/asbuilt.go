@@ -36,7 +36,7 @@ const madeTolerance = units.Inch / 4
 // headboards, lacing, follows from the new lines.
 //
 // Gunwales spread by half an inch draw their ends in by well under a sixteenth; that
-// is left out.
+// is left out. Messages show lengths in the system.
 func AsBuilt(d design.Design, readings []Datum, s units.System) Rebuilt {
 	r := &reading{system: s, data: make([]Datum, len(readings)), aside: make([]bool, len(readings))}
 	for i, a := range readings {
