@@ -16,7 +16,7 @@ import (
 // before its own, and no other of ours.
 var levels = [][]string{
 	{"core/units", "core/geom"},
-	{"core/wood"},
+	{"core/wood", "core/shape"},
 	{"core/design"},
 	{"core/hull"},
 	{"core/frame", "core/bark", "core/afloat"},

@@ -1,6 +1,9 @@
 package design
 
-import "barkwright/core/wood"
+import (
+	"barkwright/core/shape"
+	"barkwright/core/wood"
+)
 
 // Design is every number a user can set: metres, kilograms, degrees Celsius,
 // and plain numbers for shapes and counts. It is comparable: two designs that
@@ -139,6 +142,15 @@ func (d Design) HeelX() float64 { return d.Length/2 - d.HeelLength }
 
 // HeadX is the distance from amidships to the stem head along x.
 func (d Design) HeadX() float64 { return d.Length/2 - d.HeadSetback }
+
+// Gunwale is the inner top edge of the inwale.
+func (d Design) Gunwale() shape.Gunwale {
+	return shape.Gunwale{
+		Half:     d.HalfGunwale(),
+		HalfBeam: d.Beam / 2, Plan: shape.NewRise(d.BeamFull), Fine: d.BeamFine,
+		Depth: d.Depth, End: d.GunwaleEndHeight, Sweep: shape.NewRise(d.SheerSweep),
+	}
+}
 
 // Bulges tells whether the bark is to stand out beyond the gunwales.
 func (d Design) Bulges() bool { return d.GreatestBeam > 0 }

@@ -5,6 +5,7 @@ import (
 
 	"barkwright/core/design"
 	"barkwright/core/geom"
+	"barkwright/core/shape"
 )
 
 // Hull is the shape of a finished boat. It holds no more than the design and
@@ -23,21 +24,16 @@ type Hull struct {
 	// always true where none is.
 	TurnReached bool
 
-	turn0, footPace                float64
-	beamRise, sheerRise, frameRise rise
+	turn0, footPace float64
+	plan            shape.Gunwale
+	frameRise       shape.Rise
 }
-
-// gunwaleKnots is the number of knots along the gunwale: its length is then good
-// to a tenth of a millimetre in ten metres, by doubling it.
-const gunwaleKnots = 120
 
 // New shapes the hull of a design whose numbers are in range. Faults tells
 // whether the result can be built.
 func New(d design.Design) Hull {
 	h := Profile(d)
-	h.Gunwale = geom.NewPath3(func(x float64) geom.Vec3 {
-		return geom.Vec3{X: x, Y: h.HalfBeam(x), Z: h.Sheer(x)}
-	}, 0, h.GunwaleX, gunwaleKnots)
+	h.Gunwale = h.plan.Path()
 	h.Edge = geom.NewPath3(h.edgePoint, h.HeelX, h.HeadX, 60)
 	h.footPace = h.newFootPace()
 	if d.Bulges() {

@@ -1,6 +1,9 @@
 package hull
 
-import "barkwright/core/design"
+import (
+	"barkwright/core/design"
+	"barkwright/core/shape"
+)
 
 // Lines is a design's plan, sheer and bottom as far as the heel, enough for
 // HalfBeam, Sheer and Bottom and far quicker than New: for searches that ask for
@@ -8,7 +11,7 @@ import "barkwright/core/design"
 func Lines(d design.Design) Hull {
 	return Hull{
 		Design: d, GunwaleX: d.HalfGunwale(), HeelX: d.HeelX(), HeadX: d.HeadX(), TurnReached: true, turn0: d.TurnWidth / 2,
-		beamRise: newRise(d.BeamFull), sheerRise: newRise(d.SheerSweep), frameRise: newRise(d.FrameFull),
+		plan: d.Gunwale(), frameRise: shape.NewRise(d.FrameFull),
 	}
 }
 

@@ -1,0 +1,4 @@
+// Package shape is the curves that the design's own rules and the hull both need:
+// the plan and the sheer of the gunwales and what a tape along them reads. It
+// knows lengths and shares only; design sets them and hull builds on them.
+package shape

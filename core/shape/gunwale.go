@@ -1,0 +1,45 @@
+package shape
+
+import (
+	"math"
+
+	"barkwright/core/geom"
+)
+
+// Gunwale is the inner top edge of the inwale, metres: the plan and the sheer over
+// the half length Half, from amidships to the gunwale's end.
+type Gunwale struct {
+	Half float64
+	// HalfBeam amidships, and the numbers of its plan.
+	HalfBeam float64
+	Plan     Rise
+	Fine     float64
+	// Depth amidships, End the height at the gunwale's end, and the sheer between.
+	Depth, End float64
+	Sweep      Rise
+}
+
+// Breadth is the half-breadth inside the gunwales at x, 0 beyond their ends.
+func (g *Gunwale) Breadth(x float64) float64 {
+	return g.HalfBeam * g.Plan.Taper(math.Abs(x)/g.Half, g.Fine)
+}
+
+// Sheer is the height of the top of the inwale at x, within the gunwales.
+func (g *Gunwale) Sheer(x float64) float64 {
+	return g.Depth + (g.End-g.Depth)*g.Sweep.At(math.Abs(x)/g.Half)
+}
+
+// EndSlope is the slope of the sheer at the gunwale's end.
+func (g *Gunwale) EndSlope() float64 { return (g.End - g.Depth) * g.Sweep.Slope(1) / g.Half }
+
+// knots is the number of knots along the gunwale: its length is then good to a
+// tenth of a millimetre in ten metres, by doubling it.
+const knots = 120
+
+// Path is the curve by x from amidships to the gunwale's end, with what a tape along
+// it reads.
+func (g Gunwale) Path() geom.Path3 {
+	return geom.NewPath3(func(x float64) geom.Vec3 {
+		return geom.Vec3{X: x, Y: g.Breadth(x), Z: g.Sheer(x)}
+	}, 0, g.Half, knots)
+}
