@@ -136,7 +136,7 @@ func readPart(d *Design, code, value string) error {
 	if err != nil || math.IsNaN(v) || math.IsInf(v, 0) || p.Whole() && (v != math.Round(v) || math.Abs(v) > math.MaxInt32) {
 		return fmt.Errorf("%s: the line gives %.20q, which is not its number.", p.Label, value)
 	}
-	p.put(d, v)
+	p.Put(d, v)
 	d.Own |= p.own
 	return nil
 }

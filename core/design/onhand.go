@@ -35,12 +35,16 @@ func (o OnHand) List() []Sheet {
 }
 
 // Put returns the list with sheet i changed, or added where i is the first free
-// place. Past the end of the list, and where it is full, nothing changes.
+// place. Past the end of the list, and where it is full, nothing changes. A size that
+// misses a bound only by rounding becomes that bound.
 func (o OnHand) Put(i int, s Sheet) OnHand {
 	if i < 0 || i > o.Count || i >= MostSheets {
 		return o
 	}
-	o.Sheets[i] = s
+	o.Sheets[i] = Sheet{
+		Width:  onBound(s.Width, LeastSheetWidth, MostSheetWidth, units.Millimetre),
+		Length: onBound(s.Length, LeastSheetLength, MostSheetLength, units.Millimetre),
+	}
 	o.Count = max(o.Count, i+1)
 	return o
 }

@@ -36,3 +36,12 @@ func TestSheetOutOfRangeIsNamed(t *testing.T) {
 	assert.Equal(t, `Sheet 2: a width from 4" to 10' 0" is taken.`, faults[0].Message(units.Imperial16))
 	assert.Equal(t, design.SheetLengthKey(1), faults[1].Key)
 }
+
+// A sheet typed in one unit may miss a bound in another by its last bits.
+func TestSheetOnABoundIsTaken(t *testing.T) {
+	o := design.OnHand{}.Put(0, design.Sheet{Width: design.LeastSheetWidth - 1e-12, Length: design.MostSheetLength + 1e-12})
+	assert.Equal(t, design.Sheet{Width: design.LeastSheetWidth, Length: design.MostSheetLength}, o.Sheets[0])
+	d := design.Default()
+	d.OnHand = o
+	assert.Empty(t, design.Validate(d))
+}

@@ -68,8 +68,26 @@ func (p Param) Release(d *Design) { d.Own &^= p.own }
 // Whole tells whether the parameter is kept as a whole number.
 func (p Param) Whole() bool { return p.Kind == units.Count }
 
-// Put sets the parameter in d, in SI, and nothing else.
-func (p Param) Put(d *Design, v float64) { p.put(d, v) }
+// Put sets the parameter in d, in SI, and nothing else. It is the one way a value
+// enters a design: one that misses a bound of its range only by rounding becomes that
+// bound, so that nothing after Validate sees a value outside the range.
+func (p Param) Put(d *Design, v float64) { p.put(d, onBound(v, p.Min, p.Max, p.StepMetric)) }
+
+// roundingShare is how far, as a share of a step, a value may miss the bound it was
+// meant for: units and decimals round far finer, and no step is this small.
+const roundingShare = 1e-6
+
+// onBound returns the bound that v misses by rounding alone, or else v.
+func onBound(v, least, most, step float64) float64 {
+	slack := roundingShare * step
+	switch {
+	case math.Abs(v-least) <= slack:
+		return least
+	case math.Abs(v-most) <= slack:
+		return most
+	}
+	return v
+}
 
 // Claim marks the parameter as set where it is one that follows.
 func (p Param) Claim(d *Design) { d.Own |= p.own }
@@ -78,7 +96,7 @@ func (p Param) Claim(d *Design) { d.Own |= p.own }
 // and every dependent parameter brought up to date. Counts are rounded to whole
 // numbers.
 func (p Param) Set(d Design, v float64) Design {
-	p.put(&d, v)
+	p.Put(&d, v)
 	d.Own |= p.own
 	return Follow(d)
 }
@@ -114,7 +132,7 @@ func Follow(d Design) Design {
 		if p.StepInch > 0 && !p.exact {
 			v = math.Round(v/p.StepInch) * p.StepInch
 		}
-		p.put(&d, math.Max(p.Min, math.Min(p.Max, v)))
+		p.Put(&d, math.Max(p.Min, math.Min(p.Max, v)))
 	}
 	return d
 }

@@ -15,8 +15,8 @@ const (
 	headRoom = 1 * units.Inch
 )
 
-// headBack is the most of the heel's length that the head may be set back.
-const headBack = 0.6
+// headBackShare is the most of the heel's length that the head may be set back.
+const headBackShare = 0.6
 
 // OutsideBreadth is the breadth of the bark's outer face amidships at the top
 // edge: over the inwales and the bark.
@@ -95,7 +95,7 @@ func endFaults(d Design) []Fault {
 	if most := d.mostSetback(); d.HeadSetback > most+over {
 		faults = append(faults, NewFault("headSetback",
 			"The stem head is set back too far: it has to stand %s or more beyond the gunwale's end, and its setback is at most %s of the way back to the heel.",
-			small(headRoom), Shown{units.Percent, headBack}).AtMost(most))
+			small(headRoom), Shown{units.Percent, headBackShare}).AtMost(most))
 	}
 	// The heel at least half-way from the middle to the gunwale's end.
 	if most := d.Length/2 - d.HalfGunwale()/2; d.HeelLength > most+over {
@@ -105,7 +105,7 @@ func endFaults(d Design) []Fault {
 }
 
 func (d Design) mostSetback() float64 {
-	return max(0, min(d.Overhang-headRoom, headBack*d.HeelLength))
+	return max(0, min(d.Overhang-headRoom, headBackShare*d.HeelLength))
 }
 
 func timberFaults(d Design) []Fault {

@@ -33,7 +33,7 @@ func sheerRows() []Param {
 	return []Param{
 		row(g, "gunwaleEndHeight", "Height of the gunwale at its ends", "Top of the inwale there, over the bottom amidships.").
 			hull(20, 9, 48, func(d *Design) *float64 { return &d.GunwaleEndHeight }).
-			follows(func(d Design) float64 { return d.Depth + 7.5*units.Inch }),
+			follows(func(d Design) float64 { return d.Depth + GunwaleEndRise }),
 		row(g, "sheerSweep", "Even sweep to flat with lifted ends", "Low: the sheer rises evenly from the middle. High: flat for most of its length and lifted at the ends.").
 			shape(5, 1.5, 10, 0.1, func(d *Design) *float64 { return &d.SheerSweep }),
 		row(g, "rocker", "Rocker: rise of the bottom at the heels", "Height of the bottom at the stem's heel over the bottom amidships.").
@@ -48,10 +48,10 @@ func bedRows() []Param {
 	return []Param{
 		row(g, "frameWidth", "Building frame, out to out", "Breadth of the frame that is weighed down on the bark.").
 			hull(25, 10, 64, func(d *Design) *float64 { return &d.FrameWidth }).
-			follows(func(d Design) float64 { return 0.76 * d.Beam }),
+			follows(func(d Design) float64 { return FrameShare * d.Beam }),
 		row(g, "frameLength", "Building frame, length", "").
 			hull(160, 20, 420, func(d *Design) *float64 { return &d.FrameLength }).
-			follows(func(d Design) float64 { return 2*d.HalfGunwale() - 14*units.Inch }),
+			follows(func(d Design) float64 { return 2*d.HalfGunwale() - FrameShorter }),
 		row(g, "frameFull", "Frame carried full amidships", "").
 			shape(2.1, 1.2, 4, 0.05, func(d *Design) *float64 { return &d.FrameFull }).
 			follows(func(d Design) float64 { return d.BeamFull }),
@@ -64,7 +64,7 @@ func bedRows() []Param {
 			shape(0.72, 0.42, 0.85, 0.01, func(d *Design) *float64 { return &d.Bilge }),
 		row(g, "bedLength", "Building bed, length", "").
 			hull(222, 60, 500, func(d *Design) *float64 { return &d.BedLength }).
-			follows(func(d Design) float64 { return 2*d.HalfGunwale() + 48*units.Inch }),
+			follows(func(d Design) float64 { return 2*d.HalfGunwale() + BedLonger }),
 		row(g, "bedCrown", "Crown of the bed", "How much higher the bed is amidships than at its ends.").
 			hull(1.75, 0, 5, func(d *Design) *float64 { return &d.BedCrown }),
 		row(g, "endBlocking", "Blocks under the heels", "Height of the blocks that lift the bark's ends off the bed.").
@@ -99,10 +99,10 @@ func endRows() []Param {
 	return []Param{
 		row(g, "endHeight", "Height of the stem head", "Over the bottom amidships.").
 			hull(25, 12, 60, func(d *Design) *float64 { return &d.EndHeight }).
-			follows(func(d Design) float64 { return d.GunwaleEndHeight + 5*units.Inch }),
+			follows(func(d Design) float64 { return d.GunwaleEndHeight + HeadRise }),
 		row(g, "headSetback", "Stem head inboard of the foremost point", "How far the end tumbles home.").
 			hull(3, 0, 14, func(d *Design) *float64 { return &d.HeadSetback }).
-			follows(func(d Design) float64 { return min(3*units.Inch, (d.Overhang-units.Inch)/2, 0.6*d.HeelLength) }),
+			follows(func(d Design) float64 { return min(HeadBack, (d.Overhang-headRoom)/2, headBackShare*d.HeelLength) }),
 		row(g, "heelLength", "Foremost point back to the heel", "Where the straight of the bottom ends and the stem's curve begins.").
 			hull(20, 8, 40, func(d *Design) *float64 { return &d.HeelLength }),
 		row(g, "endFull", "End curve, lean to full", "").

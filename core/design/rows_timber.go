@@ -83,7 +83,7 @@ func ribRows() []Param {
 	return []Param{
 		row(g, "ribs", "Ribs", "An odd number puts one under the middle thwart.").
 			wholes(44, 8, 110, func(d *Design) *int { return &d.Ribs }).
-			follows(func(d Design) float64 { return 2 * math.Round(2*d.HalfGunwale()/(4*units.Inch)/2) }),
+			follows(func(d Design) float64 { return 2 * math.Round(2*d.HalfGunwale()/RibEvery/2) }),
 		row(g, "ribWidthMid", "Rib width amidships", "").timber(2.25, 0.5, 5, func(d *Design) *float64 { return &d.RibWidthMid }),
 		row(g, "ribWidthEnd", "Rib width at the ends", "").timber(1.75, 0.5, 4, func(d *Design) *float64 { return &d.RibWidthEnd }),
 		row(g, "ribTipWidth", "Rib width at its tips", "").timber(1, 0.375, 3, func(d *Design) *float64 { return &d.RibTipWidth }),

@@ -69,17 +69,12 @@ func textFaults(d Design) []Fault {
 	return faults
 }
 
-// rangeSlack is how far, as a share of a step, a value may stand outside its range
-// by the rounding of its last bits.
-const rangeSlack = 1e-6
-
 // showable bounds the numbers written out in a fault, in SI; nothing a control
 // offers comes near it.
 const showable = 1e6
 
 func (p Param) faults(d *Design) []Fault {
 	v := p.get(d)
-	slack := rangeSlack * p.StepMetric
 	switch {
 	case math.IsNaN(v):
 		return []Fault{NewFault(p.Key, p.Label+": this is not a number.")}
@@ -87,9 +82,9 @@ func (p Param) faults(d *Design) []Fault {
 		return nil
 	case p.Options != nil && (v < p.Min || v > p.Max):
 		return []Fault{NewFault(p.Key, p.Label+": there is no such choice.")}
-	case v < p.Min-slack:
+	case v < p.Min:
 		return []Fault{p.outside(v, "less than the least").AtLeast(p.Min)}
-	case v > p.Max+slack:
+	case v > p.Max:
 		return []Fault{p.outside(v, "more than the most").AtMost(p.Max)}
 	case p.Odd && math.Mod(v, 2) == 0:
 		return []Fault{NewFault(p.Key, p.Label+": %s is even, and one stands amidships with the others in pairs.",

@@ -140,3 +140,48 @@ func TestFaultsOfRandomDesigns(t *testing.T) {
 		}
 	}
 }
+
+// A value that misses a bound only by rounding comes to stand on it, whichever way it
+// comes in; a value farther out is named, and so is one that did not come in by a door.
+func TestNothingOutsideItsRangePassesValidate(t *testing.T) {
+	for _, p := range design.Params() {
+		for _, bound := range []float64{p.Min, p.Max} {
+			out := 1.0
+			if bound == p.Min {
+				out = -1
+			}
+			d := p.Set(design.Default(), bound+out*1e-7*p.StepMetric)
+			assert.Equal(t, bound, p.Get(&d), p.Key)
+			p.Put(&d, bound-out*1e-7*p.StepMetric)
+			assert.Equal(t, bound, p.Get(&d), p.Key)
+			if line, err := design.Line(d); assert.NoError(t, err) {
+				back, err := design.ParseLine(line)
+				require.NoError(t, err)
+				assert.GreaterOrEqual(t, out*(bound-p.Get(&back)), 0.0, "%s in %s", p.Key, line)
+			}
+			d = p.Set(design.Default(), bound+out*2e-6*max(p.StepMetric, 1e-3))
+			if !p.Whole() {
+				assert.Contains(t, keys(design.Validate(d)), p.Key)
+			}
+		}
+	}
+	d := design.Default()
+	d.WaterTemperature = -1e-12
+	assert.Equal(t, []string{"waterTemperature"}, keys(design.Validate(d)))
+}
+
+// Lines and entries that stood a hair under a bound.
+func TestALineAHairOutsideStandsOnTheBound(t *testing.T) {
+	for _, line := range []string{"barkwright1_Cx-0.0000001", "barkwright1_Gf-0.000000001", "barkwright1_Ch-0.000000001"} {
+		d, err := design.ParseLine(line)
+		require.NoError(t, err, line)
+		assert.Empty(t, design.Validate(d))
+		assert.GreaterOrEqual(t, min(d.WaterTemperature, d.GoreFoot, d.SeatHeight, d.CargoHeight), 0.0, line)
+	}
+	v, _, err := units.Temperature.Parse("31.9999999 F", units.Imperial16)
+	require.NoError(t, err)
+	require.Negative(t, v)
+	d := set(t, design.Default(), "waterTemperature", v)
+	assert.Empty(t, design.Validate(d))
+	assert.Zero(t, d.WaterTemperature)
+}
