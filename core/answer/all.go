@@ -1,14 +1,23 @@
 package answer
 
-import "barkwright/core"
+import (
+	"barkwright/core"
+	"barkwright/core/units"
+)
 
-// All lists every result of a canoe, in the order of the work.
+// All lists every result of a canoe, in the order of the work. One that is no number
+// is absent by name.
 func All(c core.Canoe) []Number {
 	var all []Number
 	for _, some := range []func(core.Canoe) []Number{
 		barkNumbers, skinNumbers, onHandNumbers, bedNumbers, gunwaleNumbers, endNumbers, ribNumbers, seamNumbers, materialNumbers, waterNumbers,
 	} {
 		all = append(all, some(c)...)
+	}
+	for i, n := range all {
+		if !units.Shows(n.Value) || !units.Shows(n.Low) || !units.Shows(n.High) {
+			all[i] = n.absent(units.NotWorkedOut)
+		}
 	}
 	return all
 }

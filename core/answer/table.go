@@ -36,7 +36,14 @@ func (c Column) Format(cell Cell, s units.System) string {
 	return c.Kind.Format(cell.Value, s)
 }
 
-func num(v float64) Cell  { return Cell{Value: v} }
+// num is a cell with a number; one that is none is named.
+func num(v float64) Cell {
+	if !units.Shows(v) {
+		return words(units.NotWorkedOut)
+	}
+	return Cell{Value: v}
+}
+
 func whole(n int) Cell    { return Cell{Value: float64(n)} }
 func words(s string) Cell { return Cell{Text: s} }
 func yes(b bool, s string) Cell {

@@ -32,7 +32,11 @@ func (s *strip) bendRows(h hull.Hull, rows int) {
 // footShare is the share of a column's girth at which a gore there has its foot.
 func footShare(h hull.Hull, l line, girth float64) float64 {
 	foot := h.FrameHalfBreadth(l.foot.X) + h.Design.GoreFoot
-	return max(leastShare, min(1-leastShare, foot/girth))
+	if foot >= (1-leastShare)*girth {
+		// At the stem head both may be 0.
+		return 1 - leastShare
+	}
+	return max(leastShare, foot/girth)
 }
 
 // endThwart is the place of the column at the outermost thwart's end.

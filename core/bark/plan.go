@@ -1,6 +1,9 @@
 package bark
 
-import "barkwright/core/hull"
+import (
+	"barkwright/core/geom"
+	"barkwright/core/hull"
+)
 
 // Layout is the skin's gores, panels and joints with their seams and root, worked
 // out from lengths on the hull alone: it is cheap enough for every step of a slider.
@@ -35,8 +38,12 @@ func Plan(h hull.Hull) Layout {
 }
 
 // OnFlat is the layout with the length and the breadth of the sheet laid flat in
-// place of the plain ones: the joints and the bark needed follow them.
+// place of the plain ones: the joints and the bark needed follow them. Of a sheet that
+// did not converge nothing is taken over: the plain lengths stand.
 func (l Layout) OnFlat(h hull.Hull, f Flat) Layout {
+	if f.State != geom.Converged {
+		return l
+	}
 	l.FlatLength = f.Length
 	l.sew(h, lines(h))
 	if len(f.Panels) == 0 {

@@ -144,12 +144,39 @@ type cutter struct {
 	girth   int
 }
 
+// newCutter takes about n columns: the one whose foot is the profile's foremost point
+// is among them, so that every place short of that point cuts at least the profile.
 func (h *Hull) newCutter(n, girth int) cutter {
 	c := cutter{girth: girth}
-	for i := 0; i <= n; i++ {
-		c.columns = append(c.columns, h.Column(1+float64(i)/float64(n), girth))
+	foremost := h.foremostColumn()
+	before := max(1, min(n, int(math.Round(float64(n)*(foremost-1)))))
+	for i := 0; i <= before; i++ {
+		c.columns = append(c.columns, h.Column(1+(foremost-1)*float64(i)/float64(before), girth))
+	}
+	after := max(1, n-before)
+	for i := 1; i <= after && foremost < 2; i++ {
+		c.columns = append(c.columns, h.Column(foremost+(2-foremost)*float64(i)/float64(after), girth))
 	}
 	return c
+}
+
+// foremostColumn is the place of the column that stands on the foremost point of the
+// profile's Path.
+func (h *Hull) foremostColumn() float64 {
+	path := h.End.Path
+	best := 0
+	for i, p := range path.Points {
+		if p.X > path.Points[best].X {
+			best = i
+		}
+	}
+	if best == len(path.Points)-1 {
+		return 2
+	}
+	// The foot's share of the path, pace u + (1 - pace) u^2, grows with u.
+	share := path.Run[best] / path.Length()
+	u, _ := geom.Bisect(func(u float64) float64 { return u*(h.footPace+(1-h.footPace)*u) - share }, 0, 1, 1e-12)
+	return 1 + u
 }
 
 // at cuts the skin at x: up the rows as each first reaches x and, where the end
