@@ -41,10 +41,9 @@ func newThwarts(h hull.Hull) []Thwart {
 		}
 		x := h.StationAt(run)
 		section := h.ColumnSection(h.ColumnAtEdge(x))
-		side := section.P.Sub(section.Bend.B)
-		if side.Len() == 0 {
-			side = section.P.Sub(section.C)
-		}
+		// From the corner, not from the end of the bend: the side is straight along both,
+		// and a bend may take it up to the top edge but for rounding.
+		side := section.P.Sub(section.C)
 		t := Thwart{Run: run, X: x, Shoulder: 2 * h.HalfBeam(x), Height: h.Sheer(x)}
 		t.PlanAngle = math.Abs(math.Atan(planSlope(h, x)))
 		t.Flare = math.Atan2(side.X, side.Y)
