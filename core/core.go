@@ -91,8 +91,9 @@ type Afloat struct {
 	Cargo   afloat.Item
 	Load    afloat.Load // everything
 	Floated afloat.Floated
-	// GMLow and GMHigh are the stiffness with the crew a step higher and lower.
-	GMLow, GMHigh float64
+	// GMCrewHigher and GMCrewLower are the stiffness with the crew raised and lowered by
+	// afloat.CrewHeightStep.
+	GMCrewHigher, GMCrewLower float64
 	// Carries is the load at each of the marked freeboards.
 	Carries []afloat.Carried
 }
@@ -119,8 +120,8 @@ func newAfloat(c Canoe) Afloat {
 		crew += p.Mass
 	}
 	a.Floated = a.Body.Float(a.Load, a.Water)
-	a.GMLow = a.Floated.GMWithRaised(crew, afloat.CrewHeightStep)
-	a.GMHigh = a.Floated.GMWithRaised(crew, -afloat.CrewHeightStep)
+	a.GMCrewHigher = a.Floated.GMWithRaised(crew, afloat.CrewHeightStep)
+	a.GMCrewLower = a.Floated.GMWithRaised(crew, -afloat.CrewHeightStep)
 	for _, f := range afloat.MarkedFreeboards() {
 		a.Carries = append(a.Carries, a.Body.CarriesLevel(a.Boat, a.Water, f))
 	}

@@ -39,9 +39,9 @@ func Groups() []Group {
 
 // Number is one result.
 type Number struct {
-	Key, Label string
-	Group      Group
-	Kind       units.Kind
+	Key   string
+	Group Group
+	Kind  units.Kind
 	// Value in the kind's SI unit. Where Word is set it is the word's place in its
 	// scale.
 	Value float64
@@ -56,6 +56,18 @@ type Number struct {
 	// Working is the rule in words with the user's numbers.
 	Working func(units.System) string
 	Source  string
+
+	label string // with a # for each of named
+	named []term
+}
+
+// Label names the number, in the reader's units.
+func (n Number) Label(s units.System) string { return filled(n.label, n.named, s) }
+
+// naming gives the numbers that the label speaks of.
+func (n Number) naming(terms ...term) Number {
+	n.named = terms
+	return n
 }
 
 // Text is the number as shown, with its range where it has one; an estimate no finer
@@ -79,7 +91,7 @@ func (n Number) Text(s units.System) string {
 
 // number starts a computed result without a range.
 func number(g Group, key, label string, k units.Kind, v float64, source string, working func(units.System) string) Number {
-	return Number{Key: key, Label: label, Group: g, Kind: k, Value: v, Low: v, High: v, Basis: Computed, Working: working, Source: source}
+	return Number{Key: key, label: label, Group: g, Kind: k, Value: v, Low: v, High: v, Basis: Computed, Working: working, Source: source}
 }
 
 // by gives a result another basis.

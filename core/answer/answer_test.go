@@ -25,7 +25,7 @@ func TestEveryResultSaysHowItIsKnown(t *testing.T) {
 		seen[n.Key] = true
 		assert.True(t, known[n.Basis], "%s has basis %q", n.Key, n.Basis)
 		assert.NotEmpty(t, n.Source, n.Key)
-		assert.NotEmpty(t, n.Label, n.Key)
+		assert.NotEmpty(t, n.Label(units.Metric), n.Key)
 		require.NotNil(t, n.Working, n.Key)
 		for _, s := range systems {
 			text := n.Working(s)

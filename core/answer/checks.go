@@ -12,7 +12,7 @@ import (
 // Checks lists every check of a canoe with its state, passed ones too.
 func Checks(c core.Canoe) []Warning {
 	d, s := c.Design, c.Frame.Stem
-	in, rib := s.Innermost(), tightestRib(c)
+	in, rib := s.Innermost(), hardestRib(c)
 	return []Warning{
 		{Key: "stem.verdict", Label: "Stem", Group: Ends, State: bendState(in), Word: verdictWord(in), Text: stemAdvice(c)},
 		{Key: "ribs.verdict", Label: "Ribs", Group: Ribs, State: bendState(rib.Bend), Word: verdictWord(rib.Bend),

@@ -59,7 +59,7 @@ func HeldTable(held []record.Held, s units.System) Table {
 	}
 	for _, h := range held {
 		if p, ok := design.Lookup(h.Key); ok {
-			t.Rows = append(t.Rows, Row{Cells: []Cell{words(p.Label), words(p.Kind.Format(h.Value, s)), words(h.Rule), words(h.Source)}})
+			t.Rows = append(t.Rows, Row{Cells: []Cell{words(p.Label), words(p.Kind.Format(h.Value, s)), words(h.Rule(s)), words(h.Source)}})
 		}
 	}
 	return t

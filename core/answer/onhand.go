@@ -1,6 +1,7 @@
 package answer
 
 import (
+	"slices"
 	"strconv"
 
 	"barkwright/core"
@@ -42,17 +43,18 @@ func onHandNumbers(c core.Canoe) []Number {
 	return []Number{
 		lack,
 		makesNumber("bark.largest", "Longest boat of these proportions they make", s.Makes, "the hull and its frame scaled as a whole until the sheets just cover it; timbers stay as they are", laid),
-		makesNumber("bark.largestNarrower", "The same if every sheet comes 2 in narrower", s.Narrower, "each sheet narrower by 2 in: an edge split, or a smaller tree", laid),
+		makesNumber("bark.largestNarrower", "The same if every sheet comes # narrower", s.Narrower,
+			"each sheet narrower by #: an edge split, or a smaller tree", laid, small(bark.NarrowerBy)),
 	}
 }
 
-func makesNumber(key, label string, made *bark.Outcome, how string, laid func(Number, bool) Number) Number {
+func makesNumber(key, label string, made *bark.Outcome, how string, laid func(Number, bool) Number, by ...term) Number {
 	at := bark.Outcome{}
 	if made != nil {
 		at = *made
 	}
 	n := laid(number(BarkAndFrame, key, label, units.Length, at.Length, fromCovering,
-		working(how+": # times this size", ratio(at.Largest))).by(Estimate), made != nil)
+		working(how+": # times this size", append(slices.Clone(by), ratio(at.Largest))...)).naming(by...).by(Estimate), made != nil)
 	if !n.Absent && at.Length == 0 {
 		return n.absent("none: too little for any")
 	}

@@ -4,18 +4,28 @@ import (
 	"strconv"
 
 	"barkwright/core"
+	"barkwright/core/design"
 	"barkwright/core/frame"
 	"barkwright/core/units"
 	"barkwright/core/wood"
 )
 
-// tightestRib is the rib with the least radius over thickness among those that
-// are not broken at the centre, or the middle one where all are.
+// hardestRib is the rib with the least radius over thickness among those that are
+// not broken at the centre, or the middle one where all are: its verdict is the boat's.
+func hardestRib(c core.Canoe) frame.Rib {
+	return leastWhole(c.Frame.Ribs, func(r frame.Rib) float64 { return r.Bend.Ratio })
+}
+
+// tightestRib is the one of them with the least radius: toward the ends ribs are thinner,
+// and one bent tighter may strain less.
 func tightestRib(c core.Canoe) frame.Rib {
-	ribs := c.Frame.Ribs
+	return leastWhole(c.Frame.Ribs, func(r frame.Rib) float64 { return r.Bend.Radius })
+}
+
+func leastWhole(ribs []frame.Rib, of func(frame.Rib) float64) frame.Rib {
 	best := ribs[0]
 	for _, r := range ribs {
-		if !r.Broken && r.Bend.Ratio < best.Bend.Ratio {
+		if !r.Broken && (best.Broken || of(r) < of(best)) {
 			best = r
 		}
 	}
@@ -49,21 +59,21 @@ func ribNumbers(c core.Canoe) []Number {
 	for _, r := range ribs {
 		least, most = min(least, r.Spacing), max(most, r.Spacing)
 	}
-	long, tight := longestRib(c), tightestRib(c)
+	long, tight, hard := longestRib(c), tightestRib(c), hardestRib(c)
 	spacing := number(Ribs, "ribs.spacing", "From rib to rib along the gunwale", units.SmallLength, (least+most)/2, fromShape,
 		working("equal inside each bay between thwarts, # to #; # ribs in all", small(least), small(most), count(d.Ribs)))
 	spacing.Low, spacing.High = least, most
 	return []Number{
 		number(Ribs, "ribs.count", "Ribs", units.Count, float64(d.Ribs), fromBuilders,
-			working("# as set or about one to 4 in of gunwale; # an end are broken at the centre", count(d.Ribs), count(brokenRibs(c)))).by(CommonPractice),
+			working("# as set or about one to # of gunwale; # an end are broken at the centre", count(d.Ribs), small(design.RibEvery), count(brokenRibs(c)))).by(CommonPractice),
 		spacing,
 		number(Ribs, "ribs.longest", "Longest rib, tip to tip on its outer face", units.Length, long.Length, fromShape,
 			working("girth # there, less the turn of the bark # and sheathing # inside it, less # of tuck at each tip",
 				length(2*c.Hull.ColumnSection(c.Hull.ColumnAtEdge(long.X)).HalfGirth()), thin(d.BarkThickness), small(d.SheathingThickness), small(d.RibTuck))),
 		number(Ribs, "ribs.minRadius", "Tightest bend of a rib that bends whole", units.SmallLength, tight.Bend.Radius, fromShape,
 			working("rib #, at the middle of its #; # an end are broken at the centre and not counted", count(tight.Number), small(tight.Thickness), count(brokenRibs(c)))).in(radiusWord(tight.Bend)),
-		number(Ribs, "ribs.verdict", "Will the ribs take their bends?", units.Count, float64(tight.Bend.Verdict), fromBending,
-			bendWorking("of rib # ", tight.Bend, d.RibStock, count(tight.Number))).in(verdictWord(tight.Bend)).by(Estimate),
+		number(Ribs, "ribs.verdict", "Will the ribs take their bends?", units.Count, float64(hard.Bend.Verdict), fromBending,
+			bendWorking("of rib # ", hard.Bend, d.RibStock, count(hard.Number))).in(verdictWord(hard.Bend)).by(Estimate),
 		blankRule(c),
 	}
 }

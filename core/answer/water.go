@@ -39,15 +39,16 @@ func waterNumbers(c core.Canoe) []Number {
 			working("boat #, # together # and cargo #", mass(a.Boat.Mass), many(len(a.Crew), "paddler", "paddlers"), mass(crewMass(a)), mass(a.Cargo.Mass))).by(Estimate),
 		lies("afloat.gm", "Stiffness upright, GM", units.Length, f.GM, fromStanding,
 			working("how fast the righting arm grows as the boat begins to heel; less than nothing, and she will not stay upright")),
-		lies("afloat.gmHigher", "GM with the crew 2 in (51 mm) higher", units.Length, a.GMLow, fromStanding,
-			working("# of people raised #", mass(crewMass(a)), small(afloat.CrewHeightStep))),
-		lies("afloat.gmLower", "GM with the crew 2 in (51 mm) lower", units.Length, a.GMHigh, fromStanding,
-			working("# of people lowered #", mass(crewMass(a)), small(afloat.CrewHeightStep))),
+		lies("afloat.gmHigher", "GM with the crew # higher", units.Length, a.GMCrewHigher, fromStanding,
+			working("# of people raised #", mass(crewMass(a)), small(afloat.CrewHeightStep))).naming(small(afloat.CrewHeightStep)),
+		lies("afloat.gmLower", "GM with the crew # lower", units.Length, a.GMCrewLower, fromStanding,
+			working("# of people lowered #", mass(crewMass(a)), small(afloat.CrewHeightStep))).naming(small(afloat.CrewHeightStep)),
 		lollNumber(f, lies),
 	}
+	freeboards := afloat.MarkedFreeboards()
 	for i, carried := range a.Carries {
-		n := number(OnTheWater, loads[i].key, loads[i].label, units.Mass, carried.Payload, fromFloating,
-			working("floated level, # with the boat's own #", mass(carried.Total), mass(a.Boat.Mass))).by(Estimate)
+		n := number(OnTheWater, loadKeys[i], "Load that leaves # of freeboard", units.Mass, carried.Payload, fromFloating,
+			working("floated level, # with the boat's own #", mass(carried.Total), mass(a.Boat.Mass))).naming(small(freeboards[i])).by(Estimate)
 		if carried.State != afloat.Floats {
 			n = n.absent(carried.State.String())
 		}
@@ -56,13 +57,8 @@ func waterNumbers(c core.Canoe) []Number {
 	return out
 }
 
-// loads names the marked freeboards, in the order of afloat.MarkedFreeboards.
-var loads = [...]struct{ key, label string }{
-	{"afloat.loadAtThreeInches", "Load that leaves 3 in (76 mm) of freeboard"},
-	{"afloat.loadAtFourInches", "Load that leaves 4 in (102 mm) of freeboard"},
-	{"afloat.loadAtSixInches", "Load that leaves 6 in (152 mm) of freeboard"},
-	{"afloat.loadAtEightInches", "Load that leaves 8 in (203 mm) of freeboard"},
-}
+// loadKeys are the loads' keys, in the order of afloat.MarkedFreeboards.
+var loadKeys = [...]string{"afloat.loadAtThreeInches", "afloat.loadAtFourInches", "afloat.loadAtSixInches", "afloat.loadAtEightInches"}
 
 func crewMass(a core.Afloat) float64 { return afloat.Total(a.Crew...).Mass }
 

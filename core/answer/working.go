@@ -58,15 +58,18 @@ func working(rule string, terms ...term) func(units.System) string {
 	if strings.Count(rule, "#") != len(terms) {
 		panic("answer: working and its terms do not match: " + rule)
 	}
-	return func(s units.System) string {
-		pieces := strings.Split(rule, "#")
-		var b strings.Builder
-		for i, p := range pieces {
-			b.WriteString(p)
-			if i < len(terms) {
-				b.WriteString(terms[i].text(s))
-			}
+	return func(s units.System) string { return filled(rule, terms, s) }
+}
+
+// filled is a rule with every # replaced by the next term.
+func filled(rule string, terms []term, s units.System) string {
+	pieces := strings.Split(rule, "#")
+	var b strings.Builder
+	for i, p := range pieces {
+		b.WriteString(p)
+		if i < len(terms) {
+			b.WriteString(terms[i].text(s))
 		}
-		return b.String()
 	}
+	return b.String()
 }

@@ -73,7 +73,7 @@ func TestGapsAreHeldByRule(t *testing.T) {
 	keys := map[string]bool{}
 	for _, h := range f.Held {
 		keys[h.Key] = true
-		assert.NotEmpty(t, h.Rule, h.Key)
+		assert.NotEmpty(t, h.Rule(units.Metric), h.Key)
 		assert.NotEmpty(t, h.Source, h.Key)
 		p, ok := design.Lookup(h.Key)
 		require.True(t, ok, h.Key)

@@ -1,13 +1,31 @@
 package record
 
-import "barkwright/core/design"
+import (
+	"fmt"
+
+	"barkwright/core/design"
+	"barkwright/core/units"
+)
 
 // Held is a parameter that the record says nothing of, and the rule that gave it.
 type Held struct {
 	Key string
 	// Value in the parameter's SI unit.
-	Value        float64
-	Rule, Source string
+	Value  float64
+	Source string
+}
+
+// Rule is the rule in words, with its numbers in the reader's units.
+func (h Held) Rule(s units.System) string {
+	r, ok := rules[h.Key]
+	if !ok {
+		return "the starting value"
+	}
+	numbers := make([]any, len(r.shown))
+	for i, n := range r.shown {
+		numbers[i] = n.Kind.Format(n.Value, s)
+	}
+	return fmt.Sprintf(r.words, numbers...)
 }
 
 // The proportions are medians of the seven measured canoes that the survey's
@@ -26,26 +44,41 @@ const (
 )
 
 // rule is how a parameter is held where nothing is recorded of it. at is nil where
-// the design's own rule, or its starting value, stands.
+// the design's own rule, or its starting value, stands. words has a %s for each number
+// shown.
 type rule struct {
 	at           func(design.Design) float64
 	words, cited string
+	shown        []design.Shown
+}
+
+// of is a rule that is a share of another number, inches one that is so far from it.
+func of(at func(design.Design) float64, share float64, words, cited string) rule {
+	return rule{at, words, cited, []design.Shown{{Kind: units.Ratio, Value: share}}}
+}
+
+func inches(length float64, words, cited string) rule {
+	return rule{words: words, cited: cited, shown: []design.Shown{{Kind: units.SmallLength, Value: length}}}
 }
 
 var rules = map[string]rule{
-	"length":           {words: "the starting boat's", cited: noSource},
-	"overhang":         {func(d design.Design) float64 { return overhangShare * d.Length }, "0.043 of the length overall", survey},
-	"beam":             {func(d design.Design) float64 { return beamShare * d.Length }, "0.181 of the length overall", survey},
-	"depth":            {func(d design.Design) float64 { return depthShare * d.Beam }, "0.437 of the beam inside the gunwales", survey},
-	"heelLength":       {func(d design.Design) float64 { return heelShare * d.Length }, "in proportion to the length, as in the starting boat", noSource},
-	"frameWidth":       {words: "0.76 of the beam inside the gunwales", cited: "Adney and Chapelle 1964, figure 106: 26 of 34 in"},
-	"frameLength":      {words: "14 in less than the gunwales", cited: "Adney and Chapelle 1964, figure 106: 170 of 184 in"},
-	"ribs":             {words: "one for every 4 in of the gunwales, an even number", cited: "Adney and Chapelle 1964, figure 109: 3.8 in between centres"},
-	"endHeight":        {words: "5 in over the end of the gunwale", cited: noSource},
-	"headSetback":      {words: "3 in, or less where the ends overhang little", cited: noSource},
+	"length": {words: "the starting boat's", cited: noSource},
+	"overhang": of(func(d design.Design) float64 { return overhangShare * d.Length }, overhangShare,
+		"%s of the length overall", survey),
+	"beam":  of(func(d design.Design) float64 { return beamShare * d.Length }, beamShare, "%s of the length overall", survey),
+	"depth": of(func(d design.Design) float64 { return depthShare * d.Beam }, depthShare, "%s of the beam inside the gunwales", survey),
+	"heelLength": {at: func(d design.Design) float64 { return heelShare * d.Length },
+		words: "in proportion to the length, as in the starting boat", cited: noSource},
+	"frameWidth": of(nil, design.FrameShare, "%s of the beam inside the gunwales", "Adney and Chapelle 1964, figure 106: 26 of 34 in"),
+	"frameLength": inches(design.FrameShorter, "%s less than the gunwales",
+		"Adney and Chapelle 1964, figure 106: 170 of 184 in"),
+	"ribs": inches(design.RibEvery, "one for every %s of the gunwales, an even number",
+		"Adney and Chapelle 1964, figure 109: 3.8 in between centres"),
+	"endHeight":        inches(design.HeadRise, "%s over the end of the gunwale", noSource),
+	"headSetback":      inches(design.HeadBack, "%s, or less where the ends overhang little", noSource),
 	"thwart1":          {words: "spread as by the usual number of thwarts", cited: "near the mean of " + survey},
 	"thwart2":          {words: "spread as by the usual number of thwarts", cited: "near the mean of " + survey},
-	"gunwaleEndHeight": {words: "7 1/2 in over the depth", cited: noSource},
+	"gunwaleEndHeight": inches(design.GunwaleEndRise, "%s over the depth", noSource),
 }
 
 // spoken are the parameters a record can speak to and so the ones whose rules are
@@ -76,9 +109,9 @@ func held(d design.Design, settled map[string]bool) []Held {
 		if settled[key] || unusedThwart(d, key) {
 			continue
 		}
-		h := Held{Key: key, Value: parameter(key).Get(&d), Rule: "the starting value", Source: noSource}
+		h := Held{Key: key, Value: parameter(key).Get(&d), Source: noSource}
 		if r, ok := rules[key]; ok {
-			h.Rule, h.Source = r.words, r.cited
+			h.Source = r.cited
 		}
 		list = append(list, h)
 	}

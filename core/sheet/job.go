@@ -145,7 +145,7 @@ func (s *stage) numbers(keys ...string) {
 				continue
 			}
 			s.raw("<div><dt>")
-			s.text(n.Label)
+			s.text(n.Label(s.System))
 			if n.Basis != answer.Computed {
 				s.raw(" ")
 				s.element("small", "("+string(n.Basis)+")")

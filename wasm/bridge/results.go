@@ -8,6 +8,7 @@ import (
 	"syscall/js"
 
 	"barkwright/core/answer"
+	"barkwright/core/units"
 	"barkwright/wasm/work"
 )
 
@@ -16,7 +17,8 @@ type output struct {
 	texts, changes []*slot
 	values, bases  []*data
 	working        js.Value // the fold with its working
-	change         string   // last shown
+	label          *slot
+	change         string // last shown
 }
 
 func (o *output) add(at js.Value) {
@@ -58,7 +60,7 @@ func (p *page) buildResults() {
 		body.WriteString(`<section class="step" id="` + id + `"><h2>` + escape.Replace(string(g)) + `</h2><div class="checks" data-checks="` + escape.Replace(string(g)) + `"></div><div class="numbers">`)
 		for _, n := range numbers {
 			if n.Group == g {
-				writeNumber(&body, n)
+				writeNumber(&body, n, p.work.System)
 			}
 		}
 		body.WriteString("</div>")
@@ -83,8 +85,8 @@ func (p *page) buildResults() {
 	p.listenWater()
 }
 
-func writeNumber(b *strings.Builder, n answer.Number) {
-	b.WriteString(`<details class="number" data-number="` + n.Key + `"><summary><span>` + escape.Replace(n.Label) +
+func writeNumber(b *strings.Builder, n answer.Number, s units.System) {
+	b.WriteString(`<details class="number" data-number="` + n.Key + `"><summary><span data-label>` + escape.Replace(n.Label(s)) +
 		`</span> <output data-result="` + n.Key + `"></output> <small data-change="` + n.Key + `"></small></summary><div class="working"></div></details>`)
 }
 
@@ -112,7 +114,8 @@ func (p *page) findOutputs(in js.Value) {
 		o.changes = append(o.changes, &slot{at: v, known: true})
 	})
 	each(in, "[data-number]", func(v js.Value) {
-		at(v.Get("dataset").Get("number").String()).working = v.Call("querySelector", ".working")
+		o := at(v.Get("dataset").Get("number").String())
+		o.working, o.label = v.Call("querySelector", ".working"), &slot{at: v.Call("querySelector", "[data-label]")}
 	})
 }
 
@@ -168,6 +171,9 @@ func (p *page) showThese(now, before []answer.Number) {
 			value = ""
 		}
 		o.change = work.Change(before[i], n, s)
+		if o.label != nil {
+			o.label.set(n.Label(s))
+		}
 		for i := range o.texts {
 			o.texts[i].set(text)
 			o.values[i].put(value)

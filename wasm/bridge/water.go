@@ -55,7 +55,7 @@ func (p *page) writeWater(b *strings.Builder) {
 	w := p.waters.of(p.work.Canoe)
 	b.WriteString(`<div class="numbers" id="water-numbers">`)
 	for _, n := range answer.Water(p.work.Canoe, w) {
-		writeNumber(b, n)
+		writeNumber(b, n, p.work.System)
 	}
 	b.WriteString("</div>")
 	for i, t := range answer.CurveTables(w) {

@@ -53,3 +53,8 @@ func root() string {
 	_, file, _, _ := runtime.Caller(0)
 	return filepath.Join(filepath.Dir(file), "..", "..", "..")
 }
+
+// Plain is text with its no-break spaces made plain ones.
+func Plain(text string) string {
+	return strings.NewReplacer("\u00a0", " ", "\u202f", " ").Replace(text)
+}
