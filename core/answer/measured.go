@@ -18,6 +18,11 @@ func measured(k record.Kind, v float64) Cell {
 	return num(v)
 }
 
+// between is the difference of two values as they show.
+func between(k units.Kind, from, to float64, s units.System) float64 {
+	return k.Shown(to, s) - k.Shown(from, s)
+}
+
 // MeasuredTable stands a boat beside what was measured.
 func MeasuredTable(rows []record.Row, s units.System) Table {
 	t := Table{
@@ -29,7 +34,7 @@ func MeasuredTable(rows []record.Row, s units.System) Table {
 	for _, r := range rows {
 		cells := []Cell{words(r.Datum.Named(s)), measured(r.Kind, r.Value), words("–"), words("–"), measured(r.Kind, r.Within()), words(r.State.String()), words("–"), words(noteOf(r.Datum))}
 		if r.State != record.SetAside {
-			cells[2], cells[3] = measured(r.Kind, r.Model), measured(r.Kind, r.Difference)
+			cells[2], cells[3] = measured(r.Kind, r.Model), measured(r.Kind, between(r.ValueKind(), r.Value, r.Model, s))
 		}
 		if r.Disagrees {
 			cells[5], cells[6] = words(r.State.String()+", disagrees"), measured(r.Kind, r.Others)
@@ -73,7 +78,7 @@ func PredictedTable(all []record.Prediction, s units.System) Table {
 		Columns: []Column{{"what", "Left out", units.Count}, {"value", "Measured", units.Length}, {"predicted", "Predicted", units.Length}, {"error", "Off by", units.Offset}},
 	}
 	for _, p := range all {
-		t.Rows = append(t.Rows, Row{Cells: []Cell{words(p.Datum.Named(s)), measured(p.Kind, p.Value), measured(p.Kind, p.Predicted), measured(p.Kind, p.Error)}})
+		t.Rows = append(t.Rows, Row{Cells: []Cell{words(p.Datum.Named(s)), measured(p.Kind, p.Value), measured(p.Kind, p.Predicted), measured(p.Kind, between(p.ValueKind(), p.Value, p.Predicted, s))}})
 	}
 	return t
 }
@@ -94,7 +99,7 @@ func MovedTable(moved []record.Change, s units.System) Table {
 
 // RibsMoved lists the ribs that are cut to another length than they were, and those
 // that only one of the two boats has.
-func RibsMoved(before, after core.Canoe) Table {
+func RibsMoved(before, after core.Canoe, s units.System) Table {
 	t := Table{
 		Key: "ribsmoved", Title: "Ribs that change",
 		Columns: []Column{{"rib", "Rib", units.Count}, {"before", "Was cut", units.Length}, {"after", "Cut now", units.Length}, {"change", "Change", units.Offset}, {"run", "Along the gunwale", units.Length}},
@@ -108,8 +113,8 @@ func RibsMoved(before, after core.Canoe) Table {
 		is, has := ribOf(after, n)
 		r := Row{Part: RibPart(n)}
 		switch {
-		case had && has && units.Length.Format(was.Length, units.Imperial16) != units.Length.Format(is.Length, units.Imperial16):
-			r.Cells = []Cell{whole(n), num(was.Length), num(is.Length), num(is.Length - was.Length), num(is.Run)}
+		case had && has && between(units.Length, was.Length, is.Length, s) != 0:
+			r.Cells = []Cell{whole(n), num(was.Length), num(is.Length), num(between(units.Length, was.Length, is.Length, s)), num(is.Run)}
 		case had && !has:
 			r.Part = ""
 			r.Cells = []Cell{whole(n), num(was.Length), words("none"), words("–"), num(was.Run)}

@@ -1,6 +1,7 @@
 package answer_test
 
 import (
+	"math"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -24,7 +25,7 @@ func TestReadingsMoveTheRibsNearThem(t *testing.T) {
 	require.Empty(t, rebuilt.Conflicts)
 	after := core.Evaluate(rebuilt.Design)
 	assert.InDelta(t, clear+0.5*units.Inch, after.Frame.Thwarts[1].Shoulder, units.Inch/32, "half of a tape's sixteenth")
-	table := answer.RibsMoved(before, after)
+	table := answer.RibsMoved(before, after, units.Imperial16)
 	require.NotEmpty(t, table.Rows)
 	most, at := 0.0, 0.0
 	for _, r := range table.Rows {
@@ -45,7 +46,7 @@ func TestReadingsMoveTheRibsNearThem(t *testing.T) {
 func TestRibsOfOneBoatOnlyAreListed(t *testing.T) {
 	few, many := core.Evaluate(check.With(t, "ribs", 43.0)), core.Evaluate(check.With(t, "ribs", 46.0))
 	only := func(before, after core.Canoe, column int) (numbers []float64) {
-		for _, r := range answer.RibsMoved(before, after).Rows {
+		for _, r := range answer.RibsMoved(before, after, units.Imperial16).Rows {
 			if r.Cells[column].Text == "none" {
 				numbers = append(numbers, r.Cells[0].Value)
 			}
@@ -56,7 +57,7 @@ func TestRibsOfOneBoatOnlyAreListed(t *testing.T) {
 	assert.Equal(t, []float64{0}, only(few, many, 2), "the one under the middle thwart")
 	assert.Equal(t, []float64{0}, only(many, few, 1))
 	assert.Equal(t, []float64{22, 23}, only(many, few, 2))
-	assert.Empty(t, answer.RibsMoved(few, few).Rows)
+	assert.Empty(t, answer.RibsMoved(few, few, units.Imperial16).Rows)
 }
 
 func TestMeasuredTables(t *testing.T) {
@@ -70,6 +71,10 @@ func TestMeasuredTables(t *testing.T) {
 		require.NotEmpty(t, table.Rows, table.Key)
 		for _, r := range table.Rows {
 			require.Len(t, r.Cells, len(table.Columns))
+			if table.Key == "measured" && r.Cells[2].Text == "" {
+				// Whole millimetres show: the difference is of those.
+				assert.Equal(t, math.Round(r.Cells[2].Value*1000)-math.Round(r.Cells[1].Value*1000), math.Round(r.Cells[3].Value*1e9)/1e6, r.Cells[0].Text)
+			}
 		}
 	}
 }

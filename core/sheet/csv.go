@@ -5,6 +5,7 @@ import (
 	"io"
 	"strconv"
 	"strings"
+	"unicode"
 
 	"barkwright/core/answer"
 	"barkwright/core/units"
@@ -116,14 +117,42 @@ func record(b *bufio.Writer, fields []string) {
 	b.WriteString("\r\n")
 }
 
-// field quotes where RFC 4180 asks for it. Text that a spreadsheet would run as a
-// formula gets an apostrophe before it; plain numbers do not.
+// field quotes where RFC 4180 asks for it, and where a spreadsheet that parts cells
+// at semicolons would part one. Text that a spreadsheet would run as a formula gets
+// an apostrophe before it; plain numbers do not.
 func field(s string) string {
-	if _, err := strconv.ParseFloat(s, 64); err != nil && s != "" && strings.ContainsRune("=+-@\t\r\n", rune(s[0])) {
-		s = "'" + s
+	if _, err := strconv.ParseFloat(s, 64); err != nil {
+		s = guarded(s)
 	}
-	if strings.ContainsAny(s, "\",\r\n") {
+	if strings.ContainsAny(s, "\",;\r\n\t") {
 		return `"` + strings.ReplaceAll(s, `"`, `""`) + `"`
 	}
 	return s
+}
+
+// formulas begin what spreadsheets run, in the full width of East Asian letters too,
+// and parting is what some of them part cells at, quoted or not: OWASP, CSV Injection.
+const (
+	formulas = "=+-@＝＋－＠"
+	parting  = ";\t\r\n"
+)
+
+// guarded puts an apostrophe before every place where a cell might begin as a
+// formula, spaces and signs that do not show before it left out of account.
+func guarded(s string) string {
+	var b strings.Builder
+	begins := true
+	for i, r := range s {
+		switch {
+		case begins && (strings.ContainsRune(formulas, r) || i == 0 && strings.ContainsRune(parting, r)):
+			b.WriteByte('\'')
+			begins = strings.ContainsRune(parting, r)
+		case strings.ContainsRune(parting, r):
+			begins = true
+		case !unicode.IsSpace(r) && !unicode.Is(unicode.Cf, r):
+			begins = false
+		}
+		b.WriteRune(r)
+	}
+	return b.String()
 }

@@ -78,7 +78,31 @@ func TestCSVRunsNothing(t *testing.T) {
 		}
 		assert.Equal(t, "-0.08890", lines[1][3])
 		// Quoted line ends are read back without their carriage return by the library.
-		assert.Equal(t, strings.ReplaceAll(name, "\r", ""), strings.ReplaceAll(strings.TrimPrefix(lines[1][0], "'"), "\r", ""))
+		assert.Equal(t, strings.ReplaceAll(name, "\r", ""), strings.NewReplacer("\r", "", "'", "").Replace(lines[1][0]))
+	}
+}
+
+// A spreadsheet that parts cells at semicolons, tabs or line ends, quotes or none, and
+// trims them, finds no formula either; what is not at a cell's beginning stays as it is.
+func TestCSVGuardsEveryParting(t *testing.T) {
+	for name, want := range map[string]string{
+		"Rose;=1+1":              "Rose;'=1+1",
+		" =1+1":                  " '=1+1",
+		"\u00a0\u200b@SUM(A1)":   "\u00a0\u200b'@SUM(A1)",
+		"a; -2+3;+4":             "a; '-2+3;'+4",
+		"a\t=1":                  "a\t'=1",
+		"a\n+1":                  "a\n'+1",
+		"＝1+1":                   "'＝1+1",
+		";=1":                    "';'=1",
+		"half-beam = 16; 2 - 1":  "half-beam = 16; 2 - 1",
+		"Heron Cove; first boat": "Heron Cove; first boat",
+	} {
+		var b strings.Builder
+		table := answer.Table{Columns: []answer.Column{{Label: "A"}}, Rows: []answer.Row{{Cells: []answer.Cell{{Text: "b"}}}}}
+		require.NoError(t, sheet.CSV(&b, name, table, units.Imperial16))
+		lines, err := csv.NewReader(strings.NewReader(b.String())).ReadAll()
+		require.NoError(t, err)
+		assert.Equal(t, want, lines[1][0], "%q", name)
 	}
 }
 

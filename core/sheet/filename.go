@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"regexp"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -9,6 +10,10 @@ import (
 // mostFileName is how long the boat's part of a file's name may be, bytes: with the
 // rest of the name it stays clear of the 255 that file systems take.
 const mostFileName = 150
+
+// reserved are the names that Windows keeps for devices, whatever ending they have:
+// Microsoft, Naming Files, Paths, and Namespaces.
+var reserved = regexp.MustCompile(`(?i)^(con|prn|aux|nul|(com|lpt)[0-9])$`)
 
 // FileName names a file that is handed over: the boat's name, what of it the file
 // holds if not all, and the ending. Letters and digits of every script stay, with
@@ -34,8 +39,12 @@ func FileName(boat, part, ending string) string {
 	if b.Len() == 0 {
 		b.WriteString("canoe")
 	}
+	name := b.String()
 	if part != "" {
-		b.WriteString("-" + part)
+		name += "-" + part
 	}
-	return b.String() + "." + ending
+	if reserved.MatchString(name) {
+		name = "canoe-" + name
+	}
+	return name + "." + ending
 }

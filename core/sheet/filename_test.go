@@ -26,6 +26,14 @@ func TestFileName(t *testing.T) {
 		{"قَارِب\u202e", "", "قَارِب.json"}, // the vowels' marks stay, what turns the text round does not
 		{"e\u0301te\u0301", "", "e\u0301te\u0301.json"},
 		{"\u0301x\xff-y", "", "x-y.json"},
+		{"CON", "", "canoe-CON.json"}, // Windows keeps these for devices: Microsoft, Naming Files, Paths, and Namespaces
+		{"nul", "", "canoe-nul.json"},
+		{" Aux.", "", "canoe-Aux.json"},
+		{"lpt9", "", "canoe-lpt9.json"},
+		{"COM0", "", "canoe-COM0.json"},
+		{"con", "ribs", "con-ribs.json"},
+		{"Connie", "", "Connie.json"},
+		{"com10", "", "com10.json"},
 	} {
 		assert.Equal(t, row.want, sheet.FileName(row.boat, row.part, "json"), "%q", row.boat)
 	}

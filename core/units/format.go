@@ -26,7 +26,9 @@ func (k Kind) Format(v float64, s System) string {
 
 // Rough is Format for an estimate, no finer than it is good for: lengths to a
 // quarter inch or 5 mm, and masses of ten pounds or kilograms and more to whole ones.
-func (k Kind) Rough(v float64, s System) string {
+func (k Kind) Rough(v float64, s System) string { return k.Format(k.rough(v, s), s) }
+
+func (k Kind) rough(v float64, s System) float64 {
 	step := 0.0
 	switch {
 	case (k == Length || k == Offset) && s == Metric:
@@ -36,9 +38,9 @@ func (k Kind) Rough(v float64, s System) string {
 	case k == Mass && math.Abs(v) >= 10*k.in(s).si:
 		step = k.in(s).si
 	default:
-		return k.Format(v, s)
+		return v
 	}
-	return k.Format(math.Round(v/step)*step, s)
+	return math.Round(v/step) * step
 }
 
 // FormatASCII is Format in plain ASCII, for tables of comma-separated values.
@@ -121,29 +123,38 @@ func (u unit) split(v float64, s System) (negative bool, f fraction) {
 // end, and whether what is shown is below zero.
 func (u unit) digits(v float64) (negative bool, text string) {
 	x := v/u.si + u.zero
+	text = roundedText(math.Abs(x), u.placesOf(x))
+	return x < 0 && text != "0", text
+}
+
+// placesOf is how many decimals of x, in the unit, are shown.
+func (u unit) placesOf(x float64) int {
 	places := u.places
 	if u.style == figures {
 		for size := math.Abs(x); size >= 1 && places > 0; size /= 10 {
 			places--
 		}
 	}
-	text = roundedText(math.Abs(x), places)
-	return x < 0 && text != "0", text
+	return places
 }
 
 // roundedText writes x >= 0 to the given decimals, halves up, without zeros at
 // the end.
 func roundedText(x float64, places int) string {
-	// A value meant as a half may stand a last bit below it: six digits beyond
-	// the last printed one are settled first.
-	const guard = 1e6
-	scale := math.Pow10(places)
-	n := math.Round(math.Round(x*scale*guard) / guard)
-	text := strconv.FormatFloat(n/scale, 'f', places, 64)
+	text := strconv.FormatFloat(roundedNumber(x, places), 'f', places, 64)
 	if places > 0 {
 		text = strings.TrimRight(strings.TrimRight(text, "0"), ".")
 	}
 	return text
+}
+
+// roundedNumber rounds x >= 0 to the given decimals, halves up.
+func roundedNumber(x float64, places int) float64 {
+	// A value meant as a half may stand a last bit below it: six digits beyond
+	// the last printed one are settled first.
+	const guard = 1e6
+	scale := math.Pow10(places)
+	return math.Round(math.Round(x*scale*guard)/guard) / scale
 }
 
 // Shows tells whether v can be written as a number.

@@ -20,6 +20,7 @@ import (
 // Picture is what a display list is shown on.
 type Picture interface {
 	Show(scene.List)
+	Print(scene.List)
 	Size() scene.Size
 }
 
@@ -34,6 +35,7 @@ func Start(picture Picture) {
 		unfoldedWorkings: map[string]bool{},
 		checksAt:         map[answer.Group]js.Value{},
 	}
+	p.readout.at = p.id("readout")
 	p.recall()
 	p.work = p.shelf.InHand()
 	p.buildHeadline()
@@ -91,9 +93,11 @@ type page struct {
 	work     *work.Work // the one in hand
 	view     scene.View
 	list     scene.List
+	printing bool  // the picture is the printer's
 	drag     *drag // the handle in hand, or nil
 	pull     *pull // the picture in hand, or nil
-	aboard   *int  // the paddlers whose folds show, nil before any
+	readout  slot
+	aboard   *int // the paddlers whose folds show, nil before any
 	waters   waters
 	// recorded and readings are the lists of measurements; measured is the notebook
 	// whose tables show and measuredIn its units, builtFor the design that what moved
@@ -111,6 +115,7 @@ type page struct {
 	unfoldedWorkings map[string]bool
 	checksAt         map[answer.Group]js.Value
 	folds            []*fold
+	verdicts         map[string]string // last told to those who listen, by the checks' keys
 	// before are the numbers compared with, of beforeDesign.
 	before       []answer.Number
 	beforeDesign design.Design

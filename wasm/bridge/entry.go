@@ -25,6 +25,8 @@ func (p *page) typed(c *control, text string, done bool) {
 		c.unread = true
 		c.fault.set(err.Error())
 		c.echo.set("")
+		c.markWrong()
+		p.sayWrong(c.param.Label, err.Error())
 		p.showNotBuilt()
 		return
 	}

@@ -19,10 +19,7 @@ func (p *page) showNotBuilt() {
 		return
 	}
 	f := p.work.Faults[0]
-	label := f.Key
-	if param, ok := design.Lookup(f.Key); ok {
-		label = param.Label
-	}
+	label := labelOf(f.Key)
 	setHTML(line, `Not built. <b>`+escape.Replace(label)+`:</b> `+escape.Replace(f.Message(p.work.System))+
 		more(len(p.work.Faults)-1)+` The boat shown is the last one that could be. <button type="button" data-go="`+escape.Replace(f.Key)+`">Go there</button>`)
 	line.Set("hidden", false)

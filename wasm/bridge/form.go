@@ -73,10 +73,7 @@ func (p *page) showControls() {
 		if !c.unread {
 			c.fault.set(p.faultText(key))
 		}
-		if wrong := c.fault.text != ""; wrong != c.wrong {
-			c.input.Call("setAttribute", "aria-invalid", wrong)
-			c.wrong = wrong
-		}
+		c.markWrong()
 	}
 	for _, key := range []string{"name", "notes"} {
 		field := p.id(key)
@@ -85,6 +82,7 @@ func (p *page) showControls() {
 			field.Set("value", text)
 		}
 		setText(p.id(key+"-fault"), p.faultText(key))
+		setWrong(field, p.faultText(key))
 	}
 	p.showCrew()
 	p.showThwarts()
@@ -92,6 +90,31 @@ func (p *page) showControls() {
 	p.showNotBuilt()
 	p.id("undo").Set("disabled", !p.work.CanUndo())
 	p.id("redo").Set("disabled", !p.work.CanRedo())
+}
+
+// markWrong marks the field of a control as wrong where a fault stands at it: the
+// typed one, or the list there is to choose from.
+func (c *control) markWrong() {
+	wrong := c.fault.text != ""
+	if wrong == c.wrong {
+		return
+	}
+	c.wrong = wrong
+	field := c.typed
+	if field.IsNull() {
+		field = c.input
+	}
+	setWrong(field, c.fault.text)
+}
+
+// setWrong marks a field as wrong where there is a fault; its aria-describedby names
+// where that stands.
+func setWrong(field js.Value, fault string) {
+	if fault == "" {
+		field.Call("removeAttribute", "aria-invalid")
+		return
+	}
+	field.Call("setAttribute", "aria-invalid", "true")
 }
 
 func (p *page) showControl(c *control, v float64) {

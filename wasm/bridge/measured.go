@@ -215,7 +215,7 @@ func (p *page) bringToReadings() {
 	for _, c := range r.Conflicts {
 		notes = append(notes, c.Message)
 	}
-	ribs := answer.RibsMoved(r.Before, r.After)
+	ribs := answer.RibsMoved(r.Before, r.After, p.work.System)
 	switch {
 	case !r.Builds:
 		notes = append(notes, "The boat cannot be built to these readings as they stand, so no rib is given.")

@@ -84,8 +84,7 @@ func (p *page) measureEntered(m *measures, r *measureRow, i int, f work.Field) {
 	m.dress(r, i, p.work.System)
 	p.showSaid()
 	if r.Bad[f] != "" {
-		// The focus is on its way to another field: those who listen are told here.
-		setText(p.id("status"), r.Bad[f])
+		p.sayWrong(fieldNames[f], r.Bad[f])
 	}
 }
 

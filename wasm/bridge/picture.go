@@ -6,6 +6,7 @@ import (
 	"syscall/js"
 
 	"barkwright/core/afloat"
+	"barkwright/core/bark"
 	"barkwright/wasm/scene"
 )
 
@@ -27,6 +28,7 @@ func (p *page) drawIn(size scene.Size) {
 		p.view.Load = &scene.Load{Height: f.Upright.Plane.Height, Slope: f.Upright.Plane.Slope}
 	}
 	p.view = p.view.Clamp(size)
+	p.readOut("off")
 	p.id("view").Call("toggleAttribute", "data-near", p.view.Zoom > 1)
 	if p.view.Flat = nil; p.showsBark() {
 		if p.view.Flat = p.pictured(); p.view.Flat == nil {
@@ -34,11 +36,35 @@ func (p *page) drawIn(size scene.Size) {
 		}
 	}
 	p.list = scene.Draw(p.work.Canoe, p.view, size)
-	p.picture.Show(p.list)
+	// To the page the paper is a window of another size.
+	if !p.printing {
+		p.picture.Show(p.list)
+	}
+}
+
+// printPicture gives the printer the whole of the picture, at the size of a sheet and
+// without what only a finger has a use for.
+func (p *page) printPicture() {
+	v := scene.View{State: p.view.State, Zoom: 1, System: p.work.System, Load: p.view.Load, Measured: p.view.Measured, Up: p.view.Up}
+	if p.showsBark() {
+		if !p.skin.picture.holds(p.work.Canoe.Design) {
+			p.skin.lay(&p.skin.picture, p.work.Canoe, bark.ForPicture)
+		}
+		v.Flat = p.skin.picture.flat
+	}
+	p.picture.Print(scene.Draw(p.work.Canoe, v, figureSize))
 }
 
 func (p *page) listenPicture() {
 	p.on(js.Global(), "resize", func(js.Value) { p.draw() })
+	p.on(js.Global(), "beforeprint", func(js.Value) {
+		p.printPicture()
+		p.printing = true
+	})
+	p.on(js.Global(), "afterprint", func(js.Value) {
+		p.printing = false
+		p.draw()
+	})
 	hit := p.id("hit")
 	p.on(hit, "pointerdown", p.pointerDown)
 	p.on(hit, "pointermove", p.pointerMove)
@@ -141,6 +167,15 @@ func (p *page) touch(name string) {
 		return
 	}
 	p.view.Touched = name
+	p.readOut("polite")
+	p.markRows()
+	p.draw()
+}
+
+// readOut says of the part touched what it is now. It is spoken where the part is
+// new, and only shown where the boat or the units are.
+func (p *page) readOut(live string) {
+	name := p.view.Touched
 	text := scene.Readout(p.work.Canoe, name, p.work.System)
 	if text == "" {
 		text = scene.ReadMeasured(p.view.Measured, name, p.work.System)
@@ -148,9 +183,11 @@ func (p *page) touch(name string) {
 	if text == "" {
 		text = "Touch a part of the boat to read it."
 	}
-	setText(p.id("readout"), text)
-	p.markRows()
-	p.draw()
+	if text == p.readout.text {
+		return
+	}
+	p.readout.live(live)
+	p.readout.set(text)
 }
 
 func (p *page) markRows() {

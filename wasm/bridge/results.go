@@ -36,7 +36,7 @@ var basisMarks = map[answer.Basis]string{answer.Computed: "●●●●", answer
 func (p *page) buildHeadline() {
 	var head strings.Builder
 	for _, key := range answer.Headline() {
-		head.WriteString(`<p class="figure"><span>` + escape.Replace(shortLabels[key]) + `</span> <output data-result="` + key + `"></output> <small data-change="` + key + `"></small></p>`)
+		head.WriteString(`<p class="figure"><span>` + escape.Replace(shortLabels[key]) + `</span> <output aria-live="off" data-result="` + key + `"></output> <small data-change="` + key + `"></small></p>`)
 	}
 	head.WriteString(`<p class="checks" id="head-checks"></p>`)
 	p.id("headline").Set("innerHTML", head.String())
@@ -87,7 +87,7 @@ func (p *page) buildResults() {
 
 func writeNumber(b *strings.Builder, n answer.Number, s units.System) {
 	b.WriteString(`<details class="number" data-number="` + n.Key + `"><summary><span data-label>` + escape.Replace(n.Label(s)) +
-		`</span> <output data-result="` + n.Key + `"></output> <small data-change="` + n.Key + `"></small></summary><div class="working"></div></details>`)
+		`</span> <output aria-live="off" data-result="` + n.Key + `"></output> <small data-change="` + n.Key + `"></small></summary><div class="working"></div></details>`)
 }
 
 func writeFold(b *strings.Builder, t answer.Table) {
@@ -226,19 +226,4 @@ func setHTML(at js.Value, html string) {
 	}
 	at.Set("shownHTML", html)
 	at.Set("innerHTML", html)
-}
-
-// say tells those who listen what changed, once the control rests.
-func (p *page) say() {
-	if len(p.work.Faults) > 0 {
-		setText(p.id("status"), "Not changed: "+p.work.Faults[0].Message(p.work.System))
-		return
-	}
-	var said []string
-	for _, key := range answer.Headline() {
-		if o := p.outputs[key]; o.change != "" {
-			said = append(said, shortLabels[key]+" "+o.texts[0].text)
-		}
-	}
-	setText(p.id("status"), strings.Join(said, ", "))
 }

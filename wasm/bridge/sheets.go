@@ -39,7 +39,7 @@ const sheetRowHTML = `<tbody data-sheet="%[1]d" hidden><tr><th scope="row">%[2]d
 <td><input type="text" id="%[3]s" aria-label="Sheet %[2]d, width" aria-describedby="%[3]s-fault sheet%[2]d-echo"></td>
 <td><input type="text" id="%[4]s" aria-label="Sheet %[2]d, length" aria-describedby="%[4]s-fault sheet%[2]d-echo"></td>
 <td><button type="button" aria-label="Take sheet %[2]d off the list">✕</button></td></tr>
-<tr><td colspan="4"><output class="echo" id="sheet%[2]d-echo"></output><p class="fault" id="%[3]s-fault"></p><p class="fault" id="%[4]s-fault"></p></td></tr></tbody>`
+<tr><td colspan="4"><output aria-live="off" class="echo" id="sheet%[2]d-echo"></output><p class="fault" id="%[3]s-fault"></p><p class="fault" id="%[4]s-fault"></p></td></tr></tbody>`
 
 // listenSheets writes the rows of the list, hidden until they are needed, and
 // answers them.
@@ -94,6 +94,7 @@ func (p *page) showSheets() {
 				side.input.Set("value", units.Length.Format(v, p.work.System))
 			}
 			side.fault.set(p.faultText(side.key))
+			setWrong(side.input, side.fault.text)
 		}
 	}
 }
@@ -110,6 +111,8 @@ func (p *page) sheetTyped(i, k int, done bool) {
 	case err != nil && done:
 		side.unread = true
 		side.fault.set(err.Error())
+		setWrong(side.input, side.fault.text)
+		p.sayWrong(side.input.Call("getAttribute", "aria-label").String(), err.Error())
 	case done:
 		side.unread = false
 		s := p.work.Entered.OnHand.Sheets[i]

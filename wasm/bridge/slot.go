@@ -10,6 +10,7 @@ type slot struct {
 	at    js.Value
 	text  string
 	known bool
+	how   string // it is spoken, "" before live
 }
 
 func (s *slot) set(text string) {
@@ -18,6 +19,14 @@ func (s *slot) set(text string) {
 	}
 	s.at.Set("textContent", text)
 	s.text, s.known = text, true
+}
+
+// live says how a change of the text is spoken: aria-live's word.
+func (s *slot) live(how string) {
+	if s.how != how {
+		s.at.Call("setAttribute", "aria-live", how)
+		s.how = how
+	}
 }
 
 // data is a slot for an attribute data-name.

@@ -68,7 +68,7 @@ func (p *page) writeWater(b *strings.Builder) {
 			`</p><figure class="chart"></figure><details class="twin"><summary>` + title + `, in numbers</summary><div class="scroll" tabindex="0" role="region" aria-label="` + title + `"></div></details></details>`)
 	}
 	b.WriteString(`<details class="sheet" data-curve="heeled"><summary>Section heeled over</summary><p class="help">Seen from astern, heeled to starboard with the load fixed in the boat. The arm between the middle of all the weight and that of the water pushed aside is what brings her back.</p>` +
-		`<label class="heel">Heel <input type="range" id="heel" min="0" max="` + strconv.Itoa(mostHeelShown) + `" step="1" value="` + strconv.Itoa(firstHeel) + `"> <output for="heel" id="heel-shown"></output></label><figure class="chart"></figure></details>`)
+		`<label class="heel">Heel <input type="range" id="heel" min="0" max="` + strconv.Itoa(mostHeelShown) + `" step="1" value="` + strconv.Itoa(firstHeel) + `"> <output aria-live="off" for="heel" id="heel-shown"></output></label><figure class="chart"></figure></details>`)
 }
 
 func (p *page) listenWater() {

@@ -45,10 +45,6 @@ func New() *Painter {
 		p.useTwin()
 		return nil
 	}))
-	js.Global().Call("addEventListener", "beforeprint", js.FuncOf(func(js.Value, []js.Value) any {
-		p.writeTwin()
-		return nil
-	}))
 	return p
 }
 
@@ -71,12 +67,15 @@ func (p *Painter) Show(l scene.List) {
 	}
 	p.list = l
 	if p.canvas == nil {
-		p.writeTwin()
+		p.writeTwin(l, p.palette)
 		p.counted()
 		return
 	}
 	p.canvas.show(l)
 }
+
+// Print gives the printer a list, in the colours of paper, until the next Show.
+func (p *Painter) Print(l scene.List) { p.writeTwin(l, scene.Print()) }
 
 // Run plays pictures until the page closes and never returns: callbacks into Go
 // die with main.
@@ -102,16 +101,16 @@ func (p *Painter) useTwin() {
 	document.Call("getElementById", "picture-note").Set("textContent",
 		"This browser gives the page no WebGL, so the picture is drawn as SVG. Every number is the same.")
 	if len(p.list.Ops) > 0 {
-		p.writeTwin()
+		p.writeTwin(p.list, p.palette)
 		p.counted()
 	}
 }
 
-// writeTwin puts the list into the page as SVG: the picture itself without
+// writeTwin puts a list into the page as SVG: the picture itself without
 // WebGL, and always what the printer gets.
-func (p *Painter) writeTwin() {
+func (p *Painter) writeTwin(l scene.List, palette scene.Palette) {
 	var b strings.Builder
-	if err := (scene.SVG{Palette: p.palette, ID: "picture"}).Write(&b, p.list); err != nil {
+	if err := (scene.SVG{Palette: palette, ID: "picture"}).Write(&b, l); err != nil {
 		panic("paint: a strings.Builder does not fail")
 	}
 	js.Global().Get("document").Call("getElementById", "twin").Set("innerHTML", b.String())

@@ -1,14 +1,13 @@
 package work
 
 import (
-	"math"
-
 	"barkwright/core/answer"
 	"barkwright/core/units"
 )
 
 // Change is how a number moved since the control in hand was taken up, with its
-// sign; empty where it did not, or is still being worked out.
+// sign: the difference of what is shown then and now, at both ends of a range. It is
+// empty where that did not move, or is still being worked out.
 func Change(before, now answer.Number, s units.System) string {
 	if now.NotYet() || before.NotYet() {
 		return ""
@@ -19,17 +18,24 @@ func Change(before, now answer.Number, s units.System) string {
 		}
 		return ""
 	}
-	if before.Kind.Format(before.Value, s) == now.Kind.Format(now.Value, s) {
-		return ""
+	difference := now.Kind.Difference
+	if now.Basis == answer.Estimate {
+		difference = now.Kind.RoughDifference
 	}
-	diff := now.Value - before.Value
-	text, sign := now.Kind.Format(math.Abs(diff), s), "+"
-	switch {
-	case text == now.Kind.Format(0, s):
-		// Under half a step, though the two round to different ones.
-		return ""
-	case diff < 0:
-		sign = "−"
+	if now.Low == now.High && before.Low == before.High {
+		return difference(before.Value, now.Value, s)
 	}
-	return sign + text
+	low, high := difference(before.Low, now.Low, s), difference(before.High, now.High, s)
+	if low == high {
+		return low
+	}
+	return orNone(low) + " to " + orNone(high)
+}
+
+// orNone says of an end of a range that it stayed.
+func orNone(difference string) string {
+	if difference == "" {
+		return "0"
+	}
+	return difference
 }

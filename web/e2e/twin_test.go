@@ -1,13 +1,20 @@
 package e2e
 
 import (
+	"regexp"
+	"strings"
 	"testing"
 
+	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/cdproto/page"
 	"github.com/chromedp/chromedp"
 	"github.com/chromedp/chromedp/kb"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"barkwright/core"
+	"barkwright/core/design"
+	"barkwright/wasm/scene"
 )
 
 // followsTheSlider holds for a page without Ebitengine: the line that says so,
@@ -57,13 +64,43 @@ func TestLostContextKeepsTheBoat(t *testing.T) {
 	}
 }
 
-// The printer gets the SVG, which is sharp, and not the canvas.
+// The printer gets the whole drawing, sharp, in its own colours and without handles,
+// whatever part of it the window shows.
 func TestPrintUsesTheTwin(t *testing.T) {
-	p := open(t, desktop)
-	eval[bool](p, `addEventListener('beforeprint', () => { window.atPrinting = document.querySelectorAll('#twin svg path').length; }), true`)
-	res, err := chromedp.Call(p.ctx, page.PrintToPDF, page.PrintToPDFParams{})
-	require.NoError(t, err)
-	assert.NotEmpty(t, res.Data)
-	assert.Positive(t, eval[int](p, `window.atPrinting || 0`), "written before printing")
-	assert.Equal(t, "none", eval[string](p, `getComputedStyle(document.getElementById('twin')).display`), "and not shown on the screen")
+	for _, flags := range [][]string{nil, {"disable-3d-apis"}} {
+		p := open(t, desktop, flags...)
+		p.press(`[data-view="finished"]`)
+		p.press(`[data-look="in"]`)
+		eval[bool](p, `addEventListener('beforeprint', () => { dispatchEvent(new Event('resize')); window.atPrinting = document.getElementById('twin').innerHTML; }), true`)
+		res, err := chromedp.Call(p.ctx, page.PrintToPDF, page.PrintToPDFParams{})
+		require.NoError(t, err)
+		assert.NotContains(t, string(res.Data), "/Subtype /Image", "no raster on the paper")
+		printed := eval[string](p, `window.atPrinting`)
+		assert.Contains(t, printed, "<path")
+		colours := map[string]bool{}
+		for _, c := range scene.Print() {
+			colours[c.Hex()] = true
+		}
+		for _, c := range regexp.MustCompile(`#[0-9a-f]{6}`).FindAllString(printed, -1) {
+			assert.True(t, colours[c], c)
+		}
+		// A handle would add its parts: the same picture, drawn here, has none.
+		var b strings.Builder
+		c := core.Evaluate(design.Default())
+		f := c.Afloat.Floated.Upright.Plane
+		v := scene.View{State: scene.Finished, Zoom: 1, Load: &scene.Load{Height: f.Height, Slope: f.Slope}}
+		require.NoError(t, scene.SVG{Palette: scene.Print(), ID: "x"}.Write(&b, scene.Draw(c, v, scene.Size{Width: 718, Height: 330, Letter: 16})))
+		assert.Equal(t, strings.Count(b.String(), "<path"), strings.Count(printed, "<path"))
+
+		_, err = chromedp.Call(p.ctx, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Media: "print"})
+		require.NoError(t, err)
+		assert.True(t, eval[bool](p, `[...document.querySelectorAll('#view canvas')].every(c => getComputedStyle(c).display === 'none')`))
+		if flags == nil {
+			box := eval[[]float64](p, `(([svg, view]) => [svg.width / svg.height, svg.right - view.right, svg.bottom - view.bottom])(['#twin svg', '#view'].map(s => document.querySelector(s).getBoundingClientRect()))`)
+			assert.InDelta(t, 718.0/330, box[0], 0.02, "not squeezed")
+			assert.LessOrEqual(t, box[1], 1.0, "not cut at the right")
+			assert.LessOrEqual(t, box[2], 1.0, "nor below")
+		}
+		p.take()
+	}
 }

@@ -38,6 +38,10 @@ func TestAssemble(t *testing.T) {
 
 	assert.Less(t, strings.Index(text, `id="form"`), strings.Index(text, `id="wasm"`), "markup shows before the program is read")
 	assert.Contains(t, text, `content="default-src 'none';`)
+	policy := regexp.MustCompile(`script-src ([^;]*);`).FindStringSubmatch(text)
+	require.NotNil(t, policy)
+	assert.NotContains(t, policy[1], "unsafe-inline")
+	assert.Len(t, regexp.MustCompile(`'sha256-[A-Za-z0-9+/]{43}='`).FindAllString(policy[1], -1), strings.Count(text, "<script>"))
 }
 
 // No part of ours may ask for anything: each of these must be refused.

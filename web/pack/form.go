@@ -71,7 +71,7 @@ func writeControl(b *strings.Builder, p design.Param) {
 	}
 	if p.Options != nil {
 		fmt.Fprintf(b, `<div class="control wide" data-control="%[1]s"><label for="%[1]s">%[2]s</label>
-<select id="%[1]s" name="%[1]s">`, key, label)
+<select id="%[1]s" name="%[1]s" aria-describedby="%[1]s-fault">`, key, label)
 		for i, o := range p.Options {
 			fmt.Fprintf(b, `<option value="%d">%s</option>`, i, html.EscapeString(o))
 		}
@@ -86,7 +86,7 @@ func writeControl(b *strings.Builder, p design.Param) {
 <button type="button" data-step="-1" aria-label="%[2]s, one step less">−</button>
 <input type="range" class="slide" id="%[1]s" name="%[1]s" min="%[3]s" max="%[4]s" step="%[5]s" value="%[6]s">
 <button type="button" data-step="1" aria-label="%[2]s, one step more">+</button>
-<output class="echo" id="%[1]s-echo" for="%[1]s"></output><p class="fault" id="%[1]s-fault"></p>%[7]s
+<output aria-live="off" class="echo" id="%[1]s-echo" for="%[1]s"></output><p class="fault" id="%[1]s-fault"></p>%[7]s
 </div>
 `, key, label, plain(p.Min/one), plain(p.Max/one), plain(p.StepInch/one), plain(p.Get(&d)/one), help)
 }

@@ -1,0 +1,45 @@
+package units
+
+import "math"
+
+// Shown is v, in the SI unit of its kind, as Format rounds it, or v where that cannot
+// be written.
+func (k Kind) Shown(v float64, s System) float64 {
+	u := k.in(s)
+	if !Shows(v) {
+		return v
+	}
+	if u.style == feetInches || u.style == inchesOnly {
+		den := s.denominator()
+		return float64(steps(v, den)) * Inch / float64(den)
+	}
+	x := v/u.si + u.zero
+	rounded := roundedNumber(math.Abs(x), u.placesOf(x))
+	return (math.Copysign(rounded, x) - u.zero) * u.si
+}
+
+// Difference returns by how much to differs from from as a reader of the two finds it,
+// with its sign: of what Format shows of them, +1/2" or −13 mm; "" where they show alike
+// or one of them cannot be written.
+func (k Kind) Difference(from, to float64, s System) string {
+	if !Shows(from) || !Shows(to) {
+		return ""
+	}
+	u := k.in(s)
+	// A difference has no zero of its own: ten degrees more are not 50 °F.
+	u.zero = 0
+	diff := k.Shown(to, s) - k.Shown(from, s)
+	text := u.text(math.Abs(diff), s, "", u.markAfter())
+	switch {
+	case text == u.text(0, s, "", u.markAfter()):
+		return ""
+	case diff < 0:
+		return "−" + text
+	}
+	return "+" + text
+}
+
+// RoughDifference is Difference of what Rough shows.
+func (k Kind) RoughDifference(from, to float64, s System) string {
+	return k.Difference(k.rough(from, s), k.rough(to, s), s)
+}

@@ -1,0 +1,54 @@
+//go:build js
+
+package bridge
+
+import (
+	"strings"
+
+	"barkwright/core/answer"
+	"barkwright/core/design"
+)
+
+// say tells those who listen what changed, once the control rests: first the
+// verdicts that are others than when it last did, then the headline numbers.
+func (p *page) say() {
+	if len(p.work.Faults) > 0 {
+		f := p.work.Faults[0]
+		setText(p.id("status"), "Not changed: "+labelOf(f.Key)+": "+f.Message(p.work.System))
+		return
+	}
+	var said []string
+	verdicts := map[string]string{}
+	for _, c := range answer.Checks(p.work.Canoe) {
+		verdicts[c.Key] = c.Label + ": " + c.Word
+		if p.verdicts != nil && p.verdicts[c.Key] != verdicts[c.Key] {
+			said = append(said, verdicts[c.Key])
+		}
+	}
+	p.verdicts = verdicts
+	for _, key := range answer.Headline() {
+		if o := p.outputs[key]; o.change != "" {
+			said = append(said, shortLabels[key]+" "+o.texts[0].text)
+		}
+	}
+	setText(p.id("status"), strings.Join(said, ", "))
+}
+
+// sayWrong tells those who listen what is wrong with an entry, by the name of its
+// field; the focus is on its way to another.
+func (p *page) sayWrong(name, fault string) {
+	status, text := p.id("status"), name+": "+fault
+	if status.Get("textContent").String() == text {
+		// A text that stays as it is is not spoken again.
+		text += "\u00a0"
+	}
+	setText(status, text)
+}
+
+// labelOf is a parameter's label, or the key where it is none.
+func labelOf(key string) string {
+	if p, ok := design.Lookup(key); ok {
+		return p.Label
+	}
+	return key
+}
