@@ -59,8 +59,7 @@ func (k Kind) Spoken(v float64, s System) string {
 	if !Shows(v) {
 		return NotWorkedOut
 	}
-	if u.style == feetInches || u.style == inchesOnly {
-		sign, f := u.split(v, s)
+	if sign, f, ok := u.split(v, s); ok {
 		if sign {
 			return "minus " + f.spoken()
 		}
@@ -95,11 +94,9 @@ func (u unit) text(v float64, s System, minus, mark string) string {
 	if !Shows(v) {
 		return NotWorkedOut
 	}
-	var negative bool
 	var body string
-	if u.style == feetInches || u.style == inchesOnly {
-		var f fraction
-		negative, f = u.split(v, s)
+	negative, f, ok := u.split(v, s)
+	if ok {
 		body = f.marked()
 	} else {
 		negative, body = u.digits(v)
@@ -111,12 +108,26 @@ func (u unit) text(v float64, s System, minus, mark string) string {
 	return body
 }
 
-func (u unit) split(v float64, s System) (negative bool, f fraction) {
-	n := steps(v, s.denominator())
+// split returns v as a tape shows it; false where the unit is shown in decimals.
+func (u unit) split(v float64, s System) (negative bool, f fraction, ok bool) {
+	den := s.denominator()
+	switch u.style {
+	case feetInches, inchesOnly:
+	case thirtySeconds:
+		den = 32
+		// Bark of 0.14 in is no fraction; the last bits of 5/32 in make it no decimal.
+		const nearly = 1e-4
+		if n := math.Abs(v) / Inch * float64(den); math.Abs(n-math.Round(n)) > nearly {
+			return false, fraction{}, false
+		}
+	default:
+		return false, fraction{}, false
+	}
+	n := steps(v, den)
 	if n < 0 {
 		negative, n = true, -n
 	}
-	return negative, splitInches(n, s.denominator(), u.style == feetInches)
+	return negative, splitInches(n, den, u.style == feetInches), true
 }
 
 // digits returns the size of v in its unit as decimal digits, no zeros at the

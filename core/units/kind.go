@@ -9,8 +9,8 @@ const (
 	Length Kind = iota
 	// SmallLength in metres, for timber and root: inches with no feet, or mm.
 	SmallLength
-	// Thickness in metres, for bark and splits thinner than a fraction of an
-	// inch can tell: hundredths of an inch, or tenths of a mm.
+	// Thickness in metres, for bark and splits: a fraction of an inch where it is a
+	// whole number of 1/32 in, else hundredths, or tenths of a mm.
 	Thickness
 	// Offset in metres, a Length that may be typed with a minus: fore or aft.
 	Offset
@@ -59,6 +59,7 @@ const (
 	figures       // decimals as far as three figures reach, at most places
 	feetInches
 	inchesOnly
+	thirtySeconds // inches and a fraction where it is exact, else decimals
 )
 
 // unit is one unit a number can be shown in; v shown is v/si + zero.
@@ -78,11 +79,23 @@ type shown struct {
 	imperial, metric unit
 	noun, known      string
 	example          float64
-	signed           bool
-	whole            bool
+	// most is past anything of the kind that is typed here, SI: a point that would
+	// have to part thousands to make more is a decimal point. 0 for kinds of small
+	// numbers, where every point is one.
+	most   float64
+	signed bool
+	whole  bool
 }
 
 const lengthUnits = "ft, in, mm, cm or m"
+
+// A canoe is under 12 m and carries under 3 t: what is past these is no reading of
+// what was typed. Choices of this project.
+const (
+	mostLength = 20
+	mostMass   = 5000
+	mostCount  = 1000
+)
 
 var (
 	feetAndInches = unit{si: Inch, style: feetInches, name: "in"}
@@ -96,22 +109,22 @@ var (
 )
 
 var kinds = [kindCount]shown{
-	Length:   {imperial: feetAndInches, metric: millimetres, noun: "length", known: lengthUnits, example: 183.5 * Inch},
-	Offset:   {imperial: feetAndInches, metric: millimetres, noun: "length", known: lengthUnits, example: 6 * Inch, signed: true},
+	Length:   {imperial: feetAndInches, metric: millimetres, noun: "length", known: lengthUnits, example: 183.5 * Inch, most: mostLength},
+	Offset:   {imperial: feetAndInches, metric: millimetres, noun: "length", known: lengthUnits, example: 6 * Inch, most: mostLength, signed: true},
 	Run:      {imperial: unit{si: Foot, name: "ft", one: "foot", many: "feet"}, metric: unit{si: 1, places: 1, name: "m", one: "metre", many: "metres"}, noun: "length", known: lengthUnits, example: 100},
 	Distance: {imperial: unit{si: Mile, places: 0, name: "mi", one: "mile", many: "miles"}, metric: unit{si: Kilometre, places: 0, name: "km", one: "kilometre", many: "kilometres"}, noun: "distance", known: "mi, km, ft or m", example: 10 * Kilometre},
 	SmallLength: {imperial: unit{si: Inch, style: inchesOnly, name: "in"}, metric: millimetres,
-		noun: "length", known: lengthUnits, example: 1.25 * Inch},
-	Thickness: {imperial: unit{si: Inch, places: 2, name: "in", mark: `"`, one: "inch", many: "inches"},
+		noun: "length", known: lengthUnits, example: 1.25 * Inch, most: mostLength},
+	Thickness: {imperial: unit{si: Inch, places: 2, style: thirtySeconds, name: "in", mark: `"`, one: "inch", many: "inches"},
 		metric: unit{si: Millimetre, places: 1, name: "mm", one: "millimetre", many: "millimetres"},
-		noun:   "length", known: lengthUnits, example: 0.125 * Inch},
+		noun:   "length", known: lengthUnits, example: 0.125 * Inch, most: mostLength},
 	Area: {imperial: unit{si: SquareFoot, places: 1, name: "ft²", ascii: " ft2", one: "square foot", many: "square feet"},
 		metric: unit{si: 1, places: 2, name: "m²", ascii: " m2", one: "square metre", many: "square metres"},
 		noun:   "area", known: "ft² or m²", example: 5},
 	Angle: {imperial: degrees, metric: degrees, noun: "angle", known: "degrees", example: 45 * Degree, signed: true},
 	Mass: {imperial: unit{si: Pound, places: 1, name: "lb", one: "pound", many: "pounds"},
 		metric: unit{si: 1, places: 1, name: "kg", one: "kilogram", many: "kilograms"},
-		noun:   "mass", known: "lb, oz, kg or g", example: 185 * Pound},
+		noun:   "mass", known: "lb, oz, kg or g", example: 185 * Pound, most: mostMass},
 	Volume: {imperial: unit{si: CubicFoot, places: 2, name: "ft³", ascii: " ft3", one: "cubic foot", many: "cubic feet"},
 		metric: unit{si: Litre, places: 1, name: "L", one: "litre", many: "litres"},
 		noun:   "volume", known: "ft³, L or m³", example: 0.3},
@@ -134,7 +147,7 @@ var kinds = [kindCount]shown{
 	Ratio:   {imperial: plain, metric: plain, noun: "plain number", example: 0.5},
 	Percent: {imperial: percent, metric: percent, noun: "percentage", known: "%", example: 0.15},
 	Strain:  {imperial: strain, metric: strain, noun: "percentage", known: "%", example: 0.005},
-	Count:   {imperial: count, metric: count, noun: "count", example: 5, whole: true},
+	Count:   {imperial: count, metric: count, noun: "count", example: 5, most: mostCount, whole: true},
 }
 
 // in returns the unit a kind is shown in. A kind that does not exist panics.

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"strings"
 )
 
 // measure is one unit a length may be typed in.
@@ -45,13 +46,34 @@ type part struct {
 	bare bool
 }
 
+// readLength reads a length as feet and inches and with its thousands parted by
+// spaces or apostrophes; what may be both, such as 1 000 or 1'000, is refused.
 func (k Kind) readLength(body string, s System) (float64, *ParseError) {
-	refuse := func(err error) (float64, *ParseError) {
-		return 0, &ParseError{err.Error(), k.clearer(body, s)}
+	v, refusal := k.readLengthAs(body, false, s)
+	parted, refusedParted := k.readLengthAs(body, true, s)
+	switch {
+	case refusedParted != nil:
+		return v, refusal
+	case refusal != nil:
+		return parted, nil
+	case v != parted:
+		list, _ := tokens(body, true)
+		two := &twoReadings{raw: body, first: strings.Replace(body, list[0].raw, list[0].text, 1), second: k.worded(v, Imperial16)}
+		return 0, k.clearer(two, body, s)
 	}
-	list, err := tokens(body)
+	return v, nil
+}
+
+func (k Kind) readLengthAs(body string, grouped bool, s System) (float64, *ParseError) {
+	refuse := func(err error) (float64, *ParseError) {
+		return 0, k.clearer(err, body, s)
+	}
+	list, err := tokens(body, grouped)
 	if err != nil {
 		return refuse(err)
+	}
+	if meant, message := feetDashInches(list); meant > 0 {
+		return 0, &ParseError{Message: message, Suggest: k.Format(meant, systemOf([]part{{measure: foot}}, s))}
 	}
 	parts, err := k.readParts(list)
 	if err != nil {
@@ -62,15 +84,36 @@ func (k Kind) readLength(body string, s System) (float64, *ParseError) {
 	}
 	total := 0.0
 	for _, p := range parts {
+		if err := k.judge(p.quantity, p.metres); err != nil {
+			return refuse(err)
+		}
 		total += p.value * p.metres
 	}
 	if err := disagreement(parts); err != "" {
 		if mixed(parts) || total > largestRead {
-			return 0, &ParseError{err, k.example(s)}
+			return 0, k.refuse(err, s)
 		}
-		return 0, &ParseError{err, k.Format(total, systemOf(parts, s))}
+		return 0, &ParseError{Message: err, Suggest: k.Format(total, systemOf(parts, s))}
 	}
 	return total, nil
+}
+
+// feetDashInches tells feet and inches joined by a hyphen, as 15-6, from inches joined
+// to their fraction: what it comes to, 0 where the text is no such thing, and what is
+// wrong with it.
+func feetDashInches(list []token) (metres float64, message string) {
+	if list[0].kind != number || list[1].kind != hyphen || list[2].kind != number || list[3].kind == slash {
+		return 0, ""
+	}
+	feet, _, err := readDecimal(list[0])
+	if err != nil || feet != math.Trunc(feet) {
+		return 0, ""
+	}
+	inches, rest, err := readQuantity(list[2:])
+	if err != nil || inches.value >= inchesInFoot || rest[0].kind == word && measures[rest[0].text] != inch {
+		return 0, ""
+	}
+	return feet*Foot + inches.value*Inch, fmt.Sprintf("A hyphen joins only inches and their fraction, or stands after feet: %s-%s may mean feet and inches.", list[0].raw, list[2].raw)
 }
 
 func (k Kind) readParts(list []token) ([]part, error) {

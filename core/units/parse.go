@@ -1,6 +1,7 @@
 package units
 
 import (
+	"errors"
 	"fmt"
 	"math"
 	"strings"
@@ -20,12 +21,19 @@ const (
 type ParseError struct {
 	Message string
 	Suggest string
+	// Or is a second spelling of Suggest, "" for none.
+	Or string
+	// Example tells that Suggest is not made from what was typed.
+	Example bool
 }
 
 // Error returns the message and the suggestion as full sentences.
 func (e *ParseError) Error() string {
 	if e.Suggest == "" {
 		return e.Message
+	}
+	if e.Or != "" {
+		return e.Message + " Try " + e.Suggest + " or " + e.Or + "."
 	}
 	return e.Message + " Try " + e.Suggest + "."
 }
@@ -46,38 +54,42 @@ func (k Kind) Parse(text string, s System) (v float64, echo string, err error) {
 
 func (k Kind) read(text string, s System) (float64, *ParseError) {
 	kind := kinds[k]
-	example := k.example(s)
 	switch {
 	case !utf8.ValidString(text):
-		return 0, &ParseError{"This text cannot be read.", example}
+		return 0, k.refuse("This text cannot be read.", s)
 	case utf8.RuneCountInString(text) > longestText:
-		return 0, &ParseError{fmt.Sprintf("This is too long: at most %d characters are read.", longestText), example}
+		return 0, k.refuse(fmt.Sprintf("This is too long: at most %d characters are read.", longestText), s)
 	}
 	body := tidy(text)
 	negative := strings.HasPrefix(body, "-")
 	body = strings.TrimSpace(strings.TrimPrefix(body, "-"))
 	switch {
 	case body == "":
-		return 0, &ParseError{"Nothing is entered here.", example}
+		return 0, k.refuse("Nothing is entered here.", s)
 	case body[0] == '-':
-		return 0, &ParseError{"Only one minus sign is read.", example}
+		return 0, k.refuse("Only one minus sign is read.", s)
 	}
 	v, refusal := k.readSize(body, negative, s)
 	if refusal != nil {
-		if negative && kind.signed && refusal.Suggest != example {
+		if negative && kind.signed && !refusal.Example {
 			refusal.Suggest = "−" + refusal.Suggest
 		}
 		return 0, refusal
 	}
 	switch {
 	case math.Abs(v) > largestRead:
-		return 0, &ParseError{"This is far too large for a boat.", example}
+		return 0, k.refuse("This is far too large for a boat.", s)
 	case negative && v != 0 && !kind.signed:
-		return 0, &ParseError{"This cannot be less than zero.", k.Format(-v, s)}
+		return 0, &ParseError{Message: "This cannot be less than zero.", Suggest: k.Format(-v, s)}
 	case kind.whole && v != math.Trunc(v):
-		return 0, &ParseError{"This has to be a whole number.", k.Format(v, s)}
+		return 0, &ParseError{Message: "This has to be a whole number.", Suggest: k.Format(v, s)}
 	}
-	return v, nil
+	return v + 0, nil // −0 is 0
+}
+
+// refuse offers an example, for where nothing better is known.
+func (k Kind) refuse(message string, s System) *ParseError {
+	return &ParseError{Message: message, Suggest: k.example(s), Example: true}
 }
 
 // readSize reads a tidied text without its sign, and returns the SI value with
@@ -114,12 +126,11 @@ func (k Kind) echo(v float64, s System) string {
 
 func (k Kind) worded(v float64, s System) string {
 	u := k.in(s)
+	negative, f, ok := u.split(v, s)
 	switch {
-	case u.style == feetInches || u.style == inchesOnly:
-		negative, f := u.split(v, s)
-		if negative {
-			return "−" + f.worded()
-		}
+	case ok && negative:
+		return "−" + f.worded()
+	case ok:
 		return f.worded()
 	case k == Thickness && s != Metric:
 		return u.text(v, s, "−", " in")
@@ -127,29 +138,24 @@ func (k Kind) worded(v float64, s System) string {
 	return k.Format(v, s)
 }
 
-// clearer returns the text with the commas for thousands taken out where that
-// can be read, or else an example.
-func (k Kind) clearer(body string, s System) string {
-	if hasThousands(body) {
-		plain := strings.ReplaceAll(body, ",", "")
+// clearer refuses a text and offers it with one reading of the digits that may be
+// two, where that can be read, or else an example.
+func (k Kind) clearer(err error, body string, s System) *ParseError {
+	var two *twoReadings
+	if errors.As(err, &two) {
+		plain := strings.Replace(body, two.raw, two.first, 1)
 		if _, refusal := k.read(plain, s); refusal == nil {
-			return plain
+			return &ParseError{Message: err.Error(), Suggest: plain}
 		}
 	}
-	return k.example(s)
+	return k.refuse(err.Error(), s)
 }
 
-// hasThousands says whether every comma in text, and there is one, stands
-// between a digit and exactly three more.
-func hasThousands(text string) bool {
-	pieces := strings.Split(text, ",")
-	for i, piece := range pieces[1:] {
-		digits := len(piece) - len(strings.TrimLeft(piece, "0123456789"))
-		if digits != 3 || !strings.ContainsAny(lastByte(pieces[i]), "0123456789") {
-			return false
-		}
+// judge returns the two readings of a quantity where both can be meant: a point that
+// would part thousands is a decimal one where that would make more than there is.
+func (k Kind) judge(q quantity, si float64) error {
+	if q.other != nil && q.other.parted*si <= kinds[k].most {
+		return q.other
 	}
-	return len(pieces) > 1
+	return nil
 }
-
-func lastByte(text string) string { return text[max(0, len(text)-1):] }

@@ -61,15 +61,18 @@ var unitSpelling = strings.NewReplacer(" ", "", ".", "", "·", "", "-", "", "^",
 // readPlain reads one number and at most one unit.
 func (k Kind) readPlain(body string, negative bool, s System) (float64, *ParseError) {
 	digits, name := body, ""
-	if i := strings.IndexFunc(body, startsUnit); i >= 0 {
+	if i := unitStart(body); i >= 0 {
 		digits, name = body[:i], body[i:]
 	}
 	refuse := func(err error) (float64, *ParseError) {
-		return 0, &ParseError{err.Error(), k.clearer(body, s)}
+		return 0, k.clearer(err, body, s)
 	}
-	list, err := tokens(digits)
+	list, err := tokens(digits, true)
 	if err != nil {
 		return refuse(err)
+	}
+	if list[0].kind == end && name != "" {
+		return refuse(fmt.Errorf("A number is missing before %q.", name))
 	}
 	q, rest, err := readQuantity(list)
 	if err != nil {
@@ -83,8 +86,15 @@ func (k Kind) readPlain(body string, negative bool, s System) (float64, *ParseEr
 	if name != "" {
 		known := false
 		if as, known = scales[k][strings.ToLower(unitSpelling.Replace(name))]; !known {
-			return refuse(k.unknownUnit(name))
+			message := k.unknownUnit(name).Error()
+			if kinds[k].known == "" {
+				return 0, &ParseError{Message: message, Suggest: strings.TrimSpace(digits)}
+			}
+			return 0, k.refuse(message, s)
 		}
+	}
+	if err := k.judge(q, as.si); err != nil {
+		return refuse(err)
 	}
 	if negative {
 		q.value = -q.value
@@ -92,8 +102,16 @@ func (k Kind) readPlain(body string, negative bool, s System) (float64, *ParseEr
 	return (q.value - as.zero) * as.si, nil
 }
 
-func startsUnit(r rune) bool {
-	return unicode.IsLetter(r) || strings.ContainsRune(`°º%'"`, r)
+// unitStart is where the unit of a text begins, -1 where it has none. An apostrophe
+// between digits parts thousands.
+func unitStart(text string) int {
+	for i, r := range text {
+		between := r == '\'' && i > 0 && isDigit(rune(text[i-1])) && i+1 < len(text) && isDigit(rune(text[i+1]))
+		if !between && (unicode.IsLetter(r) || strings.ContainsRune(`°º%'"`, r)) {
+			return i
+		}
+	}
+	return -1
 }
 
 func (k Kind) unknownUnit(name string) error {

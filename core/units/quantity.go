@@ -3,7 +3,6 @@ package units
 import (
 	"errors"
 	"fmt"
-	"strconv"
 	"strings"
 	"unicode"
 )
@@ -36,14 +35,20 @@ const (
 	word
 )
 
+// token of a number holds it without the marks between its thousands, and in raw
+// as it was typed.
 type token struct {
-	kind tokenKind
-	text string
+	kind      tokenKind
+	text, raw string
+	// grouped tells that spaces or apostrophes parted the thousands, so that a comma
+	// or a point in it is the decimal one.
+	grouped bool
 }
 
 // tokens splits a tidied text into numbers, marks and words, with one end token
-// after them. A comma after a word only separates.
-func tokens(text string) ([]token, error) {
+// after them. A comma after a word only separates. Where grouped is set, a space or
+// an apostrophe before exactly three digits parts thousands.
+func tokens(text string, grouped bool) ([]token, error) {
 	var list []token
 	runes := []rune(text)
 	for i := 0; i < len(runes); {
@@ -53,21 +58,27 @@ func tokens(text string) ([]token, error) {
 		switch {
 		case r == ' ':
 		case isDigit(r) || (r == '.' || r == ',') && i < len(runes) && isDigit(runes[i]):
+			groups := start
+			if grouped {
+				groups = endOfGroups(runes, start)
+			}
+			i = max(i, groups)
 			for i < len(runes) && (isDigit(runes[i]) || runes[i] == '.' || runes[i] == ',') {
 				i++
 			}
-			list = append(list, token{number, string(runes[start:i])})
+			raw := string(runes[start:i])
+			list = append(list, token{number, groupMarks.Replace(raw), raw, groups > start})
 		case r == '/':
-			list = append(list, token{slash, "/"})
+			list = append(list, token{kind: slash, text: "/"})
 		case r == '-':
-			list = append(list, token{hyphen, "-"})
+			list = append(list, token{kind: hyphen, text: "-"})
 		case r == '\'' || r == '"':
-			list = append(list, token{word, string(r)})
+			list = append(list, token{kind: word, text: string(r)})
 		case unicode.IsLetter(r):
 			for i < len(runes) && unicode.IsLetter(runes[i]) {
 				i++
 			}
-			list = append(list, token{word, strings.ToLower(string(runes[start:i]))})
+			list = append(list, token{kind: word, text: strings.ToLower(string(runes[start:i]))})
 			if i < len(runes) && runes[i] == '.' {
 				i++
 			}
@@ -85,6 +96,8 @@ func isDigit(r rune) bool { return r >= '0' && r <= '9' }
 type quantity struct {
 	value    float64
 	fraction bool
+	// other says what else the digits may mean, nil for nothing.
+	other *twoReadings
 }
 
 // readQuantity reads the quantity at the start of list and returns the tokens
@@ -95,9 +108,9 @@ func readQuantity(list []token) (quantity, []token, error) {
 	}
 	if list[1].kind == slash {
 		v, rest, err := readFraction(list)
-		return quantity{v, true}, rest, err
+		return quantity{value: v, fraction: true}, rest, err
 	}
-	v, err := readDecimal(list[0].text)
+	v, other, err := readDecimal(list[0])
 	if err != nil {
 		return quantity{}, nil, err
 	}
@@ -107,34 +120,34 @@ func readQuantity(list []token) (quantity, []token, error) {
 		joined = rest[1:]
 	}
 	if joined[0].kind != number || joined[1].kind != slash {
-		return quantity{value: v}, rest, nil
+		return quantity{value: v, other: other}, rest, nil
 	}
 	if strings.ContainsAny(list[0].text, ".,") {
-		return quantity{}, nil, fmt.Errorf("%s has both decimals and a fraction after it.", list[0].text)
+		return quantity{}, nil, fmt.Errorf("%s has both decimals and a fraction after it.", list[0].raw)
 	}
 	part, rest, err := readFraction(joined)
 	if err != nil {
 		return quantity{}, nil, err
 	}
 	if part >= 1 {
-		return quantity{}, nil, fmt.Errorf("The fraction after %s is not less than one.", list[0].text)
+		return quantity{}, nil, fmt.Errorf("The fraction after %s is not less than one.", list[0].raw)
 	}
-	return quantity{v + part, true}, rest, nil
+	return quantity{value: v + part, fraction: true}, rest, nil
 }
 
 func readFraction(list []token) (float64, []token, error) {
 	if list[2].kind != number {
 		return 0, nil, errors.New("The number under the fraction is missing.")
 	}
-	over, under := list[0].text, list[2].text
+	over, under := list[0].raw, list[2].raw
 	if strings.ContainsAny(over+under, ".,") {
 		return 0, nil, fmt.Errorf("A fraction takes whole numbers, not %s/%s.", over, under)
 	}
-	n, err := readDecimal(over)
+	n, _, err := readDecimal(list[0])
 	if err != nil {
 		return 0, nil, err
 	}
-	d, err := readDecimal(under)
+	d, _, err := readDecimal(list[2])
 	if err != nil {
 		return 0, nil, err
 	}
@@ -142,23 +155,6 @@ func readFraction(list []token) (float64, []token, error) {
 		return 0, nil, errors.New("A fraction cannot have zero under the line.")
 	}
 	return n / d, list[3:], nil
-}
-
-// readDecimal reads digits with at most one decimal point or comma. A comma
-// with three digits after it may mean thousands: reading it wrongly wastes
-// bark, so it is refused, but for a leading zero, which leaves one meaning.
-func readDecimal(text string) (float64, error) {
-	if strings.Count(text, ".")+strings.Count(text, ",") > 1 || strings.HasSuffix(text, ",") {
-		return 0, fmt.Errorf("%s is not one number.", text)
-	}
-	if before, after, found := strings.Cut(text, ","); found && len(after) == 3 && strings.Trim(before, "0") != "" {
-		return 0, fmt.Errorf("%s may mean %s%s or %s.%s: write one of them.", text, before, after, before, after)
-	}
-	v, err := strconv.ParseFloat(strings.Replace(text, ",", ".", 1), 64)
-	if err != nil {
-		return 0, fmt.Errorf("%s is not a number.", text)
-	}
-	return v, nil
 }
 
 func before(t token) string {
