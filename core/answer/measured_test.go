@@ -61,7 +61,7 @@ func TestRibsOfOneBoatOnlyAreListed(t *testing.T) {
 }
 
 func TestMeasuredTables(t *testing.T) {
-	_, data, _ := record.Read("length overall\t16'\nbeam inside the gunwales\t33\tlocked\ndepth to inwale\t12 1/2\nribs\t44\nfirst thwart clear\t26\nend thwart clear\t10\nfirst thwart, from middle\t36\nend thwart, from middle\t68\nrail height at 0\t12 7/8\nrail height at first thwart\t13\nrail height at end thwart\t15\nrail height at 80\t18", units.Imperial16)
+	_, data, _ := record.Read("length overall\t16'\nbeam inside the gunwales\t33\tlocked\ndepth to inwale\t12 1/2\nribs\t44\nfirst thwart clear\t26\nend thwart clear\t10\nfirst thwart, from middle\t36\nend thwart, from middle\t68\nrail height at 0\t12 7/8\nrail height at first thwart\t13\nrail height at end thwart\t15\nrail height at 80\t18", 0, units.Imperial16)
 	require.NotEmpty(t, data)
 	rec := record.Record{Data: data}
 	f := record.Fit(rec)

@@ -1,6 +1,10 @@
 package record
 
-import "barkwright/core/units"
+import (
+	"fmt"
+
+	"barkwright/core/units"
+)
 
 // columns are the names over a table that has one boat a line, nil where the table
 // has one measurement a line.
@@ -9,8 +13,8 @@ type columns []string
 // headerOf tells a line of names from a measurement: three cells or more, none of
 // them a length, and most of them understood.
 func headerOf(line string) columns {
-	names := cells(line)
-	if len(names) < 3 {
+	names, _ := cells(line)
+	if names = filled(names); len(names) < 3 {
 		return nil
 	}
 	known := 0
@@ -28,35 +32,33 @@ func headerOf(line string) columns {
 	return names
 }
 
-// readBoat reads the values of one boat under their names. A second boat's line is
-// refused: a record is of one.
+// readBoat reads the values of one boat under their names; a record is of one.
 func (t *table) readBoat(line string) {
-	if t.boats++; t.boats > 1 {
-		t.refuse(line, "This line is of another boat: a record is of one, the first.")
+	values, why := cells(line)
+	values = filled(values)
+	mine := len(t.names) == t.which
+	name, known := "", readLabel(t.columns[0]).known
+	if !known && len(values) > 0 {
+		name = ShortNote(values[0])
+	}
+	if t.names = append(t.names, name); name == "" {
+		t.names[len(t.names)-1] = fmt.Sprintf("the boat of row %d", t.row)
+	}
+	switch {
+	case !mine:
+		return
+	case why != "":
+		t.refuse(line, why)
+		return
+	case len(values) > len(t.columns):
+		t.refuse(line, fmt.Sprintf("There are %d values under %d names: which is of which is not known.", len(values), len(t.columns)))
 		return
 	}
-	values := cells(line)
-	for i, name := range t.columns {
-		switch {
-		case i >= len(values) || values[i] == "" || values[i] == "-":
-		case i == 0 && !readLabel(name).known:
-			t.name = ShortNote(values[i])
-		default:
-			t.readCells(name+": "+values[i], name, []string{values[i] + unitIn(name)})
+	t.name = name
+	for i, value := range values {
+		column := t.columns[i]
+		if value != "" && value != "-" && (i > 0 || known) {
+			t.readCells(column+": "+value, column, []string{value})
 		}
 	}
-	if len(values) > len(t.columns) {
-		t.refuse(line, "There are more values than names over them.")
-	}
-}
-
-// unitIn is the unit that a column's name gives, to stand after its values.
-func unitIn(name string) string {
-	set := wordsOf(name)
-	for _, unit := range []string{"mm", "cm", "in", "ft"} {
-		if set[unit] {
-			return " " + unit
-		}
-	}
-	return ""
 }

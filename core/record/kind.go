@@ -163,6 +163,9 @@ func (k Kind) AsBuilt() bool {
 	return k.Placed()
 }
 
+// atEnds tells whether "at the ends" of such a measurement means the gunwales' ends.
+func (k Kind) atEnds() bool { return k == SheerHeight || k == RailHeight || k == ClearWidth }
+
 // Placed tells whether the measurement is taken at a station or a thwart.
 func (k Kind) Placed() bool { return kindRows[k].placed }
 

@@ -1,58 +1,85 @@
 package record
 
 import (
+	"fmt"
+	"slices"
 	"strings"
 	"unicode"
 )
 
-// naming says by which words of a row's name a kind is known: one of each list.
+// naming says by which words of a row's name a kind is known: one of each list in all,
+// and no word besides but those of also, of placeWords where the kind is taken at one, and
+// those that any name may hold.
 type naming struct {
 	kind Kind
 	all  [][]string
+	also []string
 }
 
 var (
 	widths  = []string{"width", "widths", "wide", "breadth", "beam"}
-	lengths = []string{"length", "long", "loa"}
+	lengths = []string{"length", "lengths", "long", "loa"}
 	heights = []string{"height", "heights", "high"}
 	gunwale = []string{"gunwale", "gunwales", "inwale", "inwales"}
 	middles = []string{"middle", "mid", "centre", "center", "amidships", "midships"}
-	ends    = []string{"end", "ends", "last", "outer"}
+	ends    = []string{"end", "ends", "last", "outer", "outermost"}
 	ribs    = []string{"rib", "ribs"}
 	thwarts = []string{"thwart", "thwarts", "bar", "crossbar"}
+	thick   = []string{"thickness", "thick"}
+	stem    = []string{"stem", "piece", "fore", "aft"}
+	counts  = []string{"number", "count"}
+	// above is where heights are counted from, and over what else they are.
+	above = []string{"height", "heights", "above", "over", "base", "baseline", "line", "bottom", "top", "gunwale", "gunwales", "inwale", "inwales", "rail", "cap"}
+
+	// anyName are words that change nothing.
+	anyName = []string{"the", "a", "an", "of", "at", "in", "to", "on", "from", "and", "is", "by", "boat", "canoe", "hull",
+		"measured", "lettered", "scaled", "about", "approx", "approximately", "mm", "cm", "m", "ft", "feet", "foot", "inch", "inches"}
+	// placeWords say where, or of which half.
+	placeWords = joined(middles, ends, gunwale, thwarts, []string{"headboard", "stem", "bow", "stern", "point", "tip", "head",
+		"forward", "fore", "aft", "after", "position", "station", "stands", "distance", "foremost"})
 )
+
+func joined(lists ...[]string) []string {
+	var all []string
+	for _, l := range lists {
+		all = append(all, l...)
+	}
+	return all
+}
 
 // namings are tried in order: the more particular come first.
 var namings = []naming{
-	{FrameWidth, [][]string{{"frame"}, widths}},
-	{FrameLength, [][]string{{"frame"}, lengths}},
-	{RibSpacing, [][]string{ribs, {"spacing", "apart", "centres", "centers", "space"}}},
-	{RibWidthEnd, [][]string{ribs, widths, ends}},
-	{RibWidthMid, [][]string{ribs, widths}},
-	{RibCount, [][]string{ribs}},
-	{StemLaminations, [][]string{{"lamination", "laminations", "splits", "layers"}}},
-	{StemDepth, [][]string{{"stem"}, {"depth", "deep"}}},
-	{CapThickness, [][]string{{"cap"}}},
-	{InwaleThickness, [][]string{gunwale, {"thickness", "thick"}}},
-	{EndPoint, [][]string{{"profile"}}},
-	{Bay, [][]string{{"bay", "bays", "spacing"}}},
-	{BottomRise, [][]string{{"rise", "rocker", "bottom"}}},
-	{DepthRail, [][]string{{"depth"}, {"rail", "cap"}}},
-	{DepthInwale, [][]string{{"depth"}}},
-	{RailHeight, [][]string{{"rail"}}},
-	{SheerHeight, [][]string{{"sheer"}}},
-	{SheerHeight, [][]string{gunwale, heights}},
-	{EndHeight, [][]string{{"stem", "head", "end", "ends", "prow"}, heights}},
-	{HeadboardPosition, [][]string{{"headboard"}}},
-	{ClearWidth, [][]string{{"clear"}}},
-	{ClearWidth, [][]string{thwarts, append(append([]string{}, lengths...), widths...)}},
-	{ClearWidth, [][]string{gunwale, {"width", "widths"}}},
-	{ThwartPosition, [][]string{thwarts, {"position", "from", "stands", "place", "distance", "station"}}},
-	{GreatestBeam, [][]string{widths, {"greatest", "max", "maximum", "bark", "extreme", "overall"}}},
-	{BeamInside, [][]string{widths, {"inside", "inner"}}},
-	{BeamOutside, [][]string{widths, {"outside", "outer", "out", "over"}}},
-	{LengthOverGunwales, [][]string{lengths, gunwale}},
-	{LengthOverall, [][]string{lengths}},
+	{FrameWidth, [][]string{{"frame"}, widths}, joined([]string{"building"}, middles)},
+	{FrameLength, [][]string{{"frame"}, lengths}, []string{"building"}},
+	{RibSpacing, [][]string{ribs, {"spacing", "apart", "centres", "centers", "space"}}, []string{"centre", "center", "between"}},
+	{RibWidthEnd, [][]string{ribs, widths, ends}, nil},
+	{RibWidthMid, [][]string{ribs, widths}, middles},
+	{RibCount, [][]string{ribs}, counts},
+	{StemLaminations, [][]string{{"lamination", "laminations", "splits", "layers"}}, joined(stem, counts)},
+	{StemDepth, [][]string{{"stem"}, {"depth", "deep", "fore"}}, stem},
+	{CapThickness, [][]string{{"cap"}}, thick},
+	{InwaleThickness, [][]string{gunwale, thick}, nil},
+	{EndPoint, [][]string{{"profile"}}, joined([]string{"point", "outer", "edge"}, heights)},
+	{Bay, [][]string{{"bay", "bays", "spacing"}}, []string{"between"}},
+	{BottomRise, [][]string{{"rise", "rocker", "bottom"}}, joined([]string{"rise", "rocker", "bottom"}, heights)},
+	{DepthRail, [][]string{{"depth"}, {"rail", "cap"}}, joined(middles, []string{"top"})},
+	{DepthInwale, [][]string{{"depth"}}, joined(middles, gunwale, []string{"top"})},
+	{RailHeight, [][]string{{"rail"}}, above},
+	{RailHeight, [][]string{{"cap"}, heights}, above},
+	{SheerHeight, [][]string{{"sheer"}}, above},
+	{SheerHeight, [][]string{gunwale, heights}, above},
+	{EndHeight, [][]string{{"stem", "head", "end", "ends", "prow"}, heights}, []string{"stem", "head", "end", "ends", "prow", "above", "base", "line"}},
+	{HeadboardPosition, [][]string{{"headboard"}}, nil},
+	{ClearWidth, [][]string{{"clear"}}, joined(lengths, widths, []string{"between", "inside"})},
+	{ClearWidth, [][]string{thwarts, joined(lengths, widths)}, []string{"between", "inside"}},
+	{ClearWidth, [][]string{gunwale, {"width", "widths"}}, []string{"between", "inside"}},
+	{ThwartPosition, [][]string{thwarts, {"position", "from", "stands", "place", "distance", "station"}}, nil},
+	{GreatestBeam, [][]string{widths, {"bark"}}, joined(middles, []string{"greatest", "extreme", "max", "maximum", "overall", "over", "all", "outside"})},
+	{GreatestBeam, [][]string{widths, {"greatest", "extreme", "overall"}}, []string{"over", "all"}},
+	{BeamInside, [][]string{widths, {"inside", "inner"}}, joined(middles, gunwale)},
+	{BeamOutside, [][]string{widths, {"outside", "outer", "out", "over"}}, joined(middles, gunwale)},
+	{LengthOverGunwales, [][]string{lengths, gunwale}, joined(ends, []string{"over", "between", "overall"})},
+	{LengthOverall, [][]string{lengths}, []string{"overall", "over", "all", "total", "stem", "stern", "extreme"}},
 }
 
 // numbers are the words for a thwart's number; endThwart stands for the outermost.
@@ -68,14 +95,19 @@ type label struct {
 	kind  Kind
 	known bool
 	// thwart is a thwart's number, endThwart for the outermost; middle tells that the
-	// middle is named and headboard that a height is taken at the headboard.
-	thwart            int
-	middle, headboard bool
-	side              Side
-	from              Origin
+	// middle is named, end the gunwale's end, and headboard that a height is taken there.
+	thwart                 int
+	middle, end, headboard bool
+	side                   Side
+	from                   Origin
+	// unit is the one that the name ends in, for the bare numbers under or beside it.
+	unit string
 	// unsure asks for the word that is missing; "" where the kind is known.
 	unsure string
 }
+
+// placed tells whether the name itself says where a placed measurement was taken.
+func (l label) placed() bool { return l.thwart != 0 || l.middle || l.end || l.headboard }
 
 // wordsOf splits a name at everything that is no letter or digit.
 func wordsOf(name string) map[string]bool {
@@ -101,19 +133,10 @@ func readLabel(name string) label {
 	set := wordsOf(name)
 	what, _, _ := strings.Cut(strings.ToLower(name), "from")
 	where := wordsOf(what)
-	l := label{from: readOrigin(name)}
-	for _, n := range namings {
-		fits := true
-		for _, list := range n.all {
-			fits = fits && anyOf(set, list)
-		}
-		if fits {
-			l.kind, l.known = n.kind, true
-			break
-		}
-	}
-	if !l.known {
-		l.unsure = missingWord(set)
+	l := label{from: readOrigin(name), unit: unitIn(name)}
+	var strange []string
+	if l.kind, l.known, strange = kindNamed(set); !l.known {
+		l.unsure = missingWord(set, strange)
 		return l
 	}
 	if l.kind.Sided() {
@@ -123,18 +146,99 @@ func readLabel(name string) label {
 		l.headboard = true
 		return l
 	}
+	// A digit alone may be a station.
+	numbered := anyOf(where, thwarts) || l.kind == Bay || !strings.ContainsAny(what, "0123456789")
 	for w := range where {
-		l.thwart = max(l.thwart, numbers[w])
+		if numbered {
+			l.thwart = max(l.thwart, numbers[w])
+		}
 	}
 	l.middle = anyOf(where, middles)
-	if l.middle && l.thwart == 0 && strings.ContainsAny(what, "0123456789") {
+	if l.kind.Placed() && l.thwart == 0 && strings.ContainsAny(what, "0123456789") {
 		l.known, l.unsure = false, "Put the station in a cell of its own, after the name."
 		return l
 	}
-	if l.thwart == 0 && anyOf(where, ends) && anyOf(where, thwarts) {
+	switch {
+	case l.thwart != 0 || !anyOf(where, ends):
+	case anyOf(where, thwarts):
 		l.thwart = endThwart
+	case l.kind.atEnds() && !l.middle:
+		l.end = true
 	}
 	return l
+}
+
+// kindNamed finds the kind that explains every word of a name. Where none does but
+// some would if words were left out, false and those words of the nearest.
+func kindNamed(set map[string]bool) (kind Kind, known bool, strange []string) {
+	nearest := -1
+	for _, n := range namings {
+		if !n.fits(set) {
+			continue
+		}
+		over := n.leftOver(set)
+		if len(over) == 0 {
+			return n.kind, true, nil
+		}
+		if nearest < 0 || len(over) < nearest {
+			nearest, strange = len(over), over
+		}
+	}
+	return 0, false, strange
+}
+
+// stationsRow is the name of a row of stations; it is of no kind.
+var stationsRow = naming{LengthOverall, [][]string{{"station", "stations"}},
+	joined(middles, ends, gunwale, []string{"distance", "stem", "bow", "stern", "point", "tip", "foremost"})}
+
+// explains tells whether a name is the naming's and holds no other word.
+func (n naming) explains(set map[string]bool) bool { return n.fits(set) && len(n.leftOver(set)) == 0 }
+
+// fits tells whether a name has a word of each of the naming's lists.
+func (n naming) fits(set map[string]bool) bool {
+	for _, list := range n.all {
+		if !anyOf(set, list) {
+			return false
+		}
+	}
+	return true
+}
+
+// leftOver are the words of a name that the naming does not explain, in order.
+func (n naming) leftOver(set map[string]bool) []string {
+	known := map[string]bool{}
+	for _, list := range append([][]string{n.also, anyName}, n.all...) {
+		for _, w := range list {
+			known[w] = true
+		}
+	}
+	if n.kind.Sided() {
+		for _, w := range placeWords {
+			known[w] = true
+		}
+	}
+	var over []string
+	for w := range set {
+		_, number := numbers[w]
+		digits := strings.Trim(w, "0123456789") == ""
+		if !known[w] && !(n.kind.Sided() && (number || digits)) {
+			over = append(over, w)
+		}
+	}
+	slices.Sort(over)
+	return over
+}
+
+// unitIn is the unit that a name ends in, to stand after its bare numbers.
+func unitIn(name string) string {
+	words := strings.FieldsFunc(strings.ToLower(name), func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) })
+	if len(words) > 1 {
+		switch last := words[len(words)-1]; last {
+		case "mm", "cm", "m", "in", "inch", "inches", "ft", "feet":
+			return " " + last
+		}
+	}
+	return ""
 }
 
 func readSide(set map[string]bool) Side {
@@ -147,15 +251,33 @@ func readSide(set map[string]bool) Side {
 	return BothEnds
 }
 
-// missingWord says what a name would have to say besides.
-func missingWord(set map[string]bool) string {
+// missingWord says what a name would have to say besides, or what in it is not
+// understood.
+func missingWord(set map[string]bool, strange []string) string {
+	beam := anyOf(set, widths) && !anyOf(set, thwarts)
 	switch {
+	case beam && (anyOf(set, []string{"max", "maximum"}) || len(strange) == 0):
+		return "Say whether the beam is inside or outside the gunwales, or the greatest breadth of bark."
+	case len(strange) > 0:
+		kinds := nearKinds(set)
+		return fmt.Sprintf("This may be %s or, by the word %q, something else: use only words that name the measurement.",
+			strings.Join(kinds, " or "), strange[0])
 	case anyOf(set, thwarts):
 		return "Say whether this is the thwart's position or its clear length."
-	case anyOf(set, widths):
-		return "Say whether the beam is inside or outside the gunwales, or the greatest breadth of bark."
 	}
 	return "What this measures is not understood."
+}
+
+// nearKinds names the kinds that a name would be of if some words were left out, two
+// at most.
+func nearKinds(set map[string]bool) []string {
+	var near []string
+	for _, n := range namings {
+		if name := fmt.Sprintf("%q", n.kind); n.fits(set) && !slices.Contains(near, name) && len(near) < 2 {
+			near = append(near, name)
+		}
+	}
+	return near
 }
 
 // readOrigin is where a row's name counts stations from.

@@ -2,7 +2,7 @@ package record
 
 import (
 	"fmt"
-	"regexp"
+	"slices"
 	"strings"
 
 	"barkwright/core/units"
@@ -27,32 +27,53 @@ const (
 // name come the station, where the name does not give it, the value, a tolerance
 // marked +- or ±, and notes. A row named stations, or one of stations counted from
 // the middle or the end, gives the stations of the rows under it, which then hold a
-// value for each. Bare numbers are inches, or mm where the system is Metric. Rows
-// that cannot be read are refused one by one and the others kept.
-// A row named boat gives the record's name. Where the first
-// line is one of names, the line under it holds a boat's values in their order.
-func Read(text string, s units.System) (name string, data []Datum, refused []Refusal) {
-	t := table{system: s}
-	if len(text) > longestPaste {
-		text = text[:longestPaste]
-		t.tooLong = true
-	}
-	lines := strings.Split(strings.NewReplacer("\r\n", "\n", "\r", "\n").Replace(strings.ToValidUTF8(text, "?")), "\n")
+// value for each. Bare numbers are in the unit that the name ends in, or else inches,
+// or mm where the system is Metric. Rows that cannot be read, or can be read in two
+// ways, are refused one by one and the others kept.
+// A row named boat gives the record's name. Where the first line is one of names, each
+// line under it holds a boat's values in their order, and which, counted from 0, is the
+// one that is read.
+func Read(text string, which int, s units.System) (name string, data []Datum, refused []Refusal) {
+	t := table{system: s, which: which}
+	lines, short := linesOf(text)
 	for i, line := range lines {
 		t.row = i + 1
 		if i >= mostRows {
 			t.refuse(line, fmt.Sprintf("At most %d rows are read.", mostRows))
 			break
 		}
-		if line = strings.TrimSpace(line); line != "" && !strings.HasPrefix(line, "#") {
-			t.readLine(line)
-		}
+		t.readLine(line)
 	}
-	if t.tooLong {
-		t.refuse("", fmt.Sprintf("Only the first %d characters are read.", longestPaste))
+	if short {
+		t.refuse("", fmt.Sprintf("Only the first %d characters are read, up to the end of a line.", longestPaste))
 	}
 	data = t.finish()
 	return t.name, data, t.refusals
+}
+
+// Boats names the boats of a table that has one a line, nil where it is of one boat.
+func Boats(text string) []string {
+	t := table{}
+	lines, _ := linesOf(text)
+	for i, line := range lines[:min(len(lines), mostRows)] {
+		t.row = i + 1
+		t.which = -1
+		t.readLine(line)
+		if t.begun && t.columns == nil {
+			return nil
+		}
+	}
+	return t.names
+}
+
+// linesOf are the whole lines of a text as far as it is read, and whether it is longer.
+func linesOf(text string) (lines []string, short bool) {
+	if len(text) > longestPaste {
+		text, short = text[:longestPaste], true
+		// A torn line is not read.
+		text = text[:strings.LastIndexAny(text, "\r\n")+1]
+	}
+	return strings.Split(strings.NewReplacer("\r\n", "\n", "\r", "\n").Replace(strings.ToValidUTF8(text, "?")), "\n"), short
 }
 
 // table is a paste as far as it is read.
@@ -60,16 +81,18 @@ type table struct {
 	system   units.System
 	name     string
 	row      int
-	tooLong  bool
 	rows     []tableRow
 	refusals []Refusal
-	// begun tells that a line has been read; columns and boats are of a table with
-	// one boat a line.
+	// begun tells that a line has been read; columns and names are of a table with
+	// one boat a line, of which the one to read is which.
 	begun   bool
 	columns columns
-	boats   int
-	// stations are those of the rows under a row of stations.
+	names   []string
+	which   int
+	// stations are those of the rows under a row of stations; astray tells that those
+	// over this row could not be read.
 	stations []Place
+	astray   bool
 }
 
 // tableRow is a datum with the label it came from, until the whole table is known.
@@ -89,42 +112,11 @@ func (t *table) refuseRow(row int, text, why string) {
 	t.refusals = append(t.refusals, Refusal{row, text, why})
 }
 
-var wideGap = regexp.MustCompile(` {2,}`)
-
-// cells parts a line at its own separator.
-func cells(line string) []string {
-	var parts []string
-	switch {
-	case strings.Contains(line, "\t"):
-		parts = strings.Split(line, "\t")
-	case strings.Contains(line, ";"):
-		parts = strings.Split(line, ";")
-	case strings.Contains(line, ","):
-		parts = strings.Split(line, ",")
-	case wideGap.MatchString(line):
-		parts = wideGap.Split(line, -1)
-	default:
-		parts = strings.SplitN(line, ":", 2)
-	}
-	for i, p := range parts {
-		parts[i] = unquoted(strings.TrimSpace(p))
-	}
-	for len(parts) > 0 && parts[len(parts)-1] == "" {
-		parts = parts[:len(parts)-1]
-	}
-	return parts
-}
-
-// unquoted takes off the quotes a spreadsheet puts round a cell that holds inch
-// marks, and halves those inside.
-func unquoted(cell string) string {
-	if len(cell) > 1 && cell[0] == '"' && cell[len(cell)-1] == '"' {
-		return strings.ReplaceAll(cell[1:len(cell)-1], `""`, `"`)
-	}
-	return cell
-}
-
 func (t *table) readLine(line string) {
+	line = strings.TrimRight(strings.TrimLeft(line, " \t"), " ")
+	if strings.TrimSpace(line) == "" || strings.HasPrefix(line, "#") {
+		return
+	}
 	if !t.begun {
 		t.begun = true
 		if t.columns = headerOf(line); t.columns != nil {
@@ -140,7 +132,11 @@ func (t *table) readLine(line string) {
 		t.name = ShortNote(strings.TrimSpace(name))
 		return
 	}
-	if parts := cells(line); len(parts) > 0 {
+	parts, why := cells(line)
+	switch {
+	case why != "":
+		t.refuse(line, why)
+	case len(filled(parts)) > 0:
 		t.readCells(line, parts[0], parts[1:])
 	}
 }
@@ -148,8 +144,8 @@ func (t *table) readLine(line string) {
 // readCells reads one measurement, or a row of them or of stations, off a line.
 func (t *table) readCells(line, name string, rest []string) {
 	set := wordsOf(name)
-	if anyOf(set, []string{"station", "stations"}) && !anyOf(set, thwarts) {
-		t.readStations(line, readOrigin(name), rest)
+	if stationsRow.explains(set) {
+		t.readStations(line, label{from: readOrigin(name), unit: unitIn(name)}, rest)
 		return
 	}
 	if set["boat"] && len(set) == 1 && len(rest) > 0 {
@@ -157,29 +153,59 @@ func (t *table) readCells(line, name string, rest []string) {
 		return
 	}
 	l := readLabel(name)
-	switch {
-	case len(rest) == 0:
+	free := l.kind.Placed() && !l.placed()
+	switch filledCells := filled(rest); {
+	case len(filledCells) == 0:
 		t.refuse(line, "There is no value beside the name.")
 	case !l.known:
 		t.refuse(line, l.unsure)
-	case l.kind.Placed() && l.thwart == 0 && !l.middle && !l.headboard && len(t.stations) > 1 && len(rest) >= len(t.stations):
+	case free && t.astray && !t.ownStation(l, rest):
+		t.refuse(line, "The row of stations over this one could not be read.")
+	case free && len(t.stations) > 0 && !t.ownStation(l, rest):
 		t.readAcross(line, l, rest)
 	default:
-		t.readOne(line, l, rest)
+		t.readOne(line, l, filledCells)
 	}
 }
 
-func (t *table) readStations(line string, from Origin, rest []string) {
-	t.stations = nil
-	for _, cell := range rest {
-		v, _, err := units.Offset.Parse(cell, t.system)
-		if err != nil {
-			t.stations = nil
+// ownStation tells whether a row under a row of stations says its own in words, and so
+// is none of values across.
+func (t *table) ownStation(l label, rest []string) bool {
+	_, _, err := ReadWhere(l.kind, rest[0], t.system)
+	return err == nil && !isNumber(rest[0])
+}
+
+func (t *table) readStations(line string, l label, rest []string) {
+	t.stations, t.astray = nil, false
+	for i, cell := range filled(rest) {
+		v, _, err := units.Offset.Parse(l.withUnit(cell), t.system)
+		switch n := len(t.stations); {
+		case err != nil:
 			t.refuse(line, fmt.Sprintf("The station %q cannot be read: %v", short(cell), err))
-			return
+		case n > 1 && (v-signed(t.stations[n-1]))*(signed(t.stations[1])-signed(t.stations[0])) <= 0:
+			t.refuse(line, fmt.Sprintf("The stations do not go in order at %q: it may be one, or part of the number before it, %s.", short(cell), rest[i-1]))
+		default:
+			t.stations = append(t.stations, place(l.from, v))
+			continue
 		}
-		t.stations = append(t.stations, place(from, v))
+		t.stations, t.astray = nil, true
+		return
 	}
+}
+
+func signed(p Place) float64 {
+	if p.Side == Aft {
+		return -p.Distance
+	}
+	return p.Distance
+}
+
+// withUnit is a cell with the unit its name gives after a bare number.
+func (l label) withUnit(cell string) string {
+	if l.unit != "" && cell != "" && strings.ContainsAny(lastOf(cell), "0123456789") {
+		return cell + l.unit
+	}
+	return cell
 }
 
 func place(from Origin, v float64) Place {
@@ -198,14 +224,24 @@ func short(cell string) string {
 
 // readAcross reads a value for each station; an empty cell is a gap.
 func (t *table) readAcross(line string, l label, rest []string) {
+	n := len(t.stations)
+	if len(rest) < n {
+		t.refuse(line, fmt.Sprintf("There are %d stations and %d values: the first value may be of the first station, or be a station of its own. Put a - where there is a gap.",
+			n, len(rest)))
+		return
+	}
+	if over := slices.IndexFunc(rest[n:], isNumber); over >= 0 {
+		t.refuse(line, fmt.Sprintf("There are %d stations and more values than that: %q may be a value, or part of the one before it.", n, short(rest[n+over])))
+		return
+	}
 	for i, at := range t.stations {
 		if rest[i] == "" || rest[i] == "-" {
 			continue
 		}
 		d := Datum{Kind: l.kind, At: at}
 		d.At.Side = max(d.At.Side, l.side)
-		if t.value(line, &d, rest[i]) {
-			d.remark(rest[len(t.stations):], t.system)
+		if t.value(line, &d, l.withUnit(rest[i])) {
+			d.remark(rest[n:], t.system)
 			t.rows = append(t.rows, tableRow{d, l, t.row, line})
 		}
 	}
@@ -213,12 +249,19 @@ func (t *table) readAcross(line string, l label, rest []string) {
 
 func (t *table) readOne(line string, l label, rest []string) {
 	d := Datum{Kind: l.kind, At: Place{From: l.from, Side: l.side}}
-	if l.kind.Placed() && l.thwart == 0 && !l.middle && !l.headboard {
+	if l.end {
+		d.At.From = FromGunwaleEnd
+	}
+	if l.kind.Placed() && !l.placed() {
 		if len(rest) < 2 {
 			t.refuse(line, "Say where: a thwart in the name, or a station before the value.")
 			return
 		}
-		if at, _, err := units.Offset.Parse(rest[0], t.system); err == nil {
+		if both, ok := feetAndInches(rest[0], rest[1]); ok && len(rest) == 2 {
+			t.refuse(line, fmt.Sprintf("This may be %s at the station %s, or %s at no station: put the station before the value.", rest[1], rest[0], both))
+			return
+		}
+		if at, _, err := units.Offset.Parse(l.withUnit(rest[0]), t.system); err == nil {
 			d.At = place(l.from, at)
 		} else if d.Number, d.At, err = ReadWhere(l.kind, rest[0], t.system); err != nil {
 			t.refuse(line, fmt.Sprintf("The station %q cannot be read: %v", short(rest[0]), err))
@@ -227,10 +270,28 @@ func (t *table) readOne(line string, l label, rest []string) {
 		d.At.Side = max(d.At.Side, l.side)
 		rest = rest[1:]
 	}
-	if t.value(line, &d, rest[0]) {
+	if len(rest) > 1 {
+		if both, ok := feetAndInches(rest[0], rest[1]); ok && !d.Counted() {
+			rest = append([]string{both}, rest[2:]...)
+		}
+	}
+	if over := slices.IndexFunc(rest[1:], isNumber); over >= 0 {
+		t.refuse(line, t.twoCells(d, rest, over+1))
+		return
+	}
+	if t.value(line, &d, l.withUnit(rest[0])) {
 		d.remark(rest[1:], t.system)
 		t.rows = append(t.rows, tableRow{d, l, t.row, line})
 	}
+}
+
+// twoCells names what a value with a number in a cell after it may be.
+func (t *table) twoCells(d Datum, rest []string, over int) string {
+	together := readings(d.ValueKind(), rest[0], rest[over], t.system)
+	if over > 1 || len(together) == 0 {
+		return fmt.Sprintf("%q stands in a cell of its own after the value %q: it may be part of a number, or a remark. Write the value in one cell, and words to a remark.", short(rest[over]), short(rest[0]))
+	}
+	return fmt.Sprintf("This may be %q with %q as a remark, or %s: write the value in one cell.", short(rest[0]), short(rest[over]), strings.Join(together, " or "))
 }
 
 // value reads the datum's own cell.

@@ -33,6 +33,8 @@ func (d Datum) Where(s units.System) string {
 		words = append(words, "at thwart "+strconv.Itoa(d.Number))
 	case d.At.From == FromMiddle && d.At.Distance == 0:
 		words = append(words, "amidships")
+	case d.At.From == FromGunwaleEnd && d.At.Distance == 0:
+		words = append(words, "at the gunwale end")
 	default:
 		words = append(words, units.Length.Format(d.At.Distance, s)+" "+d.At.From.String())
 	}
@@ -80,6 +82,8 @@ func ReadWhere(k Kind, text string, s units.System) (number int, at Place, err e
 		case !k.Numbered():
 			at.From = FromMiddle
 		}
+	case k.Placed() && !strings.ContainsAny(text, "0123456789") && (anyOf(set, gunwale) && anyOf(set, ends) || k.atEnds() && anyOf(here, ends)):
+		at.From = FromGunwaleEnd
 	case !k.Placed() || anyOf(here, middles) && !strings.ContainsAny(before, "0123456789"):
 	default:
 		distance := strings.Trim(withoutWords(before), " ,;")

@@ -40,6 +40,11 @@ func (p *page) listenMeasured() {
 		p.work.SetRecord(p.id("record-name").Get("value").String(), p.work.Measurements(work.Recorded))
 		p.noted()
 	})
+	p.on(p.id("record-boat"), "change", func(e js.Value) {
+		if which, err := strconv.Atoi(e.Get("target").Get("value").String()); err == nil {
+			p.readBoat(p.id("record-text").Get("value").String(), which)
+		}
+	})
 	p.on(p.id("measured-boat"), "click", func(e js.Value) {
 		b := e.Get("target").Call("closest", "button")
 		if b.IsNull() {
@@ -65,10 +70,30 @@ func (p *page) listenMeasured() {
 	})
 }
 
-// readPaste puts a pasted table into the record and says which rows could not be read.
+// readPaste puts a pasted table into the record; of one with many boats, the one chosen.
 func (p *page) readPaste() {
 	text := p.id("record-text").Get("value").String()
-	name, data, refused := record.Read(text, p.work.System)
+	boats := record.Boats(text)
+	if len(boats) < 2 {
+		p.id("record-boats").Set("hidden", true)
+		p.readBoat(text, 0)
+		return
+	}
+	var b strings.Builder
+	b.WriteString(`<option value="">Choose a boat</option>`)
+	for i, name := range boats {
+		b.WriteString(`<option value="` + strconv.Itoa(i) + `">` + escape.Replace(name) + `</option>`)
+	}
+	choice := p.id("record-boat")
+	setHTML(choice, b.String())
+	p.id("record-boats").Set("hidden", false)
+	setText(p.id("record-says"), "This table is of "+strconv.Itoa(len(boats))+" boats: choose the one to read. The record stays as it was.")
+	choice.Call("focus")
+}
+
+// readBoat reads a boat of a pasted table and says which rows could not be read.
+func (p *page) readBoat(text string, which int) {
+	name, data, refused := record.Read(text, which, p.work.System)
 	var b strings.Builder
 	b.WriteString(strconv.Itoa(len(data)) + " read")
 	switch was := len(p.work.Measurements(work.Recorded)); {

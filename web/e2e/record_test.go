@@ -1,11 +1,13 @@
 package e2e
 
 import (
+	"os"
 	"testing"
 
 	"github.com/chromedp/chromedp"
 	"github.com/chromedp/chromedp/kb"
 	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
 
 	"barkwright/core/units"
 )
@@ -50,6 +52,21 @@ func TestRecordFindsTheBoat(t *testing.T) {
 	p.wait(`Math.abs(`+differs+` - 0.0254) < 0.001`, "beam inside")
 	p.press(`[data-measured="each"]`)
 	p.wait(`document.querySelectorAll('[data-table="predicted"] tbody tr').length > 3`)
+}
+
+// A survey's table asks which of its boats to read, and the one chosen is read.
+func TestSurveyAsksWhichBoat(t *testing.T) {
+	p := open(t, desktop)
+	survey, err := os.ReadFile("../../testdata/published/measured-canoes.csv")
+	require.NoError(t, err)
+	p.write("record-text", string(survey))
+	p.press(`[data-measured="paste"]`)
+	p.wait(`document.querySelectorAll('#record-boat option').length === 8`)
+	assert.Equal(t, 0, eval[int](p, `document.querySelectorAll('#record-list li').length`))
+	eval[bool](p, `(s => { s.value = [...s.options].find(o => o.text === 'T1').value; s.dispatchEvent(new Event('change', {bubbles: true})); return true; })(document.getElementById('record-boat'))`)
+	p.wait(`document.getElementById('record-name').value === 'T1'`)
+	assert.Equal(t, `9' 8"`, eval[string](p, `document.querySelector('#record-list li [data-field="2"]').value`))
+	assert.Contains(t, eval[string](p, `document.getElementById('record-says').textContent`), "inside or outside")
 }
 
 // A record is entered row by row with the keyboard alone; a cell that cannot be read
