@@ -33,7 +33,7 @@ var tables = []struct {
 	{"laminations", laminationsTable}, {"headboard", headboardTable},
 	{"ribs", ribsTable}, {"sheathing", sheathingTable},
 	{"seams", seamsTable},
-	{"logs", logsTable}, {"pieces", piecesTable},
+	{"logs", logsTable}, {"riving", rivingTable}, {"pieces", piecesTable}, {"gear", gearTable},
 	{"figures", figuresTable},
 }
 

@@ -53,6 +53,8 @@ type Number struct {
 	// Absent says that there is no number in this state: Value stands for nothing.
 	Absent bool
 	Basis  Basis
+	// Up says that too little of it spoils the work: it is rounded upward.
+	Up bool
 	// Working is the rule in words with the user's numbers.
 	Working func(units.System) string
 	Source  string
@@ -77,7 +79,10 @@ func (n Number) Text(s units.System) string {
 		return n.Word
 	}
 	format := n.Kind.Format
-	if n.Basis == Estimate {
+	switch {
+	case n.Up:
+		format = n.Kind.RoughUp
+	case n.Basis == Estimate:
 		format = n.Kind.Rough
 	}
 	if n.Low != n.High {
@@ -98,6 +103,12 @@ func number(g Group, key, label string, k units.Kind, v float64, source string, 
 func (n Number) by(b Basis) Number {
 	n.Basis = b
 	return n
+}
+
+// up makes a result an estimate that is rounded upward.
+func (n Number) up() Number {
+	n.Up = true
+	return n.by(Estimate)
 }
 
 // between makes a result an estimate with a range.

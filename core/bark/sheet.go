@@ -17,6 +17,7 @@ type Needs struct {
 	TreeSheet Tree    // that gives a sheet as wide as the design's
 	Sheets    int     // of the design's size, end to end
 	Area      float64 // skin with laps and the bark left to trim, m2
+	Laps      float64 // of panels and joints, m2
 	SkinArea  float64 // of the finished skin, m2
 }
 
@@ -69,6 +70,7 @@ func needs(h hull.Hull, all []line, l Layout) Needs {
 	for _, k := range []Kind{PanelSeams, JointSeams} {
 		laps += l.Seams[k].Length
 	}
-	n.Area = n.SkinArea + 2*edge*d.GunwaleTurn + laps*d.SeamLap
+	n.Laps = laps * d.SeamLap
+	n.Area = n.SkinArea + 2*edge*d.GunwaleTurn + n.Laps
 	return n
 }

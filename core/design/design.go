@@ -75,9 +75,18 @@ type Timber struct {
 	Thwarts  int
 	ThwartAt [4]float64
 
-	Ribs                                             int
-	RibWidthMid, RibWidthEnd, RibTipWidth            float64
-	RibThickness, RibThicknessEnd, RibTuck           float64
+	// CedarDiameter is inside the bark at the small end of the trunks to be had, and
+	// CedarClear their length free of knots; CedarHeart is discarded at the middle,
+	// across, and CedarSapwood outside.
+	CedarDiameter, CedarClear, CedarHeart, CedarSapwood float64
+
+	Ribs                                   int
+	RibWidthMid, RibWidthEnd, RibTipWidth  float64
+	RibThickness, RibThicknessEnd, RibTuck float64
+	// RibTaper is the length over which a rib narrows to its tip, and RibsBroken how
+	// many at either end are broken at the centre.
+	RibTaper                                         float64
+	RibsBroken                                       int
 	SheathingThickness, SheathingWidth, SheathingLap float64
 }
 

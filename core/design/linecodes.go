@@ -27,6 +27,8 @@ var lineCodes = withPaddlers(map[string]string{
 
 	"ribs": "I", "ribWidthMid": "Im", "ribWidthEnd": "Ie", "ribTipWidth": "Ip",
 	"ribThickness": "Ik", "ribThicknessEnd": "Ike", "ribTuck": "Iu",
+	"cedarDiameter": "Wd", "cedarClear": "Wl", "cedarHeart": "Wh", "cedarSapwood": "Wp",
+	"ribTaper": "Ia", "ribsBroken": "Ib",
 	"sheathingThickness": "Ht", "sheathingWidth": "Hw", "sheathingLap": "Hl",
 
 	"groupHoles": "M", "holeSpacing": "Ms", "passes": "Mp", "pegEvery": "Me",

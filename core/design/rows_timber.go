@@ -24,7 +24,24 @@ func timberRows() []Param {
 			wholes(4, 1, 8, func(d *Design) *int { return &d.GunwaleEndSplits }),
 	)
 	rows = append(rows, thwartRows()...)
-	return append(rows, ribRows()...)
+	rows = append(rows, ribRows()...)
+	return append(rows, trunkRows()...)
+}
+
+// trunkRows are the trunks that the wood is split from: estimates, to be set to what
+// grows where the builder is.
+func trunkRows() []Param {
+	g := GroupTimber
+	return []Param{
+		row(g, "cedarDiameter", "Trunk to be had, diameter at its small end", "Inside the bark. The hardwood for thwarts is taken as thick.").
+			quantity(units.SmallLength, 11*units.Inch, 4*units.Inch, 36*units.Inch, [2]float64{0.5 * units.Inch, 0.01}, func(d *Design) *float64 { return &d.CedarDiameter }),
+		row(g, "cedarClear", "Its length free of knots", "").
+			hull(204, 24, 480, func(d *Design) *float64 { return &d.CedarClear }),
+		row(g, "cedarHeart", "Heart to discard, across", "").
+			timber(2.5, 0, 12, func(d *Design) *float64 { return &d.CedarHeart }),
+		row(g, "cedarSapwood", "Sapwood to discard, thickness", "").
+			timber(0.5, 0, 4, func(d *Design) *float64 { return &d.CedarSapwood }),
+	}
 }
 
 func stockRows(key, label string, at func(*Design) *wood.Stock) []Param {
@@ -90,6 +107,11 @@ func ribRows() []Param {
 		row(g, "ribThickness", "Rib thickness amidships", "").timber(0.375, 0.125, 0.75, func(d *Design) *float64 { return &d.RibThickness }),
 		row(g, "ribThicknessEnd", "Rib thickness at the ends", "").timber(0.25, 0.125, 0.75, func(d *Design) *float64 { return &d.RibThicknessEnd }),
 		row(g, "ribTuck", "Rib tip below the top of the inwale", "").timber(0.5, 0, 2, func(d *Design) *float64 { return &d.RibTuck }),
+		// 2 1/2 to 3 in: Adney and Chapelle 1964, p. 90. The last three: p. 104, fig. 116.
+		row(g, "ribTaper", "Rib taper, length at each tip", "The rib narrows to its tip over this much.").
+			timber(3, 1, 24, func(d *Design) *float64 { return &d.RibTaper }),
+		row(g, "ribsBroken", "Ribs broken at the centre, each end", "The last ones toward either end, too sharp to bend whole.").
+			wholes(3, 0, 8, func(d *Design) *int { return &d.RibsBroken }),
 		row(g, "sheathingThickness", "Sheathing, thickness", "").timber(0.125, 0.0625, 0.375, func(d *Design) *float64 { return &d.SheathingThickness }),
 		row(g, "sheathingWidth", "Sheathing, width of a strip", "").timber(3.5, 1.5, 6, func(d *Design) *float64 { return &d.SheathingWidth }),
 		row(g, "sheathingLap", "Sheathing, lap at its ends", "").timber(1.5, 0, 6, func(d *Design) *float64 { return &d.SheathingLap }),

@@ -44,9 +44,9 @@ type Post struct {
 }
 
 const (
-	// frameBatten is the width of the building frame's long battens: about 1 1/4
+	// Batten is the width of the building frame's long battens: about 1 1/4
 	// in square for an 18 ft canoe. Adney and Chapelle 1964, p. 54.
-	frameBatten = 1.25 * units.Inch
+	Batten = 1.25 * units.Inch
 	// StakeSpacing is how far apart the stakes stand at most, and stakeOff how far
 	// off the frame. Adney and Chapelle 1964, pp. 40-41: about 24 in, about 1 in.
 	StakeSpacing = 24 * units.Inch
@@ -124,7 +124,7 @@ func crosspieces(h hull.Hull, thwarts []Thwart) []Crosspiece {
 	last := 0.0
 	add := func(x float64) {
 		w := 2 * h.FrameHalfBreadth(x)
-		out = append(out, Crosspiece{x, w, math.Max(0, w-2*frameBatten)})
+		out = append(out, Crosspiece{x, w, math.Max(0, w-2*Batten)})
 		last = x
 	}
 	for _, t := range thwarts {

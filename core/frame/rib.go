@@ -39,10 +39,6 @@ type Rib struct {
 // Alone tells whether the rib has no mate: it stands under the middle thwart.
 func (r Rib) Alone() bool { return r.Number == 0 }
 
-// mostBroken is how many ribs at an end may be broken at the centre. Adney and
-// Chapelle 1964, p. 104 and fig. 116: the last three.
-const mostBroken = 3
-
 // bay is the gunwale between two thwarts, or the last thwart and the headboard.
 type bay struct{ from, to float64 }
 
@@ -138,7 +134,7 @@ func newRibs(h hull.Hull, thwarts []Thwart) []Rib {
 			Order:     fittingOrder(d.Ribs, number),
 		})
 	}
-	for i := len(out) - 1; i >= max(0, len(out)-mostBroken) && out[i].Bend.Verdict == wood.TooTight; i-- {
+	for i := max(0, len(out)-d.RibsBroken); i < len(out); i++ {
 		out[i].Broken = true
 	}
 	return out

@@ -1,46 +1,47 @@
 package gather
 
 import (
-	"math"
-
 	"barkwright/core/bark"
 	"barkwright/core/frame"
 	"barkwright/core/geom"
 	"barkwright/core/hull"
+	"barkwright/core/units"
 	"barkwright/core/wood"
 )
 
 // List is everything to gather and what the boat made of it weighs.
 type List struct {
 	Pieces []Piece
-	Logs   []LogNeed
+	// Bolts are the bolts the pieces are split from, and Logs how many logs of the
+	// design's size they are cut from.
+	Bolts []BoltNeed
+	Logs  int
 	// Billets is how many billets the ribs are split from, four to each.
 	Billets int
+	Gear    []Gear
 	Bark    Skin
 	Root    Bundle
 	Pitch   Range
-	Pegs    int
+	Pegs    Pegs
 	// Weight is of the finished boat, and Centre where its middle is.
 	Weight Range
 	Centre geom.Vec3
 }
 
-// LogNeed is one log: the clear length and the girth it must have at least, if one
-// log is to give all that comes from it.
-type LogNeed struct {
-	Log      Log
-	Clear    float64
-	Diameter float64
-	Girth    float64
-	Volume   float64 // of the finished pieces and spares
+// Range is an estimate with its two ends.
+type Range struct{ Low, Typical, High float64 }
+
+func (r Range) plus(o Range) Range {
+	return Range{r.Low + o.Low, r.Typical + o.Typical, r.High + o.High}
 }
 
-// Skin is the bark to gather.
+// Skin is the bark to gather, and the mass of what stays in the boat: the skin with
+// its laps, and the bark doubled under the gunwales.
 type Skin struct {
 	Sheets        int
 	Width, Length float64
 	Tree          bark.Tree
-	Mass          Range
+	Mass, Doubled Range
 }
 
 // Bundle is the root to gather for lacing and seams together.
@@ -49,46 +50,65 @@ type Bundle struct {
 	Mass Range
 }
 
+// Pegs are the hardwood pegs of outwales and caps, both sides.
+type Pegs struct{ Outwales, Caps int }
+
 const (
 	// ribsPerBillet: a billet two ribs thick and two wide gives four. Adney and
 	// Chapelle 1964, p. 18.
 	ribsPerBillet = 4
-	// splitLoss is how much larger a piece is split than finished: a quarter each
-	// way. Estimate.
-	splitLoss = 1.25
-	// logYield is the share of a log's section that gives clear heartwood stock.
-	// Estimate.
-	logYield = 0.3
-	// pitchTypical and the other two are kg of pitch a metre of seam. No amount is
-	// printed in any source looked at: estimate.
-	pitchLow, pitchTypical, pitchHigh = 0.03, 0.06, 0.09
+	// pitchBand is how wide a seam is payed and pitchThick how thick, on pitchFaces
+	// faces of it: inside before the sheathing, outside last (Adney and Chapelle 1964,
+	// pp. 50, 53). No amount is printed in any source looked at: width and thickness
+	// are estimates, the thickness half as much more or less.
+	pitchBand   = 1.5 * units.Inch
+	pitchThick  = 1.0 / 16 * units.Inch
+	pitchFaces  = 2
+	pitchSpread = 0.5
 	// rootThickness is the thickness of a split root as a share of its width.
 	// Estimate; the lacing's turns are measured on the same.
 	rootThickness = 0.5
+	// doubledBelow is how far under the outwale the bark is doubled: the strip put on
+	// there is trimmed to about 2 in below it (Adney and Chapelle 1964, p. 148). The
+	// lacing's turns go round it too.
+	doubledBelow = 2 * units.Inch
+	// capPegs is how far apart the pegs of the caps stand, about a foot. Adney and
+	// Chapelle 1964, pp. 117, 150.
+	capPegs = 12 * units.Inch
 )
 
 // Gather rolls up the materials of a boat.
 func Gather(h hull.Hull, f frame.Frame, b bark.Layout) List {
 	d := h.Design
-	l := List{Pieces: pieces(h, f), Pegs: f.Lacing.Pegs}
-	ribs := d.Ribs
+	l := List{Pieces: pieces(h, f)}
+	ribs := 0
 	for _, p := range l.Pieces {
-		if p.Name == "ribs" {
-			ribs += p.Spares
+		if p.Kind == Ribs {
+			ribs += p.Count + p.Spares
 		}
 	}
 	l.Billets = (ribs + ribsPerBillet - 1) / ribsPerBillet
-	l.Logs = logNeeds(l.Pieces)
-	l.Bark = Skin{Sheets: b.Needs.Sheets, Width: d.SheetWidth, Length: d.SheetLength, Tree: b.Needs.TreeSheet,
-		Mass: weigh(b.Needs.Area*d.BarkThickness, wood.BirchBark.Density())}
+	l.Bolts = boltNeeds(d, l.Pieces)
+	l.Logs = logCount(l.Bolts, d.CedarClear)
+	l.Gear = gear(h, f)
+	l.Pegs = Pegs{Outwales: f.Lacing.Pegs, Caps: 2 * int(f.Gunwales.Cap/capPegs)}
+	l.Bark = skin(h, f, b)
 	l.Root = bundle(h, f, b)
-	seams := 0.0
-	for _, s := range b.Seams {
-		seams += s.Length
-	}
-	l.Pitch = Range{seams * pitchLow, seams * pitchTypical, seams * pitchHigh}
+	l.Pitch = pitch(b)
 	l.weigh(h, f)
 	return l
+}
+
+func skin(h hull.Hull, f frame.Frame, b bark.Layout) Skin {
+	d := h.Design
+	density := wood.BirchBark.Density()
+	// Two sides; what is left to trim at the edge is cut off.
+	strip := 2 * f.Gunwales.Inwale * (max(d.InwaleDepth, d.OutwaleDepth) + doubledBelow)
+	return Skin{
+		Sheets: b.Needs.Sheets, Width: d.SheetWidth, Length: d.SheetLength, Tree: b.Needs.TreeSheet,
+		Mass:    weigh((b.Needs.SkinArea+b.Needs.Laps)*d.BarkThickness, density),
+		Doubled: weigh(strip*d.BarkThickness, density),
+	}
 }
 
 func bundle(h hull.Hull, f frame.Frame, b bark.Layout) Bundle {
@@ -98,45 +118,34 @@ func bundle(h hull.Hull, f frame.Frame, b bark.Layout) Bundle {
 	return r
 }
 
-// weigh adds the boat up. Bark, root and pitch are taken at the height of the
-// sheathing: the skin's own middle.
+func pitch(b bark.Layout) Range {
+	seams := 0.0
+	for _, s := range b.Seams {
+		seams += s.Length
+	}
+	m := weigh(seams*pitchFaces*pitchBand*pitchThick, wood.Pitch.Density())
+	return Range{m.Low * (1 - pitchSpread), m.Typical, m.High * (1 + pitchSpread)}
+}
+
+// weigh adds the boat up. Bark and pitch are taken at the height of the sheathing: the
+// skin's own middle.
 func (l *List) weigh(h hull.Hull, f frame.Frame) {
 	skin := ribHeight(h, f.Ribs[0])
 	moment := 0.0
 	add := func(m Range, height float64) {
-		l.Weight.Low += m.Low
-		l.Weight.Typical += m.Typical
-		l.Weight.High += m.High
+		l.Weight = l.Weight.plus(m)
 		moment += m.Typical * height
 	}
 	for _, p := range l.Pieces {
 		add(p.Mass, p.Height)
 	}
 	add(l.Bark.Mass, skin)
+	add(l.Bark.Doubled, gunwaleHeight(h))
 	add(l.Root.Mass, h.Sheer(0))
 	add(l.Pitch, skin)
 	l.Centre = geom.Vec3{Z: moment / l.Weight.Typical}
 }
 
-func logNeeds(pieces []Piece) []LogNeed {
-	var all []LogNeed
-	for _, log := range Logs() {
-		n := LogNeed{Log: log}
-		section := 0.0
-		for _, p := range pieces {
-			if p.Log != log {
-				continue
-			}
-			k := float64(p.Count + p.Spares)
-			n.Clear = math.Max(n.Clear, p.Length)
-			n.Volume += k * p.Length * p.Width * p.Thickness
-		}
-		if n.Clear > 0 {
-			section = n.Volume / n.Clear
-		}
-		n.Diameter = math.Sqrt(4 * section * splitLoss * splitLoss / (math.Pi * logYield))
-		n.Girth = math.Pi * n.Diameter
-		all = append(all, n)
-	}
-	return all
+func weigh(volume float64, density wood.Density) Range {
+	return Range{volume * density.Low, volume * density.Typical, volume * density.High}
 }

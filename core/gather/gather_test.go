@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
 
 	"barkwright/core/bark"
 	"barkwright/core/design"
@@ -22,20 +23,41 @@ func list(d design.Design) gather.List {
 
 const inch = units.Inch
 
-// Weights of bark canoes of known size. Steele 1880: 18 to 20 ft Maine birches,
-// 85 to 115 lb; the model boat is 19 ft, 32 in, 12 in deep with the default's
-// timber, and its own range must meet the printed one.
+// Weights of bark canoes as printed, of the sizes printed and with the timber the page
+// opens with, or the starting boat's that is named: nothing is set but what stands here,
+// and the estimate's middle is inside what is printed.
+//
+//   - T. S. Steele, Canoe and Camera, 1880: 18 to 20 ft birches of Maine, 85 to 115 lb;
+//     the middle of those lengths, 30 in broad as the other two Maine boats in print.
+//   - H. D. Thoreau, The Maine Woods, 1864 (from memory, high): 18 1/4 ft long, 30 1/2 in
+//     broad, 12 in deep within, "not far from" 80 lb: a tenth either way.
+//   - S. E. White, Camp and Trail, 1907: two-fathom canoe, 12 ft, 50 to 70 lb.
+//   - J. Franklin, 1823: 32 ft 6 in by 4 ft 10 in by 23 1/4 in, about 300 lb by its
+//     author's own estimate: a tenth either way. With the timber of the 24 ft boat.
 func TestWeightMeetsPublished(t *testing.T) {
-	w := list(check.With(t, "length", 228*inch, "beam", 34*inch, "depth", 13*inch, "ribThickness", 0.4375*inch, "ribWidthMid", 3*inch, "inwaleThickness", 1.25*inch, "inwaleDepth", 1.25*inch)).Weight
-	t.Logf("19 ft: %.0f to %.0f lb", w.Low/units.Pound, w.High/units.Pound)
-	assert.Less(t, w.Low, 115*units.Pound)
-	assert.Greater(t, w.High, 85*units.Pound)
+	freight := design.Starting()[2]
+	require.Equal(t, 288*inch, freight.Length)
+	for _, boat := range []struct {
+		name      string
+		d         design.Design
+		low, high float64
+	}{
+		{"19 ft", check.With(t, "length", 228*inch, "beam", 30*inch), 85, 115},
+		{"18 1/4 ft", check.With(t, "length", 219*inch, "beam", 30.5*inch, "depth", 12*inch), 72, 88},
+		{"12 ft", check.With(t, "length", 144*inch), 50, 70},
+		{"32 1/2 ft", check.Of(t, freight, "length", 390*inch, "beam", 58*inch, "depth", 23.25*inch), 270, 330},
+	} {
+		w := list(boat.d).Weight
+		t.Logf("%s: %.0f, %.0f to %.0f lb", boat.name, w.Typical/units.Pound, w.Low/units.Pound, w.High/units.Pound)
+		assert.GreaterOrEqual(t, w.Typical, boat.low*units.Pound, boat.name)
+		assert.LessOrEqual(t, w.Typical, boat.high*units.Pound, boat.name)
+	}
 }
 
 // The whole is the sum of its pieces, and its middle is among them.
 func TestWeightIsTheSumOfThePieces(t *testing.T) {
 	l := list(design.Default())
-	sum := l.Bark.Mass.Typical + l.Root.Mass.Typical + l.Pitch.Typical
+	sum := l.Bark.Mass.Typical + l.Bark.Doubled.Typical + l.Root.Mass.Typical + l.Pitch.Typical
 	for _, p := range l.Pieces {
 		sum += p.Mass.Typical
 		assert.LessOrEqual(t, p.Mass.Low, p.Mass.Typical, p.Name)
@@ -46,20 +68,20 @@ func TestWeightIsTheSumOfThePieces(t *testing.T) {
 	assert.Less(t, l.Centre.Z, 12.5*inch)
 }
 
-// An inwale by hand: two, as long as the gunwale, a square inch, 347.2 kg/m3 (Wood
-// Handbook, northern white-cedar at 12 %: 0.31 x 1.12).
+// An inwale by hand: two, as long as the gunwale, a square inch. Northern white-cedar
+// (Wood Handbook: 0.29 green) at 20 %: 0.29/(1 - 0.265 x 0.29/3) = 0.29762, times 1.2.
 func TestInwaleByHand(t *testing.T) {
 	d := design.Default()
 	h := hull.New(d)
-	want := 2 * 2 * h.Gunwale.Length() * inch * inch * 347.2
-	assert.InDelta(t, want, list(d).Pieces[0].Mass.Typical, 1e-6)
+	want := 2 * 2 * h.Gunwale.Length() * inch * inch * 357.149
+	assert.InDelta(t, want, list(d).Pieces[0].Mass.Typical, 1e-5*want)
 }
 
 // Four ribs from a billet (Adney and Chapelle 1964, p. 18), spares counted in.
 func TestBillets(t *testing.T) {
 	l := list(design.Default())
 	for _, p := range l.Pieces {
-		if p.Name == "ribs" {
+		if p.Kind == gather.Ribs {
 			assert.Equal(t, int(math.Ceil(float64(p.Count+p.Spares)/4)), l.Billets)
 			assert.Equal(t, 44, p.Count)
 			assert.Positive(t, p.Spares, "ribs near the limit want spares")
@@ -84,23 +106,10 @@ func TestWeightScales(t *testing.T) {
 	d = p.Set(d, float64(d.Gores))
 	small, large := list(d), list(big)
 	for i, piece := range small.Pieces {
-		if piece.Name == "sheathing strips" || piece.Name == "headboards" || piece.Log == gather.Hardwood {
+		if piece.Kind == gather.Sheathing || piece.Kind == gather.Headboards || piece.Log == gather.Hardwood {
 			continue // counted in strips of a length, or of thickness that is no parameter
 		}
 		assert.InEpsilon(t, 8*piece.Mass.Typical, large.Pieces[i].Mass.Typical, 1e-6, piece.Name)
 	}
 	assert.InEpsilon(t, 8*small.Bark.Mass.Typical, large.Bark.Mass.Typical, 1e-3)
-}
-
-// A log gives what its pieces fill: the fuller the list, the thicker the log.
-func TestLogs(t *testing.T) {
-	few, many := list(check.With(t, "ribs", 30.0)), list(check.With(t, "ribs", 44.0))
-	for i := range few.Logs {
-		assert.Equal(t, math.Pi*few.Logs[i].Diameter, few.Logs[i].Girth)
-		if few.Logs[i].Log == gather.RibLog {
-			assert.Less(t, few.Logs[i].Diameter, many.Logs[i].Diameter)
-			h := hull.New(design.Default())
-			assert.GreaterOrEqual(t, few.Logs[i].Clear, h.Section(0).HalfGirth())
-		}
-	}
 }

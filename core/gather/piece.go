@@ -10,8 +10,25 @@ import (
 	"barkwright/core/wood"
 )
 
+// Kind is a kind of piece.
+type Kind int
+
+// The kinds, in the order of the list.
+const (
+	Inwales Kind = iota
+	Outwales
+	Caps
+	Ribs
+	Stems
+	Headboards
+	Sheathing
+	Thwarts
+)
+
 // Piece is one kind of part to be got out: how many, how long and how thick.
 type Piece struct {
+	Kind Kind
+	// Name is what builders call it: each thwart has its own.
 	Name  string
 	Count int
 	// Spares are beyond Count, for those that break.
@@ -26,9 +43,6 @@ type Piece struct {
 	Log    Log
 }
 
-// Range is an estimate with its two ends.
-type Range struct{ Low, Typical, High float64 }
-
 // Log is the tree or the part of one that a piece comes from.
 type Log int
 
@@ -42,7 +56,7 @@ const (
 
 // String names the log by what comes out of it.
 func (l Log) String() string {
-	return [...]string{"long log, for gunwales", "bolt, for ribs, stems and headboards", "bolt, for sheathing", "hardwood, for thwarts"}[l]
+	return [...]string{"gunwales", "ribs, stems and headboards", "sheathing", "thwarts"}[l]
 }
 
 // Wood says what the log is to be of.
@@ -84,17 +98,17 @@ func spares(n int, v wood.Verdict) int { return int(math.Ceil(float64(n) * spare
 
 func pieces(h hull.Hull, f frame.Frame) []Piece {
 	d := h.Design
-	top := (h.Sheer(0)*2 + h.Sheer(h.GunwaleX)) / 3
+	top := gunwaleHeight(h)
 	gunwale := d.GunwaleStock.Species.Density()
-	long := func(name string, length, width, thickness float64, v wood.Verdict) Piece {
-		return Piece{Name: name, Count: 2, Spares: spares(2, v), Length: length + trim, Width: width, Thickness: thickness,
+	long := func(kind Kind, name string, length, width, thickness float64, v wood.Verdict) Piece {
+		return Piece{Kind: kind, Name: name, Count: 2, Spares: spares(2, v), Length: length + trim, Width: width, Thickness: thickness,
 			Mass: weigh(2*length*width*thickness, gunwale), Height: top, Log: GunwaleLog}
 	}
 	g := f.Gunwales
 	all := []Piece{
-		long("inwales", g.Inwale, d.InwaleDepth, d.InwaleThickness, max(g.InwalePlan.Verdict, g.InwaleSheer.Verdict)),
-		long("outwales", g.Outwale, d.OutwaleDepth, d.OutwaleThickness, max(g.OutwalePlan.Verdict, g.OutwaleSheer.Verdict, g.OutwaleEnd.Verdict)),
-		long("caps", g.Cap, d.CapWidth, d.CapThickness, wood.WithinGuide),
+		long(Inwales, "inwales", g.Inwale, d.InwaleDepth, d.InwaleThickness, max(g.InwalePlan.Verdict, g.InwaleSheer.Verdict)),
+		long(Outwales, "outwales", g.Outwale, d.OutwaleDepth, d.OutwaleThickness, max(g.OutwalePlan.Verdict, g.OutwaleSheer.Verdict, g.OutwaleEnd.Verdict)),
+		long(Caps, "caps", g.Cap, d.CapWidth, d.CapThickness, wood.WithinGuide),
 		ribPieces(h, f),
 		stemPieces(h, f),
 		headboardPieces(h, f),
@@ -103,13 +117,12 @@ func pieces(h hull.Hull, f frame.Frame) []Piece {
 	return append(all, thwartPieces(f)...)
 }
 
-func weigh(volume float64, density wood.Density) Range {
-	return Range{volume * density.Low, volume * density.Typical, volume * density.High}
-}
+// gunwaleHeight is the mean height of the gunwales over the bottom amidships.
+func gunwaleHeight(h hull.Hull) float64 { return (h.Sheer(0)*2 + h.Sheer(h.GunwaleX)) / 3 }
 
 func ribPieces(h hull.Hull, f frame.Frame) Piece {
 	d := h.Design
-	p := Piece{Name: "ribs", Count: d.Ribs, Width: d.RibWidthMid, Thickness: math.Max(d.RibThickness, d.RibThicknessEnd), Log: RibLog}
+	p := Piece{Kind: Ribs, Name: "ribs", Count: d.Ribs, Width: d.RibWidthMid, Thickness: math.Max(d.RibThickness, d.RibThicknessEnd), Log: RibLog}
 	volume, height := 0.0, 0.0
 	worst := wood.WithinGuide
 	for _, r := range f.Ribs {
@@ -117,7 +130,7 @@ func ribPieces(h hull.Hull, f frame.Frame) Piece {
 		if r.Alone() {
 			n = 1
 		}
-		v := n * r.Length * (r.Width + d.RibTipWidth) / 2 * r.Thickness
+		v := n * r.Area(d) * r.Thickness
 		volume += v
 		height += v * ribHeight(h, r)
 		p.Length = math.Max(p.Length, r.Length+trim)
@@ -147,19 +160,19 @@ func stemPieces(h hull.Hull, f frame.Frame) Piece {
 	if len(f.Stem.Laminations) > 0 {
 		v = f.Stem.Innermost().Verdict
 	}
-	return Piece{Name: "stem-pieces", Count: 2, Spares: spares(2, v), Length: f.Stem.Blank, Width: d.StemDepth, Thickness: d.StemWidth,
+	return Piece{Kind: Stems, Name: "stem-pieces", Count: 2, Spares: spares(2, v), Length: f.Stem.Blank, Width: d.StemDepth, Thickness: d.StemWidth,
 		Mass: weigh(2*(f.Stem.Curve+d.StemSolid)*d.StemDepth*d.StemWidth, d.StemStock.Species.Density()), Height: d.EndHeight / 2, Log: RibLog}
 }
 
 func headboardPieces(h hull.Hull, f frame.Frame) Piece {
 	b := f.Headboard
-	return Piece{Name: "headboards", Count: 2, Length: b.Height + trim, Width: b.Width, Thickness: headboardThickness,
+	return Piece{Kind: Headboards, Name: "headboards", Count: 2, Length: b.Height + trim, Width: b.Width, Thickness: headboardThickness,
 		Mass: weigh(2*b.Height*b.Width*headboardThickness, wood.Cedar.Density()), Height: h.Sheer(b.X) - b.Height/2, Log: RibLog}
 }
 
 func sheathingPieces(h hull.Hull, f frame.Frame) Piece {
 	d, s := h.Design, f.Sheathing
-	p := Piece{Name: "sheathing strips", Count: s.Strips, Spares: spares(s.Strips, wood.WithinGuide), Width: d.SheathingWidth, Thickness: d.SheathingThickness, Log: SheathingLog}
+	p := Piece{Kind: Sheathing, Name: "sheathing strips", Count: s.Strips, Spares: spares(s.Strips, wood.WithinGuide), Width: d.SheathingWidth, Thickness: d.SheathingThickness, Log: SheathingLog}
 	for _, r := range s.Regions {
 		p.Length = math.Max(p.Length, r.Length+trim)
 	}
@@ -175,7 +188,7 @@ func thwartPieces(f frame.Frame) []Piece {
 		if i == 0 {
 			n = 1
 		}
-		all = append(all, Piece{Name: frame.ThwartName(i, len(f.Thwarts)), Count: n, Length: t.Longest + trim, Width: frame.ThwartWidth, Thickness: thwartThickness,
+		all = append(all, Piece{Kind: Thwarts, Name: frame.ThwartName(i, len(f.Thwarts)), Count: n, Length: t.Longest + trim, Width: frame.ThwartWidth, Thickness: thwartThickness,
 			Mass: weigh(float64(n)*t.EndToEnd*frame.ThwartWidth*thwartThickness*thwartTaper, wood.Maple.Density()), Height: t.Height, Log: Hardwood})
 	}
 	return all

@@ -36,7 +36,7 @@ func rightingChart(c core.Canoe, w core.Water, s units.System) Chart {
 		}
 	}
 	length := func(v float64) string { return units.SmallLength.Format(v, s) }
-	angle := func(v float64) string { return units.Angle.Format(v, s) }
+	angle := func(v float64) string { return units.Angle.Rough(v, s) }
 	here := c.Afloat.Floated.Rest
 	if here.State == afloat.Floats {
 		lies := "upright"

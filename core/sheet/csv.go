@@ -26,7 +26,7 @@ func CSV(w io.Writer, boat string, t answer.Table, s units.System) error {
 			shown, si := unitsOf(t, i, s)
 			text := cell.Text
 			if text == "" && (shown != "" || si == "") {
-				text = c.Kind.FormatASCII(cell.Value, s)
+				text = c.Kind.FormatASCII(c.Rounded(cell, s), s)
 			}
 			if shown != "" || si == "" || cell.Text != "" {
 				fields = append(fields, text)
@@ -36,7 +36,11 @@ func CSV(w io.Writer, boat string, t answer.Table, s units.System) error {
 			case cell.Text != "":
 				fields = append(fields, "")
 			default:
-				fields = append(fields, strconv.FormatFloat(cell.Value, 'f', siPlaces, 64))
+				places := siPlaces
+				if cell.Rounding != answer.Exact {
+					places = siPlacesRough
+				}
+				fields = append(fields, strconv.FormatFloat(c.Rounded(cell, s), 'f', places, 64))
 			}
 		}
 		record(b, fields)
@@ -82,8 +86,9 @@ var siUnits = map[units.Kind]string{
 	units.Moment: "N m", units.Power: "W", units.Density: "kg/m3", units.Temperature: "C",
 }
 
-// siPlaces gives a length to a hundredth of a millimetre: finer than any tape.
-const siPlaces = 5
+// siPlaces gives a length to a hundredth of a millimetre, finer than any tape, and
+// siPlacesRough an estimate to a millimetre.
+const siPlaces, siPlacesRough = 5, 3
 
 // shownUnit names how the first of the two columns is written.
 func shownUnit(k units.Kind, s units.System) string {

@@ -156,9 +156,13 @@ func TestSectionAndTipPatterns(t *testing.T) {
 	}
 	tip := sheet.Patterns(c, "tip", sheet.Options{System: units.Imperial16})[0]
 	outline := tip.Lines[0].Points
-	assert.InDelta(t, c.Design.RibTipWidth*1000, outline[2].X-outline[1].X, 1e-9)
-	assert.InDelta(t, c.Frame.Ribs[0].Width*1000, outline[3].X-outline[0].X, 1e-9)
-	assert.InDelta(t, c.Frame.Ribs[0].Length*500, outline[0].Y-outline[1].Y, 1e-9)
+	assert.InDelta(t, c.Design.RibTipWidth*1000, outline[3].X-outline[2].X, 1e-9)
+	assert.InDelta(t, c.Frame.Ribs[0].Width*1000, outline[5].X-outline[0].X, 1e-9)
+	assert.InDelta(t, c.Frame.Ribs[0].Length*500, outline[0].Y-outline[2].Y, 1e-9)
+	// Seven eighths as wide where the taper begins (Adney and Chapelle 1964, p. 90: 2 in
+	// and 1 3/4 in), 3 in short of the tip.
+	assert.InDelta(t, c.Frame.Ribs[0].Width*875, outline[4].X-outline[1].X, 1e-9)
+	assert.InDelta(t, 76.2, outline[1].Y-outline[2].Y, 1e-9)
 }
 
 // Every rib's and every hole's mark stands at its own length from the middle:

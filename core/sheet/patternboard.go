@@ -51,7 +51,7 @@ func sectionPatterns(m maker) []Pattern {
 }
 
 // tipPattern is half the longest rib laid flat, from its middle to its tip, with
-// the tip's bevel seen from the edge. The taper is straight, as the weights take it.
+// the tip's bevel seen from the edge, in the taper that the weights take.
 func tipPattern(m maker) []Pattern {
 	d := m.Design
 	r := m.Frame.Ribs[0]
@@ -60,9 +60,13 @@ func tipPattern(m maker) []Pattern {
 			r = q
 		}
 	}
-	half, wide, tip := r.Length/2, r.Width/2, d.RibTipWidth/2
-	p := Pattern{Key: "tip", Name: "Rib taper and bevel", Note: "Half of rib " + nameOfRib(r.Number) + ", the longest, from its middle to its tip. For another rib keep the tip and slide the middle to its half length. Tips are cut at 45 degrees, the outer face long."}
-	p.draw(Cut, geom.Vec2{X: -wide}, geom.Vec2{X: -tip, Y: half}, geom.Vec2{X: tip, Y: half}, geom.Vec2{X: wide})
+	taper := r.Taper(d)
+	half, wide, shoulder, tip := r.Length/2, taper.Middle/2, taper.Shoulder/2, taper.Tip/2
+	from := half - taper.Length
+	p := Pattern{Key: "tip", Name: "Rib taper and bevel", Note: "Half of rib " + nameOfRib(r.Number) + ", the longest, from its middle to its tip, as finished: leave an inch at the tip until the rib has been tried. For another rib keep the tip and slide the middle to its half length. Tips are cut at 45 degrees, the outer face long."}
+	p.draw(Cut, geom.Vec2{X: -wide}, geom.Vec2{X: -shoulder, Y: from}, geom.Vec2{X: -tip, Y: half}, geom.Vec2{X: tip, Y: half}, geom.Vec2{X: shoulder, Y: from}, geom.Vec2{X: wide})
+	p.draw(Dotted, geom.Vec2{X: -shoulder, Y: from}, geom.Vec2{X: shoulder, Y: from})
+	p.label(geom.Vec2{X: 0.003, Y: from - 0.005}, "taper begins, "+m.small(taper.Length)+" from the tip")
 	p.draw(Centre, geom.Vec2{}, geom.Vec2{Y: half})
 	p.draw(Centre, geom.Vec2{X: -wide}, geom.Vec2{X: wide})
 	p.draw(Mark, geom.Vec2{X: -tip, Y: half - r.Thickness}, geom.Vec2{X: tip, Y: half - r.Thickness})

@@ -24,23 +24,79 @@ func (k Kind) Format(v float64, s System) string {
 	return u.text(v, s, "−", u.markAfter())
 }
 
-// Rough is Format for an estimate, no finer than it is good for: lengths to a
-// quarter inch or 5 mm, and masses of ten pounds or kilograms and more to whole ones.
-func (k Kind) Rough(v float64, s System) string { return k.Format(k.rough(v, s), s) }
+// Rough is Format for an estimate, no finer than it is good for.
+func (k Kind) Rough(v float64, s System) string { return k.Format(k.RoughValue(v, s), s) }
 
-func (k Kind) rough(v float64, s System) float64 {
-	step := 0.0
-	switch {
-	case (k == Length || k == Offset) && s == Metric:
-		step = 5 * Millimetre
-	case k == Length || k == Offset:
-		step = Inch / 4
-	case k == Mass && math.Abs(v) >= 10*k.in(s).si:
-		step = k.in(s).si
-	default:
+// RoughUp is Rough where too little spoils the work: rounded up.
+func (k Kind) RoughUp(v float64, s System) string { return k.Format(k.RoughUpValue(v, s), s) }
+
+// RoughValue is an estimate rounded to what it is good for, in the kind's SI unit:
+// lengths to a quarter inch or 5 mm, runs of a hundred feet or 30 m to ten feet or 5 m,
+// masses of ten pounds or kilograms to whole ones and of two hundred to ten, angles to
+// a degree, areas of ten square feet or a square metre to a foot or a tenth, strains to
+// a tenth of a percent.
+func (k Kind) RoughValue(v float64, s System) float64 { return to(v, k.roughStep(v, s), math.Round) }
+
+// RoughUpValue is RoughValue upward, lengths to a half inch or 10 mm.
+func (k Kind) RoughUpValue(v float64, s System) float64 {
+	step := k.roughStep(v, s)
+	if k == Length || k == SmallLength {
+		step = Inch / 2
+		if s == Metric {
+			step = 10 * Millimetre
+		}
+	}
+	return to(v, step, math.Ceil)
+}
+
+// to rounds v to a step; one of zero leaves it. What is on a step but for its last bits
+// is on it.
+func to(v, step float64, round func(float64) float64) float64 {
+	const slack = 1e-9
+	if step == 0 {
 		return v
 	}
-	return math.Round(v/step) * step
+	if n := math.Round(v / step); math.Abs(v/step-n) < slack {
+		return n * step
+	}
+	return round(v/step) * step
+}
+
+// roughStep is the step that an estimate is rounded to; zero for a kind that is shown no
+// finer than that anyway.
+func (k Kind) roughStep(v float64, s System) float64 {
+	metric, size := s == Metric, math.Abs(v)
+	pick := func(imperial, other float64) float64 {
+		if metric {
+			return other
+		}
+		return imperial
+	}
+	switch k {
+	case Length, Offset, SmallLength:
+		return pick(Inch/4, 5*Millimetre)
+	case Run:
+		if size >= pick(100*Foot, 30) {
+			return pick(10*Foot, 5)
+		}
+	case Mass:
+		unit := k.in(s).si
+		if size >= 200*unit {
+			return 10 * unit
+		}
+		if size >= 10*unit {
+			return unit
+		}
+	case Angle:
+		return Degree
+	case Area:
+		if size >= pick(10*SquareFoot, 1) {
+			return pick(SquareFoot, 0.1)
+		}
+	case Strain:
+		return 0.001
+	}
+	return 0
 }
 
 // FormatASCII is Format in plain ASCII, for tables of comma-separated values.

@@ -172,8 +172,8 @@ func TestMisusePanics(t *testing.T) {
 	assert.PanicsWithValue(t, noSuchKind, func() { _, _, _ = Kind(-1).Parse("1", Metric) })
 }
 
-// Estimates stand in quarter inches, 5 mm and whole pounds or kilograms; small masses
-// and other kinds as they are.
+// Estimates stand in quarter inches, 5 mm and whole pounds or kilograms, large ones in
+// tens; small masses and other kinds as they are.
 func TestRough(t *testing.T) {
 	for _, row := range []struct {
 		kind             Kind
@@ -183,11 +183,36 @@ func TestRough(t *testing.T) {
 		{Length, 6.5625 * Inch, `6 1/2"`, "165 mm"},
 		{Offset, -0.4 * Inch, `−1/2"`, "−10 mm"},
 		{Offset, -0.05 * Inch, `0"`, "0 mm"},
-		{Mass, 535.6 * Pound, "536 lb", "243 kg"},
+		{Mass, 535.6 * Pound, "540 lb", "240 kg"},
+		{Mass, 74.4 * Pound, "74 lb", "34 kg"},
 		{Mass, 2.7 * Pound, "2.7 lb", "1.2 kg"},
+		{SmallLength, 6.3125 * Inch, `6 1/4"`, "160 mm"},
+		{Run, 736 * Foot, "740 ft", "225 m"},
+		{Run, 44.4 * Foot, "44 ft", "13.5 m"},
+		{Angle, 21.7 * Degree, "22°", "22°"},
+		{Area, 57.4 * SquareFoot, "57 ft²", "5.3 m²"},
+		{Strain, 0.0036, "0.4 %", "0.4 %"},
 		{Percent, 0.155, "15.5 %", "15.5 %"},
 	} {
 		assert.Equal(t, row.imperial, row.kind.Rough(row.v, Imperial16))
 		assert.Equal(t, row.metric, row.kind.Rough(row.v, Metric))
+	}
+}
+
+// What spoils the work when it is too little is rounded up, but not past a number that
+// is on a step already.
+func TestRoughUp(t *testing.T) {
+	for _, row := range []struct {
+		kind             Kind
+		v                float64
+		imperial, metric string
+	}{
+		{SmallLength, 16.4375 * Inch, `16 1/2"`, "420 mm"},
+		{Length, 12.5 * Inch, `1' 1/2"`, "320 mm"},
+		{Length, 54.01 * Inch, `4' 6 1/2"`, "1380 mm"},
+		{Run, 731 * Foot, "740 ft", "225 m"},
+	} {
+		assert.Equal(t, row.imperial, row.kind.RoughUp(row.v, Imperial16))
+		assert.Equal(t, row.metric, row.kind.RoughUp(row.v, Metric))
 	}
 }

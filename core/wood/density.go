@@ -1,5 +1,7 @@
 package wood
 
+import "math"
+
 // Density is a material's mass per volume in the finished boat, kg/m3, with a
 // range and where it comes from.
 type Density struct {
@@ -13,11 +15,11 @@ type Density struct {
 type Material int
 
 const (
-	Cedar  Material = iota // northern white-cedar, air-dry
-	Spruce                 // black spruce, air-dry
-	Maple                  // sugar maple, air-dry
+	Cedar  Material = iota // northern white-cedar
+	Spruce                 // black spruce
+	Maple                  // sugar maple
 	BirchBark
-	Root // split spruce root, dry
+	Root // split spruce root
 	Pitch
 )
 
@@ -27,16 +29,26 @@ const (
 	// waterDensity relates specific gravity to density, kg/m3: its definition takes
 	// water at 4 C.
 	waterDensity = 1000
-	// airDry is the moisture of wood in a finished, dry boat, % of oven-dry mass:
-	// that of the table's second figures.
-	airDry = 12
+	// inUse is the moisture of wood in a boat that is used, % of oven-dry mass, and
+	// usedDry and usedWet its range: from that of wood kept dry under a roof (the
+	// table's second figures) nearly to where wood that lies wet stops swelling.
+	// Estimate; no moisture of a bark canoe was found.
+	inUse, usedDry, usedWet = 20, 12, 28
+	// fibreSaturation is the moisture above which wood no longer swells, and
+	// swellFactor goes with it: Wood Handbook, FPL-GTR-190, 2010, chapter 4, from
+	// memory, high.
+	fibreSaturation = 30
+	swellFactor     = 0.265
+	// barkInUse is the moisture of the outer bark, half that of the wood: it takes up
+	// little water. Estimate.
+	barkInUse = inUse / 2
 	// gravityVariation is the coefficient of variation of specific gravity within
 	// a species, Wood Handbook chapter 5, from memory, high.
 	gravityVariation = 0.10
-	// birchBarkGravity is the basic specific gravity of the whole bark of mountain
-	// birch (559 kg/m3 oven-dry on green volume, Silva Fennica abstract): not paper
-	// birch and not outer bark alone.
-	birchBarkGravity = 0.559
+	// outerBark is the specific gravity of the dry outer bark of paper birch, between
+	// lightBark and heavyBark: none was found, 0.5 to 0.6 is usual (from memory, low).
+	// The whole bark of mountain birch has 0.559 (Silva Fennica, abstract).
+	outerBark, lightBark, heavyBark = 0.55, 0.5, 0.6
 	// rootVariation is judgement: no density of root wood was found.
 	rootVariation = 0.2
 )
@@ -48,19 +60,29 @@ func DensityAt(specificGravity, moisture float64) float64 {
 	return waterDensity * specificGravity * (1 + moisture/100)
 }
 
-// airDryDensity gives the range of one coefficient of variation either way.
-func airDryDensity(specificGravity float64, basis, source string) Density {
-	typical := DensityAt(specificGravity, airDry)
+// GravityAt is the specific gravity at a moisture, % of oven-dry mass, of wood whose
+// specific gravity on green volume is given: it swells with moisture up to fibre
+// saturation. G = Gb/(1 - 0.265 a Gb), a = (30 - M)/30 (Wood Handbook, FPL-GTR-190,
+// 2010, chapter 4, from memory, high).
+func GravityAt(green, moisture float64) float64 {
+	a := math.Max(0, (fibreSaturation-moisture)/fibreSaturation)
+	return green / (1 - swellFactor*a*green)
+}
+
+// used is the density of wood in a boat that is used. Low is light wood kept dry, High
+// heavy wood that lies wet: one coefficient of variation either way.
+func used(green float64, basis, source string) Density {
+	at := func(moisture float64) float64 { return DensityAt(GravityAt(green, moisture), moisture) }
 	return Density{
-		Low: typical * (1 - gravityVariation), Typical: typical, High: typical * (1 + gravityVariation),
+		Low: at(usedDry) * (1 - gravityVariation), Typical: at(inUse), High: at(usedWet) * (1 + gravityVariation),
 		Basis: basis, Source: source,
 	}
 }
 
-// Density is the species' density at 12 % moisture.
+// Density is the species' density in a boat that is used.
 func (s Species) Density() Density {
 	r := s.Row()
-	return airDryDensity(r.Dry.SpecificGravity, "published", r.Source)
+	return used(r.Green.SpecificGravity, "published", r.Source)
 }
 
 // Density gives the material's density in the finished boat.
@@ -71,11 +93,10 @@ func (m Material) Density() Density {
 	case Spruce:
 		return BlackSpruce.Density()
 	case Maple:
-		return airDryDensity(0.63, "from memory", "Wood Handbook, sugar maple at 12 %, from memory, high")
+		return used(0.56, "from memory", "Wood Handbook, sugar maple green, from memory, high")
 	case BirchBark:
-		return Density{Low: 500, Typical: 550, High: DensityAt(birchBarkGravity, airDry), Basis: "estimate",
-			Source: "outer bark of paper birch not found; 0.5 to 0.6 dry, from memory, low; " +
-				"high: whole bark of mountain birch with 12 % moisture (Silva Fennica, abstract)"}
+		return Density{Low: DensityAt(lightBark, barkInUse), Typical: DensityAt(outerBark, barkInUse), High: DensityAt(heavyBark, inUse), Basis: "estimate",
+			Source: "outer bark of paper birch not found; 0.5 to 0.6 dry, from memory, low; moisture half that of the wood, estimate"}
 	case Root:
 		stem := BlackSpruce.Density().Typical
 		return Density{Low: (1 - rootVariation) * stem, Typical: stem, High: (1 + rootVariation) * stem,

@@ -14,7 +14,12 @@ import (
 // With is the default with some parameters set: keys, each before its value in SI.
 func With(t testing.TB, pairs ...any) design.Design {
 	t.Helper()
-	d := design.Default()
+	return Of(t, design.Default(), pairs...)
+}
+
+// Of is With on another design.
+func Of(t testing.TB, d design.Design, pairs ...any) design.Design {
+	t.Helper()
 	for i := 0; i < len(pairs); i += 2 {
 		p, ok := design.Lookup(pairs[i].(string))
 		require.True(t, ok, pairs[i])

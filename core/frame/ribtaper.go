@@ -1,0 +1,31 @@
+package frame
+
+import (
+	"math"
+
+	"barkwright/core/design"
+)
+
+// RibTaper is how a rib narrows: from Middle on the bottom to Shoulder, which stands
+// Length short of the tip along the rib, and from there to Tip.
+type RibTaper struct{ Length, Middle, Shoulder, Tip float64 }
+
+// shoulderShare is a rib's width under the gunwale as a share of its width on the
+// bottom: about 2 in to 1 3/4 in. Adney and Chapelle 1964, p. 90.
+const shoulderShare = 1.75 / 2
+
+// Taper is how the rib narrows toward either tip.
+func (r Rib) Taper(d design.Design) RibTaper {
+	return RibTaper{
+		Length:   math.Min(d.RibTaper, r.Length/2),
+		Middle:   r.Width,
+		Shoulder: math.Max(d.RibTipWidth, shoulderShare*r.Width),
+		Tip:      d.RibTipWidth,
+	}
+}
+
+// Area is the area of the rib's broad face, m2.
+func (r Rib) Area(d design.Design) float64 {
+	t := r.Taper(d)
+	return (r.Length-2*t.Length)*(t.Middle+t.Shoulder)/2 + t.Length*(t.Shoulder+t.Tip)
+}
