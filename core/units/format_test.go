@@ -208,7 +208,7 @@ func TestRoughUp(t *testing.T) {
 		imperial, metric string
 	}{
 		{SmallLength, 16.4375 * Inch, `16 1/2"`, "420 mm"},
-		{Length, 12.5 * Inch, `1' 1/2"`, "320 mm"},
+		{Length, 12.5 * Inch, `1' 0 1/2"`, "320 mm"},
 		{Length, 54.01 * Inch, `4' 6 1/2"`, "1380 mm"},
 		{Run, 731 * Foot, "740 ft", "225 m"},
 	} {
