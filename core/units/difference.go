@@ -41,5 +41,5 @@ func (k Kind) Difference(from, to float64, s System) string {
 
 // RoughDifference is Difference of what Rough shows.
 func (k Kind) RoughDifference(from, to float64, s System) string {
-	return k.Difference(k.rough(from, s), k.rough(to, s), s)
+	return k.Difference(k.RoughValue(from, s), k.RoughValue(to, s), s)
 }
