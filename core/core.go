@@ -100,9 +100,9 @@ type Afloat struct {
 
 const (
 	// stations and girthPoints are how finely the boat is cut for floating:
-	// displacement is then within 0.1 % of twice as fine.
+	// displacement is then within 0.1 % of eight times as fine.
 	stations    = 61
-	girthPoints = 20
+	girthPoints = 32
 )
 
 func newAfloat(c Canoe) Afloat {

@@ -54,15 +54,23 @@ func (l line) girthAt(y float64) float64 {
 	return max(0, min(l.girth, (y-l.lifted)/l.up.Y))
 }
 
-// The plain lengths are summed over this many columns of the half boat: enough
-// for an eighth of an inch in a seam along the whole side, by doubling them.
-const plainColumns = 36
+// The plain lengths are summed over this many spaces between columns, as far as the
+// heel and past it, where the skin turns most: enough for a thousandth of the skin's
+// area and of the panels' seams. They are even, for skinArea, and the same for every
+// boat, so that no slider makes a jump.
+const plainInside, plainPast = 24, 12
 
 // lines measures the columns of the half boat from amidships to the stem head.
-func lines(h hull.Hull) []line {
-	out := make([]line, 0, plainColumns+1)
-	for _, v := range h.Columns(plainColumns) {
-		out = append(out, newLine(h, v))
+func lines(h hull.Hull) []line { return spacedLines(h, plainInside, plainPast) }
+
+// spacedLines has so many spaces between columns as far as the heel and past it.
+func spacedLines(h hull.Hull, inside, past int) []line {
+	out := make([]line, 0, inside+past+1)
+	for i := 0; i <= inside; i++ {
+		out = append(out, newLine(h, float64(i)/float64(inside)))
+	}
+	for i := 1; i <= past; i++ {
+		out = append(out, newLine(h, 1+float64(i)/float64(past)))
 	}
 	return out
 }

@@ -78,6 +78,10 @@ func panels(h hull.Hull, all []line) []Panel {
 func (p *Panel) sew(h hull.Hull, l line) {
 	half := h.Design.SheetWidth / 2
 	if l.lifted <= half {
+		for k := 1; k < pastPieces && p.sewn >= 1; k++ {
+			between := newLine(h, p.sewn+(l.place-p.sewn)*float64(k)/pastPieces)
+			p.Seam = append(p.Seam, between.at(between.girthAt(half)))
+		}
 		p.Seam, p.sewn = append(p.Seam, l.at(l.girthAt(half))), l.place
 		return
 	}
@@ -85,8 +89,20 @@ func (p *Panel) sew(h hull.Hull, l line) {
 		return
 	}
 	end, _ := geom.Bisect(func(v float64) float64 { return newLine(h, v).lifted - half }, p.sewn, l.place, placeTolerance)
+	for k := endPieces - 1; k > 0; k-- {
+		t := float64(k) / endPieces
+		near := newLine(h, end+(p.sewn-end)*t*t)
+		p.Seam = append(p.Seam, near.at(near.girthAt(half)))
+	}
 	p.Seam, p.sewn = append(p.Seam, newLine(h, end).at(0)), 0
 }
+
+// endPieces is in how many pieces a seam is measured from the last column to the end
+// profile, where it runs ever steeper: closer together toward that end.
+const endPieces = 10
+
+// pastPieces is in how many pieces a seam is measured between columns past the heel.
+const pastPieces = 5
 
 func pathLength(line []geom.Vec3) float64 {
 	sum := 0.0

@@ -37,22 +37,41 @@ func NewTree(width, length float64) Tree {
 // areaRows is the number of pieces a column is cut into for the skin's area.
 const areaRows = 8
 
-// skinArea is the area of the whole skin, by two triangles a cell.
+// rung is a column's points at equal shares of its girth.
+type rung [areaRows + 1]geom.Vec3
+
+// skinArea is the area of the whole skin. Chords along the boat miss by the square of
+// their length: what every column gives and what every second one does are carried on
+// to none between them (Richardson's extrapolation).
 func skinArea(all []line) float64 {
-	sum := 0.0
-	var before [areaRows + 1]geom.Vec3
+	rungs := make([]rung, len(all))
 	for i, l := range all {
-		var now [areaRows + 1]geom.Vec3
-		for r := range now {
-			now[r] = l.at(l.girth * float64(r) / areaRows)
+		for r := range rungs[i] {
+			rungs[i][r] = l.at(l.girth * float64(r) / areaRows)
 		}
-		for r := 1; i > 0 && r < len(now); r++ {
-			across, back := now[r].Sub(before[r-1]), now[r-1].Sub(before[r])
-			sum += across.Cross(back).Len() / 2
-		}
-		before = now
 	}
-	return 4 * sum
+	sum := func(step int) float64 {
+		sum := 0.0
+		for i := step; i < len(all); i += step {
+			sum += between(&rungs[i-step], &rungs[i], all[i-step].girth, all[i].girth)
+		}
+		return sum
+	}
+	return 4 * (4*sum(1) - sum(2)) / 3
+}
+
+// between is the area of the skin between two columns: the flat cells between their
+// points, each as much larger as its arcs are longer than their chords.
+func between(a, b *rung, girthA, girthB float64) float64 {
+	sum := 0.0
+	for r := 1; r <= areaRows; r++ {
+		across, back := b[r].Sub(a[r-1]), b[r-1].Sub(a[r])
+		chords := b[r].Sub(b[r-1]).Len() + a[r].Sub(a[r-1]).Len()
+		if chords > 0 {
+			sum += across.Cross(back).Len() / 2 * (girthA + girthB) / areaRows / chords
+		}
+	}
+	return sum
 }
 
 func needs(h hull.Hull, all []line, l Layout) Needs {

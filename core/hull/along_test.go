@@ -38,8 +38,8 @@ func TestScaling(t *testing.T) {
 			require.InDelta(t, k*h.Gunwale.Length(), big.Gunwale.Length(), 1e-9)
 			require.InDelta(t, k*h.Edge.Length(), big.Edge.Length(), 1e-9)
 			require.InDelta(t, k*h.End.TightestRadius, big.End.TightestRadius, 1e-3*big.End.TightestRadius)
-			places := h.Columns(30)
-			require.Equal(t, len(places), len(big.Columns(30)))
+			places := columns(h, 30)
+			require.Equal(t, len(places), len(columns(big, 30)))
 			small, large := h.Skin(places, 13), big.Skin(places, 13)
 			for i, p := range small.At {
 				require.InDelta(t, 0, p.Scale(k).Sub(large.At[i]).Len(), solved)

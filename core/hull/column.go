@@ -15,20 +15,23 @@ import (
 
 // Column returns the points of the column at v, n+1 of them at equal lengths.
 func (h *Hull) Column(v float64, n int) []geom.Vec3 {
+	section, foot, up := h.standing(v)
+	return lift(section.Sample(n), foot, up)
+}
+
+// standing is the section of the column at v with its foot and the direction in which
+// its plane stands, in (x, z).
+func (h *Hull) standing(v float64) (s Section, foot, up geom.Vec2) {
 	if v <= 1 {
 		x := v * h.HeelX
-		return lift(h.Section(x).Sample(n), geom.Vec2{X: x}, geom.Vec2{X: 0, Y: 1})
+		return h.Section(x), geom.Vec2{X: x}, geom.Vec2{X: 0, Y: 1}
 	}
-	section, foot, up := h.leaning(v - 1)
-	return lift(section.Sample(n), foot, up)
+	return h.leaning(v - 1)
 }
 
 // ColumnSection returns the section of the column at v in its own plane.
 func (h *Hull) ColumnSection(v float64) Section {
-	if v <= 1 {
-		return h.Section(v * h.HeelX)
-	}
-	s, _, _ := h.leaning(v - 1)
+	s, _, _ := h.standing(v)
 	return s
 }
 
@@ -85,21 +88,6 @@ func lift(points []geom.Vec2, foot, up geom.Vec2) []geom.Vec3 {
 	return out
 }
 
-// Columns returns the places of n+1 columns, spread along the boat in proportion
-// to its length before and past the heel.
-func (h *Hull) Columns(n int) []float64 {
-	past := int(math.Round(float64(n) * h.Edge.Length() / (h.HeelX + h.Edge.Length())))
-	past = max(2, min(n-2, past))
-	out := make([]float64, 0, n+1)
-	for i := 0; i <= n-past; i++ {
-		out = append(out, float64(i)/float64(n-past))
-	}
-	for i := 1; i <= past; i++ {
-		out = append(out, 1+float64(i)/float64(past))
-	}
-	return out
-}
-
 // Skin returns the grid of the quarter skin on columns at the given places, with
 // rows rows from the bottom to the top edge.
 func (h *Hull) Skin(places []float64, rows int) geom.Grid {
@@ -118,7 +106,8 @@ func (h *Hull) Stations(n, girth int) []Station {
 	inner := n / 3
 	for i := 0; i <= inner; i++ {
 		x := h.HeelX * float64(i) / float64(inner)
-		half = append(half, Station{X: x, Outline: h.Section(x).Sample(girth)})
+		section := h.Section(x)
+		half = append(half, Station{X: x, Outline: section.Polygon(girth)})
 	}
 	cut := h.newCutter(n/2, girth)
 	past := n/2 - inner
@@ -151,13 +140,19 @@ func (h *Hull) newCutter(n, girth int) cutter {
 	foremost := h.foremostColumn()
 	before := max(1, min(n, int(math.Round(float64(n)*(foremost-1)))))
 	for i := 0; i <= before; i++ {
-		c.columns = append(c.columns, h.Column(1+(foremost-1)*float64(i)/float64(before), girth))
+		c.columns = append(c.columns, h.outlined(1+(foremost-1)*float64(i)/float64(before), girth))
 	}
 	after := max(1, n-before)
 	for i := 1; i <= after && foremost < 2; i++ {
-		c.columns = append(c.columns, h.Column(foremost+(2-foremost)*float64(i)/float64(after), girth))
+		c.columns = append(c.columns, h.outlined(foremost+(2-foremost)*float64(i)/float64(after), girth))
 	}
 	return c
+}
+
+// outlined is the column at v with its points where Polygon has them.
+func (h *Hull) outlined(v float64, n int) []geom.Vec3 {
+	section, foot, up := h.standing(v)
+	return lift(section.Polygon(n), foot, up)
 }
 
 // foremostColumn is the place of the column that stands on the foremost point of the

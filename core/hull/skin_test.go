@@ -18,7 +18,7 @@ import (
 // everywhere.
 func TestSkinGrid(t *testing.T) {
 	for _, h := range append(buildable(30, 13), hull.New(design.Default())) {
-		places := h.Columns(96)
+		places := columns(h, 96)
 		require.Len(t, places, 97)
 		require.Equal(t, 0.0, places[0])
 		require.Equal(t, 2.0, places[96])
