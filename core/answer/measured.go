@@ -64,7 +64,7 @@ func HeldTable(held []record.Held, s units.System) Table {
 	}
 	for _, h := range held {
 		if p, ok := design.Lookup(h.Key); ok {
-			t.Rows = append(t.Rows, Row{Cells: []Cell{words(p.Label), words(p.Kind.Format(h.Value, s)), words(h.Rule(s)), words(h.Source)}})
+			t.Rows = append(t.Rows, Row{Cells: []Cell{words(p.Label), words(p.Format(h.Value, s)), words(h.Rule(s)), words(h.Source)}})
 		}
 	}
 	return t
@@ -91,7 +91,7 @@ func MovedTable(moved []record.Change, s units.System) Table {
 	}
 	for _, m := range moved {
 		if p, ok := design.Lookup(m.Key); ok {
-			t.Rows = append(t.Rows, Row{Cells: []Cell{words(p.Label), words(p.Kind.Format(m.Before, s)), words(p.Kind.Format(m.After, s))}})
+			t.Rows = append(t.Rows, Row{Cells: []Cell{words(p.Label), words(p.Format(m.Before, s)), words(p.Format(m.After, s))}})
 		}
 	}
 	return t

@@ -60,6 +60,18 @@ func TestRibsOfOneBoatOnlyAreListed(t *testing.T) {
 	assert.Empty(t, answer.RibsMoved(few, few, units.Imperial16).Rows)
 }
 
+// A measurement that the boat has none of is held at none, not at nothing long.
+func TestHeldAtNone(t *testing.T) {
+	f := record.Fit(record.Record{Data: []record.Datum{{Kind: record.LengthOverall, Value: 4.9}}})
+	for _, r := range answer.HeldTable(f.Held, units.Imperial16).Rows {
+		if r.Cells[0].Text == "Greatest breadth of bark" {
+			assert.Equal(t, "none", r.Cells[1].Text)
+			return
+		}
+	}
+	t.Fatal("it is not listed")
+}
+
 func TestMeasuredTables(t *testing.T) {
 	_, data, _ := record.Read("length overall\t16'\nbeam inside the gunwales\t33\tlocked\ndepth to inwale\t12 1/2\nribs\t44\nfirst thwart clear\t26\nend thwart clear\t10\nfirst thwart, from middle\t36\nend thwart, from middle\t68\nrail height at 0\t12 7/8\nrail height at first thwart\t13\nrail height at end thwart\t15\nrail height at 80\t18", 0, units.Imperial16)
 	require.NotEmpty(t, data)

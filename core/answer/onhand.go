@@ -23,6 +23,7 @@ func onHandNumbers(c core.Canoe) []Number {
 	laid := func(n Number, ready bool) Number {
 		switch {
 		case c.Design.OnHand.Count == 0:
+			n.Working = working("list your sheets under Bark on hand and this is worked out")
 			return n.absent(noList)
 		case !ready:
 			return n.absent(notYet)

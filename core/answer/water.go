@@ -83,7 +83,7 @@ func floatCheck(c core.Canoe) Warning {
 	w := Warning{Key: "afloat.state", Label: "Load", Group: OnTheWater, State: Beyond, Word: f.State.String()}
 	switch {
 	case f.State == afloat.Overloaded:
-		w.Text = working("# more than brings the gunwale to the water: take less, or build deeper or longer", mass(f.Excess))
+		w.Text = working("about # too much: water would come over the gunwale. Take less, or build deeper or longer", mass(f.Excess).rough())
 	case f.State == afloat.Swamped:
 		w.Text = working("water comes over the gunwale # forward of amidships: place the load nearer the middle, or take less", offset(f.Upright.FreeboardAt.X))
 	case f.State == afloat.CapsizesUpright && f.Rest.State == afloat.Floats:
@@ -91,7 +91,12 @@ func floatCheck(c core.Canoe) Warning {
 	case f.State == afloat.CapsizesUpright:
 		w.Text = working("GM is #: she goes over until water comes in. Place the load lower, or build broader", length(f.GM))
 	case f.State == afloat.NotConverged:
-		w.Text = working("no trim balances this load: its middle is # forward of amidships. Place it nearer the middle", offset(c.Afloat.Load.Centre.X))
+		w.Word = "will not balance"
+		x, toward, end, back := c.Afloat.Load.Centre.X, "forward", "bow", "aft"
+		if x < 0 {
+			x, toward, end, back = -x, "aft", "stern", "forward"
+		}
+		w.Text = working("its middle is # "+toward+"; the "+end+" would go under. Move it "+back, length(x))
 	case f.Upright.Freeboard < lowFreeboard:
 		w.State, w.Word = Near, "little freeboard"
 		w.Text = working("# of freeboard: by custom an open canoe keeps #", length(f.Upright.Freeboard).rough(), length(lowFreeboard))

@@ -73,6 +73,40 @@ func TestStatesAreNamed(t *testing.T) {
 	assert.Positive(t, empty["afloat.push"].Value)
 }
 
+// What is wrong with a load is said as it would be in the boat, with what to do.
+func TestLoadChecksInWords(t *testing.T) {
+	load := func(d design.Design) (word, text string) {
+		for _, w := range answer.Checks(core.Evaluate(d)) {
+			if w.Key == "afloat.state" {
+				return w.Word, w.Text(units.Imperial16)
+			}
+		}
+		return "", ""
+	}
+	over := set(t, design.Default(), "cargo", 1500*units.Pound)
+	_, text := load(over)
+	assert.Regexp(t, `^about [0-9]+ lb too much: water would come over the gunwale\.`, text)
+	far := set(t, set(t, set(t, design.Default(), "paddlers", 0), "cargo", 400*units.Pound), "cargoPosition", 80*units.Inch)
+	word, text := load(far)
+	assert.Equal(t, "will not balance", word)
+	assert.Regexp(t, `^its middle is .+ forward; the bow would go under\. Move it aft`, text)
+	word, text = load(set(t, far, "cargoPosition", -80*units.Inch))
+	assert.Equal(t, "will not balance", word)
+	assert.Regexp(t, `^its middle is .+ aft; the stern would go under\. Move it forward`, text)
+}
+
+// With no sheets listed, the results of them say so and what to do.
+func TestNoSheetsListed(t *testing.T) {
+	n := 0
+	for _, r := range answer.All(core.Evaluate(design.Default())) {
+		if r.Text(units.Imperial16) == "no sheets listed" {
+			n++
+			assert.Equal(t, "list your sheets under Bark on hand and this is worked out", r.Working(units.Imperial16), r.Key)
+		}
+	}
+	assert.Equal(t, 3, n)
+}
+
 // Whatever boat is drawn, no result and no table holds what is no number.
 func TestRandomBoatsGiveNumbers(t *testing.T) {
 	r := rand.New(rand.NewPCG(8, 8))

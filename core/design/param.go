@@ -65,6 +65,14 @@ func (p Param) Get(d *Design) float64 { return p.get(d) }
 // Release marks the parameter as following again where it is one that does.
 func (p Param) Release(d *Design) { d.Own &^= p.own }
 
+// Format is a value of the parameter, SI, as the form shows it.
+func (p Param) Format(v float64, s units.System) string {
+	if p.NoneAtMin && v <= p.Min {
+		return "none"
+	}
+	return p.Kind.Format(v, s)
+}
+
 // Whole tells whether the parameter is kept as a whole number.
 func (p Param) Whole() bool { return p.Kind == units.Count }
 

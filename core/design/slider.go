@@ -2,7 +2,6 @@ package design
 
 import (
 	"math"
-	"strings"
 
 	"barkwright/core/units"
 )
@@ -27,20 +26,6 @@ func SliderUnit(p Param, s units.System) float64 {
 		return 0.01
 	}
 	return 1
-}
-
-// MeantFeet tells whether a bare number read in inches, and below the parameter's
-// range, would be inside it in feet, and how that is written.
-func MeantFeet(p Param, v float64, text string, s units.System) (string, bool) {
-	const feet = units.Foot / units.Inch
-	if p.Kind != units.Length || s == units.Metric || v >= p.Min || v*feet < p.Min || v*feet > p.Max {
-		return "", false
-	}
-	bare := strings.TrimSpace(text)
-	if strings.Trim(bare, "0123456789.,") != "" {
-		return "", false
-	}
-	return bare + " ft", true
 }
 
 // Stepped returns the value n steps from v in a system, held inside the range: from

@@ -9,33 +9,6 @@ import (
 	"barkwright/core/units"
 )
 
-// A bare number that would be a boat in feet is offered in feet; anything else is
-// taken as it stands.
-func TestMeantFeet(t *testing.T) {
-	length, _ := design.Lookup("length")
-	tuck, _ := design.Lookup("ribTuck")
-	for _, c := range []struct {
-		param design.Param
-		text  string
-		s     units.System
-		want  string
-	}{
-		{length, "15", units.Imperial16, "15 ft"},
-		{length, " 15.5 ", units.Imperial16, "15.5 ft"},
-		{length, "180", units.Imperial16, ""},
-		{length, "15 in", units.Imperial16, ""},
-		{length, "15", units.Metric, ""},
-		{length, "2", units.Imperial16, ""},
-		{tuck, "0", units.Imperial16, ""},
-	} {
-		v, _, err := c.param.Kind.Parse(c.text, c.s)
-		assert.NoError(t, err)
-		got, ok := design.MeantFeet(c.param, v, c.text, c.s)
-		assert.Equal(t, c.want, got, c.text)
-		assert.Equal(t, c.want != "", ok)
-	}
-}
-
 // Cargo is carried between the gunwales' ends, and the fault says how far out fits.
 func TestCargoStaysInTheBoat(t *testing.T) {
 	p, _ := design.Lookup("cargoPosition")

@@ -1,7 +1,6 @@
 package design
 
 import (
-	"fmt"
 	"math"
 	"unicode/utf8"
 
@@ -77,25 +76,22 @@ func (p Param) faults(d *Design) []Fault {
 	v := p.get(d)
 	switch {
 	case math.IsNaN(v):
-		return []Fault{NewFault(p.Key, p.Label+": this is not a number.")}
+		return []Fault{NewFault(p.Key, "This is not a number.")}
 	case p.NoneAtMin && v == 0:
 		return nil
 	case p.Options != nil && (v < p.Min || v > p.Max):
-		return []Fault{NewFault(p.Key, p.Label+": there is no such choice.")}
+		return []Fault{NewFault(p.Key, "There is no such choice.")}
 	case v < p.Min:
-		return []Fault{p.outside(v, "less than the least").AtLeast(p.Min)}
+		return []Fault{p.outside(v)}
 	case v > p.Max:
-		return []Fault{p.outside(v, "more than the most").AtMost(p.Max)}
+		return []Fault{p.outside(v)}
 	case p.Odd && math.Mod(v, 2) == 0:
-		return []Fault{NewFault(p.Key, p.Label+": %s is even, and one stands amidships with the others in pairs.",
-			Shown{p.Kind, v}).AtMost(v - 1)}
+		odd := p.oddBeside(v)
+		sentence := "%s is even: one stands amidships and the rest in pairs. Take %s."
+		if len(odd) > 1 {
+			sentence = "%s is even: one stands amidships and the rest in pairs. Take %s or %s."
+		}
+		return []Fault{NewFault(p.Key, sentence, append([]Shown{{p.Kind, v}}, odd...)...)}
 	}
 	return nil
-}
-
-func (p Param) outside(v float64, how string) Fault {
-	if math.Abs(v) > showable {
-		return NewFault(p.Key, p.Label+": this is "+how+" that is taken.")
-	}
-	return NewFault(p.Key, fmt.Sprintf("%s: %%s is %s that is taken.", p.Label, how), Shown{p.Kind, v})
 }

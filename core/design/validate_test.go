@@ -46,8 +46,6 @@ func TestRelations(t *testing.T) {
 		fit     float64 // inches
 		atLeast bool
 	}{
-		{"length", check.With(t, "length", 450*in), `more than the most that is taken. 37' 0" or less fits.`, 444, false},
-		{"thwarts", check.With(t, "thwarts", 4.0), `4 is even`, 0, false},
 		{"gunwaleEndHeight", check.With(t, "depth", 15*in, "gunwaleEndHeight", 14.75*in), `lower at its ends than the depth of 1' 3"`, 15, true},
 		{"endHeight", check.With(t, "endHeight", 20.25*in), `and its cap, 1' 8 3/8" high`, 20.375, true},
 		{"headSetback", check.With(t, "headSetback", 8.25*in), `set back too far`, 8, false},
@@ -75,13 +73,35 @@ func TestRelations(t *testing.T) {
 			assert.Contains(t, message, row.says)
 			require.True(t, f.HasFit, message)
 			assert.Equal(t, row.atLeast, f.FitLeast, message)
-			if row.key != "thwarts" {
-				assert.InDelta(t, row.fit*in, f.Fit, 1e-9, message)
-			}
+			assert.InDelta(t, row.fit*in, f.Fit, 1e-9, message)
 			for _, s := range systems {
 				v, ok := f.Suggest(s)
 				require.True(t, ok)
 				assert.NotContains(t, keys(design.Validate(set(t, row.d, f.Key, v))), f.Key, message)
+			}
+		}
+	}
+}
+
+// A value past its range is told the range once, and an even number of thwarts both odd
+// ones beside it.
+func TestRangesInWords(t *testing.T) {
+	for _, row := range []struct {
+		key  string
+		v    float64
+		says string
+	}{
+		{"length", 60 * units.Foot, `60' 0" is too long; this page takes 8' 0" to 37' 0".`},
+		{"length", 7 * units.Foot, `7' 0" is too short; this page takes 8' 0" to 37' 0".`},
+		{"ribs", 200, `200 is too much; this page takes 8 to 110.`},
+		{"thwarts", 6, `6 is even: one stands amidships and the rest in pairs. Take 5 or 7.`},
+		{"thwarts", 8, `8 is even: one stands amidships and the rest in pairs. Take 7 or 9.`},
+	} {
+		faults := design.Validate(check.With(t, row.key, row.v))
+		require.Contains(t, keys(faults), row.key)
+		for _, f := range faults {
+			if f.Key == row.key {
+				assert.Equal(t, row.says, f.Message(units.Imperial16))
 			}
 		}
 	}

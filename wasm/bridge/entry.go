@@ -2,12 +2,7 @@
 
 package bridge
 
-import (
-	"strings"
-
-	"barkwright/core/design"
-	"barkwright/core/units"
-)
+import "barkwright/core/design"
 
 // typed reads an entry: while it is being typed only its echo shows; done, it is
 // set, or its fault stands at the control and what was typed stays.
@@ -38,14 +33,7 @@ func (p *page) typed(c *control, text string, done bool) {
 }
 
 func (p *page) read(param design.Param, text string) (float64, string, error) {
-	if param.NoneAtMin && strings.EqualFold(strings.TrimSpace(text), "none") {
-		return param.Min, "Read as none", nil
-	}
-	v, echo, err := param.Kind.Parse(text, p.work.System)
-	if feet, ok := design.MeantFeet(param, v, text, p.work.System); err == nil && ok {
-		err = &units.ParseError{Message: "A number by itself is read in inches, and " + param.Kind.Format(v, p.work.System) + " is less than this can be.", Suggest: feet}
-	}
-	return v, echo, err
+	return param.Read(text, param.Get(&p.work.Entered), p.work.System)
 }
 
 // forgetEntries drops what was typed and could not be read, message and all.
@@ -61,6 +49,6 @@ func (p *page) forgetEntries() {
 func (p *page) forgetEntry(c *control) {
 	c.unread, c.known = false, false
 	if !c.typed.IsNull() {
-		c.typed.Set("value", p.format(c.param, c.param.Get(&p.work.Entered)))
+		c.typed.Set("value", c.param.Format(c.param.Get(&p.work.Entered), p.work.System))
 	}
 }

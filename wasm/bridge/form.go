@@ -123,7 +123,7 @@ func (p *page) showControl(c *control, v float64) {
 		return
 	}
 	c.input.Set("value", decimal(v/design.SliderUnit(c.param, p.work.System)))
-	text, spoken := p.format(c.param, v), c.param.Kind.Spoken(v, p.work.System)
+	text, spoken := c.param.Format(v, p.work.System), c.param.Kind.Spoken(v, p.work.System)
 	if c.param.NoneAtMin && v <= c.param.Min {
 		spoken = text
 	}
@@ -132,14 +132,6 @@ func (p *page) showControl(c *control, v float64) {
 		c.typed.Set("value", text)
 		c.echo.set("")
 	}
-}
-
-// format is a parameter's value as the form shows it.
-func (p *page) format(param design.Param, v float64) string {
-	if param.NoneAtMin && v <= param.Min {
-		return "none"
-	}
-	return param.Kind.Format(v, p.work.System)
 }
 
 func (p *page) faultText(key string) string {
