@@ -11,12 +11,10 @@ import (
 
 // Checks lists every check of a canoe with its state, passed ones too.
 func Checks(c core.Canoe) []Warning {
-	d, s := c.Design, c.Frame.Stem
-	in, rib := s.Innermost(), hardestRib(c)
+	in := c.Frame.Stem.Innermost()
 	return []Warning{
 		{Key: "stem.verdict", Label: "Stem", Group: Ends, State: bendState(in), Word: verdictWord(in), Text: stemAdvice(c)},
-		{Key: "ribs.verdict", Label: "Ribs", Group: Ribs, State: bendState(rib.Bend), Word: verdictWord(rib.Bend),
-			Text: working("rib # from the middle: "+advice(rib.Bend, d.RibStock)+"; # an end are broken at the centre", count(rib.Number), count(brokenRibs(c)))},
+		ribsCheck(c),
 		gunwaleCheck(c),
 		{Key: "caps.verdict", Label: "Caps", Group: Gunwales, State: NotChecked, Word: NotChecked.String(),
 			Text: working("the caps are bent along with the gunwales and up at the ends: split their ends as you do the outwales'")},

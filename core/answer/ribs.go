@@ -2,6 +2,7 @@ package answer
 
 import (
 	"strconv"
+	"strings"
 
 	"barkwright/core"
 	"barkwright/core/design"
@@ -65,15 +66,18 @@ func ribNumbers(c core.Canoe) []Number {
 	spacing.Low, spacing.High = least, most
 	return []Number{
 		number(Ribs, "ribs.count", "Ribs", units.Count, float64(d.Ribs), fromBuilders,
-			working("# as set or about one to # of gunwale; # an end are broken at the centre", count(d.Ribs), small(design.RibEvery), count(brokenRibs(c)))).by(CommonPractice),
+			working("# as set or about one to # of gunwale", count(d.Ribs), small(design.RibEvery))).by(CommonPractice),
 		spacing,
-		number(Ribs, "ribs.longest", "Longest rib, tip to tip on its outer face", units.Length, long.Length, fromShape,
+		number(Ribs, "ribs.broken", "Ribs broken at the centre, each end", units.Count, float64(brokenRibs(c)), fromAdney+", p. 104 and fig. 116: the last three",
+			working("# as set: the last toward either end, too sharp to bend whole", count(d.RibsBroken))).by(CommonPractice),
+		number(Ribs, "ribs.longest", "Longest rib, finished, tip to tip on its outer face", units.Length, long.Length, fromShape,
 			working("girth # there, less the turn of the bark # and sheathing # inside it, less # of tuck at each tip",
 				length(2*c.Hull.ColumnSection(c.Hull.ColumnAtEdge(long.X)).HalfGirth()), thin(d.BarkThickness), small(d.SheathingThickness), small(d.RibTuck))),
 		number(Ribs, "ribs.minRadius", "Tightest bend of a rib that bends whole", units.SmallLength, tight.Bend.Radius, fromShape,
 			working("rib #, at the middle of its #; # an end are broken at the centre and not counted", count(tight.Number), small(tight.Thickness), count(brokenRibs(c)))).in(radiusWord(tight.Bend)),
-		number(Ribs, "ribs.verdict", "Will the ribs take their bends?", units.Count, float64(hard.Bend.Verdict), fromBending,
-			bendWorking("of rib # ", hard.Bend, d.RibStock, count(hard.Number))).in(verdictWord(hard.Bend)).by(Estimate),
+		number(Ribs, "ribs.verdict", "Will the ribs take their bends?", units.Count, float64(hard.Bend.Rib(d.RibStock)), fromRibs,
+			working("rib # bends to # times its thickness, its own bounds being # and # for "+d.RibStock.Species.Name()+", "+d.RibStock.Condition.String()+", "+d.RibStock.Grain.String()+". "+publishedRibs,
+				append([]term{count(hard.Number), ratio(max(0, hard.Bend.Ratio)), ratio(hard.Bend.Limit), ratio(hard.Bend.Safe)}, publishedTerms()...)...)).in(ribWord(hard.Bend, d.RibStock)).by(Estimate),
 		blankRule(c),
 	}
 }
@@ -91,8 +95,8 @@ func blankRule(c core.Canoe) Number {
 			worst = max(worst, gap)
 		}
 	}
-	n := number(Ribs, "ribs.blankShort", "Rule of twice the nearest thwart falls short by up to", units.Length, worst, fromAdney+", p. 92",
-		working("a blank twice the nearest thwart is long enough as far as rib #; from there outward # ribs an end are longer", count(first), count(short))).by(Published)
+	n := number(Ribs, "ribs.blankShort", "The rule of thumb, twice the nearest thwart, is too short by", units.Length, worst, "the rule: "+fromAdney+", p. 92; the shortfall: the ribs of this shape",
+		working("a blank twice the nearest thwart is long enough as far as rib #; from there outward # ribs an end are longer", count(first), count(short)))
 	if short == 0 {
 		n.Working = working("a blank twice the nearest thwart is longer than every one of the # ribs", count(c.Design.Ribs))
 		return n.in("never")
@@ -100,20 +104,107 @@ func blankRule(c core.Canoe) Number {
 	return n
 }
 
-func ribState(r frame.Rib) string {
+const (
+	fromRibs = "radii of ribs measured by this project off " + fromAdney + ", figs. 31, 52, 104, good to a quarter, and drawn midsections of eight boats with ribs of 3/8 in; no bend test on white cedar was found. A trial piece decides"
+	// publishedRibs says what published ribs do; its terms are publishedTerms.
+	publishedRibs = "Published ribs measure # to # times their thickness; boats drawn, with ribs of 3/8 in, come to # to #, so the lower edge is soft"
+)
+
+func publishedTerms() []term {
+	return []term{ratio(wood.PublishedRibsTightest), ratio(wood.PublishedRibsEasiest), ratio(wood.DrawnRibsTightest), ratio(wood.DrawnRibsEasiest)}
+}
+
+// ribWord is a rib's bend in words.
+func ribWord(b wood.Bend, s wood.Stock) string {
+	if b.WillNotFit {
+		return willNotFit
+	}
+	return b.Rib(s).String()
+}
+
+// RibWord is what becomes of a rib, in words.
+func RibWord(c core.Canoe, r frame.Rib) string {
 	if r.Broken {
 		return "broken at the centre"
 	}
-	return verdictWord(r.Bend)
+	return ribWord(r.Bend, c.Design.RibStock)
+}
+
+// ribStates are the states of the bands of ribs.
+var ribStates = [...]State{wood.EasyRib: Within, wood.PublishedRib: Within, wood.ColdRib: Near, wood.TighterThanMost: Near, wood.TighterThanAny: Beyond}
+
+// ribsCheck judges the rib bent hardest, and names what would mend it.
+func ribsCheck(c core.Canoe) Warning {
+	stock, r := c.Design.RibStock, hardestRib(c)
+	band := r.Bend.Rib(stock)
+	w := Warning{Key: "ribs.verdict", Label: "Ribs", Group: Ribs, State: ribStates[band], Word: ribWord(r.Bend, stock)}
+	bends := term{kind: units.Ratio, value: max(0, r.Bend.Ratio)}
+	switch band {
+	case wood.EasyRib:
+		w.Text = working("rib # from the middle bends to # times its thickness: bend a trial piece first", count(r.Number), bends)
+	case wood.PublishedRib:
+		w.Text = working("rib # from the middle bends to # times its thickness. Published ribs bend to # to #: bend a trial piece first, and make spares", count(r.Number), bends,
+			ratio(wood.PublishedRibsTightest), ratio(wood.PublishedRibsEasiest))
+	default:
+		found := working("rib # from the middle bends to # times its thickness. "+publishedRibs, append([]term{count(r.Number), bends}, publishedTerms()...)...)
+		if r.Bend.WillNotFit {
+			found = working("rib # from the middle is thicker than its bend is wide", count(r.Number))
+		}
+		mend := ribsMend(c, r.Bend.Limit)
+		w.Text = func(s units.System) string { return found(s) + ". " + mend(s) }
+	}
+	if band != wood.EasyRib && !hotStock(stock) {
+		cold := w.Text
+		w.Text = func(s units.System) string { return cold(s) + ". Bent hot they may bend farther" }
+	}
+	return w
+}
+
+func hotStock(s wood.Stock) bool { return s.Condition == wood.Boiled || s.Condition == wood.Strapped }
+
+// ribsMend names the controls and the values that bring every rib that bends whole to
+// a radius over thickness.
+func ribsMend(c core.Canoe, limit float64) func(units.System) string {
+	d := c.Design
+	mid, _ := design.Lookup("ribThickness")
+	end, _ := design.Lookup("ribThicknessEnd")
+	broken, _ := design.Lookup("ribsBroken")
+	return func(s units.System) string {
+		step := mid.Step(s)
+		if s == units.Imperial8 {
+			step = units.Inch / 8 // a size that is shown rounded up would not clear it
+		}
+		var ways []string
+		if t, e, ok := c.Frame.ThinnerRibs(d, limit, step); ok {
+			var set []string
+			if t < d.RibThickness {
+				set = append(set, mid.Label+" "+mid.Kind.Format(t, s))
+			}
+			if e < d.RibThicknessEnd {
+				set = append(set, end.Label+" "+end.Kind.Format(e, s))
+			}
+			if len(set) > 0 {
+				ways = append(ways, strings.Join(set, " and "))
+			}
+		}
+		if n := c.Frame.RibsToBreak(limit); n > d.RibsBroken && float64(n) <= broken.Max {
+			ways = append(ways, broken.Label+" "+broken.Kind.Format(float64(n), s))
+		}
+		if len(ways) == 0 {
+			return "No thinner rib would clear it: make the turn of the bilge easier or the bottom broader"
+		}
+		return "To clear it, set " + strings.Join(ways, ", or ")
+	}
 }
 
 func ribsTable(c core.Canoe) Table {
+	d := c.Design
 	t := Table{
 		Key: "ribs", Title: "Ribs from the middle outward", Group: Ribs,
-		Note: "Each number is a pair of mates, one toward either end. Lengths are on the outer face, tip to tip, the long side of the 45-degree bevels. They go in from the ends, each end in turn, the middle last.",
-		Columns: []Column{{"rib", "Rib", units.Count}, {"length", "Cut length", units.Length}, {"order", "Goes in", units.Count}, {"run", "Along the gunwale", units.Length}, {"station", "From amidships", units.Length},
-			{"inner", "Inner face", units.Length}, {"width", "Width", units.SmallLength}, {"thickness", "Thickness", units.SmallLength}, {"radius", "Tightest radius", units.SmallLength}, {"ratio", "Radius over thickness", units.Ratio},
-			{"state", "Bend", units.Count}, {"blank", "Twice the nearest thwart", units.Length}},
+		Note: "Each number is a pair of mates, one toward either end: bend the two together, one inside the other, a little past the shape, and tie them across until they are dry. Finished length is on the outer face, tip to tip, the long side of the 45-degree bevels; split and bend them at the rough length, an inch (25 mm) longer at each tip, and cut when they have been tried. Where it is bent hardest and where the taper begins are measured from the rib's middle. They go in from the ends, each end in turn, the middle last. The rule of thumb of twice the nearest thwart is no length to cut by.",
+		Columns: []Column{{"rib", "Rib", units.Count}, {"length", "Finished length", units.Length}, {"rough", "Rough length", units.Length}, {"order", "Goes in", units.Count}, {"run", "Along the gunwale", units.Length}, {"station", "From amidships", units.Length},
+			{"inner", "Inner face", units.Length}, {"width", "Width", units.SmallLength}, {"thickness", "Thickness", units.SmallLength}, {"bend", "Bent hardest at", units.SmallLength}, {"taper", "Taper begins at", units.SmallLength},
+			{"radius", "Tightest radius", units.SmallLength}, {"ratio", "Radius over thickness", units.Ratio}, {"state", "Bend", units.Count}},
 	}
 	for _, r := range c.Frame.Ribs {
 		name := strconv.Itoa(r.Number)
@@ -127,11 +218,15 @@ func ribsTable(c core.Canoe) Table {
 		if w := radiusWord(r.Bend); w != "" {
 			radius.Text, rt.Text = w, w
 		}
-		t.Rows = append(t.Rows, Row{Part: RibPart(r.Number), Cells: []Cell{words(name), num(r.Length), words(order), num(r.Run), num(r.X), num(r.Inner),
-			num(r.Width), num(r.Thickness), radius, rt, words(ribState(r)), num(r.Blank)}})
+		t.Rows = append(t.Rows, Row{Part: RibPart(r.Number), Cells: []Cell{words(name), num(r.Length), num(r.Length + 2*ribLeave), words(order), num(r.Run), num(r.X), num(r.Inner),
+			num(r.Width), num(r.Thickness), num(r.BendFrom(c.Hull)), num(r.Length/2 - r.Taper(d).Length), radius, rt, words(RibWord(c, r))}})
 	}
 	return t
 }
+
+// ribLeave is what a rib is left longer at each tip until it has been tried: somewhat
+// longer than required (Adney and Chapelle 1964, p. 51); how much, common practice.
+const ribLeave = 1 * units.Inch
 
 // bendState is the state of a bend on the scale of checks.
 func bendState(b wood.Bend) State { return [...]State{Within, Near, Beyond, NotChecked}[b.Verdict] }

@@ -67,7 +67,7 @@ func TestTightestRadiusIsTheLeast(t *testing.T) {
 			other++
 		}
 		assert.Positive(t, whole)
-		assert.InDelta(t, float64(hardest.Bend.Verdict), all["ribs.verdict"].Value, 0, "%g in", thick)
+		assert.InDelta(t, float64(hardest.Bend.Rib(c.Design.RibStock)), all["ribs.verdict"].Value, 0, "%g in", thick)
 	}
 	assert.Positive(t, other, "no boat here has the two on different ribs")
 }

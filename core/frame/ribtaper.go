@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"barkwright/core/design"
+	"barkwright/core/hull"
 )
 
 // RibTaper is how a rib narrows: from Middle on the bottom to Shoulder, which stands
@@ -28,4 +29,15 @@ func (r Rib) Taper(d design.Design) RibTaper {
 func (r Rib) Area(d design.Design) float64 {
 	t := r.Taper(d)
 	return (r.Length-2*t.Length)*(t.Middle+t.Shoulder)/2 + t.Length*(t.Shoulder+t.Tip)
+}
+
+// BendFrom is how far along the rib's outer face from its middle it is bent hardest.
+func (r Rib) BendFrom(h hull.Hull) float64 {
+	const step = 1e-4 // m: short against any bend, long against rounding
+	d := h.Design
+	section := h.ColumnSection(h.ColumnAtEdge(r.X))
+	a, b := math.Max(0, r.BendAt-step), math.Min(section.HalfGirth(), r.BendAt+step)
+	heading := section.At(b).Sub(section.At(a))
+	// Inside the bark and the sheathing the way is shorter by what the curve turns.
+	return r.BendAt - (d.BarkThickness+d.SheathingThickness)*math.Atan2(heading.Y, heading.X)
 }

@@ -94,6 +94,9 @@ const (
 // spareShare is how many more to split out, by the verdict of the bend. Estimate.
 var spareShare = [...]float64{wood.WithinGuide: 0.05, wood.NearLimit: 0.15, wood.TooTight: 0.30, wood.NotChecked: 0}
 
+// ribSpares is spareShare by where the tightest rib that bends whole falls. Estimate.
+var ribSpares = [...]float64{wood.EasyRib: 0.05, wood.PublishedRib: 0.15, wood.ColdRib: 0.15, wood.TighterThanMost: 0.30, wood.TighterThanAny: 0.30}
+
 func spares(n int, v wood.Verdict) int { return int(math.Ceil(float64(n) * spareShare[v])) }
 
 func pieces(h hull.Hull, f frame.Frame) []Piece {
@@ -124,7 +127,7 @@ func ribPieces(h hull.Hull, f frame.Frame) Piece {
 	d := h.Design
 	p := Piece{Kind: Ribs, Name: "ribs", Count: d.Ribs, Width: d.RibWidthMid, Thickness: math.Max(d.RibThickness, d.RibThicknessEnd), Log: RibLog}
 	volume, height := 0.0, 0.0
-	worst := wood.WithinGuide
+	worst := wood.EasyRib
 	for _, r := range f.Ribs {
 		n := 2.0
 		if r.Alone() {
@@ -135,10 +138,10 @@ func ribPieces(h hull.Hull, f frame.Frame) Piece {
 		height += v * ribHeight(h, r)
 		p.Length = math.Max(p.Length, r.Length+trim)
 		if !r.Broken {
-			worst = max(worst, r.Bend.Verdict)
+			worst = max(worst, r.Bend.Rib(d.RibStock))
 		}
 	}
-	p.Spares = spares(d.Ribs, worst)
+	p.Spares = int(math.Ceil(float64(d.Ribs) * ribSpares[worst]))
 	p.Mass, p.Height = weigh(volume, d.RibStock.Species.Density()), height/volume
 	return p
 }

@@ -43,7 +43,7 @@ func sectionPatterns(m maker) []Pattern {
 			p.draw(Mark, inner...)
 		}
 		p.label(geom.Vec2{X: shape[0].X + 0.004, Y: (shape[0].Y + tip.Y) / 2}, "rib "+nameOfRib(r.Number)+", centre line")
-		p.label(geom.Vec2{X: shape[0].X + 0.004, Y: (shape[0].Y+tip.Y)/2 - 0.007}, "cut "+m.length(r.Length)+", tip to tip")
+		p.label(geom.Vec2{X: shape[0].X + 0.004, Y: (shape[0].Y+tip.Y)/2 - 0.007}, "finished "+m.length(r.Length)+", tip to tip")
 		p.Labels = append(p.Labels, Label{At: toPaper(geom.Vec2{X: tip.X - 0.022, Y: tip.Y - 0.0015}), Text: "tip", End: true})
 		out = append(out, p.done())
 	}

@@ -89,10 +89,10 @@ var seamNames = [...]string{bark.GoreSeams: "gores", bark.PanelSeams: "side pane
 // ribsStage lists the ribs as they go in: each end in turn, the middle last.
 func ribsStage(s *stage) {
 	s.cautions(scalds, bending, edgeTools)
-	s.numbers("ribs.count", "ribs.spacing", "ribs.longest", "ribs.minRadius")
+	s.numbers("ribs.count", "ribs.broken", "ribs.spacing", "ribs.longest", "ribs.minRadius")
 	s.checks(answer.Ribs)
 	t, _ := answer.MakeTable(s.Canoe, "ribs")
-	t = pick(t, []string{"order", "rib", "run", "length", "width", "thickness", "state"})
+	t = pick(t, []string{"order", "rib", "run", "length", "rough", "bend", "taper", "width", "thickness", "state"})
 	for i, j := 0, len(t.Rows)-1; i < j; i, j = i+1, j-1 {
 		t.Rows[i], t.Rows[j] = t.Rows[j], t.Rows[i]
 	}

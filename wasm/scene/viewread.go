@@ -24,17 +24,6 @@ func ribName(r frame.Rib) string {
 	return "rib " + strconv.Itoa(r.Number)
 }
 
-// bendWords is a rib's state in words.
-func bendWords(r frame.Rib) string {
-	switch {
-	case r.Broken:
-		return "broken at the centre"
-	case r.Bend.WillNotFit:
-		return "will not fit"
-	}
-	return r.Bend.Verdict.String()
-}
-
 // Readout is one sentence on a part, by its name in the picture; empty for a
 // name that is not of this boat.
 func Readout(c core.Canoe, part string, s units.System) string {
@@ -103,7 +92,7 @@ func (r reader) rib(number int) string {
 		if b.Alone() {
 			which = "Rib under the middle thwart"
 		}
-		return fmt.Sprintf("%s: %s along the gunwale, cut %s long, %s wide, %s.", which, r.length(b.Run), r.length(b.Length), r.small(b.Width), bendWords(b))
+		return fmt.Sprintf("%s: %s along the gunwale, %s long when finished, %s wide, %s.", which, r.length(b.Run), r.length(b.Length), r.small(b.Width), answer.RibWord(r.Canoe, b))
 	}
 	return ""
 }

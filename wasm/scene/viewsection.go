@@ -111,7 +111,7 @@ func (p *pen) cutDrawn(c core.Canoe, r frame.Rib, k cut, a plate) {
 	p.fill(Bark, a.place(between(mirrored(k.bark), mirrored(k.lining))))
 	rib := a.place(between(mirrored(k.ribOuter), mirrored(k.ribInner)))
 	p.area(Cedar, Ink, p.thin(a, r.Thickness, timberWidth), rib)
-	if spacing, ok := bendHatch(r); ok && p.seen(rib) {
+	if spacing, ok := bendHatch(r, d.RibStock); ok && p.seen(rib) {
 		p.list.Add(Hatch{Role: Warn, Points: rib, Spacing: spacing * p.weight, Width: hairWidth * p.weight, Angle: -math.Pi / 4})
 	}
 	p.line(Seam, hairWidth, a.place(mirrored(k.ribOuter))...)
@@ -128,7 +128,7 @@ func (p *pen) cutDrawn(c core.Canoe, r frame.Rib, k cut, a plate) {
 		}
 		n.with = p.measure(a.at(-inner, y), a.at(inner, y), gap)
 	}
-	p.cutLabels(r, k, a)
+	p.cutLabels(c, r, k, a)
 }
 
 // cutGunwales are inwale, outwale and cap on both sides.
@@ -149,12 +149,12 @@ func (p *pen) cutGunwales(c core.Canoe, k cut, a plate) {
 }
 
 // cutLabels say which rib it is, where it bends most and what that means.
-func (p *pen) cutLabels(r frame.Rib, k cut, a plate) {
+func (p *pen) cutLabels(c core.Canoe, r frame.Rib, k cut, a plate) {
 	at := a.at(k.bend.X, k.bend.Y)
 	foot := a.at(0, 0)
-	name := p.say(rankTitle, ribName(r)+", cut "+units.Length.Format(r.Length, p.view.System), Ink, Paper, spot{Point{foot.X, foot.Y + 1.2*p.letter}, Middle})
+	name := p.say(rankTitle, ribName(r)+", finished "+units.Length.Format(r.Length, p.view.System), Ink, Paper, spot{Point{foot.X, foot.Y + 1.2*p.letter}, Middle})
 	name.text.Bold = true
-	state := bendWords(r)
+	state := answer.RibWord(c, r)
 	if !r.Broken && !r.Bend.WillNotFit && r.Bend.Radius < straightRib {
 		text := "radius " + units.SmallLength.Format(r.Bend.Radius, p.view.System)
 		p.list.Add(Stroke{Role: Mark, Points: ring(at, 5*p.weight), Width: 1.6 * p.weight, Closed: true})

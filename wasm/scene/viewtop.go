@@ -81,7 +81,7 @@ func (p *pen) ribTop(h hull.Hull, r frame.Rib, a plate) {
 	crack := mates(a, []geom.Vec2{{X: foot - w}, {X: foot + w}}, r.Alone())
 	for i, points := range mates(a, outline, r.Alone()) {
 		p.area(Cedar, Ink, p.thin(a, r.Width, fineWidth), points)
-		if spacing, ok := bendHatch(r); ok && r.Width*a.Scale > hatchFrom && p.seen(points) {
+		if spacing, ok := bendHatch(r, h.Design.RibStock); ok && r.Width*a.Scale > hatchFrom && p.seen(points) {
 			p.list.Add(Hatch{Role: Warn, Points: points, Spacing: spacing * p.weight, Width: hairWidth * p.weight, Angle: -math.Pi / 4})
 		}
 		if r.Broken {
@@ -94,15 +94,16 @@ func (p *pen) ribTop(h hull.Hull, r frame.Rib, a plate) {
 // hatchFrom is the breadth a rib needs for a hatch to read, CSS pixels.
 const hatchFrom = 7
 
-// bendHatch is how a rib's verdict is hatched: wider apart near the limit, close
-// where it is too tight and not meant to be broken.
-func bendHatch(r frame.Rib) (spacing float64, ok bool) {
-	switch {
-	case r.Broken:
+// bendHatch is how a rib's verdict is hatched: wider apart where it is tighter than most
+// published ribs, close where it is tighter than any and not meant to be broken.
+func bendHatch(r frame.Rib, stock wood.Stock) (spacing float64, ok bool) {
+	if r.Broken {
 		return 0, false
-	case r.Bend.Verdict == wood.NearLimit:
+	}
+	switch r.Bend.Rib(stock) {
+	case wood.ColdRib, wood.TighterThanMost:
 		return 8, true
-	case r.Bend.Verdict == wood.TooTight:
+	case wood.TighterThanAny:
 		return 3, true
 	}
 	return 0, false
@@ -112,7 +113,7 @@ func bendHatch(r frame.Rib) (spacing float64, ok bool) {
 func (p *pen) bendLegend(c core.Canoe, a plate) {
 	near, tight := 0, 0
 	for _, r := range c.Frame.Ribs {
-		switch spacing, ok := bendHatch(r); {
+		switch spacing, ok := bendHatch(r, c.Design.RibStock); {
 		case !ok || r.Width*a.Scale <= hatchFrom:
 		case spacing < 4:
 			tight++
@@ -123,9 +124,9 @@ func (p *pen) bendLegend(c core.Canoe, a plate) {
 	text := ""
 	switch {
 	case tight > 0:
-		text = "close hatch: rib too tight"
+		text = "close hatch: rib tighter than any published"
 	case near > 0:
-		text = "hatched: rib near the limit"
+		text = "hatched: rib tighter than most published"
 	default:
 		return
 	}

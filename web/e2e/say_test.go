@@ -102,7 +102,7 @@ func TestReadoutFollowsTheBoat(t *testing.T) {
 	agrees := func(what string) string {
 		t.Helper()
 		p.settle()
-		cut := eval[string](p, `(row => row.cells[[...row.closest('table').querySelectorAll('thead th')].findIndex(h => h.textContent.startsWith('Cut length'))].textContent)(document.querySelector('[data-table="ribs"] tr[data-part="rib.13"]'))`)
+		cut := eval[string](p, `(row => row.cells[[...row.closest('table').querySelectorAll('thead th')].findIndex(h => h.textContent.startsWith('Finished length'))].textContent)(document.querySelector('[data-table="ribs"] tr[data-part="rib.13"]'))`)
 		assert.Contains(t, read(), "Rib 13 ", what)
 		assert.Contains(t, read(), cut, what)
 		return cut

@@ -1,0 +1,91 @@
+package answer_test
+
+import (
+	"regexp"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"barkwright/core"
+	"barkwright/core/answer"
+	"barkwright/core/design"
+	"barkwright/core/internal/check"
+	"barkwright/core/units"
+)
+
+func checkOf(t testing.TB, d design.Design, key string) answer.Warning {
+	t.Helper()
+	for _, w := range answer.Checks(core.Evaluate(d)) {
+		if w.Key == key {
+			return w
+		}
+	}
+	require.Fail(t, "no check "+key)
+	return answer.Warning{}
+}
+
+// No boat that the page brings opens with ribs tighter than published ones.
+func TestStartingBoatsBendAsPublished(t *testing.T) {
+	for _, d := range append(design.Starting(), design.Default()) {
+		w := checkOf(t, d, "ribs.verdict")
+		assert.Equal(t, answer.Within, w.State, "%s: %s, %s", d.Name, w.Word, w.Text(units.Imperial16))
+	}
+}
+
+// What the message says would clear the ribs does, in every system; a step thicker does
+// not, where it is the rib's thickness amidships alone.
+func TestRibsMessageNamesWhatClearsThem(t *testing.T) {
+	named := regexp.MustCompile(`(Rib thickness amidships|Rib thickness at the ends) ([0-9/ ]+"|[0-9]+ mm)`)
+	for _, s := range systems {
+		for _, thick := range []float64{0.5, 0.625, 0.75} {
+			d := check.With(t, "ribThickness", thick*units.Inch, "ribThicknessEnd", 0.5*units.Inch)
+			w := checkOf(t, d, "ribs.verdict")
+			require.Equal(t, answer.Beyond, w.State, "%v in: %s", thick, w.Word)
+			text := w.Text(s)
+			assert.Contains(t, text, "Published ribs measure 10 to 23 times")
+			set := named.FindAllStringSubmatch(text, -1)
+			require.NotEmpty(t, set, text)
+			for _, m := range set {
+				key := map[string]string{"Rib thickness amidships": "ribThickness", "Rib thickness at the ends": "ribThicknessEnd"}[m[1]]
+				v, _, err := units.SmallLength.Parse(m[2], s)
+				require.NoError(t, err, m[2])
+				d = check.Of(t, d, key, v)
+			}
+			assert.Equal(t, answer.Within, checkOf(t, d, "ribs.verdict").State, text)
+		}
+	}
+}
+
+// How many ribs are broken is a setting, and those are not judged.
+func TestBrokenRibsAreASetting(t *testing.T) {
+	for _, n := range []float64{0, 3, 5} {
+		c := core.Evaluate(check.With(t, "ribsBroken", n))
+		for _, r := range answer.All(c) {
+			if r.Key == "ribs.broken" {
+				assert.Equal(t, n, r.Value)
+			}
+		}
+		table, _ := answer.MakeTable(c, "ribs")
+		broken := 0
+		for _, row := range table.Rows {
+			for _, cell := range row.Cells {
+				if cell.Text == "broken at the centre" {
+					broken++
+				}
+			}
+		}
+		assert.Equal(t, int(n), broken)
+	}
+	w := checkOf(t, check.With(t, "ribsBroken", 0.0), "ribs.verdict")
+	assert.NotEqual(t, answer.Within, w.State, "the last ribs are too sharp to bend whole")
+	assert.Contains(t, w.Text(units.Imperial16), "Ribs broken at the centre, each end ")
+}
+
+// A cold rib is judged by the guide and told to be bent hot.
+func TestColdRibs(t *testing.T) {
+	w := checkOf(t, check.With(t, "ribCondition", 2.0), "ribs.verdict")
+	assert.NotEqual(t, answer.Within, w.State)
+	assert.Contains(t, w.Text(units.Metric), "Bent hot")
+	assert.NotEqual(t, "as published ribs bend", w.Word)
+}
