@@ -62,7 +62,7 @@ func TestStatesAreNamed(t *testing.T) {
 		assert.True(t, over[key].Absent, key)
 		assert.Equal(t, "overloaded", over[key].Text(units.Imperial16), key)
 	}
-	tender := onWater(set(t, d, "beam", 28*units.Inch))
+	tender := onWater(set(t, d, "beam", 25*units.Inch))
 	assert.Negative(t, tender["afloat.gm"].Value)
 	assert.Equal(t, "−", string([]rune(tender["afloat.gm"].Text(units.Imperial16))[0]))
 	assert.NotZero(t, tender["afloat.draught"].Value)

@@ -13,7 +13,7 @@ func Scaled(d design.Design, k float64) design.Design {
 	for _, length := range []*float64{
 		&d.Length, &d.Overhang, &d.Beam, &d.GreatestBeam, &d.Depth,
 		&d.GunwaleEndHeight, &d.Rocker,
-		&d.FrameWidth, &d.FrameLength, &d.TurnWidth, &d.BedLength, &d.BedCrown, &d.EndBlocking,
+		&d.FrameWidth, &d.FrameLength, &d.TurnWidth, &d.Ease, &d.BedLength, &d.BedCrown, &d.EndBlocking,
 		&d.EndHeight, &d.HeadSetback, &d.HeelLength, &d.Headboard,
 	} {
 		*length *= k

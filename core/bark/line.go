@@ -3,15 +3,17 @@ package bark
 import (
 	"barkwright/core/geom"
 	"barkwright/core/hull"
+	"barkwright/core/shape"
 )
 
 // line is a column of the skin with what the plain lengths are read from.
 type line struct {
 	place   float64 // as hull.Hull.Column takes it
-	section hull.Section
+	section shape.Section
 	foot    geom.Vec2 // in (x, z), where the column starts
 	up      geom.Vec2 // in (x, z), the direction its plane stands up in
 	girth   float64   // from foot to top edge
+	onBed   float64   // the same folded up on the bed, 0 past the heel
 	lifted  float64   // how far out from the bed's centre line the foot lies when flat
 }
 
@@ -22,6 +24,7 @@ func newLine(h hull.Hull, place float64) line {
 	l.girth = l.section.HalfGirth()
 	if place <= 1 {
 		l.foot = geom.Vec2{X: place * h.HeelX}
+		l.onBed = h.HalfGirthOnBed(l.foot.X)
 		return l
 	}
 	l.foot = h.Foot(place)
@@ -37,10 +40,11 @@ func (l line) at(girth float64) geom.Vec3 {
 	return geom.Vec3{X: l.foot.X + p.Y*l.up.X, Y: p.X, Z: l.foot.Y + p.Y*l.up.Y}
 }
 
-// reach is how far out from the bed's centre line the top edge lies when flat,
-// before the flattening is worked out: the half-girth and, past the heel, where
-// the end lies as seen from the side, the height over the heel.
-func (l line) reach() float64 { return l.lifted + l.girth*l.up.Y }
+// reach is how far out from the bed's centre line bark is wanted when flat, before
+// the flattening is worked out: the half girth on the bed or finished, whichever is
+// more, and, past the heel, where the end lies as seen from the side, the height over
+// the heel.
+func (l line) reach() float64 { return l.lifted + max(l.onBed, l.girth*l.up.Y) }
 
 // girthAt is how far up the column the distance y from the bed's centre line is.
 func (l line) girthAt(y float64) float64 {

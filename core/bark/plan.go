@@ -47,7 +47,7 @@ func (l Layout) OnFlat(h hull.Hull, f Flat) Layout {
 	l.FlatLength = f.Length
 	l.sew(h, lines(h))
 	if len(f.Panels) == 0 {
-		l.Needs.Width = f.Breadth + 2*h.Design.GunwaleTurn
+		l.Needs.Width = max(f.Breadth, widestOnBed(h)) + 2*h.Design.GunwaleTurn
 		l.Needs.TreeWidth = NewTree(l.Needs.Width, l.Needs.Length)
 	}
 	return l

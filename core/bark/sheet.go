@@ -74,6 +74,16 @@ func between(a, b *rung, girthA, girthB float64) float64 {
 	return sum
 }
 
+// widestOnBed is the breadth of bark that the boat takes folded up on the bed, the bark
+// left to trim apart.
+func widestOnBed(h hull.Hull) float64 {
+	most := 0.0
+	for _, c := range lines(h) {
+		most = max(most, 2*c.onBed)
+	}
+	return most
+}
+
 func needs(h hull.Hull, all []line, l Layout) Needs {
 	d := h.Design
 	n := Needs{Length: l.FlatLength, Sheets: len(l.Joints) + 1, SkinArea: skinArea(all)}

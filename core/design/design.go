@@ -45,11 +45,14 @@ type Sheer struct {
 // Bed is the bark, the building frame that weighs it down and the bed under it.
 type Bed struct {
 	FrameWidth, FrameLength, FrameFull, FrameFine float64
-	TurnWidth, Bilge                              float64
-	BedLength, BedCrown, EndBlocking              float64
-	BarkThickness, SheetWidth, SheetLength        float64
-	Gores                                         int
-	GoreFoot, SeamLap, GunwaleTurn                float64
+	// BuiltOn is what the bark is folded up round, and Ease by how much the half girth
+	// there is more than the finished one, while TurnWidth follows.
+	BuiltOn                                BuiltOn
+	TurnWidth, Bilge, Ease                 float64
+	BedLength, BedCrown, EndBlocking       float64
+	BarkThickness, SheetWidth, SheetLength float64
+	Gores                                  int
+	GoreFoot, SeamLap, GunwaleTurn         float64
 	// StretchLimit is the stretch, as a share, up to which gores are enough.
 	StretchLimit float64
 }
@@ -142,6 +145,11 @@ type Paddler struct{ Mass, SeatHeight, X float64 }
 
 // OuterThwarts is the number of thwarts each side of the middle one.
 func (d Design) OuterThwarts() int { return (d.Thwarts - 1) / 2 }
+
+// EndThwart is the place of the thwart next to the end, as a share of the half gunwale.
+func (d Design) EndThwart() float64 {
+	return d.ThwartAt[max(1, min(len(d.ThwartAt), d.OuterThwarts()))-1]
+}
 
 // HalfGunwale is the distance from amidships to the gunwale's end along x.
 func (d Design) HalfGunwale() float64 { return d.Length/2 - d.Overhang }

@@ -18,6 +18,19 @@ type Fault struct {
 
 	sentence string
 	shown    []Shown
+	// elsewhere is the same fault at the other controls that decide it.
+	elsewhere []Fault
+}
+
+// At is the fault at the control of key, where that is one that decides it: what is
+// wrong is said at the control that was moved.
+func (f Fault) At(key string) Fault {
+	for _, other := range f.elsewhere {
+		if other.Key == key {
+			return other
+		}
+	}
+	return f
 }
 
 // Shown is a number inside a fault's sentence, written in the user's units.

@@ -36,7 +36,8 @@ func TestLineReads(t *testing.T) {
 }
 
 // A line gives back the same boat to a nanometre, and one whose numbers stand on
-// steps the same line.
+// steps the same line. What is solved from such numbers comes back a few times as far
+// off.
 func TestLineRoundTrip(t *testing.T) {
 	const random = 80
 	for i, d := range append(check.SomeDesigns(random, 2), design.Starting()...) {
@@ -46,7 +47,11 @@ func TestLineRoundTrip(t *testing.T) {
 		require.Equal(t, d.Name, back.Name)
 		require.Equal(t, d.Own, back.Own)
 		for _, p := range design.Params() {
-			require.InDelta(t, p.Get(&d), p.Get(&back), 1e-9*math.Max(1, math.Abs(p.Get(&d))), p.Key)
+			within := 1e-9
+			if p.Key == "turnWidth" && !p.Owned(d) {
+				within = 1e-8
+			}
+			require.InDelta(t, p.Get(&d), p.Get(&back), within*math.Max(1, math.Abs(p.Get(&d))), p.Key)
 		}
 		if i >= random {
 			require.Equal(t, text, line(t, back))

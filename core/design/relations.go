@@ -9,8 +9,9 @@ import (
 
 // Room that parts need of each other, metres. Choices of this project.
 const (
-	// frameRoom is by how much the building frame is shorter than the gunwales.
-	frameRoom = 4 * units.Inch
+	// frameRoom is by how much the building frame is shorter than the gunwales: one
+	// published frame is 156 in under gunwales of 158. Adney and Chapelle 1964, fig. 103.
+	frameRoom = 2 * units.Inch
 	// headRoom is how far the end reaches at least beyond a head set back.
 	headRoom = 1 * units.Inch
 )
@@ -49,14 +50,20 @@ func relationFaults(d Design) []Fault {
 		NewFault("gunwaleEndHeight", "The gunwale would be lower at its ends than the depth of %s amidships.", long(d.Depth)).AtLeast(d.Depth))
 	add(d.Rocker > d.Depth/2+over,
 		NewFault("rocker", "The bottom would rise to more than half the depth of %s.", long(d.Depth)).AtMost(d.Depth/2))
-	add(d.FrameLength > gunwales-frameRoom+over,
+	onFrame := d.BuiltOn == OnFrame
+	add(onFrame && d.FrameLength > gunwales-frameRoom+over,
 		NewFault("frameLength", "The building frame has to be %s shorter than the gunwales, which are %s from end to end.",
 			small(frameRoom), long(gunwales)).AtMost(gunwales-frameRoom))
-	add(d.FrameLength > d.BedLength+over,
+	add(onFrame && d.FrameLength > d.BedLength+over,
 		NewFault("bedLength", "The bed is shorter than the building frame of %s.", long(d.FrameLength)).AtLeast(d.FrameLength))
-	add(!d.Bulges() && d.TurnWidth > outside+over,
-		NewFault("turnWidth", "The turn line would be broader than the %s outside the gunwales; for sides that bulge set a greatest breadth of bark.",
-			long(outside)).AtMost(outside))
+	add(!onFrame && gunwales > d.BedLength+over,
+		NewFault("bedLength", "The bed is shorter than the gunwales of %s, on which the boat is built.", long(gunwales)).AtLeast(gunwales))
+	add(d.TurnSet() && d.TurnWidth > MostTurn*outside+over,
+		NewFault("turnWidth", "The turn line of a boat built on a frame is at most %s of the %s outside the gunwales; for sides that bulge more, set a greatest breadth of bark or build on the gunwale frame.",
+			Shown{units.Percent, MostTurn}, long(outside)).AtMost(MostTurn*outside))
+	if f, wrong := d.girthFault(); wrong {
+		faults = append(faults, f)
+	}
 	faults = append(append(faults, endFaults(d)...), timberFaults(d)...)
 	return append(faults, crewFaults(d)...)
 }

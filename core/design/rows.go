@@ -25,6 +25,12 @@ func tie(groups ...[]Param) []Param {
 	return all
 }
 
+// ownedBy is the bit of a dependent row.
+func ownedBy(key string) Owned {
+	p, _ := Lookup(key)
+	return p.own
+}
+
 // row fills what every row of the table needs.
 func row(g Group, key, label, help string) Param {
 	return Param{Group: g, Key: key, Label: label, Help: help}
@@ -73,14 +79,16 @@ func choices[T ~int](p Param, options []string, at func(*Design) *T) Param {
 	return p
 }
 
-// follows makes the row a dependent one. The rule may use only rows above it.
+// follows makes the row a dependent one. The rule may use only rows above it and
+// rows that do not follow.
 func (p Param) follows(rule func(Design) float64) Param {
 	p.follow = rule
 	return p
 }
 
-// repeats makes the row a dependent one that is the same as a row above it.
-func (p Param) repeats(rule func(Design) float64) Param {
+// exactly makes the row a dependent one whose value is not rounded to a step: the
+// same as another row's, or solved from others.
+func (p Param) exactly(rule func(Design) float64) Param {
 	p.exact = true
 	return p.follows(rule)
 }

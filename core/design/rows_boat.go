@@ -46,8 +46,10 @@ func sheerRows() []Param {
 func bedRows() []Param {
 	g := GroupBed
 	return []Param{
+		choices(row(g, "builtOn", "Built on", "What is weighed down on the bark and the bark folded up round: a frame of its own, or the gunwales with their thwarts, raised to the sheer afterwards."),
+			names([]BuiltOn{OnFrame, OnGunwales}, BuiltOn.String), func(d *Design) *BuiltOn { return &d.BuiltOn }),
 		row(g, "frameWidth", "Building frame, out to out", "Breadth of the frame that is weighed down on the bark.").
-			hull(25, 10, 64, func(d *Design) *float64 { return &d.FrameWidth }).
+			hull(27, 10, 64, func(d *Design) *float64 { return &d.FrameWidth }).
 			follows(func(d Design) float64 { return FrameShare * d.Beam }),
 		row(g, "frameLength", "Building frame, length", "").
 			hull(160, 20, 420, func(d *Design) *float64 { return &d.FrameLength }).
@@ -57,11 +59,13 @@ func bedRows() []Param {
 			follows(func(d Design) float64 { return d.BeamFull }),
 		row(g, "frameFine", "Frame fined off to its ends", "A bent batten is not hollow: 1 or less.").
 			shape(1, 0.8, 1.6, 0.05, func(d *Design) *float64 { return &d.FrameFine }),
-		row(g, "turnWidth", "Breadth of the turn line", "Where the ribs turn the bark up, amidships. With a greatest breadth set it follows from that.").
-			hull(25, 10, 72, func(d *Design) *float64 { return &d.TurnWidth }).
-			follows(func(d Design) float64 { return d.FrameWidth }),
 		row(g, "bilge", "Turn of the bilge, easy to hard", "").
-			shape(0.72, 0.42, 0.85, 0.01, func(d *Design) *float64 { return &d.Bilge }),
+			shape(0.70, 0.56, 0.85, 0.01, func(d *Design) *float64 { return &d.Bilge }),
+		row(g, "ease", "Half girth that the ribs take up", "How much less bark goes round the finished half of the boat amidships than lies folded on the bed: ribs round the fold off.").
+			timber(usualEase/units.Inch, LeastEase/units.Inch, MostEase/units.Inch, func(d *Design) *float64 { return &d.Ease }),
+		row(g, "turnWidth", "Breadth of the turn line", "Where the lines of bottom and side of the finished boat would meet, amidships: by rule what the bark folded on the bed, less its ease, goes round.").
+			hull(32, 8, 86, func(d *Design) *float64 { return &d.TurnWidth }).
+			exactly(func(d Design) float64 { o, _ := d.midsectionAsked(); return 2 * o.Corner }),
 		row(g, "bedLength", "Building bed, length", "").
 			hull(222, 60, 500, func(d *Design) *float64 { return &d.BedLength }).
 			follows(func(d Design) float64 { return 2*d.HalfGunwale() + BedLonger }),

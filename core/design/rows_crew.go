@@ -51,10 +51,10 @@ func paddlerRows(i int) []Param {
 		place,
 		one("Mass", "weight", "").
 			quantity(units.Mass, AverageMass, 50*units.Pound, 350*units.Pound, [2]float64{5 * units.Pound, 1}, func(d *Design) *float64 { return &d.Aboard[i].Mass }).
-			repeats(func(d Design) float64 { return d.PaddlerMass }),
+			exactly(func(d Design) float64 { return d.PaddlerMass }),
 		one("Seat", "height of the seat", "").
 			timber(0, 0, 14, func(d *Design) *float64 { return &d.Aboard[i].SeatHeight }).
-			repeats(func(d Design) float64 { return d.SeatHeight }),
+			exactly(func(d Design) float64 { return d.SeatHeight }),
 	}
 }
 
@@ -69,7 +69,7 @@ func (d Design) evenPlace(i int) float64 {
 	if d.Paddlers < 2 || i >= d.Paddlers {
 		return 0
 	}
-	end := crewReach * d.ThwartAt[max(1, min(len(d.ThwartAt), d.OuterThwarts()))-1] * d.HalfGunwale()
+	end := crewReach * d.EndThwart() * d.HalfGunwale()
 	return end * (1 - 2*float64(i)/float64(d.Paddlers-1))
 }
 

@@ -10,11 +10,11 @@ func Starting() []Design {
 			"length": 144, "overhang": 6, "beam": 30, "depth": 11,
 			"gunwaleEndHeight": 16, "endHeight": 20, "heelLength": 15, "rocker": 1,
 			"sheetWidth": 38, "sheetLength": 96, "ribThickness": 0.3125,
-		}, map[string]float64{"thwarts": 3, "paddlers": 1, "cargo": 40 * units.Pound, "bilge": 0.8}),
+		}, map[string]float64{"thwarts": 3, "paddlers": 1, "cargo": 40 * units.Pound}),
 		start("Two-person class canoe, 14 ft", map[string]float64{
 			"length": 168, "overhang": 8, "beam": 34, "depth": 12,
 			"gunwaleEndHeight": 18, "endHeight": 22.5, "heelLength": 18, "rocker": 1,
-		}, map[string]float64{"beamFull": 2.3, "bilge": 0.8, "cargo": 60 * units.Pound}),
+		}, map[string]float64{"beamFull": 2.3, "cargo": 60 * units.Pound}),
 		start("Long freight canoe, 24 ft", map[string]float64{
 			"length": 288, "overhang": 12, "beam": 50, "depth": 21,
 			"gunwaleEndHeight": 32, "endHeight": 40, "heelLength": 28, "rocker": 2,
@@ -32,7 +32,7 @@ func Starting() []Design {
 		start("Much rocker, 15 ft", map[string]float64{
 			"length": 180, "overhang": 8, "beam": 35, "depth": 13,
 			"gunwaleEndHeight": 20, "endHeight": 25, "heelLength": 19, "rocker": 4.5, "endBlocking": 4.5,
-		}, map[string]float64{"rockerSpread": 3, "bilge": 0.8}),
+		}, map[string]float64{"rockerSpread": 3}),
 	}
 }
 

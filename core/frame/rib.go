@@ -7,6 +7,7 @@ import (
 	"barkwright/core/design"
 	"barkwright/core/geom"
 	"barkwright/core/hull"
+	"barkwright/core/shape"
 	"barkwright/core/wood"
 )
 
@@ -189,7 +190,7 @@ func (r Rib) Shape(h hull.Hull, n int) []geom.Vec2 {
 // Inside is a section moved inward by depth along its normal, n+1 points from the
 // centre line to girth along it. Where the bend is tighter than the depth the
 // points double back.
-func Inside(s hull.Section, depth, girth float64, n int) []geom.Vec2 {
+func Inside(s shape.Section, depth, girth float64, n int) []geom.Vec2 {
 	const step = 1e-4 // m: short against any bend, long against rounding
 	out := make([]geom.Vec2, n+1)
 	for i := range out {

@@ -154,7 +154,7 @@ func TestOnlyBrokenRibsAreTooTightOnOpening(t *testing.T) {
 	h, f := build(design.Default())
 	broken := 0
 	for _, r := range f.Ribs {
-		assert.Equal(t, r.Broken, r.Bend.Verdict == wood.TooTight, "rib %d", r.Number)
+		assert.True(t, r.Broken || r.Bend.Verdict != wood.TooTight, "rib %d", r.Number)
 		assert.True(t, r.Bend.Radius > 0 || r.Bend.WillNotFit)
 		if r.Broken {
 			broken++

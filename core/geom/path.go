@@ -1,7 +1,5 @@
 package geom
 
-import "math"
-
 // Path3 is a smooth curve in space given by its position at a parameter, with a
 // table of its length.
 type Path3 struct {
@@ -9,6 +7,8 @@ type Path3 struct {
 	Lo, Hi float64
 	knots  []float64
 	run    []float64
+	// corner is the knot where one smooth curve passes into another, 0 where none does.
+	corner int
 }
 
 // NewPath3 measures the curve from lo to hi. The knots crowd toward hi as the
@@ -35,18 +35,31 @@ func NewPath3(at func(float64) Vec3, lo, hi float64, n int) Path3 {
 	return p
 }
 
+// Then is the path with another of the same curve after it, which it may meet at an
+// angle.
+func (p Path3) Then(next Path3) Path3 {
+	corner, length := len(p.knots)-1, p.Length()
+	joined := Path3{At: next.At, Lo: p.Lo, Hi: next.Hi, corner: corner}
+	joined.knots = append(append([]float64{}, p.knots...), next.knots[1:]...)
+	joined.run = append([]float64{}, p.run...)
+	for _, run := range next.run[1:] {
+		joined.run = append(joined.run, length+run)
+	}
+	return joined
+}
+
 // Length returns the length of the whole curve.
 func (p Path3) Length() float64 { return p.run[len(p.run)-1] }
 
 // RunTo returns the length from the start to parameter t.
-func (p Path3) RunTo(t float64) float64 { return interpolate(p.knots, p.run, t) }
+func (p Path3) RunTo(t float64) float64 { return p.interpolate(p.knots, p.run, t) }
 
 // ParameterAt returns the parameter a length s from the start, held at the ends.
-func (p Path3) ParameterAt(s float64) float64 { return interpolate(p.run, p.knots, s) }
+func (p Path3) ParameterAt(s float64) float64 { return p.interpolate(p.run, p.knots, s) }
 
 // interpolate reads y at v from an increasing table by a cubic through the four
-// nearest rows, held at its ends.
-func interpolate(x, y []float64, v float64) float64 {
+// nearest rows on one side of the corner, held at its ends.
+func (p Path3) interpolate(x, y []float64, v float64) float64 {
 	n := len(x) - 1
 	if v <= x[0] {
 		return y[0]
@@ -62,7 +75,13 @@ func interpolate(x, y []float64, v float64) float64 {
 			hi = mid
 		}
 	}
-	first := int(math.Max(0, math.Min(float64(lo-1), float64(n-3))))
+	from, to := 0, n
+	if lo < p.corner {
+		to = p.corner
+	} else {
+		from = p.corner
+	}
+	first := max(from, min(lo-1, to-3))
 	sum := 0.0
 	for i := first; i <= first+3; i++ {
 		term := y[i]

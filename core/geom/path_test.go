@@ -53,6 +53,18 @@ func TestPath3SteepEnd(t *testing.T) {
 	assert.InDelta(t, math.Pi/2, geom.NewPath3(quarter, 0, 1, 120).Length(), 1e-6)
 }
 
+// A path with a corner is two straight runs: lengths and places by hand.
+func TestPath3Corner(t *testing.T) {
+	at := func(x float64) geom.Vec3 { return geom.Vec3{X: x, Y: 4.0 / 3 * math.Max(0, x-3)} }
+	p := geom.NewPath3(at, 0, 3, 8).Then(geom.NewPath3(at, 3, 6, 8))
+	assert.InDelta(t, 3+5, p.Length(), 1e-12)
+	for x := 0.0; x <= 6; x += 0.01 {
+		run := x + 2.0/3*math.Max(0, x-3)
+		assert.InDelta(t, run, p.RunTo(x), 1e-9)
+		assert.InDelta(t, x, p.ParameterAt(run), 1e-9)
+	}
+}
+
 func TestPolyline(t *testing.T) {
 	p := geom.NewPolyline([]geom.Vec2{{X: 0}, {X: 3}, {X: 3, Y: 4}})
 	assert.Equal(t, 7.0, p.Length())

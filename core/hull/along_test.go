@@ -11,6 +11,7 @@ import (
 	"barkwright/core/geom"
 	"barkwright/core/hull"
 	"barkwright/core/internal/check"
+	"barkwright/core/shape"
 	"barkwright/core/units"
 )
 
@@ -101,7 +102,7 @@ const noKink = 0.01
 func TestNoKinkAlong(t *testing.T) {
 	hulls := append(buildable(16, 11), hull.New(design.Default()), hull.New(measuredM1(t)))
 	for _, h := range hulls {
-		at := func(x float64) hull.Section { return h.ColumnSection(h.ColumnAtEdge(math.Abs(x))) }
+		at := func(x float64) shape.Section { return h.ColumnSection(h.ColumnAtEdge(math.Abs(x))) }
 		for _, reach := range [][2]float64{{-0.1, h.GunwaleX - 0.03}, {h.GunwaleX + 0.03, h.HeadX - 0.04}} {
 			jump, x := kink(func(x float64) float64 { return at(x).HalfGirth() }, reach[0], reach[1])
 			assert.Less(t, jump, noKink, "girth at %v, heel %v, gunwale %v", x, h.HeelX, h.GunwaleX)

@@ -5,6 +5,7 @@ import (
 	"sort"
 
 	"barkwright/core/geom"
+	"barkwright/core/shape"
 )
 
 // A column is a line of the skin from the bottom or the end's profile up to the
@@ -21,7 +22,7 @@ func (h *Hull) Column(v float64, n int) []geom.Vec3 {
 
 // standing is the section of the column at v with its foot and the direction in which
 // its plane stands, in (x, z).
-func (h *Hull) standing(v float64) (s Section, foot, up geom.Vec2) {
+func (h *Hull) standing(v float64) (s shape.Section, foot, up geom.Vec2) {
 	if v <= 1 {
 		x := v * h.HeelX
 		return h.Section(x), geom.Vec2{X: x}, geom.Vec2{X: 0, Y: 1}
@@ -30,7 +31,7 @@ func (h *Hull) standing(v float64) (s Section, foot, up geom.Vec2) {
 }
 
 // ColumnSection returns the section of the column at v in its own plane.
-func (h *Hull) ColumnSection(v float64) Section {
+func (h *Hull) ColumnSection(v float64) shape.Section {
 	s, _, _ := h.standing(v)
 	return s
 }
@@ -46,14 +47,11 @@ func (h *Hull) ColumnAtEdge(x float64) float64 {
 // leaning returns the section at share u past the heel, in the plane through the
 // profile's foot and the top edge, with that foot and the plane's upward direction
 // in (x, z).
-func (h *Hull) leaning(u float64) (s Section, foot, up geom.Vec2) {
+func (h *Hull) leaning(u float64) (s shape.Section, foot, up geom.Vec2) {
 	foot = h.Foot(1 + u)
 	top := h.edgePoint(h.Edge.ParameterAt(u * h.Edge.Length()))
 	rise := geom.Vec2{X: top.X, Y: top.Z}.Sub(foot)
-	s = h.section(outline{
-		corner: h.turn0 * top.Y / h.SkinHalfBreadth(0),
-		top:    rise.Len(), half: top.Y, along: top.X / h.GunwaleX,
-	})
+	s = shape.New(h.cornered(shape.Outline{Top: rise.Len(), Half: top.Y}, top.X))
 	return s, foot, rise.Unit()
 }
 

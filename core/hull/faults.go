@@ -38,7 +38,7 @@ func (h *Hull) Faults() []design.Fault {
 
 // tooBroad: no turn line gives the greatest breadth asked.
 func (h *Hull) tooBroad() (design.Fault, bool) {
-	if h.TurnReached {
+	if h.TurnReached || !h.Design.Bulges() {
 		return design.Fault{}, false
 	}
 	f := design.NewFault("greatestBeam", "No section of this depth and turn of the bilge is %s broad.", length(h.Design.GreatestBeam))
@@ -58,7 +58,7 @@ func (h *Hull) turnedIn() (design.Fault, bool) {
 
 // turnedInMost is the largest angle from upright by which the side leans in.
 func (h *Hull) turnedInMost() float64 {
-	if !h.Design.Bulges() {
+	if h.bulge == 0 {
 		return 0
 	}
 	most := 0.0
@@ -70,6 +70,9 @@ func (h *Hull) turnedInMost() float64 {
 
 // frameOutside: the building frame stands outside the bark somewhere.
 func (h *Hull) frameOutside() (design.Fault, bool) {
+	if h.Design.BuiltOn != design.OnFrame {
+		return design.Fault{}, false
+	}
 	x, out := h.frameOut()
 	if out <= 0 {
 		return design.Fault{}, false
@@ -91,10 +94,7 @@ func (h *Hull) frameOut() (x, out float64) {
 	out = math.Inf(-1)
 	for i := range faultStations {
 		at := h.Design.FrameLength / 2 * float64(i) / faultStations
-		room := h.SkinHalfBreadth(at)
-		if h.Design.Bulges() && at < h.HeelX {
-			room = h.Section(at).Breadth()
-		}
+		room := h.SkinHalfBreadth(at) + h.bulgeAt(at)
 		if o := h.FrameHalfBreadth(at) + h.Design.BarkThickness - room; o > out {
 			x, out = at, o
 		}

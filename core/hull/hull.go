@@ -6,6 +6,7 @@ import (
 	"barkwright/core/design"
 	"barkwright/core/geom"
 	"barkwright/core/shape"
+	"barkwright/core/units"
 )
 
 // Hull is the shape of a finished boat. It holds no more than the design and
@@ -20,13 +21,17 @@ type Hull struct {
 	Gunwale geom.Path3
 	// Edge is the bark's top edge by x from the heel's station to the stem head.
 	Edge geom.Path3
-	// TurnReached tells whether the turn line gives the greatest breadth asked;
-	// always true where none is.
+	// TurnReached tells whether a section goes round as the design asks.
 	TurnReached bool
 
-	turn0, footPace float64
-	plan            shape.Gunwale
-	frameRise       shape.Rise
+	plan      shape.Gunwale
+	frameRise shape.Rise
+	footPace  float64
+	// turn0 is the corner's half-breadth amidships.
+	turn0 float64
+	// bulge is how far the bark stands out beyond the gunwale amidships, and bulgeTo
+	// the station to which that is carried.
+	bulge, bulgeTo float64
 }
 
 // New shapes the hull of a design whose numbers are in range. Faults tells
@@ -34,12 +39,28 @@ type Hull struct {
 func New(d design.Design) Hull {
 	h := Profile(d)
 	h.Gunwale = h.plan.Path()
-	h.Edge = geom.NewPath3(h.edgePoint, h.HeelX, h.HeadX, 60)
+	h.Edge = h.newEdge()
 	h.footPace = h.newFootPace()
-	if d.Bulges() {
-		h.solveTurn()
-	}
+	h.turn()
 	return h
+}
+
+const (
+	// edgeKnots is the number of knots along the top edge past the heel.
+	edgeKnots = 60
+	// edgeCorner is how far the gunwale's end stands from both ends of the edge at
+	// least to be a corner of it, m.
+	edgeCorner = 5 * units.Millimetre
+)
+
+// newEdge is the top edge from the heel's station to the stem head. It has a corner at
+// the gunwale's end, where the gunwales meet.
+func (h *Hull) newEdge() geom.Path3 {
+	if h.GunwaleX < h.HeelX+edgeCorner || h.GunwaleX > h.HeadX-edgeCorner {
+		return geom.NewPath3(h.edgePoint, h.HeelX, h.HeadX, edgeKnots)
+	}
+	return geom.NewPath3(h.edgePoint, h.HeelX, h.GunwaleX, edgeKnots/2).
+		Then(geom.NewPath3(h.edgePoint, h.GunwaleX, h.HeadX, edgeKnots/2))
 }
 
 func (h *Hull) edgePoint(x float64) geom.Vec3 {
@@ -50,21 +71,32 @@ func (h *Hull) edgePoint(x float64) geom.Vec3 {
 // greatest breadth asks for.
 func (h *Hull) TurnWidth() float64 { return 2 * h.turn0 }
 
-// Turn is the half-breadth of the turn line at x.
-func (h *Hull) Turn(x float64) float64 {
-	return h.turn0 * h.SkinHalfBreadth(x) / h.SkinHalfBreadth(0)
+// turn finds the turn line amidships and what the bark bulges there.
+func (h *Hull) turn() {
+	var o shape.Outline
+	o, h.TurnReached = h.Design.Midsection()
+	h.turn0 = o.Corner
+	if o.Corner > o.Half {
+		h.bulge = shape.New(o).Breadth() - o.Half
+		h.bulgeTo = h.StationAt(h.Design.EndThwart() * h.Gunwale.Length())
+	}
 }
 
-// solveTurn sets the turn line so that the bark amidships is as broad as asked.
-func (h *Hull) solveTurn() {
-	half := h.Design.GreatestBeam / 2
-	short := func(c float64) float64 {
-		trial := *h
-		trial.turn0 = c
-		return trial.Section(0).Breadth() - half
+// Bulge is how far the bark stands out beyond its top edge amidships, 0 where the
+// sides lean out.
+func (h *Hull) Bulge() float64 { return h.bulge }
+
+// bulgeAt is how far the bark stands out at x: as amidships as far as the end
+// thwarts and eased from there to nothing at the stem head.
+func (h *Hull) bulgeAt(x float64) float64 {
+	if h.bulge == 0 {
+		return 0
 	}
-	h.turn0, h.TurnReached = geom.Bisect(short, h.SkinHalfBreadth(0)/2, 2*half, 1e-9)
+	return h.bulge * (1 - geom.SmoothStep((x-h.bulgeTo)/(h.HeadX-h.bulgeTo)))
 }
+
+// Turn is the half-breadth of the turn line at x, as far as the heel.
+func (h *Hull) Turn(x float64) float64 { return h.outline(math.Abs(x)).Corner }
 
 // RunTo is the length along the gunwale from its middle to the station x.
 func (h *Hull) RunTo(x float64) float64 { return h.Gunwale.RunTo(math.Abs(x)) }

@@ -7,10 +7,10 @@ import (
 
 // Lines is a design's plan, sheer and bottom as far as the heel, enough for
 // HalfBeam, Sheer and Bottom and far quicker than New: for searches that ask for
-// thousands of boats. Its end, gunwale and edge are empty.
+// thousands of boats. Its end, gunwale, edge and turn line are empty.
 func Lines(d design.Design) Hull {
 	return Hull{
-		Design: d, GunwaleX: d.HalfGunwale(), HeelX: d.HeelX(), HeadX: d.HeadX(), TurnReached: true, turn0: d.TurnWidth / 2,
+		Design: d, GunwaleX: d.HalfGunwale(), HeelX: d.HeelX(), HeadX: d.HeadX(),
 		plan: d.Gunwale(), frameRise: shape.NewRise(d.FrameFull),
 	}
 }

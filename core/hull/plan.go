@@ -3,6 +3,7 @@ package hull
 import (
 	"math"
 
+	"barkwright/core/design"
 	"barkwright/core/shape"
 )
 
@@ -25,10 +26,26 @@ func (h *Hull) SkinHalfBreadth(x float64) float64 {
 	return h.HalfBeam(x) + stem + (d.InwaleThickness+d.BarkThickness-stem)*(1-t3*t3)
 }
 
-// FrameHalfBreadth is half the building frame, out to out, at x; 0 beyond it.
+// FrameHalfBreadth is half of what the bark is folded up round on the bed, out to
+// out, at x: the building frame, or the gunwales where the boat is built on them.
+// 0 beyond it.
 func (h *Hull) FrameHalfBreadth(x float64) float64 {
 	d := &h.Design
+	if d.BuiltOn == design.OnGunwales {
+		if math.Abs(x) >= h.GunwaleX {
+			return 0
+		}
+		return h.SkinHalfBreadth(x) - d.BarkThickness
+	}
 	return d.FrameWidth / 2 * h.frameRise.Taper(math.Abs(x)/(d.FrameLength/2), d.FrameFine)
+}
+
+// FrameEnd is the x of the end of what the bark is folded up round.
+func (h *Hull) FrameEnd() float64 {
+	if h.Design.BuiltOn == design.OnGunwales {
+		return h.GunwaleX
+	}
+	return h.Design.FrameLength / 2
 }
 
 // Sheer is the height of the top of the inwale at x, within the gunwales.

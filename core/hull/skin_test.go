@@ -110,10 +110,7 @@ func TestStations(t *testing.T) {
 		require.InDelta(t, -d.Length/2, all[0].X, 1e-12)
 		require.InDelta(t, d.Length/2, all[n-1].X, 1e-12)
 		require.InDelta(t, 0, all[n/2].X, 1e-12)
-		breadth := d.OutsideBreadth() / 2
-		if d.Bulges() {
-			breadth = d.GreatestBeam / 2
-		}
+		breadth := d.OutsideBreadth()/2 + h.Bulge()
 		// A jump of area would be as large among more stations.
 		require.Less(t, largestStep(h.Stations(480, 40)), 0.5*largestStep(all))
 		for i, s := range all {

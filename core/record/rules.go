@@ -69,7 +69,7 @@ var rules = map[string]rule{
 	"depth": of(func(d design.Design) float64 { return depthShare * d.Beam }, depthShare, "%s of the beam inside the gunwales", survey),
 	"heelLength": {at: func(d design.Design) float64 { return heelShare * d.Length },
 		words: "in proportion to the length, as in the starting boat", cited: noSource},
-	"frameWidth": of(nil, design.FrameShare, "%s of the beam inside the gunwales", "Adney and Chapelle 1964, figure 106: 26 of 34 in"),
+	"frameWidth": of(nil, design.FrameShare, "%s of the beam inside the gunwales", "Adney and Chapelle 1964: six lettered frames are 0.77 to 0.90 of it"),
 	"frameLength": inches(design.FrameShorter, "%s less than the gunwales",
 		"Adney and Chapelle 1964, figure 106: 170 of 184 in"),
 	"ribs": inches(design.RibEvery, "one for every %s of the gunwales, an even number",

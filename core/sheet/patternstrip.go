@@ -9,8 +9,9 @@ import (
 	"barkwright/core/units"
 )
 
-// stripBreadth is how broad a strip may be and stay in one row of sheets, m.
-const stripBreadth = 0.145
+// stripBreadth is how broad a strip may be and stay in one row of sheets with its marks
+// and their words beside it, m.
+const stripBreadth = 0.090
 
 // framePieces is how many straight pieces half the frame's batten is drawn in.
 const framePieces = 240
@@ -40,9 +41,9 @@ func framePatterns(m maker) []Pattern {
 				return
 			}
 			at := geom.Vec2{X: x, Y: h.FrameHalfBreadth(x)}
-			p.draw(Mark, turn(at), turn(at.Add(geom.Vec2{Y: -0.025})))
+			p.draw(Mark, turn(at), turn(at.Add(geom.Vec2{Y: -0.022})))
 			for i, text := range texts {
-				p.label(turn(at.Add(geom.Vec2{Y: -0.027})).Add(geom.Vec2{Y: -0.0065 * float64(i)}), text)
+				p.label(turn(at.Add(geom.Vec2{Y: -0.024})).Add(geom.Vec2{Y: -0.0065 * float64(i)}), text)
 			}
 		}
 		for k, c := range m.Frame.Bed.Crosspieces {

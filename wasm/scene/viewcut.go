@@ -6,7 +6,7 @@ import (
 	"barkwright/core"
 	"barkwright/core/frame"
 	"barkwright/core/geom"
-	"barkwright/core/hull"
+	"barkwright/core/shape"
 )
 
 // cut is the boat cut across at a rib, port half, in the plane of the cut:
@@ -28,7 +28,7 @@ const bendSteps = 16
 
 // halfSection is the outer face of the port half from the centre line up, raised
 // by lift.
-func halfSection(s hull.Section, lift float64) []geom.Vec2 {
+func halfSection(s shape.Section, lift float64) []geom.Vec2 {
 	out := make([]geom.Vec2, 0, bendSteps+3)
 	add := func(q geom.Vec2) {
 		q.Y += lift

@@ -69,7 +69,7 @@ func flipped(a []geom.Vec2) []geom.Vec2 {
 
 // skinBreadth is how far the bark stands out at x, its bulge too.
 func skinBreadth(h hull.Hull, x float64) float64 {
-	if !h.Design.Bulges() || x >= h.GunwaleX {
+	if h.Bulge() == 0 || x >= h.GunwaleX {
 		return h.SkinHalfBreadth(x)
 	}
 	return h.ColumnSection(h.ColumnAtEdge(x)).Breadth()

@@ -1,4 +1,4 @@
-package hull
+package shape
 
 import "barkwright/core/geom"
 

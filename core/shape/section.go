@@ -1,0 +1,152 @@
+package shape
+
+import (
+	"math"
+
+	"barkwright/core/geom"
+)
+
+// Section is the port half of the bark's outer face across the boat: along the
+// bottom from A on the centre line, round a bend whose corner is C, and straight
+// up the side to P at the top edge. Points are (y, z), metres; past the heel the
+// plane leans and the second coordinate runs up the leaning plane.
+type Section struct {
+	A, C, P geom.Vec2
+	Bend    geom.Conic
+	// run[i] is the length along the bend to parameter i/bendPanels.
+	run [bendPanels + 1]float64
+}
+
+// bendPanels is how many pieces the bend's length is summed over: each by
+// five-point Gauss, good to 1e-9 of the length at the hardest weight allowed.
+const bendPanels = 16
+
+// bendSettled is a step along the bend after which no further is taken, m: its
+// square over the least radius of a bark's bend is under a nanometre.
+const bendSettled = 1e-6
+
+// bendFound is how near a place on the bend needs no step at all, m.
+const bendFound = 1e-13
+
+// New shapes the section of an outline. Where both legs or the corner have no
+// length the bend is a straight line.
+func New(o Outline) Section {
+	s := o.open()
+	s.measure()
+	return s
+}
+
+// measure fills the table of the bend's length.
+func (s *Section) measure() {
+	for i := range bendPanels {
+		lo, hi := float64(i)/bendPanels, float64(i+1)/bendPanels
+		s.run[i+1] = s.run[i] + geom.Integrate(s.Bend.Speed, lo, hi, 1)
+	}
+}
+
+func (s *Section) flat() float64 { return s.Bend.A.Sub(s.A).Len() }
+func (s *Section) side() float64 { return s.P.Sub(s.Bend.B).Len() }
+
+// HalfGirth is the length from the centre line to the top edge along the bark's
+// outer face.
+func (s Section) HalfGirth() float64 { return s.flat() + s.run[bendPanels] + s.side() }
+
+// Turning is the angle from the bottom to the side, radians; 0 where the section
+// is folded, with no corner to turn.
+func (s Section) Turning() float64 { return s.Bend.Turning() }
+
+// At returns the point a length g along the section from the centre line.
+func (s Section) At(g float64) geom.Vec2 { return s.at(g) }
+
+func (s *Section) at(g float64) geom.Vec2 {
+	flat, bend := s.flat(), s.run[bendPanels]
+	switch {
+	case g <= flat && flat > 0:
+		return s.A.Lerp(s.Bend.A, math.Max(0, g)/flat)
+	case g >= flat+bend:
+		if side := s.side(); side > 0 {
+			return s.Bend.B.Lerp(s.P, math.Min(1, (g-flat-bend)/side))
+		}
+		return s.P
+	}
+	return s.Bend.At(s.bendParameter(g - flat))
+}
+
+// bendParameter finds where the bend is a length g from its start.
+func (s *Section) bendParameter(g float64) float64 {
+	i := 0
+	for i < bendPanels-1 && s.run[i+1] < g {
+		i++
+	}
+	t := (float64(i) + (g-s.run[i])/math.Max(s.run[i+1]-s.run[i], 1e-300)) / bendPanels
+	lo, hi := float64(i)/bendPanels, float64(i+1)/bendPanels
+	for range 3 {
+		speed := s.Bend.Speed(t)
+		gap := g - s.run[i] - geom.Integrate(s.Bend.Speed, lo, t, 1)
+		// Where the bend stands still at an end, rounding alone must not be stepped by.
+		if speed == 0 || math.Abs(gap) < bendFound {
+			break
+		}
+		t = math.Max(lo, math.Min(hi, t+gap/speed))
+		// The next step would be of the order of this one's square.
+		if math.Abs(gap) < bendSettled {
+			break
+		}
+	}
+	return t
+}
+
+// Sample returns n+1 points at equal lengths along the section.
+func (s Section) Sample(n int) []geom.Vec2 {
+	out := make([]geom.Vec2, n+1)
+	girth := s.HalfGirth()
+	for i := range out {
+		out[i] = s.at(girth * float64(i) / float64(n))
+	}
+	return out
+}
+
+// TightestRadius is the smallest radius of the bend at the bark's outer face, and
+// how far along the section from the centre line it is. +Inf where the section is
+// folded or straight.
+func (s Section) TightestRadius() (radius, at float64) {
+	if s.Turning() == 0 {
+		return math.Inf(1), 0
+	}
+	t, least := geom.Least(func(t float64) float64 { return -math.Abs(s.Bend.Curvature(t)) }, 0, 1, 2*bendPanels)
+	if least == 0 {
+		return math.Inf(1), 0
+	}
+	i := min(int(t*bendPanels), bendPanels-1)
+	run := s.run[i] + geom.Integrate(s.Bend.Speed, float64(i)/bendPanels, t, 1)
+	return -1 / least, s.flat() + run
+}
+
+// HalfBreadthAt is the half-breadth at a height, between the bottom's and the top
+// edge's.
+func (s Section) HalfBreadthAt(height float64) float64 {
+	if height >= s.Bend.B.Y {
+		if s.P.Y <= s.Bend.B.Y {
+			return s.P.X
+		}
+		return s.Bend.B.Lerp(s.P, math.Min(1, (height-s.Bend.B.Y)/(s.P.Y-s.Bend.B.Y))).X
+	}
+	t, _ := geom.Zero(func(t float64) float64 { return s.Bend.At(t).Y - height }, 0, 1, cornerSolved)
+	return s.Bend.At(t).X
+}
+
+// Breadth is the greatest half-breadth of the section.
+func (s Section) Breadth() float64 { return s.breadth() }
+
+// breadth is where the bend stops going out, from the zero of its derivative, or the
+// top edge.
+func (s *Section) breadth() float64 {
+	q := &s.Bend
+	// The derivative of y is (1-t)^2 out + t(1-t) over + t^2 back, and more.
+	out, over, back := q.W*(q.C.X-q.A.X), q.B.X-q.A.X, q.W*(q.B.X-q.C.X)
+	if back >= 0 {
+		return math.Max(q.B.X, s.P.X)
+	}
+	u := (over + math.Sqrt(math.Max(0, over*over-4*out*back))) / (-2 * back)
+	return math.Max(q.At(u/(1+u)).X, s.P.X)
+}
