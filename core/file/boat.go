@@ -22,6 +22,8 @@ type boatJSON struct {
 	// Record and Readings are what was measured.
 	Record   *recordJSON `json:"record,omitempty"`
 	Readings []datumJSON `json:"readings,omitempty"`
+	// Built is the boat as it last could be built.
+	Built *boatJSON `json:"built,omitempty"`
 }
 
 type sheetJSON struct {
@@ -46,7 +48,16 @@ func (v values) MarshalJSON() ([]byte, error) {
 }
 
 func write(b Boat) boatJSON {
-	d := b.Design
+	j := writeDesign(b.Design)
+	j.Record, j.Readings = writeRecord(b.Notebook), writeData(b.Notebook.Readings)
+	if b.Built != nil {
+		built := writeDesign(*b.Built)
+		j.Built = &built
+	}
+	return j
+}
+
+func writeDesign(d design.Design) boatJSON {
 	j := boatJSON{Name: d.Name, Notes: d.Notes, Values: values{}, Set: []string{}}
 	for _, p := range design.Params() {
 		j.Values[p.Key] = p.Get(&d)
@@ -57,7 +68,6 @@ func write(b Boat) boatJSON {
 	for _, s := range d.OnHand.List() {
 		j.Sheets = append(j.Sheets, sheetJSON(s))
 	}
-	j.Record, j.Readings = writeRecord(b.Notebook), writeData(b.Notebook.Readings)
 	return j
 }
 
@@ -66,8 +76,16 @@ func (j boatJSON) read() (Boat, error) {
 	if err != nil {
 		return Boat{}, err
 	}
-	n, err := j.notebook()
-	return Boat{d, n}, err
+	b := Boat{Design: d}
+	if j.Built != nil {
+		built, err := j.Built.design()
+		if err != nil {
+			return Boat{}, err
+		}
+		b.Built = &built
+	}
+	b.Notebook, err = j.notebook()
+	return b, err
 }
 
 func (j boatJSON) design() (design.Design, error) {

@@ -94,7 +94,7 @@ func TestFileRefusals(t *testing.T) {
 		{"foreign text", "<svg/>", "not a file of Barkwright designs"},
 		{"nothing", "", "not a file of Barkwright designs"},
 		{"binary", "\x00\xff\xfe", "not a file of Barkwright designs"},
-		{"huge", good + strings.Repeat(" ", file.MaxSize), "larger than 4 MB"},
+		{"huge", good + strings.Repeat(" ", file.MaxSize), "larger than 16 MB"},
 		{"deep", strings.Repeat("[", 100000), "not a file of Barkwright designs"},
 		{"unknown value", strings.Replace(good, `"rocker":`, `"keel": 1, "rocker":`, 1), `"keel"`},
 		{"unknown field", strings.Replace(good, `"name":`, `"owner": 1, "name":`, 1), `"owner"`},

@@ -90,6 +90,13 @@ func schema() object {
 			"readings": measurements(record.Kind.AsBuilt),
 		},
 	}
+	properties := one["properties"].(object)
+	properties["built"] = object{
+		"description": "The boat as it last could be built, where it cannot be as it stands.",
+		"type":        "object", "additionalProperties": false, "required": one["required"],
+		"properties": object{"name": properties["name"], "notes": properties["notes"], "set": properties["set"], "sheets": properties["sheets"],
+			"values": object{"description": "As those of the design.", "type": "object"}},
+	}
 	return object{
 		"$schema": "https://json-schema.org/draft/2020-12/schema",
 		"title":   "Barkwright designs",
@@ -97,6 +104,8 @@ func schema() object {
 		"properties": object{
 			"format":  object{"const": file.Format},
 			"version": object{"const": file.Version},
+			"kept":    object{"description": "What a browser keeps of a boat in front of it. A reader of files needs none of it.", "type": "object"},
+			"typed":   object{"description": "What was half typed when it was kept, by the field.", "type": "object"},
 			"current": object{"description": "Which of the designs is looked at, from 0.", "type": "integer", "minimum": 0},
 			"designs": object{"type": "array", "minItems": 1, "items": one},
 		},
@@ -201,7 +210,10 @@ func violations(s object, v any, at string) []string {
 		}
 	case object:
 		wrong(s["type"] != "object", "type")
-		properties := s["properties"].(object)
+		properties, told := s["properties"].(object)
+		if !told {
+			break
+		}
 		for key, item := range x {
 			if property, ok := properties[key].(object); ok {
 				out = append(out, violations(property, item, at+"."+key)...)
