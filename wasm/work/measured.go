@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"barkwright/core"
+	"barkwright/core/file"
 	"barkwright/core/record"
 	"barkwright/core/units"
 )
@@ -94,10 +95,11 @@ func (w *Work) Fitted() record.Fitted {
 	return w.fitted.found
 }
 
-// Measured stands the boat in hand beside its record. What disagrees with the rest
-// of the record is marked whatever the boat.
+// Measured stands the boat in hand beside its record; nothing where the boat as it is
+// entered cannot be built. What disagrees with the rest of the record is marked whatever
+// the boat.
 func (w *Work) Measured() []record.Row {
-	if len(w.Notebook.Record.Data) == 0 {
+	if len(w.Notebook.Record.Data) == 0 || len(w.Faults) > 0 && !w.OnlyTexts() {
 		return nil
 	}
 	rows := record.Measure(w.Canoe.Design, w.Record())
@@ -128,8 +130,10 @@ func (s *Shelf) FindBoat() {
 	n := *w.Notebook
 	n.Found, n.Readings = true, nil
 	w.setNotebook(record.Notebook{Readings: w.Notebook.Readings})
-	s.Add(d)
-	s.InHand().Notebook = &n
+	typed := w.Typed
+	w.Typed = nil
+	s.add(Open(file.Boat{Design: d, Notebook: n}, w.System))
+	s.InHand().Typed = typed
 }
 
 // Rebuilt is a boat brought to what a tape reads of it.

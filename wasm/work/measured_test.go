@@ -7,9 +7,9 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"barkwright/core/design"
-	"barkwright/core/file"
 	"barkwright/core/record"
 	"barkwright/core/units"
+	"barkwright/wasm/internal/memory"
 	"barkwright/wasm/work"
 )
 
@@ -53,13 +53,14 @@ func TestMeasurementsAreUndone(t *testing.T) {
 // A boat is found beside the one in hand; found again from a changed record it is
 // changed in its place, and what is not of the record is kept.
 func TestFindBoat(t *testing.T) {
-	s := work.NewShelf(named("mine"), units.Imperial16)
+	s := shelfOf(t, &memory.Store{}, named("mine"))
 	s.FindBoat()
-	require.Len(t, s.All, 1, "nothing is recorded")
+	require.Len(t, s.Names(), 1, "nothing is recorded")
 	s.InHand().SetRecord("theirs", small)
+	first := s.InHand()
 	s.FindBoat()
-	require.Equal(t, []string{"mine", "theirs"}, names(s))
-	assert.Empty(t, s.All[0].Measurements(work.Recorded))
+	require.Equal(t, []string{"mine", "theirs"}, s.Names())
+	assert.Empty(t, first.Measurements(work.Recorded))
 	found := s.InHand()
 	assert.InDelta(t, 31, beam(found), 1e-9)
 	for _, row := range found.Measured() {
@@ -77,7 +78,7 @@ func TestFindBoat(t *testing.T) {
 	wide.Value = 32 * inch
 	found.PutMeasurement(work.Recorded, 2, wide)
 	s.FindBoat()
-	require.Len(t, s.All, 2)
+	require.Len(t, s.Names(), 2)
 	assert.InDelta(t, 32, beam(s.InHand()), 1e-9)
 	assert.Equal(t, 3, s.InHand().Entered.Paddlers)
 	assert.InDelta(t, 55*inch, s.InHand().Entered.SheetWidth, 1e-9)
@@ -137,28 +138,44 @@ func TestBringToReadings(t *testing.T) {
 
 // A copy has the record too, and its changes are its own.
 func TestCopyTakesTheRecordAlong(t *testing.T) {
-	s := work.NewShelf(named("mine"), units.Imperial16)
+	s := shelfOf(t, &memory.Store{}, named("mine"))
 	s.InHand().SetRecord("theirs", small)
+	first := s.InHand()
 	s.Copy()
-	assert.Equal(t, []string{"mine", "mine (copy)"}, names(s))
+	assert.Equal(t, []string{"mine", "mine (copy)"}, s.Names())
 	s.InHand().DropMeasurement(work.Recorded, 0)
-	assert.Equal(t, small, s.All[0].Measurements(work.Recorded))
+	assert.Equal(t, small, first.Measurements(work.Recorded))
 	assert.Equal(t, small[1:], s.InHand().Measurements(work.Recorded))
 }
 
-// What was measured is kept in the file with its design.
+// What was measured is kept with its design.
 func TestNotebooksAreKept(t *testing.T) {
-	s := work.NewShelf(named("mine"), units.Imperial16)
+	store := &memory.Store{}
+	s := shelfOf(t, store, named("mine"))
 	s.InHand().SetRecord("theirs", small)
 	s.FindBoat()
 	s.InHand().PutMeasurement(work.AsBuilt, 0, small[0])
-	text, err := s.File().Encode()
-	require.NoError(t, err)
-	f, err := file.Decode(text)
-	require.NoError(t, err)
-	again := work.NewShelf(design.Default(), units.Metric)
-	again.Refill(f)
-	assert.Equal(t, s.File(), again.File())
+	require.NoError(t, s.Keep().Err)
+	again := openShelf(store)
+	assert.Equal(t, all(t, s), all(t, again))
 	assert.Equal(t, small, again.InHand().Measurements(work.Recorded))
 	assert.True(t, again.InHand().Notebook.Found)
+}
+
+// A boat that is found and cannot be built stands beside nothing.
+func TestFoundAndNotBuilt(t *testing.T) {
+	s := shelfOf(t, &memory.Store{}, named("mine"))
+	s.InHand().SetRecord("theirs", []record.Datum{
+		{Kind: record.LengthOverall, Value: 232 * inch}, {Kind: record.BeamInside, Value: 40 * inch},
+		{Kind: record.EndHeight, Value: 13 * inch},
+	})
+	s.FindBoat()
+	require.NotEmpty(t, s.InHand().Faults, "as this test needs it")
+	assert.True(t, s.InHand().None, "no canoe of this boat")
+	assert.Nil(t, s.InHand().Measured())
+	s.InHand().Set("endHeight", 27*inch)
+	require.Empty(t, s.InHand().Faults)
+	assert.False(t, s.InHand().None)
+	assert.Equal(t, s.InHand().Canoe.Design, s.InHand().Before.Design, "compared with no other boat")
+	assert.Len(t, s.InHand().Measured(), 3)
 }

@@ -1,122 +1,263 @@
 package work
 
 import (
+	"slices"
 	"strings"
 
 	"barkwright/core/design"
 	"barkwright/core/file"
 	"barkwright/core/units"
+	"barkwright/wasm/keep"
 )
 
-// Shelf is several designs kept side by side, each with its own undo; one is in hand.
+// Shelf is the boats side by side, each with its own undo; one is in hand. A boat that
+// was kept is read when it is first taken in hand.
 type Shelf struct {
-	All     []*Work
-	Current int
-	// Removed is the design last taken off, to be brought back, or nil.
-	Removed *Work
+	keeper *keep.Keeper
+	system units.System
+	on     []*place
+	off    []*place // taken off, to be brought back
+	hand   *place
 }
 
-// NewShelf starts with one design.
-func NewShelf(d design.Design, s units.System) *Shelf {
-	return &Shelf{All: []*Work{New(d, s)}}
+// place is one boat's place on the shelf.
+type place struct {
+	id   string
+	head file.Head // as it was last read or kept
+	work *Work     // nil until it is taken in hand
+	kept *asKept   // what of the work is kept, nil for nothing
+	// elsewhere tells that another page has kept the boat since.
+	elsewhere bool
 }
 
-// InHand is the design that the page shows.
-func (s *Shelf) InHand() *Work { return s.All[s.Current] }
-
-// Add puts one more design on the shelf and takes it in hand. One with faults
-// shows them; its canoe is then that of the default.
-func (s *Shelf) Add(d design.Design) {
-	w := New(design.Default(), s.InHand().System)
-	w.enter(d)
-	w.Before = w.Canoe
-	s.All = append(s.All, w)
-	s.Current = len(s.All) - 1
+// asKept is all of a work that is kept.
+type asKept struct {
+	state
+	typed map[string]string
+	built design.Design
 }
 
-// Copy puts the design in hand on the shelf once more, with what was measured beside
-// it, and takes the copy in hand.
-func (s *Shelf) Copy() {
-	w := s.InHand()
-	d := w.Entered
-	d.Name = strings.TrimSpace(d.Name + " (copy)")
-	s.Add(d)
-	s.InHand().Notebook = w.Notebook
-}
-
-// Take takes another design in hand; a place that is none does nothing.
-func (s *Shelf) Take(i int) {
-	if i >= 0 && i < len(s.All) {
-		s.InHand().Commit()
-		system := s.InHand().System
-		s.Current = i
-		s.InHand().System = system
+// NewShelf lists what is kept; nothing is in hand yet.
+func NewShelf(k *keep.Keeper, s units.System) *Shelf {
+	shelf := &Shelf{keeper: k, system: s}
+	for _, b := range k.Boats() {
+		shelf.list(b)
 	}
+	return shelf
+}
+
+// Open takes in hand the boat that was when the page was left, or else another that can
+// be read, or else a new one.
+func (s *Shelf) Open() {
+	if s.TakeID(s.keeper.InHand()) || s.hand != nil {
+		return
+	}
+	for len(s.on) > 0 {
+		if s.Take(len(s.on)-1) == nil {
+			return
+		}
+	}
+	s.Add(design.Default())
+	s.hand.kept = s.InHand().asKept()
+}
+
+func (s *Shelf) list(b keep.Boat) *place {
+	p := &place{id: b.ID, head: b.Head}
+	if b.Off {
+		s.off = append(s.off, p)
+	} else {
+		s.on = append(s.on, p)
+	}
+	return p
+}
+
+// InHand is the boat that the page shows, ID the name it is kept under.
+func (s *Shelf) InHand() *Work { return s.hand.work }
+func (s *Shelf) ID() string    { return s.hand.id }
+
+// Current is its place on the shelf.
+func (s *Shelf) Current() int { return slices.Index(s.on, s.hand) }
+
+// Len is how many boats stand on the shelf.
+func (s *Shelf) Len() int { return len(s.on) }
+
+// Names are the boats' names in their order, and TakenOff those of the ones taken off.
+func (s *Shelf) Names() []string    { return names(s.on) }
+func (s *Shelf) TakenOff() []string { return names(s.off) }
+
+func names(places []*place) []string {
+	out := make([]string, len(places))
+	for i, p := range places {
+		out[i] = p.name()
+	}
+	return out
+}
+
+func (p *place) name() string {
+	if p.work != nil {
+		return p.work.Entered.Name
+	}
+	return p.head.Name
+}
+
+// SetSystem changes the units every boat is shown in.
+func (s *Shelf) SetSystem(system units.System) {
+	s.system = system
+	s.InHand().Commit()
+	s.InHand().System = system
+}
+
+// Add puts one more design on the shelf and takes it in hand. One with faults shows them.
+func (s *Shelf) Add(d design.Design) { s.add(Open(file.Boat{Design: d}, s.system)) }
+
+func (s *Shelf) add(w *Work) {
+	p := &place{id: s.keeper.NewID(), work: w}
+	s.on = append(s.on, p)
+	s.inHand(p)
+}
+
+func (s *Shelf) inHand(p *place) {
+	if s.hand != nil && s.hand.work != nil {
+		s.hand.work.Commit()
+	}
+	p.work.System = s.system
+	s.hand = p
+}
+
+// Copy puts the boat in hand on the shelf once more, with what was measured beside it
+// and as it last could be built, and takes the copy in hand.
+func (s *Shelf) Copy() {
+	b := s.InHand().Boat()
+	b.Design.Name = strings.TrimSpace(b.Design.Name + " (copy)")
+	s.add(Open(b, s.system))
+}
+
+// Take takes another boat in hand; a place that is none does nothing. One that cannot
+// be read leaves the shelf with an error, and stays where it is kept.
+func (s *Shelf) Take(i int) error {
+	if i < 0 || i >= len(s.on) {
+		return nil
+	}
+	p := s.on[i]
+	if err := s.read(p); err != nil {
+		s.on = slices.DeleteFunc(s.on, func(q *place) bool { return q == p })
+		return err
+	}
+	s.inHand(p)
+	return nil
+}
+
+// TakeID is Take of the boat kept under an ID, and tells whether it is in hand.
+func (s *Shelf) TakeID(id string) bool {
+	i := slices.IndexFunc(s.on, func(p *place) bool { return p.id == id })
+	return i >= 0 && s.Take(i) == nil
+}
+
+// read makes sure that a boat is there whole.
+func (s *Shelf) read(p *place) error {
+	if p.work != nil {
+		return nil
+	}
+	k, err := s.keeper.Load(p.id)
+	if err != nil {
+		return err
+	}
+	w := Open(k.Boat, s.system)
+	w.Typed = k.Typed
+	p.work, p.head, p.elsewhere = w, k.Head, false
+	p.kept = w.asKept()
+	return nil
 }
 
 // TakeLine takes in hand the boat that a line of text says: the one on the shelf that
 // has that line, the one in hand first, or else d, put beside the others.
 func (s *Shelf) TakeLine(line string, d design.Design) {
-	for i := range s.All {
-		i = (i + s.Current) % len(s.All)
-		if text, err := design.Line(s.All[i].Entered); err == nil && text == line {
-			s.Take(i)
+	first := max(0, s.Current())
+	for i := range s.on {
+		i = (i + first) % len(s.on)
+		if s.on[i].line() == line && s.Take(i) == nil {
 			return
 		}
 	}
 	s.Add(d)
 }
 
-// Remove takes the design in hand off the shelf. The last one stays.
-func (s *Shelf) Remove() {
-	if len(s.All) == 1 {
-		return
+func (p *place) line() string {
+	if p.work == nil {
+		return p.head.Line
 	}
-	s.Removed = s.InHand()
-	system := s.Removed.System
-	s.All = append(s.All[:s.Current:s.Current], s.All[s.Current+1:]...)
-	s.Current = min(s.Current, len(s.All)-1)
-	s.InHand().System = system
+	// A design whose numbers are not finite has no line.
+	text, _ := design.Line(p.work.Entered)
+	return text
 }
 
-// BringBack puts the design last removed on the shelf again, in hand.
-func (s *Shelf) BringBack() {
-	if s.Removed == nil {
-		return
+// Remove takes the boat in hand off the shelf; it is kept to be brought back. The last
+// one stays.
+func (s *Shelf) Remove() error {
+	if len(s.on) == 1 {
+		return nil
 	}
-	s.Removed.System = s.InHand().System
-	s.All = append(s.All, s.Removed)
-	s.Current, s.Removed = len(s.All)-1, nil
+	p, i := s.hand, s.Current()
+	next := s.on[max(i-1, 0)]
+	if i+1 < len(s.on) {
+		next = s.on[i+1]
+	}
+	if err := s.read(next); err != nil {
+		return err
+	}
+	s.inHand(next)
+	s.on = slices.Delete(s.on, i, i+1)
+	s.off = append(s.off, p)
+	p.kept = nil
+	return nil
 }
 
-// File is the shelf as it is saved.
-func (s *Shelf) File() file.File {
-	f := file.File{Current: s.Current}
-	for _, w := range s.All {
-		f.Boats = append(f.Boats, file.Boat{Design: w.Entered, Notebook: *w.Notebook})
+// BringBack puts a boat that was taken off on the shelf again, in hand.
+func (s *Shelf) BringBack(i int) error {
+	if i < 0 || i >= len(s.off) {
+		return nil
 	}
-	return f
+	p := s.off[i]
+	err := s.read(p)
+	s.off = slices.Delete(s.off, i, i+1)
+	if err != nil {
+		return err
+	}
+	p.kept = nil
+	s.on = append(s.on, p)
+	s.inHand(p)
+	return nil
 }
 
-// Put adds a file's designs and takes its current one in hand.
-func (s *Shelf) Put(f file.File) {
-	first := len(s.All)
-	for _, b := range f.Boats {
-		s.Add(b.Design)
-		s.InHand().Notebook = &b.Notebook
+// ClearTakenOff forgets for good what was taken off.
+func (s *Shelf) ClearTakenOff() {
+	for _, p := range s.off {
+		s.keeper.Clear(p.id)
 	}
-	if len(f.Boats) > 0 {
-		s.Take(first + f.Current)
-	}
+	s.off = nil
 }
 
-// Refill puts a file's designs in place of everything on the shelf.
-func (s *Shelf) Refill(f file.File) {
-	if len(f.Boats) == 0 {
-		return
+// Whole is the boat in hand as a file, All every boat on the shelf.
+func (s *Shelf) Whole() file.File { return file.File{Boats: []file.Boat{s.InHand().Boat()}} }
+
+// All fails on the first boat that cannot be read.
+func (s *Shelf) All() (file.File, error) {
+	f := file.File{Current: s.Current()}
+	for _, p := range s.on {
+		b, err := s.boat(p)
+		if err != nil {
+			return file.File{}, err
+		}
+		f.Boats = append(f.Boats, b)
 	}
-	old := len(s.All)
-	s.Put(f)
-	s.All = s.All[old:]
-	s.Current -= old
+	return f, nil
+}
+
+// boat is a boat of the shelf, without holding it in memory.
+func (s *Shelf) boat(p *place) (file.Boat, error) {
+	if p.work != nil {
+		return p.work.Boat(), nil
+	}
+	k, err := s.keeper.Load(p.id)
+	return k.Boat, err
 }

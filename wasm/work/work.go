@@ -1,8 +1,12 @@
 package work
 
 import (
+	"maps"
+	"strings"
+
 	"barkwright/core"
 	"barkwright/core/design"
+	"barkwright/core/file"
 	"barkwright/core/record"
 	"barkwright/core/units"
 )
@@ -11,11 +15,16 @@ import (
 type Work struct {
 	// System is how numbers are read and shown.
 	System units.System
-	// Canoe is the last design without a fault, worked out; Entered is what the
-	// form holds, which may have some.
+	// Canoe is the last of this boat's designs without a fault, worked out; Entered is
+	// what the form holds, which may have some.
 	Canoe   core.Canoe
 	Entered design.Design
 	Faults  []design.Fault
+	// None tells that no design of this boat could be built so far: Canoe is then that
+	// of the default and nothing of it is this boat's.
+	None bool
+	// Typed is what stands half typed, by the field; never changed in place.
+	Typed map[string]string
 	// Notebook is what was measured beside the design; it is never changed in place.
 	Notebook *record.Notebook
 	// Before is the canoe as it was when the control in hand was taken up.
@@ -41,6 +50,49 @@ func New(d design.Design, s units.System) *Work {
 	w := &Work{System: s, Entered: d, Canoe: core.Evaluate(d), Notebook: &record.Notebook{}}
 	w.Before = w.Canoe
 	return w
+}
+
+// Open starts with a boat as it was kept, faults and all.
+func Open(b file.Boat, s units.System) *Work {
+	w := &Work{System: s, Notebook: &b.Notebook, None: true}
+	w.enter(b.Design)
+	if w.None && b.Built != nil {
+		if c, faults := core.Try(*b.Built); len(faults) == 0 {
+			w.Canoe, w.None = c, false
+		}
+	}
+	if w.None {
+		w.Canoe = core.Evaluate(design.Default())
+	}
+	w.Before = w.Canoe
+	return w
+}
+
+// Boat is the boat in hand as it is kept.
+func (w *Work) Boat() file.Boat {
+	b := file.Boat{Design: w.Entered, Notebook: *w.Notebook}
+	if len(w.Faults) > 0 && !w.None {
+		built := w.Canoe.Design
+		built.Notes = ""
+		b.Built = &built
+	}
+	return b
+}
+
+// SetTyped remembers what stands half typed in a field; nothing forgets it.
+func (w *Work) SetTyped(field, text string) {
+	if w.Typed[field] == text {
+		return
+	}
+	typed := maps.Clone(w.Typed)
+	if typed == nil {
+		typed = map[string]string{}
+	}
+	typed[field] = text
+	if text == "" {
+		delete(typed, field)
+	}
+	w.Typed = typed
 }
 
 // TakeUp marks the control whose changes follow: a change of control starts a new
@@ -165,13 +217,38 @@ func (w *Work) swap(from, to *[]state) bool {
 	return true
 }
 
-// enter makes d what the form holds and, where it has no fault, the canoe.
+// enter makes d what the form holds and, where it has no fault, the canoe. A name or
+// notes that are at fault keep no boat from being built: they are cut.
 func (w *Work) enter(d design.Design) {
 	w.Entered = d
 	var c core.Canoe
-	if c, w.Faults = core.Try(d); len(w.Faults) == 0 {
-		w.Canoe = c
+	if c, w.Faults = core.Try(d); len(w.Faults) > 0 {
+		if !w.OnlyTexts() {
+			return
+		}
+		d.Name, d.Notes = cut(d.Name, design.MaxName), cut(d.Notes, design.MaxNotes)
+		c = core.Evaluate(d)
 	}
+	w.Canoe = c
+	if w.None {
+		w.Before, w.None = c, false
+	}
+}
+
+// OnlyTexts tells whether nothing but the name and the notes is at fault.
+func (w *Work) OnlyTexts() bool {
+	for _, f := range w.Faults {
+		if f.Key != "name" && f.Key != "notes" {
+			return false
+		}
+	}
+	return len(w.Faults) > 0
+}
+
+// cut is the start of a text, readable and at most so many characters.
+func cut(text string, most int) string {
+	r := []rune(strings.ToValidUTF8(text, "\uFFFD"))
+	return string(r[:min(len(r), most)])
 }
 
 // Fault is the first fault at a control, and whether there is one.

@@ -1,0 +1,224 @@
+package keep
+
+import (
+	"cmp"
+	"crypto/rand"
+	"hash/fnv"
+	"slices"
+	"strconv"
+	"strings"
+	"time"
+
+	"barkwright/core/file"
+)
+
+// Boat is one boat that is kept, known by its head.
+type Boat struct {
+	ID string
+	file.Head
+}
+
+// Keeper keeps a page's boats. What the page itself is at, such as the boat in hand, it
+// keeps in a store of the page's own too, which outlives a reload.
+type Keeper struct {
+	shared, own Store
+	now         func() time.Time
+	boats       []Boat
+	unread      []Unread
+	// stamps are of the boats as this page last read or wrote them.
+	stamps  map[string]string
+	lastID  int64
+	refuses bool
+}
+
+// Open reads what the stores hold: the heads of the boats, and what cannot be read.
+func Open(shared, own Store, now func() time.Time) *Keeper {
+	k := &Keeper{shared: shared, own: own, now: now, stamps: map[string]string{}}
+	k.refuses = !shared.Set(probe, "1")
+	if !k.refuses {
+		shared.Remove(probe)
+	}
+	k.noteStop()
+	keys := shared.Keys()
+	slices.Sort(keys)
+	for _, key := range keys {
+		switch {
+		case strings.HasPrefix(key, boatPrefix):
+			k.list(key)
+		case strings.HasPrefix(key, tornPrefix):
+			k.listTorn(key)
+		}
+	}
+	return k
+}
+
+// list reads the head of a boat, or notes why it cannot be read.
+func (k *Keeper) list(key string) {
+	text, ok := k.shared.Get(key)
+	if !ok {
+		return
+	}
+	head, err := file.ReadHead(text)
+	if err != nil {
+		k.cannotRead(key, text, err)
+		return
+	}
+	id := strings.TrimPrefix(key, boatPrefix)
+	if stamp, stops := k.shared.Get(stopsPrefix + id); stops && stamp == head.Stamp {
+		k.setAside(Unread{Key: key, ID: id, Name: head.Name, Stops: true, Why: stopsWhy})
+		return
+	}
+	k.boats = append(k.boats, Boat{id, head})
+}
+
+// Boats are those that are kept, in the order they were made, with those taken off.
+func (k *Keeper) Boats() []Boat { return k.boats }
+
+// Refuses tells that the store takes nothing at all.
+func (k *Keeper) Refuses() bool { return k.refuses }
+
+// NewID is an ID for one more boat; later ones sort after earlier ones.
+func (k *Keeper) NewID() string {
+	const digits, base = 9, 36
+	k.lastID = max(k.lastID+1, k.now().UnixMilli())
+	count := strconv.FormatInt(k.lastID, base)
+	return strings.Repeat("0", max(0, digits-len(count))) + count + newStamp()
+}
+
+// newStamp is unlike any other page's.
+func newStamp() string { return strings.ToLower(rand.Text()[:8]) }
+
+// Load reads a boat whole. One that cannot be read is noted.
+func (k *Keeper) Load(id string) (file.Kept, error) {
+	text, ok := k.shared.Get(boatPrefix + id)
+	if !ok {
+		return file.Kept{}, ErrElsewhere
+	}
+	kept, err := file.DecodeKept(text)
+	if err != nil {
+		k.cannotRead(boatPrefix+id, text, err)
+		return file.Kept{}, err
+	}
+	k.stamps[id] = kept.Stamp
+	return kept, nil
+}
+
+// Save keeps a boat under its ID. It fails with ErrElsewhere, and writes nothing, where
+// the text that stands there is not the one this page last read or wrote.
+func (k *Keeper) Save(id string, kept file.Kept) (Boat, error) {
+	if text, ok := k.shared.Get(boatPrefix + id); ok {
+		head, err := file.ReadHead(text)
+		if err != nil || head.Stamp != k.stamps[id] {
+			return Boat{}, ErrElsewhere
+		}
+		kept.Revision = head.Revision
+	}
+	kept.Revision++
+	kept.Stamp = newStamp()
+	text, err := kept.Encode()
+	if err != nil {
+		return Boat{}, err
+	}
+	if !k.shared.Set(boatPrefix+id, text) {
+		return Boat{}, ErrRefused
+	}
+	k.stamps[id] = kept.Stamp
+	head, err := file.ReadHead(text)
+	return Boat{id, head}, err
+}
+
+// SaveAll keeps several new boats, or where one is refused none of them.
+func (k *Keeper) SaveAll(all []file.Kept) ([]Boat, error) {
+	var saved []Boat
+	for _, kept := range all {
+		b, err := k.Save(k.NewID(), kept)
+		if err != nil {
+			for _, s := range saved {
+				k.Clear(s.ID)
+			}
+			return nil, err
+		}
+		saved = append(saved, b)
+	}
+	return saved, nil
+}
+
+// Clear takes a boat out of the store for good.
+func (k *Keeper) Clear(id string) {
+	k.shared.Remove(boatPrefix + id)
+	delete(k.stamps, id)
+}
+
+// Heard tells of a key that another page has written: the boat as it stands there now,
+// and whether one this page can read does. It is none of a boat where ID is empty.
+func (k *Keeper) Heard(key string) (b Boat, stands bool) {
+	id, ours := strings.CutPrefix(key, boatPrefix)
+	if !ours {
+		return Boat{}, false
+	}
+	text, ok := k.shared.Get(key)
+	if !ok {
+		return Boat{ID: id}, false
+	}
+	head, err := file.ReadHead(text)
+	if err != nil {
+		k.cannotRead(key, text, err)
+	}
+	return Boat{id, head}, err == nil
+}
+
+// Knows tells whether a head is the one this page last read or wrote.
+func (k *Keeper) Knows(b Boat) bool { return k.stamps[b.ID] == b.Stamp }
+
+// InHand is the boat that was in hand on this page, or else on the last one.
+func (k *Keeper) InHand() string {
+	mine, _ := k.own.Get(inHandKey)
+	last, _ := k.shared.Get(inHandKey)
+	return cmp.Or(mine, last)
+}
+
+// SetInHand remembers the boat in hand.
+func (k *Keeper) SetInHand(id string) {
+	for _, s := range []Store{k.own, k.shared} {
+		if was, _ := s.Get(inHandKey); was != id {
+			s.Set(inHandKey, id)
+		}
+	}
+}
+
+// Units are what SetUnits was last given, empty for nothing.
+func (k *Keeper) Units() string {
+	text, _ := k.shared.Get(unitsKey)
+	return text
+}
+
+// SetUnits remembers the units shown.
+func (k *Keeper) SetUnits(id string) { k.shared.Set(unitsKey, id) }
+
+// Old is what was kept under the one key of before: its boats, unless they have been
+// taken over already. Taken is to be called once they are.
+func (k *Keeper) Old() (f file.File, ok bool) {
+	text, there := k.shared.Get(oldKey)
+	taken, _ := k.shared.Get(oldTaken)
+	if !there || text == "" || taken == markOf(text) {
+		return file.File{}, false
+	}
+	f, err := file.Decode([]byte(text))
+	if err != nil {
+		k.cannotRead(oldKey, text, err)
+		return file.File{}, false
+	}
+	return f, true
+}
+
+// Taken notes that what Old gave is kept.
+func (k *Keeper) Taken() {
+	text, _ := k.shared.Get(oldKey)
+	k.shared.Set(oldTaken, markOf(text))
+}
+
+func markOf(text string) string {
+	h := fnv.New64a()
+	h.Write([]byte(text))
+	return strconv.FormatUint(h.Sum64(), 36)
+}

@@ -1,0 +1,42 @@
+package keep
+
+import "errors"
+
+// Store holds texts by key, as a browser does. It may refuse.
+type Store interface {
+	Get(key string) (text string, ok bool)
+	// Set tells whether the text now stands under the key.
+	Set(key, text string) bool
+	Remove(key string)
+	// Keys are all that begin with Prefix, in any order.
+	Keys() []string
+}
+
+// Prefix begins every key that is this program's.
+const Prefix = "barkwright."
+
+// The keys. A boat's is boatPrefix and its ID.
+const (
+	boatPrefix  = Prefix + "boat."
+	stopsPrefix = Prefix + "stops."
+	tornPrefix  = Prefix + "torn."
+	// oldKey held every boat in one text; it is read, and left standing.
+	oldKey = Prefix + "designs"
+	// oldTaken holds the mark of the text under oldKey that has been taken over.
+	oldTaken  = Prefix + "designs.taken"
+	inHandKey = Prefix + "in-hand"
+	unitsKey  = Prefix + "units"
+	opening   = Prefix + "opening"
+	probe     = Prefix + "probe"
+)
+
+// Why a boat was not kept.
+var (
+	// ErrRefused is the store's refusal: it is full, or takes nothing at all.
+	ErrRefused = errors.New("The browser keeps no more for this page.")
+	// ErrElsewhere tells that another page has kept the boat since this one read it.
+	ErrElsewhere = errors.New("Another window has changed this boat since.")
+)
+
+// KeyOf is the key that a boat is kept under.
+func KeyOf(id string) string { return boatPrefix + id }

@@ -1,0 +1,273 @@
+package work
+
+import (
+	"errors"
+	"maps"
+	"slices"
+
+	"barkwright/core/design"
+	"barkwright/core/file"
+	"barkwright/wasm/keep"
+)
+
+// asKept is what of the work is to be kept now.
+func (w *Work) asKept() *asKept {
+	a := &asKept{state: w.state(), typed: w.Typed}
+	if built := w.Boat().Built; built != nil {
+		a.built = *built
+	}
+	return a
+}
+
+func (a *asKept) same(b *asKept) bool {
+	return a != nil && a.state == b.state && a.built == b.built && maps.Equal(a.typed, b.typed)
+}
+
+// Kept is what came of keeping.
+type Kept struct {
+	// Split tells that another page had changed a boat too: both versions are kept.
+	Split bool
+	// Err is why something could not be kept, nil where all is.
+	Err error
+}
+
+// Keep keeps what has changed. The first boat of a new user is not kept until it is
+// changed or has company.
+func (s *Shelf) Keep() Kept {
+	var out Kept
+	for _, p := range slices.Concat(s.on, s.off) {
+		waits := p.head.Revision == 0 && len(s.on) > 1
+		if p.work == nil || p.kept.same(p.work.asKept()) && !waits {
+			continue
+		}
+		split, err := s.keepOne(p)
+		out.Split = out.Split || split
+		if err != nil {
+			out.Err = err
+		}
+	}
+	s.keeper.SetInHand(s.hand.id)
+	return out
+}
+
+func (s *Shelf) keepOne(p *place) (split bool, err error) {
+	w := p.work
+	now := w.asKept()
+	text := file.Kept{Head: file.Head{Off: slices.Contains(s.off, p), From: p.head.From}, Boat: w.Boat(), Typed: w.Typed}
+	b, err := s.keeper.Save(p.id, text)
+	if errors.Is(err, keep.ErrElsewhere) {
+		// The other page's version stays where it is; this one goes on beside it.
+		text.From = p.id
+		own := s.keeper.NewID()
+		if b, err = s.keeper.Save(own, text); err == nil {
+			theirs := p.id
+			p.id, p.elsewhere, split = own, false, true
+			if other, ok := s.keeper.Heard(keep.KeyOf(theirs)); ok {
+				s.list(other)
+			}
+		}
+	}
+	if err != nil {
+		return false, err
+	}
+	p.head, p.kept = b.Head, now
+	return split, nil
+}
+
+// Put is what came of opening a file: boats added, boats that were here already, and of
+// those the ones brought back from where they were taken off.
+type Put struct{ Added, Here, Back int }
+
+// Put adds those of a file's boats that are not here already and takes its current one
+// in hand. Where they cannot all be kept none is added, unless nothing is kept at all.
+func (s *Shelf) Put(f file.File) (Put, error) {
+	var out Put
+	var fresh []file.Kept
+	at := make([]*place, len(f.Boats)) // where each of them stands, nil for a fresh one
+	first := map[int]int{}             // which of the fresh ones a boat is
+	find := s.finder()
+	for i, b := range f.Boats {
+		if at[i] = find(b); at[i] != nil {
+			out.Here++
+			continue
+		}
+		same := slices.IndexFunc(fresh, func(k file.Kept) bool { return file.Same(k.Boat, b) })
+		if same < 0 {
+			same = len(fresh)
+			fresh = append(fresh, file.Kept{Boat: b})
+		} else {
+			out.Here++
+		}
+		first[i] = same
+	}
+	out.Added = len(fresh)
+	added, err := s.saveAll(fresh)
+	if err != nil {
+		return Put{}, err
+	}
+	for i := range f.Boats {
+		if at[i] == nil {
+			at[i] = added[first[i]]
+		}
+		if back := slices.Index(s.off, at[i]); back >= 0 && s.BringBack(back) == nil {
+			out.Back++
+		}
+	}
+	s.on = append(s.on, added...)
+	if len(at) > 0 {
+		if i := slices.Index(s.on, at[f.Current]); i >= 0 {
+			err = s.Take(i)
+		}
+	}
+	return out, err
+}
+
+// saveAll keeps new boats and gives each a place; where the store takes nothing at all
+// they are in memory only.
+func (s *Shelf) saveAll(fresh []file.Kept) ([]*place, error) {
+	places := make([]*place, len(fresh))
+	saved, err := s.keeper.SaveAll(fresh)
+	switch {
+	case err == nil:
+		for i, b := range saved {
+			places[i] = &place{id: b.ID, head: b.Head}
+		}
+	case s.keeper.Refuses():
+		for i, k := range fresh {
+			places[i] = &place{id: s.keeper.NewID(), work: Open(k.Boat, s.system)}
+		}
+	default:
+		return nil, err
+	}
+	return places, nil
+}
+
+// finder finds boats that are here already. Only those whose line is the same are read.
+func (s *Shelf) finder() func(file.Boat) *place {
+	byLine := map[string][]*place{}
+	for _, p := range slices.Concat(s.on, s.off) {
+		byLine[p.line()] = append(byLine[p.line()], p)
+	}
+	read := map[*place]file.Boat{}
+	return func(b file.Boat) *place {
+		line, _ := design.Line(b.Design)
+		for _, p := range byLine[line] {
+			have, ok := read[p]
+			if !ok {
+				var err error
+				if have, err = s.boat(p); err != nil {
+					continue
+				}
+				read[p] = have
+			}
+			if file.Same(have, b) {
+				return p
+			}
+		}
+		return nil
+	}
+}
+
+// TakeOver puts what was kept under the one key of before on the shelf, once. It comes
+// before Open.
+func (s *Shelf) TakeOver() error {
+	f, ok := s.keeper.Old()
+	if !ok {
+		return nil
+	}
+	_, err := s.Put(f)
+	if err != nil {
+		// No room for both: what is there is shown, and stays where it is.
+		for _, b := range f.Boats {
+			s.on = append(s.on, &place{id: s.keeper.NewID(), work: Open(b, s.system)})
+		}
+		return err
+	}
+	s.keeper.Taken()
+	return nil
+}
+
+// News is what another page has done to the boats.
+type News int
+
+// The kinds of it that the user is told.
+const (
+	Nothing News = iota
+	// ChangedInHand: the boat in hand is kept otherwise now than it is shown.
+	ChangedInHand
+	// SplitFromInHand: another page keeps its own version of the boat in hand beside it.
+	SplitFromInHand
+)
+
+// Heard brings the shelf to what another page wrote under a key. The boat in hand is
+// left as it is.
+func (s *Shelf) Heard(key string) News {
+	b, stands := s.keeper.Heard(key)
+	if b.ID == "" {
+		return Nothing
+	}
+	for _, p := range slices.Concat(s.on, s.off) {
+		switch {
+		case p.id != b.ID:
+			continue
+		case p == s.hand:
+			if stands && !s.keeper.Knows(b) {
+				p.elsewhere = true
+				return ChangedInHand
+			}
+			return Nothing
+		}
+		if stands && b.Off == slices.Contains(s.off, p) {
+			*p = place{id: b.ID, head: b.Head}
+			return Nothing
+		}
+		mine := func(q *place) bool { return q == p }
+		s.on, s.off = slices.DeleteFunc(s.on, mine), slices.DeleteFunc(s.off, mine)
+		if stands {
+			s.list(b)
+		}
+		return Nothing
+	}
+	if !stands {
+		return Nothing
+	}
+	s.list(b)
+	if b.From == s.hand.id {
+		return SplitFromInHand
+	}
+	return Nothing
+}
+
+// Elsewhere tells whether the boat in hand is kept otherwise than it is shown.
+func (s *Shelf) Elsewhere() bool { return s.hand.elsewhere }
+
+// TakeTheirs shows the boat in hand as another page has kept it.
+func (s *Shelf) TakeTheirs() error {
+	p := *s.hand
+	p.work = nil
+	if err := s.read(&p); err != nil {
+		return err
+	}
+	*s.hand = p
+	return nil
+}
+
+// SetAside takes a boat off the shelf without changing what is kept of it, for having
+// stopped the page. Where it was in hand nothing is, until Open.
+func (s *Shelf) SetAside(id string) {
+	s.keeper.Stops(id)
+	s.on = slices.DeleteFunc(s.on, func(p *place) bool { return p.id == id })
+	if s.hand != nil && s.hand.id == id {
+		s.hand = nil
+	}
+}
+
+// Retry lists a boat again that was set aside.
+func (s *Shelf) Retry(key string) {
+	s.keeper.Retry(key)
+	for _, b := range s.keeper.Boats() {
+		if keep.KeyOf(b.ID) == key && !slices.ContainsFunc(s.on, func(p *place) bool { return p.id == b.ID }) {
+			s.list(b)
+		}
+	}
+}
