@@ -57,19 +57,30 @@
   };
 
   // What browsers may refuse, each with an answer instead of an exception.
-  window.keepText = (key, text) => {
-    try { localStorage.setItem(key, text); return localStorage.getItem(key) === text; } catch { return false; }
+  // Stores go by their names: localStorage, sessionStorage.
+  window.keepText = (store, key, text) => {
+    try { window[store].setItem(key, text); return window[store].getItem(key) === text; } catch { return false; }
   };
-  window.keptText = key => {
-    try { return localStorage.getItem(key) ?? ''; } catch { return ''; }
+  window.keptText = (store, key) => {
+    try { return window[store].getItem(key); } catch { return null; }
   };
-  // An address means something elsewhere only where the page is served.
-  window.showInAddress = line => {
+  window.dropText = (store, key) => {
+    try { window[store].removeItem(key); } catch { /* then it is not there */ }
+  };
+  window.keptKeys = (store, prefix) => {
+    try { return Object.keys(window[store]).filter(key => key.startsWith(prefix)); } catch { return []; }
+  };
+  // An address means something elsewhere only where the page is served. Its entry in the
+  // history knows the boat; a new entry leaves the one before to be gone back to.
+  window.showInAddress = (line, boat, anew) => {
     if (!location.protocol.startsWith('http')) return;
-    try { history.replaceState(null, '', '#d=' + encodeURIComponent(line)); } catch { /* too often for this browser */ }
+    const write = anew ? 'pushState' : 'replaceState';
+    try { history[write]({boat}, '', '#d=' + encodeURIComponent(line)); } catch { /* too often for this browser */ }
   };
+  window.boatOfAddress = () => history.state?.boat ?? '';
   window.lineInAddress = () => {
-    try { return location.hash.startsWith('#d=') ? decodeURIComponent(location.hash.slice(3)) : ''; } catch { return ''; }
+    const line = location.hash.startsWith('#d=') ? location.hash.slice(3) : '';
+    try { return decodeURIComponent(line); } catch { return line; }
   };
   window.copyText = text => { navigator.clipboard?.writeText(text).catch(() => {}); };
   window.handOver = (name, kind, text) => {
@@ -99,7 +110,7 @@
     const stream = new Blob([packed]).stream().pipeThrough(new DecompressionStream('gzip'));
     return new Response(stream).arrayBuffer();
   };
-  const stopped = why => {
+  window.stopped = why => {
     root.dataset.stopped = 'true';
     note.textContent = why;
   };

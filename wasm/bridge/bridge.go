@@ -7,12 +7,15 @@
 package bridge
 
 import (
+	"strconv"
 	"syscall/js"
+	"time"
 
 	"barkwright/core/answer"
 	"barkwright/core/design"
 	"barkwright/core/record"
 	"barkwright/core/units"
+	"barkwright/wasm/keep"
 	"barkwright/wasm/scene"
 	"barkwright/wasm/work"
 )
@@ -29,16 +32,23 @@ func Start(picture Picture) {
 	p := &page{
 		document:         js.Global().Get("document"),
 		picture:          picture,
-		shelf:            work.NewShelf(design.Default(), units.Imperial16),
+		keeper:           keep.Open(browserStore("localStorage"), browserStore("sessionStorage"), time.Now),
+		noticed:          map[string][]action{},
+		trip:             readTrip(),
 		view:             scene.View{Zoom: 1, Handles: true},
 		outputs:          map[string]*output{},
 		unfoldedWorkings: map[string]bool{},
 		checksAt:         map[answer.Group]js.Value{},
 	}
 	p.readout.at = p.id("readout")
+	p.guard(p.start)
+}
+
+func (p *page) start() {
+	p.listenNotices()
 	p.recall()
-	p.work = p.shelf.InHand()
 	p.buildHeadline()
+	p.trips("start")
 	p.showNumbers()
 	p.showChecks()
 	p.draw()
@@ -53,11 +63,36 @@ func Start(picture Picture) {
 		p.listenSheets()
 		p.listenFiles()
 		p.listenMeasured()
+		p.listenKept()
+		p.showTyped()
 		p.showShelf()
 		p.refresh()
+		p.started = true
 		p.rest()
 		p.root().Get("dataset").Set("ready", "true")
+		p.save()
 	})
+}
+
+// recall puts on the shelf what the browser kept and takes in hand the boat of the
+// address, or the one that was in hand.
+func (p *page) recall() {
+	p.shelf = work.NewShelf(p.keeper, p.unitsKept())
+	if p.keeper.Refuses() || p.shelf.TakeOver() != nil {
+		p.sayNotKept()
+	}
+	p.openingBoat()
+	p.work = p.shelf.InHand()
+	p.id("units").Set("value", strconv.Itoa(int(p.work.System)))
+	p.nameUnread()
+}
+
+// openingBoat takes the first boat in hand, marked before it is worked out.
+func (p *page) openingBoat() {
+	p.keeper.Begin(p.keeper.InHand(), "")
+	if !p.readAddress(true) {
+		p.shelf.Open()
+	}
 }
 
 // pictureWait is how long the rest of the page waits for the first picture, ms: in
@@ -69,15 +104,14 @@ const pictureWait = 2000
 func (p *page) afterPicture(act func()) {
 	began := js.Global().Get("performance").Call("now").Float()
 	var look js.Func
-	look = js.FuncOf(func(js.Value, []js.Value) any {
+	look = p.callback(func([]js.Value) {
 		waited := js.Global().Get("performance").Call("now").Float() - began
 		if !p.root().Get("dataset").Get("drawn").Truthy() && waited < pictureWait {
 			js.Global().Call("setTimeout", look, pictureLook)
-			return nil
+			return
 		}
 		look.Release()
 		act()
-		return nil
 	})
 	js.Global().Call("setTimeout", look, pictureLook)
 }
@@ -89,6 +123,7 @@ const pictureLook = 15
 type page struct {
 	document js.Value
 	picture  Picture
+	keeper   *keep.Keeper
 	shelf    *work.Shelf
 	work     *work.Work // the one in hand
 	view     scene.View
@@ -106,7 +141,6 @@ type page struct {
 	measured           *record.Notebook
 	measuredIn         units.System
 	builtFor           design.Design
-	unsaved            bool   // something is to be kept once the control rests
 	unfolded           string // the key of the fault whose fold was opened last
 	controls           map[string]*control
 	outputs            map[string]*output
@@ -126,6 +160,25 @@ type page struct {
 	resting      js.Value // the timer of what waits for the control to rest
 	turnFunc     js.Func
 	turn         int // the next one
+
+	noticed  map[string][]action // the buttons of the notices, by their names
+	keeping  bool                // keepFunc is about to run
+	keepFunc js.Func
+	clearing bool // to forget what was taken off has been asked for once
+	// addressed is the line in the address, unreadable tells that what stands there
+	// cannot be read.
+	addressed  string
+	unreadable bool
+	// started tells that the page answers, opened that its first boat stood on all of it,
+	// inEvent that an event of the user's is answered; taking is the boat being taken in
+	// hand, good the one in hand as it last stood, and faults counts those that came
+	// without an event since the last that was followed by none.
+	started, opened bool
+	inEvent         bool
+	taking          string
+	good            work.Snapshot
+	faults          int
+	trip            trip
 }
 
 func (p *page) root() js.Value { return p.document.Get("documentElement") }
@@ -141,9 +194,10 @@ func each(in js.Value, selector string, act func(js.Value)) {
 }
 
 func (p *page) on(target js.Value, event string, act func(js.Value)) {
-	target.Call("addEventListener", event, js.FuncOf(func(_ js.Value, args []js.Value) any {
+	target.Call("addEventListener", event, p.callback(func(args []js.Value) {
+		p.inEvent = true
 		act(args[0])
-		return nil
+		p.inEvent = false
 	}))
 }
 
@@ -153,6 +207,8 @@ func (p *page) refresh() {
 	// Asked for before anything is written, which would make the browser lay the page
 	// out for the answer.
 	size := p.picture.Size()
+	p.trips("step")
+	p.root().Call("toggleAttribute", "data-none", p.work.None)
 	p.dress()
 	p.showControls()
 	p.showNumbers()
@@ -160,6 +216,7 @@ func (p *page) refresh() {
 	p.waterLate()
 	p.drawIn(size)
 	p.restSoon()
+	p.saveSoon()
 }
 
 // restDelay is how long a control must be still for the rest, ms: what takes
@@ -171,13 +228,12 @@ const restDelay = 40
 // for no more than one.
 func (p *page) restSoon() {
 	if p.turnFunc.IsUndefined() {
-		p.turnFunc = js.FuncOf(func(js.Value, []js.Value) any {
+		p.turnFunc = p.callback(func([]js.Value) {
 			turns := p.turns()
 			turns[p.turn]()
 			if p.turn++; p.turn < len(turns) {
 				p.resting = js.Global().Call("setTimeout", p.turnFunc, 0)
 			}
-			return nil
 		})
 	}
 	if !p.resting.IsUndefined() {
@@ -199,18 +255,16 @@ func (p *page) rest() {
 }
 
 // follow writes what stands further down the page: curves and
-// tables, the record, the summary for those who listen; and it keeps the designs.
+// tables, the record, the summary for those who listen.
 func (p *page) follow() {
+	p.trips("rest")
 	p.showCurves()
 	p.showTables(true)
 	p.showTables(false)
 	p.showRecord()
 	p.readRibs()
 	p.say()
-	if p.unsaved {
-		p.unsaved = false
-		p.showControls()
-		p.save()
-	}
+	p.showShelf()
+	p.stood()
 	p.layOn()
 }

@@ -8,6 +8,8 @@ import "barkwright/core/design"
 // set, or its fault stands at the control and what was typed stays.
 func (p *page) typed(c *control, text string, done bool) {
 	v, echo, err := p.read(c.param, text)
+	p.work.SetTyped(c.param.Key, text)
+	p.saveSoon()
 	if !done {
 		if err == nil {
 			c.echo.set(echo)
@@ -25,7 +27,7 @@ func (p *page) typed(c *control, text string, done bool) {
 		p.showNotBuilt()
 		return
 	}
-	c.unread = false
+	p.readAgain(c)
 	c.echo.set(echo)
 	p.work.Set(c.param.Key, v)
 	p.refresh()
@@ -36,7 +38,26 @@ func (p *page) read(param design.Param, text string) (float64, string, error) {
 	return param.Read(text, param.Get(&p.work.Entered), p.work.System)
 }
 
-// forgetEntries drops what was typed and could not be read, message and all.
+// readAgain lets go of what was typed at a control: it is read, or another value stands.
+func (p *page) readAgain(c *control) {
+	c.unread = false
+	p.work.SetTyped(c.param.Key, "")
+}
+
+// dropEntries drops what was typed and could not be read for good.
+func (p *page) dropEntries() {
+	p.forgetEntries()
+	for _, c := range p.controls {
+		p.work.SetTyped(c.param.Key, "")
+	}
+	for _, row := range p.sheets {
+		for _, side := range row.sides {
+			p.work.SetTyped(side.key, "")
+		}
+	}
+}
+
+// forgetEntries takes what was typed and could not be read off the fields, message and all.
 func (p *page) forgetEntries() {
 	for _, c := range p.controls {
 		if c.unread {

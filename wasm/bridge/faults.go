@@ -21,13 +21,24 @@ func (p *page) showNotBuilt() {
 	f := p.work.Faults[0]
 	label := labelOf(f.Key)
 	setHTML(line, `Not built. <b>`+escape.Replace(label)+`:</b> `+escape.Replace(f.Message(p.work.System))+
-		more(len(p.work.Faults)-1)+` The boat shown is the last one that could be. <button type="button" data-go="`+escape.Replace(f.Key)+`">Go there</button>`)
+		more(len(p.work.Faults)-1)+" "+p.shownInstead()+` <button type="button" data-go="`+escape.Replace(f.Key)+`">Go there</button>`)
 	line.Set("hidden", false)
 	// Only once for each fault: a user may fold the group again.
 	if p.unfolded != f.Key {
 		p.unfolded = f.Key
 		p.unfold(f.Key)
 	}
+}
+
+// shownInstead says what is seen of a boat that cannot be built as it is entered.
+func (p *page) shownInstead() string {
+	switch {
+	case p.work.None:
+		return "No boat is shown: this one could not be built so far."
+	case p.work.OnlyTexts():
+		return "The boat shown has it cut short."
+	}
+	return "The boat shown is the last one that could be."
 }
 
 func more(n int) string {

@@ -3,6 +3,7 @@
 package bridge
 
 import (
+	"errors"
 	"strconv"
 	"strings"
 	"syscall/js"
@@ -10,9 +11,11 @@ import (
 	"barkwright/core/design"
 	"barkwright/core/file"
 	"barkwright/core/sheet"
+	"barkwright/wasm/keep"
+	"barkwright/wasm/work"
 )
 
-// listenFiles answers the controls that keep, save and open designs.
+// listenFiles answers the controls that save and open boats, and the shelf.
 func (p *page) listenFiles() {
 	var options strings.Builder
 	options.WriteString(`<option value="">Start from…</option><option value="-1">` + escape.Replace(design.Default().Name) + `</option>`)
@@ -35,8 +38,7 @@ func (p *page) listenFiles() {
 	})
 	p.on(p.id("shelf"), "change", func(e js.Value) {
 		i, _ := strconv.Atoi(e.Get("target").Get("value").String())
-		p.shelf.Take(i)
-		p.tookUp()
+		p.takeUp(func(s *work.Shelf) error { return s.Take(i) }, p.shelf.IDAt(i))
 	})
 	p.on(p.id("open-file"), "change", func(e js.Value) {
 		files := e.Get("target").Get("files")
@@ -54,29 +56,48 @@ func (p *page) listenFiles() {
 	p.listenPaper()
 }
 
-// tookUp shows another design than the one before.
+// tookUp shows another boat than the one before.
 func (p *page) tookUp() {
-	p.work = p.shelf.InHand()
-	p.view.System = p.work.System
-	p.forgetEntries()
-	p.refresh()
+	p.shelved()
 	p.save()
 }
 
+// shelved shows the boat that is in hand on the shelf.
+func (p *page) shelved() {
+	p.work = p.shelf.InHand()
+	p.view.System = p.work.System
+	if !p.shelf.Elsewhere() {
+		p.unsay("elsewhere")
+	}
+	p.did("")
+	p.forgetEntries()
+	p.showTyped()
+	p.refresh()
+	p.showShelf()
+}
+
+// did says under the buttons over the form what one of them has done.
+func (p *page) did(text string) { setText(p.id("did"), text) }
+
 // keep answers the buttons of the shelf and the files.
 func (p *page) keep(what string) {
+	clearing := p.clearing
+	p.clearing = false
 	switch what {
 	case "copy":
 		p.shelf.Copy()
 		p.tookUp()
 	case "remove":
-		p.shelf.Remove()
-		p.tookUp()
+		p.takeUp((*work.Shelf).Remove, "")
 	case "bring-back":
-		p.shelf.BringBack()
-		p.tookUp()
+		i := p.id("taken-off").Get("selectedIndex").Int()
+		p.takeUp(func(s *work.Shelf) error { return s.BringBack(i) }, "")
+	case "clear-off":
+		p.clearTakenOff(clearing)
 	case "save-file":
-		p.saveFile()
+		p.saveThis()
+	case "save-all":
+		p.saveAll()
 	case "open-file":
 		p.id("open-file").Call("click")
 	case "show-line":
@@ -86,37 +107,78 @@ func (p *page) keep(what string) {
 	}
 }
 
-// showShelf lists the designs that are kept.
+// clearTakenOff forgets what was taken off, once it has been asked for twice.
+func (p *page) clearTakenOff(sure bool) {
+	if n := strconv.Itoa(len(p.shelf.TakenOff())); !sure {
+		p.clearing = true
+		p.fileSays("Taken off: " + n + ". Press once more to forget them for good.")
+		return
+	}
+	p.shelf.ClearTakenOff()
+	p.showShelf()
+	p.fileSays("What was taken off is forgotten.")
+}
+
+// showShelf lists the boats that are kept, and those taken off.
 func (p *page) showShelf() {
+	names := p.shelf.Names()
+	setHTML(p.id("shelf"), listed(names))
+	p.id("shelf").Set("value", strconv.Itoa(p.shelf.Current()))
+	off := p.shelf.TakenOff()
+	setHTML(p.id("taken-off"), listed(off))
+	p.id("off").Set("hidden", len(off) == 0)
+	p.id("remove").Set("disabled", len(names) == 1)
+	p.id("save-all").Set("hidden", len(names) == 1)
+}
+
+// listed writes names to choose from; of equal ones each but the first has its number.
+func listed(names []string) string {
 	var b strings.Builder
-	for i, w := range p.shelf.All {
-		selected := ""
-		if i == p.shelf.Current {
-			selected = " selected"
-		}
-		name := w.Entered.Name
+	seen := map[string]int{}
+	for i, name := range names {
 		if name == "" {
 			name = "without a name"
 		}
-		b.WriteString(`<option value="` + strconv.Itoa(i) + `"` + selected + `>` + escape.Replace(name) + `</option>`)
+		seen[name]++
+		label := name
+		if n := seen[name]; n > 1 {
+			label += " · " + strconv.Itoa(n)
+		}
+		b.WriteString(`<option value="` + strconv.Itoa(i) + `">` + escape.Replace(label) + `</option>`)
 	}
-	setHTML(p.id("shelf"), b.String())
-	p.id("shelf").Set("value", strconv.Itoa(p.shelf.Current))
-	back := p.id("bring-back")
-	back.Set("hidden", p.shelf.Removed == nil)
-	p.id("remove").Set("disabled", len(p.shelf.All) == 1)
+	return b.String()
 }
 
 func (p *page) fileSays(text string) { setText(p.id("file-says"), text) }
 
-func (p *page) saveFile() {
-	b, err := p.shelf.File().Encode()
+func (p *page) saveThis() {
+	if p.saveBoats(p.shelf.Whole(), sheet.FileName(p.work.Entered.Name, "", "json")) {
+		p.fileSays("Saved as a file: this boat, with what was measured of it.")
+	}
+}
+
+func (p *page) saveAll() {
+	f, err := p.shelf.All()
 	if err != nil {
-		p.fileSays(err.Error())
+		p.nameUnread()
+		p.fileSays(err.Error() + " Nothing is saved: open the boats that can be opened and save each.")
 		return
 	}
-	p.download(sheet.FileName(p.work.Entered.Name, "", "json"), "application/json", string(b))
-	p.fileSays("Saved as a file with every design on this page.")
+	n := strconv.Itoa(len(f.Boats))
+	if p.saveBoats(f, n+"-canoes.json") {
+		p.fileSays("Saved as a file: all " + n + " boats on this page.")
+	}
+}
+
+// saveBoats hands the user a file of boats, or says why it cannot.
+func (p *page) saveBoats(f file.File, name string) bool {
+	b, err := f.Encode()
+	if err != nil {
+		p.fileSays(err.Error())
+		return false
+	}
+	p.download(name, "application/json", string(b))
+	return true
 }
 
 // download hands the user a text as a file.
@@ -124,7 +186,7 @@ func (p *page) download(name, kind, text string) {
 	js.Global().Call("handOver", name, kind, text)
 }
 
-// openFile reads a file of designs and puts them beside those that are there.
+// openFile reads a file of boats and puts those beside the others that are not here.
 func (p *page) openFile(chosen js.Value) {
 	if chosen.Get("size").Int() > file.MaxSize {
 		p.fileSays(file.ErrTooLarge.Error())
@@ -132,27 +194,46 @@ func (p *page) openFile(chosen js.Value) {
 	}
 	var read, failed js.Func
 	done := func() { read.Release(); failed.Release() }
-	read = js.FuncOf(func(_ js.Value, args []js.Value) any {
+	read = p.callback(func(args []js.Value) {
 		defer done()
-		f, err := file.Decode([]byte(args[0].String()))
-		switch {
-		case err != nil:
-			p.fileSays(err.Error() + " Nothing is changed.")
-		case len(f.Boats) == 0:
-			p.fileSays("The file holds no design. Nothing is changed.")
-		default:
-			p.shelf.Put(f)
-			p.tookUp()
-			p.fileSays("Opened " + strconv.Itoa(len(f.Boats)) + " from the file, beside those that were here.")
-		}
-		return nil
+		p.put(args[0].String())
 	})
-	failed = js.FuncOf(func(js.Value, []js.Value) any {
+	failed = p.callback(func([]js.Value) {
 		defer done()
 		p.fileSays("The browser could not read the file. Nothing is changed.")
-		return nil
 	})
 	chosen.Call("text").Call("then", read, failed)
+}
+
+// put puts the boats of a file's text on the shelf.
+func (p *page) put(text string) {
+	f, err := file.Decode([]byte(text))
+	switch {
+	case err != nil:
+		p.fileSays(err.Error() + " Nothing is changed.")
+		return
+	case len(f.Boats) == 0:
+		p.fileSays("The file holds no design. Nothing is changed.")
+		return
+	}
+	p.save()
+	put, err := p.shelf.Put(f)
+	if errors.Is(err, keep.ErrRefused) {
+		p.fileSays("The file holds " + strconv.Itoa(len(f.Boats)) + " boats, and the browser has no room to keep them beside those that are here. Nothing is changed: save what is here as a file and take it off, then open this one.")
+		return
+	}
+	if err != nil {
+		p.nameUnread()
+	}
+	p.tookUp()
+	says := "Opened " + strconv.Itoa(put.Added) + " from the file, beside those that were here."
+	if put.Here > 0 {
+		says += " Here already, and not added again: " + strconv.Itoa(put.Here) + "."
+	}
+	if put.Back > 0 {
+		says += " Brought back from what was taken off: " + strconv.Itoa(put.Back) + "."
+	}
+	p.fileSays(says)
 }
 
 // showLine writes the boat as one line of text, ready to be copied.
@@ -179,45 +260,4 @@ func (p *page) openLine() {
 	p.shelf.Add(d)
 	p.tookUp()
 	p.fileSays("Opened from the line, beside those that were here.")
-}
-
-// keptKey names what the browser keeps for this page.
-const keptKey = "barkwright.designs"
-
-// save keeps the designs where the browser allows it, and says which; where the
-// page is served the boat in hand stands in its address too.
-func (p *page) save() {
-	p.showShelf()
-	b, err := p.shelf.File().Encode()
-	if err != nil {
-		setText(p.id("kept"), err.Error())
-		return
-	}
-	says := "This browser keeps nothing here: save a file before you close the page."
-	if js.Global().Call("keepText", keptKey, string(b)).Bool() {
-		says = "Kept in this browser, for this copy of the page: save a file before you move it or change browsers."
-	}
-	setText(p.id("kept"), says)
-	if line, err := design.Line(p.work.Entered); err == nil {
-		js.Global().Call("showInAddress", line)
-	}
-}
-
-// recall brings back what the browser kept, if anything, with the boat of the address
-// in hand: one that is kept as it stands there with all that is kept beside it, any
-// other beside those.
-func (p *page) recall() {
-	f, err := file.Decode([]byte(js.Global().Call("keptText", keptKey).String()))
-	if err == nil {
-		p.shelf.Refill(f)
-	}
-	line := js.Global().Call("lineInAddress").String()
-	d, unread := design.ParseLine(line)
-	switch {
-	case line == "" || unread != nil:
-	case err != nil:
-		p.shelf.Refill(file.File{Boats: []file.Boat{{Design: d}}})
-	default:
-		p.shelf.TakeLine(line, d)
-	}
 }

@@ -168,9 +168,16 @@ func (p *page) listenForm() {
 		}
 	})
 	p.on(form, "keydown", func(e js.Value) {
-		if c, ok := p.controls[keyOf(e.Get("target"))]; ok && e.Get("key").String() == "Escape" {
+		c, ok := p.controls[keyOf(e.Get("target"))]
+		switch key := e.Get("key").String(); {
+		case !ok:
+		case key == "Escape":
 			p.forgetEntry(c)
+			p.readAgain(c)
 			p.showControls()
+		case key == "Enter" && c.unread:
+			// What was typed before the page was opened has changed nothing since.
+			p.typed(c, c.typed.Get("value").String(), true)
 		}
 	})
 	p.on(form, "pointerdown", func(e js.Value) {
@@ -194,7 +201,7 @@ func (p *page) formInput(e js.Value) {
 		i, _ := strconv.Atoi(target.Get("value").String())
 		p.work.Set(key, float64(i))
 	default:
-		c.unread = false
+		p.readAgain(c)
 		p.work.Set(key, target.Get("valueAsNumber").Float()*design.SliderUnit(c.param, p.work.System))
 	}
 	p.refresh()
@@ -205,7 +212,6 @@ func (p *page) formInput(e js.Value) {
 func (p *page) formChange(e js.Value) {
 	target := e.Get("target")
 	if target.Get("type").String() == "range" {
-		p.unsaved = true
 		p.restSoon()
 		return
 	}
@@ -222,14 +228,14 @@ func (p *page) formClick(e js.Value) {
 	if b := target.Call("closest", "button[data-step]"); !b.IsNull() {
 		n, _ := strconv.Atoi(b.Get("dataset").Get("step").String())
 		key := keyOf(b)
-		p.controls[key].unread = false
+		p.readAgain(p.controls[key])
 		p.work.Step(key, n)
 		p.refresh()
 		return
 	}
 	if b := target.Call("closest", "button[data-reset]"); !b.IsNull() {
 		c := p.controls[keyOf(b)]
-		c.unread = false
+		p.readAgain(c)
 		c.known = false
 		p.work.Reset(c.param.Key)
 		p.refresh()
@@ -239,8 +245,8 @@ func (p *page) formClick(e js.Value) {
 
 // setSystem changes the units everything is shown in.
 func (p *page) setSystem(s units.System) {
-	p.work.Commit()
-	p.work.System = s
+	p.shelf.SetSystem(s)
+	p.keeper.SetUnits(unitIDs[s])
 	p.view.System = s
 	p.setRanges()
 	p.refresh()
@@ -249,7 +255,7 @@ func (p *page) setSystem(s units.System) {
 
 // replace shows a design that came from elsewhere.
 func (p *page) replace(d design.Design) {
-	p.forgetEntries()
+	p.dropEntries()
 	p.work.Replace(d)
 	p.refresh()
 	p.save()

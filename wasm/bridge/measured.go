@@ -37,6 +37,7 @@ func (p *page) listenMeasured() {
 	p.recorded = p.listenMeasures(work.Recorded, "record-list")
 	p.readings = p.listenMeasures(work.AsBuilt, "built-list")
 	p.on(p.id("record-name"), "change", func(js.Value) {
+		p.work.SetTyped("record-name", "")
 		p.work.SetRecord(p.id("record-name").Get("value").String(), p.work.Measurements(work.Recorded))
 		p.noted()
 	})
@@ -45,6 +46,8 @@ func (p *page) listenMeasured() {
 			p.readBoat(p.id("record-text").Get("value").String(), which)
 		}
 	})
+	p.on(p.id("record-name"), "input", func(e js.Value) { p.half(e) })
+	p.on(p.id("record-text"), "input", func(e js.Value) { p.half(e) })
 	p.on(p.id("measured-boat"), "click", func(e js.Value) {
 		b := e.Get("target").Call("closest", "button")
 		if b.IsNull() {
@@ -57,6 +60,8 @@ func (p *page) listenMeasured() {
 			p.addMeasure(p.readings)
 		case "example":
 			p.id("record-text").Set("value", invented)
+			p.work.SetTyped("record-text", invented)
+			p.saveSoon()
 			setText(p.id("record-says"), "An invented record: read it, or write your own over it.")
 		case "paste":
 			p.readPaste()
@@ -68,6 +73,13 @@ func (p *page) listenMeasured() {
 			p.bringToReadings()
 		}
 	})
+}
+
+// half remembers what is being typed in a field that is read when it is left.
+func (p *page) half(e js.Value) {
+	at := e.Get("target")
+	p.work.SetTyped(at.Get("id").String(), at.Get("value").String())
+	p.saveSoon()
 }
 
 // readPaste puts a pasted table into the record; of one with many boats, the one chosen.
@@ -185,6 +197,9 @@ func (p *page) showSaid() {
 			text += ", " + strconv.Itoa(len(more)) + " left out for the reason at its row"
 		}
 		text += "."
+		if w := p.work; len(w.Faults) > 0 && !w.OnlyTexts() {
+			text += " Nothing is compared with them: the boat cannot be built as it stands. " + labelOf(w.Faults[0].Key) + ": " + w.Faults[0].Message(w.System)
+		}
 	}
 	p.recorded.say(more)
 	p.readings.say(nil)
@@ -199,7 +214,7 @@ func (p *page) predictEach() {
 	var all []record.Prediction
 	i := 0
 	var next js.Func
-	next = js.FuncOf(func(js.Value, []js.Value) any {
+	next = p.callback(func([]js.Value) {
 		for i < len(rec.Data) && !rec.Data[i].Placed() {
 			i++
 		}
@@ -212,7 +227,7 @@ func (p *page) predictEach() {
 			i++
 			setText(p.id("record-said"), "Left out "+strconv.Itoa(i)+" of "+strconv.Itoa(len(rec.Data))+".")
 			js.Global().Call("setTimeout", next, 0)
-			return nil
+			return
 		case len(all) == 0:
 			setText(p.id("record-said"), "There is no width, height or point taken at a place to leave out: add some.")
 		default:
@@ -220,7 +235,6 @@ func (p *page) predictEach() {
 			p.writeInto("record-each", answer.PredictedTable(all, p.work.System))
 		}
 		next.Release()
-		return nil
 	})
 	js.Global().Call("setTimeout", next, 0)
 }

@@ -28,6 +28,11 @@ type measures struct {
 // listenMeasures answers one of the lists.
 func (p *page) listenMeasures(of work.List, id string) *measures {
 	m := &measures{of: of, list: p.id(id)}
+	p.on(m.list, "input", func(e js.Value) {
+		if r, i, _ := m.at(e.Get("target")); r != nil {
+			p.noteRow(m, i)
+		}
+	})
 	p.on(m.list, "change", func(e js.Value) {
 		if r, i, f := m.at(e.Get("target")); r != nil {
 			p.measureEntered(m, r, i, f)
@@ -82,6 +87,7 @@ func (p *page) measureEntered(m *measures, r *measureRow, i int, f work.Field) {
 		p.noted()
 	}
 	m.dress(r, i, p.work.System)
+	p.noteRow(m, i)
 	p.showSaid()
 	if r.Bad[f] != "" {
 		p.sayWrong(fieldNames[f], r.Bad[f])
@@ -124,6 +130,7 @@ func (p *page) strikeOut(m *measures, i int) {
 	for k, r := range m.rows {
 		m.dress(r, k, p.work.System)
 	}
+	p.noteRows(m)
 	p.noted()
 	p.showSaid()
 	if len(m.rows) > 0 {
@@ -140,7 +147,8 @@ func (p *page) showMeasures(m *measures) {
 		return
 	}
 	list := p.work.Measurements(m.of)
-	if m.boat != p.work {
+	another := m.boat != p.work
+	if another {
 		m.cut(0)
 	}
 	if m.stand != len(list) {
@@ -155,6 +163,9 @@ func (p *page) showMeasures(m *measures) {
 		}
 	}
 	m.boat, m.notebook, m.system, m.stand = p.work, p.work.Notebook, p.work.System, len(list)
+	if another {
+		p.halfRows(m)
+	}
 	for i, r := range m.rows {
 		m.dress(r, i, m.system)
 	}

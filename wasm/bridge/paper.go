@@ -60,6 +60,10 @@ func option(key, label string) string {
 }
 
 func (p *page) paper(what string) {
+	if p.work.None && (what == "print" || what == "svg" || what == "roll" || what == "csv") {
+		p.paperSays("This boat could not be built so far: there is nothing of it to print or to hand over.")
+		return
+	}
 	switch what {
 	case "all", "none":
 		each(p.id("paper-form"), "input[type=checkbox]", func(c js.Value) { c.Set("checked", what == "all") })

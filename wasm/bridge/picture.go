@@ -35,7 +35,9 @@ func (p *page) drawIn(size scene.Size) {
 			return
 		}
 	}
-	p.list = scene.Draw(p.work.Canoe, p.view, size)
+	if p.list = (scene.List{}); !p.work.None {
+		p.list = scene.Draw(p.work.Canoe, p.view, size)
+	}
 	// To the page the paper is a window of another size.
 	if !p.printing {
 		p.picture.Show(p.list)
@@ -105,7 +107,7 @@ type pull struct {
 func (p *page) pointerDown(e js.Value) {
 	at := point(e)
 	h, ok := scene.HandleAt(scene.Handles(p.work.Canoe, p.view, p.picture.Size()), at)
-	if !ok {
+	if !ok || p.work.None {
 		p.touchAt(e)
 		if p.view.Zoom > 1 {
 			p.pull = &pull{at, p.view.PanX, p.view.PanY}

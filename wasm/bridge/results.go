@@ -121,13 +121,12 @@ func (p *page) findOutputs(in js.Value) {
 
 func (p *page) listenResults() {
 	results := p.id("results")
-	results.Call("addEventListener", "toggle", js.FuncOf(func(_ js.Value, args []js.Value) any {
+	results.Call("addEventListener", "toggle", p.callback(func(args []js.Value) {
 		if fold := args[0].Get("target"); fold.Get("dataset").Get("number").Truthy() {
 			p.unfoldedWorkings[fold.Get("dataset").Get("number").String()] = fold.Get("open").Bool()
 		}
 		p.showWorkings(answer.All(p.work.Canoe))
 		p.showTables(true)
-		return nil
 	}), true)
 	p.on(results, "click", p.rowTouched)
 	p.on(results, "focusin", p.rowTouched)
@@ -167,8 +166,11 @@ func (p *page) showThese(now, before []answer.Number) {
 			continue // its place is not built yet
 		}
 		text, value := n.Text(s), strconv.FormatFloat(n.Value, 'g', 12, 64)
-		if n.Absent {
+		if n.Absent || p.work.None {
 			value = ""
+		}
+		if p.work.None {
+			text = "–"
 		}
 		o.change = work.Change(before[i], n, s)
 		if o.label != nil {
@@ -202,6 +204,9 @@ var stateNames = [...]string{answer.Within: "within", answer.Near: "near", answe
 // within guide beside the headline.
 func (p *page) showChecks() {
 	checks := answer.Checks(p.work.Canoe)
+	if p.work.None {
+		checks = nil
+	}
 	at := map[answer.Group]string{}
 	var heads [len(stateNames)]string
 	for _, c := range checks {

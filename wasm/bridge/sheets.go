@@ -105,6 +105,8 @@ func (p *page) sheetTyped(i, k int, done bool) {
 	row, side := p.sheets[i], p.sheets[i].sides[k]
 	v, echo, err := units.Length.Parse(side.input.Get("value").String(), p.work.System)
 	row.echo.set("")
+	p.work.SetTyped(side.key, side.input.Get("value").String())
+	p.saveSoon()
 	switch {
 	case err == nil && !done:
 		row.echo.set("Sheet " + units.Count.Format(float64(i+1), p.work.System) + ", " + sideNames[k] + ": " + echo)
@@ -115,6 +117,7 @@ func (p *page) sheetTyped(i, k int, done bool) {
 		p.sayWrong(side.input.Call("getAttribute", "aria-label").String(), err.Error())
 	case done:
 		side.unread = false
+		p.work.SetTyped(side.key, "")
 		s := p.work.Entered.OnHand.Sheets[i]
 		*[2]*float64{&s.Width, &s.Length}[k] = v
 		side.input.Set("value", units.Length.Format(v, p.work.System))
@@ -142,7 +145,7 @@ func (p *page) addSheet() {
 
 // removeSheet takes a sheet off the list and moves the focus to what is left.
 func (p *page) removeSheet(i int) {
-	p.forgetSheets()
+	p.dropEntries()
 	p.setSheets(p.work.Entered.OnHand.Without(i))
 	p.id("add-sheet").Call("focus")
 }

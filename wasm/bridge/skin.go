@@ -51,13 +51,12 @@ func (p *page) pictured() *bark.Flat {
 		return s.picture.flat
 	}
 	if s.look.IsUndefined() {
-		s.look = js.FuncOf(func(js.Value, []js.Value) any {
+		s.look = p.callback(func([]js.Value) {
 			s.looking = false
 			if !s.picture.holds(p.work.Canoe.Design) {
 				s.lay(&s.picture, p.work.Canoe, bark.ForPicture)
 			}
 			p.draw()
-			return nil
 		})
 	}
 	if !s.looking {
@@ -118,6 +117,7 @@ func (p *page) layOn() {
 	c, s := &p.work.Canoe, &p.skin
 	switch {
 	case c.Skin == nil || p.dressed():
+		p.faults = 0
 		return
 	case len(c.Skin.Curve) == 0:
 		if !core.SameSkin(s.curveOf, c.Design) {
@@ -134,10 +134,7 @@ func (p *page) layOn() {
 	}
 	p.dress()
 	if s.on.IsUndefined() {
-		s.on = js.FuncOf(func(js.Value, []js.Value) any {
-			p.layOn()
-			return nil
-		})
+		s.on = p.callback(func([]js.Value) { p.layOn() })
 	}
 	js.Global().Call("setTimeout", s.on, 0)
 }

@@ -78,13 +78,16 @@ func (p *page) do(what string) {
 	case "redo":
 		p.work.Redo()
 	case "reset":
-		d := design.Default()
+		d, was := design.Default(), p.work.Entered
+		d.Name, d.Notes, d.OnHand = was.Name, was.Notes, was.OnHand
 		p.replace(d)
+		p.did("Every dimension stands at its start. The name, the notes, the bark on hand and what was measured are kept. Undo takes it back.")
 		return
 	default:
 		return
 	}
-	p.forgetEntries()
+	p.did("")
+	p.dropEntries()
 	p.refresh()
 	p.save()
 }

@@ -78,12 +78,11 @@ func (p *page) listenWater() {
 		p.showHeeled(p.document.Call("querySelector", `[data-curve="heeled"] figure`))
 	})
 	p.on(js.Global(), "resize", func(js.Value) { p.restSoon() })
-	p.id("results").Call("addEventListener", "toggle", js.FuncOf(func(js.Value, []js.Value) any {
+	p.id("results").Call("addEventListener", "toggle", p.callback(func([]js.Value) {
 		if p.work.Canoe.Design == p.waters.shown {
 			p.showWorkings(answer.Water(p.work.Canoe, p.waters.of(p.work.Canoe)))
 			p.showCurves()
 		}
-		return nil
 	}), true)
 }
 

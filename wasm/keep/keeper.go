@@ -2,8 +2,8 @@ package keep
 
 import (
 	"cmp"
-	"crypto/rand"
 	"hash/fnv"
+	"math/rand/v2"
 	"slices"
 	"strconv"
 	"strings"
@@ -86,7 +86,7 @@ func (k *Keeper) NewID() string {
 }
 
 // newStamp is unlike any other page's.
-func newStamp() string { return strings.ToLower(rand.Text()[:8]) }
+func newStamp() string { return strconv.FormatUint(rand.Uint64(), 36) }
 
 // Load reads a boat whole. One that cannot be read is noted.
 func (k *Keeper) Load(id string) (file.Kept, error) {

@@ -39,10 +39,7 @@ func (k *Keeper) Done() {
 
 // noteStop turns a mark that was left behind into a note of what stopped the page.
 func (k *Keeper) noteStop() {
-	if what, ok := k.own.Get(opening); ok {
-		k.noteWhat(what)
-		k.Done()
-	}
+	k.Stopped()
 	all, _ := k.shared.Get(opening)
 	at, what, found := strings.Cut(all, " ")
 	if since, err := strconv.ParseInt(at, 10, 64); found && err == nil {
@@ -53,24 +50,33 @@ func (k *Keeper) noteStop() {
 	}
 }
 
-func (k *Keeper) noteWhat(what string) {
+// Stopped notes that what this page is opening stopped it. It is false where nothing
+// could be noted: the page would only be stopped again.
+func (k *Keeper) Stopped() bool {
+	what, _ := k.own.Get(opening)
+	k.Done()
+	return k.noteWhat(what)
+}
+
+func (k *Keeper) noteWhat(what string) bool {
 	switch kind, of, _ := strings.Cut(what, " "); kind {
 	case "boat":
-		k.Stops(of)
+		return k.Stops(of)
 	case "line":
-		k.shared.Set(stopsPrefix+lineStops, of)
+		return k.shared.Set(stopsPrefix+lineStops, of)
 	}
+	return false
 }
 
 // Stops notes that a boat as it is kept now stops the page: it is not opened again
-// until Retry, or until it is changed.
-func (k *Keeper) Stops(id string) {
+// until Retry, or until it is changed. It is false where the note is not kept.
+func (k *Keeper) Stops(id string) bool {
 	b, ok := k.Heard(boatPrefix + id)
 	if !ok {
-		return
+		return false
 	}
-	k.shared.Set(stopsPrefix+id, b.Stamp)
 	k.setAside(Unread{Key: boatPrefix + id, ID: id, Name: b.Name, Stops: true, Why: stopsWhy})
+	return k.shared.Set(stopsPrefix+id, b.Stamp)
 }
 
 // LineStops tells whether the boat of an address stopped the page.

@@ -3,7 +3,6 @@ package keep
 import (
 	"encoding/json"
 	"errors"
-	"regexp"
 	"slices"
 	"strings"
 
@@ -66,12 +65,12 @@ func (k *Keeper) listTorn(key string) {
 	k.setAside(Unread{Key: key, Name: nameIn(text, key), Why: "What is kept is damaged: this is a copy of it."})
 }
 
-var namePattern = regexp.MustCompile(`"name"\s*:\s*("(?:[^"\\]|\\.)*")`)
-
 // nameIn is the first name found in a text, or else the key.
 func nameIn(text, key string) string {
+	_, rest, _ := strings.Cut(text, `"name"`)
+	_, rest, _ = strings.Cut(rest, ":")
 	var name string
-	if m := namePattern.FindStringSubmatch(text); m != nil && json.Unmarshal([]byte(m[1]), &name) == nil && name != "" {
+	if json.NewDecoder(strings.NewReader(rest)).Decode(&name) == nil && name != "" {
 		return name
 	}
 	return key

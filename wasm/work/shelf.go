@@ -75,6 +75,22 @@ func (s *Shelf) list(b keep.Boat) *place {
 func (s *Shelf) InHand() *Work { return s.hand.work }
 func (s *Shelf) ID() string    { return s.hand.id }
 
+// Line is the boat in hand as one line of text, empty where none is or it has none.
+func (s *Shelf) Line() string {
+	if s.hand == nil {
+		return ""
+	}
+	return s.hand.line()
+}
+
+// IDAt is the name that the boat at a place is kept under, empty where there is none.
+func (s *Shelf) IDAt(i int) string {
+	if i < 0 || i >= len(s.on) {
+		return ""
+	}
+	return s.on[i].id
+}
+
 // Current is its place on the shelf.
 func (s *Shelf) Current() int { return slices.Index(s.on, s.hand) }
 

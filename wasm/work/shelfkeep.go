@@ -255,6 +255,13 @@ func (s *Shelf) TakeTheirs() error {
 // SetAside takes a boat off the shelf without changing what is kept of it, for having
 // stopped the page. Where it was in hand nothing is, until Open.
 func (s *Shelf) SetAside(id string) {
+	for _, p := range s.on {
+		if p.id == id && p.work != nil && !p.kept.same(p.work.asKept()) {
+			// A new one is kept first, to be offered; where that is refused there is nothing to offer.
+			_, _ = s.keepOne(p)
+			id = p.id
+		}
+	}
 	s.keeper.Stops(id)
 	s.on = slices.DeleteFunc(s.on, func(p *place) bool { return p.id == id })
 	if s.hand != nil && s.hand.id == id {

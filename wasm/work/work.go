@@ -2,6 +2,7 @@ package work
 
 import (
 	"maps"
+	"slices"
 	"strings"
 
 	"barkwright/core"
@@ -112,6 +113,29 @@ func (w *Work) Commit() {
 		w.remember(w.start)
 	}
 	w.hand = ""
+}
+
+// Snapshot is all of a work at one time, to go back to after a fault of the program.
+type Snapshot struct {
+	of  *Work
+	was Work
+}
+
+// Snapshot takes one.
+func (w *Work) Snapshot() Snapshot {
+	s := Snapshot{w, *w}
+	s.was.undo, s.was.redo = slices.Clone(w.undo), slices.Clone(w.redo)
+	return s
+}
+
+// Of tells whether the snapshot is of a work.
+func (s Snapshot) Of(w *Work) bool { return s.of == w && w != nil }
+
+// Restore puts the work back as it was.
+func (s Snapshot) Restore() {
+	s.was.System = s.of.System
+	*s.of = s.was
+	s.of.hand = ""
 }
 
 func (w *Work) state() state { return state{w.Entered, w.Notebook} }
