@@ -94,6 +94,9 @@ type Afloat struct {
 	// GMCrewHigher and GMCrewLower are the stiffness with the crew raised and lowered by
 	// afloat.CrewHeightStep.
 	GMCrewHigher, GMCrewLower float64
+	// GMLow and GMHigh bound the stiffness by what is not known of the section and of
+	// the crew's height. They hold where the boat floats upright.
+	GMLow, GMHigh float64
 	// Carries is the load at each of the marked freeboards.
 	Carries []afloat.Carried
 }
@@ -122,6 +125,7 @@ func newAfloat(c Canoe) Afloat {
 	a.Floated = a.Body.Float(a.Load, a.Water)
 	a.GMCrewHigher = a.Floated.GMWithRaised(crew, afloat.CrewHeightStep)
 	a.GMCrewLower = a.Floated.GMWithRaised(crew, -afloat.CrewHeightStep)
+	a.steady(c.Hull, crew)
 	for _, f := range afloat.MarkedFreeboards() {
 		a.Carries = append(a.Carries, a.Body.CarriesLevel(a.Boat, a.Water, f))
 	}

@@ -11,13 +11,14 @@ const PostureSpread = 0.05
 const (
 	unknownPosture = "afloat: unknown posture"
 	badSeatHeight  = "afloat: seat height negative"
+	badStature     = "afloat: stature not positive"
 )
 
 // heightAt is a centre of mass at a seat height, both above the bottom, m.
 type heightAt struct{ seat, centre float64 }
 
 // Estimates of a segment model: segment masses and centres after de Leva, J.
-// Biomechanics 29 (1996) 1223-1230 (fractions from memory), stature 1.741 m. Seat
+// Biomechanics 29 (1996) 1223-1230 (fractions from memory), for design.ModelStature. Seat
 // height nothing is on the heels, or on the bottom.
 var (
 	kneelingHeights = []heightAt{{0, 0.37}, {0.20, 0.44}, {0.25, 0.47}, {0.30, 0.51}}
@@ -25,13 +26,22 @@ var (
 )
 
 // CentreHeight returns the height of a paddler's centre of mass over the inside of
-// the bottom, m, for a seat at a height over it; sitting on the bottom has no seat.
-// Between the model's seat heights it runs straight, above the last it keeps the
-// slope. It panics on a negative seat height or an unknown posture.
-func CentreHeight(p design.Posture, seat float64) float64 {
+// the bottom, m, for a stature and a seat at a height over it; sitting on the bottom
+// has no seat. Between the model's seat heights it runs straight, above the last it
+// keeps the slope; another stature scales the model as a whole. It panics on a negative
+// seat height, a stature that is not positive or an unknown posture.
+func CentreHeight(p design.Posture, seat, stature float64) float64 {
 	if !(seat >= 0) {
 		panic(badSeatHeight)
 	}
+	if !(stature > 0) {
+		panic(badStature)
+	}
+	scale := stature / design.ModelStature
+	return scale * modelHeight(p, seat/scale)
+}
+
+func modelHeight(p design.Posture, seat float64) float64 {
 	switch p {
 	case design.Kneeling:
 		return along(kneelingHeights, seat)

@@ -115,6 +115,18 @@ func (t *tilted) stiffness(a Attitude, load Load) float64 {
 	return m.planeAcrossTwo/m.volume + a.Buoyancy.Z - load.Centre.Z
 }
 
+// LevelStiffness returns GM with the body floated level under a load: what trim adds is
+// of the second order. It reports false where the body is smaller than the load.
+func (b *Body) LevelStiffness(load Load, water Water) (float64, bool) {
+	t := b.upright
+	h, m, ok := t.height(load.Mass/water.Density, 0)
+	if !ok || !(m.volume > 0) {
+		return 0, false
+	}
+	m = t.immerse(h, 0)
+	return m.planeAcrossTwo/m.volume + t.centre(m).Z - load.Centre.Z, true
+}
+
 // GMWithRaised returns GM with a part of the load, of the given mass, raised by dz.
 // It leaves out the change of trim, which is of second order in the trim.
 func (f Floated) GMWithRaised(mass, dz float64) float64 {

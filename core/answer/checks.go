@@ -20,6 +20,7 @@ func Checks(c core.Canoe) []Warning {
 			Text: working("the caps are bent along with the gunwales and up at the ends: split their ends as you do the outwales'")},
 		sheetCheck(c),
 		floatCheck(c),
+		steadyCheck(c),
 	}
 }
 

@@ -39,6 +39,10 @@ func waterNumbers(c core.Canoe) []Number {
 			working("boat #, # together # and cargo #", mass(a.Boat.Mass), many(len(a.Crew), "paddler", "paddlers"), mass(crewMass(a)), mass(a.Cargo.Mass))).by(Estimate),
 		lies("afloat.gm", "Stiffness upright, GM", units.Length, f.GM, fromStanding,
 			working("how fast the righting arm grows as the boat begins to heel; less than nothing, and she will not stay upright")),
+		lies("afloat.gmLow", "GM at the low end of what is not known", units.Length, a.GMLow, spreadSource,
+			working("the ribs come to rest # narrower round the half girth and harder at the bilge, the crew's weight # higher", small(core.GirthSpread), small(afloat.PostureSpread).rough())),
+		lies("afloat.gmHigh", "GM at the high end", units.Length, a.GMHigh, spreadSource,
+			working("the half girth # longer and the bilge easier, the crew's weight # lower", small(core.GirthSpread), small(afloat.PostureSpread).rough())),
 		lies("afloat.gmHigher", "GM with the crew # higher", units.Length, a.GMCrewHigher, fromStanding,
 			working("# of people raised #", mass(crewMass(a)), small(afloat.CrewHeightStep))).naming(small(afloat.CrewHeightStep)),
 		lies("afloat.gmLower", "GM with the crew # lower", units.Length, a.GMCrewLower, fromStanding,
@@ -86,10 +90,6 @@ func floatCheck(c core.Canoe) Warning {
 		w.Text = working("about # too much: water would come over the gunwale. Take less, or build deeper or longer", mass(f.Excess).rough())
 	case f.State == afloat.Swamped:
 		w.Text = working("water comes over the gunwale # forward of amidships: place the load nearer the middle, or take less", offset(f.Upright.FreeboardAt.X))
-	case f.State == afloat.CapsizesUpright && f.Rest.State == afloat.Floats:
-		w.Text = working("GM is #: she falls to # of heel and lies there. Place the load lower, or build broader", length(f.GM), angle(f.Rest.Plane.Heel))
-	case f.State == afloat.CapsizesUpright:
-		w.Text = working("GM is #: she goes over until water comes in. Place the load lower, or build broader", length(f.GM))
 	case f.State == afloat.NotConverged:
 		w.Word = "will not balance"
 		x, toward, end, back := c.Afloat.Load.Centre.X, "forward", "bow", "aft"

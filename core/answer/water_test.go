@@ -9,6 +9,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"barkwright/core"
+	"barkwright/core/afloat"
 	"barkwright/core/answer"
 	"barkwright/core/design"
 	"barkwright/core/internal/check"
@@ -139,4 +140,35 @@ func TestRandomBoatsGiveNumbers(t *testing.T) {
 			require.NotEmpty(t, w.Text(units.Imperial16), w.Key)
 		}
 	}
+}
+
+// Steadiness in words goes by both ends of the spread: the boat the page opens with is
+// steady or stiff, a narrower one hangs on its bottom, a far narrower one falls even at
+// its best; and what helps is offered and does.
+func TestSteadinessInWords(t *testing.T) {
+	d := design.Default()
+	states := map[string]answer.State{"stiff": answer.Within, "steady": answer.Within, "tender": answer.Near, "would not stay upright": answer.Beyond}
+	seen := map[string]bool{}
+	for beam := 40.0; beam >= 20; beam-- {
+		e := set(t, set(t, d, "beam", beam*units.Inch), "cargo", 0)
+		c := core.Evaluate(e)
+		w := checkOf(t, e, "afloat.steady")
+		if c.Afloat.Floated.Upright.State != afloat.Floats {
+			assert.Equal(t, answer.NotChecked, w.State)
+			continue
+		}
+		seen[w.Word] = true
+		assert.Equal(t, states[w.Word], w.State, w.Word)
+		assert.Equal(t, c.Afloat.GMHigh < 0, w.Word == "would not stay upright")
+		assert.Equal(t, c.Afloat.GMLow < 0, w.State != answer.Within)
+		if w.State != answer.Within {
+			assert.Contains(t, w.Text(units.Imperial16), "sitting on the bottom, GM ")
+			low := core.Evaluate(set(t, e, "posture", float64(design.SittingOnBottom)))
+			assert.Greater(t, low.Afloat.Floated.GM, c.Afloat.Floated.GM)
+		}
+	}
+	for word := range states {
+		assert.True(t, seen[word], word)
+	}
+	assert.Equal(t, answer.NotChecked, checkOf(t, set(t, d, "cargo", 4000*units.Pound), "afloat.steady").State)
 }

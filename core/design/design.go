@@ -132,7 +132,7 @@ type Crew struct {
 	Paddlers                          int
 	PaddlerMass                       float64
 	Posture                           Posture
-	SeatHeight                        float64
+	Stature, SeatHeight               float64
 	Cargo, CargoHeight, CargoPosition float64
 	WaterTemperature                  float64
 	// Aboard holds the paddlers from the bow aft; those beyond Paddlers stay ashore.

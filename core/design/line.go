@@ -100,7 +100,7 @@ func ParseLine(line string) (Design, error) {
 			return Design{}, err
 		}
 	}
-	return Follow(d), nil
+	return Seated(Follow(d)), nil
 }
 
 func isLetter(r rune) bool { return r >= 'A' && r <= 'Z' || r >= 'a' && r <= 'z' }

@@ -36,7 +36,7 @@ var lineCodes = withPaddlers(map[string]string{
 	"goreStitch": "Yg", "goreBite": "Zg", "panelStitch": "Yp", "panelBite": "Zp",
 	"jointStitch": "Yj", "jointBite": "Zj", "endStitch": "Ye", "endBite": "Ze",
 
-	"paddlers": "P", "paddlerMass": "Pm", "posture": "Po", "seatHeight": "Ps",
+	"paddlers": "P", "paddlerMass": "Pm", "posture": "Po", "stature": "Pt", "seatHeight": "Ps",
 	"cargo": "C", "cargoHeight": "Ch", "cargoPosition": "Cp", "waterTemperature": "Cx",
 })
 

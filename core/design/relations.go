@@ -68,9 +68,10 @@ func relationFaults(d Design) []Fault {
 	return append(faults, crewFaults(d)...)
 }
 
-// crewFaults keeps paddlers and cargo between the gunwales' ends.
+// crewFaults keeps paddlers and cargo between the gunwales' ends, and seats off the
+// bottom.
 func crewFaults(d Design) []Fault {
-	var faults []Fault
+	faults := seatFaults(d)
 	end := d.HalfGunwale()
 	if d.Cargo > 0 && math.Abs(d.CargoPosition) > end+over {
 		fault := NewFault("cargoPosition", "The cargo would be beyond the end of the gunwales, %s from amidships.", long(end))
@@ -91,6 +92,49 @@ func crewFaults(d Design) []Fault {
 		}
 	}
 	return faults
+}
+
+// seatFaults names seats that are none, at the control that set them.
+func seatFaults(d Design) []Fault {
+	if d.Posture != SittingOnSeat {
+		return nil
+	}
+	var faults []Fault
+	low := func(key string, height float64) bool {
+		if height >= LeastSeat-over {
+			return false
+		}
+		faults = append(faults, NewFault(key, "A seat this low is none: sit on the bottom, or set a seat of %s or more.", small(LeastSeat)).AtLeast(LeastSeat))
+		return true
+	}
+	all := low("seatHeight", d.SeatHeight)
+	for i, p := range d.Aboard[:max(0, min(MostPaddlers, d.Paddlers))] {
+		if !all || p.SeatHeight != d.SeatHeight {
+			low(paddlerSeat(i), p.SeatHeight)
+		}
+	}
+	return faults
+}
+
+// paddlerSeat is the key of the seat of paddler i from the bow.
+func paddlerSeat(i int) string { return "paddler" + strconv.Itoa(i+1) + "Seat" }
+
+// Seated is d with the usual seat in place of any of no height: a boat kept before
+// seats had a least height opens with one.
+func Seated(d Design) Design {
+	if d.Posture != SittingOnSeat {
+		return d
+	}
+	keys := []string{"seatHeight"}
+	for i := range d.Aboard {
+		keys = append(keys, paddlerSeat(i))
+	}
+	for _, key := range keys {
+		if p, _ := Lookup(key); p.get(&d) == 0 {
+			p.Release(&d)
+		}
+	}
+	return Follow(d)
 }
 
 func endFaults(d Design) []Fault {

@@ -11,6 +11,16 @@ import (
 // from 1 December 2011.
 const AverageMass = 185 * units.Pound
 
+const (
+	// ModelStature is that of the segment model the crew's heights come from, 1.741 m:
+	// de Leva, Journal of Biomechanics 29, 1996, as half an inch tells it.
+	ModelStature = 68.5 * units.Inch
+	// UsualSeat is the height of a seat where sitting on one is chosen, and LeastSeat
+	// the least that is a seat at all. Common practice, no published source.
+	UsualSeat = 9 * units.Inch
+	LeastSeat = 3 * units.Inch
+)
+
 func crewRows() []Param {
 	g := GroupCrew
 	pounds := [2]float64{5 * units.Pound, 1}
@@ -19,8 +29,16 @@ func crewRows() []Param {
 		row(g, "paddlerMass", "Weight of each", "").
 			quantity(units.Mass, AverageMass, 50*units.Pound, 350*units.Pound, pounds, func(d *Design) *float64 { return &d.PaddlerMass }),
 		choices(row(g, "posture", "They are", ""), names(Postures(), Posture.String), func(d *Design) *Posture { return &d.Posture }),
+		row(g, "stature", "Height of a paddler, standing", "").
+			quantity(units.Length, ModelStature, 48*units.Inch, 84*units.Inch, [2]float64{0.5 * units.Inch, 0.01}, func(d *Design) *float64 { return &d.Stature }),
 		row(g, "seatHeight", "Height of the seat over the bottom", "0 for kneeling on the heels.").
-			timber(0, 0, 14, func(d *Design) *float64 { return &d.SeatHeight }),
+			timber(0, 0, 14, func(d *Design) *float64 { return &d.SeatHeight }).
+			follows(func(d Design) float64 {
+				if d.Posture == SittingOnSeat {
+					return UsualSeat
+				}
+				return 0
+			}),
 		row(g, "cargo", "Cargo", "").
 			quantity(units.Mass, 100*units.Pound, 0, 8000*units.Pound, pounds, func(d *Design) *float64 { return &d.Cargo }),
 		row(g, "cargoHeight", "Middle of the cargo over the bottom", "").

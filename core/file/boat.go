@@ -117,7 +117,7 @@ func (j boatJSON) design() (design.Design, error) {
 	for i, s := range j.Sheets {
 		d.OnHand = d.OnHand.Put(i, design.Sheet(s))
 	}
-	return j.keep(d), nil
+	return design.Seated(j.keep(d)), nil
 }
 
 // keep follows what is tied and marks as set what would not come out as written.

@@ -1,0 +1,60 @@
+package core
+
+import (
+	"math"
+
+	"barkwright/core/afloat"
+	"barkwright/core/design"
+	"barkwright/core/hull"
+	"barkwright/core/units"
+)
+
+// GirthSpread and BilgeSpread are what is not known of a finished section amidships, held against drawn midsections of
+// published canoes: the half girth that the ribs take up, one standard deviation of nine
+// boats either way, and the bilge, of thirteen (derived from Adney and Chapelle 1964).
+const (
+	GirthSpread = 0.6 * units.Inch
+	BilgeSpread = 0.06
+)
+
+const (
+	// The boats that the section's spread is worked out for are cut more coarsely than
+	// the boat itself: only the differences between them count.
+	spreadStations, spreadPoints = 15, 10
+)
+
+// steady is how far the stiffness may lie from what the boat as designed has: by the
+// section that the ribs come to rest in and by the height of the crew. The two have
+// nothing to do with one another and are added as such.
+func (a *Afloat) steady(h hull.Hull, crew float64) {
+	a.GMLow, a.GMHigh = a.Floated.GM, a.Floated.GM
+	if a.Floated.Upright.State != afloat.Floats {
+		return
+	}
+	narrower, broader := 0.0, 0.0
+	if plain, ok := a.stiffness(h); ok {
+		if narrow, ok := a.stiffness(hull.New(Spread(h.Design, 1))); ok {
+			narrower = max(0, plain-narrow)
+		}
+		if broad, ok := a.stiffness(hull.New(Spread(h.Design, -1))); ok {
+			broader = max(0, broad-plain)
+		}
+	}
+	posture := crew * afloat.PostureSpread / a.Load.Mass
+	a.GMLow -= math.Hypot(narrower, posture)
+	a.GMHigh += math.Hypot(broader, posture)
+}
+
+// stiffness is the GM of a hull, cut coarsely, under the boat's own load; it reports
+// false where that is more than the hull carries.
+func (a *Afloat) stiffness(h hull.Hull) (float64, bool) {
+	return afloat.NewBody(h.Stations(spreadStations, spreadPoints)).LevelStiffness(a.Load, a.Water)
+}
+
+// Spread is the design whose half girth is less by its spread and whose bilge turns
+// harder, or with way at -1 the other way about.
+func Spread(d design.Design, way float64) design.Design {
+	bilge, _ := design.Lookup("bilge")
+	d.Bilge = max(bilge.Min, min(bilge.Max, d.Bilge+way*BilgeSpread))
+	return design.Follow(d)
+}
