@@ -32,26 +32,33 @@ func MeasuredTable(rows []record.Row, s units.System) Table {
 			{"tolerance", "Tolerance", units.SmallLength}, {"state", "State", units.Count}, {"others", "The others say", units.Length}, {"note", "Note", units.Count}},
 	}
 	for _, r := range rows {
-		cells := []Cell{words(r.Datum.Named(s)), measured(r.Kind, r.Value), words("–"), words("–"), measured(r.Kind, r.Within()), words(r.State.String()), words("–"), words(noteOf(r.Datum))}
+		cells := []Cell{words(r.Datum.Named(s)), measured(r.Kind, r.Value), words("–"), words("–"), measured(r.Kind, r.Within()), words(r.State.String()), words("–"), words(noteOf(r))}
 		if r.State != record.SetAside {
 			cells[2], cells[3] = measured(r.Kind, r.Model), measured(r.Kind, between(r.ValueKind(), r.Value, r.Model, s))
 		}
-		if r.Disagrees {
+		switch {
+		case r.Disagrees:
 			cells[5], cells[6] = words(r.State.String()+", disagrees"), measured(r.Kind, r.Others)
+		case r.Unfollowed:
+			cells[5], cells[6] = words("outside what this shape can follow"), measured(r.Kind, r.Others)
 		}
 		t.Rows = append(t.Rows, Row{Cells: cells})
 	}
 	return t
 }
 
-func noteOf(d record.Datum) string {
+func noteOf(r record.Row) string {
+	kept := "kept as recorded"
+	if !r.Kept() {
+		kept = "to be kept, but is not"
+	}
 	switch {
-	case d.Locked && d.Note != "":
-		return "kept as recorded; " + d.Note
-	case d.Locked:
-		return "kept as recorded"
-	case d.Note != "":
-		return d.Note
+	case r.Locked && r.Note != "":
+		return kept + "; " + r.Note
+	case r.Locked:
+		return kept
+	case r.Note != "":
+		return r.Note
 	}
 	return "–"
 }

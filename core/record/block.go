@@ -50,6 +50,9 @@ type block struct {
 	// fence fills, as lengths over what can be built, what no boat may exceed.
 	fence  func(h hull.Hull, over []float64)
 	fences int
+	// halfGunwale is kept where the overhang is loose, so that the length follows it; 0
+	// where it is not.
+	halfGunwale float64
 }
 
 // A fence is felt as a measurement would be that is good to fenceTolerance, and
@@ -62,6 +65,9 @@ const (
 func (b block) shape(d design.Design, x []float64) hull.Hull {
 	for i, l := range b.loose {
 		*l.at(&d) = x[i]
+	}
+	if b.halfGunwale > 0 {
+		d.Length = 2 * (b.halfGunwale + d.Overhang)
 	}
 	if b.curve {
 		return hull.Profile(d)
@@ -88,7 +94,7 @@ func (b block) solve(d design.Design, skip map[int]bool) (design.Design, float64
 		for i, s := range b.data {
 			out[i] = 0
 			if !skip[i] {
-				out[i] = (along(h, s.Datum, s.x) - s.Value) * s.weight()
+				out[i] = (modelled(h, s) - s.Value) * s.weight()
 			}
 		}
 		rest := out[len(b.data):]
@@ -113,7 +119,21 @@ func (b block) solve(d design.Design, skip map[int]bool) (design.Design, float64
 	for i, l := range b.loose {
 		d = parameter(l.key).Set(d, found[i])
 	}
+	if b.halfGunwale > 0 {
+		d = parameter("length").Set(d, 2*(b.halfGunwale+d.Overhang))
+	}
 	return d, sum
+}
+
+// modelled is what the boat measures for a sample.
+func modelled(h hull.Hull, s sample) float64 {
+	switch s.Kind {
+	case LengthOverall:
+		return h.Design.Length
+	case EndHeight:
+		return h.Design.EndHeight
+	}
+	return along(h, s.Datum, s.x)
 }
 
 // miss is by how much the boat d misses the datum at place i of the block.
@@ -122,5 +142,5 @@ func (b block) miss(d design.Design, i int) float64 {
 	if b.curve {
 		h = hull.Profile(d)
 	}
-	return along(h, b.data[i].Datum, b.data[i].x) - b.data[i].Value
+	return modelled(h, b.data[i]) - b.data[i].Value
 }

@@ -32,6 +32,7 @@ func build(r *reading) *boat {
 			b.settled[l.key] = true
 		}
 	}
+	b.splitBeams()
 	b.readOff()
 	return b
 }
@@ -101,9 +102,8 @@ func (b *boat) stateBeam() {
 	out, _, outside := b.first(BeamOutside)
 	great, _, bulges := b.first(GreatestBeam)
 	switch {
-	case b.settled["beam"] && outside && !b.settled["inwaleThickness"]:
-		b.set("inwaleThickness", (out.Value-b.design.Beam)/2)
 	case b.settled["beam"]:
+		b.splitBeams()
 	case outside:
 		b.set("beam", out.Value-2*b.design.InwaleThickness)
 	case bulges:
@@ -115,6 +115,31 @@ func (b *boat) stateBeam() {
 	if bulges && great.Value > b.design.OutsideBreadth() {
 		b.set("greatestBeam", great.Value)
 	}
+}
+
+// splitBeams gives the inwales what lies between the beams outside and inside them,
+// where no thickness is recorded.
+func (b *boat) splitBeams() {
+	_, _, inside := b.first(BeamInside)
+	_, _, thick := b.first(InwaleThickness)
+	if out, _, outside := b.first(BeamOutside); inside && outside && !thick {
+		b.set("inwaleThickness", (out.Value-b.design.Beam)/2)
+	}
+}
+
+// amidships collects what the record states of a curve amidships, as measurements of
+// the curve there: it is weighed against the others by its own tolerance.
+func (b *boat) amidships(stated map[Kind]Kind, less float64) []sample {
+	var list []sample
+	for i, d := range b.data {
+		if as, ok := stated[d.Kind]; ok && !b.aside[i] {
+			d.Tolerance = d.Within()
+			d.Kind = as
+			d.Value -= less
+			list = append(list, sample{d, 0, i})
+		}
+	}
+	return list
 }
 
 // samples collects the data of some kinds that stand.
@@ -146,9 +171,12 @@ func (b *boat) plan() block {
 	if len(k.data) == 0 {
 		return k
 	}
-	if !b.settled["beam"] {
-		k.loose = append(k.loose, freed("beam", func(d *design.Design) *float64 { return &d.Beam }))
+	if inside := b.amidships(map[Kind]Kind{BeamInside: ClearWidth}, 0); len(inside) > 0 {
+		k.data = append(k.data, inside...)
+	} else {
+		k.data = append(k.data, b.amidships(map[Kind]Kind{BeamOutside: ClearWidth}, 2*b.design.InwaleThickness)...)
 	}
+	k.loose = append(k.loose, freed("beam", func(d *design.Design) *float64 { return &d.Beam }))
 	if offMiddle(k.data) {
 		k.loose = append(k.loose,
 			freed("beamFull", func(d *design.Design) *float64 { return &d.BeamFull }),
@@ -162,16 +190,12 @@ func (b *boat) sheer() block {
 	if len(k.data) == 0 {
 		return k
 	}
-	if !b.settled["depth"] {
-		k.loose = append(k.loose, freed("depth", func(d *design.Design) *float64 { return &d.Depth }))
-	}
+	k.data = append(k.data, b.amidships(map[Kind]Kind{DepthInwale: SheerHeight, DepthRail: RailHeight}, 0)...)
+	k.loose = append(k.loose, freed("depth", func(d *design.Design) *float64 { return &d.Depth }))
 	if !offMiddle(k.data) {
 		return k
 	}
-	end := freed("gunwaleEndHeight", func(d *design.Design) *float64 { return &d.GunwaleEndHeight }).within(b.design.Depth, math.Inf(1))
-	if !b.settled["depth"] {
-		end.lo = parameter("gunwaleEndHeight").Min
-	}
+	end := freed("gunwaleEndHeight", func(d *design.Design) *float64 { return &d.GunwaleEndHeight })
 	headRise := func(d design.Design) float64 { return b.design.EndHeight - d.GunwaleEndHeight }
 	if b.settled["endHeight"] {
 		end = end.within(0, b.design.EndHeight-b.design.CapThickness)
@@ -222,9 +246,16 @@ func (b *boat) ends() block {
 	if len(points) == 0 {
 		return k
 	}
-	if !b.settled["endHeight"] {
+	heights, lengths := b.samples(EndHeight), b.samples(LengthOverall)
+	k.data = append(append(k.data, heights...), lengths...)
+	if len(heights) > 0 || !b.settled["endHeight"] {
 		k.loose = append(k.loose, freed("endHeight", func(d *design.Design) *float64 { return &d.EndHeight }).
 			within(d.GunwaleEndHeight+d.CapThickness, math.Inf(1)))
+	}
+	if len(lengths) > 0 {
+		// A foremost point that lies elsewhere moves the bark's end and not the gunwale's.
+		k.loose = append(k.loose, freed("overhang", func(d *design.Design) *float64 { return &d.Overhang }))
+		k.halfGunwale = d.HalfGunwale()
 	}
 	k.loose = append(k.loose,
 		freed("headSetback", func(d *design.Design) *float64 { return &d.HeadSetback }).within(0, math.Max(0, d.Overhang-units.Inch)),

@@ -131,6 +131,67 @@ func TestLockedIsKept(t *testing.T) {
 	assert.InDelta(t, 0, Fit(rec).Rows[5].Difference, inch/16)
 }
 
+// What is stated amidships is weighed by its tolerance like any other figure there,
+// and kept to the sixteenth where it is locked, as is the other: two weighed means.
+func TestStatedIsWeighed(t *testing.T) {
+	thwart := Datum{Kind: ClearWidth, Value: 33.6 * inch}
+	// 33 good to a quarter and 33.6 to a half: the mean by the squares.
+	mean := (33*16 + 33.6*4) / (16 + 4) * inch
+	assert.InDelta(t, mean, Fit(plain(thwart)).Design.Beam, inch/64)
+	thwart.Locked = true
+	assert.InDelta(t, 33.6*inch, Fit(plain(thwart)).Design.Beam, inch/16)
+	rail := Datum{Kind: SheerHeight, Value: 13 * inch, Locked: true}
+	assert.InDelta(t, 13*inch, Fit(plain(rail)).Design.Depth, inch/16)
+	sixteenth := Datum{Kind: ClearWidth, Value: 33.6 * inch, Tolerance: inch / 16}
+	wide := plain(sixteenth)
+	wide.Data[2].Tolerance = inch
+	assert.InDelta(t, 33.6*inch, Fit(wide).Design.Beam, inch/16)
+
+	end := Datum{Kind: EndHeight, Value: 24 * inch, Tolerance: 2 * inch}
+	d := Fit(plain(end)).Design
+	h := finished(d)
+	var points []Datum
+	for _, at := range []float64{0.3, 0.5, 0.7, 0.9, 1} {
+		p := h.End.At(at)
+		points = append(points, Datum{Kind: EndPoint, At: Place{Distance: p.X}, Value: p.Y + inch/2, Tolerance: inch / 16})
+	}
+	assert.InDelta(t, 24.5*inch, Fit(plain(append(points, end)...)).Design.EndHeight, inch/8, "the points outweigh the head")
+}
+
+// Two locked figures that no boat has together are named, and neither is left out.
+func TestLockedConflictIsNamed(t *testing.T) {
+	rec := plain(Datum{Kind: SheerHeight, Value: 13 * inch, Locked: true})
+	rec.Data[3].Locked = true
+	f := Fit(rec)
+	require.Len(t, f.Conflicts, 2)
+	for i, c := range f.Conflicts {
+		assert.Equal(t, []int{3 + i}, c.Data)
+		assert.Empty(t, c.Aside)
+		assert.Contains(t, c.Message, "is to be kept at "+[]string{`1' 0 1/2"`, `1' 1"`}[i])
+	}
+	rec.Data[3].Locked = false
+	assert.Empty(t, Fit(rec).Conflicts)
+}
+
+// A true end that lifts more steeply than this shape can is no disagreement; a bad
+// figure among good ones on both sides is.
+func TestSteepEndIsNoDisagreement(t *testing.T) {
+	var data []Datum
+	for i := range 11 {
+		x := float64(i+1) * 7 * inch
+		data = append(data, Datum{Kind: SheerHeight, At: Place{Distance: x}, Value: 12.5*inch + 3*inch*math.Pow(x/(87*inch), 3)})
+	}
+	data = append(data, Datum{Kind: SheerHeight, At: Place{From: FromGunwaleEnd}, Value: 20 * inch},
+		Datum{Kind: EndHeight, Value: 26 * inch})
+	f := Fit(plain(data...))
+	for _, r := range f.Rows {
+		assert.False(t, r.Disagrees, "%v", r.Datum.Named(units.Imperial16))
+	}
+	last := f.Rows[len(f.Rows)-2]
+	assert.True(t, last.Unfollowed || last.State == InsideTolerance, "%v", last)
+	t.Log(last.Unfollowed, last.Difference/inch)
+}
+
 // A sheer that rises steeply to a low stem head is eased until it can be built: the
 // faults of hull are the check.
 func TestFitKeepsToWhatCanBeBuilt(t *testing.T) {

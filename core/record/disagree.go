@@ -5,6 +5,7 @@ import (
 	"sort"
 
 	"barkwright/core/design"
+	"barkwright/core/units"
 )
 
 const (
@@ -23,6 +24,9 @@ const (
 type oddOne struct {
 	index  int
 	others float64
+	// last tells that nothing of its curve is measured farther out: the others do not
+	// stand about it, and a true end that lifts more steeply than this shape looks the same.
+	last bool
 }
 
 // disagreeing finds the measurements that the rest do better without, block by
@@ -38,11 +42,26 @@ func (b *boat) disagreeing() []oddOne {
 				break
 			}
 			skip[at] = true
-			list = append(list, oddOne{k.data[at].index, others})
+			list = append(list, oddOne{k.data[at].index, others, k.last(at)})
 		}
 	}
 	return list
 }
+
+// last tells whether nothing is measured farther out than the datum at place i; no
+// point of a profile is the last of it.
+func (b block) last(i int) bool {
+	for _, s := range b.data {
+		if s.x > b.data[i].x+nearby {
+			return false
+		}
+	}
+	return b.data[i].Kind != EndPoint
+}
+
+// nearby is how far apart two stations count as one, a choice of this project: less
+// than a boat's curves change in.
+const nearby = 2 * units.Inch
 
 // oddest finds the measurement that disagrees most with the rest of block i.
 func (k block) oddest(b *boat, i int, skip map[int]bool) (at int, others float64, found bool) {
@@ -51,14 +70,25 @@ func (k block) oddest(b *boat, i int, skip map[int]bool) (at int, others float64
 	if len(misses) == 0 {
 		return 0, 0, false
 	}
+	// An end that this shape cannot follow bends the fit beside it too: it is tried first,
+	// so that no figure there is blamed for it.
+	for i, s := range k.data {
+		if !skip[i] && !s.Locked && k.last(i) {
+			misses = append([]int{i}, misses...)
+		}
+	}
 	least := betterWithout * all
 	for _, try := range misses {
 		skip[try] = true
 		without, sum := k.solve(b.begun[i], skip)
 		delete(skip, try)
 		miss := k.miss(without, try)
-		if sum < least && math.Abs(miss) > farOff*k.data[try].Within() {
-			least, at, others, found = sum, try, k.data[try].Value+miss, true
+		if sum >= least || math.Abs(miss) <= farOff*k.data[try].Within() {
+			continue
+		}
+		least, at, others, found = sum, try, k.data[try].Value+miss, true
+		if k.last(try) {
+			break
 		}
 	}
 	return at, others, found

@@ -6,6 +6,7 @@ import (
 
 	"barkwright/core/design"
 	"barkwright/core/hull"
+	"barkwright/core/units"
 )
 
 // State is how the fitted boat stands to one measurement.
@@ -33,7 +34,10 @@ type Row struct {
 	// Disagrees tells that the other measurements fit together much better without
 	// this one; Others is then what they make of it. It keeps its part in the fit.
 	Disagrees bool
-	Others    float64
+	// Unfollowed tells the same of one with nothing measured farther out: it may be true
+	// of a boat whose end lifts as this shape cannot.
+	Unfollowed bool
+	Others     float64
 	// X is where a placed measurement was taken, metres from amidships.
 	X float64
 }
@@ -51,9 +55,9 @@ type Fitted struct {
 	EndsDiffer []string
 }
 
-// Fit finds the design that rebuilds a recorded boat. What is stated outright,
-// lengths, beam and depth, is taken as it stands; the curves come from bounded
-// least squares with each measurement weighed by its tolerance. The result
+// Fit finds the design that rebuilds a recorded boat, by bounded least squares with
+// each measurement weighed by its tolerance, beam and depth among those of their
+// curves. What nothing else is measured against is taken as it stands. The result
 // follows from the record alone. The design may still ask for what cannot be
 // built: design's faults say so.
 func Fit(rec Record) Fitted {
@@ -64,9 +68,36 @@ func Fit(rec Record) Fitted {
 	f := Fitted{Design: b.design, Conflicts: b.conflicts, Held: held(b.design, b.settled), EndsDiffer: b.endsDiffer()}
 	f.Rows = b.rows()
 	for _, k := range b.disagreeing() {
-		f.Rows[k.index].Disagrees, f.Rows[k.index].Others = true, k.others
+		row := &f.Rows[k.index]
+		row.Disagrees, row.Unfollowed, row.Others = !k.last, k.last, k.others
 	}
+	f.Conflicts = append(f.Conflicts, notKept(f.Rows, rec.System)...)
 	return f
+}
+
+// keptWithin is how nearly a locked measurement is kept: to what a tape shows.
+const keptWithin = units.Inch / 16
+
+// notKept names the locked measurements that no boat drawn here keeps together with
+// the rest. None is set aside.
+func notKept(rows []Row, s units.System) []Conflict {
+	var list []Conflict
+	for i, r := range rows {
+		if r.Locked && r.State != SetAside && !r.Kept() {
+			list = append(list, Conflict{Data: []int{i}, Message: fmt.Sprintf(
+				"%v is to be kept at %s, but the nearest boat that keeps the others has %s: this shape cannot have both. Measure again, or do not keep one of them.",
+				r.Named(s), r.shown(s), r.at(r.Model).shown(s))})
+		}
+	}
+	return list
+}
+
+// Kept tells whether the boat has a locked measurement to the sixteenth.
+func (r Row) Kept() bool { return math.Abs(r.Difference) <= keptWithin }
+
+func (d Datum) at(v float64) Datum {
+	d.Value = v
+	return d
 }
 
 // Over returns a design with what a record can speak to, settled or held by a rule, as

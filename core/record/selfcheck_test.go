@@ -73,7 +73,7 @@ func measured(d design.Design, r *rand.Rand) Record {
 func TestRecordOfAKnownBoatGivesItBack(t *testing.T) {
 	r := rand.New(rand.NewPCG(6, 1))
 	width, sheer, bottom, profile := pooled{}, pooled{}, pooled{}, pooled{}
-	for range 40 {
+	for range 20 {
 		d := drawn(r)
 		f := Fit(measured(d, r))
 		assert.Empty(t, f.Conflicts)

@@ -104,7 +104,7 @@ func (w *Work) Measured() []record.Row {
 	}
 	rows := record.Measure(w.Canoe.Design, w.Record())
 	for i, r := range w.Fitted().Rows {
-		rows[i].Disagrees, rows[i].Others = r.Disagrees, r.Others
+		rows[i].Disagrees, rows[i].Unfollowed, rows[i].Others = r.Disagrees, r.Unfollowed, r.Others
 	}
 	return rows
 }
