@@ -40,7 +40,7 @@ func MeasuredTable(rows []record.Row, s units.System) Table {
 		case r.Disagrees:
 			cells[5], cells[6] = words(r.State.String()+", disagrees"), measured(r.Kind, r.Others)
 		case r.Unfollowed:
-			cells[5], cells[6] = words("outside what this shape can follow"), measured(r.Kind, r.Others)
+			cells[5], cells[6] = words(r.State.String()+", outside what this shape can follow"), measured(r.Kind, r.Others)
 		}
 		t.Rows = append(t.Rows, Row{Cells: cells})
 	}

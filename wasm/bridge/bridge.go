@@ -137,9 +137,12 @@ type page struct {
 	measured           *record.Notebook
 	measuredIn         units.System
 	builtFor           design.Design
-	unfolded           string // the key of the fault whose fold was opened last
-	controls           map[string]*control
-	outputs            map[string]*output
+	// found is what was said of the boat found last, and foundFor that boat.
+	found    string
+	foundFor design.Design
+	unfolded string // the key of the fault whose fold was opened last
+	controls map[string]*control
+	outputs  map[string]*output
 	// unfoldedWorkings are the keys of the numbers whose workings show, checksAt the
 	// places of the checks.
 	unfoldedWorkings map[string]bool

@@ -135,7 +135,8 @@ func (p *page) findBoat() {
 		setText(p.id("record-said"), "There is no measurement to go by: add one.")
 		return
 	}
-	p.shelf.FindBoat()
+	said := p.shelf.FindBoat()
+	p.found, p.foundFor = said, p.shelf.InHand().Entered
 	p.tookUp()
 }
 
@@ -182,21 +183,30 @@ func (p *page) showSaid() {
 	var notes []string
 	text := ""
 	if n := len(p.work.Measurements(work.Recorded)); n > 0 {
+		aside := 0
 		f := p.work.Fitted()
 		for _, c := range f.Conflicts {
-			for _, i := range c.Aside {
+			at := c.Aside
+			if len(at) == 0 {
+				at = c.Data
+			}
+			for _, i := range at {
 				more[i] = c.Message
 			}
+			aside += len(c.Aside)
 		}
 		notes = f.EndsDiffer
 		text = strconv.Itoa(n) + " measurements"
 		if n == 1 {
 			text = "1 measurement"
 		}
-		if len(more) > 0 {
-			text += ", " + strconv.Itoa(len(more)) + " left out for the reason at its row"
+		if aside > 0 {
+			text += ", " + strconv.Itoa(aside) + " left out for the reason at its row"
 		}
 		text += "."
+		if p.found != "" && p.foundFor == p.work.Entered {
+			text = "Found: " + p.found
+		}
 		if w := p.work; len(w.Faults) > 0 && !w.OnlyTexts() {
 			text += " Nothing is compared with them: the boat cannot be built as it stands. " + labelOf(w.Faults[0].Key) + ": " + w.Faults[0].Message(w.System)
 		}

@@ -1,6 +1,7 @@
 package work
 
 import (
+	"fmt"
 	"slices"
 
 	"barkwright/core"
@@ -109,19 +110,20 @@ func (w *Work) Measured() []record.Row {
 	return rows
 }
 
-// FindBoat finds the boat that the record in hand rebuilds. The first time it is
+// FindBoat finds the boat that the record in hand rebuilds and says how it stands to
+// the record and where it is kept; "" where there is no record. The first time it is
 // put beside the one in hand, which gives its record over to it; undone there, the
 // record is back, and both have it. One that was found before is changed in its
 // place in one step of undo, and keeps what no record speaks to.
-func (s *Shelf) FindBoat() {
+func (s *Shelf) FindBoat() string {
 	w := s.InHand()
 	if len(w.Notebook.Record.Data) == 0 {
-		return
+		return ""
 	}
 	f := w.Fitted()
 	if w.Notebook.Found {
 		w.Replace(f.Over(w.Entered))
-		return
+		return found(f) + "; this design was brought to it: undo takes that back."
 	}
 	d := f.Design
 	if w.Notebook.Record.Name == "" {
@@ -134,6 +136,25 @@ func (s *Shelf) FindBoat() {
 	w.Typed = nil
 	s.add(Open(file.Boat{Design: d, Notebook: n}, w.System))
 	s.InHand().Typed = typed
+	return found(f) + "; kept as a new design, with the one before it among the designs."
+}
+
+// found says how many measurements of the record the boat found keeps to.
+func found(f record.Fitted) string {
+	inside, aside := 0, 0
+	for _, r := range f.Rows {
+		switch r.State {
+		case record.InsideTolerance:
+			inside++
+		case record.SetAside:
+			aside++
+		}
+	}
+	said := fmt.Sprintf("%d of %d inside tolerance", inside, len(f.Rows))
+	if aside > 0 {
+		said += fmt.Sprintf(", %d left out for the reason at its row", aside)
+	}
+	return said
 }
 
 // Rebuilt is a boat brought to what a tape reads of it.

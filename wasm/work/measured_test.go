@@ -58,7 +58,7 @@ func TestFindBoat(t *testing.T) {
 	require.Len(t, s.Names(), 1, "nothing is recorded")
 	s.InHand().SetRecord("theirs", small)
 	first := s.InHand()
-	s.FindBoat()
+	assert.Equal(t, "4 of 4 inside tolerance; kept as a new design, with the one before it among the designs.", s.FindBoat())
 	require.Equal(t, []string{"mine", "theirs"}, s.Names())
 	assert.Empty(t, first.Measurements(work.Recorded))
 	found := s.InHand()

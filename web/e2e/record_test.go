@@ -44,6 +44,7 @@ func TestRecordFindsTheBoat(t *testing.T) {
 	p.wait(`document.querySelectorAll('#record-rows [data-table="measured"] tbody tr').length === 12`)
 	assert.Equal(t, 2, eval[int](p, `document.getElementById('shelf').options.length`))
 	assert.Equal(t, "M1", eval[string](p, `document.getElementById('name').value`))
+	assert.Regexp(t, `^Found: 1[0-2] of 12 inside tolerance; kept as a new design`, eval[string](p, `document.getElementById('record-said').textContent`))
 	assert.InDelta(t, 10.625*units.Inch, p.shown("sheer.amidships"), units.Inch/16)
 	for _, what := range []string{"length overall", "length over the gunwales", "beam inside", "depth to the gunwale"} {
 		assert.InDelta(t, 0, eval[float64](p, differs, what), units.Inch/16, what)
