@@ -3,8 +3,6 @@
 package core
 
 import (
-	"math"
-
 	"barkwright/core/afloat"
 	"barkwright/core/bark"
 	"barkwright/core/design"
@@ -16,8 +14,6 @@ import (
 // Canoe is a design worked out. It does not change once made.
 type Canoe struct {
 	Design design.Design
-	// Hull has, in its own copy of the design, the sheet's width that the bark is laid
-	// out for: with sheets on hand it is not the one set.
 	Hull   hull.Hull
 	Frame  frame.Frame
 	Bark   bark.Layout
@@ -58,28 +54,10 @@ func Try(d design.Design) (Canoe, []design.Fault) {
 func Evaluate(d design.Design) Canoe { return evaluate(hull.New(d)) }
 
 func evaluate(h hull.Hull) Canoe {
-	c := Canoe{Design: h.Design, Hull: laidOut(h)}
-	c.Frame = frame.Build(c.Hull)
-	c.Bark = bark.Plan(c.Hull)
-	if sheets := onHand(c.Design); len(sheets) > 0 {
-		c.Bark = c.Bark.OnSheets(c.Hull, bark.Cover(c.Hull, c.Bark, sheets))
-	}
-	c.Gather = gather.Gather(c.Hull, c.Frame, c.Bark)
+	c := Canoe{Design: h.Design, Hull: h, Frame: frame.Build(h), Bark: bark.Plan(h)}
+	c.Gather = gather.Gather(h, c.Frame, c.Bark)
 	c.Afloat = newAfloat(c)
 	return c
-}
-
-// laidOut is the hull with the width of sheet that its bark is laid out for: with
-// sheets on hand that of the narrowest on the bed, so that the bark laid flat, its
-// gores and its panels are those of bark that there is.
-func laidOut(h hull.Hull) hull.Hull {
-	sheets := onHand(h.Design)
-	if len(sheets) == 0 {
-		return h
-	}
-	width, _ := design.Lookup("sheetWidth")
-	h.Design.SheetWidth = math.Max(width.Min, math.Min(width.Max, bark.Narrowest(h, sheets)))
-	return h
 }
 
 // Afloat is how the boat lies with her crew and cargo as placed.

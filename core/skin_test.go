@@ -26,7 +26,7 @@ func skinned(d design.Design) core.Canoe {
 // What the crew and the root change leaves the bark as it lies.
 func TestWhatLeavesTheSkinAlone(t *testing.T) {
 	d := design.Default()
-	alone := map[string]bool{"stretchLimit": true}
+	alone := map[string]bool{"stretchLimit": true, "panels": true, "panelLap": true, "treeAllowance": true, "treeRule": true}
 	for _, p := range design.Params() {
 		if p.Group == design.GroupCrew || p.Group == design.GroupRoot {
 			alone[p.Key] = true
@@ -66,7 +66,8 @@ func TestSkinIsOfTheSheetsOnHand(t *testing.T) {
 	wide := listed(60, 62)
 	assert.Empty(t, wide.Bark.Panels)
 	assert.Empty(t, wide.Skin.Flat.Panels)
-	assert.Equal(t, d.SheetWidth, wide.Design.SheetWidth, "what is set stays")
+	assert.Equal(t, d.SheetWidth, wide.Hull.Design.SheetWidth, "what is set stays")
+	assert.InDelta(t, 60, wide.Bark.SheetWidth/units.Inch, 1e-9, "what is laid has its own")
 
 	narrow := listed(44, 32)
 	assert.NotEmpty(t, narrow.Skin.Flat.Panels)
@@ -89,7 +90,8 @@ func TestSeamsFollowTheFlatSheet(t *testing.T) {
 	set := set(t, set(t, d, "turnWidth", 38*units.Inch), "frameWidth", 20*units.Inch)
 	wide := skinned(set)
 	assert.InDelta(t, wide.Skin.Flat.Breadth+2*d.GunwaleTurn, wide.Bark.Needs.Width, 1e-12, "finished it takes more")
-	assert.NotEqual(t, plain.Bark.Joints[0].Along, c.Bark.Joints[0].Along)
+	assert.NotEqual(t, plain.Bark.Bed[0].Bow, c.Bark.Bed[0].Bow)
+	assert.InDelta(t, c.Skin.Flat.Length/2, c.Bark.Bed[0].Bow, 1e-12)
 	assert.Equal(t, plain.Gather.Weight, c.Gather.Weight)
 	assert.InDelta(t, c.Gather.Weight.Typical, gather.Gather(c.Hull, c.Frame, c.Bark).Weight.Typical, units.Pound/16)
 }
@@ -99,7 +101,7 @@ func TestSeamsFollowTheFlatSheet(t *testing.T) {
 func TestSheetsOnHand(t *testing.T) {
 	d := design.Default()
 	c := skinned(d)
-	assert.True(t, c.Skin.Coverage.Covers())
+	assert.Zero(t, c.Bark.Short)
 	assert.Nil(t, c.WithMakes().Skin.Makes, "no list")
 	last := 0.0
 	for i := range 5 {
@@ -109,11 +111,12 @@ func TestSheetsOnHand(t *testing.T) {
 		assert.GreaterOrEqual(t, c.Skin.Makes.Length, last)
 		assert.LessOrEqual(t, c.Skin.Narrower.Length, c.Skin.Makes.Length)
 		if i == 0 {
-			assert.NotEmpty(t, c.Skin.Coverage.Short)
+			assert.Positive(t, c.Bark.Short)
+			assert.NotEmpty(t, c.Bark.Wanting())
 		}
 		last = c.Skin.Makes.Length
 	}
-	assert.True(t, c.Skin.Coverage.Covers())
+	assert.Zero(t, c.Bark.Short)
 	assert.Greater(t, last, d.Length)
 }
 
@@ -135,10 +138,6 @@ func TestJointsFollowTheListedSheets(t *testing.T) {
 	plain, flat = count()
 	assert.Equal(t, 2, plain)
 	assert.Equal(t, 2, flat)
-	c := skinned(d)
-	for i, j := range c.Bark.Joints {
-		assert.Equal(t, c.Skin.Coverage.Joints[i], j.Along)
-	}
 }
 
 // Whatever boat is drawn, the skin is laid flat or in a named state and every

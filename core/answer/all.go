@@ -27,12 +27,12 @@ var tables = []struct {
 	key  string
 	make func(core.Canoe) Table
 }{
-	{"frame", frameTable}, {"gores", goresTable}, {"stretch", stretchTable}, {"panels", panelsTable}, {"onhand", onHandTable},
+	{"frame", frameTable}, {"gores", goresTable}, {"stretch", stretchTable}, {"panels", panelsTable}, {"cutting", cuttingTable}, {"onhand", onHandTable}, {"trees", treesTable},
 	{"posts", postsTable}, {"stationposts", stationPosts}, {"stakes", stakesTable}, {"offsets", offsetsTable},
 	{"marks", marksTable}, {"holes", holesTable}, {"thwarts", thwartsTable}, {"bends", bendsTable},
 	{"laminations", laminationsTable}, {"headboard", headboardTable},
 	{"ribs", ribsTable}, {"sheathing", sheathingTable},
-	{"seams", seamsTable},
+	{"seams", seamsTable}, {"strands", strandsTable}, {"lacingchoices", rootChoicesTable},
 	{"logs", logsTable}, {"riving", rivingTable}, {"pieces", piecesTable}, {"gear", gearTable},
 	{"figures", figuresTable},
 }

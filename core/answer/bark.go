@@ -10,17 +10,17 @@ func barkNumbers(c core.Canoe) []Number {
 	d, n := c.Design, c.Bark.Needs
 	sheets := working("about # of bark on the bed from sheets of #, lapped #", length(n.Length), length(d.SheetLength), small(d.SeamLap))
 	if d.OnHand.Count > 0 {
-		sheets = working("of the # on hand, as few of the widest as reach along # of bark on the bed, lapped #", count(d.OnHand.Count), length(n.Length), small(d.SeamLap))
+		sheets = working("of the # on hand, those that reach along # of bark on the bed, lapped #, and leave least to sew", count(d.OnHand.Count), length(n.Length), small(d.SeamLap))
 	}
-	return []Number{
+	return append([]Number{
 		number(BarkAndFrame, "bark.width", "Width of bark for one sheet with no side panels", units.Length, n.Width, fromShape,
 			working("twice the greatest half girth # and # to trim at the gunwale", length(n.Width/2-d.GunwaleTurn), small(d.GunwaleTurn))),
-		number(BarkAndFrame, "bark.treeDiameter", "Tree for a sheet that wide, diameter", units.SmallLength, n.TreeWidth.Diameter, fromGeometry+"; the grain runs round the tree (AC, p. 15)",
-			working("width # over 3.1416", length(n.Width))),
-		number(BarkAndFrame, "bark.treeGirth", "That tree, by a tape round it", units.Length, n.TreeWidth.Girth, fromGeometry,
+		number(BarkAndFrame, "bark.treeDiameter", "Tree for a sheet that wide, diameter where it is taken", units.SmallLength, n.TreeWidth.Diameter, fromGeometry+"; the grain runs round the tree (AC, p. 15)",
+			working("width # over 3.1416, with nothing allowed for torn edges or the trunk's taper", length(n.Width))),
+		number(BarkAndFrame, "bark.treeGirth", "That tree, by a tape round it there", units.Length, n.TreeWidth.Girth, fromGeometry,
 			working("the sheet's width goes round the tree: #", length(n.Width))),
-		number(BarkAndFrame, "bark.sheetTree", "Tree for the sheet laid out, diameter", units.SmallLength, n.TreeSheet.Diameter, fromGeometry,
-			working("width # over 3.1416, with # of clear trunk", length(c.Hull.Design.SheetWidth), length(n.TreeSheet.Clear))),
+		number(BarkAndFrame, "bark.sheetTree", "Tree for the narrowest sheet laid out, diameter where it is taken", units.SmallLength, n.TreeSheet.Diameter, fromGeometry,
+			working("width # over 3.1416, with # of clear trunk", length(c.Bark.SheetWidth), length(n.TreeSheet.Clear))),
 		number(BarkAndFrame, "bark.sheets", "Sheets end to end", units.Count, float64(n.Sheets), fromShape,
 			sheets).by(Estimate),
 		number(BarkAndFrame, "bark.area", "Bark, laps and trim included", units.Area, n.Area, fromShape,
@@ -29,7 +29,7 @@ func barkNumbers(c core.Canoe) []Number {
 			working("# as set", length(d.FrameWidth))),
 		number(BarkAndFrame, "frame.turnWidth", "Breadth of the turn line amidships", units.Length, c.Hull.TurnWidth(), fromShape,
 			turnWorking(c)),
-	}
+	}, layoutNumbers(c)...)
 }
 
 func turnWorking(c core.Canoe) func(units.System) string {
@@ -56,7 +56,7 @@ func seamNumbers(c core.Canoe) []Number {
 	out = append([]Number{number(SeamsAndRoot, "seams.total", "All seams in the bark", units.Run, total, fromShape,
 		working("gores #, side panels #, joints #, ends #", run(b.Seams[0].Length), run(b.Seams[1].Length), run(b.Seams[2].Length), run(b.Seams[3].Length)))}, out...)
 	r := c.Gather.Root
-	return append(out,
+	out = append(out,
 		number(SeamsAndRoot, "root.seams", "Split root for the seams, before waste", units.Run, b.Root.Split, fromAdney+", pp. 43-48",
 			working("#: over and over takes the bite, the slant and two thicknesses; two strands take twice the pitch and the thickness", many(stitches(b), "stitch", "stitches"))).by(CommonPractice),
 		number(SeamsAndRoot, "root.seamsWaste", "Split root for the seams, with waste", units.Run, b.Root.WithWaste, fromBuilders,
@@ -65,9 +65,10 @@ func seamNumbers(c core.Canoe) []Number {
 			working("lacing # and seams #, each with its waste", run(c.Frame.Lacing.WithWaste), run(b.Root.WithWaste))).by(CommonPractice),
 		number(SeamsAndRoot, "root.dug", "Root to dig", units.Run, r.Dug, fromAdney+", pp. 42-43",
 			working("half of #: each root is split in two", run(r.WithWaste))).by(CommonPractice),
-		number(SeamsAndRoot, "root.lengths", "Roots of full length", units.Count, float64(r.Whole), fromAdney+", p. 16",
-			working("# to dig, from roots up to # long", run(r.Dug), run(bark.RootGrows))).by(CommonPractice),
+		number(SeamsAndRoot, "root.lengths", "The same if every root were of full length", units.Count, float64(r.Whole), fromAdney+", p. 16",
+			working("# to dig, from roots up to # long; nothing is lost to odd lengths", run(r.Dug), run(bark.RootGrows))).by(CommonPractice),
 	)
+	return append(out, rootNumbers(c)...)
 }
 
 func stitches(b bark.Layout) int {

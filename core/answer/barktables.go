@@ -1,6 +1,8 @@
 package answer
 
 import (
+	"math"
+
 	"barkwright/core"
 	"barkwright/core/bark"
 	"barkwright/core/geom"
@@ -10,9 +12,9 @@ import (
 func goresTable(c core.Canoe) Table {
 	t := Table{
 		Key: "gores", Title: "Gores", Group: BarkAndFrame,
-		Note: "Each side, from the middle forward; the same aft. Depth is along the finished hull from the foot to the edge. Width at the edge, angle and the lengths of the two edges are on the bark laid flat, where you cut.",
+		Note: "Each side, from the middle forward; the same aft. Slash first, straight from the edge in to the foot, and turn the sides up; then about so much rides over at the edge. Trim it after turning up and fairing, edge to edge or to a lap (AC, pp. 41, 46). Where under 1/8 in (3 mm) rides over it stays a slit. Where a sheet joint stands, the joint takes the gore's place. Depth is along the finished hull; what rides over, its angle and the two edges are on the bark laid flat.",
 		Columns: []Column{{"gore", "Gore", units.Count}, {"run", "Along the gunwale", units.Length}, {"station", "From amidships", units.Length}, {"foot", "Foot from the centre line", units.Length},
-			{"depth", "Depth", units.Length}, {"width", "Width at the edge", units.SmallLength}, {"angle", "Angle", units.Angle},
+			{"depth", "Slash, how far in", units.Length}, {"width", "Expect to ride over", units.SmallLength}, {"angle", "Angle", units.Angle},
 			{"after", "After edge", units.Length}, {"fore", "Fore edge", units.Length}, {"edges", "Edges", units.Count}, {"state", "State", units.Count}},
 	}
 	i := 0
@@ -22,10 +24,33 @@ func goresTable(c core.Canoe) Table {
 		}
 		r := Row{Part: GorePart(i), Cells: []Cell{whole(i), num(g.Run), num(g.X), num(g.FootGirth), num(g.Depth)}}
 		r.Cells = append(r.Cells, flatGore(c.Skin, n, g.State)...)
+		if ends := jointsOn(c.Bark, g); ends != "" {
+			r.Cells[len(r.Cells)-1] = words(r.Cells[len(r.Cells)-1].Text + "; " + ends)
+		}
 		t.Rows = append(t.Rows, r)
 		i++
 	}
 	return t.orNone("none")
+}
+
+// jointsOn says where a joint of the bed takes the place of a gore or of its mate aft.
+func jointsOn(l bark.Layout, g bark.Gore) string {
+	fore, aft := false, false
+	for _, j := range l.Joints {
+		if j.OnGore {
+			fore = fore || math.Abs(j.Along-g.Along) < 1e-6
+			aft = aft || math.Abs(j.Along+g.Along) < 1e-6
+		}
+	}
+	switch {
+	case fore && aft:
+		return "a joint takes its place"
+	case fore:
+		return "a joint takes its place forward"
+	case aft:
+		return "a joint takes its place aft"
+	}
+	return ""
 }
 
 // flatGore is what the sheet laid flat tells of gore n.
@@ -49,64 +74,10 @@ func dashes(first string, n int) []Cell {
 	return out
 }
 
-func panelsTable(c core.Canoe) Table {
-	d := c.Design
-	t := Table{
-		Key: "panels", Title: "Side panels", Group: BarkAndFrame,
-		Note:    "Where half a sheet falls short of the edge. The strip is what a panel is cut from, with the lap at its seam and the bark to trim; its length is laid flat, with a lap at each end. Two alike, one each side, or four.",
-		Columns: []Column{{"panel", "Panel", units.Count}, {"count", "How many", units.Count}, {"from", "From", units.Offset}, {"to", "To", units.Offset}, {"seam", "Seam", units.Length}, {"length", "Strip, length", units.Length}, {"width", "Strip, width", units.Length}},
-	}
-	if c.Bark.Listed {
-		t.Note = "Where half of the sheet that lies there falls short of the edge. The strip is what a panel is cut from, with the lap at its seam and the bark to trim; its length is along the bed. What each is cut from stands with the sheets on hand. The picture, the outline and the ends of the gores are for the narrowest sheet on the bed."
-		for i, b := range c.Bark.Beside {
-			t.Rows = append(t.Rows, Row{Cells: []Cell{whole(i + 1), whole(2), num(b.From), num(b.To), num(b.Seam), num(b.Bow - b.Aft), num(b.Width)}})
-		}
-		return t.orNone("none: the sheets are wide enough")
-	}
-	for i, p := range c.Bark.Panels {
-		if len(p.Seam) == 0 {
-			continue
-		}
-		from, to, n, seam := p.Seam[0].X, p.Seam[len(p.Seam)-1].X, 4, p.Length
-		if p.Amidships() {
-			from, n, seam = -to, 2, 2*p.Length
-		}
-		// Where a panel is only bark to trim it has no shape laid flat, and is as
-		// long as its seam.
-		strip := max(seam, stripLength(c, i)) + 2*d.SeamLap
-		t.Rows = append(t.Rows, Row{Part: PanelPart(i), Cells: []Cell{whole(i + 1), whole(n), num(from), num(to), num(seam), num(strip), num(p.Width)}})
-	}
-	return t.orNone("none: the sheet is wide enough")
-}
-
 // orNone is the table, or one row that says so where it has none.
 func (t Table) orNone(text string) Table {
 	if len(t.Rows) == 0 {
 		t.Rows = []Row{{Cells: dashes(text, len(t.Columns))}}
 	}
 	return t
-}
-
-// stripLength is how far a panel laid flat reaches along the boat, 0 until that is
-// known.
-func stripLength(c core.Canoe, panel int) float64 {
-	if c.Skin == nil {
-		return 0
-	}
-	low, high := 0.0, 0.0
-	for _, p := range c.Skin.Flat.Panels {
-		if p.Panel != panel {
-			continue
-		}
-		for _, q := range p.Points {
-			if high == 0 {
-				low, high = q.X, q.X
-			}
-			low, high = min(low, q.X), max(high, q.X)
-		}
-	}
-	if c.Bark.Panels[panel].Amidships() {
-		return 2 * high
-	}
-	return high - low
 }

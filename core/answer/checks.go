@@ -18,7 +18,8 @@ func Checks(c core.Canoe) []Warning {
 		gunwaleCheck(c),
 		{Key: "caps.verdict", Label: "Caps", Group: Gunwales, State: NotChecked, Word: NotChecked.String(),
 			Text: working("the caps are bent along with the gunwales and up at the ends: split their ends as you do the outwales'")},
-		sheetCheck(c),
+		barkCheck(c),
+		joinCheck(c),
 		floatCheck(c),
 		steadyCheck(c),
 	}
@@ -88,26 +89,4 @@ func bendsTable(c core.Canoe) Table {
 		t.Rows = append(t.Rows, Row{Cells: []Cell{words(b.name), num(b.bend.X), radius, whole(b.bend.Layers), ratio, words(verdictWord(b.bend.Bend)), mend}})
 	}
 	return t
-}
-
-func sheetCheck(c core.Canoe) Warning {
-	n, d := c.Bark.Needs, c.Design
-	w := Warning{Key: "bark.width", Label: "Bark", Group: BarkAndFrame, State: Near, Word: "side panels needed"}
-	widest := 0.0
-	for _, b := range c.Bark.Beside {
-		widest = max(widest, b.Width)
-	}
-	switch {
-	case c.Bark.Listed && widest == 0:
-		w.State, w.Word = Within, "the sheets are wide enough"
-		w.Text = working("the sheets on hand that lie on the bed cover the girth with # to trim", small(d.GunwaleTurn))
-	case c.Bark.Listed:
-		w.Text = working("the sheets on hand are too narrow at # places: sew on side panels, the widest #, or find a tree # through", count(len(c.Bark.Beside)), length(widest), small(n.TreeWidth.Diameter))
-	case d.SheetWidth >= n.Width:
-		w.State, w.Word = Within, "one sheet is wide enough"
-		w.Text = working("a sheet # wide covers the girth with # to trim", length(d.SheetWidth), small(d.GunwaleTurn))
-	default:
-		w.Text = working("the sheet is # narrower than the boat: sew on side panels, or find a tree # through", length(n.Width-d.SheetWidth), small(n.TreeWidth.Diameter))
-	}
-	return w
 }

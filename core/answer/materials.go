@@ -74,9 +74,10 @@ func logsTable(c core.Canoe) Table {
 		t.Rows = append(t.Rows, Row{Cells: []Cell{words("a bolt each: " + n.Log.String()), words(n.Wood), how, atLeast(n.Length), atLeast(math.Pi * d.CedarDiameter), atLeast(d.CedarDiameter), left}})
 	}
 	b := c.Gather.Bark
+	tree := bark.NewStanding(sheetWanted(c), c.Design)
 	t.Rows = append(t.Rows,
-		Row{Cells: []Cell{words("a sheet of bark each"), words("paper birch"), whole(sheetsToBring(c)), atLeast(b.Tree.Clear), atLeast(b.Tree.Girth), atLeast(b.Tree.Diameter), words("–")}},
-		Row{Cells: []Cell{words("root, as it grows"), words("black spruce"), whole(c.Gather.Root.Whole), num(bark.RootGrows), words("–"), words("a pencil"), words("–")}})
+		Row{Cells: []Cell{words("a sheet of bark each"), words("paper birch"), whole(c.Gather.Bark.Sheets), atLeast(b.Tree.Clear), atLeast(tree.Girth), atLeast(tree.Diameter), words("–")}},
+		Row{Cells: []Cell{words("root, as it grows"), words("black spruce"), rootsCell(c), num(d.RootLength), words("–"), words("a pencil"), words("–")}})
 	return t
 }
 
@@ -183,13 +184,4 @@ func seamLength(c core.Canoe) float64 {
 		sum += seam.Length
 	}
 	return sum
-}
-
-// sheetsToBring counts the sheets of the size set that the bark on the bed and its
-// side panels are cut from; until the bark is laid flat, those on the bed alone.
-func sheetsToBring(c core.Canoe) int {
-	if c.Skin == nil || c.Design.OnHand.Count > 0 {
-		return c.Gather.Bark.Sheets
-	}
-	return max(c.Gather.Bark.Sheets, len(c.Skin.Sheets))
 }

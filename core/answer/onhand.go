@@ -2,14 +2,11 @@ package answer
 
 import (
 	"slices"
-	"strconv"
 
 	"barkwright/core"
 	"barkwright/core/bark"
 	"barkwright/core/units"
 )
-
-const fromCovering = "the bark laid flat, covered from the bow aft by as few of the widest sheets as reach, each lapped toward the stern (" + fromAdney + ", p. 147); panels from what is left. A plain rule of this calculator: a good eye may find a better cut"
 
 // noList stands where no sheet on hand is listed.
 const noList = "no sheets listed"
@@ -22,7 +19,7 @@ func onHandNumbers(c core.Canoe) []Number {
 	}
 	laid := func(n Number, ready bool) Number {
 		switch {
-		case c.Design.OnHand.Count == 0:
+		case !c.Bark.Listed:
 			n.Working = working("list your sheets under Bark on hand and this is worked out")
 			return n.absent(noList)
 		case !ready:
@@ -30,16 +27,11 @@ func onHandNumbers(c core.Canoe) []Number {
 		}
 		return n
 	}
-	short, longest, widest := 0.0, 0.0, 0.0
-	for _, w := range s.Coverage.Short {
-		short += w.Length() * w.Width
-		longest, widest = max(longest, w.Length()), max(widest, w.Width)
-	}
-	lack := laid(number(BarkAndFrame, "bark.short", "Bark wanting to the sheets on hand", units.Area, short, fromCovering,
-		working("in # pieces, the longest # and the widest #: see the table of sheets", count(len(s.Coverage.Short)), length(longest), length(widest))).by(Estimate), c.Skin != nil)
-	if !lack.Absent && s.Coverage.Covers() {
+	lack := laid(number(BarkAndFrame, "bark.short", "Bark wanting to the sheets on hand", units.Area, c.Bark.Short, fromLaying,
+		working("in # pieces: see the cutting list", count(len(c.Bark.Wanting())))).by(Estimate), true)
+	if !lack.Absent && c.Bark.Short == 0 {
 		lack = lack.in("none: they cover this boat")
-		lack.Working = working("# sheets on the bed and # strips for the sides", count(len(s.Coverage.Bed)), count(len(s.Coverage.Port)+len(s.Coverage.Star)))
+		lack.Working = working("# sheets on the bed and # strips for the sides", count(len(c.Bark.Bed)), count(len(c.Bark.Port)+len(c.Bark.Star)))
 	}
 	return []Number{
 		lack,
@@ -54,7 +46,7 @@ func makesNumber(key, label string, made *bark.Outcome, how string, laid func(Nu
 	if made != nil {
 		at = *made
 	}
-	n := laid(number(BarkAndFrame, key, label, units.Length, at.Length, fromCovering,
+	n := laid(number(BarkAndFrame, key, label, units.Length, at.Length, fromLaying,
 		working(how+": # times this size", append(slices.Clone(by), ratio(at.Largest))...)).naming(by...).by(Estimate), made != nil)
 	if !n.Absent && at.Length == 0 {
 		return n.absent("none: too little for any")
@@ -62,48 +54,32 @@ func makesNumber(key, label string, made *bark.Outcome, how string, laid func(Nu
 	return n
 }
 
-// onHandTable says which sheet lies where, what is cut from it and what is wanting.
+// onHandTable says what is cut from each sheet.
 func onHandTable(c core.Canoe) Table {
 	t := Table{
-		Key: "onhand", Title: "Sheets laid over the boat", Group: BarkAndFrame,
-		Note:    "From the bow aft; places are along the bed, forward of amidships. Each sheet on the bed laps outside the one aft of it, so that joints face the stern. The tree is the least that gives a sheet as wide. Joints are sewn where these sheets meet, and side panels where they are too narrow.",
-		Columns: []Column{{"sheet", "Sheet", units.Count}, {"use", "Lies", units.Count}, {"from", "From", units.Offset}, {"to", "To", units.Offset}, {"width", "Width taken", units.Length}, {"tree", "Tree, diameter", units.SmallLength}},
+		Key: "onhand", Title: "Sheets and what is cut from them", Group: BarkAndFrame,
+		Note:    "Pieces by their names in the cutting list: B on the bed, P port, S starboard, from the bow aft. Length is up the tree and along the boat, width round the tree.",
+		Columns: []Column{{"sheet", "Sheet", units.Count}, {"width", "Width", units.Length}, {"length", "Length", units.Length}, {"pieces", "Cut from it", units.Count}},
 	}
-	if c.Skin == nil {
-		t.Rows = []Row{{Cells: dashes(notYet, len(t.Columns))}}
-		return t
-	}
-	s := c.Skin
-	used := map[int]bool{}
-	lay := func(use string, all []bark.Laid) {
-		for _, l := range all {
-			used[l.Sheet] = true
-			tree := bark.NewTree(s.Sheets[l.Sheet].Width, s.Sheets[l.Sheet].Length)
-			t.Rows = append(t.Rows, Row{Cells: []Cell{words(sheetName(c, l.Sheet)), words(use), num(l.Bow), num(l.Aft), num(l.Width), num(tree.Diameter)}})
+	from := map[int]string{}
+	for _, p := range c.Bark.Pieces() {
+		if from[p.Sheet] != "" {
+			from[p.Sheet] += ", "
+		}
+		from[p.Sheet] += p.Name
+		if p.Name[0] == 'B' {
+			from[p.Sheet] += " on the bed"
 		}
 	}
-	lay("on the bed", s.Coverage.Bed)
-	lay("side panel, port", s.Coverage.Port)
-	lay("side panel, starboard", s.Coverage.Star)
-	for _, w := range s.Coverage.Short {
-		what, tree := "wanting on the bed", num(bark.NewTree(w.Width, w.Length()).Diameter)
-		if w.Panel {
-			what, tree = "wanting at a side", words("–")
+	for i, s := range c.Bark.Sheets {
+		cut := from[i]
+		if cut == "" {
+			cut = "not needed"
 		}
-		t.Rows = append(t.Rows, Row{Cells: []Cell{words("–"), words(what), num(w.Bow), num(w.Aft), num(w.Width), tree}})
+		t.Rows = append(t.Rows, Row{Cells: []Cell{words(sheetName(c, i)), num(s.Width), num(s.Length), words(cut)}})
 	}
-	for i, sheet := range s.Sheets {
-		if !used[i] {
-			t.Rows = append(t.Rows, Row{Cells: []Cell{words(sheetName(c, i)), words("not needed"), words("–"), words("–"), num(sheet.Width), num(bark.NewTree(sheet.Width, sheet.Length).Diameter)}})
-		}
+	if cut := from[bark.Wanting]; cut != "" {
+		t.Rows = append(t.Rows, Row{Cells: []Cell{words("wanting"), words("–"), words("–"), words(cut)}})
 	}
 	return t
-}
-
-// sheetName is a sheet's number in the list, or says that it is one of the design's.
-func sheetName(c core.Canoe, i int) string {
-	if c.Design.OnHand.Count == 0 {
-		return "as set, " + strconv.Itoa(i+1)
-	}
-	return strconv.Itoa(i + 1)
 }

@@ -78,7 +78,7 @@ func TestResultsWithTheSkin(t *testing.T) {
 				assert.NotEmpty(t, n.Text(s))
 			}
 		}
-		for _, key := range []string{"gores", "stretch", "panels", "onhand"} {
+		for _, key := range []string{"gores", "stretch", "panels", "onhand", "cutting", "trees", "strands", "lacingchoices"} {
 			table, ok := answer.MakeTable(c, key)
 			require.True(t, ok, key)
 			require.NotEmpty(t, table.Rows, "%s: %s", name, key)
@@ -102,9 +102,9 @@ func TestStatesOfTheBark(t *testing.T) {
 	assert.Equal(t, "no sheets listed", find(t, answer.All(skinned(all["as it opens"])), "bark.largest").Word)
 	short, long := skinned(all["a short sheet"]), skinned(all["a long sheet"])
 	assert.Positive(t, find(t, answer.All(short), "bark.short").Value)
-	assert.Contains(t, cells(t, short, "onhand"), "wanting on the bed")
+	assert.Contains(t, cells(t, short, "cutting"), "B1; on the bed; wanting")
 	assert.Equal(t, "none: they cover this boat", find(t, answer.All(long), "bark.short").Word)
-	assert.NotContains(t, cells(t, long, "onhand"), "wanting")
+	assert.NotContains(t, cells(t, long, "cutting"), "wanting")
 	assert.Greater(t, find(t, answer.All(long), "bark.largest").Value, all["a long sheet"].Length)
 	assert.Contains(t, cells(t, long, "panels"), "none: the sheets are wide enough")
 	assert.Zero(t, find(t, answer.All(long), "seams.panels").Value)

@@ -4,7 +4,6 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
-	"github.com/stretchr/testify/require"
 
 	"barkwright/core/design"
 	"barkwright/core/geom"
@@ -19,15 +18,34 @@ func TestSkinAndSeamsAreConverged(t *testing.T) {
 		h := hull.New(d)
 		fine := spacedLines(h, 16*plainInside, 16*plainPast)
 		assert.InEpsilon(t, meshArea(fine, 25*areaRows), skinArea(lines(h)), 1e-3, d.Name)
-		seams, few := panels(h, fine), panels(h, lines(h))
-		require.Len(t, few, len(seams), d.Name)
+		l := Plan(h)
+		bottom := bottomRun(h)
+		exact := newDemand(h, fine, bottom, l.FlatLength)
 		all, allFew := 0.0, 0.0
-		for i, p := range seams {
-			all, allFew = all+p.Length, allFew+few[i].Length
-			assert.InDelta(t, p.Length, few[i].Length, max(1e-3*p.Length, units.Inch/16), "%s panel %d", d.Name, i)
+		for i, b := range l.Beside {
+			want := pathLength(exact.edgeOn(b.Aft, b.Bow, l.Bed[b.Piece].Width/2))
+			all, allFew = all+want, allFew+b.Seam
+			assert.InDelta(t, want, b.Seam, max(1e-3*want, units.Inch/16), "%s panel %d", d.Name, i)
 		}
 		assert.InEpsilon(t, all, allFew, 1e-3, d.Name)
+		assert.InDelta(t, sidesLacking(&exact, l.Bed), sidesLacking(newCoarse(h, l), l.Bed), 1e-3*l.FlatLength, d.Name)
 	}
+}
+
+func newCoarse(h hull.Hull, l Layout) *demand {
+	d := newDemand(h, l.columns, bottomRun(h), l.FlatLength)
+	return &d
+}
+
+// sidesLacking is how long the stretches are that side panels cover.
+func sidesLacking(d *demand, bed []Laid) float64 {
+	b := beside{d, bed}
+	stretches, _ := b.stretches()
+	sum := 0.0
+	for _, s := range stretches {
+		sum += s.bow - s.aft
+	}
+	return sum
 }
 
 // meshArea is the area of the skin's triangles.

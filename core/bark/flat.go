@@ -87,9 +87,9 @@ func (f *Flat) flattenSheet(h hull.Hull, l Layout, res Resolution, warm *Flat, w
 	for _, g := range forward(l.Gores) {
 		pinned = append(pinned, h.ColumnAtEdge(g.X))
 	}
-	s := newStrip(h, spread(h, res.Columns, sheetEnd(h), pinned),
+	s := newStrip(h, spread(h, res.Columns, sheetEnd(h, l.SheetWidth), pinned),
 		func(line) float64 { return 0 },
-		func(c line) float64 { return sheetGirth(h, c) })
+		func(c line) float64 { return sheetGirth(h, c, l.SheetWidth) })
 	s.bendRows(h, res.Rows)
 	p := geom.FlattenProblem{Grid: s.grid(res.Rows), Start: s.start(h, res.Rows)}
 	middle := res.Rows
@@ -117,9 +117,9 @@ func (f *Flat) flattenSheet(h hull.Hull, l Layout, res Resolution, warm *Flat, w
 	return numbers
 }
 
-// sheetEnd is the place where the sheet's edge meets the end profile.
-func sheetEnd(h hull.Hull) float64 {
-	half := h.Design.SheetWidth / 2
+// sheetEnd is the place where the edge of a sheet of a width meets the end profile.
+func sheetEnd(h hull.Hull, width float64) float64 {
+	half := width / 2
 	rise := func(v float64) float64 { return newLine(h, v).lifted - half }
 	if rise(2) <= 0 {
 		return 2
@@ -128,12 +128,12 @@ func sheetEnd(h hull.Hull) float64 {
 	return end
 }
 
-// sheetGirth is the girth of a column that the sheet covers.
-func sheetGirth(h hull.Hull, l line) float64 {
-	if short(h, l) <= 0 {
+// sheetGirth is the girth of a column that a sheet of a width covers.
+func sheetGirth(h hull.Hull, l line, width float64) float64 {
+	if short(h, l, width) <= 0 {
 		return l.girth
 	}
-	return l.girthAt(h.Design.SheetWidth / 2)
+	return l.girthAt(width / 2)
 }
 
 // forward returns the gores forward of amidships, the middle one left out.

@@ -36,9 +36,9 @@ func (f *Flat) open(gores []Gore, slits map[int]int) {
 	}
 }
 
-// leastGore is the narrowest opening that is cut out, 1/16 in: the finest mark of
-// the tape. A slit that opens or laps by less stays a slit.
-const leastGore = units.Inch / 16
+// leastGore is the narrowest opening that is trimmed, 1/8 in: a slash that opens or
+// laps by less stays a slit. A choice of this project.
+const leastGore = units.Inch / 8
 
 // fill takes over an opening and says what it comes to. The width is taken square
 // to the gore's middle line, so that edges of unequal length do not widen it.

@@ -13,8 +13,12 @@ type Gore struct {
 	Run       float64 // along the gunwale from its middle, m; aft is negative
 	FootGirth float64 // from the centre line to the foot along the bark, m
 	EndGirth  float64 // from the centre line to where it stops: the top edge or a panel's seam, m
+	FullGirth float64 // from the centre line to the top edge, m
 	Depth     float64 // from foot to end on the hull, m
+	Along     float64 // of its foot along the flat bark, m forward of amidships
 	State     GoreState
+
+	place float64 // of its column, forward
 }
 
 // GoreState says whether there is a gore at a place where one was asked for.
@@ -27,7 +31,7 @@ const (
 	GoreNoRoom
 	// GoreLetIn would open the wrong way: the edge is too short there.
 	GoreLetIn
-	// GoreNotNeeded would open by less than can be cut.
+	// GoreNotNeeded is a slash that stays a slit: it would open by less than is trimmed.
 	GoreNotNeeded
 )
 
@@ -36,7 +40,7 @@ func (s GoreState) String() string {
 		"gore",
 		"no gore here, the sheet ends inside its foot",
 		"no gore here, bark to be let in",
-		"no gore needed here, a slit at most",
+		"a slit: hardly anything rides over",
 	}[s]
 }
 
@@ -109,11 +113,20 @@ func newGore(h hull.Hull, x float64) Gore {
 	l := newLine(h, h.ColumnAtEdge(x))
 	g := Gore{
 		FootGirth: l.girthAt(h.FrameHalfBreadth(x) + d.GoreFoot),
-		EndGirth:  sheetGirth(h, l),
+		FullGirth: l.girth,
+		place:     l.place,
 	}
-	g.Depth = g.EndGirth - g.FootGirth
+	g.end(l.girth)
+	return g
+}
+
+// end stops a gore at a girth.
+func (g *Gore) end(girth float64) {
+	g.EndGirth, g.Depth, g.State = girth, girth-g.FootGirth, GoreCut
 	if g.Depth <= 0 {
 		g.Depth, g.State = 0, GoreNoRoom
 	}
-	return g
 }
+
+// reachTo stops a gore at the edge of a sheet of a width.
+func (g *Gore) reachTo(h hull.Hull, width float64) { g.end(sheetGirth(h, newLine(h, g.place), width)) }

@@ -23,7 +23,6 @@ func Scaled(d design.Design, k float64) design.Design {
 
 // Outcome is what a list of sheets makes of a design.
 type Outcome struct {
-	Coverage Coverage // of the design as it is
 	// Largest is the multiple of the design's size that the sheets just cover, and
 	// Length that boat's length overall, m. Both are 0 where they cover none.
 	Largest, Length float64
@@ -36,16 +35,14 @@ const (
 	scaleTolerance        = 0.001
 )
 
-// Makes works out what sheets make of a design. Sizes are halved in on from both
+// Makes works out what sheets make of a design, without a list nothing. Sizes are halved in on from both
 // sides, as if every boat smaller than a covered one were covered too; where the
 // cutting of panels breaks that, the answer still is a boat that they cover.
 func Makes(d design.Design, sheets []Sheet) Outcome {
-	h := hull.New(d)
-	out := Outcome{Coverage: Cover(h, Plan(h), sheets)}
+	var out Outcome
 	covered := 0.0
 	spare := func(k float64) float64 {
-		h := hull.New(Scaled(d, k))
-		if Cover(h, Plan(h), sheets).Covers() {
+		if Covers(hull.New(Scaled(d, k)), sheets) {
 			covered = max(covered, k)
 			return 1
 		}
@@ -59,6 +56,17 @@ func Makes(d design.Design, sheets []Sheet) Outcome {
 	}
 	out.Largest, out.Length = covered, covered*d.Length
 	return out
+}
+
+// Covers tells whether a list of sheets covers a boat.
+func Covers(h hull.Hull, sheets []Sheet) bool {
+	if len(sheets) == 0 {
+		return false
+	}
+	bottom := bottomRun(h)
+	d := newDemand(h, lines(h), bottom, plainFlatLength(h, bottom))
+	l := Layout{Gores: gores(h, goreShares(h.Design))}
+	return lay(&d, l.marks(&d), sheets).wanting == 0
 }
 
 // NarrowerBy is the loss of width that the builder is shown beside the list: bark

@@ -5,16 +5,12 @@ import (
 	"barkwright/core/hull"
 )
 
-// Panel is a stretch of the forward port quarter where half a sheet falls short
-// of the edge and a panel is sewn on. One that starts amidships goes on aft into
-// its mirror image.
+// Panel is a stretch of the forward port quarter where half the sheet that the bark
+// is laid flat for falls short of the edge. One that starts amidships goes on aft
+// into its mirror image.
 type Panel struct {
-	From, To float64     // places of the columns it runs between, as hull.Hull.Column takes them
-	Seam     []geom.Vec3 // the sheet's edge on the hull, from From to To
-	Length   float64     // of the seam, m
-	Width    float64     // greatest, from the lapped seam to the edge left to trim, m
-
-	sewn float64 // the last place the seam was carried to
+	From, To float64 // places of the columns it runs between, as hull.Hull.Column takes them
+	Width    float64 // greatest, with the lap it is fitted with and the bark to trim, m
 }
 
 // Amidships tells whether the panel goes on aft of amidships in one piece.
@@ -24,27 +20,24 @@ func (p Panel) Amidships() bool { return p.From == 0 }
 // boat: under a tenth of a millimetre.
 const placeTolerance = 1e-5
 
-// short is how much half a sheet lacks at a column, the bark to trim included;
+// short is how much half a sheet of a width lacks at a column, the bark to trim included;
 // negative where it is enough.
-func short(h hull.Hull, l line) float64 {
-	return l.reach() + h.Design.GunwaleTurn - h.Design.SheetWidth/2
-}
+func short(h hull.Hull, l line, width float64) float64 { return toCover(h, l) - width/2 }
 
-// panels finds where the sheet falls short.
-func panels(h hull.Hull, all []line) []Panel {
+// panels finds where a sheet of a width falls short.
+func panels(h hull.Hull, all []line, width float64) []Panel {
 	var out []Panel
 	var open *Panel
 	add := func(l line) {
 		open.To = l.place
-		open.Width = max(open.Width, short(h, l)+h.Design.SeamLap)
-		open.sew(h, l)
+		open.Width = max(open.Width, short(h, l, width)+fitLap(h.Design))
 	}
 	for i, l := range all {
-		over := short(h, l) > 0
+		over := short(h, l, width) > 0
 		if over != (open != nil) {
 			edge := l
 			if i > 0 {
-				place, _ := geom.Bisect(func(v float64) float64 { return short(h, newLine(h, v)) },
+				place, _ := geom.Bisect(func(v float64) float64 { return short(h, newLine(h, v), width) },
 					all[i-1].place, l.place, placeTolerance)
 				edge = newLine(h, place)
 			}
@@ -67,34 +60,7 @@ func panels(h hull.Hull, all []line) []Panel {
 	if open != nil {
 		out = append(out, *open)
 	}
-	for i := range out {
-		out[i].Length = pathLength(out[i].Seam)
-	}
 	return out
-}
-
-// sew carries the seam on to a column, as far as the place where the sheet's edge
-// meets the end profile.
-func (p *Panel) sew(h hull.Hull, l line) {
-	half := h.Design.SheetWidth / 2
-	if l.lifted <= half {
-		for k := 1; k < pastPieces && p.sewn >= 1; k++ {
-			between := newLine(h, p.sewn+(l.place-p.sewn)*float64(k)/pastPieces)
-			p.Seam = append(p.Seam, between.at(between.girthAt(half)))
-		}
-		p.Seam, p.sewn = append(p.Seam, l.at(l.girthAt(half))), l.place
-		return
-	}
-	if p.sewn == 0 {
-		return
-	}
-	end, _ := geom.Bisect(func(v float64) float64 { return newLine(h, v).lifted - half }, p.sewn, l.place, placeTolerance)
-	for k := endPieces - 1; k > 0; k-- {
-		t := float64(k) / endPieces
-		near := newLine(h, end+(p.sewn-end)*t*t)
-		p.Seam = append(p.Seam, near.at(near.girthAt(half)))
-	}
-	p.Seam, p.sewn = append(p.Seam, newLine(h, end).at(0)), 0
 }
 
 // endPieces is in how many pieces a seam is measured from the last column to the end

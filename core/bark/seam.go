@@ -115,6 +115,9 @@ type Seam struct {
 	Stitches int
 	Holes    int
 	Root     float64 // split root before waste, m
+	// Strands is the root that each seam takes, or each of its two strands where it is
+	// sewn with two, m.
+	Strands []float64
 }
 
 // newSeam sews seams of the given lengths, each alike so many times over.
@@ -130,7 +133,15 @@ func (s *Seam) add(length float64, times int) {
 	s.Length += float64(times) * length
 	s.Stitches += times * stitches
 	s.Holes += times * s.Sewing.holes(stitches)
-	s.Root += float64(times*stitches) * s.Sewing.PerStitch()
+	root := float64(stitches) * s.Sewing.PerStitch()
+	s.Root += float64(times) * root
+	for range times {
+		if s.Sewing.Stitching == TwoStrandRunning {
+			s.Strands = append(s.Strands, root/2, root/2)
+			continue
+		}
+		s.Strands = append(s.Strands, root)
+	}
 }
 
 // Root is the split root for the seams and what is dug for it.
@@ -138,7 +149,7 @@ type Root struct {
 	Split     float64 // before waste, m
 	WithWaste float64 // split root, m
 	Dug       float64 // as it grows, with waste, m: split in half, one root gives two strands
-	Whole     int     // roots of the length they grow to that make it up
+	Whole     int     // roots of the length they grow to at most that make it up
 }
 
 // RootGrows is the length that roots of black spruce grow to (Adney and Chapelle

@@ -14,8 +14,8 @@ type Needs struct {
 	WidestAt  float64 // place of the column that asks for it
 	Length    float64 // of one sheet that needs no joint, m
 	TreeWidth Tree    // that gives a sheet of Width
-	TreeSheet Tree    // that gives a sheet as wide as the design's
-	Sheets    int     // of the design's size, end to end
+	TreeSheet Tree    // that gives a sheet as wide as the narrowest laid
+	Sheets    int     // on the bed, end to end
 	Area      float64 // skin with laps and the bark left to trim, m2
 	Laps      float64 // of panels and joints, m2
 	SkinArea  float64 // of the finished skin, m2
@@ -76,9 +76,9 @@ func between(a, b *rung, girthA, girthB float64) float64 {
 
 // widestOnBed is the breadth of bark that the boat takes folded up on the bed, the bark
 // left to trim apart.
-func widestOnBed(h hull.Hull) float64 {
+func widestOnBed(all []line) float64 {
 	most := 0.0
-	for _, c := range lines(h) {
+	for _, c := range all {
 		most = max(most, 2*c.onBed)
 	}
 	return most
@@ -86,14 +86,14 @@ func widestOnBed(h hull.Hull) float64 {
 
 func needs(h hull.Hull, all []line, l Layout) Needs {
 	d := h.Design
-	n := Needs{Length: l.FlatLength, Sheets: len(l.Joints) + 1, SkinArea: skinArea(all)}
+	n := Needs{Length: l.FlatLength, Sheets: len(l.Bed), SkinArea: skinArea(all)}
 	for _, c := range all {
-		if w := 2 * (c.reach() + d.GunwaleTurn); w > n.Width {
+		if w := 2 * toCover(h, c); w > n.Width {
 			n.Width, n.WidestAt = w, c.place
 		}
 	}
 	n.TreeWidth = NewTree(n.Width, n.Length)
-	n.TreeSheet = NewTree(d.SheetWidth, math.Min(d.SheetLength, n.Length))
+	n.TreeSheet = NewTree(l.SheetWidth, math.Min(d.SheetLength, n.Length))
 	edge := 2 * (h.Gunwale.RunTo(min(h.HeelX, h.GunwaleX)) + h.Edge.Length())
 	laps := 0.0
 	for _, k := range []Kind{PanelSeams, JointSeams} {

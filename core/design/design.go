@@ -53,8 +53,34 @@ type Bed struct {
 	BarkThickness, SheetWidth, SheetLength float64
 	Gores                                  int
 	GoreFoot, SeamLap, GunwaleTurn         float64
+	// Panels is the least number of pieces that a side panel amidships is made of,
+	// and PanelLap the lap it is fitted with before that is trimmed to SeamLap.
+	Panels   int
+	PanelLap float64
+	// TreeAllowance is how much wider than the sheet the bark is taken off the tree.
+	TreeAllowance float64
+	TreeRule      TreeRule
 	// StretchLimit is the stretch, as a share, up to which gores are enough.
 	StretchLimit float64
+}
+
+// TreeRule says how much of a sheet's length its full width is wanted over.
+type TreeRule int
+
+// The rules, in the order of their list.
+const (
+	// WideInTheMiddle wants the full width at the middle of the sheet's length.
+	WideInTheMiddle TreeRule = iota
+	// WideAllAlong wants it up to the sheet's upper end.
+	WideAllAlong
+)
+
+// TreeRules lists them in their order.
+func TreeRules() []TreeRule { return []TreeRule{WideInTheMiddle, WideAllAlong} }
+
+// String is the rule as the form names it.
+func (r TreeRule) String() string {
+	return [...]string{"at the middle of its length", "over its whole length"}[r]
 }
 
 // Ends are the stems and headboards.
@@ -97,6 +123,8 @@ type Timber struct {
 type Root struct {
 	GroupHoles, Passes, PegEvery            int
 	HoleSpacing, RootWidth, Tail, RootWaste float64
+	// RootLength is how long roots usually are as dug.
+	RootLength float64
 
 	GoreStitch, GoreBite, PanelStitch, PanelBite float64
 	JointStitch, JointBite, EndStitch, EndBite   float64

@@ -13,6 +13,7 @@ var lineCodes = withPaddlers(map[string]string{
 	"bedLength": "Bl", "bedCrown": "Bc", "endBlocking": "Bb",
 	"barkThickness": "K", "sheetWidth": "Kw", "sheetLength": "Kl",
 	"gores": "Gn", "goreFoot": "Gf", "seamLap": "Sl", "gunwaleTurn": "Gt", "stretchLimit": "Kx",
+	"panels": "Kp", "panelLap": "Kpl", "treeAllowance": "Kt", "treeRule": "Ktr",
 
 	"endHeight": "E", "headSetback": "Es", "heelLength": "El", "endFull": "Ef",
 	"stemDepth": "Sd", "stemWidth": "Sw", "stemLaminations": "Sn", "stemSolid": "Ss", "headboard": "Hb",
@@ -32,7 +33,7 @@ var lineCodes = withPaddlers(map[string]string{
 	"sheathingThickness": "Ht", "sheathingWidth": "Hw", "sheathingLap": "Hl",
 
 	"groupHoles": "M", "holeSpacing": "Ms", "passes": "Mp", "pegEvery": "Me",
-	"rootWidth": "Mw", "tail": "Mt", "rootWaste": "Mx",
+	"rootWidth": "Mw", "rootLength": "Ml", "tail": "Mt", "rootWaste": "Mx",
 	"goreStitch": "Yg", "goreBite": "Zg", "panelStitch": "Yp", "panelBite": "Zp",
 	"jointStitch": "Yj", "jointBite": "Zj", "endStitch": "Ye", "endBite": "Ze",
 

@@ -88,6 +88,16 @@ func bedRows() []Param {
 			timber(1, 0, 4, func(d *Design) *float64 { return &d.GoreFoot }),
 		row(g, "seamLap", "Lap at a seam", "").
 			timber(0.5, 0, 3, func(d *Design) *float64 { return &d.SeamLap }),
+		// One to three a side: Adney and Chapelle 1964, p. 43; fitted with a lap of a
+		// couple of inches that is trimmed to about half an inch, p. 45.
+		row(g, "panels", "Pieces in a side panel amidships, at least", "More where no sheet is long enough. With three the middle one ends just past the first thwarts.").
+			wholes(1, 1, 3, func(d *Design) *int { return &d.Panels }),
+		row(g, "panelLap", "Lap a side panel is fitted with", "Trimmed to the lap at a seam once it fits.").
+			timber(2, 0, 6, func(d *Design) *float64 { return &d.PanelLap }),
+		row(g, "treeAllowance", "Bark taken wider than the sheet", "For torn edges and bad places, round the tree. An estimate.").
+			timber(2, 0, 12, func(d *Design) *float64 { return &d.TreeAllowance }),
+		choices(row(g, "treeRule", "Sheet as wide as set", "A trunk is thinner higher up, and a canoe widest amidships. Where sheets meet near amidships the whole length is wanted."),
+			names(TreeRules(), TreeRule.String), func(d *Design) *TreeRule { return &d.TreeRule }),
 		row(g, "gunwaleTurn", "Bark left to trim at the gunwale", "").
 			timber(1.5, 0, 3, func(d *Design) *float64 { return &d.GunwaleTurn }),
 		row(g, "stretchLimit", "Stretch that gores may leave in the bark", "An estimate: no published limit of birch bark was found. It only decides which number of gores is named as enough.").

@@ -126,6 +126,11 @@ func rootRows() []Param {
 		row(g, "passes", "Turns through each hole", "").wholes(2, 1, 3, func(d *Design) *int { return &d.Passes }),
 		row(g, "pegEvery", "A peg at every n-th group", "").wholes(2, 1, 4, func(d *Design) *int { return &d.PegEvery }),
 		row(g, "rootWidth", "Width of the split root", "").timber(0.1875, 0.0625, 0.5, func(d *Design) *float64 { return &d.RootWidth }),
+		// 12 ft is an estimate between the lengths split roots are used at, 5 to 16 ft
+		// (a university's canoe project, 2013), and the 20 ft that roots grow to
+		// (Adney and Chapelle 1964, p. 16).
+		row(g, "rootLength", "Roots as dug, usual length", "Each gives two strands as long.").
+			hull(144, 48, 360, func(d *Design) *float64 { return &d.RootLength }),
 		row(g, "tail", "Tail at each end of a group", "").timber(3, 0, 12, func(d *Design) *float64 { return &d.Tail }),
 		row(g, "rootWaste", "Root allowed for waste", "").
 			quantity(units.Percent, 0.15, 0, 1, [2]float64{0.01, 0.01}, func(d *Design) *float64 { return &d.RootWaste }),

@@ -68,10 +68,15 @@ func newLacing(h hull.Hull, ribs []Rib) Lacing {
 		}
 	}
 	l.Turn = turnLength(h)
-	l.Group = float64(d.GroupHoles*d.Passes+1)*l.Turn + 2*d.Tail
+	l.Group = l.GroupOf(d.GroupHoles, d.Passes, d.Tail)
 	l.Total = float64(l.Count) * l.Group
 	l.WithWaste = l.Total * (1 + d.RootWaste)
 	return l
+}
+
+// GroupOf is the root in a group of so many holes with so many turns through each, m.
+func (l *Lacing) GroupOf(holes, passes int, tail float64) float64 {
+	return float64(holes*passes+1)*l.Turn + 2*tail
 }
 
 // GroupLength is the length of a group from its first hole to its last.

@@ -47,7 +47,8 @@ type Skin struct {
 // Bundle is the root to gather for lacing and seams together.
 type Bundle struct {
 	bark.Root
-	Mass Range
+	Strands Strands
+	Mass    Range
 }
 
 // Pegs are the hardwood pegs of outwales and caps, both sides.
@@ -92,11 +93,29 @@ func Gather(h hull.Hull, f frame.Frame, b bark.Layout) List {
 	l.Logs = logCount(l.Bolts, d.CedarClear)
 	l.Gear = gear(h, f)
 	l.Pegs = Pegs{Outwales: f.Lacing.Pegs, Caps: 2 * int(f.Gunwales.Cap/capPegs)}
+	l = l.OnBark(h, f, b)
+	l.weigh(h, f)
+	return l
+}
+
+// OnBark is the list with the bark, root and pitch of another layout. The boat's weight
+// stays: what the layouts of one boat differ by weighs grams.
+func (l List) OnBark(h hull.Hull, f frame.Frame, b bark.Layout) List {
 	l.Bark = skin(h, f, b)
 	l.Root = bundle(h, f, b)
 	l.Pitch = pitch(b)
-	l.weigh(h, f)
 	return l
+}
+
+// sheetsUsed counts the sheets that pieces are cut from.
+func sheetsUsed(b bark.Layout) int {
+	used := map[int]bool{}
+	for _, p := range b.Pieces() {
+		if !p.Wanting() {
+			used[p.Sheet] = true
+		}
+	}
+	return len(used)
 }
 
 func skin(h hull.Hull, f frame.Frame, b bark.Layout) Skin {
@@ -105,7 +124,7 @@ func skin(h hull.Hull, f frame.Frame, b bark.Layout) Skin {
 	// Two sides; what is left to trim at the edge is cut off.
 	strip := 2 * f.Gunwales.Inwale * (max(d.InwaleDepth, d.OutwaleDepth) + doubledBelow)
 	return Skin{
-		Sheets: b.Needs.Sheets, Width: d.SheetWidth, Length: d.SheetLength, Tree: b.Needs.TreeSheet,
+		Sheets: sheetsUsed(b), Width: b.SheetWidth, Length: d.SheetLength, Tree: b.Needs.TreeSheet,
 		Mass:    weigh((b.Needs.SkinArea+b.Needs.Laps)*d.BarkThickness, density),
 		Doubled: weigh(strip*d.BarkThickness, density),
 	}
@@ -114,6 +133,7 @@ func skin(h hull.Hull, f frame.Frame, b bark.Layout) Skin {
 func bundle(h hull.Hull, f frame.Frame, b bark.Layout) Bundle {
 	d := h.Design
 	r := Bundle{Root: bark.NewRoot(f.Lacing.Total+b.Root.Split, d.RootWaste)}
+	r.Strands = CutStrands(d.RootLength, f.Lacing.Count, f.Lacing.Group, b.Seams, d.RootWaste)
 	r.Mass = weigh(r.Split*d.RootWidth*d.RootWidth*rootThickness, wood.Root.Density())
 	return r
 }

@@ -1,11 +1,11 @@
 package sheet
 
 import (
+	"math"
 	"slices"
 
 	"barkwright/core/bark"
 	"barkwright/core/geom"
-	"barkwright/core/units"
 )
 
 // tenth is the scale of the outline: the whole bark of a 16 ft canoe is then 20 in
@@ -98,11 +98,46 @@ func (o *outline) pieces() {
 		if p.Places[0] == 0 {
 			// It goes on aft of amidships as its own mirror image.
 			round, ends = append(round, reversed(each(round, aft))[1:]...), both[:1]
-			o.middled(0, round[0].Y+0.3*apart, 0, "side panel")
 		}
 		round = each(append(round, round[0]), off)
 		o.put(Cut, round, ends, both)
 		o.trim(each(top, off))
+	}
+	o.strips(o.Bark.Port, 1)
+	o.strips(o.Bark.Star, -1)
+}
+
+// strips names the strips of a side's panels and draws their butts.
+func (o *outline) strips(strips []bark.Laid, side float64) {
+	for _, s := range strips {
+		named := false
+		for _, half := range s.Halves() {
+			for i := range o.Skin.Flat.Panels {
+				low, high := o.Skin.Flat.Panels[i].Between(half.From, half.To)
+				if named || len(low) == 0 {
+					continue
+				}
+				named = true
+				at := off(low[len(low)/2].Lerp(high[len(high)/2], 0.5))
+				text := s.Name
+				if s.Wanting() {
+					text += ", wanting"
+				}
+				o.middled(half.Sign*at.X, side*at.Y, -0.4, text)
+			}
+		}
+	}
+	const sliver = 1e-4
+	for _, b := range o.Bark.Butts {
+		if b.Port != (side > 0) {
+			continue
+		}
+		for i := range o.Skin.Flat.Panels {
+			low, high := o.Skin.Flat.Panels[i].Between(math.Abs(b.Along)-sliver, math.Abs(b.Along)+sliver)
+			if len(low) > 0 {
+				o.put(Cut, []geom.Vec2{off(low[0]), off(high[0])}, []float64{math.Copysign(1, b.Along)}, []float64{side})
+			}
+		}
 	}
 }
 
@@ -188,13 +223,16 @@ func (o *outline) marks() {
 	o.put(Dotted, frame, both, both)
 	aside := frame[framePieces/2]
 	o.middled(aside.X, -aside.Y, 1.2, "building frame")
-	for i, s := range o.Skin.Coverage.Bed {
+	for i, s := range o.Bark.Bed {
 		half := s.Width / 2
 		box := []geom.Vec2{{X: s.Aft, Y: -half}, {X: s.Bow, Y: -half}, {X: s.Bow, Y: half}, {X: s.Aft, Y: half}, {X: s.Aft, Y: -half}}
 		o.put(Mark, box, both[:1], both[:1])
-		text := "sheet " + units.Count.Format(float64(s.Sheet+1), o.System) + ", " + o.length(s.Width) + " wide"
+		text := s.Name + ", " + o.length(s.Width) + " wide"
+		if s.Wanting() {
+			text += ", wanting"
+		}
 		x := s.Aft + fromJoint
-		switch last := len(o.Skin.Coverage.Bed) - 1; {
+		switch last := len(o.Bark.Bed) - 1; {
 		case last == 0:
 			x = -lettered(text) / 2
 		case i == last:

@@ -44,10 +44,11 @@ func summaryStage(s *stage) {
 
 func barkStage(s *stage) {
 	s.cautions(permission, felling, edgeTools)
-	s.numbers("bark.width", "bark.treeDiameter", "bark.treeGirth", "bark.sheets", "bark.sheetTree", "bark.area", "materials.billets", "materials.pitch")
+	s.numbers("bark.verdict", "bark.width", "tree.girth", "tree.diameter", "bark.sheets", "bark.pieces", "bark.joinGap", "bark.area", "materials.billets", "materials.pitch")
 	s.checks(answer.BarkAndFrame)
 	s.list("gores", []string{"gore", "run", "foot", "depth", "width", "edges", "state"})
-	s.list("panels", []string{"panel", "count", "from", "to", "length", "width"}, "Cut")
+	s.list("cutting", nil, "Cut")
+	s.list("trees", []string{"sheet", "width", "length", "girth", "least", "most", "diameter"}, "Found")
 	s.list("logs", nil, "Found")
 	s.list("pieces", []string{"piece", "count", "spares", "length", "width", "thickness"}, "Ready")
 }
@@ -69,12 +70,15 @@ func marksStage(s *stage) {
 
 func rootStage(s *stage) {
 	s.cautions(permission, edgeTools, hotPitch, flames)
-	s.numbers("root.total", "root.dug", "root.gunwales", "root.seams", "lacing.group", "lacing.turn", "seams.total", "materials.pitch")
+	s.numbers("root.total", "root.dug", "root.pieces", "root.published", "root.gunwales", "root.seams", "lacing.group", "lacing.turn", "seams.total", "materials.pitch")
 	s.list("seams", []string{"seam", "count", "length", "stitch", "stitches", "root"})
+	s.list("strands", nil)
 	s.element("h3", "Prepared against needed")
 	count := func(n int) string { return units.Count.Format(float64(n), s.System) + " needed" }
 	root := s.Canoe.Gather.Root
-	s.tally("Roots dug, split and scraped", count(root.Whole)+", each up to "+units.Run.Format(bark.RootGrows, s.System)+" as it grows: "+units.Run.Format(root.WithWaste, s.System)+" split in all", root.Whole)
+	if root.Strands.Fits {
+		s.tally("Roots dug, split and scraped", count(root.Strands.Roots)+", each "+units.Run.Format(root.Strands.Length, s.System)+" as it grows: "+units.Run.Format(root.WithWaste, s.System)+" split in all", root.Strands.Roots)
+	}
 	s.tally("Groups laced", count(s.Canoe.Frame.Lacing.Count)+" of "+units.Length.Format(s.Canoe.Frame.Lacing.Group, s.System), s.Canoe.Frame.Lacing.Count)
 	s.tally("Pegs split out", count(s.Canoe.Frame.Lacing.Pegs), s.Canoe.Frame.Lacing.Pegs)
 	for _, seam := range s.Canoe.Bark.Seams {

@@ -77,7 +77,7 @@ func (p *pen) flatLabels(c core.Canoe, l flatLayout) {
 	m.text.Bold = true
 	p.say(rankExtra, "building frame", Frame, Bark, spot{a.at(-x, -c.Hull.FrameHalfBreadth(x)+0.9*p.letter/a.Scale), End})
 	for i, s := range sheetsLaid(c) {
-		name := "sheet " + units.Count.Format(float64(s.Sheet+1), p.view.System) + ", " + length(s.Width) + " wide"
+		name := s.Name + ", " + sheetWords(s, p.view.System) + ", " + length(s.Width) + " wide"
 		aft, bow, y := a.at(s.Aft, 0).X, a.at(s.Bow, 0).X, a.at(0, -s.Width/2).Y+0.8*p.letter
 		p.say(rankExtra, name, Seam, Paper, spot{Point{aft + 4, y}, Start}, spot{Point{bow - 4, y}, End}, spot{Point{(aft + bow) / 2, y}, Middle},
 			spot{Point{aft + 0.85*(bow-aft), y}, End}, spot{Point{aft + 0.15*(bow-aft), y}, Start})
@@ -90,6 +90,14 @@ func (p *pen) flatLabels(c core.Canoe, l flatLayout) {
 			p.say(rankExtra, joint, Seam, Bark, spot{at, Start}, spot{Point{bow - 5, at.Y}, End})
 		}
 	}
+}
+
+// sheetWords name the sheet that a piece is cut from.
+func sheetWords(s bark.Laid, system units.System) string {
+	if s.Wanting() {
+		return "wanting"
+	}
+	return "sheet " + units.Count.Format(float64(s.Sheet+1), system)
 }
 
 // describeFlat says in words what the sheet looks like.
@@ -111,6 +119,9 @@ func describeFlat(c core.Canoe, v View) string {
 		units.Length.Format(f.Breadth, v.System) + " broad, with " + units.Count.Format(float64(cut), v.System) + " gores cut each side"
 	if n := len(c.Bark.Panels); n > 0 {
 		text += " and side panels beside it"
+	}
+	if n := len(c.Bark.Wanting()); c.Skin != nil && n > 0 {
+		text += "; " + units.Count.Format(float64(n), v.System) + " pieces of it are wanting and hatched across"
 	}
 	return text + ". Hatching shows where it must stretch or gather: " + answer.StretchWords(f.P95, c.Design.StretchLimit, v.System) + "."
 }

@@ -28,6 +28,7 @@ func (p *pen) flatLaid(c core.Canoe) {
 	p.frameOver(c, a)
 	p.dashed(Faint, hairWidth, centreDash, a.at(-f.Length/2, 0), a.at(f.Length/2, 0))
 	p.jointsOver(c, a)
+	p.stripsOver(c, a)
 	p.flatGores(c, a)
 	p.flatLabels(c, l)
 	p.stretchLegend(c, l)
@@ -194,7 +195,7 @@ func sheetsLaid(c core.Canoe) []bark.Laid {
 	if c.Skin == nil {
 		return nil
 	}
-	return c.Skin.Coverage.Bed
+	return c.Bark.Bed
 }
 
 // sheetsUnder are the edges of the sheets that the bark is cut from.

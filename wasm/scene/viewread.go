@@ -122,19 +122,22 @@ func (r reader) gore(number int) string {
 			return fmt.Sprintf("Gore %d: %s.", number, g.State)
 		}
 		if r.Skin != nil && r.Skin.Flat.Gores[i].State == bark.GoreCut {
-			return fmt.Sprintf("Gore %d: %s along the gunwale from the middle, cut %s from foot to edge and %s wide there.", number, r.length(g.Run), r.length(g.Depth), r.small(r.Skin.Flat.Gores[i].Width))
+			return fmt.Sprintf("Gore %d: %s along the gunwale from the middle, slash %s in from the edge; about %s rides over there.", number, r.length(g.Run), r.length(g.Depth), r.small(r.Skin.Flat.Gores[i].Width))
 		}
-		return fmt.Sprintf("Gore %d: %s along the gunwale from the middle, slit %s from foot to edge.", number, r.length(g.Run), r.length(g.Depth))
+		return fmt.Sprintf("Gore %d: %s along the gunwale from the middle, slash %s in from the edge.", number, r.length(g.Run), r.length(g.Depth))
 	}
 	return ""
 }
 
+// panel names the strips of a panel, which both sides and both ends share.
 func (r reader) panel(i int, p bark.Panel) string {
-	seam := p.Length
-	if p.Amidships() {
-		seam *= 2
+	text := fmt.Sprintf("Side panel %d, %s at its widest with the lap it is fitted with and the bark to trim", i+1, r.length(p.Width))
+	for _, s := range r.Bark.Port {
+		if answer.StripPart(r.Canoe, s) == answer.PanelPart(i) {
+			text += fmt.Sprintf("; %s, %s long from %s", s.Name, r.length(s.Length()), sheetWords(s, r.system))
+		}
 	}
-	return fmt.Sprintf("Side panel %d: seam %s, %s at its widest with its lap and the bark to trim.", i+1, r.length(seam), r.length(p.Width))
+	return text + "."
 }
 
 func (r reader) post(_ int, p frame.Post) string {

@@ -66,18 +66,12 @@ func (p *pen) seamsSide(c core.Canoe, a plate) {
 		p.stitches(line, 0.035*a.Scale)
 		p.part(goreName(i, n), false, line)
 	}
-	for _, panel := range c.Bark.Panels {
-		seam := make([]geom.Vec2, len(panel.Seam))
-		for i, q := range panel.Seam {
+	for _, b := range c.Bark.Beside {
+		seam := make([]geom.Vec2, len(b.Path))
+		for i, q := range b.Path {
 			seam[i] = geom.Vec2{X: q.X, Y: q.Z}
 		}
-		if panel.Amidships() {
-			p.dashed(Seam, timberWidth, shortDash, a.place(mirrored(seam))...)
-			continue
-		}
-		for _, line := range mates(a, seam, false) {
-			p.dashed(Seam, timberWidth, shortDash, line...)
-		}
+		p.dashed(Seam, timberWidth, shortDash, a.place(seam)...)
 	}
 	for _, j := range c.Bark.Joints {
 		x := math.Copysign(1, j.Along)

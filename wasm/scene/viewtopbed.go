@@ -98,29 +98,18 @@ func goreName(i, n int) string {
 // seamsOnBed are the side panels' seams and the joints between sheets.
 func (p *pen) seamsOnBed(c core.Canoe, a plate, end []geom.Vec2) {
 	h := c.Hull
-	for _, panel := range c.Bark.Panels {
-		half := h.Design.SheetWidth / 2
-		if panel.Width <= 0 {
-			continue
+	for _, b := range c.Bark.Beside {
+		half := c.Bark.Bed[b.Piece].Width / 2
+		from, to := p.onBed(c, end, b.Aft, half), p.onBed(c, end, b.Bow, half)
+		for _, side := range [2]float64{1, -1} {
+			p.dashed(Seam, timberWidth, shortDash, a.at(from.X, side*half), a.at(to.X, side*half))
 		}
-		x := func(v float64) float64 {
-			foot, edge := flatColumn(h, v)
-			if foot.Y >= half || edge.Y <= foot.Y {
-				return endAt(end, half)
-			}
-			return foot.X + (edge.X-foot.X)*(half-foot.Y)/(edge.Y-foot.Y)
-		}
-		from, to := x(panel.From), x(panel.To)
-		for _, side := range [2]float64{half, -half} {
-			if panel.Amidships() {
-				p.dashed(Seam, timberWidth, shortDash, a.at(-to, side), a.at(to, side))
-				continue
-			}
-			p.dashed(Seam, timberWidth, shortDash, a.at(from, side), a.at(to, side))
-			p.dashed(Seam, timberWidth, shortDash, a.at(-from, side), a.at(-to, side))
-		}
-		p.say(rankExtra, "side panel", Seam, Bark, spot{a.at((from+to)/2, -half+0.7*p.letter/a.Scale), Middle})
+		p.say(rankExtra, "side panel", Seam, Bark, spot{a.at((from.X+to.X)/2, -half+0.7*p.letter/a.Scale), Middle})
 	}
+	for _, b := range c.Bark.Butts {
+		p.butt(c, a, b)
+	}
+	p.wantingOnBed(c, a)
 	for _, j := range c.Bark.Joints {
 		foot, edge := flatColumn(h, j.Place)
 		x := math.Copysign(1, j.Along)
@@ -128,6 +117,77 @@ func (p *pen) seamsOnBed(c core.Canoe, a plate, end []geom.Vec2) {
 		away := a.at(x*foot.X, -0.62*edge.Y)
 		p.say(rankExtra, "sheet joint", Seam, Bark, spot{Point{away.X + 5, away.Y}, Start}, spot{Point{away.X - 5, away.Y}, End})
 	}
+}
+
+// onBed is where bark half wide out from the centre line has its edge, so far along.
+func (p *pen) onBed(c core.Canoe, end []geom.Vec2, along, half float64) geom.Vec2 {
+	foot, edge := flatColumn(c.Hull, c.Bark.PlaceAt(c.Hull, along))
+	at := geom.Vec2{X: foot.X, Y: half}
+	switch {
+	case foot.Y >= half || edge.Y <= foot.Y:
+		at.X = endAt(end, half)
+	default:
+		at.X = foot.X + (edge.X-foot.X)*(half-foot.Y)/(edge.Y-foot.Y)
+	}
+	at.X = math.Copysign(at.X, along)
+	return at
+}
+
+// butt is where two strips of a side panel meet.
+func (p *pen) butt(c core.Canoe, a plate, b bark.Butt) {
+	_, edge := flatColumn(c.Hull, c.Bark.PlaceAt(c.Hull, b.Along))
+	side, x := 1.0, math.Copysign(edge.X, b.Along)
+	if !b.Port {
+		side = -1
+	}
+	p.dashed(Seam, timberWidth, shortDash, a.at(x, side*(edge.Y-b.Length)), a.at(x, side*edge.Y))
+}
+
+// wantingSteps is in how many places along it a piece that is wanting is drawn.
+const wantingSteps = 12
+
+// wantingOnBed hatches the bark that is not there.
+func (p *pen) wantingOnBed(c core.Canoe, a plate) {
+	for _, piece := range c.Bark.Wanting() {
+		onBed := piece.Name[0] == 'B'
+		var inner, outer []geom.Vec2
+		for i := range wantingSteps + 1 {
+			along := piece.Aft + (piece.Bow-piece.Aft)*float64(i)/wantingSteps
+			foot, edge := flatColumn(c.Hull, c.Bark.PlaceAt(c.Hull, along))
+			low, high := foot, edge
+			if half := bedHalf(c.Bark, along); onBed {
+				high.Y = max(foot.Y, min(edge.Y, half))
+			} else {
+				low.Y = max(foot.Y, min(edge.Y, half))
+			}
+			inner = append(inner, geom.Vec2{X: math.Copysign(low.X, along), Y: low.Y})
+			outer = append(outer, geom.Vec2{X: math.Copysign(high.X, along), Y: high.Y})
+		}
+		shape := between(inner, outer)
+		port, star := a.place(shape), a.place(flipped(shape))
+		if onBed || piece.Name[0] == 'P' {
+			p.wanting(port)
+		}
+		if onBed || piece.Name[0] == 'S' {
+			p.wanting(star)
+		}
+		p.say(rankPart, "bark wanting", Warn, Bark, spot{a.at(inner[wantingSteps/2].X, outer[wantingSteps/2].Y-p.letter/a.Scale), Middle})
+	}
+}
+
+// bedHalf is half the width of the piece on the bed so far along.
+func bedHalf(l bark.Layout, along float64) float64 {
+	for _, s := range l.Bed {
+		if along >= s.Aft && along <= s.Bow {
+			return s.Width / 2
+		}
+	}
+	return l.SheetWidth / 2
+}
+
+// wanting hatches a piece of bark that there is none for.
+func (p *pen) wanting(points []Point) {
+	p.list.Add(Hatch{Role: Warn, Points: points, Spacing: 5 * p.weight, Width: fineWidth * p.weight, Angle: math.Pi / 4})
 }
 
 // endAt is where the flat end's edge is y out from the centre line.

@@ -1,0 +1,170 @@
+package answer
+
+import (
+	"strconv"
+
+	"barkwright/core"
+	"barkwright/core/bark"
+	"barkwright/core/units"
+)
+
+const (
+	fromLaying = "the bark laid flat, covered from the bow aft and each sheet lapped toward the stern (" + fromAdney + ", p. 147), joints on a gore or a hand off; panels from what is left, the middle one inside and the next outside (pp. 43, 45). A plain rule of this calculator: a good eye may find a better cut"
+	fromTaper  = "width by 3.1416 and the taper of paper birch worked out from C. Li and others, Northern Journal of Applied Forestry 29, 2012; the range is that of trees of form class 66 to 86"
+)
+
+// layoutNumbers tell of the pieces that the bark is made of.
+func layoutNumbers(c core.Canoe) []Number {
+	l, d := c.Bark, c.Design
+	pieces := l.Pieces()
+	missing := len(l.Wanting())
+	gap := number(BarkAndFrame, "bark.joinGap", "Joints stand clear of gores and of each other by", units.SmallLength, l.Gap, fromLaying,
+		working("# across the bed and # between strips; the least distance along the bed, from gores that a joint does not take the place of", many(len(l.Joints), "joint", "joints"), many(len(l.Butts), "butt", "butts")))
+	if len(l.Joints)+len(l.Butts) == 0 {
+		gap = gap.absent("no joint")
+	}
+	tree := bark.NewStanding(sheetWanted(c), d)
+	price := func(key, label string, v float64) Number {
+		n := number(BarkAndFrame, key, label, units.Run, v, fromShape,
+			working("# of seam with side panels, against # from sheets # wide, whose gores are longer", run(seamLength(c)), run(seamLength(c)-l.Wide.Seam), length(l.Needs.Width)))
+		if len(l.Beside) == 0 {
+			return n.absent("none: no side panels")
+		}
+		return n
+	}
+	return []Number{
+		number(BarkAndFrame, "bark.verdict", "Can she be built from this bark?", units.Count, float64(l.Verdict()), fromLaying, barkText(c)).in(verdictOfBark(c)),
+		number(BarkAndFrame, "bark.pieces", "Pieces of bark", units.Count, float64(len(pieces)), fromLaying,
+			working("# on the bed and # for the sides, # of them wanting", count(len(l.Bed)), count(len(l.Port)+len(l.Star)), count(missing))),
+		gap,
+		price("bark.narrowSeam", "Narrow bark costs, more seam", l.Wide.Seam),
+		price("bark.narrowRoot", "Narrow bark costs, more split root", l.Wide.Root),
+		number(BarkAndFrame, "tree.girth", "Tree for a sheet as set, round it at breast height", units.Length, tree.Girth, fromTaper,
+			working("the full width "+d.TreeRule.String()+", # up the trunk: # with # for torn edges; at 4 1/2 ft up that is this much, rounded up to the half inch", length(tree.At), length(tree.AtGirth), small(d.TreeAllowance))).
+			between(tree.Low, tree.High),
+		number(BarkAndFrame, "tree.diameter", "That tree, diameter at breast height", units.SmallLength, tree.Diameter, fromTaper,
+			working("girth over 3.1416, rounded up to the half inch", []term{}...)).by(Estimate),
+	}
+}
+
+// sheetWanted is the sheet that is gathered: of the size set, no longer than the boat takes.
+func sheetWanted(c core.Canoe) bark.Sheet {
+	return bark.Sheet{Width: c.Design.SheetWidth, Length: min(c.Design.SheetLength, c.Bark.Needs.Length)}
+}
+
+// treesTable says which trees give the sheet set, and one wide enough.
+func treesTable(c core.Canoe) Table {
+	t := Table{
+		Key: "trees", Title: "Trees to look for", Group: BarkAndFrame,
+		Note:    "By a tape round the standing trunk at breast height, 4 1/2 ft (1.37 m), rounded up to the half inch; the allowance you set is in it. Trees taper differently: a full-bodied one may be as small as the first figure, one that thins quickly must be as large as the last. The trunk has to be clear from 3 ft up for the sheet's length.",
+		Columns: []Column{{"sheet", "For", units.Count}, {"width", "Sheet, width", units.Length}, {"length", "Sheet, length", units.Length}, {"at", "Full width up the trunk", units.Length}, {"there", "Round it there", units.Length}, {"girth", "Round it at breast height", units.Length}, {"least", "If it hardly thins", units.Length}, {"most", "If it thins quickly", units.Length}, {"diameter", "Diameter there", units.SmallLength}},
+	}
+	wide := bark.Sheet{Width: c.Bark.Needs.Width, Length: sheetWanted(c).Length}
+	add := func(name string, s bark.Sheet) {
+		tree := bark.NewStanding(s, c.Design)
+		t.Rows = append(t.Rows, Row{Cells: []Cell{words(name), num(s.Width), num(s.Length), num(tree.At), num(tree.AtGirth), num(tree.Girth), num(tree.Low), num(tree.High), num(tree.Diameter)}})
+	}
+	add("a sheet as set", sheetWanted(c))
+	add("one that needs no side panels", wide)
+	for i, p := range c.Bark.Wanting() {
+		if p.Name[0] == 'B' {
+			add("what is wanting, "+strconv.Itoa(i+1), bark.Sheet{Width: p.Width, Length: p.Length()})
+		}
+	}
+	return t
+}
+
+// sheetName is a sheet's number in the list, or says that it is one of those set.
+func sheetName(c core.Canoe, i int) string {
+	switch {
+	case i == bark.Wanting:
+		return "wanting"
+	case c.Bark.Listed:
+		return "sheet " + strconv.Itoa(i+1)
+	}
+	return "sheet " + strconv.Itoa(i+1) + ", as set"
+}
+
+// lies says where a piece lies.
+func lies(p bark.Laid) string {
+	side := map[byte]string{'B': "on the bed", 'P': "port side", 'S': "starboard side"}[p.Name[0]]
+	switch {
+	case p.Name[0] == 'B':
+		return side
+	case p.Inside:
+		return side + ", inside"
+	}
+	return side + ", outside"
+}
+
+// cutFrom says what a piece is cut from.
+func cutFrom(c core.Canoe, p bark.Laid) string {
+	if p.Wanting() {
+		return "wanting"
+	}
+	if p.From == bark.FromSheet {
+		return sheetName(c, p.Sheet)
+	}
+	return sheetName(c, p.Sheet) + ", " + p.From.String()
+}
+
+// cuttingTable is every piece of bark in the order it is cut and laid.
+func cuttingTable(c core.Canoe) Table {
+	d := c.Design
+	t := Table{
+		Key: "cutting", Title: "Bark to cut, in order", Group: BarkAndFrame,
+		Note:    "B lies on the bed, P is sewn to the port side and S to the starboard side, each numbered from the bow aft. Places are along the bed: forward of amidships, and with a minus aft. Each sheet on the bed laps outside the next one aft. Strips are cut with the lap they are fitted with, trimmed once they fit; the middle one goes inside the bark on the bed and the next ones outside.",
+		Columns: []Column{{"piece", "Piece", units.Count}, {"use", "Lies", units.Count}, {"from", "Cut from", units.Count}, {"length", "Length", units.Length}, {"width", "Width", units.Length}, {"bow", "Bow end at", units.Offset}, {"aft", "Stern end at", units.Offset}},
+	}
+	for _, p := range c.Bark.Pieces() {
+		t.Rows = append(t.Rows, Row{Part: StripPart(c, p), Cells: []Cell{words(p.Name), words(lies(p)), words(cutFrom(c, p)), num(p.Length()), num(p.Width), num(p.Bow), num(p.Aft)}})
+	}
+	for _, s := range c.Bark.Scant {
+		t.Rows = append(t.Rows, Row{Cells: []Cell{words("none"), words("the edge, both sides"), words(scantWords(s, d.GunwaleTurn)), words("–"), words("–"), num(s.Bow), num(s.Aft)}})
+	}
+	return t
+}
+
+// scantWords say what to do where a piece would be shorter than a foot.
+func scantWords(s bark.Scant, trim float64) string {
+	if s.Trim {
+		return "no piece: less is left to trim"
+	}
+	lower := units.SmallLength.Format(s.Lack-trim, units.Imperial16)
+	return "no piece under a foot: lower the stem head by " + lower + " (" + units.SmallLength.Format(s.Lack-trim, units.Metric) + ")"
+}
+
+// StripPart is the part of the picture that a strip is; empty for a piece on the bed
+// and where the quarter that is drawn has no panel.
+func StripPart(c core.Canoe, p bark.Laid) string {
+	if p.Name[0] == 'B' {
+		return ""
+	}
+	middle := (p.Aft + p.Bow) / 2
+	if p.Aft < 0 && p.Bow > 0 {
+		middle = 0
+	}
+	place := c.Bark.PlaceAt(c.Hull, middle)
+	for i, panel := range c.Bark.Panels {
+		if place >= panel.From && place <= panel.To {
+			return PanelPart(i)
+		}
+	}
+	return ""
+}
+
+func panelsTable(c core.Canoe) Table {
+	t := Table{
+		Key: "panels", Title: "Side panels", Group: BarkAndFrame,
+		Note:    "Where half of the sheet that lies there falls short of the edge. Length and width are what each strip is cut to: with the lap it is fitted with and the bark to trim. The middle one goes inside the bark on the bed, the next ones outside, lapped a couple of inches; trim the lap to the seam's when it fits. Exposed edges look toward the stern in the topsides, up amidships and down at the ends (AC, pp. 42, 45).",
+		Columns: []Column{{"panel", "Panel", units.Count}, {"side", "Goes", units.Count}, {"bow", "Bow end at", units.Offset}, {"aft", "Stern end at", units.Offset}, {"length", "Strip, length", units.Length}, {"width", "Strip, width", units.Length}, {"trim", "Lap, trimmed to", units.SmallLength}},
+	}
+	for _, p := range append(append([]bark.Laid{}, c.Bark.Port...), c.Bark.Star...) {
+		side := "outside"
+		if p.Inside {
+			side = "inside"
+		}
+		t.Rows = append(t.Rows, Row{Part: StripPart(c, p), Cells: []Cell{words(p.Name), words(side), num(p.Bow), num(p.Aft), num(p.Length()), num(p.Width), num(c.Design.SeamLap)}})
+	}
+	return t.orNone("none: the sheets are wide enough")
+}

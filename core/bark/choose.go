@@ -1,0 +1,88 @@
+package bark
+
+import (
+	"math"
+	"sort"
+)
+
+// mostTried is how many choices of sheets for the bed are laid out in full, and
+// mostTriedShort how many where all before them left something wanting.
+const (
+	mostTried      = 4
+	mostTriedShort = 24
+)
+
+// choices lists the ways to choose sheets for the bed from a list, the most
+// promising first: every set that reaches from end to end and of which none can be
+// left out, and every one that does so with sheets of the size more besides.
+func (d *demand) choices(sheets []Sheet, more Sheet) [][]bedSheet {
+	type choice struct {
+		order []bedSheet
+		cost  float64
+	}
+	lap := d.hull.Design.SeamLap
+	var all []choice
+	for mask := range 1 << len(sheets) {
+		var set []bedSheet
+		reach, shortest := 0.0, math.Inf(1)
+		alike := false
+		for i, s := range sheets {
+			if mask>>i&1 == 0 {
+				// Of sheets of one size the first ones are taken.
+				for k := i + 1; k < len(sheets); k++ {
+					alike = alike || (mask>>k&1 == 1 && sheets[k] == s)
+				}
+				continue
+			}
+			set = append(set, bedSheet{s, i})
+			reach += s.Length - lap
+			shortest = min(shortest, s.Length)
+		}
+		if alike || (len(set) > 1 && reach+lap-(shortest-lap) >= d.whole) {
+			continue
+		}
+		wanting := 0.0
+		for reach+lap < d.whole {
+			wanting += min(more.Length, d.whole-reach)
+			set = append(set, bedSheet{more, Wanting})
+			reach += more.Length - lap
+		}
+		order := inOrder(set)
+		all = append(all, choice{order, d.estimate(order, reach+lap) + costWanting*wanting})
+	}
+	sort.SliceStable(all, func(a, b int) bool { return all[a].cost < all[b].cost })
+	out := make([][]bedSheet, len(all))
+	for i, c := range all {
+		out[i] = c.order
+	}
+	return out
+}
+
+// What a choice of sheets for the bed costs, in metres of seam: a metre that is
+// wanting, and a metre in which a sheet is narrower than the bed asks.
+const (
+	costWanting = 1000.0
+	costNarrow  = 100.0
+)
+
+// estimate is about how much a choice of sheets leaves to sew, m, were each cut
+// shorter in proportion.
+func (d *demand) estimate(order []bedSheet, reach float64) float64 {
+	cost := float64(len(order)-1) * d.full[0]
+	bow := d.whole / 2
+	for _, s := range order {
+		aft := bow - s.Length*d.whole/reach
+		places := d.between(max(aft, -d.whole/2), bow)
+		for i := 1; i < len(places); i++ {
+			x, run := (places[i]+places[i-1])/2, places[i]-places[i-1]
+			if d.at(d.full, x) > s.Width {
+				cost += 2 * run
+			}
+			if d.at(d.bed, x) > s.Width {
+				cost += costNarrow * run
+			}
+		}
+		bow = aft
+	}
+	return cost
+}

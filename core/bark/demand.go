@@ -1,0 +1,129 @@
+package bark
+
+import (
+	"math"
+	"sort"
+
+	"barkwright/core/hull"
+)
+
+// demand is the breadth of bark asked for along the flat bark. The boat is the same
+// fore and aft, so places are asked for by their distance from amidships.
+type demand struct {
+	hull    hull.Hull
+	columns []line
+	bottom  bottomLine
+	whole   float64   // length of the flat bark, m
+	along   []float64 // of the columns from amidships, m
+	full    []float64 // breadth to cover all, the bark to trim included, m
+	bed     []float64 // least breadth of the bark on the bed, m
+}
+
+// newDemand asks for the sides' reach and the bark left to trim. The sheet on the
+// bed must at least come out to the gores' feet, since no seam lies on the bottom
+// (Adney and Chapelle 1964, p. 29, of the centre line).
+func newDemand(h hull.Hull, columns []line, bottom bottomLine, whole float64) demand {
+	d := demand{hull: h, columns: columns, bottom: bottom, whole: whole}
+	for _, c := range columns {
+		d.along = append(d.along, d.alongOf(c.place))
+		d.full = append(d.full, 2*toCover(h, c))
+		d.bed = append(d.bed, 2*(h.FrameHalfBreadth(c.foot.X)+h.Design.GoreFoot))
+	}
+	return d
+}
+
+// toCover is how far out from the bed's centre line bark is wanted at a column, with
+// what is left to trim: all that sheets and panels are measured by.
+func toCover(h hull.Hull, l line) float64 { return l.reach() + h.Design.GunwaleTurn }
+
+// alongOf is where the column at a place has its foot on the flat bark, m from
+// amidships.
+func (d *demand) alongOf(place float64) float64 {
+	run := d.bottom.at(place)
+	if place > 1 {
+		run += (d.whole/2 - d.bottom.heel()) * (place - 1)
+	}
+	return run
+}
+
+// lineAt is the column whose foot lies so far along the flat bark.
+func (d *demand) lineAt(along float64) line {
+	return newLine(d.hull, placeAlong(d.bottom, math.Abs(along), d.whole))
+}
+
+// at is a breadth so far along.
+func (d *demand) at(values []float64, along float64) float64 {
+	x := math.Abs(along)
+	i := sort.SearchFloat64s(d.along, x)
+	switch {
+	case i == 0:
+		return values[0]
+	case i == len(d.along):
+		return values[i-1]
+	}
+	t := (x - d.along[i-1]) / (d.along[i] - d.along[i-1])
+	return values[i-1] + t*(values[i]-values[i-1])
+}
+
+// most is the greatest breadth between two places along.
+func (d *demand) most(values []float64, aft, bow float64) float64 {
+	most := max(d.at(values, aft), d.at(values, bow))
+	for i, x := range d.along {
+		if (x >= aft && x <= bow) || (-x >= aft && -x <= bow) {
+			most = max(most, values[i])
+		}
+	}
+	return most
+}
+
+// bedAt is the greatest breadth the bed asks for between two places. The frame is
+// widest amidships and only grows narrower, so the innermost place decides.
+func (d *demand) bedAt(aft, bow float64) float64 {
+	return d.at(d.bed, max(0, max(aft, -bow)))
+}
+
+// between lists the columns' places along from aft to bow, both of these included.
+func (d *demand) between(aft, bow float64) []float64 {
+	out := []float64{aft}
+	for i := len(d.along) - 1; i > 0; i-- {
+		if x := -d.along[i]; x > aft && x < bow {
+			out = append(out, x)
+		}
+	}
+	for _, x := range d.along {
+		if x > aft && x < bow {
+			out = append(out, x)
+		}
+	}
+	return append(out, bow)
+}
+
+// placeAlong is the place of the column whose foot lies a length from amidships on the
+// flat bark, which is whole long over both ends.
+func placeAlong(bottom bottomLine, run, whole float64) float64 {
+	if run <= bottom.heel() {
+		return bottom.placeAt(run)
+	}
+	return 1 + min(1, (run-bottom.heel())/(whole/2-bottom.heel()))
+}
+
+// sideExcess is how much longer at each end the flat bark is than its bottom and
+// its end seen from the side, as a multiple of what the plan of the top edge is
+// longer than the middle line: the sides laid flat push forward. An estimate
+// read off this project's own flattenings, good to about 3 in at an end; the flat
+// sheet replaces it.
+const sideExcess = 1.5
+
+// plainFlatLength is the length of the bark on the bed before it is worked out.
+func plainFlatLength(h hull.Hull, bottom bottomLine) float64 {
+	excess := -h.HeadX
+	last := 0.0
+	for i := 0; i <= bottomPieces; i++ {
+		half := h.SkinHalfBreadth(h.HeadX * float64(i) / bottomPieces)
+		if i > 0 {
+			excess += math.Hypot(h.HeadX/bottomPieces, half-last)
+		}
+		last = half
+	}
+	return 2 * (bottom.heel() + h.Foremost() - h.HeelX + sideExcess*excess)
+}

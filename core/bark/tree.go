@@ -1,0 +1,43 @@
+package bark
+
+import (
+	"math"
+
+	"barkwright/core/design"
+	"barkwright/core/units"
+	"barkwright/core/wood"
+)
+
+// stumpHeight is how far up the trunk a sheet is cut from, 3 ft. A choice of this
+// project, the one that its tree table was worked out with.
+const stumpHeight = 3 * units.Foot
+
+// Standing is a tree that gives a sheet, as it is taped while it stands.
+type Standing struct {
+	Sheet Sheet
+	// At is how far up the trunk the sheet's full width is wanted, and AtGirth the
+	// girth there, the allowance included, m.
+	At, AtGirth float64
+	// Girth is by tape at breast height, rounded up to the half inch, and Low and High
+	// what it is on trees that taper slowly and quickly, m.
+	Girth, Low, High float64
+	Diameter         float64 // at breast height, rounded up to the half inch, m
+}
+
+// NewStanding is the tree for a sheet by the design's rule and allowance.
+func NewStanding(s Sheet, d design.Design) Standing {
+	t := Standing{Sheet: s, At: stumpHeight + s.Length/2, AtGirth: s.Width + d.TreeAllowance}
+	if d.TreeRule == design.WideAllAlong {
+		t.At = stumpHeight + s.Length
+	}
+	typical, low, high := wood.BirchTaper(t.At)
+	t.Girth, t.Low, t.High = upToHalf(t.AtGirth/typical), upToHalf(t.AtGirth/high), upToHalf(t.AtGirth/low)
+	t.Diameter = upToHalf(wood.TreeDiameter(t.AtGirth / typical))
+	return t
+}
+
+// upToHalf rounds a length up to the half inch.
+func upToHalf(v float64) float64 {
+	const half = units.Inch / 2
+	return math.Ceil(v/half-1e-9) * half
+}

@@ -1,0 +1,47 @@
+package bark
+
+// Verdict says whether a boat can be built from the sheets it is laid out with.
+type Verdict int
+
+const (
+	// Enough is bark that covers the boat in one piece.
+	Enough Verdict = iota
+	// EnoughSewn is bark that covers it when joints and side panels are sewn.
+	EnoughSewn
+	// CannotBeBuilt is bark that leaves some of it bare.
+	CannotBeBuilt
+)
+
+// String is the verdict in words.
+func (v Verdict) String() string {
+	return [...]string{"enough", "enough, with sewing", "cannot be built from these"}[v]
+}
+
+// Verdict is that of the sheets laid. What is scant does not count: it is said.
+func (l *Layout) Verdict() Verdict {
+	switch {
+	case l.Short > 0 || l.Asked > 0:
+		return CannotBeBuilt
+	case len(l.Joints)+len(l.Beside) > 0:
+		return EnoughSewn
+	}
+	return Enough
+}
+
+// Wanting lists the pieces that there is no bark for, those on the bed first.
+func (l *Layout) Wanting() []Laid {
+	var out []Laid
+	for _, p := range l.Pieces() {
+		if p.Wanting() {
+			out = append(out, p)
+		}
+	}
+	return out
+}
+
+// Pieces lists all pieces: the bed's, the port side's and the starboard side's, each
+// from the bow aft.
+func (l *Layout) Pieces() []Laid {
+	out := make([]Laid, 0, len(l.Bed)+len(l.Port)+len(l.Star))
+	return append(append(append(out, l.Bed...), l.Port...), l.Star...)
+}
