@@ -14,9 +14,11 @@ type Water struct {
 	Righting afloat.RightingCurve
 	// Lean is how the boat lies with the heaviest paddler leaning out by LeanDistance
 	// to starboard, and LeanMost how far out that one's middle may go, m, before
-	// water comes over or she goes over dry. They hold where there is a paddler.
-	Lean     afloat.Floated
-	LeanMost float64
+	// water comes over or she goes over dry; at most to the gunwale, and then ToGunwale
+	// says so. They hold where there is a paddler.
+	Lean      afloat.Floated
+	LeanMost  float64
+	ToGunwale bool
 	Carries  []afloat.Carried // from none upward, by carryStep of freeboard
 	Moving   Moving
 }
@@ -34,9 +36,8 @@ const (
 	// LeanDistance is how far a leaning paddler's middle moves out, m: the shoulders
 	// two or three times as far. A choice of this project.
 	LeanDistance = 1 * units.Inch
-	// Pace is the speed that the push is stated for, m/s: a walk, and what loaded
-	// canoes are commonly paddled at. A choice of this project.
-	Pace = 3 * units.MilePerHour
+	// Pace is the speed that the push is stated for, m/s. A choice of this project.
+	Pace = afloat.CommonPace
 
 	// The push is worked out from slowest upward, pushSpeeds times 5 % more each:
 	// 0.8 to 3.1 m/s, from slower to faster than a crew holds for a day.
@@ -50,9 +51,12 @@ const (
 func OnWater(c Canoe) Water {
 	a := c.Afloat
 	w := Water{Righting: a.Body.Righting(a.Load, a.Water, heelSteps)}
-	if heaviest := a.Heaviest(); heaviest > 0 {
-		w.Lean = a.Body.Float(a.Load.Moved(heaviest, geom.Vec3{Y: -LeanDistance}), a.Water)
-		w.LeanMost = mostLean(w.Righting) * a.Load.Mass / heaviest
+	if heaviest := a.Heaviest(); heaviest.Mass > 0 {
+		w.Lean = a.Body.Float(a.Load.Moved(heaviest.Mass, geom.Vec3{Y: -LeanDistance}), a.Water)
+		w.LeanMost = mostLean(w.Righting) * a.Load.Mass / heaviest.Mass
+		if most := c.Hull.HalfBeam(heaviest.At.X); w.LeanMost >= most {
+			w.LeanMost, w.ToGunwale = most, true
+		}
 	}
 	for f := 0.0; f < c.Design.Depth; f += carryStep {
 		w.Carries = append(w.Carries, a.Body.CarriesLevel(a.Boat, a.Water, f))
@@ -68,16 +72,19 @@ func moving(a Afloat, crew int) Moving {
 	towed := a.Body.Towed(a.Floated.Upright, a.Water, afloat.LiveGrid())
 	m := Moving{State: afloat.Floats, Curve: towed.Curve(slowest, pushSpeeds), Pace: towed.At(Pace)}
 	if crew > 0 {
-		m.Day = afloat.DayOn(m.Curve, afloat.Paddling{Paddlers: crew, Power: afloat.TouringPower})
+		m.Day = afloat.DayOn(m.Curve, afloat.Paddling{Paddlers: crew, Least: afloat.LeastPower, Power: afloat.TouringPower, Most: afloat.BriskPower})
 	}
 	return m
 }
 
-// Heaviest is the mass of the heaviest paddler; none for no crew.
-func (a Afloat) Heaviest() float64 {
-	most := 0.0
+// Heaviest is the heaviest paddler, the one nearest the bow where several are; one of
+// no mass for no crew.
+func (a Afloat) Heaviest() afloat.Item {
+	var most afloat.Item
 	for _, p := range a.Crew {
-		most = max(most, p.Mass)
+		if p.Mass > most.Mass {
+			most = p
+		}
 	}
 	return most
 }

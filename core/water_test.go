@@ -45,7 +45,7 @@ func TestLeanBalances(t *testing.T) {
 	heel := w.Lean.Rest.Plane.Heel
 	assert.Positive(t, heel)
 	arm := c.Afloat.Body.At(c.Afloat.Load, c.Afloat.Water, heel).Arm
-	m := c.Afloat.Heaviest()
+	m := c.Afloat.Heaviest().Mass
 	assert.InDelta(t, m*core.LeanDistance*math.Cos(heel)/c.Afloat.Load.Mass, arm, 1e-6)
 
 	// What is said to be the most holds her, a little more does not.
@@ -117,4 +117,15 @@ func BenchmarkOnWater(b *testing.B) {
 	for b.Loop() {
 		core.OnWater(c)
 	}
+}
+
+// Nobody leans outside the boat: the 24 ft one is so stiff that the hips reach the
+// gunwale first, the default is not.
+func TestLeanEndsAtTheGunwale(t *testing.T) {
+	c := core.Evaluate(design.Starting()[2])
+	w := core.OnWater(c)
+	assert.True(t, w.ToGunwale)
+	assert.Equal(t, c.Hull.HalfBeam(c.Afloat.Heaviest().At.X), w.LeanMost)
+	assert.Less(t, w.LeanMost, c.Design.Beam/2+1e-9)
+	assert.False(t, core.OnWater(core.Evaluate(design.Default())).ToGunwale)
 }

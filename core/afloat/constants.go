@@ -61,10 +61,16 @@ func LiveGrid() WaveGrid { return WaveGrid{40, 20, 400} }
 // Paddling. Presets are judgement, set below the pedalling figures of the
 // literature; efficiency of a paddle is about 0.6 to 0.75 (from memory).
 const (
-	EasyPower    = 30.0  // W at the paddle, each paddler
+	LeastPower   = 20.0  // W at the paddle, each paddler: hardly at work
+	EasyPower    = 30.0  // W
 	TouringPower = 50.0  // W
 	BriskPower   = 75.0  // W
 	HardPower    = 100.0 // W
+
+	// CommonPace is what loaded canoes are commonly paddled at, m/s: 3 mph. Common
+	// practice, no published source; one published track of a loaded 17 ft canoe in calm
+	// air runs at 3 1/2 to 4.
+	CommonPace = 3 * units.MilePerHour
 
 	// PaddleEfficiency is the share of a paddler's power that drives the boat, and
 	// its range.

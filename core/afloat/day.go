@@ -5,16 +5,19 @@ import "math"
 // Paddling is who drives the boat and how hard.
 type Paddling struct {
 	Paddlers int
-	Power    float64 // W at the paddle, each
+	// Power at the paddle, W each, with its range.
+	Least, Power, Most float64
 }
 
-// Day is how far the crew goes in PaddlingDay without wind, waves, current or
-// rests, as an estimate: Speed and Distance in the middle, and their range.
+// Day is the speed at which the crew could hold a smooth hull of the boat's shape, as an
+// estimate, and how far they come in PaddlingDay without wind, waves, current or rests.
+// Seams, ribs, steering and a bark hull's roughness are not in it.
 //
-// The slow end takes the worse paddle and the most push near that speed; the fast
-// end the better paddle and the least wave part near it. No result is better than
-// about 5 %. State is Floats where it holds, NoSuchSpeed where the crew's power is
-// off the curve given.
+// The slow end takes the least power, the worse paddle and the most push near that
+// speed; the fast end the most power, the better paddle and the least wave part near it,
+// or the last speed of the curve where they come to more. The distance runs from what
+// loaded canoes are commonly paddled at to the fast end. State is Floats where it holds,
+// NoSuchSpeed where the crew's power is off the curve given.
 type Day struct {
 	State                     State
 	Speed                     float64 // m/s
@@ -25,14 +28,18 @@ type Day struct {
 
 // DayOn returns the day on a curve of pushes made by Towed.Curve.
 func DayOn(curve []Push, p Paddling) Day {
-	power := float64(p.Paddlers) * p.Power
-	mid, ok := speedOn(curve, power*PaddleEfficiency, Push.Theory)
-	low, okLow := speedOn(curve, power*LeastPaddleEfficiency, Push.High)
-	high, okHigh := speedOn(curve, power*MostPaddleEfficiency, func(p Push) float64 { return p.Friction + p.WaveLow })
-	if !ok || !okLow || !okHigh {
+	crew := float64(p.Paddlers)
+	mid, ok := speedOn(curve, crew*p.Power*PaddleEfficiency, Push.Theory)
+	low, okLow := speedOn(curve, crew*p.Least*LeastPaddleEfficiency, Push.High)
+	high, okHigh := speedOn(curve, crew*p.Most*MostPaddleEfficiency, func(p Push) float64 { return p.Friction + p.WaveLow })
+	if !ok || !okLow {
 		return Day{State: NoSuchSpeed}
 	}
-	return Day{Floats, mid, low, high, mid * PaddlingDay, low * PaddlingDay, high * PaddlingDay}
+	if !okHigh {
+		high = curve[len(curve)-1].Speed
+	}
+	slow := math.Min(low, CommonPace)
+	return Day{Floats, mid, low, high, (slow + high) / 2 * PaddlingDay, slow * PaddlingDay, high * PaddlingDay}
 }
 
 // speedOn returns the first speed of the curve at which the push takes a power. Push

@@ -220,12 +220,14 @@ func TestCurveAndDay(t *testing.T) {
 		}
 	}
 	for _, power := range []float64{afloat.EasyPower, afloat.TouringPower, afloat.BriskPower, afloat.HardPower} {
-		d := afloat.DayOn(curve, afloat.Paddling{Paddlers: 2, Power: power})
+		d := afloat.DayOn(curve, afloat.Paddling{Paddlers: 2, Least: 0.8 * power, Power: power, Most: 1.2 * power})
 		require.Equal(t, afloat.Floats, d.State)
 		assert.InEpsilon(t, speedAt(h, 2*power*0.65), d.Speed, 0.005)
 		assert.Less(t, d.SpeedLow, d.Speed)
 		assert.Less(t, d.Speed, d.SpeedHigh)
-		assert.InEpsilon(t, 6*3600*d.Speed, d.Distance, 1e-12)
+		// From three miles an hour, or slower, for six hours, to the fast end's.
+		assert.InEpsilon(t, 6*3600*math.Min(d.SpeedLow, 3*1609.344/3600), d.DistanceLow, 1e-12)
+		assert.InEpsilon(t, 6*3600*d.SpeedHigh, d.DistanceHigh, 1e-12)
 	}
-	assert.Equal(t, afloat.NoSuchSpeed, afloat.DayOn(curve, afloat.Paddling{Paddlers: 0, Power: 50}).State)
+	assert.Equal(t, afloat.NoSuchSpeed, afloat.DayOn(curve, afloat.Paddling{Paddlers: 0, Least: 20, Power: 50, Most: 75}).State)
 }
