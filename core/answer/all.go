@@ -29,7 +29,7 @@ var tables = []struct {
 }{
 	{"frame", frameTable}, {"gores", goresTable}, {"stretch", stretchTable}, {"panels", panelsTable}, {"cutting", cuttingTable}, {"onhand", onHandTable}, {"trees", treesTable},
 	{"posts", postsTable}, {"stationposts", stationPosts}, {"stakes", stakesTable}, {"offsets", offsetsTable},
-	{"marks", marksTable}, {"holes", holesTable}, {"thwarts", thwartsTable}, {"bends", bendsTable},
+	{"marks", marksTable}, {"holes", holesTable}, {"thwarts", thwartsTable}, {"joinery", joineryTable}, {"bends", bendsTable},
 	{"laminations", laminationsTable}, {"headboard", headboardTable},
 	{"ribs", ribsTable}, {"sheathing", sheathingTable},
 	{"seams", seamsTable}, {"strands", strandsTable}, {"lacingchoices", rootChoicesTable},

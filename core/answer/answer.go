@@ -9,10 +9,11 @@ import "barkwright/core/units"
 // Basis is how a number is known.
 type Basis string
 
-// The four of them, best first.
+// The four of them. One is no better than another: what is computed is exact of a shape
+// that was assumed, and what is published is one boat's.
 const (
-	Computed       Basis = "computed"
-	Published      Basis = "published"
+	Computed       Basis = "computed from your shape"
+	Published      Basis = "from a published rule"
 	CommonPractice Basis = "common practice"
 	Estimate       Basis = "estimate"
 )

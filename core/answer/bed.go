@@ -19,7 +19,7 @@ func bedNumbers(c core.Canoe) []Number {
 			working("# as set, over the bottom amidships", length(d.GunwaleEndHeight))),
 		number(BedAndSheer, "post.middle", "Post under the middle thwart", units.SmallLength, first.Length, fromShape, postWorking(c, first)),
 		number(BedAndSheer, "post.end", "Post under the gunwale ends", units.SmallLength, last.Length, fromShape, postWorking(c, last)),
-		number(BedAndSheer, "bed.stakes", "Stakes round the bed", units.Count, float64(b.StakeCount), fromAdney+", pp. 40-41",
+		number(BedAndSheer, "bed.stakes", "Stakes round the bed", units.Count, float64(b.StakeCount), fromAdney+", pp. 40-41, whose own boat has 34",
 			working("pairs no more than about # apart, none at a thwart, one pair at each end of the frame and two beyond: # pairs each side of the middle", length(frame.StakeSpacing), count(len(b.Stakes)))).by(Published),
 		number(BedAndSheer, "bed.slack", "Bark longer on the bed than on the finished bottom", units.Offset, b.Slack, fromOwnChoice,
 			working("length over a bed crowned # and blocked # between the heels, less the bottom's with its rocker of #", length(d.BedCrown), length(d.EndBlocking), length(d.Rocker))).by(Estimate),
@@ -88,7 +88,7 @@ func stakesTable(c core.Canoe) Table {
 		if s.Beyond {
 			where = "beyond the frame"
 		}
-		t.Rows = append(t.Rows, Row{Part: "stake." + strconv.Itoa(i), Cells: []Cell{whole(i + 1), num(s.X), num(s.Y), words(where)}})
+		t.Rows = append(t.Rows, Row{Part: "stake." + strconv.Itoa(i), Cells: []Cell{whole(i + 1), about(s.X), about(s.Y), words(where)}})
 	}
 	return t
 }

@@ -27,18 +27,18 @@ func rightingNumbers(c core.Canoe, w core.Water) []Number {
 		return n
 	}
 	most := curve("afloat.maxRightingArm", "Largest righting arm, dry", units.Length, r.Most.Arm,
-		working("at # of heel, with # of freeboard left there", angle(r.Most.Plane.Heel), length(r.Most.Freeboard)))
+		working("at # of heel, with # of freeboard left there", angle(r.Most.Plane.Heel).rough(), length(r.Most.Freeboard).rough()))
 	mostAt := curve("afloat.maxRightingHeel", "Heel at which it is largest", units.Angle, r.Most.Plane.Heel,
 		working("the arm is looked for from upright to where water comes over the gunwale"))
 	if r.State == afloat.Floats && !(r.Most.Arm > 0) {
 		mostAt = mostAt.absent("none rights her")
 	}
 	swamp := curve("afloat.swampHeel", "Heel at which water comes over the gunwale", units.Angle, r.Swamped.Plane.Heel,
-		working("the righting arm is # there; past it she fills, and no curve holds", length(r.Swamped.Arm)))
+		working("the righting arm is # there; past it she fills, and no curve holds", length(r.Swamped.Arm).rough()))
 	switch {
 	case r.State == afloat.Floats && r.Vanishes:
 		swamp = swamp.absent("goes over dry")
-		swamp.Working = working("the righting arm falls to nothing at # of heel, before water comes over", angle(r.VanishAt))
+		swamp.Working = working("the righting arm falls to nothing at # of heel, before water comes over", angle(r.VanishAt).rough())
 	case r.State == afloat.Floats && !r.Swamps:
 		swamp = swamp.absent("none to 90°")
 	}
@@ -48,15 +48,15 @@ func rightingNumbers(c core.Canoe, w core.Water) []Number {
 func leanNumbers(c core.Canoe, w core.Water) []Number {
 	rest, heaviest := w.Lean.Rest, c.Afloat.Heaviest().Mass
 	lean := number(OnTheWater, "afloat.lean", "Heel with a paddler leaning out", units.Angle, rest.Plane.Heel, fromStanding,
-		working("the middle of the heaviest paddler, #, moved # to the side, the shoulders two or three times as far, the others still", mass(heaviest), small(core.LeanDistance))).by(Estimate)
+		working("the middle of the heaviest paddler, #, moved # to the side, the shoulders two or three times as far, the others still", mass(heaviest).rough(), small(core.LeanDistance))).by(Estimate)
 	most := number(OnTheWater, "afloat.leanMost", "How far a paddler can lean before water comes in, at the hips", units.SmallLength, w.LeanMost, fromStanding,
-		working("the heaviest, #, to where water comes over or the righting arm gives out", mass(heaviest))).by(Estimate)
+		working("the heaviest, #, to where water comes over or the righting arm gives out", mass(heaviest).rough())).by(Estimate)
 	if heaviest == 0 {
 		return []Number{lean.absent("no paddler"), most.absent("no paddler")}
 	}
 	if w.ToGunwale {
 		most = most.in("as far as the gunwale")
-		most.Working = working("the heaviest, #, with the hips at the gunwale, #, and the boat still dry; shoulders and head are farther out, so this is no leave to lean", mass(heaviest), small(w.LeanMost))
+		most.Working = working("the heaviest, #, with the hips at the gunwale, #, and the boat still dry; shoulders and head are farther out, so this is no leave to lean", mass(heaviest).rough(), small(w.LeanMost))
 	}
 	switch state := w.Lean.State; {
 	case state == afloat.Swamped && w.Lean.Upright.State == afloat.Floats:

@@ -60,7 +60,7 @@ func endNumbers(c core.Canoe) []Number {
 		number(Ends, "stem.curve", "Stem along its outer face, heel to head", units.Length, s.Curve, fromShape,
 			working("length of the end curve from a heel # back, up to a head # high", length(d.HeelLength), length(d.EndHeight))),
 		number(Ends, "stem.blank", "Stem blank to split out", units.Length, s.Blank, fromOwnChoice,
-			working("curve #, solid heel # and # to trim", length(s.Curve), small(d.StemSolid), small(frame.StemTrim))).by(CommonPractice),
+			working("curve #, solid heel # and # to trim", length(s.Curve), small(d.StemSolid), small(frame.StemTrim))).up(),
 		number(Ends, "stem.minRadius", "Tightest bend of the stem", units.SmallLength, in.Radius, fromShape,
 			working("the end curve's tightest radius #, inside the bark # and the stem-piece #, at the middle of the innermost lamination",
 				small(c.Hull.End.TightestRadius), thin(d.BarkThickness), small(d.StemDepth))).in(radiusWord(in)),

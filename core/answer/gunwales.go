@@ -23,7 +23,7 @@ func gunwaleNumbers(c core.Canoe) []Number {
 				small(d.InwaleThickness), small(d.OutwaleThickness), thin(2*d.BarkThickness))),
 		number(Gunwales, "lacing.group", "Root in one group", units.Length, l.Group, fromBuilders,
 			working("(# holes × # turns + the starting turn) × # + two tails of #",
-				count(d.GroupHoles), count(d.Passes), small(l.Turn), small(d.Tail))).by(CommonPractice),
+				count(d.GroupHoles), count(d.Passes), small(l.Turn), small(d.Tail))).up(),
 		number(Gunwales, "root.gunwales", "Split root for lacing, before waste", units.Run, l.Total, fromBuilders,
 			working("# groups × #", count(l.Count), length(l.Group))).by(CommonPractice),
 		number(Gunwales, "root.gunwalesWaste", "Split root for lacing, with waste", units.Run, l.WithWaste, fromBuilders,

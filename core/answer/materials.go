@@ -24,7 +24,7 @@ func materialNumbers(c core.Canoe) []Number {
 				mass(g.Bark.Doubled.Typical).rough(), mass(g.Root.Mass.Typical).rough(), mass(g.Pitch.Typical).rough())).between(g.Weight.Low, g.Weight.High),
 		boltsNumber(c),
 		number(Materials, "materials.billets", "Billets for ribs", units.Count, float64(g.Billets), fromAdney+", p. 18",
-			working("a billet two thick and two wide gives four; # ribs and spares", count(c.Design.Ribs))).by(Estimate),
+			working("a billet two thick and two wide gives four; # ribs and spares", count(c.Design.Ribs))).by(Published),
 		number(Materials, "materials.pitch", "Pitch", units.Mass, g.Pitch.Typical, fromOwnChoice,
 			working("by # of seam, payed inside and outside in a band of 1 1/2 in (38 mm); no source prints an amount", run(seamLength(c)).rough())).between(g.Pitch.Low, g.Pitch.High),
 	}

@@ -69,7 +69,7 @@ func ribNumbers(c core.Canoe) []Number {
 			working("# as set or about one to # of gunwale", count(d.Ribs), small(design.RibEvery))).by(CommonPractice),
 		spacing,
 		number(Ribs, "ribs.broken", "Ribs broken at the centre, each end", units.Count, float64(brokenRibs(c)), fromAdney+", p. 104 and fig. 116: the last three",
-			working("# as set: the last toward either end, too sharp to bend whole", count(d.RibsBroken))).by(CommonPractice),
+			working("# as set: the last toward either end, too sharp to bend whole", count(d.RibsBroken))).by(Published),
 		number(Ribs, "ribs.longest", "Longest rib, finished, tip to tip on its outer face", units.Length, long.Length, fromShape,
 			working("girth # there, less the turn of the bark # and sheathing # inside it, less # of tuck at each tip",
 				length(2*c.Hull.ColumnSection(c.Hull.ColumnAtEdge(long.X)).HalfGirth()), thin(d.BarkThickness), small(d.SheathingThickness), small(d.RibTuck))),

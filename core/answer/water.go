@@ -28,15 +28,15 @@ func waterNumbers(c core.Canoe) []Number {
 	}
 	out := []Number{
 		lies("afloat.draught", "Draught", units.Length, up.Draught, fromFloating,
-			working("# in all: the boat #, her crew and cargo", mass(a.Load.Mass), mass(a.Boat.Mass))),
+			working("# in all: the boat #, her crew and cargo", mass(a.Load.Mass).rough(), mass(a.Boat.Mass).rough())),
 		lies("afloat.freeboard", "Least freeboard", units.Length, up.Freeboard, fromFloating,
 			working("to the top of the inwale at its lowest over the water, as the boat trims")),
 		lies("afloat.freeboardAt", "Where it is least, forward of amidships", units.Offset, up.FreeboardAt.X, fromFloating,
-			working("the sheer is # over the bottom there", length(up.FreeboardAt.Z))),
+			working("the sheer is # over the bottom there", length(up.FreeboardAt.Z).rough())),
 		lies("afloat.trim", "Trim, bow down", units.Angle, up.Trim, fromFloating,
-			working("the middle of all the weight stands # forward of amidships, and so does that of the water pushed aside", offset(a.Load.Centre.X))),
+			working("the middle of all the weight stands # forward of amidships, and so does that of the water pushed aside", offset(a.Load.Centre.X).rough())),
 		number(OnTheWater, "afloat.displacement", "All that the water carries", units.Mass, a.Load.Mass, fromFloating,
-			working("boat #, # together # and cargo #", mass(a.Boat.Mass), many(len(a.Crew), "paddler", "paddlers"), mass(crewMass(a)), mass(a.Cargo.Mass))).by(Estimate),
+			working("boat #, # together # and cargo #", mass(a.Boat.Mass).rough(), many(len(a.Crew), "paddler", "paddlers"), mass(crewMass(a)).rough(), mass(a.Cargo.Mass).rough())).by(Estimate),
 		lies("afloat.gm", "Stiffness upright, GM", units.Length, f.GM, fromStanding,
 			working("how fast the righting arm grows as the boat begins to heel; less than nothing, and she will not stay upright")),
 		lies("afloat.gmLow", "GM at the low end of what is not known", units.Length, a.GMLow, spreadSource,
@@ -44,15 +44,15 @@ func waterNumbers(c core.Canoe) []Number {
 		lies("afloat.gmHigh", "GM at the high end", units.Length, a.GMHigh, spreadSource,
 			working("the half girth # longer and the bilge easier, the crew's weight # lower", small(core.GirthSpread), small(afloat.PostureSpread).rough())),
 		lies("afloat.gmHigher", "GM with the crew # higher", units.Length, a.GMCrewHigher, fromStanding,
-			working("# of people raised #", mass(crewMass(a)), small(afloat.CrewHeightStep))).naming(small(afloat.CrewHeightStep)),
+			working("# of people raised #", mass(crewMass(a)).rough(), small(afloat.CrewHeightStep))).naming(small(afloat.CrewHeightStep)),
 		lies("afloat.gmLower", "GM with the crew # lower", units.Length, a.GMCrewLower, fromStanding,
-			working("# of people lowered #", mass(crewMass(a)), small(afloat.CrewHeightStep))).naming(small(afloat.CrewHeightStep)),
+			working("# of people lowered #", mass(crewMass(a)).rough(), small(afloat.CrewHeightStep))).naming(small(afloat.CrewHeightStep)),
 		lollNumber(f, lies),
 	}
 	freeboards := afloat.MarkedFreeboards()
 	for i, carried := range a.Carries {
 		n := number(OnTheWater, loadKeys[i], "Load that leaves # of freeboard", units.Mass, carried.Payload, fromFloating,
-			working("floated level, # with the boat's own #", mass(carried.Total), mass(a.Boat.Mass))).naming(small(freeboards[i])).by(Estimate)
+			working("floated level, # with the boat's own #", mass(carried.Total).rough(), mass(a.Boat.Mass).rough())).naming(small(freeboards[i])).by(Estimate)
 		if carried.State != afloat.Floats {
 			n = n.absent(carried.State.String())
 		}
@@ -89,7 +89,7 @@ func floatCheck(c core.Canoe) Warning {
 	case f.State == afloat.Overloaded:
 		w.Text = working("about # too much: water would come over the gunwale. Take less, or build deeper or longer", mass(f.Excess).rough())
 	case f.State == afloat.Swamped:
-		w.Text = working("water comes over the gunwale # forward of amidships: place the load nearer the middle, or take less", offset(f.Upright.FreeboardAt.X))
+		w.Text = working("water comes over the gunwale # forward of amidships: place the load nearer the middle, or take less", offset(f.Upright.FreeboardAt.X).rough())
 	case f.State == afloat.NotConverged:
 		w.Word = "will not balance"
 		x, toward, end, back := c.Afloat.Load.Centre.X, "forward", "bow", "aft"

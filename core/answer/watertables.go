@@ -16,7 +16,7 @@ func figuresTable(c core.Canoe) Table {
 	}
 	row := func(name string, column int, v float64) {
 		cells := []Cell{words(name), words("–"), words("–"), words("–"), words("–")}
-		cells[column] = num(v)
+		cells[column] = about(v)
 		t.Rows = append(t.Rows, Row{Cells: cells})
 	}
 	const length, area, volume, ratio = 1, 2, 3, 4
@@ -62,7 +62,7 @@ func RightingTable(w core.Water) Table {
 			{"draught", "Draught", units.Length}, {"trim", "Trim, bow down", units.Angle}, {"state", "State", units.Count}},
 	}
 	add := func(a afloat.Attitude, state string) {
-		t.Rows = append(t.Rows, Row{Cells: []Cell{num(a.Plane.Heel), num(a.Arm), num(max(0, a.Freeboard)), num(a.Draught), num(a.Trim), words(state)}})
+		t.Rows = append(t.Rows, Row{Cells: []Cell{about(a.Plane.Heel), about(a.Arm), about(max(0, a.Freeboard)), about(a.Draught), about(a.Trim), words(state)}})
 	}
 	for _, p := range r.Points {
 		if !p.Firm {
@@ -85,7 +85,7 @@ func CarriesTable(w core.Water) Table {
 	}
 	for _, c := range w.Carries {
 		if c.State == afloat.Floats {
-			t.Rows = append(t.Rows, Row{Cells: []Cell{num(c.Freeboard), num(c.Payload), num(c.Total)}})
+			t.Rows = append(t.Rows, Row{Cells: []Cell{num(c.Freeboard), about(c.Payload), about(c.Total)}})
 		}
 	}
 	return t.orState(afloat.NoSuchLoad)

@@ -44,12 +44,13 @@ func summaryStage(s *stage) {
 
 func barkStage(s *stage) {
 	s.cautions(permission, felling, edgeTools)
-	s.numbers("bark.verdict", "bark.width", "tree.girth", "tree.diameter", "bark.sheets", "bark.pieces", "bark.joinGap", "bark.area", "materials.billets", "materials.pitch")
+	s.numbers("bark.verdict", "bark.width", "tree.girth", "tree.diameter", "bark.sheets", "bark.pieces", "bark.joinGap", "bark.area", "logs.bolts", "materials.billets", "materials.pitch")
 	s.checks(answer.BarkAndFrame)
 	s.list("gores", []string{"gore", "run", "foot", "depth", "width", "edges", "state"})
 	s.list("cutting", nil, "Cut")
 	s.list("trees", []string{"sheet", "width", "length", "girth", "least", "most", "diameter"}, "Found")
 	s.list("logs", nil, "Found")
+	s.list("riving", []string{"piece", "need", "sectors", "layers", "bolt", "take"})
 	s.list("pieces", []string{"piece", "count", "spares", "length", "width", "thickness"}, "Ready")
 }
 
@@ -59,6 +60,7 @@ func bedStage(s *stage) {
 	s.list("frame", nil, "As built")
 	s.list("posts", nil, "As built")
 	s.list("stakes", nil)
+	s.list("gear", []string{"gear", "count", "low", "high", "width", "thickness"}, "Ready")
 }
 
 func marksStage(s *stage) {
@@ -115,6 +117,7 @@ func endsStage(s *stage) {
 	s.list("laminations", nil)
 	s.list("headboard", nil, "As built")
 	s.list("thwarts", []string{"thwart", "run", "shoulder", "ends", "longest", "plan", "flare"}, "As built")
+	s.list("joinery", nil)
 	s.list("bends", []string{"timber", "radius", "layers", "ratio", "verdict", "mend"})
 }
 

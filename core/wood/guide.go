@@ -19,12 +19,12 @@ func (c Condition) Guide() Guide {
 	case Boiled:
 		return Guide{
 			Safe: 30, Limit: 10,
-			SafeBasis: "strap called for under an R/t of about 30 (workshop rule, from memory, medium); " +
+			SafeBasis: "strap called for under about 30 times the thickness (workshop rule, from memory, medium); " +
 				"published radii, not under 20 to 30 thicknesses (summary of a university text)",
 			LimitBasis: "wood stretches 1 to 2 % when hot (Peck, USDA Agriculture Handbook 125, 1957, from memory): " +
-				"R/t 8 to 10 at 2 % with the neutral axis shifted; ribs of published canoes measure about 11 to 23 " +
-				"(Adney and Chapelle, Bulletin 230, 1964, figs. 31, 52, 104)",
-			Uncertainty: "limit +-40 %; under an R/t of 20 expect breakage",
+				"8 to 10 times the thickness at 2 % with the neutral axis shifted; ribs measured by this project off drawings " +
+				"(Adney and Chapelle, Bulletin 230, 1964, figs. 31, 52, 104), each good to a quarter, come to about 11 to 23",
+			Uncertainty: "the limit could be off by 40 % either way; under 20 times the thickness expect some to break",
 		}
 	case Strapped:
 		return Guide{

@@ -29,9 +29,6 @@ func (o *output) add(at js.Value) {
 // escape makes text safe between tags and in quoted attributes.
 var escape = strings.NewReplacer("&", "&amp;", "<", "&lt;", ">", "&gt;", `"`, "&#34;")
 
-// basisMarks are the filled marks beside a basis: decoration, the word says it.
-var basisMarks = map[answer.Basis]string{answer.Computed: "●●●●", answer.Published: "●●●●", answer.CommonPractice: "●●●○", answer.Estimate: "●○○○"}
-
 // buildHeadline writes the frame of the numbers that are always in sight.
 func (p *page) buildHeadline() {
 	var head strings.Builder
@@ -192,7 +189,7 @@ func (p *page) showThese(now, before []answer.Number) {
 func (p *page) showWorkings(now []answer.Number) {
 	for _, n := range now {
 		if p.unfoldedWorkings[n.Key] {
-			setHTML(p.outputs[n.Key].working, "<p>"+escape.Replace(n.Working(p.work.System))+`</p><p class="basis"><b>`+escape.Replace(string(n.Basis))+`</b> <span aria-hidden="true">`+basisMarks[n.Basis]+"</span></p><p>Source: "+escape.Replace(n.Source)+".</p>")
+			setHTML(p.outputs[n.Key].working, "<p>"+escape.Replace(n.Working(p.work.System))+`</p><p class="basis"><b>`+escape.Replace(string(n.Basis))+"</b></p><p>Source: "+escape.Replace(n.Source)+".</p>")
 		}
 	}
 }

@@ -72,7 +72,7 @@ func TestKeysThatMustExist(t *testing.T) {
 		"afloat.draught", "afloat.freeboard", "afloat.displacement", "afloat.gm", "afloat.loadAtSixInches",
 	} {
 		p.shown(key)
-		assert.Contains(t, []string{"computed", "published", "common practice", "estimate"},
+		assert.Contains(t, []string{"computed from your shape", "from a published rule", "common practice", "estimate"},
 			eval[string](p, `document.querySelector('[data-result="'+%q+'"]').dataset.basis`, key), key)
 	}
 	for _, param := range design.Params() {
