@@ -19,8 +19,8 @@ type Water struct {
 	Lean      afloat.Floated
 	LeanMost  float64
 	ToGunwale bool
-	Carries  []afloat.Carried // from none upward, by carryStep of freeboard
-	Moving   Moving
+	Carries   []afloat.Carried // from none upward, by carryStep of freeboard
+	Moving    Moving
 }
 
 // Moving is what it costs to move. State is Floats where the boat floats upright
