@@ -56,6 +56,19 @@
     frame(call);
   };
 
+  // The boat stays in sight while the page is read, unless too little is left to read
+  // in, as with large letters or a low window; what is gone to stops under it.
+  const most = 0.6;
+  const sight = document.getElementById('sight');
+  const fits = () => {
+    root.toggleAttribute('data-stays', sight.offsetHeight <= most * innerHeight);
+    root.style.setProperty('--sight', sight.offsetHeight + 'px');
+  };
+  if (sight) {
+    new ResizeObserver(fits).observe(sight);
+    addEventListener('resize', fits);
+  }
+
   // What browsers may refuse, each with an answer instead of an exception.
   // Stores go by their names: localStorage, sessionStorage.
   window.keepText = (store, key, text) => {

@@ -53,6 +53,7 @@ func (p *page) start() {
 		p.findControls()
 		p.buildResults()
 		p.listenForm()
+		p.listenSliders()
 		p.listenTools()
 		p.listenPicture()
 		p.listenRaise()
@@ -124,9 +125,9 @@ type page struct {
 	work     *work.Work // the one in hand
 	view     scene.View
 	list     scene.List
-	printing bool  // the picture is the printer's
-	drag     *drag // the handle in hand, or nil
-	pull     *pull // the picture in hand, or nil
+	printing bool // the picture is the printer's
+	hands    hands
+	finger   *finger // on a slider, or nil
 	readout  slot
 	aboard   *int // the paddlers whose folds show, nil before any
 	waters   waters
@@ -193,11 +194,16 @@ func each(in js.Value, selector string, act func(js.Value)) {
 }
 
 func (p *page) on(target js.Value, event string, act func(js.Value)) {
-	target.Call("addEventListener", event, p.callback(func(args []js.Value) {
+	target.Call("addEventListener", event, p.answering(act))
+}
+
+// answering is act as what answers an event.
+func (p *page) answering(act func(js.Value)) js.Func {
+	return p.callback(func(args []js.Value) {
 		p.inEvent = true
 		act(args[0])
 		p.inEvent = false
-	}))
+	})
 }
 
 // refresh brings everything that follows a step of a slider up to date: controls,

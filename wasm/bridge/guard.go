@@ -35,7 +35,8 @@ func (p *page) guard(act func()) {
 // meet goes on after a fault: with the boat as it last stood on the whole page, or
 // where it never did with another, and it says so and offers what was there.
 func (p *page) meet() {
-	p.drag, p.pull, p.view.Ghost = nil, nil, nil
+	p.hands.drop()
+	p.view.Ghost = nil
 	p.skin.memory = geom.FlattenWorkspace{}
 	if !p.started {
 		p.meetAtStart()

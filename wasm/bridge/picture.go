@@ -10,13 +10,6 @@ import (
 	"barkwright/wasm/scene"
 )
 
-// fingerReach and mouseReach are how near a touch must come to a part, CSS pixels:
-// half of the 44 pixels a target must have; a mouse is finer.
-const (
-	fingerReach = 22
-	mouseReach  = 6
-)
-
 // draw shows the boat as it is looked at now.
 func (p *page) draw() { p.drawIn(p.picture.Size()) }
 
@@ -42,6 +35,7 @@ func (p *page) drawIn(size scene.Size) {
 	if !p.printing {
 		p.picture.Show(p.list)
 	}
+	p.placeGrip(size)
 }
 
 // printPicture gives the printer the whole of the picture, at the size of a sheet and
@@ -67,100 +61,8 @@ func (p *page) listenPicture() {
 		p.printing = false
 		p.draw()
 	})
-	hit := p.id("hit")
-	p.on(hit, "pointerdown", p.pointerDown)
-	p.on(hit, "pointermove", p.pointerMove)
-	p.on(hit, "pointerup", p.pointerUp)
-	p.on(hit, "pointercancel", p.pointerUp)
-	p.on(hit, "pointerleave", func(js.Value) {
-		if p.drag == nil {
-			p.touch("")
-		}
-	})
-	p.on(hit, "keydown", p.pictureKey)
-}
-
-func point(e js.Value) scene.Point {
-	return scene.Point{X: e.Get("offsetX").Float(), Y: e.Get("offsetY").Float()}
-}
-
-func fineness(e js.Value) float64 {
-	if e.Get("pointerType").String() == "mouse" {
-		return mouseReach
-	}
-	return fingerReach
-}
-
-// drag is a handle in hand: where it was taken up and at what value.
-type drag struct {
-	scene.Handle
-	from  scene.Point
-	start float64
-}
-
-// pull is the picture in hand while it is near: where it was taken and where it was.
-type pull struct {
-	from scene.Point
-	x, y float64
-}
-
-func (p *page) pointerDown(e js.Value) {
-	at := point(e)
-	h, ok := scene.HandleAt(scene.Handles(p.work.Canoe, p.view, p.picture.Size()), at)
-	if !ok || p.work.None {
-		p.touchAt(e)
-		if p.view.Zoom > 1 {
-			p.pull = &pull{at, p.view.PanX, p.view.PanY}
-			p.id("hit").Call("setPointerCapture", e.Get("pointerId"))
-		}
-		return
-	}
-	p.drag = &drag{h, at, p.controls[h.Key].param.Get(&p.work.Canoe.Design)}
-	p.work.Commit()
-	p.work.TakeUp(h.Key)
-	before := p.work.Canoe
-	p.view.Ghost = &before
-	p.id("hit").Call("setPointerCapture", e.Get("pointerId"))
-	e.Call("preventDefault")
-}
-
-func (p *page) pointerMove(e js.Value) {
-	switch {
-	case p.pull != nil:
-		to := point(e)
-		p.view.PanX, p.view.PanY = p.pull.x+to.X-p.pull.from.X, p.pull.y+to.Y-p.pull.from.Y
-		p.draw()
-		return
-	case p.drag == nil:
-		p.touchAt(e)
-		return
-	}
-	p.work.Set(p.drag.Key, p.snapped(p.drag.Key, p.drag.Value(p.drag.start, p.drag.from, point(e))))
-	p.refresh()
-}
-
-// snapped is the slider's step nearest to a dragged value, inside its range.
-func (p *page) snapped(key string, v float64) float64 {
-	c := p.controls[key].param
-	step := c.Step(p.work.System)
-	return c.Stepped(v+step/2, 0, p.work.System)
-}
-
-func (p *page) pointerUp(js.Value) {
-	p.pull = nil
-	if p.drag == nil {
-		return
-	}
-	p.drag = nil
-	p.view.Ghost = nil
-	p.work.Commit()
-	p.refresh()
-	p.save()
-}
-
-func (p *page) touchAt(e js.Value) {
-	name, _ := p.list.Hit(point(e), fineness(e))
-	p.touch(name)
+	p.listenHands()
+	p.on(p.id("hit"), "keydown", p.pictureKey)
 }
 
 // touch marks a part in the picture and in the tables, and reads it out.
@@ -178,7 +80,10 @@ func (p *page) touch(name string) {
 // new, and only shown where the boat or the units are.
 func (p *page) readOut(live string) {
 	name := p.view.Touched
-	text := scene.Readout(p.work.Canoe, name, p.work.System)
+	text := p.handleWords()
+	if text == "" {
+		text = scene.Readout(p.work.Canoe, name, p.work.System)
+	}
 	if text == "" {
 		text = scene.ReadMeasured(p.view.Measured, name, p.work.System)
 	}

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"barkwright/core"
+	"barkwright/core/units"
 )
 
 // Handle is a place on the drawing that a finger can take and drag to set a
@@ -26,6 +27,16 @@ const handleReach = 22
 // Value is the parameter after a drag that began with it at start, metres.
 func (h Handle) Value(start float64, from, to Point) float64 {
 	return start + h.PerPixel*((to.X-from.X)*h.Axis.X+(to.Y-from.Y)*h.Axis.Y)
+}
+
+// finestFinger is the most that a pixel of a finger's way changes, metres: a finger is
+// steady to a pixel or two, and so sets a value to half an inch.
+const finestFinger = units.Inch / 4
+
+// ForFinger is the handle as a finger drags it: it may follow more slowly than it goes.
+func (h Handle) ForFinger() Handle {
+	h.PerPixel = math.Min(h.PerPixel, finestFinger)
+	return h
 }
 
 // Handles are the handles of Draw for the same view: the top and side views have some. Rocker is taken at

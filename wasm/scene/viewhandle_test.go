@@ -8,6 +8,7 @@ import (
 	"barkwright/core/design"
 	"barkwright/core/frame"
 	"barkwright/core/hull"
+	"barkwright/core/units"
 	"barkwright/wasm/scene"
 
 	"github.com/stretchr/testify/assert"
@@ -67,4 +68,18 @@ func TestClampAndZoom(t *testing.T) {
 	assert.InDelta(t, 3, near.Zoom, 1e-12)
 	assert.InDelta(t, (at.X-200-v.PanX)/v.Zoom, (at.X-200-near.PanX)/near.Zoom, 1e-9)
 	assert.InDelta(t, (at.Y-100-v.PanY)/v.Zoom, (at.Y-100-near.PanY)/near.Zoom, 1e-9)
+}
+
+// On a phone a pixel is more than an inch of beam: a finger moves it a quarter inch.
+func TestFingerDragsFinely(t *testing.T) {
+	c := core.Evaluate(design.Default())
+	phone := scene.Size{Width: 369, Height: 182, Letter: 16}
+	for _, h := range scene.Handles(c, scene.View{State: scene.Finished, Zoom: 1}, phone) {
+		f := h.ForFinger()
+		assert.Greater(t, h.PerPixel, units.Inch/4, h.Key)
+		moved := f.Value(1, scene.Point{}, scene.Point{X: 10 * h.Axis.X, Y: 10 * h.Axis.Y}) - 1
+		assert.InDelta(t, 2.5*units.Inch, moved, 1e-12, h.Key)
+		h.PerPixel = units.Inch / 16
+		assert.Equal(t, h, h.ForFinger(), "no faster than the finger")
+	}
 }

@@ -138,6 +138,16 @@ func (s Snapshot) Restore() {
 	s.of.hand = ""
 }
 
+// Cancel puts back what the control in hand has changed, as if it had not been taken
+// up.
+func (w *Work) Cancel() {
+	if w.changing() {
+		w.Notebook = w.start.notebook
+		w.enter(w.start.design)
+	}
+	w.hand = ""
+}
+
 func (w *Work) state() state { return state{w.Entered, w.Notebook} }
 
 func (w *Work) remember(s state) {

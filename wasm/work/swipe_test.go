@@ -1,0 +1,51 @@
+package work_test
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+
+	"barkwright/core/design"
+	"barkwright/core/units"
+	"barkwright/wasm/work"
+)
+
+// A finger's way counts once it is more than unsteadiness, and stays.
+func TestSwipe(t *testing.T) {
+	for _, row := range []struct {
+		name string
+		path [][2]float64
+		want work.Way
+	}{
+		{"a tap", [][2]float64{{101, 202}, {98, 199}}, work.Nowhere},
+		{"up", [][2]float64{{101, 190}}, work.UpOrDown},
+		{"up and then sideways", [][2]float64{{101, 190}, {180, 190}}, work.UpOrDown},
+		{"sideways", [][2]float64{{109, 202}}, work.Sideways},
+		{"sideways, wandering off", [][2]float64{{109, 202}, {112, 260}}, work.Sideways},
+		{"between the two is a scroll", [][2]float64{{110, 210}}, work.UpOrDown},
+	} {
+		s := work.SwipeFrom(100, 200)
+		for _, at := range row.path {
+			s.To(at[0], at[1])
+		}
+		assert.Equal(t, row.want, s.Way(), row.name)
+	}
+}
+
+// What is cancelled leaves no trace: not the value, not that it was set, no step of undo.
+func TestCancel(t *testing.T) {
+	w := work.New(design.Default(), units.Imperial16)
+	w.Set("length", 4.5)
+	w.Commit()
+	before := w.Entered
+	w.Set("endHeight", 27*inch)
+	w.Set("endHeight", 28*inch)
+	w.Cancel()
+	assert.Equal(t, before, w.Entered)
+	assert.Equal(t, before, w.Canoe.Design)
+	assert.True(t, w.Undo())
+	assert.Equal(t, design.Default(), w.Entered)
+	assert.False(t, w.Undo())
+	w.Cancel()
+	assert.Equal(t, design.Default(), w.Entered, "nothing in hand, nothing to cancel")
+}
