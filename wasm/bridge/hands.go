@@ -68,7 +68,7 @@ func (p *page) listenHands() {
 	}
 	p.on(hit, "pointerleave", func(e js.Value) {
 		// A finger leaves when it is lifted: what it touched stays to be read.
-		if p.hands.drag == nil && byMouse(e) {
+		if p.hands.drag == nil && !byFinger(e) {
 			p.hands.over = nil
 			p.touch("")
 			p.readOut("polite")
@@ -93,7 +93,11 @@ func onPage(e js.Value) scene.Point {
 	return scene.Point{X: e.Get("pageX").Float(), Y: e.Get("pageY").Float()}
 }
 
-func byMouse(e js.Value) bool { return e.Get("pointerType").String() == "mouse" }
+// byFinger tells whether a pointer also scrolls the page, as a pen does too.
+func byFinger(e js.Value) bool {
+	kind := e.Get("pointerType").String()
+	return kind == "touch" || kind == "pen"
+}
 
 func (p *page) handleAt(at scene.Point) (scene.Handle, bool) {
 	return scene.HandleAt(scene.Handles(p.work.Canoe, p.view, p.picture.Size()), at)
@@ -106,7 +110,7 @@ func (p *page) pointerDown(e js.Value) {
 	h, ok := p.handleAt(point(e))
 	switch {
 	case p.work.None:
-	case ok && byMouse(e):
+	case ok && !byFinger(e):
 		p.takeHandle(h, e)
 		return
 	case ok:
@@ -124,7 +128,7 @@ func (p *page) pointerDown(e js.Value) {
 
 // takeHandle begins to drag a handle.
 func (p *page) takeHandle(h scene.Handle, e js.Value) {
-	if !byMouse(e) {
+	if byFinger(e) {
 		h = h.ForFinger()
 	}
 	p.hands.drag = &drag{h, onPage(e), p.controls[h.Key].param.Get(&p.work.Canoe.Design)}
@@ -262,7 +266,7 @@ func (p *page) touchAt(e js.Value) {
 	reach := float64(fingerReach)
 	hands, was := &p.hands, p.hands.over
 	hands.over = nil
-	if byMouse(e) {
+	if !byFinger(e) {
 		reach = mouseReach
 		if h, ok := p.handleAt(point(e)); ok {
 			hands.over = &h

@@ -41,7 +41,7 @@ func (p *page) listenSliders() {
 func (p *page) fingerDown(e js.Value) {
 	slider := e.Get("target")
 	p.dropFinger()
-	if byMouse(e) || !slider.Call("matches", "input[type=range]").Bool() {
+	if !byFinger(e) || !slider.Call("matches", "input[type=range]").Bool() {
 		return
 	}
 	// Without this a tap would be a click of a mouse on the slider as well. It does not

@@ -209,7 +209,7 @@ func TestHandleFollowsTheMouseAsVerdictsCome(t *testing.T) {
 		p.settle()
 		at, _ := p.value("depth")
 		assert.InDelta(t, (start+h.PerPixel*float64(3*i))/units.Inch, at, param.Step(units.Imperial16)/units.Inch/2+1e-6, "%d pixels", 3*i)
-		verdicts[eval[string](p, `document.querySelector('[data-warning="afloat.verdict"], [data-warning^="afloat"]').textContent`)] = true
+		verdicts[eval[string](p, `document.getElementById('head-checks').textContent`)] = true
 	}
 	p.do(chromedp.MouseEvent(chromedp.MouseReleased, x, y-27, chromedp.Button("left")))
 	assert.Greater(t, len(verdicts), 1, "a verdict changed on the way")
