@@ -165,11 +165,16 @@ func (l *laying) layStrips(more, set Sheet) {
 	b := &beside{l.d, l.bed}
 	stretches, scant := b.stretches()
 	l.scant = scant
+	st := stock{left: l.left(), sheets: l.sheets, more: more}
+	if lengths := st.lengths(fitLap(l.d.hull.Design)); len(lengths) > 0 {
+		for i := range stretches {
+			stretches[i] = b.shortened(stretches[i], lengths[0])
+		}
+	}
 	l.besides(b, stretches)
 	sort.SliceStable(stretches, func(i, k int) bool {
 		return b.mostLack(stretches[i].aft, stretches[i].bow) > b.mostLack(stretches[k].aft, stretches[k].bow)
 	})
-	st := stock{left: l.left(), sheets: l.sheets, more: more}
 	if !l.alike(b, stretches, &st) {
 		for _, s := range stretches {
 			if !l.alike(b, []stretchOf{s}, &st) {

@@ -123,6 +123,28 @@ func (b *beside) crossing(i int, from, to, atFrom, atTo float64) float64 {
 	return from + (to-from)*atFrom/(atFrom-atTo)
 }
 
+// shortened is a stretch no longer than a strip can be where only the bark left to trim
+// makes it longer: what its ends lack is less than that.
+func (b *beside) shortened(s stretchOf, longest float64) stretchOf {
+	if s.bow-s.aft <= longest {
+		return s
+	}
+	trim := b.hull.Design.GunwaleTurn
+	core := stretchOf{s.bow, s.aft}
+	for _, x := range b.between(s.aft, s.bow) {
+		if b.lackAt(x) > trim {
+			core.aft, core.bow = min(core.aft, x), max(core.bow, x)
+		}
+	}
+	spare := longest - (core.bow - core.aft)
+	if core.bow <= core.aft || spare < 0 {
+		return s
+	}
+	aft := max(s.aft, core.aft-spare/2)
+	bow := min(s.bow, aft+longest)
+	return stretchOf{max(s.aft, bow-longest), bow}
+}
+
 // areaBeside is the area that a strip covers of what the side lacks, with the lap it is
 // fitted with, m2.
 func (b *beside) areaBeside(p Laid) float64 {

@@ -30,7 +30,7 @@ func gorePatterns(m maker) []Pattern {
 
 func (m maker) gore(name string, g bark.FlatGore) Pattern {
 	p := Pattern{Key: "gore-" + name, Name: "Gore " + name,
-		Note: "The bark to be cut out or lapped, flat, " + m.length(abs(g.Run)) + " along the gunwale from the middle, port; turn it over for starboard and for the other end. The two edges are what comes together when sewn. " + m.lapNote(g)}
+		Note: "Slash first, straight from the edge in to the foot, and turn the sides up; then hold this to what rides over and trim. It stands " + m.length(abs(g.Run)) + " along the gunwale from the middle, port; turn it over for starboard and for the other end. The two edges are what comes together when sewn. " + m.lapNote(g)}
 	foot := g.After[0]
 	after, fore := g.After[len(g.After)-1], g.Fore[len(g.Fore)-1]
 	up := after.Lerp(fore, 0.5).Sub(foot).Unit()
@@ -47,8 +47,8 @@ func (m maker) gore(name string, g bark.FlatGore) Pattern {
 	if lap := m.Design.SeamLap; lap > 0 && lap < g.Width {
 		p.draw(Dotted, offset(a, -lap)...)
 	}
-	p.label(geom.Vec2{X: 0.035, Y: top.Y - 0.004}, "edge, "+m.small(g.Width)+" wide")
-	p.label(geom.Vec2{X: 0.035, Y: top.Y / 2}, m.length(g.Cut)+" deep")
+	p.label(geom.Vec2{X: 0.035, Y: top.Y - 0.004}, "edge, about "+m.small(g.Width)+" rides over")
+	p.label(geom.Vec2{X: 0.035, Y: top.Y / 2}, "slash "+m.length(g.Cut))
 	p.label(geom.Vec2{X: 0.035, Y: 0.002}, "foot")
 	return p.done()
 }
@@ -57,9 +57,9 @@ func (m maker) gore(name string, g bark.FlatGore) Pattern {
 func (m maker) lapNote(g bark.FlatGore) string {
 	switch lap := m.Design.SeamLap; {
 	case lap == 0:
-		return "Cut on both."
+		return "Trim on both."
 	case lap < g.Width:
-		return "Cut on the fore edge and on the dotted line: what lies between it and the after edge is the lap."
+		return "Trim on the fore edge and on the dotted line: what lies between it and the after edge is the lap."
 	}
 	return "It is no wider than the lap: slit the middle and lap one edge to the other."
 }

@@ -52,8 +52,9 @@ func (p *pen) stripOver(c core.Canoe, a plate, s bark.Laid, side float64) {
 				if s.Wanting() {
 					text += ", wanting"
 				}
-				at := low[len(low)/2].Lerp(high[len(high)/2], 0.5)
-				p.say(rankExtra, text, Seam, Bark, spot{a.inQuarter(q, panelGap, []geom.Vec2{at})[0], Middle})
+				at := high[len(high)/2]
+				at.Y += c.Design.GunwaleTurn + 0.9*p.letter/a.Scale
+				p.say(rankExtra, text, Seam, Paper, spot{a.inQuarter(q, panelGap, []geom.Vec2{at})[0], Middle})
 			}
 		}
 	}

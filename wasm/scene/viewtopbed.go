@@ -171,7 +171,11 @@ func (p *pen) wantingOnBed(c core.Canoe, a plate) {
 		if onBed || piece.Name[0] == 'S' {
 			p.wanting(star)
 		}
-		p.say(rankPart, "bark wanting", Warn, Bark, spot{a.at(inner[wantingSteps/2].X, outer[wantingSteps/2].Y-p.letter/a.Scale), Middle})
+		at := inner[wantingSteps/2].Lerp(outer[wantingSteps/2], 0.5)
+		if piece.Name[0] == 'S' {
+			at.Y = -at.Y
+		}
+		p.say(rankPart, piece.Name+" wanting", Warn, Bark, spot{a.at(at.X, at.Y), Middle})
 	}
 }
 
