@@ -33,8 +33,11 @@ func TestRandomDesignsGiveCanoes(t *testing.T) {
 	for tries := 0; built < want; tries++ {
 		require.Less(t, tries, 400*want, "too few designs can be built")
 		d := check.NearDesign(r, starts[tries%len(starts)], 0.2)
-		if tries%4 == 0 {
+		switch tries % 4 {
+		case 0:
 			d = check.AnyDesign(r)
+		case 1:
+			d = check.AtExtremes(r, starts[r.IntN(len(starts))], 2)
 		}
 		if len(core.Validate(d)) > 0 {
 			continue

@@ -24,7 +24,8 @@ func build(d design.Design) (hull.Hull, frame.Frame) {
 }
 
 // random draws a design: each number moved from its default with even odds, by up
-// to a share of its range that is itself drawn.
+// to a share of its range that is itself drawn; some to a step of their slider or to an
+// exact end.
 func random(source *rand.Rand) design.Design {
 	d := design.Default()
 	share := math.Pow(10, -2*source.Float64())
@@ -44,6 +45,14 @@ func random(source *rand.Rand) design.Design {
 			if source.IntN(4) == 0 {
 				v = d.OutsideBreadth() * (1 + 0.2*source.Float64())
 			}
+		}
+		switch source.IntN(24) {
+		case 0:
+			v = p.Min
+		case 1:
+			v = p.Max
+		case 2, 3, 4:
+			v = p.Stepped(v, 1, units.Imperial16)
 		}
 		d = p.Set(d, math.Max(p.Min, math.Min(p.Max, v)))
 	}

@@ -44,8 +44,9 @@ func SomeDesigns(n int, seed uint64) []design.Design {
 	return out
 }
 
-// AnyDesign draws every parameter evenly from its whole range, and ties a random
-// half of the dependent ones to what they follow. Few such designs can be built.
+// AnyDesign draws every parameter from its whole range, its exact ends and its sliders'
+// steps among them, and ties a random half of the dependent ones to what they follow.
+// Few such designs can be built.
 func AnyDesign(r *rand.Rand) design.Design {
 	d := design.Default()
 	for _, p := range design.Params() {
@@ -74,8 +75,19 @@ func anyCrew(d design.Design) design.Design {
 	return d
 }
 
+// AtExtremes puts n parameters of from, drawn at random, at an exact end of their range.
+func AtExtremes(r *rand.Rand, from design.Design, n int) design.Design {
+	all := design.Params()
+	for range n {
+		p := all[r.IntN(len(all))]
+		from = p.Set(from, []float64{p.Min, p.Max}[r.IntN(2)])
+	}
+	return from
+}
+
 // NearDesign moves about share of the parameters of from by up to a quarter of
-// their range either way. A good part of such designs can be built.
+// their range either way, or to a step of their slider there, or now and then to an
+// exact end of their range. A good part of such designs can be built.
 func NearDesign(r *rand.Rand, from design.Design, share float64) design.Design {
 	for _, p := range design.Params() {
 		if p.Paddler > 0 || r.Float64() > share {
@@ -89,9 +101,17 @@ func NearDesign(r *rand.Rand, from design.Design, share float64) design.Design {
 
 func draw(r *rand.Rand, p design.Param, lo, hi float64) float64 {
 	v := lo + r.Float64()*(hi-lo)
-	switch {
+	switch how := r.IntN(16); {
 	case p.NoneAtMin && r.IntN(3) > 0:
 		return 0
+	case how == 0:
+		return p.Min
+	case how == 1:
+		return p.Max
+	case how < 6:
+		return p.Stepped(v, 1, units.Imperial16)
+	case how == 6:
+		return p.Stepped(v, -1, units.Metric)
 	case p.Odd:
 		return 2*math.Floor(v/2) + 1
 	}
