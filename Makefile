@@ -1,6 +1,7 @@
 # make run     build the page, serve it on this machine, open a browser where there is one
 # make test    formatting, vet, every test natively, the core's under node, the page in a browser
 # make bench   what the page costs: the core, the pictures, opening and standing idle
+# make soak    a million random boats worked out and five thousand walked through everything: about an hour
 # make golden  rewrite the goldens; look at git diff afterwards
 # make page    build web/dist/barkwright.html and nothing else
 # make clean   remove what was built
@@ -12,7 +13,7 @@ PURE  := ./core/... ./wasm/scene/... ./wasm/paint/mesh/...
 # wasm_exec refuses a long environment, so node gets only what it needs.
 NODE  := env -i PATH=$(PATH) HOME=$(HOME) $(shell go env GOROOT)/lib/wasm/go_js_wasm_exec
 
-.PHONY: run test bench golden page clean format vet native node browser
+.PHONY: run test bench soak golden page clean format vet native node browser
 
 run:
 	go run ./web/pack -serve
@@ -49,6 +50,9 @@ bench: page
 	go run ./web/pack -bare
 	@browser=$$(./web/e2e/browser.sh) && BARKWRIGHT_BROWSER="$$browser" BARKWRIGHT_PAGE="$(CURDIR)/$(PAGE)" \
 	BARKWRIGHT_BARE="$(CURDIR)/web/dist/bare.html" go test -count=1 -v -run TestCost ./web/e2e
+
+soak:
+	BARKWRIGHT_SOAK_TRY=1000000 BARKWRIGHT_SOAK_WALK=5000 go test -count=1 -timeout 24h -run NothingStops -v ./core/internal/soak
 
 golden:
 	go test -count=1 $$(grep -rl --include='*_test.go' 'flag.Bool("update"' core wasm | xargs -n1 dirname | sort -u | sed 's|^|./|') -update
