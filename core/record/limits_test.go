@@ -1,0 +1,43 @@
+package record
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"barkwright/core/design"
+)
+
+// A measurement is outside its tolerance from just over it.
+func TestToleranceIsWhatItSays(t *testing.T) {
+	d := design.Default()
+	for _, c := range []struct {
+		off   float64
+		state State
+	}{{0.24, InsideTolerance}, {-0.24, InsideTolerance}, {0.26, OutsideTolerance}, {-0.26, OutsideTolerance}} {
+		rows := Measure(d, Record{Data: []Datum{{Kind: EndHeight, Value: d.EndHeight + c.off*inch, Tolerance: 0.25 * inch}}})
+		assert.Equal(t, c.state, rows[0].State, "off by %g in", c.off)
+	}
+}
+
+// Two readings of one thing agree as far apart as both their tolerances together.
+func TestTwoReadingsAgreeWithinBothTolerances(t *testing.T) {
+	for apart, conflicts := range map[float64]int{0.7: 0, 0.8: 1} {
+		f := Fit(Record{Data: []Datum{
+			{Kind: EndHeight, Value: 25 * inch, Tolerance: 0.25 * inch},
+			{Kind: EndHeight, Value: (25 + apart) * inch, Tolerance: 0.5 * inch},
+		}})
+		require.Len(t, f.Conflicts, conflicts, "%g in apart", apart)
+	}
+}
+
+// A station as far from the gunwale's end as half the gunwales are long is amidships.
+func TestAmidshipsFromTheEnd(t *testing.T) {
+	for _, from := range []Place{{From: FromGunwaleEnd, Distance: 87 * inch}, {From: FromEnd, Distance: 96 * inch}} {
+		f := Fit(plain(Datum{Kind: SheerHeight, At: from, Value: 12.5 * inch}))
+		assert.Empty(t, f.Conflicts)
+		assert.Equal(t, InsideTolerance, f.Rows[4].State, from.From)
+		assert.Zero(t, f.Rows[4].X)
+	}
+}
