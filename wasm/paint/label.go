@@ -70,8 +70,8 @@ func (l *labels) draw(screen *ebiten.Image, list scene.List, palette scene.Palet
 			}
 		}
 	}
-	if len(missing) > 0 {
-		l.letter(missing)
+	for len(missing) > 0 {
+		missing = missing[l.letter(missing):]
 	}
 	for _, op := range list.Ops {
 		if text, ok := op.(scene.Text); ok && text.Text != "" {
@@ -99,13 +99,18 @@ func (found *label) draw(screen *ebiten.Image, t scene.Text, scale float64) {
 	screen.DrawImage(found.image, options)
 }
 
-// sheetWidth is how broad a sheet is at most unless a line is broader, device pixels.
-const sheetWidth = 1024
+// sheetWidth is how broad a sheet is at most unless a line is broader, and sheetHeight
+// how high unless one line is higher, device pixels: every WebGL2 takes 2048 with its edge.
+const (
+	sheetWidth  = 1024
+	sheetHeight = 2000
+)
 
-// letter draws lines of lettering under one another on a sheet and copies its pixels.
-func (l *labels) letter(keys []key) {
+// letter draws lines of lettering under one another on a sheet and copies its pixels. It
+// returns how many of them the sheet has room for.
+func (l *labels) letter(keys []key) int {
 	type place struct{ x, y, width, height int }
-	places, sheet := make([]place, len(keys)), &sheet{kept: len(keys)}
+	places, sheet := make([]place, len(keys)), &sheet{}
 	width, height, x, y := 0, 0, 0, 0
 	for i, k := range keys {
 		l.context.Set("font", k.font())
@@ -115,6 +120,11 @@ func (l *labels) letter(keys []key) {
 		at := place{width: int(math.Ceil(made.advance + 2*made.margin)), height: int(math.Ceil(k.size*1.3 + 2*made.margin))}
 		if x+at.width > sheetWidth {
 			x, y = 0, height
+		}
+		if i > 0 && y+at.height > sheetHeight {
+			delete(l.kept, k)
+			keys = keys[:i]
+			break
 		}
 		at.x, at.y = x, y
 		x += at.width
@@ -140,12 +150,14 @@ func (l *labels) letter(keys []key) {
 		l.context.Set("fillStyle", k.colour.Hex())
 		l.context.Call("fillText", k.text, left, baseline)
 	}
+	sheet.kept = len(keys)
 	sheet.image = ebiten.NewImage(width, height)
 	sheet.image.WritePixels(l.pixels(width, height))
 	for i, k := range keys {
 		at := places[i]
 		l.kept[k].image = sheet.image.SubImage(image.Rect(at.x, at.y, at.x+at.width, at.y+at.height)).(*ebiten.Image)
 	}
+	return len(keys)
 }
 
 func (k key) font() string {

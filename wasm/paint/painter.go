@@ -19,6 +19,7 @@ type Painter struct {
 	palette scene.Palette
 	list    scene.List
 	canvas  *canvas // nil once the twin has taken over
+	texture int     // most pixels a side of an image here
 	drawn   int
 }
 
@@ -31,9 +32,10 @@ func New() *Painter {
 	element := document.Call("querySelector", "body > canvas")
 	if !hasWebGL2(element) {
 		element.Call("remove")
-		p.useTwin()
+		p.useTwin(noWebGL)
 		return p
 	}
+	p.texture = mostTexture(element)
 	// Ebitengine may not have the focus: its canvas is a picture, not a control.
 	element.Set("tabIndex", -1)
 	element.Call("setAttribute", "aria-hidden", "true")
@@ -42,10 +44,26 @@ func New() *Painter {
 	// boot.js stops Ebitengine's frames and sends this when the context is lost.
 	js.Global().Call("addEventListener", "picturelost", js.FuncOf(func(js.Value, []js.Value) any {
 		element.Call("remove")
-		p.useTwin()
+		p.useTwin(noWebGL)
+		return nil
+	}))
+	// Ebitengine stops the program over an image larger than the device takes. Before a
+	// frame of the new size the window says that it has one.
+	p.keepInside(element)
+	js.Global().Call("addEventListener", "resize", js.FuncOf(func(js.Value, []js.Value) any {
+		p.keepInside(element)
 		return nil
 	}))
 	return p
+}
+
+// keepInside goes over to the twin where the view is larger than an image may be.
+func (p *Painter) keepInside(element js.Value) {
+	if p.canvas != nil && !fits(p.Size(), js.Global().Get("devicePixelRatio").Float(), p.texture) {
+		js.Global().Call("stopFrames")
+		element.Call("remove")
+		p.useTwin(tooLarge)
+	}
 }
 
 // Size is the view's size and the page's lettering now.
@@ -87,19 +105,24 @@ func (p *Painter) Run() {
 		if err := ebiten.RunGameWithOptions(p.canvas, options); err != nil {
 			js.Global().Get("console").Call("warn", "picture: "+err.Error())
 			js.Global().Call("stopFrames")
-			p.useTwin()
+			p.useTwin(noWebGL)
 		}
 	}
 	select {}
 }
 
-// useTwin goes over to SVG for the rest of the visit, and says so.
-func (p *Painter) useTwin() {
+// Why the picture is SVG.
+const (
+	noWebGL  = "This browser gives the page no WebGL, so the picture is drawn as SVG. Every number is the same."
+	tooLarge = "The picture is larger than this device's graphics take, so it is drawn as SVG. Every number is the same."
+)
+
+// useTwin goes over to SVG for the rest of the visit, and says why.
+func (p *Painter) useTwin(why string) {
 	p.canvas = nil
 	document := js.Global().Get("document")
 	document.Get("documentElement").Get("dataset").Set("picture", "svg")
-	document.Call("getElementById", "picture-note").Set("textContent",
-		"This browser gives the page no WebGL, so the picture is drawn as SVG. Every number is the same.")
+	document.Call("getElementById", "picture-note").Set("textContent", why)
 	if len(p.list.Ops) > 0 {
 		p.writeTwin(p.list, p.palette)
 		p.counted()
@@ -129,4 +152,10 @@ func (p *Painter) counted() {
 func hasWebGL2(canvas js.Value) bool {
 	attributes := map[string]any{"alpha": true, "premultipliedAlpha": true, "stencil": true}
 	return canvas.Call("getContext", "webgl2", attributes).Truthy()
+}
+
+// mostTexture is the most pixels a side of a texture of an element's WebGL2.
+func mostTexture(canvas js.Value) int {
+	context := canvas.Call("getContext", "webgl2")
+	return context.Call("getParameter", context.Get("MAX_TEXTURE_SIZE")).Int()
 }

@@ -1,6 +1,7 @@
 package e2e
 
 import (
+	"fmt"
 	"regexp"
 	"strings"
 	"testing"
@@ -103,4 +104,28 @@ func TestPrintUsesTheTwin(t *testing.T) {
 		}
 		p.take()
 	}
+}
+
+// graphicsTake is a device whose textures have at most so many pixels a side.
+const graphicsTake = forget + `
+const asked = WebGL2RenderingContext.prototype.getParameter;
+WebGL2RenderingContext.prototype.getParameter = function (name) {
+  return name === this.MAX_TEXTURE_SIZE ? %d : asked.call(this, name);
+};`
+
+// A picture larger than the graphics take is drawn as SVG: from the start, or once the
+// window or its density grows. Ebitengine stopped the program there.
+func TestPictureLargerThanTheGraphicsTake(t *testing.T) {
+	p := openAfter(t, fmt.Sprintf(graphicsTake, 512), desktop)
+	assert.Contains(t, eval[string](p, `document.getElementById('picture-note').textContent`), "larger than this device's graphics take")
+	followsTheSlider(p)
+
+	p = openAfter(t, fmt.Sprintf(graphicsTake, 2048), desktop)
+	assert.NotEqual(t, "svg", eval[string](p, `document.documentElement.dataset.picture ?? ''`))
+	p.do(chromedp.EmulateViewport(1440, 900, chromedp.EmulateScale(3)))
+	p.wait(`document.documentElement.dataset.picture === 'svg'`)
+	p.do(chromedp.EmulateViewport(1440, 900, chromedp.EmulateScale(1)))
+	p.settle()
+	followsTheSlider(p)
+	assert.Equal(t, "", eval[string](p, `document.documentElement.dataset.stopped ?? ''`))
 }
