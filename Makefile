@@ -2,6 +2,7 @@
 # make test    formatting, vet, every test natively, the core's under node, the page in a browser
 # make bench   what the page costs: the core, the pictures, opening and standing idle
 # make soak    a million random boats worked out and five thousand walked through everything: about an hour
+# make mutants small changes in four packages of the core, a sample of them, and which their tests miss: an hour
 # make golden  rewrite the goldens; look at git diff afterwards
 # make page    build web/dist/barkwright.html and nothing else
 # make clean   remove what was built
@@ -13,7 +14,7 @@ PURE  := ./core/... ./wasm/scene/... ./wasm/paint/mesh/...
 # wasm_exec refuses a long environment, so node gets only what it needs.
 NODE  := env -i PATH=$(PATH) HOME=$(HOME) $(shell go env GOROOT)/lib/wasm/go_js_wasm_exec
 
-.PHONY: run test bench soak golden page clean format vet native node browser
+.PHONY: run test bench soak mutants golden page clean format vet native node browser
 
 run:
 	go run ./web/pack -serve
@@ -53,6 +54,10 @@ bench: page
 
 soak:
 	BARKWRIGHT_SOAK_TRY=1000000 BARKWRIGHT_SOAK_WALK=5000 go test -count=1 -timeout 24h -run NothingStops -v ./core/internal/soak
+
+SEED ?= 1
+mutants:
+	go run ./core/internal/mutants -seed $(SEED) ./core/frame ./core/bark ./core/record ./core/afloat
 
 golden:
 	go test -count=1 $$(grep -rl --include='*_test.go' 'flag.Bool("update"' core wasm | xargs -n1 dirname | sort -u | sed 's|^|./|') -update

@@ -1,0 +1,187 @@
+// Mutants makes small changes in packages, a seeded sample of them, and tells which ones
+// the packages' own tests do not notice. It works on a copy of what is committed.
+//
+//	go run ./core/internal/mutants [-seed n] [-for 55m] ./core/frame ./core/bark
+//
+// The changes and the runs are go-gremlins'. That has no sampling but looks only at lines
+// that differ from a commit: lines drawn by the seed are spoilt in a commit of the copy,
+// put right in the next, and looked at.
+package main
+
+import (
+	"bufio"
+	"context"
+	"flag"
+	"fmt"
+	"io"
+	"log"
+	"math/rand/v2"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"regexp"
+	"runtime"
+	"strconv"
+	"strings"
+	"time"
+)
+
+const gremlins = "github.com/go-gremlins/gremlins/cmd/gremlins@v0.6.0"
+
+func main() {
+	log.SetFlags(0)
+	seed := flag.Uint64("seed", 1, "of the sample")
+	whole := flag.Duration("for", 55*time.Minute, "time for all packages together")
+	flag.Parse()
+	if flag.NArg() == 0 {
+		log.Fatal("mutants: name some packages")
+	}
+	copied, err := os.MkdirTemp("", "mutants")
+	if err != nil {
+		log.Fatal(err)
+	}
+	defer os.RemoveAll(copied)
+	run(".", "git", "clone", "-q", "--local", ".", copied)
+	fmt.Printf("mutants: seed %d\n", *seed)
+	begun := time.Now()
+	var all tally
+	for i, pkg := range flag.Args() {
+		share := (*whole - time.Since(begun)) / time.Duration(flag.NArg()-i)
+		t := sample(copied, pkg, *seed, share)
+		fmt.Printf("%s: %s\n", pkg, t.counts())
+		all.add(t)
+	}
+	fmt.Printf("all: %s\n", all.counts())
+	for _, s := range all.survivors {
+		fmt.Println("  not noticed:", s)
+	}
+}
+
+// tally is what became of mutants.
+type tally struct {
+	killed, lived, timed int
+	survivors            []string
+}
+
+func (t *tally) add(o tally) {
+	t.killed, t.lived, t.timed = t.killed+o.killed, t.lived+o.lived, t.timed+o.timed
+	t.survivors = append(t.survivors, o.survivors...)
+}
+
+func (t *tally) counts() string {
+	total := t.killed + t.timed + t.lived
+	if total == 0 {
+		return "no mutants tried"
+	}
+	return fmt.Sprintf("%d of %d noticed (%.0f %%), %d of those by running out of time", t.killed+t.timed, total,
+		100*float64(t.killed+t.timed)/float64(total), t.timed)
+}
+
+var (
+	coverage = regexp.MustCompile(`done in ([0-9a-zµ.]+)`)
+	outcome  = regexp.MustCompile(`^\s*(KILLED|LIVED|TIMED OUT) (\w+) at (\S+)`)
+)
+
+// sample tries as many of a package's mutants as a time allows.
+func sample(dir, pkg string, seed uint64, allowed time.Duration) tally {
+	begun := time.Now()
+	dry := run(dir, "go", "run", gremlins, "unleash", "--dry-run", pkg)
+	each := time.Minute
+	if m := coverage.FindStringSubmatch(dry); m != nil {
+		if d, err := time.ParseDuration(m[1]); err == nil {
+			each = d
+		}
+	}
+	runnable := strings.Count(dry, "RUNNABLE ")
+	left := allowed - time.Since(begun)
+	// Half of it: a mutant that hangs takes several times as long as one run.
+	tries := float64(left) / 2 / float64(each) * float64(runtime.GOMAXPROCS(0))
+	share := min(1, tries/float64(max(1, runnable)))
+	lines := drawLines(dir, pkg, seed, share)
+	fmt.Printf("%s: %d mutants, one run of its tests %s; looking at %.0f %% of its lines, %d\n",
+		pkg, runnable, each.Round(time.Millisecond), 100*share, lines)
+	within, cancel := context.WithTimeout(context.Background(), left)
+	defer cancel()
+	cmd := exec.CommandContext(within, "go", "run", gremlins, "unleash", "--diff", "HEAD~1", pkg)
+	cmd.Dir, cmd.Stderr, cmd.WaitDelay = dir, os.Stderr, time.Minute
+	out, err := cmd.StdoutPipe()
+	if err != nil {
+		log.Fatal(err)
+	}
+	if err := cmd.Start(); err != nil {
+		log.Fatal(err)
+	}
+	t := read(out, pkg)
+	// It ends with a failure where mutants live.
+	_ = cmd.Wait()
+	return t
+}
+
+func read(out io.Reader, pkg string) tally {
+	var t tally
+	for lines := bufio.NewScanner(out); lines.Scan(); {
+		m := outcome.FindStringSubmatch(lines.Text())
+		if m == nil {
+			continue
+		}
+		switch m[1] {
+		case "KILLED":
+			t.killed++
+		case "TIMED OUT":
+			t.timed++
+		default:
+			t.lived++
+			t.survivors = append(t.survivors, pkg+"/"+m[3]+" "+m[2])
+			fmt.Println("  not noticed:", pkg+"/"+m[3], m[2])
+		}
+	}
+	return t
+}
+
+// drawLines makes two commits in the copy, of which the second differs from the first
+// in a share of a package's lines, and returns how many.
+func drawLines(dir, pkg string, seed uint64, share float64) int {
+	r := rand.New(rand.NewPCG(seed, seed))
+	files, err := filepath.Glob(filepath.Join(dir, pkg, "*.go"))
+	if err != nil {
+		log.Fatal(err)
+	}
+	drawn := 0
+	for _, name := range files {
+		if strings.HasSuffix(name, "_test.go") {
+			continue
+		}
+		text, err := os.ReadFile(name)
+		if err != nil {
+			log.Fatal(err)
+		}
+		lines := strings.Split(string(text), "\n")
+		for i := range lines {
+			if r.Float64() < share {
+				lines[i] += " // drawn"
+				drawn++
+			}
+		}
+		if err := os.WriteFile(name, []byte(strings.Join(lines, "\n")), 0o644); err != nil {
+			log.Fatal(err)
+		}
+	}
+	commit(dir, "drawn by seed "+strconv.FormatUint(seed, 10))
+	run(dir, "git", "checkout", "-q", "HEAD~1", "--", ".")
+	commit(dir, "as it was")
+	return drawn
+}
+
+func commit(dir, subject string) {
+	run(dir, "git", "-c", "user.name=mutants", "-c", "user.email=mutants@localhost", "commit", "-qam", subject, "--allow-empty")
+}
+
+func run(dir, name string, args ...string) string {
+	cmd := exec.Command(name, args...)
+	cmd.Dir, cmd.Stderr = dir, os.Stderr
+	out, err := cmd.Output()
+	if err != nil {
+		log.Fatalf("mutants: %s %s: %v", name, strings.Join(args, " "), err)
+	}
+	return string(out)
+}
