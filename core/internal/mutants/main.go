@@ -41,7 +41,12 @@ func main() {
 		log.Fatal(err)
 	}
 	defer os.RemoveAll(copied)
-	run(".", "git", "clone", "-q", "--local", ".", copied)
+	top := strings.TrimSpace(run(".", "git", "rev-parse", "--show-toplevel"))
+	run(".", "git", "clone", "-q", "--local", top, copied)
+	// It compares the names in a diff with those in the package's own directory, and
+	// takes all the lines of a hunk from its first changed one on.
+	run(copied, "git", "config", "diff.relative", "true")
+	run(copied, "git", "config", "diff.context", "0")
 	fmt.Printf("mutants: seed %d\n", *seed)
 	begun := time.Now()
 	var all tally
@@ -85,7 +90,8 @@ var (
 // sample tries as many of a package's mutants as a time allows.
 func sample(dir, pkg string, seed uint64, allowed time.Duration) tally {
 	begun := time.Now()
-	dry := run(dir, "go", "run", gremlins, "unleash", "--dry-run", pkg)
+	in := filepath.Join(dir, pkg)
+	dry := run(in, "go", "run", gremlins, "unleash", "--dry-run")
 	each := time.Minute
 	if m := coverage.FindStringSubmatch(dry); m != nil {
 		if d, err := time.ParseDuration(m[1]); err == nil {
@@ -100,10 +106,13 @@ func sample(dir, pkg string, seed uint64, allowed time.Duration) tally {
 	lines := drawLines(dir, pkg, seed, share)
 	fmt.Printf("%s: %d mutants, one run of its tests %s; looking at %.0f %% of its lines, %d\n",
 		pkg, runnable, each.Round(time.Millisecond), 100*share, lines)
+	if lines == 0 {
+		return tally{}
+	}
 	within, cancel := context.WithTimeout(context.Background(), left)
 	defer cancel()
-	cmd := exec.CommandContext(within, "go", "run", gremlins, "unleash", "--diff", "HEAD~1", pkg)
-	cmd.Dir, cmd.Stderr, cmd.WaitDelay = dir, os.Stderr, time.Minute
+	cmd := exec.CommandContext(within, "go", "run", gremlins, "unleash", "--diff", "HEAD~1")
+	cmd.Dir, cmd.Stderr, cmd.WaitDelay = in, os.Stderr, time.Minute
 	out, err := cmd.StdoutPipe()
 	if err != nil {
 		log.Fatal(err)
