@@ -74,12 +74,11 @@ func (t *tally) add(o tally) {
 }
 
 func (t *tally) counts() string {
-	total := t.killed + t.timed + t.lived
-	if total == 0 {
-		return "no mutants tried"
+	judged := t.killed + t.lived
+	if judged == 0 {
+		return fmt.Sprintf("no mutants judged, %d ran out of time", t.timed)
 	}
-	return fmt.Sprintf("%d of %d noticed (%.0f %%), %d of those by running out of time", t.killed+t.timed, total,
-		100*float64(t.killed+t.timed)/float64(total), t.timed)
+	return fmt.Sprintf("%d of %d noticed (%.0f %%); %d more ran out of time", t.killed, judged, 100*float64(t.killed)/float64(judged), t.timed)
 }
 
 var (
@@ -111,7 +110,7 @@ func sample(dir, pkg string, seed uint64, allowed time.Duration) tally {
 	}
 	within, cancel := context.WithTimeout(context.Background(), left)
 	defer cancel()
-	cmd := exec.CommandContext(within, "go", "run", gremlins, "unleash", "--diff", "HEAD~1")
+	cmd := exec.CommandContext(within, "go", "run", gremlins, "unleash", "--diff", "HEAD~1", "--timeout-coefficient", "5")
 	cmd.Dir, cmd.Stderr, cmd.WaitDelay = in, os.Stderr, time.Minute
 	out, err := cmd.StdoutPipe()
 	if err != nil {
