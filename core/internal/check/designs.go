@@ -39,7 +39,8 @@ func SomeDesigns(n int, seed uint64) []design.Design {
 			d = AnyDesign(r)
 		}
 		d.Name, d.Notes = `Rose & "Thorn" <b> é 独木舟 `+string(rune('a'+len(out)%26)), "one\ntwo\t\\ \u2028"
-		out = append(out, d)
+		// A seat of no height would not come back as it was kept.
+		out = append(out, design.Seated(d))
 	}
 	return out
 }
