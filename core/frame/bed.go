@@ -3,6 +3,7 @@ package frame
 import (
 	"math"
 
+	"barkwright/core/design"
 	"barkwright/core/geom"
 	"barkwright/core/hull"
 	"barkwright/core/units"
@@ -10,7 +11,8 @@ import (
 
 // Bed is what the bark is set up on.
 type Bed struct {
-	// Crosspieces of the building frame, of one half from the middle outward.
+	// Crosspieces of what the bark is folded up round, of one half from the middle
+	// outward: the building frame's, or the thwarts of a boat built on its gunwales.
 	Crosspieces []Crosspiece
 	// Stakes of one quarter, from the middle outward: each stands for a pair, one
 	// to port and one to starboard, and has its like aft.
@@ -117,14 +119,18 @@ func PostLength(h hull.Hull, x float64) float64 {
 }
 
 // crosspieces stand where the thwarts inside the frame do, and half-way between
-// the last of them and the frame's end.
+// the last of them and the frame's end. The gunwales' own are the thwarts, each between
+// inwales.
 func crosspieces(h hull.Hull, thwarts []Thwart) []Crosspiece {
-	end := h.Design.FrameLength / 2
+	end, batten, onFrame := h.FrameEnd(), Batten, h.Design.BuiltOn == design.OnFrame
+	if !onFrame {
+		batten = h.Design.InwaleThickness
+	}
 	var out []Crosspiece
 	last := 0.0
 	add := func(x float64) {
 		w := 2 * h.FrameHalfBreadth(x)
-		out = append(out, Crosspiece{x, w, math.Max(0, w-2*Batten)})
+		out = append(out, Crosspiece{x, w, math.Max(0, w-2*batten)})
 		last = x
 	}
 	for _, t := range thwarts {
@@ -132,14 +138,16 @@ func crosspieces(h hull.Hull, thwarts []Thwart) []Crosspiece {
 			add(t.X)
 		}
 	}
-	add((last + end) / 2)
+	if onFrame {
+		add((last + end) / 2)
+	}
 	return out
 }
 
 // stakes stand no farther apart than StakeSpacing in each bay, at the same spaces
 // from the thwarts as from one another halved, so that none comes at a thwart.
 func stakes(h hull.Hull, thwarts []Thwart) []Stake {
-	end := h.Design.FrameLength / 2
+	end := h.FrameEnd()
 	var out []Stake
 	add := func(x float64) {
 		out = append(out, Stake{X: x, Y: math.Max(stakePairHalf, h.FrameHalfBreadth(x)+stakeOff)})

@@ -3,6 +3,7 @@ package gather
 import (
 	"math"
 
+	"barkwright/core/design"
 	"barkwright/core/frame"
 	"barkwright/core/hull"
 	"barkwright/core/units"
@@ -49,19 +50,23 @@ func gear(h hull.Hull, f frame.Frame) []Gear {
 	inside := 0
 	for _, s := range b.Stakes {
 		// None at the ends: the frame's end and beyond.
-		if !s.Beyond && s.X < d.FrameLength/2-1e-9 {
+		if !s.Beyond && s.X < h.FrameEnd()-1e-9 {
 			inside += 4
 		}
 	}
 	cross := 2*len(b.Crosspieces) - 1
 	batten := battenLength(h)
-	all := []Gear{
-		{Name: "long battens of the building frame", Count: 2, Low: batten, High: batten, Width: frame.Batten, Thickness: frame.Batten, From: "Adney and Chapelle, p. 54"},
-		{Name: "crosspieces of the frame", Count: cross, Low: b.Crosspieces[len(b.Crosspieces)-1].OutToOut, High: b.Crosspieces[0].OutToOut, From: "the table of the building frame"},
-		{Name: "stakes", Count: b.StakeCount, Low: stakeShort, High: stakeLong, From: pp4041},
-		{Name: "inside stakes, one against each stake along the sides", Count: inside, Low: insideShort, High: insideLong, Width: insideWidth, Thickness: insideThickness, From: "Adney and Chapelle, pp. 45, 116"},
-		{Name: "ties: one across each pair of stakes, one to each inside stake", Count: b.StakeCount/2 + inside, From: own},
+	var all []Gear
+	if d.BuiltOn == design.OnFrame {
+		all = append(all,
+			Gear{Name: "long battens of the building frame", Count: 2, Low: batten, High: batten, Width: frame.Batten, Thickness: frame.Batten, From: "Adney and Chapelle, p. 54"},
+			Gear{Name: "crosspieces of the frame", Count: cross, Low: b.Crosspieces[len(b.Crosspieces)-1].OutToOut, High: b.Crosspieces[0].OutToOut, From: "the table of the building frame"})
 	}
+	all = append(all,
+		Gear{Name: "stakes", Count: b.StakeCount, Low: stakeShort, High: stakeLong, From: pp4041},
+		Gear{Name: "inside stakes, one against each stake along the sides", Count: inside, Low: insideShort, High: insideLong, Width: insideWidth, Thickness: insideThickness, From: "Adney and Chapelle, pp. 45, 116"},
+		Gear{Name: "ties: one across each pair of stakes, one to each inside stake", Count: b.StakeCount/2 + inside, From: own},
+	)
 	for i, p := range b.Posts {
 		n := 4
 		if i == 0 || i == len(b.Posts)-1 {
@@ -82,7 +87,7 @@ func gear(h hull.Hull, f frame.Frame) []Gear {
 // battenLength is the length of the building frame's long batten along its curve.
 func battenLength(h hull.Hull) float64 {
 	const pieces = 60
-	end := h.Design.FrameLength / 2
+	end := h.FrameEnd()
 	sum := 0.0
 	for i := range pieces {
 		a, b := end*float64(i)/pieces, end*float64(i+1)/pieces

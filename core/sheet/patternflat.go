@@ -217,7 +217,7 @@ func (o *outline) marks() {
 	o.middled(-at, -0.05, -2, "heel")
 	frame := make([]geom.Vec2, framePieces+1)
 	for i := range frame {
-		x := d.FrameLength / 2 * float64(i) / framePieces
+		x := o.Hull.FrameEnd() * float64(i) / framePieces
 		frame[i] = geom.Vec2{X: x, Y: o.Hull.FrameHalfBreadth(x)}
 	}
 	o.put(Dotted, frame, both, both)

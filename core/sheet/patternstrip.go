@@ -20,7 +20,7 @@ const framePieces = 240
 // the paper chord by chord, so that each stays in one row of sheets.
 func framePatterns(m maker) []Pattern {
 	h := m.Hull
-	end := m.Design.FrameLength / 2
+	end := h.FrameEnd()
 	curve := make([]geom.Vec2, framePieces+1)
 	for i := range curve {
 		x := end * float64(i) / framePieces

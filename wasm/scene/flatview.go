@@ -152,7 +152,7 @@ func offset(line []geom.Vec2, by float64) []geom.Vec2 {
 
 // frameOver is the building frame's outline where it is set on the bark.
 func (p *pen) frameOver(c core.Canoe, a plate) {
-	outer := mirrored(curve(c.Hull.FrameHalfBreadth, c.Design.FrameLength/2))
+	outer := mirrored(curve(c.Hull.FrameHalfBreadth, c.Hull.FrameEnd()))
 	p.dashed(Frame, timberWidth, longDash, a.place(outer)...)
 	p.dashed(Frame, timberWidth, longDash, a.place(flipped(outer))...)
 }

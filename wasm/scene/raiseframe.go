@@ -53,7 +53,7 @@ func (s *solid) frame(c core.Canoe, sheet *bark.Piece, raised []geom.Vec3) {
 				Stroke{Role: Frame, Points: points, Width: fineWidth * s.weight, Closed: true})
 		}
 	}
-	half := c.Design.FrameLength / 2
+	half := c.Hull.FrameEnd()
 	for i := -frameSteps; i < frameSteps; i++ {
 		x0, x1 := half*float64(i)/frameSteps, half*float64(i+1)/frameSteps
 		y0, y1 := h.FrameHalfBreadth(math.Abs(x0)), h.FrameHalfBreadth(math.Abs(x1))

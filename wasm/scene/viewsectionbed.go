@@ -15,7 +15,7 @@ import (
 func (p *pen) bedSections(c core.Canoe, l layout) {
 	var posts []int
 	for i, post := range c.Frame.Bed.Posts {
-		if post.X < c.Design.FrameLength/2 {
+		if post.X < c.Hull.FrameEnd() {
 			posts = append(posts, i)
 		}
 	}

@@ -75,7 +75,7 @@ func (p *pen) barkSide(c core.Canoe, a plate) {
 // frameSide is the building frame on the bark.
 func (p *pen) frameSide(c core.Canoe, a plate) {
 	h, d := c.Hull, c.Design
-	end := d.FrameLength / 2
+	end := h.FrameEnd()
 	batten := 0.0
 	for _, x := range c.Frame.Bed.Crosspieces {
 		batten = math.Max(batten, (x.OutToOut-x.Clear)/2)

@@ -27,7 +27,7 @@ func (p *pen) topOnBed(c core.Canoe, l layout) {
 	p.ghostTop(a, func(g core.Canoe) [][]geom.Vec2 {
 		e, _ := sheet(g.Hull)
 		side := mirrored(e)
-		return [][]geom.Vec2{side, flipped(side), mirrored(curve(g.Hull.FrameHalfBreadth, g.Design.FrameLength/2))}
+		return [][]geom.Vec2{side, flipped(side), mirrored(curve(g.Hull.FrameHalfBreadth, g.Hull.FrameEnd()))}
 	})
 	p.topTitle(c, l)
 }
@@ -211,7 +211,7 @@ func (p *pen) buildingFrame(c core.Canoe, a plate) {
 	for _, x := range bed.Crosspieces {
 		batten = math.Max(batten, (x.OutToOut-x.Clear)/2)
 	}
-	end := c.Design.FrameLength / 2
+	end := h.FrameEnd()
 	outer := mirrored(curve(h.FrameHalfBreadth, end))
 	inner := mirrored(curve(func(x float64) float64 { return math.Max(0, h.FrameHalfBreadth(x)-batten) }, end))
 	for _, strip := range [][]geom.Vec2{between(outer, inner), flipped(between(outer, inner))} {
