@@ -10,7 +10,7 @@ import (
 func All(c core.Canoe) []Number {
 	var all []Number
 	for _, some := range []func(core.Canoe) []Number{
-		barkNumbers, skinNumbers, onHandNumbers, bedNumbers, gunwaleNumbers, endNumbers, ribNumbers, seamNumbers, materialNumbers, waterNumbers,
+		barkNumbers, sectionNumbers, skinNumbers, onHandNumbers, bedNumbers, gunwaleNumbers, endNumbers, ribNumbers, seamNumbers, materialNumbers, waterNumbers,
 	} {
 		all = append(all, some(c)...)
 	}
@@ -27,7 +27,7 @@ var tables = []struct {
 	key  string
 	make func(core.Canoe) Table
 }{
-	{"frame", frameTable}, {"gores", goresTable}, {"stretch", stretchTable}, {"panels", panelsTable}, {"cutting", cuttingTable}, {"onhand", onHandTable}, {"trees", treesTable},
+	{"frame", frameTable}, {"girths", girthsTable}, {"gores", goresTable}, {"stretch", stretchTable}, {"panels", panelsTable}, {"cutting", cuttingTable}, {"onhand", onHandTable}, {"trees", treesTable},
 	{"posts", postsTable}, {"stationposts", stationPosts}, {"stakes", stakesTable}, {"offsets", offsetsTable},
 	{"marks", marksTable}, {"holes", holesTable}, {"thwarts", thwartsTable}, {"joinery", joineryTable}, {"bends", bendsTable},
 	{"laminations", laminationsTable}, {"headboard", headboardTable},

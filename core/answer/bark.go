@@ -3,6 +3,7 @@ package answer
 import (
 	"barkwright/core"
 	"barkwright/core/bark"
+	"barkwright/core/design"
 	"barkwright/core/units"
 )
 
@@ -14,7 +15,7 @@ func barkNumbers(c core.Canoe) []Number {
 	}
 	return append([]Number{
 		number(BarkAndFrame, "bark.width", "Width of bark for one sheet with no side panels", units.Length, n.Width, fromShape,
-			working("twice the greatest half girth # and # to trim at the gunwale", length(n.Width/2-d.GunwaleTurn), small(d.GunwaleTurn))),
+			working("twice the greatest half girth, on the bed or finished, # and # to trim at the gunwale", length(n.Width/2-d.GunwaleTurn), small(d.GunwaleTurn))),
 		number(BarkAndFrame, "bark.treeDiameter", "Tree for a sheet that wide, diameter where it is taken", units.SmallLength, n.TreeWidth.Diameter, fromGeometry+"; the grain runs round the tree (AC, p. 15)",
 			working("width # over 3.1416, with nothing allowed for torn edges or the trunk's taper", length(n.Width))),
 		number(BarkAndFrame, "bark.treeGirth", "That tree, by a tape round it there", units.Length, n.TreeWidth.Girth, fromGeometry,
@@ -25,18 +26,17 @@ func barkNumbers(c core.Canoe) []Number {
 			sheets).by(Estimate),
 		number(BarkAndFrame, "bark.area", "Bark, laps and trim included", units.Area, n.Area, fromShape,
 			working("finished skin # with the laps of panels and joints and the bark to trim", area(n.SkinArea))),
-		number(BarkAndFrame, "frame.width", "Building frame, out to out", units.Length, d.FrameWidth, fromShape,
-			working("# as set", length(d.FrameWidth))),
-		number(BarkAndFrame, "frame.turnWidth", "Breadth of the turn line amidships", units.Length, c.Hull.TurnWidth(), fromShape,
-			turnWorking(c)),
+		frameNumber(c),
 	}, layoutNumbers(c)...)
 }
 
-func turnWorking(c core.Canoe) func(units.System) string {
-	if c.Design.Bulges() {
-		return working("the breadth of the turn line that gives a greatest breadth of bark of #", length(c.Design.GreatestBeam))
+func frameNumber(c core.Canoe) Number {
+	d := c.Design
+	if d.BuiltOn == design.OnGunwales {
+		return number(BarkAndFrame, "frame.width", "Gunwale frame, out to out", units.Length, 2*c.Hull.FrameHalfBreadth(0), fromShape,
+			working("# between the inwales and both of them", length(d.Beam)))
 	}
-	return working("# as set, or the building frame's", length(c.Design.TurnWidth))
+	return number(BarkAndFrame, "frame.width", "Building frame, out to out", units.Length, d.FrameWidth, fromShape, working("# as set", length(d.FrameWidth)))
 }
 
 // seamKeys are the results' keys by kind of seam.

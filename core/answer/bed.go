@@ -5,6 +5,7 @@ import (
 	"strconv"
 
 	"barkwright/core"
+	"barkwright/core/design"
 	"barkwright/core/frame"
 	"barkwright/core/units"
 )
@@ -70,6 +71,11 @@ func frameTable(c core.Canoe) Table {
 		Note: "Crosspieces hold the two long battens; the middle one is single, the others stand fore and aft.",
 		Columns: []Column{{"piece", "Crosspiece", units.Count}, {"station", "From amidships", units.Length},
 			{"out", "Out to out", units.Length}, {"clear", "Between the battens", units.Length}},
+	}
+	if c.Design.BuiltOn == design.OnGunwales {
+		t.Title = "Gunwale frame on the bed"
+		t.Note = "The boat is built on its gunwales: the crosspieces are the thwarts, fitted and lashed before the bark is laid; the middle one is single, the others stand fore and aft."
+		t.Columns[3].Label = "Between the inwales"
 	}
 	for i, p := range c.Frame.Bed.Crosspieces {
 		t.Rows = append(t.Rows, Row{Part: "crosspiece." + strconv.Itoa(i), Cells: []Cell{whole(i), num(p.X), num(p.OutToOut), num(p.Clear)}})

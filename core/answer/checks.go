@@ -14,6 +14,7 @@ func Checks(c core.Canoe) []Warning {
 	in := c.Frame.Stem.Innermost()
 	return []Warning{
 		{Key: "stem.verdict", Label: "Stem", Group: Ends, State: bendState(in), Word: verdictWord(in), Text: stemAdvice(c)},
+		girthCheck(c),
 		ribsCheck(c),
 		gunwaleCheck(c),
 		{Key: "caps.verdict", Label: "Caps", Group: Gunwales, State: NotChecked, Word: NotChecked.String(),

@@ -56,7 +56,7 @@ func barkStage(s *stage) {
 
 func bedStage(s *stage) {
 	s.cautions(edgeTools)
-	s.numbers("frame.width", "frame.turnWidth", "sheer.amidships", "sheer.end", "bed.stakes", "bed.slack")
+	s.numbers("frame.width", "hull.halfGirth", "frame.turnWidth", "sheer.amidships", "sheer.end", "bed.stakes", "bed.slack")
 	s.list("frame", nil, "As built")
 	s.list("posts", nil, "As built")
 	s.list("stakes", nil)

@@ -19,6 +19,8 @@ type control struct {
 	shown             float64 // SI value last shown
 	known             bool
 	own, wrong        bool // last shown as set, as at fault
+	// why is what makes it a readout, as last shown.
+	why string
 	// unread says that an entry could not be read: its message stays until it can.
 	unread bool
 }
@@ -62,10 +64,15 @@ func (p *page) showControls() {
 	d := p.work.Entered
 	for key, c := range p.controls {
 		v := c.param.Get(&d)
+		out, why, readOut := design.ReadOut(d, key)
+		if readOut {
+			v = out
+		}
 		if !c.known || v != c.shown {
 			p.showControl(c, v)
 			c.shown, c.known = v, true
 		}
+		c.readOut(why)
 		if own := c.param.Owned(d); own != c.own {
 			c.box.Get("classList").Call("toggle", "own", own)
 			c.own = own
@@ -90,6 +97,20 @@ func (p *page) showControls() {
 	p.showNotBuilt()
 	p.id("undo").Set("disabled", !p.work.CanUndo())
 	p.id("redo").Set("disabled", !p.work.CanRedo())
+}
+
+// readOut lets the control show a number and take none, with a sentence of what it
+// follows from; with none it takes numbers again.
+func (c *control) readOut(why string) {
+	if why == c.why {
+		return
+	}
+	c.why = why
+	fields := c.box.Call("querySelectorAll", "input, select, [data-step]")
+	for i := range fields.Length() {
+		fields.Index(i).Set("disabled", why != "")
+	}
+	c.echo.set(why)
 }
 
 // markWrong marks the field of a control as wrong where a fault stands at it: the
@@ -130,7 +151,7 @@ func (p *page) showControl(c *control, v float64) {
 	c.input.Call("setAttribute", "aria-valuetext", spoken)
 	if !p.document.Get("activeElement").Equal(c.typed) {
 		c.typed.Set("value", text)
-		c.echo.set("")
+		c.echo.set(c.why)
 	}
 }
 

@@ -257,6 +257,9 @@ func (w *Work) enter(d design.Design) {
 	w.Entered = d
 	var c core.Canoe
 	if c, w.Faults = core.Try(d); len(w.Faults) > 0 {
+		for i, f := range w.Faults {
+			w.Faults[i] = f.At(w.hand)
+		}
 		if !w.OnlyTexts() {
 			return
 		}

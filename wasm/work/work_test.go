@@ -49,6 +49,20 @@ func TestFaultKeepsTheCanoe(t *testing.T) {
 	assert.InDelta(t, 13, w.Canoe.Design.Depth/inch, 1e-9)
 }
 
+// What several controls decide is said at the one that was moved.
+func TestFaultAtTheControlMoved(t *testing.T) {
+	for key, v := range map[string]float64{"bilge": 0.56, "frameWidth": 48 * inch, "beam": 45 * inch} {
+		w := work.New(design.Starting()[2], units.Imperial16)
+		w.Set("frameWidth", 45*inch)
+		w.Commit()
+		assert.Empty(t, w.Faults)
+		w.Set(key, v)
+		_, ok := w.Fault(key)
+		assert.True(t, ok, key)
+		assert.Len(t, w.Faults, 1)
+	}
+}
+
 // The comparison is with the boat as it was when the control was taken up.
 func TestComparisonStartsWithTheControl(t *testing.T) {
 	w := work.New(design.Default(), units.Imperial16)
