@@ -3,6 +3,7 @@ package design
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"barkwright/core/units"
 )
@@ -18,19 +19,18 @@ type Fault struct {
 
 	sentence string
 	shown    []Shown
-	// elsewhere is the same fault at the other controls that decide it.
-	elsewhere []Fault
+	// at is the design of a girth's fault, which other controls decide too.
+	at *Design
 }
 
 // At is the fault at the control of key, where that is one that decides it: what is
 // wrong is said at the control that was moved.
 func (f Fault) At(key string) Fault {
-	for _, other := range f.elsewhere {
-		if other.Key == key {
-			return other
-		}
+	if f.at == nil || f.Key == key || !slices.Contains(girthDeciders, key) {
+		return f
 	}
-	return f
+	f.Key, f.HasFit = key, false
+	return f.at.girthFit(f)
 }
 
 // Shown is a number inside a fault's sentence, written in the user's units.

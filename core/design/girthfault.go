@@ -31,13 +31,10 @@ func (d *Design) girthFault() (Fault, bool) {
 			first = i
 		}
 	}
-	var faults []Fault
-	for _, key := range girthDeciders {
-		faults = append(faults, d.girthFit(NewFault(key, sentence, shown)))
-	}
-	f := faults[first]
-	f.elsewhere = faults
-	return f, true
+	f := NewFault(girthDeciders[first], sentence, shown)
+	at := *d
+	f.at = &at
+	return d.girthFit(f), true
 }
 
 // girthRoom is by how much the half girth asked for is under the least and over the
@@ -57,8 +54,14 @@ func (d *Design) girthRoom() (short, long float64) {
 func (d *Design) girthFit(f Fault) Fault {
 	p, _ := Lookup(f.Key)
 	now := p.get(d)
+	frame, _ := Lookup("frameWidth")
 	fits := func(v float64) bool {
-		trial := p.Set(*d, v)
+		trial := *d
+		p.put(&trial, v)
+		// Of what follows only the frame's breadth has a part in it.
+		if p.Key != frame.Key && !frame.Owned(trial) {
+			frame.bring(&trial)
+		}
 		short, long := trial.girthRoom()
 		return short <= 0 && long <= 0
 	}

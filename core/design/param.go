@@ -136,13 +136,18 @@ func Follow(d Design) Design {
 		if p.follow == nil || d.Own&p.own != 0 {
 			continue
 		}
-		v := p.follow(d)
-		if p.StepInch > 0 && !p.exact {
-			v = math.Round(v/p.StepInch) * p.StepInch
-		}
-		p.Put(&d, math.Max(p.Min, math.Min(p.Max, v)))
+		p.bring(&d)
 	}
 	return d
+}
+
+// bring puts a dependent parameter at what it follows to.
+func (p *Param) bring(d *Design) {
+	v := p.follow(*d)
+	if p.StepInch > 0 && !p.exact {
+		v = math.Round(v/p.StepInch) * p.StepInch
+	}
+	p.Put(d, math.Max(p.Min, math.Min(p.Max, v)))
 }
 
 // Params returns the table of parameters in the order of the form.

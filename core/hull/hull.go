@@ -6,7 +6,6 @@ import (
 	"barkwright/core/design"
 	"barkwright/core/geom"
 	"barkwright/core/shape"
-	"barkwright/core/units"
 )
 
 // Hull is the shape of a finished boat. It holds no more than the design and
@@ -49,14 +48,14 @@ const (
 	// edgeKnots is the number of knots along the top edge past the heel.
 	edgeKnots = 60
 	// edgeCorner is how far the gunwale's end stands from both ends of the edge at
-	// least to be a corner of it, m.
-	edgeCorner = 5 * units.Millimetre
+	// least to be a corner of it, as a share of its run.
+	edgeCorner = 0.01
 )
 
 // newEdge is the top edge from the heel's station to the stem head. It has a corner at
 // the gunwale's end, where the gunwales meet.
 func (h *Hull) newEdge() geom.Path3 {
-	if h.GunwaleX < h.HeelX+edgeCorner || h.GunwaleX > h.HeadX-edgeCorner {
+	if clear := edgeCorner * (h.HeadX - h.HeelX); h.GunwaleX < h.HeelX+clear || h.GunwaleX > h.HeadX-clear {
 		return geom.NewPath3(h.edgePoint, h.HeelX, h.HeadX, edgeKnots)
 	}
 	return geom.NewPath3(h.edgePoint, h.HeelX, h.GunwaleX, edgeKnots/2).
