@@ -58,7 +58,7 @@
 
   // The boat stays in sight while the page is read, unless too little is left to read
   // in, as with large letters or a low window; what is gone to stops under it.
-  const most = 0.6;
+  const most = 0.61;
   const sight = document.getElementById('sight');
   const fits = () => {
     root.toggleAttribute('data-stays', sight.offsetHeight <= most * innerHeight);

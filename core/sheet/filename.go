@@ -1,7 +1,6 @@
 package sheet
 
 import (
-	"regexp"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -11,9 +10,16 @@ import (
 // rest of the name it stays clear of the 255 that file systems take.
 const mostFileName = 150
 
-// reserved are the names that Windows keeps for devices, whatever ending they have:
+// reserved tells of a name that Windows keeps for a device, whatever ending it has:
 // Microsoft, Naming Files, Paths, and Namespaces.
-var reserved = regexp.MustCompile(`(?i)^(con|prn|aux|nul|(com|lpt)[0-9])$`)
+func reserved(name string) bool {
+	name = strings.ToLower(name)
+	switch name {
+	case "con", "prn", "aux", "nul":
+		return true
+	}
+	return len(name) == len("com1") && (name[:3] == "com" || name[:3] == "lpt") && '0' <= name[3] && name[3] <= '9'
+}
 
 // FileName names a file that is handed over: the boat's name, what of it the file
 // holds if not all, and the ending. Letters and digits of every script stay, with
@@ -43,7 +49,7 @@ func FileName(boat, part, ending string) string {
 	if part != "" {
 		name += "-" + part
 	}
-	if reserved.MatchString(name) {
+	if reserved(name) {
 		name = "canoe-" + name
 	}
 	return name + "." + ending

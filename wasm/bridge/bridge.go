@@ -125,7 +125,8 @@ type page struct {
 	work     *work.Work // the one in hand
 	view     scene.View
 	list     scene.List
-	printing bool // the picture is the printer's
+	printing bool          // the picture is the printer's
+	paperFor design.Design // what is said of paper is of this boat
 	hands    hands
 	finger   *finger // on a slider, or nil
 	readout  slot
@@ -267,7 +268,7 @@ func (p *page) follow() {
 	p.showTables(true)
 	p.showTables(false)
 	p.showRecord()
-	p.readRibs()
+	p.showPaper()
 	p.say()
 	p.showShelf()
 	p.stood()

@@ -96,7 +96,22 @@ func (p *page) readRibs() {
 	setText(p.id("section-ribs-echo"), "Drawn: "+sheet.SectionRibs(f, p.ribs)+".")
 }
 
-func (p *page) paperSays(text string) { setText(p.id("paper-says"), text) }
+func (p *page) paperSays(text string) {
+	setText(p.id("paper-says"), text)
+	p.paperFor = p.work.Canoe.Design
+}
+
+// showPaper brings what is said under the paper's buttons to the boat in hand: what was
+// said of another goes, and a print is measured against this one.
+func (p *page) showPaper() {
+	p.readRibs()
+	if p.paperFor != p.work.Canoe.Design {
+		p.paperSays("")
+	}
+	if p.id("measured-says").Get("textContent").String() != "" {
+		p.checkScale()
+	}
+}
 
 // laidFlat is the canoe with its bark laid flat for the figures.
 func (p *page) laidFlat() core.Canoe {

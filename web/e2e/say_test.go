@@ -135,6 +135,13 @@ func TestReadoutFollowsTheBoat(t *testing.T) {
 	agrees("starting boat")
 	p.enter("beam", "900 mm")
 	agrees("typed")
+	// So is what a measured print is worth, which is told of the longest part.
+	eval[bool](p, `document.getElementById('measured').value = '149', true`)
+	p.press(`[data-paper="check"]`)
+	worth := eval[string](p, `document.getElementById('measured-says').textContent`)
+	p.slide("length", "2800")
+	p.wait(`document.getElementById('measured-says').textContent !== %q`, worth)
+
 	p.enter("ribs", "20")
 	assert.NotContains(t, read(), "Rib 13", "there is none any more")
 }
