@@ -15,7 +15,7 @@ import (
 )
 
 // budget is the largest page, bytes; a bare Ebitengine page is 3.9 MB of it.
-const budget = 4_800_000
+const budget = 5_000_000
 
 func main() {
 	serveIt := flag.Bool("serve", false, "serve the page on this machine and open a browser where there is one")
