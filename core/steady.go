@@ -52,9 +52,12 @@ func (a *Afloat) stiffness(h hull.Hull) (float64, bool) {
 }
 
 // Spread is the design whose half girth is less by its spread and whose bilge turns
-// harder, or with way at -1 the other way about.
+// harder, or with way at -1 the other way about. Where the girth is not by rule, or the
+// boat is built on its gunwales, the bilge alone differs.
 func Spread(d design.Design, way float64) design.Design {
 	bilge, _ := design.Lookup("bilge")
-	d.Bilge = max(bilge.Min, min(bilge.Max, d.Bilge+way*BilgeSpread))
+	ease, _ := design.Lookup("ease")
+	bilge.Put(&d, max(bilge.Min, min(bilge.Max, d.Bilge+way*BilgeSpread)))
+	ease.Put(&d, max(ease.Min, min(ease.Max, d.Ease+way*GirthSpread)))
 	return design.Follow(d)
 }

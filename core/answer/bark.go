@@ -58,15 +58,15 @@ func seamNumbers(c core.Canoe) []Number {
 	r := c.Gather.Root
 	out = append(out,
 		number(SeamsAndRoot, "root.seams", "Split root for the seams, before waste", units.Run, b.Root.Split, fromAdney+", pp. 43-48",
-			working("#: over and over takes the bite, the slant and two thicknesses; two strands take twice the pitch and the thickness", many(stitches(b), "stitch", "stitches"))).by(CommonPractice),
+			working("#: over and over takes the bite, the slant and two thicknesses; two strands take twice the pitch and the thickness", many(stitches(b), "stitch", "stitches"))).by(Estimate),
 		number(SeamsAndRoot, "root.seamsWaste", "Split root for the seams, with waste", units.Run, b.Root.WithWaste, fromBuilders,
-			working("# and # of it for waste", run(b.Root.Split), percent(c.Design.RootWaste))).by(CommonPractice),
+			working("# and # of it for waste", run(b.Root.Split).rough(), percent(c.Design.RootWaste))).up(),
 		number(SeamsAndRoot, "root.total", "Split root in all, with waste", units.Run, r.WithWaste, fromBuilders,
-			working("lacing # and seams #, each with its waste", run(c.Frame.Lacing.WithWaste), run(b.Root.WithWaste))).by(CommonPractice),
+			working("lacing # and seams #, each with its waste", run(c.Frame.Lacing.WithWaste).rough(), run(b.Root.WithWaste).rough())).up(),
 		number(SeamsAndRoot, "root.dug", "Root to dig", units.Run, r.Dug, fromAdney+", pp. 42-43",
-			working("half of #: each root is split in two", run(r.WithWaste))).by(CommonPractice),
+			working("half of #: each root is split in two", run(r.WithWaste).rough())).up(),
 		number(SeamsAndRoot, "root.lengths", "The same if every root were of full length", units.Count, float64(r.Whole), fromAdney+", p. 16",
-			working("# to dig, from roots up to # long; nothing is lost to odd lengths", run(r.Dug), run(bark.RootGrows))).by(CommonPractice),
+			working("# to dig, from roots up to # long; nothing is lost to odd lengths", run(r.Dug).rough(), run(bark.RootGrows))).by(Published),
 	)
 	return append(out, rootNumbers(c)...)
 }

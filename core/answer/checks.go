@@ -43,34 +43,71 @@ func stemAdvice(c core.Canoe) func(units.System) string {
 	return working(text+"; # laminations would be within guide", count(s.Within.Laminations))
 }
 
-// gunwaleBends names the checked bends of the gunwales.
-func gunwaleBends(g frame.Gunwales) []struct {
-	name string
-	bend frame.GunwaleBend
-} {
-	return []struct {
-		name string
-		bend frame.GunwaleBend
-	}{
-		{"inwale, in plan", g.InwalePlan}, {"inwale, up the sheer", g.InwaleSheer},
-		{"outwale, in plan", g.OutwalePlan}, {"outwale, up the sheer", g.OutwaleSheer},
-		{"outwale, past the gunwale's end", g.OutwaleEnd},
+// namedBend is a checked bend of the gunwales. Published is the radius over thickness
+// that a published boat comes to there, 0 where none does worse than the guide.
+type namedBend struct {
+	name      string
+	bend      frame.GunwaleBend
+	published float64
+}
+
+func gunwaleBends(g frame.Gunwales) []namedBend {
+	return []namedBend{
+		{"inwale, in plan", g.InwalePlan, frame.PublishedInPlan}, {"inwale, up the sheer", g.InwaleSheer, 0},
+		{"outwale, in plan", g.OutwalePlan, frame.PublishedInPlan}, {"outwale, up the sheer", g.OutwaleSheer, 0},
+		{"outwale, past the gunwale's end", g.OutwaleEnd, frame.PublishedPastEnd},
 	}
+}
+
+// asPublished tells whether a bend under the guide is no tighter than a published boat's,
+// for cedar bent hot or what is as good.
+func (b namedBend) asPublished() bool {
+	const hotLimit = wood.PublishedRibsTightest // of the guide, for straight cedar bent hot
+	return b.bend.Verdict != wood.WithinGuide && b.published > 0 && b.bend.Ratio >= b.published*b.bend.Limit/hotLimit
+}
+
+// state is how the bend stands among the checks.
+func (b namedBend) state() State {
+	if b.asPublished() {
+		return Within
+	}
+	return bendState(b.bend.Bend)
+}
+
+const asOnePublished = "as a published boat's"
+
+// word is the bend's verdict in words.
+func (b namedBend) word() string {
+	if b.asPublished() {
+		return asOnePublished
+	}
+	return verdictWord(b.bend.Bend)
 }
 
 func gunwaleCheck(c core.Canoe) Warning {
 	bends := gunwaleBends(c.Frame.Gunwales)
 	worst := bends[0]
 	for _, b := range bends[1:] {
-		if b.bend.Verdict > worst.bend.Verdict || (b.bend.Verdict == worst.bend.Verdict && b.bend.Ratio < worst.bend.Ratio) {
+		if b.bend.Verdict > worst.bend.Verdict || (b.bend.Verdict == worst.bend.Verdict && b.bend.Ratio < worst.bend.Ratio) || b.state() > worst.state() {
 			worst = b
 		}
 	}
-	text := worst.name + ": " + advice(worst.bend.Bend, c.Design.GunwaleStock)
-	w := Warning{Key: "gunwales.verdict", Label: "Gunwales", Group: Gunwales, State: bendState(worst.bend.Bend), Word: verdictWord(worst.bend.Bend), Text: working(text)}
-	if worst.bend.Verdict != wood.WithinGuide && worst.bend.Mend > 0 {
-		w.Text = working(text+"; # layers would be within guide", count(worst.bend.Mend))
+	w := Warning{Key: "gunwales.verdict", Label: "Gunwales", Group: Gunwales, State: worst.state(), Word: worst.word()}
+	if worst.asPublished() {
+		w.Text = working(worst.name+": bends to # times its thickness; a boat measured off a published drawing (fig. 81) comes to # by the same reckoning. Bend a trial piece first, and make spares",
+			ratio(worst.bend.Ratio), ratio(worst.published))
+		return w
 	}
+	text := worst.name + ": " + advice(worst.bend.Bend, c.Design.GunwaleStock)
+	var terms []term
+	if n := worst.bend.Mend; worst.bend.Verdict != wood.WithinGuide && n > 0 {
+		text += "; # layers would be within guide"
+		terms = append(terms, count(n))
+	}
+	if worst.bend.Verdict == wood.TooTight && worst.published == frame.PublishedPastEnd {
+		text += ". A published boat (fig. 106) has this too, by the same reckoning: there the outwale cannot have followed the bark's edge. End it short of the stem head, or raise the gunwale's end"
+	}
+	w.Text = working(text, terms...)
 	return w
 }
 
@@ -87,7 +124,7 @@ func bendsTable(c core.Canoe) Table {
 		if b.bend.Mend == 0 {
 			mend = words("none is enough")
 		}
-		t.Rows = append(t.Rows, Row{Cells: []Cell{words(b.name), num(b.bend.X), radius, whole(b.bend.Layers), ratio, words(verdictWord(b.bend.Bend)), mend}})
+		t.Rows = append(t.Rows, Row{Cells: []Cell{words(b.name), num(b.bend.X), radius, whole(b.bend.Layers), ratio, words(b.word()), mend}})
 	}
 	return t
 }

@@ -25,9 +25,9 @@ func gunwaleNumbers(c core.Canoe) []Number {
 			working("(# holes × # turns + the starting turn) × # + two tails of #",
 				count(d.GroupHoles), count(d.Passes), small(l.Turn), small(d.Tail))).up(),
 		number(Gunwales, "root.gunwales", "Split root for lacing, before waste", units.Run, l.Total, fromBuilders,
-			working("# groups × #", count(l.Count), length(l.Group))).by(CommonPractice),
+			working("# groups × #", count(l.Count), length(l.Group))).by(Estimate),
 		number(Gunwales, "root.gunwalesWaste", "Split root for lacing, with waste", units.Run, l.WithWaste, fromBuilders,
-			working("# and # of it for waste", run(l.Total), percent(d.RootWaste))).by(CommonPractice),
+			working("# and # of it for waste", run(l.Total), percent(d.RootWaste))).up(),
 	}
 }
 

@@ -218,7 +218,7 @@ func ribsTable(c core.Canoe) Table {
 		if w := radiusWord(r.Bend); w != "" {
 			radius.Text, rt.Text = w, w
 		}
-		t.Rows = append(t.Rows, Row{Part: RibPart(r.Number), Cells: []Cell{words(name), num(r.Length), num(r.Length + 2*ribLeave), words(order), num(r.Run), num(r.X), num(r.Inner),
+		t.Rows = append(t.Rows, Row{Part: RibPart(r.Number), Cells: []Cell{words(name), num(r.Length), atLeast(r.Length + 2*ribLeave), words(order), num(r.Run), num(r.X), num(r.Inner),
 			num(r.Width), num(r.Thickness), num(r.BendFrom(c.Hull)), num(r.Length/2 - r.Taper(d).Length), radius, rt, words(RibWord(c, r))}})
 	}
 	return t

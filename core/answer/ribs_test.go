@@ -33,6 +33,16 @@ func TestStartingBoatsBendAsPublished(t *testing.T) {
 	}
 }
 
+// Nor with gunwales or stems worse than a published boat's.
+func TestStartingBoatsAreNotWorseThanPublished(t *testing.T) {
+	for _, d := range append(design.Starting(), design.Default()) {
+		for _, key := range []string{"stem.verdict", "ribs.verdict", "gunwales.verdict", "afloat.steady", "afloat.state"} {
+			w := checkOf(t, d, key)
+			assert.Equal(t, answer.Within, w.State, "%s: %s %s, %s", d.Name, w.Label, w.Word, w.Text(units.Imperial16))
+		}
+	}
+}
+
 // What the message says would clear the ribs does, in every system; a step thicker does
 // not, where it is the rib's thickness amidships alone.
 func TestRibsMessageNamesWhatClearsThem(t *testing.T) {

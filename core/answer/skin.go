@@ -51,9 +51,9 @@ func skinNumbers(c core.Canoe) []Number {
 	return []Number{
 		gores,
 		laid("bark.stretch", "Stretch left in the bark", units.Strain, f.P95,
-			working("with # gores cut each side, 95 parts in 100 of the skin stretch or gather by less than this; the limit you set is #", count(cut), strain(c.Design.StretchLimit))),
+			working("with # gores cut each side, 95 parts in 100 of the skin stretch or gather by less than this; the limit you set is #", count(cut), strain(c.Design.StretchLimit))).by(Estimate),
 		laid("bark.stretchMean", "Stretch left, on the whole", units.Strain, f.RMS,
-			working("the root of the mean square over all of the skin, along and across, with # gores cut each side", count(cut))),
+			working("the root of the mean square over all of the skin, along and across, with # gores cut each side", count(cut))).by(Estimate),
 		laid("bark.stretchAt", "Where it is most, fore and aft of amidships", units.Length, f.Where.X,
 			working("# along the bed and # out from its centre line, in all four quarters alike", length(f.Where.X), length(f.Where.Y))),
 		laid("bark.flatLength", "Bark on the bed, length", units.Length, f.Length,

@@ -10,7 +10,7 @@ func Starting() []Design {
 			"length": 144, "overhang": 6, "beam": 30, "depth": 11,
 			"gunwaleEndHeight": 16, "endHeight": 20, "heelLength": 15, "rocker": 1,
 			"sheetWidth": 38, "sheetLength": 96, "ribThickness": 0.3125,
-		}, map[string]float64{"thwarts": 3, "paddlers": 1, "cargo": 40 * units.Pound}),
+		}, map[string]float64{"thwarts": 3, "paddlers": 1, "cargo": 40 * units.Pound, "gunwaleEndSplits": 8}),
 		start("Two-person class canoe, 14 ft", map[string]float64{
 			"length": 168, "overhang": 8, "beam": 34, "depth": 12,
 			"gunwaleEndHeight": 18, "endHeight": 22.5, "heelLength": 18, "rocker": 1,

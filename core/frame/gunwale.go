@@ -28,6 +28,15 @@ type GunwaleBend struct {
 	Layers, Mend int
 }
 
+// Radius over thickness of the tightest gunwales of a published boat whose measurements
+// this project rebuilds, reckoned as here: in plan, and of the outwale in four layers
+// past the gunwale's end. Adney and Chapelle 1964, fig. 81; core/record's tests hold
+// the boat to them.
+const (
+	PublishedInPlan  = 25
+	PublishedPastEnd = 17
+)
+
 // planLeftOut is the last of the gunwale that its plan's bend leaves out: there
 // the ends are drawn together and tied, 2 in. Common practice, no published source.
 const planLeftOut = 2 * units.Inch

@@ -8,9 +8,11 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"barkwright/core/design"
+	"barkwright/core/frame"
 	"barkwright/core/hull"
 	"barkwright/core/internal/check"
 	"barkwright/core/units"
+	"barkwright/core/wood"
 )
 
 const inch = units.Inch
@@ -171,4 +173,22 @@ func predictEach(rec Record) []Prediction {
 		}
 	}
 	return list
+}
+
+// The gunwales that the page calls a published boat's are that boat's: the tightest in
+// plan and past the gunwale's end of those rebuilt here, but for the one whose outwale
+// has nothing left to turn up on.
+func TestPublishedGunwales(t *testing.T) {
+	plan, end := math.Inf(1), math.Inf(1)
+	for _, row := range check.Published(t, "measured-canoes") {
+		g := frame.Build(hull.New(Fit(surveyRecord(t, row)).Design)).Gunwales
+		plan = math.Min(plan, g.InwalePlan.Ratio)
+		if row["id"] == "A1" {
+			assert.Equal(t, wood.TooTight, g.OutwaleEnd.Verdict)
+			continue
+		}
+		end = math.Min(end, g.OutwaleEnd.Ratio)
+	}
+	assert.Equal(t, float64(frame.PublishedInPlan), math.Floor(plan))
+	assert.Equal(t, float64(frame.PublishedPastEnd), math.Floor(end))
 }
