@@ -117,10 +117,10 @@ func cuttingTable(c core.Canoe) Table {
 		Columns: []Column{{"piece", "Piece", units.Count}, {"use", "Lies", units.Count}, {"from", "Cut from", units.Count}, {"length", "Length", units.Length}, {"width", "Width", units.Length}, {"bow", "Bow end at", units.Offset}, {"aft", "Stern end at", units.Offset}},
 	}
 	for _, p := range c.Bark.Pieces() {
-		t.Rows = append(t.Rows, Row{Part: StripPart(c, p), Cells: []Cell{words(p.Name), words(lies(p)), words(cutFrom(c, p)), num(p.Length()), num(p.Width), num(p.Bow), num(p.Aft)}})
+		t.Rows = append(t.Rows, Row{Part: StripPart(c, p), Cells: []Cell{words(p.Name), words(lies(p)), words(cutFrom(c, p)), atLeast(p.Length()), atLeast(p.Width), about(p.Bow), about(p.Aft)}})
 	}
 	for _, s := range c.Bark.Scant {
-		t.Rows = append(t.Rows, Row{Cells: []Cell{words("none"), words("the edge, both sides"), words(scantWords(s, d.GunwaleTurn)), words("–"), words("–"), num(s.Bow), num(s.Aft)}})
+		t.Rows = append(t.Rows, Row{Cells: []Cell{words("none"), words("the edge, both sides"), words(scantWords(s, d.GunwaleTurn)), words("–"), words("–"), about(s.Bow), about(s.Aft)}})
 	}
 	return t
 }
@@ -164,7 +164,7 @@ func panelsTable(c core.Canoe) Table {
 		if p.Inside {
 			side = "inside"
 		}
-		t.Rows = append(t.Rows, Row{Part: StripPart(c, p), Cells: []Cell{words(p.Name), words(side), num(p.Bow), num(p.Aft), num(p.Length()), num(p.Width), num(c.Design.SeamLap)}})
+		t.Rows = append(t.Rows, Row{Part: StripPart(c, p), Cells: []Cell{words(p.Name), words(side), about(p.Bow), about(p.Aft), atLeast(p.Length()), atLeast(p.Width), num(c.Design.SeamLap)}})
 	}
 	return t.orNone("none: the sheets are wide enough")
 }

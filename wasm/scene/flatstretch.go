@@ -55,7 +55,7 @@ func (p *pen) hatchRow(c core.Canoe, a plate, piece *bark.Piece, cells []float64
 		if band := at(from); band >= 0 {
 			strip := cellStrip(piece, from, to, r)
 			for _, q := range quarters {
-				if points := a.inQuarter(q, gapOf(piece), strip); p.seen(points) {
+				if points := a.inQuarter(q, gapAt(c, piece, q, strip[0].X), strip); p.seen(points) {
 					p.list.Add(p.bandHatch(band, points))
 				}
 			}

@@ -19,7 +19,7 @@ func (p *pen) flatLaid(c core.Canoe) {
 	a := l.sheet
 	p.sheetsUnder(c, a)
 	for _, piece := range f.Pieces() {
-		p.flatPiece(piece, a)
+		p.flatPiece(c, piece, a)
 	}
 	p.stretchHatch(c, a)
 	for _, piece := range f.Pieces() {
@@ -57,20 +57,15 @@ func (a plate) inQuarter(q [2]float64, out float64, points []geom.Vec2) []Point 
 	return placed
 }
 
-// gapOf is how far a piece is drawn off its place.
-func gapOf(piece *bark.Piece) float64 {
-	if piece.Panel < 0 {
-		return 0
-	}
-	return panelGap
-}
-
-func (p *pen) flatPiece(piece *bark.Piece, a plate) {
-	outline := piece.Outline()
+func (p *pen) flatPiece(c core.Canoe, piece *bark.Piece, a plate) {
 	for _, q := range quarters {
-		points := a.inQuarter(q, gapOf(piece), outline)
-		p.fill(Bark, points)
-		if piece.Panel >= 0 {
+		if piece.Panel < 0 {
+			p.fill(Bark, a.inQuarter(q, 0, piece.Outline()))
+			continue
+		}
+		for _, part := range panelParts(c, piece, q) {
+			points := a.inQuarter(q, part.out, between(part.low, part.high))
+			p.fill(Bark, points)
 			p.keepOff(boxOf(points))
 			p.part(answer.PanelPart(piece.Panel), true, points)
 		}
@@ -116,28 +111,26 @@ func cutLines(piece *bark.Piece) [][]geom.Vec2 {
 // flatEdges draws where a piece is cut, and the bark left to trim outside its top
 // edge.
 func (p *pen) flatEdges(c core.Canoe, piece *bark.Piece, a plate) {
+	if piece.Panel >= 0 {
+		p.panelEdges(c, piece, a)
+		return
+	}
 	lines := cutLines(piece)
 	trim := c.Design.GunwaleTurn
 	var outside [][]geom.Vec2
-	if trim > 0 && reachesEdge(c, piece) {
+	if trim > 0 && len(c.Bark.Panels) == 0 {
 		for _, run := range piece.Row(piece.Rows - 1) {
 			outside = append(outside, offset(run, trim))
 		}
 	}
 	for _, q := range quarters {
 		for _, line := range outside {
-			p.dashed(Seam, fineWidth, shortDash, a.inQuarter(q, gapOf(piece), line)...)
+			p.dashed(Seam, fineWidth, shortDash, a.inQuarter(q, 0, line)...)
 		}
 		for _, line := range lines {
-			p.line(Ink, p.outline(a), a.inQuarter(q, gapOf(piece), line)...)
+			p.line(Ink, p.outline(a), a.inQuarter(q, 0, line)...)
 		}
 	}
-}
-
-// reachesEdge tells whether any of a piece's upper edge is the top edge of the
-// boat and not a seam.
-func reachesEdge(c core.Canoe, piece *bark.Piece) bool {
-	return piece.Panel >= 0 || len(c.Bark.Panels) == 0
 }
 
 // offset moves a line that runs forward out to port of itself.
