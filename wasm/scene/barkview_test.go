@@ -10,6 +10,7 @@ import (
 
 	"barkwright/core"
 	"barkwright/core/bark"
+	"barkwright/core/design"
 	"barkwright/core/units"
 	"barkwright/wasm/scene"
 
@@ -180,5 +181,31 @@ func TestFlatOnAPhone(t *testing.T) {
 		for _, band := range bands {
 			assert.Equal(t, 1, shown[band], "%s, %v high", band, height)
 		}
+	}
+}
+
+// Every piece that is cut is named in the picture laid flat, and what is wanting on the bed.
+func TestPiecesAreNamedInThePicture(t *testing.T) {
+	d := boats[0].Canoe.Design
+	d.OnHand = d.OnHand.Put(0, design.Sheet{Width: 42 * units.Inch, Length: 130 * units.Inch})
+	for _, c := range []core.Canoe{core.Evaluate(boats[0].Canoe.Design), core.Evaluate(d)} {
+		c, v := skinned(c, bark.ForPicture, barkViews[0])
+		text := map[string]bool{}
+		for _, op := range scene.Draw(c, v, scene.Size{Width: 1600, Height: 900}).Ops {
+			if t, ok := op.(scene.Text); ok {
+				name, _, _ := strings.Cut(t.Text, ",")
+				text[name] = true
+			}
+		}
+		for _, p := range c.Bark.Pieces() {
+			assert.True(t, text[p.Name], p.Name)
+		}
+		wanting := 0
+		for _, op := range scene.Draw(c, scene.View{State: scene.OnTheBed, Zoom: 1}, scene.Size{Width: 1600, Height: 900}).Ops {
+			if h, ok := op.(scene.Hatch); ok && h.Role == scene.Warn {
+				wanting++
+			}
+		}
+		assert.Equal(t, len(c.Bark.Wanting()) > 0, wanting > 0)
 	}
 }
