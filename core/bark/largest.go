@@ -18,6 +18,7 @@ func Scaled(d design.Design, k float64) design.Design {
 	} {
 		*length *= k
 	}
+	d.Corrected = d.Corrected.Scaled(k)
 	return d
 }
 

@@ -22,6 +22,10 @@ type Design struct {
 	// OnHand is the bark there is, if any is listed.
 	OnHand OnHand
 
+	// Corrected are the corrections of the curves, where a tape read otherwise than the
+	// numbers above can follow.
+	Corrected Corrections
+
 	// Own marks the dependent parameters that no longer follow.
 	Own Owned
 }
@@ -194,6 +198,7 @@ func (d Design) Gunwale() shape.Gunwale {
 		Half:     d.HalfGunwale(),
 		HalfBeam: d.Beam / 2, Plan: shape.NewRise(d.BeamFull), Fine: d.BeamFine,
 		Depth: d.Depth, End: d.GunwaleEndHeight, Sweep: shape.NewRise(d.SheerSweep),
+		PlanBy: d.Corrected.Plan, SheerBy: d.Corrected.Sheer,
 	}
 }
 

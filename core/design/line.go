@@ -43,6 +43,11 @@ func Line(d Design) (string, error) {
 			parts = append(parts, lineCodes[p.Key]+p.lineValue(v))
 		}
 	}
+	for _, curve := range d.Corrected.Curves() {
+		if curve.List.Count != 0 {
+			parts = append(parts, correctionCodes[curve.Name]+lineCorrections(curve.List))
+		}
+	}
 	if d.Name != plain.Name {
 		parts = append(parts, lineName+escapeName(d.Name))
 	}
@@ -121,6 +126,13 @@ func readPart(d *Design, code, value string) error {
 		}
 		d.Name = name
 		return nil
+	}
+	for _, curve := range d.Corrected.Curves() {
+		if code == correctionCodes[curve.Name] {
+			list, err := readCorrections(value)
+			*curve.List = list
+			return err
+		}
 	}
 	p, ok := coded[code]
 	if !ok {

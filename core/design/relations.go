@@ -65,7 +65,7 @@ func relationFaults(d Design) []Fault {
 		faults = append(faults, f)
 	}
 	faults = append(append(faults, endFaults(d)...), timberFaults(d)...)
-	return append(faults, crewFaults(d)...)
+	return append(append(faults, crewFaults(d)...), correctionFaults(d)...)
 }
 
 // crewFaults keeps paddlers and cargo between the gunwales' ends, and seats off the

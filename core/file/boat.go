@@ -8,6 +8,7 @@ import (
 	"strconv"
 
 	"barkwright/core/design"
+	"barkwright/core/shape"
 )
 
 // boatJSON is one boat as written. Values are in the SI unit of each parameter's kind.
@@ -19,6 +20,8 @@ type boatJSON struct {
 	Set []string `json:"set"`
 	// Sheets are those on hand.
 	Sheets []sheetJSON `json:"sheets,omitempty"`
+	// Corrections are those of each curve, by its name.
+	Corrections map[string][]correctionJSON `json:"corrections,omitempty"`
 	// Record and Readings are what was measured.
 	Record   *recordJSON `json:"record,omitempty"`
 	Readings []datumJSON `json:"readings,omitempty"`
@@ -29,6 +32,13 @@ type boatJSON struct {
 type sheetJSON struct {
 	Width  float64 `json:"width"`
 	Length float64 `json:"length"`
+}
+
+type correctionJSON struct {
+	At   float64 `json:"at"`
+	From float64 `json:"from"`
+	To   float64 `json:"to"`
+	By   float64 `json:"by"`
 }
 
 // values holds numbers by parameter key, written in the order of the table.
@@ -67,6 +77,14 @@ func writeDesign(d design.Design) boatJSON {
 	}
 	for _, s := range d.OnHand.List() {
 		j.Sheets = append(j.Sheets, sheetJSON(s))
+	}
+	for _, curve := range d.Corrected.Curves() {
+		for _, c := range curve.List.List() {
+			if j.Corrections == nil {
+				j.Corrections = map[string][]correctionJSON{}
+			}
+			j.Corrections[curve.Name] = append(j.Corrections[curve.Name], correctionJSON(c))
+		}
 	}
 	return j
 }
@@ -117,7 +135,31 @@ func (j boatJSON) design() (design.Design, error) {
 	for i, s := range j.Sheets {
 		d.OnHand = d.OnHand.Put(i, design.Sheet(s))
 	}
+	if err := j.corrections(&d); err != nil {
+		return design.Design{}, err
+	}
 	return design.Seated(j.keep(d)), nil
+}
+
+func (j boatJSON) corrections(d *design.Design) error {
+	known := map[string]bool{}
+	for _, curve := range d.Corrected.Curves() {
+		known[curve.Name] = true
+		list := j.Corrections[curve.Name]
+		if len(list) > shape.MostCorrections {
+			return fmt.Errorf("The file holds %d corrections of the %s; %d are kept.", len(list), curve.Name, shape.MostCorrections)
+		}
+		for i, c := range list {
+			curve.List.Each[i] = shape.Correction(c)
+			curve.List.Count = i + 1
+		}
+	}
+	for name := range j.Corrections {
+		if !known[name] {
+			return fmt.Errorf("The file holds corrections of a %.40q, which no design has.", name)
+		}
+	}
+	return nil
 }
 
 // keep follows what is tied and marks as set what would not come out as written.

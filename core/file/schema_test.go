@@ -15,6 +15,7 @@ import (
 	"barkwright/core/file"
 	"barkwright/core/internal/check"
 	"barkwright/core/record"
+	"barkwright/core/shape"
 	"barkwright/core/units"
 )
 
@@ -78,6 +79,7 @@ func schema() object {
 					},
 				},
 			},
+			"corrections": corrections(),
 			"record": object{
 				"description": "What was measured of the boat that this one follows.",
 				"type":        "object", "additionalProperties": false, "required": []string{"measurements"},
@@ -94,7 +96,7 @@ func schema() object {
 	properties["built"] = object{
 		"description": "The boat as it last could be built, where it cannot be as it stands.",
 		"type":        "object", "additionalProperties": false, "required": one["required"],
-		"properties": object{"name": properties["name"], "notes": properties["notes"], "set": properties["set"], "sheets": properties["sheets"],
+		"properties": object{"name": properties["name"], "notes": properties["notes"], "set": properties["set"], "sheets": properties["sheets"], "corrections": properties["corrections"],
 			"values": object{"description": "As those of the design.", "type": "object"}},
 	}
 	return object{
@@ -109,6 +111,31 @@ func schema() object {
 			"current": object{"description": "Which of the designs is looked at, from 0.", "type": "integer", "minimum": 0},
 			"designs": object{"type": "array", "minItems": 1, "items": one},
 		},
+	}
+}
+
+// corrections describes the local changes of each curve.
+func corrections() object {
+	share := func(what string) object {
+		return object{"description": what + ", as a share of the half gunwale from amidships.", "type": "number", "minimum": 0, "maximum": 1}
+	}
+	list := object{
+		"type": "array", "maxItems": shape.MostCorrections,
+		"items": object{
+			"type": "object", "additionalProperties": false, "required": []string{"at", "from", "to", "by"},
+			"properties": object{
+				"at": share("Where it is whole"), "from": share("Inboard of that, where it has died out"), "to": share("Outboard of it, the same"),
+				"by": object{"description": "In metres.", "type": "number", "minimum": -design.MostCorrection, "maximum": design.MostCorrection},
+			},
+		},
+	}
+	properties, none := object{}, design.Corrections{}
+	for _, curve := range none.Curves() {
+		properties[curve.Name] = list
+	}
+	return object{
+		"description": "Local changes of the half-breadth inside the gunwales, the sheer and the half girth, where a tape read otherwise than the values give.",
+		"type":        "object", "additionalProperties": false, "properties": properties,
 	}
 }
 

@@ -16,23 +16,22 @@ type Change struct {
 // Rebuilt is a design brought to what the boat measures as it stands.
 type Rebuilt struct {
 	Design design.Design
-	// Moved are the parameters that changed, in the order of the design's table.
-	Moved []Change
+	// Moved are the parameters that changed, in the order of the design's table, and
+	// Corrected what changed of a curve in one place.
+	Moved     []Change
+	Corrected []Corrected
 	// Rows stand in the order of the readings.
 	Rows      []Row
 	Conflicts []Conflict
 }
 
-// madeTolerance is how closely the made parts that nobody read with a tape are held
-// to the design; a choice of this project.
-const madeTolerance = units.Inch / 4
-
 // AsBuilt brings a design to tape readings taken during the work: length overall,
 // the width inside the gunwales at a thwart or a station, heights of the sheer, the
-// rail, the bottom and the stem head. The readings are kept as exactly as the lines
-// can; what was made and not read again, the other thwarts and the sheer over them,
-// stays where the design has it. The gunwales keep their ends, the building frame,
-// the bed and the stem-pieces their sizes. What is still to be made, ribs,
+// rail, the bottom and the stem head. A width or a height of the sheer changes the boat
+// where it was read, dying out by the next thwart that was made and not read; the
+// change is kept with the design as a correction. The bottom and the end's profile are
+// brought to theirs by their own numbers. The gunwales keep their ends, the building
+// frame, the bed and the stem-pieces their sizes. What is still to be made, ribs,
 // headboards, lacing, follows from the new lines.
 //
 // Gunwales spread by half an inch draw their ends in by well under a sixteenth; that
@@ -45,12 +44,9 @@ func AsBuilt(d design.Design, readings []Datum, s units.System) Rebuilt {
 		r.checkAlone(i)
 	}
 	r.checkTwice()
-	h := finished(d)
 	r.halfLength, r.halfGunwale = d.Length/2, d.HalfGunwale()
-	for n := 1; n <= d.OuterThwarts(); n++ {
-		r.thwarts[0][n] = thwartX(h, n)
-	}
 	b := &boat{reading: r, design: d, settled: map[string]bool{"endHeight": true}}
+	b.standThwarts()
 	if l, _, ok := b.first(LengthOverall); ok {
 		b.set("length", l.Value)
 		b.set("overhang", l.Value/2-r.halfGunwale)
@@ -64,15 +60,15 @@ func AsBuilt(d design.Design, readings []Datum, s units.System) Rebuilt {
 			r.checkPlaced(i)
 		}
 	}
-	for _, next := range []func() block{b.plan, b.sheer, b.ends} {
-		k := next()
-		if len(k.data) > 0 {
-			k.data = append(k.data, b.made(d, k.data)...)
-			b.design, _ = k.solve(b.design, nil)
-		}
+	corrected := append(b.correct(planCurve), b.correct(sheerCurve)...)
+	// The one moves the thwarts along the other a little.
+	for range correctionRounds {
+		b.correct(planCurve)
+		b.correct(sheerCurve)
 	}
+	b.design, _ = b.ends().solve(b.design, nil)
 	b.design = keepMade(d, b.design, r)
-	out := Rebuilt{Design: b.design, Conflicts: r.conflicts, Rows: b.rows(), Moved: moved(d, b.design)}
+	out := Rebuilt{Design: b.design, Conflicts: r.conflicts, Rows: b.rows(), Moved: moved(d, b.design), Corrected: corrected}
 	for i := range out.Rows {
 		out.Rows[i].Datum = readings[i]
 	}
@@ -90,35 +86,6 @@ func plainKind(k Kind) Kind {
 		return RailHeight
 	}
 	return k
-}
-
-// made returns, as measurements, the design's own widths or heights at the thwarts,
-// and of the sheer at the gunwale's end, wherever none was read within a hand.
-func (b *boat) made(d design.Design, read []sample) []sample {
-	kind := ClearWidth
-	places := append([]float64(nil), b.thwarts[0][:d.OuterThwarts()+1]...)
-	switch read[0].Kind {
-	case SheerHeight, RailHeight:
-		kind = SheerHeight
-		places = append(places, d.HalfGunwale())
-	case BottomRise, EndPoint:
-		return nil
-	}
-	const hand = 4 * units.Inch
-	h := finished(d)
-	var list []sample
-	for _, x := range places {
-		near := false
-		for _, s := range read {
-			near = near || math.Abs(s.x-x) < hand
-		}
-		if !near {
-			a := Datum{Kind: kind, Tolerance: madeTolerance}
-			a.Value = along(h, a, x)
-			list = append(list, sample{Datum: a, x: x, index: -1})
-		}
-	}
-	return list
 }
 
 // keepMade puts back the parameters that would follow the new lines but are made.

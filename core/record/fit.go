@@ -103,6 +103,7 @@ func (d Datum) at(v float64) Datum {
 // Over returns a design with what a record can speak to, settled or held by a rule, as
 // the fitted boat has it, and everything else as it was.
 func (f Fitted) Over(d design.Design) design.Design {
+	d.Corrected = f.Design.Corrected
 	for _, key := range spoken {
 		p := parameter(key)
 		p.Put(&d, p.Get(&f.Design))

@@ -17,20 +17,40 @@ type Gunwale struct {
 	// Depth amidships, End the height at the gunwale's end, and the sheer between.
 	Depth, End float64
 	Sweep      Rise
+	// PlanBy and SheerBy correct the two where a tape read otherwise.
+	PlanBy, SheerBy Corrections
 }
 
 // Breadth is the half-breadth inside the gunwales at x, 0 beyond their ends.
 func (g *Gunwale) Breadth(x float64) float64 {
-	return g.HalfBeam * g.Plan.Taper(math.Abs(x)/g.Half, g.Fine)
+	t := math.Abs(x) / g.Half
+	taper := g.Plan.Taper(t, g.Fine)
+	if g.PlanBy.Count == 0 || t >= 1 {
+		return g.HalfBeam * taper
+	}
+	return math.Max(0, (g.HalfBeam-g.PlanBy.Of(0))*taper+g.PlanBy.At(t))
 }
 
 // Sheer is the height of the top of the inwale at x, within the gunwales.
 func (g *Gunwale) Sheer(x float64) float64 {
-	return g.Depth + (g.End-g.Depth)*g.Sweep.At(math.Abs(x)/g.Half)
+	t := math.Abs(x) / g.Half
+	if g.SheerBy.Count == 0 {
+		return g.Depth + (g.End-g.Depth)*g.Sweep.At(t)
+	}
+	depth, end := g.swept()
+	return depth + (end-depth)*g.Sweep.At(t) + g.SheerBy.At(t)
 }
 
 // EndSlope is the slope of the sheer at the gunwale's end.
-func (g *Gunwale) EndSlope() float64 { return (g.End - g.Depth) * g.Sweep.Slope(1) / g.Half }
+func (g *Gunwale) EndSlope() float64 {
+	depth, end := g.swept()
+	return (end - depth) * g.Sweep.Slope(1) / g.Half
+}
+
+// swept are the heights between which the sheer sweeps, without the corrections.
+func (g *Gunwale) swept() (depth, end float64) {
+	return g.Depth - g.SheerBy.Of(0), g.End - g.SheerBy.Of(1)
+}
 
 // knots is the number of knots along the gunwale: its length is then good to a
 // tenth of a millimetre in ten metres, by doubling it.

@@ -1,0 +1,64 @@
+package design
+
+import (
+	"math"
+
+	"barkwright/core/shape"
+	"barkwright/core/units"
+)
+
+// Corrections are those of each curve: the half-breadth inside the gunwales, the
+// height of the sheer and the half girth of the bark.
+type Corrections struct{ Plan, Sheer, Girth shape.Corrections }
+
+// MostCorrection is how far a correction may move a curve, m: past it a boat has another
+// shape, and its numbers are to be changed. A choice of this project.
+const MostCorrection = 3 * units.Inch
+
+// CorrectionsKey is what faults of them are kept by.
+const CorrectionsKey = "corrections"
+
+// Curves are the lists by the name that files and messages have for each.
+func (c *Corrections) Curves() []struct {
+	Name string
+	List *shape.Corrections
+} {
+	return []struct {
+		Name string
+		List *shape.Corrections
+	}{{"plan", &c.Plan}, {"sheer", &c.Sheer}, {"girth", &c.Girth}}
+}
+
+// None tells whether there are none.
+func (c Corrections) None() bool { return c == Corrections{} }
+
+// Scaled returns those of a boat k times the size.
+func (c Corrections) Scaled(k float64) Corrections {
+	return Corrections{c.Plan.Scaled(k), c.Sheer.Scaled(k), c.Girth.Scaled(k)}
+}
+
+// correctionFaults names corrections that are none, or that close the gunwales.
+func correctionFaults(d Design) []Fault {
+	for _, curve := range d.Corrected.Curves() {
+		if n := curve.List.Count; n < 0 || n > shape.MostCorrections {
+			return []Fault{NewFault(CorrectionsKey, "The "+curve.Name+" holds %s corrections; %s are kept. Take the corrections off.",
+				Shown{units.Count, math.Max(0, float64(n))}, Shown{units.Count, shape.MostCorrections})}
+		}
+		for _, c := range curve.List.List() {
+			placed := c.At >= 0 && c.At <= 1 && (c.From < c.At || c.At == 0) && c.From >= 0 && (c.To > c.At || c.At == 1) && c.To <= 1
+			if !placed || curve.Name != "sheer" && c.At == 1 {
+				return []Fault{NewFault(CorrectionsKey, "A correction of the "+curve.Name+" is not inside the gunwales. Take the corrections off.")}
+			}
+			if !(math.Abs(c.By) <= MostCorrection+over) {
+				return []Fault{NewFault(CorrectionsKey, "A correction of the "+curve.Name+" is more than %s: change the boat's numbers and take the corrections off.", small(MostCorrection))}
+			}
+		}
+	}
+	g := d.Gunwale()
+	for _, c := range d.Corrected.Plan.List() {
+		if d.HalfGunwale() > 0 && g.Breadth(c.At*g.Half) <= 0 {
+			return []Fault{NewFault(CorrectionsKey, "The gunwales as corrected close %s from amidships. Take the corrections off.", long(c.At*g.Half))}
+		}
+	}
+	return nil
+}

@@ -1,0 +1,197 @@
+package record
+
+import (
+	"fmt"
+	"math"
+	"sort"
+
+	"barkwright/core/design"
+	"barkwright/core/hull"
+	"barkwright/core/shape"
+	"barkwright/core/units"
+)
+
+// hand is how near a thwart, or an end of a curve, a reading counts as taken there.
+const hand = 4 * units.Inch
+
+// Corrected is what readings changed of a curve in one place.
+type Corrected struct {
+	Kind
+	// X is the place, metres from amidships, and By the change of what is measured there.
+	X, By float64
+}
+
+// curve is one that readings correct along the gunwale.
+type curve struct {
+	kind  Kind
+	kinds []Kind
+	list  func(*design.Design) *shape.Corrections
+	// share is how much of the curve's own change one of the reading is.
+	share float64
+	// mid and end are what the curve's own numbers for amidships and the gunwale's end
+	// are kept by, "" for none, and per how much they change for one of the reading.
+	mid, end string
+}
+
+var (
+	planCurve = curve{kind: ClearWidth, kinds: []Kind{ClearWidth}, share: 0.5, mid: "beam",
+		list: func(d *design.Design) *shape.Corrections { return &d.Corrected.Plan }}
+	sheerCurve = curve{kind: SheerHeight, kinds: []Kind{SheerHeight, RailHeight}, share: 1, mid: "depth", end: "gunwaleEndHeight",
+		list: func(d *design.Design) *shape.Corrections { return &d.Corrected.Sheer }}
+)
+
+// cluster is what was read at one place: the mean of readings within nearby.
+type cluster struct {
+	x, miss float64 // of the readings over the boat
+	n       float64
+	index   []int
+}
+
+// clusters are the readings of a curve by place.
+func (b *boat) clusters(c curve) []cluster {
+	h := hull.Lines(b.design)
+	data := b.samples(c.kinds...)
+	sort.SliceStable(data, func(i, k int) bool { return data[i].x < data[k].x })
+	var list []cluster
+	for _, s := range data {
+		if last := len(list) - 1; last < 0 || s.x-list[last].x/list[last].n > nearby {
+			list = append(list, cluster{})
+		}
+		l := &list[len(list)-1]
+		l.x, l.n, l.miss, l.index = l.x+s.x, l.n+1, l.miss+s.Value-along(h, s.Datum, s.x), append(l.index, s.index)
+	}
+	for i := range list {
+		list[i].x /= list[i].n
+		list[i].miss /= list[i].n
+	}
+	return list
+}
+
+const (
+	// corrections are found one after the other: readings a little off their places
+	// touch each other, and are settled in a few rounds.
+	correctionRounds = 4
+	// readAlready is a miss that needs no correction, m.
+	readAlready = 1e-7
+)
+
+// correct brings a curve to its readings, each by a change that is whole at the reading
+// and has died out at the next place that was made or read. Everything else of the
+// curve stays as it is.
+func (b *boat) correct(c curve) []Corrected {
+	var done []Corrected
+	list := b.clusters(c)
+	sites := b.sites(c, list)
+	for round := range correctionRounds {
+		for i, l := range list {
+			by, ok := b.correctAt(c, l, sites[i])
+			if ok && round == 0 {
+				done = append(done, Corrected{c.kind, l.x, by})
+			}
+		}
+		b.standThwarts()
+		list = b.clusters(c)
+		if len(list) != len(sites) {
+			break
+		}
+	}
+	return done
+}
+
+// standThwarts finds where the thwarts stand on the gunwale as it now runs.
+func (b *boat) standThwarts() {
+	h := finished(b.design)
+	for n := 1; n <= b.design.OuterThwarts(); n++ {
+		b.thwarts[0][n] = thwartX(h, n)
+	}
+}
+
+// sites are the places of the correction for each reading: from and to the nearest of
+// the thwarts that nothing was read at, the other readings and the curve's ends. What
+// was read at the same places before keeps its correction's.
+func (b *boat) sites(c curve, list []cluster) []shape.Correction {
+	half := b.design.HalfGunwale()
+	places := []float64{0, 1}
+	for n := 1; n <= b.design.OuterThwarts(); n++ {
+		near := false
+		for _, l := range list {
+			near = near || math.Abs(l.x-b.thwarts[0][n]) < hand
+		}
+		if x := b.thwarts[0][n]; x > 0 && !near {
+			places = append(places, x/half)
+		}
+	}
+	for _, l := range list {
+		places = append(places, at(l.x, half))
+	}
+	sites := make([]shape.Correction, len(list))
+	for i, l := range list {
+		s := shape.Correction{At: at(l.x, half), To: 1}
+		for _, p := range places {
+			if p < s.At {
+				s.From = math.Max(s.From, p)
+			}
+			if p > s.At {
+				s.To = math.Min(s.To, p)
+			}
+		}
+		for _, had := range c.list(&b.design).List() {
+			if same := func(p, q float64) bool { return math.Abs(p-q)*half < nearby }; same(had.At, s.At) && same(had.From, s.From) && same(had.To, s.To) {
+				s = shape.Correction{At: had.At, From: had.From, To: had.To}
+			}
+		}
+		sites[i] = s
+	}
+	return sites
+}
+
+// at is the place of a correction for a reading at x: what is read near the middle or
+// the end is of the curve's own number there.
+func at(x, half float64) float64 {
+	switch {
+	case x < hand:
+		return 0
+	case half-x < hand:
+		return 1
+	}
+	return x / half
+}
+
+// correctAt adds the correction that one place asks for and returns the change there;
+// false where none is needed or none can be.
+func (b *boat) correctAt(c curve, l cluster, add shape.Correction) (by float64, ok bool) {
+	if math.Abs(l.miss) < readAlready || b.aside[l.index[0]] {
+		return 0, false
+	}
+	half := b.design.HalfGunwale()
+	refuse := func(why string) (float64, bool) {
+		b.asideAll(b.data[l.index[0]].Named(b.system)+": "+why, l.index, l.index)
+		return 0, false
+	}
+	if add.At == 1 && c.end == "" {
+		return refuse("this is too near the end of the gunwales to be told there.")
+	}
+	// Off its place a little, the correction is not whole.
+	add.By = 1
+	var one shape.Corrections
+	one, _ = one.Add(add)
+	add.By = c.share * l.miss / one.At(l.x/half)
+	with, room := c.list(&b.design).Add(add)
+	switch {
+	case !room:
+		return refuse(fmt.Sprintf("%d places of a curve can be corrected: take the corrections off and begin again from the numbers.", shape.MostCorrections))
+	case math.Abs(with.Of(add.At)) > design.MostCorrection:
+		return refuse(fmt.Sprintf("this is %s off the boat as it is drawn. Up to %s is corrected: measure again, or change the boat's numbers.",
+			b.length(math.Abs(l.miss)), b.length(design.MostCorrection/c.share)))
+	}
+	if key := map[float64]string{0: c.mid, 1: c.end}[add.At]; key != "" {
+		p := parameter(key)
+		v := p.Get(&b.design) + add.By/c.share
+		if v < p.Min || v > p.Max {
+			return refuse(fmt.Sprintf("%s is outside what is drawn here, %s to %s.", p.Format(v, b.system), p.Format(p.Min, b.system), p.Format(p.Max, b.system)))
+		}
+		b.design = keepMade(b.design, p.Set(b.design, v), b.reading)
+	}
+	*c.list(&b.design) = with
+	return l.miss, true
+}

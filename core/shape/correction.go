@@ -1,0 +1,87 @@
+package shape
+
+import "math"
+
+// Correction is a local change of a curve along the gunwale: By, metres, at the place
+// At, dying out to nothing at From inboard of it and To outboard. Places are shares
+// of the half gunwale along x. At 0 and at 1 it is the curve's own height or breadth
+// there that stands, and the curve beside it that is left where it was.
+type Correction struct{ At, From, To, By float64 }
+
+// at is the change at a share t of the half gunwale. Its slope and curvature are
+// nothing at all three places, so that a curve stays as smooth as it was.
+func (c Correction) at(t float64) float64 {
+	width := c.To - c.At
+	if t < c.At {
+		width = c.At - c.From
+	}
+	u := math.Abs(t - c.At)
+	switch {
+	case u == 0:
+		return c.By
+	case u >= width:
+		return 0
+	}
+	// The quintic with no slope and no curvature at 0 and 1.
+	u /= width
+	return c.By * (1 - u*u*u*(10-15*u+6*u*u))
+}
+
+// MostCorrections is how many corrections a curve takes: one amidships, one at each
+// thwart, one at the gunwale's end and some between.
+const MostCorrections = 8
+
+// Corrections are those of one curve; those past Count are zero, so that equal lists
+// are ==.
+type Corrections struct {
+	Count int
+	Each  [MostCorrections]Correction
+}
+
+// List returns the corrections that count.
+func (c *Corrections) List() []Correction { return c.Each[:max(0, min(c.Count, MostCorrections))] }
+
+// At is what they change at a share t of the half gunwale.
+func (c *Corrections) At(t float64) float64 {
+	sum := 0.0
+	for _, each := range c.List() {
+		sum += each.at(t)
+	}
+	return sum
+}
+
+// Of is the sum of those at one place.
+func (c *Corrections) Of(at float64) float64 {
+	sum := 0.0
+	for _, each := range c.List() {
+		if each.At == at {
+			sum += each.By
+		}
+	}
+	return sum
+}
+
+// Add returns the list with a correction added to the one of the same places, or after
+// the others; false where the list is full.
+func (c Corrections) Add(add Correction) (Corrections, bool) {
+	for i, each := range c.List() {
+		if each.At == add.At && each.From == add.From && each.To == add.To {
+			c.Each[i].By += add.By
+			return c, true
+		}
+	}
+	if c.Count >= MostCorrections {
+		return c, false
+	}
+	c.Each[c.Count] = add
+	c.Count++
+	return c, true
+}
+
+// Scaled returns the list for a boat k times the size.
+func (c Corrections) Scaled(k float64) Corrections {
+	for i := range c.Each {
+		c.Each[i].By *= k
+	}
+	return c
+}
