@@ -90,13 +90,20 @@ func PredictedTable(all []record.Prediction, s units.System) Table {
 	return t
 }
 
-// MovedTable lists the dimensions that tape readings moved.
-func MovedTable(moved []record.Change, s units.System) Table {
+// MovedTable lists the dimensions that tape readings moved, and where they changed a
+// curve.
+func MovedTable(r record.Rebuilt, s units.System) Table {
 	t := Table{
 		Key: "moved", Title: "What the readings moved",
 		Columns: []Column{{"what", "Dimension", units.Count}, {"before", "Was", units.Count}, {"after", "Is", units.Count}},
 	}
-	for _, m := range moved {
+	if len(r.Corrected) > 0 {
+		t.Note = "A width or a height changes the boat where it was read and has died out at the next thwart. It is kept with the boat as a correction."
+	}
+	for _, c := range r.Corrected {
+		t.Rows = append(t.Rows, Row{Cells: []Cell{words(c.Named(s)), words(units.Length.Format(c.Was, s)), words(units.Length.Format(c.Is, s))}})
+	}
+	for _, m := range r.Moved {
 		if p, ok := design.Lookup(m.Key); ok {
 			t.Rows = append(t.Rows, Row{Cells: []Cell{words(p.Label), words(p.Format(m.Before, s)), words(p.Format(m.After, s))}})
 		}

@@ -37,8 +37,13 @@ func TestReadingsMoveTheRibsNearThem(t *testing.T) {
 	assert.Less(t, most, 0.5*units.Inch)
 	assert.InDelta(t, before.Frame.Thwarts[1].Run, at, 12*units.Inch, "the rib moved most stands by the thwart")
 	assert.InDelta(t, before.Frame.Ribs[0].Length, after.Frame.Ribs[0].Length, units.Inch/16)
-	moved := answer.MovedTable(rebuilt.Moved, units.Imperial16)
-	assert.NotEmpty(t, moved.Rows)
+	moved := answer.MovedTable(rebuilt, units.Imperial16)
+	require.Len(t, moved.Rows, 1)
+	assert.Contains(t, moved.Rows[0].Cells[0].Text, "Thwart clear length, 3'")
+	// No rib past the next thwart, where nothing was read, changes.
+	for _, r := range table.Rows {
+		assert.Less(t, r.Cells[4].Value, before.Frame.Thwarts[2].Run+units.Inch)
+	}
 }
 
 // Where the number of ribs changes, those that only one of the boats has are listed,

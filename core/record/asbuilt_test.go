@@ -35,7 +35,7 @@ func TestSpreadAtOneThwartMovesTheRibsNearIt(t *testing.T) {
 	assert.InDelta(t, read, widthAt(after, 1), 1e-6)
 	assert.Empty(t, out.Moved, "no number of the boat's moves")
 	require.Len(t, out.Corrected, 1)
-	assert.InDelta(t, inch/2, out.Corrected[0].By, 1e-9)
+	assert.InDelta(t, inch/2, out.Corrected[0].Is-out.Corrected[0].Was, 1e-9)
 	x, next := thwartX(before, 1), thwartX(before, 2)
 	for i := range 101 {
 		at := next + (before.GunwaleX-next)*float64(i)/100

@@ -17,8 +17,13 @@ const hand = 4 * units.Inch
 // Corrected is what readings changed of a curve in one place.
 type Corrected struct {
 	Kind
-	// X is the place, metres from amidships, and By the change of what is measured there.
-	X, By float64
+	// X is the place, metres from amidships, Was and Is what is measured there.
+	X, Was, Is float64
+}
+
+// Named is what was corrected and where.
+func (c Corrected) Named(s units.System) string {
+	return Datum{Kind: c.Kind, At: Place{Distance: c.X}}.Named(s)
 }
 
 // curve is one that readings correct along the gunwale.
@@ -80,13 +85,15 @@ const (
 // curve stays as it is.
 func (b *boat) correct(c curve) []Corrected {
 	var done []Corrected
+	before := b.design
 	list := b.clusters(c)
 	sites := b.sites(c, list)
 	for round := range correctionRounds {
 		for i, l := range list {
 			by, ok := b.correctAt(c, l, sites[i])
 			if ok && round == 0 {
-				done = append(done, Corrected{c.kind, l.x, by})
+				was := along(hull.Lines(before), Datum{Kind: c.kind}, l.x)
+				done = append(done, Corrected{c.kind, l.x, was, was + by})
 			}
 		}
 		b.standThwarts()

@@ -71,6 +71,10 @@ func (p *page) listenMeasured() {
 			p.predictEach()
 		case "built":
 			p.bringToReadings()
+		case "uncorrect":
+			p.work.DropCorrections()
+			p.refresh()
+			p.save()
 		}
 	})
 }
@@ -146,6 +150,9 @@ func (p *page) showRecord() {
 	p.showMeasures(p.recorded)
 	p.showMeasures(p.readings)
 	p.showSaid()
+	corrections := p.work.Corrections()
+	setText(p.id("corrected"), corrections)
+	p.id("uncorrect").Set("hidden", corrections == "")
 	if p.work.Entered != p.builtFor {
 		// What moved, moved in another boat or in this one as it was.
 		p.clear("built-notes", "built-moved", "built-ribs")
@@ -272,7 +279,7 @@ func (p *page) bringToReadings() {
 		notes = append(notes, "No rib changes by as much as a tape shows.")
 	}
 	p.writeNotes("built-notes", notes)
-	p.writeInto("built-moved", answer.MovedTable(r.Moved, p.work.System))
+	p.writeInto("built-moved", answer.MovedTable(r.Rebuilt, p.work.System))
 	p.writeInto("built-ribs", ribs)
 }
 

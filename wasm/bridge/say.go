@@ -50,5 +50,8 @@ func labelOf(key string) string {
 	if p, ok := design.Lookup(key); ok {
 		return p.Label
 	}
+	if key == design.CorrectionsKey {
+		return "Corrections from readings"
+	}
 	return key
 }

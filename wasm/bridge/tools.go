@@ -81,7 +81,11 @@ func (p *page) do(what string) {
 		d, was := design.Default(), p.work.Entered
 		d.Name, d.Notes, d.OnHand = was.Name, was.Notes, was.OnHand
 		p.replace(d)
-		p.did("Every dimension stands at its start. The name, the notes, the bark on hand and what was measured are kept. Undo takes it back.")
+		gone := ""
+		if !was.Corrected.None() {
+			gone = ", and the corrections from readings are taken off"
+		}
+		p.did("Every dimension stands at its start" + gone + ". The name, the notes, the bark on hand and what was measured are kept. Undo takes it back.")
 		return
 	default:
 		return

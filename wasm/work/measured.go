@@ -2,9 +2,12 @@ package work
 
 import (
 	"fmt"
+	"math"
 	"slices"
+	"strings"
 
 	"barkwright/core"
+	"barkwright/core/design"
 	"barkwright/core/file"
 	"barkwright/core/record"
 	"barkwright/core/units"
@@ -172,4 +175,39 @@ func (w *Work) BringToReadings() Rebuilt {
 	r := record.AsBuilt(before.Design, w.Notebook.Readings, w.System)
 	w.Replace(r.Design)
 	return Rebuilt{r, before, w.Canoe, len(w.Faults) == 0}
+}
+
+// Corrections says what readings have changed of the boat's curves and where, "" where
+// nothing.
+func (w *Work) Corrections() string {
+	d := w.Entered
+	if d.Corrected.None() {
+		return ""
+	}
+	var said []string
+	for _, curve := range d.Corrected.Curves() {
+		what, times := "width", 2.0
+		switch curve.Name {
+		case "sheer":
+			what, times = "sheer", 1
+		case "girth":
+			what, times = "half girth", 1
+		}
+		for _, c := range curve.List.List() {
+			sign := "+"
+			if c.By < 0 {
+				sign = "−"
+			}
+			at := record.Datum{Kind: record.SheerHeight, At: record.Place{Distance: c.At * d.HalfGunwale()}}
+			said = append(said, what+" "+sign+units.Length.Format(math.Abs(c.By)*times, w.System)+" "+at.Where(w.System))
+		}
+	}
+	return "Corrected where a tape read otherwise: " + strings.Join(said, "; ") + "."
+}
+
+// DropCorrections takes them off in one step of undo.
+func (w *Work) DropCorrections() {
+	d := w.Entered
+	d.Corrected = design.Corrections{}
+	w.Replace(d)
 }

@@ -179,3 +179,24 @@ func TestFoundAndNotBuilt(t *testing.T) {
 	assert.Equal(t, s.InHand().Canoe.Design, s.InHand().Before.Design, "compared with no other boat")
 	assert.Len(t, s.InHand().Measured(), 3)
 }
+
+// A correction is said, undone with the readings' step, kept through other changes and
+// taken off at will.
+func TestCorrectionsAreSaidAndUndone(t *testing.T) {
+	w := work.New(design.Default(), units.Imperial16)
+	assert.Empty(t, w.Corrections())
+	g := w.Entered.Gunwale()
+	w.PutMeasurement(work.AsBuilt, 0, record.Datum{Kind: record.ClearWidth, At: record.Place{Distance: 40 * inch}, Value: 2*g.Breadth(40*inch) + inch/2})
+	plain := w.Entered
+	w.BringToReadings()
+	assert.Equal(t, `Corrected where a tape read otherwise: width +1/2" 3' 4" from the middle.`, w.Corrections())
+	w.Set("cargo", 40)
+	assert.NotEmpty(t, w.Corrections())
+	w.DropCorrections()
+	assert.Empty(t, w.Corrections())
+	assert.True(t, w.Undo())
+	assert.NotEmpty(t, w.Corrections())
+	assert.True(t, w.Undo())
+	assert.True(t, w.Undo())
+	assert.Equal(t, plain, w.Entered)
+}

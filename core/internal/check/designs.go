@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"barkwright/core/design"
+	"barkwright/core/shape"
 	"barkwright/core/units"
 )
 
@@ -98,6 +99,21 @@ func NearDesign(r *rand.Rand, from design.Design, share float64) design.Design {
 		from = p.Set(from, draw(r, p, math.Max(p.Min, v-reach), math.Min(p.Max, v+reach)))
 	}
 	return anyCrew(from)
+}
+
+// Corrected corrects the curves of a design at its thwarts, as a tape might have read
+// there: up to half an inch either way.
+func Corrected(r *rand.Rand, d design.Design) design.Design {
+	at := []float64{0, d.ThwartAt[0], d.ThwartAt[1], 1}
+	for i := range at[:3] {
+		c := shape.Correction{At: at[i], From: at[max(0, i-1)], To: at[i+1], By: (r.Float64() - 0.5) * units.Inch}
+		if c.At == 0 || c.From < c.At && c.At < c.To {
+			d.Corrected.Plan, _ = d.Corrected.Plan.Add(c)
+			c.By = (r.Float64() - 0.5) * units.Inch
+			d.Corrected.Sheer, _ = d.Corrected.Sheer.Add(c)
+		}
+	}
+	return d
 }
 
 func draw(r *rand.Rand, p design.Param, lo, hi float64) float64 {
