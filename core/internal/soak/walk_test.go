@@ -233,6 +233,6 @@ func measured(c core.Canoe, f *finds) {
 		table(answer.HeldTable(found.Held, s), s, f)
 	}
 	built := record.AsBuilt(d, data, units.Metric)
-	table(answer.MovedTable(built.Moved, units.Metric), units.Metric, f)
+	table(answer.MovedTable(built, units.Metric), units.Metric, f)
 	try(built.Design, f)
 }
