@@ -6,14 +6,18 @@
   const host = document.getElementById('view');
   const note = document.getElementById('picture-note');
   const density = () => devicePixelRatio || 1;
-  let lost = false;
+  let lost = false, most = Infinity;
 
   // Ebitengine takes its size from the body, in device pixels once it believes
-  // the density is one. A size of nought makes it skip every frame.
+  // the density is one. A size of nought makes it skip every frame: one larger than
+  // the graphics take would stop the program at once, before anyone hears of the size.
   for (const side of ['clientWidth', 'clientHeight']) {
     Object.defineProperty(document.body, side, {
       configurable: true,
-      get: () => lost ? 0 : Math.max(1, Math.round(host[side] * density())),
+      get: () => {
+        const pixels = Math.max(1, Math.round(host[side] * density()));
+        return lost || pixels > most ? 0 : pixels;
+      },
     });
   }
   // Nothing is redrawn for a size already known, such as the first one observed.
@@ -31,6 +35,7 @@
   // Ebitengine answers a lost context by reloading the page, which would lose
   // the boat; and once restored its own objects are stale.
   window.stopFrames = () => { lost = true; };
+  window.limitPicture = pixels => { most = pixels; };
   addEventListener('webglcontextlost', event => {
     if (!host.contains(event.target)) return;
     event.stopImmediatePropagation();

@@ -36,6 +36,7 @@ func New() *Painter {
 		return p
 	}
 	p.texture = mostTexture(element)
+	js.Global().Call("limitPicture", mostPixels(p.texture))
 	// Ebitengine may not have the focus: its canvas is a picture, not a control.
 	element.Set("tabIndex", -1)
 	element.Call("setAttribute", "aria-hidden", "true")
@@ -47,8 +48,8 @@ func New() *Painter {
 		p.useTwin(noWebGL)
 		return nil
 	}))
-	// Ebitengine stops the program over an image larger than the device takes. Before a
-	// frame of the new size the window says that it has one.
+	// Ebitengine stops the program over an image larger than the device takes: boot.js
+	// gives it no such size.
 	p.keepInside(element)
 	js.Global().Call("addEventListener", "resize", js.FuncOf(func(js.Value, []js.Value) any {
 		p.keepInside(element)
