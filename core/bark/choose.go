@@ -22,24 +22,34 @@ func (d *demand) choices(sheets []Sheet, more Sheet) [][]bedSheet {
 	}
 	lap := d.hull.Design.SeamLap
 	var all []choice
+	// later is the mask of the later sheets that are of the same size.
+	later := make([]int, len(sheets))
+	for i, s := range sheets {
+		for k := i + 1; k < len(sheets); k++ {
+			if sheets[k] == s {
+				later[i] |= 1 << k
+			}
+		}
+	}
 	for mask := range 1 << len(sheets) {
-		var set []bedSheet
-		reach, shortest := 0.0, math.Inf(1)
-		alike := false
+		reach, shortest, first := 0.0, math.Inf(1), true
 		for i, s := range sheets {
 			if mask>>i&1 == 0 {
 				// Of sheets of one size the first ones are taken.
-				for k := i + 1; k < len(sheets); k++ {
-					alike = alike || (mask>>k&1 == 1 && sheets[k] == s)
-				}
+				first = first && mask&later[i] == 0
 				continue
 			}
-			set = append(set, bedSheet{s, i})
 			reach += s.Length - lap
 			shortest = min(shortest, s.Length)
 		}
-		if alike || (len(set) > 1 && reach+lap-(shortest-lap) >= d.whole) {
+		if !first || (mask&(mask-1) != 0 && reach+lap-(shortest-lap) >= d.whole) {
 			continue
+		}
+		var set []bedSheet
+		for i, s := range sheets {
+			if mask>>i&1 == 1 {
+				set = append(set, bedSheet{s, i})
+			}
 		}
 		wanting := 0.0
 		for reach+lap < d.whole {

@@ -365,7 +365,16 @@ type Beside struct {
 	Seam     float64     // length of the seam, m
 }
 
-// besides measures the seams of the panels along the bark on the bed.
+// measure measures the seams that panels are sewn on by.
+func (l *laying) measure() {
+	for i := range l.beside {
+		b := &l.beside[i]
+		b.Path = l.d.edgeOn(b.Aft, b.Bow, l.bed[b.Piece].Width/2)
+		b.Seam = pathLength(b.Path)
+	}
+}
+
+// besides lists where panels are sewn to the bark on the bed.
 func (l *laying) besides(b *beside, stretches []stretchOf) {
 	for i := range l.bed {
 		from, to := b.extent(i)
@@ -375,10 +384,8 @@ func (l *laying) besides(b *beside, stretches []stretchOf) {
 				continue
 			}
 			side := Beside{Piece: i, Aft: aft, Bow: bow, Width: b.mostLack(aft, bow) + fitLap(l.d.hull.Design)}
-			side.Path = l.d.edgeOn(aft, bow, l.bed[i].Width/2)
-			side.Seam = pathLength(side.Path)
 			l.beside = append(l.beside, side)
-			l.seams += 2 * side.Seam
+			l.seams += 2 * (bow - aft)
 		}
 	}
 }

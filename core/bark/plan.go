@@ -136,6 +136,7 @@ func (l *laying) narrowest() float64 {
 
 // take takes a laying over and adds up its seams, the root and the bark needed.
 func (l *Layout) take(d *demand, laid *laying) {
+	laid.measure()
 	l.Sheets, l.Bed, l.Port, l.Star = laid.sheets, laid.bed, laid.port, laid.star
 	l.Beside, l.Butts, l.Scant = laid.beside, laid.butts, laid.scant
 	l.Asked, l.Short = laid.narrow, laid.wanting
