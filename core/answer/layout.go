@@ -6,11 +6,12 @@ import (
 	"barkwright/core"
 	"barkwright/core/bark"
 	"barkwright/core/units"
+	"barkwright/core/wood"
 )
 
 const (
 	fromLaying = "the bark laid flat, covered from the bow aft and each sheet lapped toward the stern (" + fromAdney + ", p. 147), joints on a gore or a hand off; panels from what is left, the middle one inside and the next outside (pp. 43, 45). A plain rule of this calculator: a good eye may find a better cut"
-	fromTaper  = "width by 3.1416 and the taper of paper birch worked out from C. Li and others, Northern Journal of Applied Forestry 29, 2012; the range is that of trees of form class 66 to 86"
+	fromTaper  = "width by 3.1416 and the taper of paper birch worked out from Li, Weiskittel and others, Northern Journal of Applied Forestry 29, 2012 (citation from memory, coefficients read); the range is that of trees of form class 66 to 86"
 )
 
 // layoutNumbers tell of the pieces that the bark is made of.
@@ -40,10 +41,10 @@ func layoutNumbers(c core.Canoe) []Number {
 		price("bark.narrowSeam", "Narrow bark costs, more seam", l.Wide.Seam),
 		price("bark.narrowRoot", "Narrow bark costs, more split root", l.Wide.Root),
 		number(BarkAndFrame, "tree.girth", "Tree for a sheet as set, round it at breast height", units.Length, tree.Girth, fromTaper,
-			working("the full width "+d.TreeRule.String()+", # up the trunk: # with # for torn edges; at 4 1/2 ft up that is this much, rounded up to the half inch", length(tree.At), length(tree.AtGirth), small(d.TreeAllowance))).
+			working("the full width "+d.TreeRule.String()+", # up the trunk: # with # for torn edges; # up a usual trunk is # round there, rounded up to the half inch", length(tree.At), length(tree.AtGirth), small(d.TreeAllowance), length(wood.BreastHeight), length(tree.Girth))).
 			between(tree.Low, tree.High),
 		number(BarkAndFrame, "tree.diameter", "That tree, diameter at breast height", units.SmallLength, tree.Diameter, fromTaper,
-			working("girth over 3.1416, rounded up to the half inch", []term{}...)).by(Estimate),
+			working("# over 3.1416, rounded up to the half inch", length(tree.Girth))).by(Estimate),
 	}
 }
 
