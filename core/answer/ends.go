@@ -121,7 +121,7 @@ func headboardTable(c core.Canoe) Table {
 func thwartsTable(c core.Canoe) Table {
 	t := Table{
 		Key: "thwarts", Title: "Thwarts", Group: Gunwales,
-		Note: "Shoulder to shoulder is the clear length between the gunwales; the tenons go through both inwales. The middle one is single, the others stand fore and aft.",
+		Note: "Shoulder to shoulder is the clear length between the gunwales; the tenons go through both inwales. Finished lengths: leave the tenons half an inch (1 cm) long and trim them when the gunwales stand. The middle one is single, the others stand fore and aft.",
 		Columns: []Column{{"thwart", "Thwart from the middle", units.Count}, {"run", "Along the gunwale", units.Length}, {"station", "From amidships", units.Length},
 			{"shoulder", "Shoulder to shoulder", units.Length}, {"ends", "End to end", units.Length}, {"longest", "Longest edge", units.Length}, {"plan", "Shoulders off square", units.Angle}, {"flare", "Gunwale off upright", units.Angle}},
 	}

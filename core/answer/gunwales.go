@@ -10,9 +10,9 @@ func gunwaleNumbers(c core.Canoe) []Number {
 	d, f := c.Design, c.Frame
 	l, g := f.Lacing, f.Gunwales
 	return []Number{
-		number(Gunwales, "gunwale.length", "Gunwale along its curve, end to end", units.Length, g.Inwale, fromShape,
-			working("twice # from the middle to the end, along the curve of the plan and the sheer", length(g.Run))),
-		number(Gunwales, "gunwale.outwale", "Outwale and cap, to the stem heads", units.Length, g.Outwale, fromShape,
+		number(Gunwales, "gunwale.length", "Gunwale along its curve, end to end, finished", units.Length, g.Inwale, fromShape,
+			working("twice # from the middle to the end, along the curve of the plan and the sheer; leave 2 in (5 cm) at each end until the ends are tied", length(g.Run))),
+		number(Gunwales, "gunwale.outwale", "Outwale and cap, to the stem heads, finished", units.Length, g.Outwale, fromShape,
 			working("# of gunwale and the bark's top edge on to both stem heads", length(g.Inwale))),
 		number(Gunwales, "lacing.groups", "Groups of lacing, both sides", units.Count, float64(l.Count), fromBuilders,
 			working("one between ribs and one outside each end rib a side: # ribs", count(d.Ribs))).by(CommonPractice),

@@ -56,7 +56,7 @@ func steadyCheck(c core.Canoe) Warning {
 		stiff:  "GM # to #",
 		steady: "GM # to #: upright even at the low end",
 		tender: "GM # to #: it hangs on how broad the bottom comes out and how high the crew sits, and at the low end the boat would not stay upright. Small hunting boats in print come out like this",
-		falls:  "GM # to #: even with a bottom at its broadest and the crew low",
+		falls:  "GM # to #: even with a bottom at its broadest and the crew low. A published boat of under 10 ft (fig. 102) comes out like this when two and cargo are put in it: it was one hunter's",
 	}[how]
 	spread := working(says, length(a.GMLow).rough(), length(a.GMHigh).rough())
 	w.Text = spread

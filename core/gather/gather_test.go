@@ -30,7 +30,9 @@ const inch = units.Inch
 //   - T. S. Steele, Canoe and Camera, 1880: 18 to 20 ft birches of Maine, 85 to 115 lb;
 //     the middle of those lengths, 30 in broad as the other two Maine boats in print.
 //   - H. D. Thoreau, The Maine Woods, 1864 (from memory, high): 18 1/4 ft long, 30 1/2 in
-//     broad, 12 in deep within, "not far from" 80 lb: a tenth either way.
+//     broad, 12 in deep within, "not far from" 80 lb: a tenth either way. The breadth is
+//     not said to be inside or over all, so both; the outside of the bark is 5/8 in under
+//     the inside of the ribs.
 //   - S. E. White, Camp and Trail, 1907: two-fathom canoe, 12 ft, 50 to 70 lb.
 //   - J. Franklin, 1823: 32 ft 6 in by 4 ft 10 in by 23 1/4 in, about 300 lb by its
 //     author's own estimate: a tenth either way. With the timber of the 24 ft boat.
@@ -43,7 +45,8 @@ func TestWeightMeetsPublished(t *testing.T) {
 		low, high float64
 	}{
 		{"19 ft", check.With(t, "length", 228*inch, "beam", 30*inch), 85, 115},
-		{"18 1/4 ft", check.With(t, "length", 219*inch, "beam", 30.5*inch, "depth", 12*inch), 72, 88},
+		{"18 1/4 ft, inside", check.With(t, "length", 219*inch, "beam", 30.5*inch, "depth", 12.64*inch), 72, 88},
+		{"18 1/4 ft, over all", check.With(t, "length", 219*inch, "beam", 28.22*inch, "depth", 12.64*inch), 72, 88},
 		{"12 ft", check.With(t, "length", 144*inch), 50, 70},
 		{"32 1/2 ft", check.Of(t, freight, "length", 390*inch, "beam", 58*inch, "depth", 23.25*inch), 270, 330},
 	} {

@@ -141,7 +141,7 @@ var openTables = map[string]bool{"ribs": true, "posts": true, "seams": true, "lo
 // shortLabels name the headline numbers.
 var shortLabels = map[string]string{
 	"ribs.count": "Ribs", "ribs.longest": "Longest rib", "sheer.end": "Sheer, ends", "afloat.freeboard": "Freeboard",
-	"root.total": "Split root", "seams.total": "Seams", "bark.width": "Bark width", "stem.minRadius": "Stem bend",
+	"root.total": "Split root", "seams.total": "Seams", "bark.width": "Bark width", "stem.minRadius": "Stem bend radius",
 }
 
 // showNumbers writes every number that changed, and how it changed since the
