@@ -33,10 +33,10 @@ func (a *Afloat) steady(h hull.Hull, crew float64) {
 	}
 	narrower, broader := 0.0, 0.0
 	if plain, ok := a.stiffness(h); ok {
-		if narrow, ok := a.stiffness(hull.New(Spread(h.Design, 1))); ok {
+		if narrow, ok := a.stiffness(h.Resectioned(Spread(h.Design, 1))); ok {
 			narrower = max(0, plain-narrow)
 		}
-		if broad, ok := a.stiffness(hull.New(Spread(h.Design, -1))); ok {
+		if broad, ok := a.stiffness(h.Resectioned(Spread(h.Design, -1))); ok {
 			broader = max(0, broad-plain)
 		}
 	}

@@ -9,6 +9,7 @@ import (
 	"barkwright/core"
 	"barkwright/core/afloat"
 	"barkwright/core/design"
+	"barkwright/core/hull"
 	"barkwright/core/internal/check"
 	"barkwright/core/units"
 )
@@ -70,4 +71,18 @@ func TestASeatHasAHeight(t *testing.T) {
 	assert.Equal(t, d, design.Seated(none))
 	assert.Equal(t, low, design.Seated(low), "one that has a height is not touched")
 	assert.Equal(t, afloat.Floats, core.Evaluate(d).Afloat.Floated.Upright.State)
+}
+
+// The boats that bound the spread are those that their designs give.
+func TestResectionedIsTheBoat(t *testing.T) {
+	h := hull.New(design.Default())
+	for _, way := range []float64{1, -1} {
+		d := core.Spread(design.Default(), way)
+		assert.NotEqual(t, design.Default().TurnWidth, d.TurnWidth)
+		whole, quick := hull.New(d), h.Resectioned(d)
+		for x := 0.0; x < whole.HeadX; x += 0.1 {
+			v := whole.ColumnAtEdge(min(x, whole.GunwaleX))
+			assert.Equal(t, whole.ColumnSection(v), quick.ColumnSection(v), x)
+		}
+	}
 }

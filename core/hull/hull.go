@@ -44,6 +44,14 @@ func New(d design.Design) Hull {
 	return h
 }
 
+// Resectioned is the hull of a design that differs from h's in its sections alone: its
+// plan, sheer and ends are the same.
+func (h Hull) Resectioned(d design.Design) Hull {
+	h.Design, h.bulge, h.bulgeTo = d, 0, 0
+	h.turn()
+	return h
+}
+
 const (
 	// edgeKnots is the number of knots along the top edge past the heel.
 	edgeKnots = 60
