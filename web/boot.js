@@ -6,7 +6,7 @@
   const host = document.getElementById('view');
   const note = document.getElementById('picture-note');
   const density = () => devicePixelRatio || 1;
-  let lost = false, most = Infinity;
+  let lost = false, largest = Infinity;
 
   // Ebitengine takes its size from the body, in device pixels once it believes
   // the density is one. A size of nought makes it skip every frame: one larger than
@@ -16,7 +16,7 @@
       configurable: true,
       get: () => {
         const pixels = Math.max(1, Math.round(host[side] * density()));
-        return lost || pixels > most ? 0 : pixels;
+        return lost || pixels > largest ? 0 : pixels;
       },
     });
   }
@@ -35,7 +35,7 @@
   // Ebitengine answers a lost context by reloading the page, which would lose
   // the boat; and once restored its own objects are stale.
   window.stopFrames = () => { lost = true; };
-  window.limitPicture = pixels => { most = pixels; };
+  window.limitPicture = pixels => { largest = pixels; };
   addEventListener('webglcontextlost', event => {
     if (!host.contains(event.target)) return;
     event.stopImmediatePropagation();
