@@ -42,6 +42,8 @@ func (f *finger) by(dx, dy float64) *finger {
 		f.send(input.DispatchTouchEventTypeTouchMove, &input.TouchPoint{X: f.x, Y: f.y})
 		time.Sleep(5 * time.Millisecond)
 	}
+	// The browser hands moves over with its frames.
+	f.settle()
 	return f
 }
 
@@ -199,19 +201,19 @@ func TestHandleFollowsTheMouseAsVerdictsCome(t *testing.T) {
 	p := open(t, desktop)
 	p.do(chromedp.Evaluate[chromedp.Void](`document.querySelector('[data-view="finished"]').click()`))
 	p.settle()
-	x, y, h := p.handle("depth", scene.Finished)
-	param, _ := design.Lookup("depth")
-	start := design.Default().Depth
+	x, y, h := p.handle("beam", scene.Finished)
+	param, _ := design.Lookup("beam")
+	start := design.Default().Beam
 	verdicts := map[string]bool{}
 	p.do(chromedp.MouseEvent(chromedp.MouseMoved, x, y), chromedp.MouseEvent(chromedp.MousePressed, x, y, chromedp.Button("left")))
 	for i := 1; i <= 9; i++ {
-		p.do(chromedp.MouseEvent(chromedp.MouseMoved, x, y-float64(3*i), chromedp.Button("left")))
+		p.do(chromedp.MouseEvent(chromedp.MouseMoved, x, y+float64(3*i), chromedp.Button("left")))
 		p.settle()
-		at, _ := p.value("depth")
-		assert.InDelta(t, (start+h.PerPixel*float64(3*i))/units.Inch, at, param.Step(units.Imperial16)/units.Inch/2+1e-6, "%d pixels", 3*i)
+		at, _ := p.value("beam")
+		assert.InDelta(t, (start-h.PerPixel*float64(3*i))/units.Inch, at, param.Step(units.Imperial16)/units.Inch/2+1e-6, "%d pixels", 3*i)
 		verdicts[eval[string](p, `document.getElementById('head-checks').textContent`)] = true
 	}
-	p.do(chromedp.MouseEvent(chromedp.MouseReleased, x, y-27, chromedp.Button("left")))
+	p.do(chromedp.MouseEvent(chromedp.MouseReleased, x, y+27, chromedp.Button("left")))
 	assert.Greater(t, len(verdicts), 1, "a verdict changed on the way")
 }
 
