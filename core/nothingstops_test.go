@@ -21,9 +21,9 @@ var nan = math.NaN()
 // frame itself, and an end so tight that its columns cut nothing at the last station.
 func TestBoatsThatStoppedTheProgram(t *testing.T) {
 	for _, line := range []string{
-		"barkwright1_Gf0",
-		"barkwright1_Gf0_Bg38",
-		"barkwright1_L365_Oh13_D14_R6.75_Rs5.4_E22_Es11.5_El32_Ef0.92",
+		"barkwright2_Gf0",
+		"barkwright2_Gf0_Bg38",
+		"barkwright2_L365_Oh13_D14_R6.75_Rs5.4_E22_Es11.5_El32_Ef0.92",
 	} {
 		d, err := design.ParseLine(line)
 		require.NoError(t, err)

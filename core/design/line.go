@@ -12,15 +12,16 @@ import (
 	"barkwright/core/units"
 )
 
-// A boat as one line of text: lineMark, then one part for each number that is not
+// A boat as one line of text: lineMark with the version, then one part for each number that is not
 // at its default, and the name; not the notes and the bark on hand. A part is the parameter's code and
-// its value: barkwright1_L180_B31.5_Dp305m_nShort. A plain value is in inches,
+// its value: barkwright2_L180_B31.5_Dp305m_nShort. A plain value is in inches,
 // pounds or the parameter's own unit, one with m after it in millimetres or
 // kilograms. Every character may stand in an address.
 //
-// What is left out stands at its default, so a changed default needs a new mark.
+// What is left out stands at its version's default, so a changed default needs a new
+// version.
 const (
-	lineMark = "barkwright1"
+	lineMark = "barkwright"
 	lineJoin = "_"
 	lineName = "n"
 	// metricMark ends a value written in the metric slider's unit.
@@ -32,7 +33,7 @@ const (
 // Line writes the design as one line. Values come back to a billionth of their
 // slider's unit: under a nanometre. It fails where a number is not finite.
 func Line(d Design) (string, error) {
-	parts := []string{lineMark}
+	parts := []string{lineMark + strconv.Itoa(Version)}
 	plain := Default()
 	for _, p := range table {
 		v := p.get(&d)
@@ -80,15 +81,22 @@ func shortest(x float64) string {
 // Values out of range are kept for Validate to name. The error is one sentence for
 // the user.
 func ParseLine(line string) (Design, error) {
+	d, _, err := ReadLine(line)
+	return d, err
+}
+
+// ReadLine is ParseLine with what stands elsewhere than when an older line was written.
+func ReadLine(line string) (Design, []Move, error) {
 	line = strings.TrimPrefix(strings.TrimSpace(line), "#")
 	if len(line) > MaxLine {
-		return Design{}, errors.New("This is longer than any boat's line of text.")
+		return Design{}, nil, errors.New("This is longer than any boat's line of text.")
 	}
 	mark, rest, _ := strings.Cut(line, lineJoin)
-	if mark != lineMark {
-		return Design{}, markError(mark)
+	version, err := versionOf(mark)
+	if err != nil {
+		return Design{}, nil, err
 	}
-	d := Default()
+	d := DefaultOf(version)
 	seen := map[string]bool{}
 	for rest != "" {
 		var part string
@@ -98,24 +106,30 @@ func ParseLine(line string) (Design, error) {
 			code = lineName
 		}
 		if seen[code] {
-			return Design{}, fmt.Errorf("The line gives %.20q twice.", code)
+			return Design{}, nil, fmt.Errorf("The line gives %.20q twice.", code)
 		}
 		seen[code] = true
 		if err := readPart(&d, code, part[len(code):]); err != nil {
-			return Design{}, err
+			return Design{}, nil, err
 		}
 	}
-	return Seated(Follow(d)), nil
+	d, moves := Since(version, d)
+	return Seated(d), moves, nil
 }
 
 func isLetter(r rune) bool { return r >= 'A' && r <= 'Z' || r >= 'a' && r <= 'z' }
 
-func markError(mark string) error {
-	number, ours := strings.CutPrefix(mark, strings.TrimRight(lineMark, "1"))
-	if v, err := strconv.Atoi(number); ours && err == nil && v > 1 {
-		return fmt.Errorf("This line is of version %d and this page reads version 1: open it with a newer page.", v)
+// versionOf reads a line's mark.
+func versionOf(mark string) (int, error) {
+	number, ours := strings.CutPrefix(mark, lineMark)
+	v, err := strconv.Atoi(number)
+	switch {
+	case !ours || err != nil || v < 1 || number != strconv.Itoa(v):
+		return 0, fmt.Errorf("This is not a boat's line of text: one starts with %s%d.", lineMark, Version)
+	case v > Version:
+		return 0, fmt.Errorf("This line is of version %d and this page reads up to %d: open it with a newer page.", v, Version)
 	}
-	return fmt.Errorf("This is not a boat's line of text: one starts with %s.", lineMark)
+	return v, nil
 }
 
 func readPart(d *Design, code, value string) error {

@@ -31,8 +31,8 @@ func TestLineReads(t *testing.T) {
 	const in = units.Inch
 	d := check.With(t, "length", 180*in, "beam", 31.5*in, "depth", 0.305, "frameWidth", 24*in, "paddlerMass", 80.0, "cargoPosition", -12*in)
 	d.Name = "Short & low_1"
-	assert.Equal(t, "barkwright1_L180_B31.5_D305m_Fw24_Pm80m_Cp-12_nShort%20%26%20low%5F1", line(t, d))
-	assert.Equal(t, "barkwright1", line(t, design.Default()))
+	assert.Equal(t, "barkwright2_L180_B31.5_D305m_Fw24_Pm80m_Cp-12_nShort%20%26%20low%5F1", line(t, d))
+	assert.Equal(t, "barkwright2", line(t, design.Default()))
 }
 
 // A line gives back the same boat to a nanometre, and one whose numbers stand on
@@ -102,7 +102,7 @@ func TestLineCodes(t *testing.T) {
 			v = p.Stepped(p.Default, -1, units.Metric)
 		}
 		text := line(t, p.Set(design.Default(), v))
-		code := regexp.MustCompile("^barkwright1_([A-Z][A-Za-z]{0,2})[-.0-9]+m?$").FindStringSubmatch(text)[1]
+		code := regexp.MustCompile("^barkwright2_([A-Z][A-Za-z]{0,2})[-.0-9]+m?$").FindStringSubmatch(text)[1]
 		require.False(t, seen[code], "%s of %s is used twice", code, p.Key)
 		seen[code] = true
 		back, err := design.ParseLine(text)
@@ -113,23 +113,23 @@ func TestLineCodes(t *testing.T) {
 
 func TestLineRefusals(t *testing.T) {
 	rows := []struct{ text, says string }{
-		{"", "starts with barkwright1"},
-		{"hello", "starts with barkwright1"},
-		{"barkwright", "starts with barkwright1"},
-		{"barkwright2_L180", "of version 2"},
-		{"barkwright1_Q180", `"Q", which no design has`},
-		{"barkwright1_L180_L181", `"L" twice`},
-		{"barkwright1_L", "Length overall: the line gives"},
-		{"barkwright1_Lx", `"Lx", which no design has`},
-		{"barkwright1_L1e999", "Length overall: the line gives"},
-		{"barkwright1_L1.2.3", "Length overall: the line gives"},
-		{"barkwright1_I43.5", "Ribs: the line gives"},
-		{"barkwright1_I99999999999", "Ribs: the line gives"},
-		{"barkwright1_n%zz", "name in the line is damaged"},
-		{"barkwright1_n%ff", "name in the line is damaged"},
-		{"barkwright1_nA_nB", `"n" twice`},
-		{"barkwright1__L180", `"", which no design has`},
-		{"barkwright1_n" + strings.Repeat("a", design.MaxLine), "longer than any boat's"},
+		{"", "starts with barkwright2"},
+		{"hello", "starts with barkwright2"},
+		{"barkwright", "starts with barkwright2"},
+		{"barkwright3_L180", "of version 3"},
+		{"barkwright2_Q180", `"Q", which no design has`},
+		{"barkwright2_L180_L181", `"L" twice`},
+		{"barkwright2_L", "Length overall: the line gives"},
+		{"barkwright2_Lx", `"Lx", which no design has`},
+		{"barkwright2_L1e999", "Length overall: the line gives"},
+		{"barkwright2_L1.2.3", "Length overall: the line gives"},
+		{"barkwright2_I43.5", "Ribs: the line gives"},
+		{"barkwright2_I99999999999", "Ribs: the line gives"},
+		{"barkwright2_n%zz", "name in the line is damaged"},
+		{"barkwright2_n%ff", "name in the line is damaged"},
+		{"barkwright2_nA_nB", `"n" twice`},
+		{"barkwright2__L180", `"", which no design has`},
+		{"barkwright2_n" + strings.Repeat("a", design.MaxLine), "longer than any boat's"},
 	}
 	for _, row := range rows {
 		d, err := design.ParseLine(row.text)
@@ -137,16 +137,56 @@ func TestLineRefusals(t *testing.T) {
 		assert.Zero(t, d)
 		assert.Less(t, len(err.Error()), 200)
 	}
-	far, err := design.ParseLine("barkwright1_L900")
+	far, err := design.ParseLine("barkwright2_L900")
 	require.NoError(t, err)
 	assert.Contains(t, keys(design.Validate(far)), "length")
+}
+
+// Lines of version 1 are read with its own defaults: what they leave out stood at those,
+// what followed then follows today's rules, what was set stays set; what moved is listed.
+func TestLinesOfVersion1(t *testing.T) {
+	const in = units.Inch
+	d, moved, err := design.ReadLine("barkwright1_L180_Fw24")
+	require.NoError(t, err)
+	assert.InDelta(t, 24, d.FrameWidth/in, 1e-9)
+	assert.InDelta(t, 0.72, d.Bilge, 1e-12)
+	assert.InDelta(t, 20, d.HeelLength/in, 1e-9)
+	assert.InDelta(t, 6, d.StemSolid/in, 1e-9)
+	assert.Equal(t, []string{"turnWidth"}, movedKeys(moved))
+	assert.InDelta(t, 24, moved[0].Was/in, 1e-9, "the turn line stood at the frame")
+	assert.InDelta(t, d.TurnWidth, moved[0].Now, 1e-12)
+	assert.Empty(t, design.Validate(d))
+
+	d, moved, err = design.ReadLine("barkwright1_Tb0.5_T25.5")
+	require.NoError(t, err)
+	assert.InDelta(t, 25.5, d.TurnWidth/in, 1e-9, "set, and stays set")
+	assert.InDelta(t, 27, d.FrameWidth/in, 1e-9)
+	assert.InDelta(t, 0.56, d.Bilge, 1e-12, "the nearest that is taken")
+	assert.Equal(t, []string{"frameWidth", "bilge"}, movedKeys(moved))
+	assert.InDelta(t, 25, moved[0].Was/in, 1e-9)
+
+	// Read once it is a boat of today, and nothing moves again.
+	again, moved, err := design.ReadLine(line(t, d))
+	require.NoError(t, err)
+	assert.Empty(t, moved)
+	assert.Equal(t, d.Own, again.Own)
+	assert.InDelta(t, d.Bilge, again.Bilge, 1e-12)
+	assert.InDelta(t, d.HeelLength, again.HeelLength, 1e-9)
+}
+
+func movedKeys(moves []design.Move) []string {
+	var out []string
+	for _, m := range moves {
+		out = append(out, m.Key)
+	}
+	return out
 }
 
 func FuzzParseLine(f *testing.F) {
 	for _, d := range append(check.SomeDesigns(6, 3), design.Starting()...) {
 		f.Add(line(f, d))
 	}
-	f.Add("barkwright1_L1e5_B-0_nx%41")
+	f.Add("barkwright2_L1e5_B-0_nx%41")
 	f.Fuzz(func(t *testing.T, text string) {
 		d, err := design.ParseLine(text)
 		if err != nil {

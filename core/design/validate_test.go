@@ -193,7 +193,7 @@ func TestNothingOutsideItsRangePassesValidate(t *testing.T) {
 
 // Lines and entries that stood a hair under a bound.
 func TestALineAHairOutsideStandsOnTheBound(t *testing.T) {
-	for _, line := range []string{"barkwright1_Cx-0.0000001", "barkwright1_Gf-0.000000001", "barkwright1_Ch-0.000000001"} {
+	for _, line := range []string{"barkwright2_Cx-0.0000001", "barkwright2_Gf-0.000000001", "barkwright2_Ch-0.000000001"} {
 		d, err := design.ParseLine(line)
 		require.NoError(t, err, line)
 		assert.Empty(t, design.Validate(d))

@@ -89,14 +89,15 @@ func writeDesign(d design.Design) boatJSON {
 	return j
 }
 
-func (j boatJSON) read() (Boat, error) {
-	d, err := j.design()
+// read is the boat of a file of a version.
+func (j boatJSON) read(version int) (Boat, error) {
+	d, moved, err := j.design(version)
 	if err != nil {
 		return Boat{}, err
 	}
-	b := Boat{Design: d}
+	b := Boat{Design: d, Moved: moved}
 	if j.Built != nil {
-		built, err := j.Built.design()
+		built, _, err := j.Built.design(version)
 		if err != nil {
 			return Boat{}, err
 		}
@@ -106,11 +107,11 @@ func (j boatJSON) read() (Boat, error) {
 	return b, err
 }
 
-func (j boatJSON) design() (design.Design, error) {
+func (j boatJSON) design(version int) (design.Design, []design.Move, error) {
 	for _, key := range unknown(j.Values) {
-		return design.Design{}, fmt.Errorf("The file holds a value for %.40q, which no design has.", key)
+		return design.Design{}, nil, fmt.Errorf("The file holds a value for %.40q, which no design has.", key)
 	}
-	d := design.Default()
+	d := design.DefaultOf(version)
 	d.Name, d.Notes = j.Name, j.Notes
 	for _, p := range design.Params() {
 		v, ok := j.Values[p.Key]
@@ -118,27 +119,28 @@ func (j boatJSON) design() (design.Design, error) {
 			continue
 		}
 		if p.Whole() && (v != math.Round(v) || math.Abs(v) > math.MaxInt32) {
-			return design.Design{}, fmt.Errorf("%s: the file holds %v, which is not a whole number of them.", p.Label, v)
+			return design.Design{}, nil, fmt.Errorf("%s: the file holds %v, which is not a whole number of them.", p.Label, v)
 		}
 		p.Put(&d, v)
 	}
 	for _, key := range j.Set {
 		p, ok := design.Lookup(key)
 		if !ok || !p.Follows() {
-			return design.Design{}, fmt.Errorf("The file names %.40q as set, which no design has.", key)
+			return design.Design{}, nil, fmt.Errorf("The file names %.40q as set, which no design has.", key)
 		}
 		p.Claim(&d)
 	}
 	if len(j.Sheets) > design.MostSheets {
-		return design.Design{}, fmt.Errorf("The file holds %d sheets of bark on hand; %d are kept.", len(j.Sheets), design.MostSheets)
+		return design.Design{}, nil, fmt.Errorf("The file holds %d sheets of bark on hand; %d are kept.", len(j.Sheets), design.MostSheets)
 	}
 	for i, s := range j.Sheets {
 		d.OnHand = d.OnHand.Put(i, design.Sheet(s))
 	}
 	if err := j.corrections(&d); err != nil {
-		return design.Design{}, err
+		return design.Design{}, nil, err
 	}
-	return design.Seated(j.keep(d)), nil
+	d, moved := design.Since(version, j.keep(version, d))
+	return design.Seated(d), moved, nil
 }
 
 func (j boatJSON) corrections(d *design.Design) error {
@@ -162,8 +164,9 @@ func (j boatJSON) corrections(d *design.Design) error {
 	return nil
 }
 
-// keep follows what is tied and marks as set what would not come out as written.
-func (j boatJSON) keep(d design.Design) design.Design {
+// keep follows what is tied, as the version did, and marks as set what would not come out
+// as written.
+func (j boatJSON) keep(version int, d design.Design) design.Design {
 	// Rounding may differ in the last bits between machines.
 	const same = 1e-9
 	for _, p := range design.Params() {
@@ -171,12 +174,12 @@ func (j boatJSON) keep(d design.Design) design.Design {
 			continue
 		}
 		v, ok := j.Values[p.Key]
-		if followed := design.Follow(d); ok && math.Abs(p.Get(&followed)-v) > same {
+		if followed := design.FollowAs(version, d); ok && math.Abs(p.Get(&followed)-v) > same {
 			p.Put(&d, v)
 			p.Claim(&d)
 		}
 	}
-	return design.Follow(d)
+	return design.FollowAs(version, d)
 }
 
 func unknown(v values) []string {

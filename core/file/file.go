@@ -24,13 +24,16 @@ type Boat struct {
 	// Built is this boat as it last could be built, where the design as it stands cannot
 	// be; nil where it can, or where none could be so far. Its notes are left out.
 	Built *design.Design
+	// Moved lists the numbers that stand elsewhere than when an older page wrote the boat.
+	// It is not written.
+	Moved []design.Move
 }
 
 // Format and Version open every file. A change that an older page would misread
 // takes the next version.
 const (
 	Format  = "barkwright designs"
-	Version = 1
+	Version = design.Version
 	// MaxSize bounds what is written and read, in bytes: more than a browser keeps, so
 	// that all that is kept can be saved as one file and opened again.
 	MaxSize = 16 << 20
@@ -84,7 +87,7 @@ func Decode(data []byte) (File, error) {
 	}
 	f := File{Current: in.Current}
 	for _, j := range in.Designs {
-		b, err := j.read()
+		b, err := j.read(in.Version)
 		if err != nil {
 			return File{}, err
 		}

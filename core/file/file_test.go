@@ -80,11 +80,11 @@ func TestFileRefusals(t *testing.T) {
 	good := encoded(t, design.Default())
 	with := func(name string) string { return strings.Replace(good, `"name":`, name, 1) }
 	rows := []struct{ name, text, says string }{
-		{"newer", strings.Replace(good, `"version": 1`, `"version": 2, "extra": {}`, 1), "of version 2 and this page reads up to 1"},
+		{"newer", strings.Replace(good, `"version": 2`, `"version": 3, "extra": {}`, 1), "of version 3 and this page reads up to 2"},
 		{"cut short", good[:len(good)/2], "damaged"},
 		{"no end", good[:len(good)-3], "damaged"},
-		{"version zero", strings.Replace(good, `"version": 1`, `"version": 0`, 1), "damaged"},
-		{"version a text", strings.Replace(good, `"version": 1`, `"version": "1"`, 1), "damaged"},
+		{"version zero", strings.Replace(good, `"version": 2`, `"version": 0`, 1), "damaged"},
+		{"version a text", strings.Replace(good, `"version": 2`, `"version": "1"`, 1), "damaged"},
 		{"text for a number", strings.Replace(good, `"beamFull":`, `"beamFull": "2.1", "x":`, 1), "damaged"},
 		{"too large a number", strings.Replace(good, `"rocker":`, `"rocker": 1e999, "x":`, 1), "damaged"},
 		{"current beyond", strings.Replace(good, `"current": 0`, `"current": 1`, 1), "damaged"},
@@ -149,12 +149,45 @@ func TestFileKeepsTheBoat(t *testing.T) {
 	end, _ := design.Lookup("endHeight")
 	assert.True(t, end.Owned(f.Boats[0].Design))
 
-	const bare = `{"format": "barkwright designs", "version": 1, "current": 0, "designs": [{"name": "", "notes": "", "values": {"frameWidth": 0.7, "beam": 0.9}}]}`
+	const bare = `{"format": "barkwright designs", "version": 2, "current": 0, "designs": [{"name": "", "notes": "", "values": {"frameWidth": 0.7, "beam": 0.9}}]}`
 	f, err = file.Decode([]byte(bare))
 	require.NoError(t, err)
 	want := check.With(t, "beam", 0.9, "frameWidth", 0.7)
 	want.Name = ""
 	assert.Equal(t, want, f.Boats[0].Design)
+}
+
+// A file of version 1 opens as it was meant: its followers, written as they stood, follow
+// today's rules, one that did not stand where the old rule had it counts as set, what was
+// set stays, and what moved is listed, once.
+func TestFileOfVersion1(t *testing.T) {
+	const old = `{"format": "barkwright designs", "version": 1, "current": 0, "designs": [
+		{"name": "Old", "notes": "", "set": ["gores"], "values": {"beam": 0.8382, "frameWidth": 0.635, "turnWidth": 0.635, "bilge": 0.8, "heelLength": 0.508, "stemSolid": 0.1524, "gores": 5}},
+		{"name": "Edited", "notes": "", "set": [], "values": {"frameWidth": 0.66, "turnWidth": 0.635}}]}`
+	f, err := file.Decode([]byte(old))
+	require.NoError(t, err)
+	d := f.Boats[0].Design
+	assert.InDelta(t, 27*units.Inch, d.FrameWidth, 1e-9)
+	assert.InDelta(t, 0.8, d.Bilge, 1e-12)
+	assert.InDelta(t, 20*units.Inch, d.HeelLength, 1e-9)
+	assert.InDelta(t, 6*units.Inch, d.StemSolid, 1e-9)
+	assert.Equal(t, 5, d.Gores)
+	assert.False(t, d.TurnSet())
+	var keys []string
+	for _, m := range f.Boats[0].Moved {
+		keys = append(keys, m.Key)
+	}
+	assert.Equal(t, []string{"frameWidth", "turnWidth"}, keys)
+	edited := f.Boats[1].Design
+	assert.InDelta(t, 0.66, edited.FrameWidth, 1e-9)
+	assert.True(t, edited.TurnSet(), "it did not stand where the old rule had it")
+
+	data, err := f.Encode()
+	require.NoError(t, err)
+	back, err := file.Decode(data)
+	require.NoError(t, err)
+	assert.Equal(t, d, back.Boats[0].Design)
+	assert.Empty(t, back.Boats[0].Moved)
 }
 
 func TestFileRefusesWhatIsNotFinite(t *testing.T) {

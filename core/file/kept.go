@@ -116,7 +116,7 @@ func DecodeKept(text string) (Kept, error) {
 	if in.Kept == nil || len(in.Designs) != 1 {
 		return Kept{}, ErrForeign
 	}
-	b, err := in.Designs[0].read()
+	b, err := in.Designs[0].read(in.Version)
 	if err != nil {
 		return Kept{}, err
 	}

@@ -112,9 +112,9 @@ func (s *stage) close() { s.raw("</td></tr></tbody></table>\n") }
 
 func codeLine(h Head) string {
 	if m := h.Mark(); m != "" {
-		return "code " + m
+		return "code " + m + ", " + versionLine
 	}
-	return ""
+	return versionLine
 }
 
 // rounding states the units and how the numbers were rounded.

@@ -31,7 +31,7 @@ func TestEverySheetIsNamed(t *testing.T) {
 			j.System, j.Sheets = s, []string{stage.Key}
 			var b strings.Builder
 			require.NoError(t, sheet.BuildSheets(&b, j))
-			for _, want := range []string{"Heron Cove, first canoe", "code " + head.Mark(), "3 May 2026", units, stage.Title} {
+			for _, want := range []string{"Heron Cove, first canoe", "code " + head.Mark(), "version 2", "3 May 2026", units, stage.Title} {
 				assert.Contains(t, b.String(), want, stage.Key)
 			}
 		}

@@ -60,7 +60,7 @@ func (s *svg) heading(title string, h Head) (y float64) {
 		s.bold(Label{At: geom.Vec2{X: mapLeft, Y: y}, Text: text, Size: 7})
 		y += 9
 	}
-	return s.say(y, joined(h.Boat, h.Date, h.Mark()), Paper.Width-2*mapLeft)
+	return s.say(y, joined(h.Boat, h.Date, h.Mark(), versionLine), Paper.Width-2*mapLeft)
 }
 
 // say writes a paragraph and returns where the next one starts.

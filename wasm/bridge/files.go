@@ -74,6 +74,14 @@ func (p *page) shelved() {
 	p.showTyped()
 	p.refresh()
 	p.showShelf()
+	p.sayMoved()
+}
+
+// sayMoved tells of numbers that moved since the boat was written.
+func (p *page) sayMoved() {
+	if text := p.work.SayMoved(); text != "" {
+		p.notice("moved", text)
+	}
 }
 
 // did says under the buttons over the form what one of them has done.
@@ -252,12 +260,13 @@ func (p *page) showLine() {
 }
 
 func (p *page) openLine() {
-	d, err := design.ParseLine(strings.TrimSpace(p.id("line").Get("value").String()))
+	d, moved, err := design.ReadLine(strings.TrimSpace(p.id("line").Get("value").String()))
 	if err != nil {
 		p.fileSays(err.Error() + " Nothing is changed.")
 		return
 	}
 	p.shelf.Add(d)
+	p.shelf.InHand().Moved = moved
 	p.tookUp()
 	p.fileSays("Opened from the line, beside those that were here.")
 }

@@ -93,7 +93,7 @@ func (p *page) readAddress(atStart bool) bool {
 	if line == "" || line == p.addressed {
 		return false
 	}
-	d, err := design.ParseLine(line)
+	d, moved, err := design.ReadLine(line)
 	why := ""
 	if err != nil {
 		why = err.Error()
@@ -118,6 +118,7 @@ func (p *page) readAddress(atStart bool) bool {
 		p.keeper.Begin("", line)
 	}
 	p.shelf.TakeLine(line, d)
+	p.shelf.InHand().Moved = moved
 	return true
 }
 

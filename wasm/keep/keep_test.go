@@ -98,7 +98,7 @@ func TestWhatCannotBeReadIsLeftAlone(t *testing.T) {
 	c := newClock()
 	good, err := named("A torn one").Encode()
 	require.NoError(t, err)
-	newer := strings.Replace(strings.Replace(good, `"version":1,`, `"version":9,`, 1), "A torn one", "A newer one", 2)
+	newer := strings.Replace(strings.Replace(good, `"version":2,`, `"version":9,`, 1), "A torn one", "A newer one", 2)
 	unknown := strings.Replace(strings.Replace(strings.Replace(good, `"table":"`, `"table":"x`, 1), `"rocker":`, `"keel":1,"rocker":`, 1), "A torn one", "One with a keel", 2)
 	bad := map[string]string{
 		"barkwright.boat.newer": newer, "barkwright.boat.unknown": unknown,
@@ -214,10 +214,10 @@ func TestWhatStopsTheStart(t *testing.T) {
 	// The boat of an address is set aside by its line.
 	gone := &memory.Store{}
 	k = keep.Open(shared, gone, c.now)
-	k.Begin("", "barkwright1_Gf0")
+	k.Begin("", "barkwright2_Gf0")
 	k = keep.Open(shared, gone, c.now)
-	assert.True(t, k.LineStops("barkwright1_Gf0"))
-	assert.False(t, k.LineStops("barkwright1_Gf1"))
+	assert.True(t, k.LineStops("barkwright2_Gf0"))
+	assert.False(t, k.LineStops("barkwright2_Gf1"))
 	assert.False(t, k.LineStops(""))
 }
 

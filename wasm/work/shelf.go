@@ -181,7 +181,9 @@ func (s *Shelf) read(p *place) error {
 	w := Open(k.Boat, s.system)
 	w.Typed = k.Typed
 	p.work, p.head, p.elsewhere = w, k.Head, false
-	p.kept = w.asKept()
+	if len(w.Moved) == 0 {
+		p.kept = w.asKept()
+	}
 	return nil
 }
 

@@ -28,6 +28,9 @@ type Work struct {
 	Typed map[string]string
 	// Notebook is what was measured beside the design; it is never changed in place.
 	Notebook *record.Notebook
+	// Moved lists the numbers that stand elsewhere than when an older page wrote the boat,
+	// until that was said.
+	Moved []design.Move
 	// Before is the canoe as it was when the control in hand was taken up.
 	Before core.Canoe
 
@@ -55,7 +58,7 @@ func New(d design.Design, s units.System) *Work {
 
 // Open starts with a boat as it was kept, faults and all.
 func Open(b file.Boat, s units.System) *Work {
-	w := &Work{System: s, Notebook: &b.Notebook, None: true}
+	w := &Work{System: s, Notebook: &b.Notebook, None: true, Moved: b.Moved}
 	w.enter(b.Design)
 	if w.None && b.Built != nil {
 		if c, faults := core.Try(*b.Built); len(faults) == 0 {

@@ -1,0 +1,84 @@
+package design
+
+import (
+	"math"
+
+	"barkwright/core/units"
+)
+
+// Version is that of boats as they are written: the mark of a line, a file's own, and
+// what a printed sheet names. It rises when an older page would misread a boat, or would
+// let what follows stand elsewhere.
+const Version = 2
+
+// What boats of version 1 had of their own. What they left out of a line stood at these.
+var defaults1 = map[string]float64{
+	"bilge": 0.72, "heelLength": 20 * units.Inch, "stemSolid": 6 * units.Inch,
+}
+
+// follows1 are the rules of version 1 that are others now. The heel followed nothing:
+// where it stood, it was set.
+var follows1 = map[string]func(Design) float64{
+	"frameWidth": func(d Design) float64 { return 0.76 * d.Beam },
+	"turnWidth":  func(d Design) float64 { return d.FrameWidth },
+}
+
+// DefaultOf is the boat of which a line or a file of a version leaves everything out.
+func DefaultOf(version int) Design {
+	d := Default()
+	if version >= 2 {
+		return d
+	}
+	for key, v := range defaults1 {
+		p, _ := Lookup(key)
+		p.Put(&d, v)
+		p.Claim(&d)
+	}
+	return FollowAs(version, d)
+}
+
+// FollowAs is Follow by the rules of a version.
+func FollowAs(version int, d Design) Design {
+	if version >= 2 {
+		return Follow(d)
+	}
+	d = Follow(d)
+	// In the order of the table, in which the one follows the other.
+	for _, p := range table {
+		rule, other := follows1[p.Key]
+		if !other || p.Owned(d) {
+			continue
+		}
+		p.follow, p.exact = rule, false
+		p.bring(&d)
+	}
+	return d
+}
+
+// Move is a number that stands elsewhere than when its boat was written, in SI.
+type Move struct {
+	Key      string
+	Was, Now float64
+}
+
+// Since brings a boat of a version up to today: what followed follows today's rules and
+// what was set stays set, at its nearest where it is no longer taken. It lists what moved.
+func Since(version int, d Design) (Design, []Move) {
+	was := FollowAs(version, d)
+	if version < 2 {
+		p, _ := Lookup("bilge")
+		// Ranges that are narrower now.
+		if v := p.Get(&d); v >= 0.42 {
+			p.Put(&d, math.Max(v, p.Min))
+		}
+	}
+	now := Follow(d)
+	var moves []Move
+	for _, p := range table {
+		const same = 1e-9
+		if a, b := p.Get(&was), p.Get(&now); math.Abs(a-b) > same {
+			moves = append(moves, Move{p.Key, a, b})
+		}
+	}
+	return now, moves
+}
