@@ -20,7 +20,7 @@ const (
 const (
 	// The boats that the section's spread is worked out for are cut more coarsely than
 	// the boat itself: only the differences between them count.
-	spreadStations, spreadPoints = 15, 10
+	spreadStations, spreadPoints = 21, 16
 )
 
 // steady is how far the stiffness may lie from what the boat as designed has: by the
