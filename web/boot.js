@@ -63,10 +63,10 @@
 
   // The boat stays in sight while the page is read, unless too little is left to read
   // in, as with large letters or a low window; what is gone to stops under it.
-  const most = 0.61;
+  const mostOfWindow = 0.61;
   const sight = document.getElementById('sight');
   const fits = () => {
-    root.toggleAttribute('data-stays', sight.offsetHeight <= most * innerHeight);
+    root.toggleAttribute('data-stays', sight.offsetHeight <= mostOfWindow * innerHeight);
     root.style.setProperty('--sight', sight.offsetHeight + 'px');
   };
   if (sight) {
