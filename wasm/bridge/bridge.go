@@ -65,7 +65,7 @@ func (p *page) start() {
 		p.showShelf()
 		p.refresh()
 		p.started = true
-		p.rest()
+		p.guard(p.rest)
 		p.root().Get("dataset").Set("ready", "true")
 		p.save()
 	})
@@ -80,6 +80,7 @@ func (p *page) recall() {
 	}
 	p.openingBoat()
 	p.work = p.shelf.InHand()
+	p.addressed = p.shelf.Line()
 	p.id("units").Set("value", strconv.Itoa(int(p.work.System)))
 	p.nameUnread()
 }

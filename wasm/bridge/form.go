@@ -149,7 +149,7 @@ func (p *page) showControl(c *control, v float64) {
 		spoken = text
 	}
 	c.input.Call("setAttribute", "aria-valuetext", spoken)
-	if !p.document.Get("activeElement").Equal(c.typed) {
+	if !c.unread && !p.document.Get("activeElement").Equal(c.typed) {
 		c.typed.Set("value", text)
 		c.echo.set(c.why)
 	}

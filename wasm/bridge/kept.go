@@ -34,7 +34,7 @@ func (p *page) saveSoon() {
 // served the boat in hand stands in its address too.
 func (p *page) save() {
 	kept := p.shelf.Keep()
-	if kept.Err != nil {
+	if kept.Err != nil || p.keeper.Refuses() {
 		p.sayNotKept()
 	} else {
 		p.unsay("not kept")
@@ -91,6 +91,7 @@ func (p *page) showInAddress() {
 func (p *page) readAddress(atStart bool) bool {
 	line := js.Global().Call("lineInAddress").String()
 	if line == "" || line == p.addressed {
+		p.unreadable = false
 		return false
 	}
 	d, moved, err := design.ReadLine(line)
@@ -101,6 +102,8 @@ func (p *page) readAddress(atStart bool) bool {
 		why = "Its boat stopped this page when it was last opened."
 	}
 	if p.unreadable = why != ""; p.unreadable {
+		// It stays until the boat is another.
+		p.addressed = p.shelf.Line()
 		p.notice("address", "The address of this page holds a boat that was not opened. "+why+" It can be gone back to.",
 			action{"Save it as a file", func() { p.download("address.txt", "text/plain", line) }})
 		return false
