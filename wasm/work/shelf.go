@@ -26,6 +26,8 @@ type place struct {
 	head file.Head // as it was last read or kept
 	work *Work     // nil until it is taken in hand
 	kept *asKept   // what of the work is kept, nil for nothing
+	// fresh marks the first boat of a new user.
+	fresh bool
 	// elsewhere tells that another page has kept the boat since.
 	elsewhere bool
 }
@@ -58,7 +60,7 @@ func (s *Shelf) Open() {
 		}
 	}
 	s.Add(design.Default())
-	s.hand.kept = s.InHand().asKept()
+	s.hand.kept, s.hand.fresh = s.InHand().asKept(), true
 }
 
 func (s *Shelf) list(b keep.Boat) *place {

@@ -36,7 +36,7 @@ type Kept struct {
 func (s *Shelf) Keep() Kept {
 	var out Kept
 	for _, p := range slices.Concat(s.on, s.off) {
-		waits := p.head.Revision == 0 && len(s.on) > 1
+		waits := p.fresh && len(s.on) > 1
 		if p.work == nil || p.kept.same(p.work.asKept()) && !waits {
 			continue
 		}
@@ -70,7 +70,7 @@ func (s *Shelf) keepOne(p *place) (split bool, err error) {
 	if err != nil {
 		return false, err
 	}
-	p.head, p.kept = b.Head, now
+	p.head, p.kept, p.fresh = b.Head, now, false
 	return split, nil
 }
 

@@ -109,6 +109,7 @@ func TestCostOfAStep(t *testing.T) {
 // Opening with 400 boats kept takes under twice the time of one, and a step costs the
 // same: only the boat in hand is read and written.
 func TestCostOfManyBoats(t *testing.T) {
+	barePage(t)
 	text := kept(t, "Boat", nil)
 	fill := func(n int) string {
 		return fmt.Sprintf(`localStorage.clear(); for (let i = 0; i < %d; i++) localStorage.setItem('barkwright.boat.' + String(i).padStart(4, '0'), %q.replaceAll('"Boat"', '"Boat ' + i + '"'));`, n, text)
