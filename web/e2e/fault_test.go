@@ -42,7 +42,7 @@ func TestFaultIsGoneOnFrom(t *testing.T) {
 			eval[bool](p, `(n => { n.value = 'Bad'; for (const e of ['input', 'change']) n.dispatchEvent(new Event(e, {bubbles: true})); return true; })(document.getElementById('name'))`)
 			p.noticed("a fault of its own")
 			p.takeFaults()
-			assert.NotEqual(t, "Bad", p.value("name"))
+			assert.NotEqual(t, "Bad", p.fieldOf("name"))
 			assert.Equal(t, longest, p.shown("ribs.longest"))
 			eval[bool](p, `document.querySelector('[data-notice="fault"] button').click(), true`)
 			f, err := file.Decode([]byte(eval[string](p, `saved[0]`)))

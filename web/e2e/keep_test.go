@@ -35,7 +35,7 @@ func (p *tab) again() {
 	p.wait(`document.documentElement.dataset.ready === "true" && +document.documentElement.dataset.drawn > 0`)
 }
 
-func (p *tab) value(id string) string {
+func (p *tab) fieldOf(id string) string {
 	p.Helper()
 	return eval[string](p, `document.getElementById(%q).value`, id)
 }
@@ -89,15 +89,15 @@ func TestKeptWithinASecond(t *testing.T) {
 	p.within(`localStorage.getItem('barkwright.units') === 'mm'`)
 
 	p.again()
-	assert.Equal(t, "Not left", p.value("name"))
-	assert.Equal(t, "Nor these notes", p.value("notes"))
-	assert.Equal(t, "length overall 15", p.value("record-text"))
+	assert.Equal(t, "Not left", p.fieldOf("name"))
+	assert.Equal(t, "Nor these notes", p.fieldOf("notes"))
+	assert.Equal(t, "length overall 15", p.fieldOf("record-text"))
 	assert.Equal(t, "17 banan", eval[string](p, `document.querySelector('[data-typed="length"]').value`))
 	assert.Contains(t, p.fault("length"), "banan")
 	p.wait(`document.querySelectorAll('#record-list li').length === 1`)
 	assert.Equal(t, "16' 3", eval[string](p, `document.querySelector('#record-list [data-field="2"]').value`))
 	assert.Contains(t, eval[string](p, `document.querySelector('#record-list .fault').textContent`), "not taken yet")
-	assert.Equal(t, "2", p.value("units"))
+	assert.Equal(t, "2", p.fieldOf("units"))
 	assert.Contains(t, eval[string](p, `document.querySelector('[data-typed="beam"]').value`), "845")
 	// Enter takes what was half entered.
 	p.unfold("record-list")
@@ -212,7 +212,7 @@ func TestWhatCannotBeReadStays(t *testing.T) {
 	assert.NotContains(t, said, "A good one")
 	assert.Equal(t, []string{"A good one", design.Default().Name, design.Starting()[1].Name},
 		eval[[]string](p, `[...document.getElementById('shelf').options].map(o => o.textContent)`))
-	assert.Equal(t, design.Starting()[1].Name, p.value("name"), "in hand as it was before")
+	assert.Equal(t, design.Starting()[1].Name, p.fieldOf("name"), "in hand as it was before")
 	eval[bool](p, `[...document.querySelectorAll('#notices button')].filter(b => b.textContent.startsWith('Save')).forEach(b => b.click()), true`)
 	saved := eval[[]string](p, `saved`)
 	assert.Len(t, saved, 4)
@@ -285,7 +285,7 @@ func TestAddressEdited(t *testing.T) {
 	p.wait(`location.hash.includes('B34')`)
 	eval[bool](p, `location.hash = '#d=barkwright1_B30_nThirty', true`)
 	p.wait(beam + ` === 30`)
-	assert.Equal(t, "Thirty", p.value("name"))
+	assert.Equal(t, "Thirty", p.fieldOf("name"))
 	p.enter("beam", "31 in")
 	p.wait(`location.hash.includes('B31')`)
 	eval[bool](p, `history.back(), true`)
@@ -390,7 +390,7 @@ func TestResetSaysWhatItKeeps(t *testing.T) {
 	p.do(chromedp.Click(chromedp.CSS(`[data-do="reset"]`)))
 	p.settle()
 	assert.Equal(t, "33", eval[string](p, `document.querySelector('input[name="beam"]').value`))
-	assert.Equal(t, "Mine", p.value("name"))
+	assert.Equal(t, "Mine", p.fieldOf("name"))
 	assert.Contains(t, eval[string](p, `document.getElementById('did').textContent`), "The name, the notes, the bark on hand and what was measured are kept")
 }
 
