@@ -75,8 +75,24 @@ func (d *Design) TurnSet() bool {
 }
 
 // Midsection is the outline of the finished section amidships, and whether there is
-// one that the design asks for; where there is none, the nearest.
+// one that the design asks for; where there is none, the nearest. A half girth that was
+// read there corrects it.
 func (d *Design) Midsection() (shape.Outline, bool) {
+	o, ok := d.MidsectionByNumbers()
+	return GirthCorrected(o, d.Corrected.Girth.Of(0)), ok
+}
+
+// GirthCorrected is an outline whose section has a half girth more by so much, the
+// nearest there is where none has.
+func GirthCorrected(o shape.Outline, by float64) shape.Outline {
+	if by != 0 {
+		o, _ = o.WithHalfGirth(shape.New(o).HalfGirth()+by, o.MostCorner())
+	}
+	return o
+}
+
+// MidsectionByNumbers is Midsection without what was read of it.
+func (d *Design) MidsectionByNumbers() (shape.Outline, bool) {
 	if d.TurnSet() {
 		return d.Amidships().At(d.TurnWidth / 2), true
 	}

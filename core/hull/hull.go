@@ -76,12 +76,12 @@ func (h *Hull) edgePoint(x float64) geom.Vec3 {
 
 // TurnWidth is the breadth of the turn line amidships: the design's, or what its
 // greatest breadth asks for.
-func (h *Hull) TurnWidth() float64 { return 2 * h.turn0 }
+func (h *Hull) TurnWidth() float64 { return 2 * h.Turn(0) }
 
 // turn finds the turn line amidships and what the bark bulges there.
 func (h *Hull) turn() {
 	var o shape.Outline
-	o, h.TurnReached = h.Design.Midsection()
+	o, h.TurnReached = h.Design.MidsectionByNumbers()
 	h.turn0 = o.Corner
 	if o.Corner > o.Half {
 		h.bulge = shape.New(o).Breadth() - o.Half

@@ -27,7 +27,16 @@ func (h *Hull) cornered(o shape.Outline, x float64) shape.Outline {
 	o.Bilge, o.Along = h.Design.Bilge, x/h.GunwaleX
 	if h.bulge > 0 {
 		o, _ = o.WithBreadth(o.Half + h.bulgeAt(x))
-		return o
+	} else {
+		o = o.At(h.turn0 * o.Half / h.SkinHalfBreadth(0))
 	}
-	return o.At(h.turn0 * o.Half / h.SkinHalfBreadth(0))
+	return design.GirthCorrected(o, h.Design.Corrected.Girth.At(x/h.GunwaleX))
+}
+
+// HalfGirthInside is the half girth at x, as far as the heel, that a strip reads round the
+// inside of the bark: the outer face's less what turning takes from a line laid inside
+// it.
+func (h *Hull) HalfGirthInside(x float64) float64 {
+	s := h.Section(x)
+	return s.HalfGirth() - h.Design.BarkThickness*s.Turning()
 }

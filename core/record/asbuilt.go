@@ -66,6 +66,7 @@ func AsBuilt(d design.Design, readings []Datum, s units.System) Rebuilt {
 		b.correct(planCurve)
 		b.correct(sheerCurve)
 	}
+	corrected = append(corrected, b.correct(girthCurve)...)
 	b.design, _ = b.ends().solve(b.design, nil)
 	b.design = keepMade(d, b.design, r)
 	out := Rebuilt{Design: b.design, Conflicts: r.conflicts, Rows: b.rows(), Moved: moved(d, b.design), Corrected: corrected}

@@ -47,6 +47,8 @@ type block struct {
 	data  []sample
 	// curve tells that the model needs the end's profile, which is slow.
 	curve bool
+	// skin tells that it needs the whole hull.
+	skin bool
 	// fence fills, as lengths over what can be built, what no boat may exceed.
 	fence  func(h hull.Hull, over []float64)
 	fences int
@@ -69,7 +71,15 @@ func (b block) shape(d design.Design, x []float64) hull.Hull {
 	if b.halfGunwale > 0 {
 		d.Length = 2 * (b.halfGunwale + d.Overhang)
 	}
-	if b.curve {
+	return b.model(d)
+}
+
+// model is as much of a hull as the block's data are measured on.
+func (b block) model(d design.Design) hull.Hull {
+	switch {
+	case b.skin:
+		return hull.New(d)
+	case b.curve:
 		return hull.Profile(d)
 	}
 	return hull.Lines(d)
@@ -138,9 +148,5 @@ func modelled(h hull.Hull, s sample) float64 {
 
 // miss is by how much the boat d misses the datum at place i of the block.
 func (b block) miss(d design.Design, i int) float64 {
-	h := hull.Lines(d)
-	if b.curve {
-		h = hull.Profile(d)
-	}
-	return modelled(h, b.data[i]) - b.data[i].Value
+	return modelled(b.model(d), b.data[i]) - b.data[i].Value
 }

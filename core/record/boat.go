@@ -24,7 +24,7 @@ type boat struct {
 func build(r *reading) *boat {
 	b := &boat{reading: r, design: design.Default(), settled: map[string]bool{}}
 	b.state()
-	for _, next := range []func() block{b.plan, b.sheer, b.ends} {
+	for _, next := range []func() block{b.plan, b.sheer, b.ends, b.section} {
 		k := next()
 		b.blocks, b.begun = append(b.blocks, k), append(b.begun, b.design)
 		b.design, _ = k.solve(b.design, nil)
@@ -114,6 +114,11 @@ func (b *boat) stateBeam() {
 	// Bark that is no broader than the gunwales does not bulge.
 	if bulges && great.Value > b.design.OutsideBreadth() {
 		b.set("greatestBeam", great.Value)
+		b.settled["turnWidth"] = true
+		// Bark bulges where it was folded up round the gunwales themselves.
+		if _, _, framed := b.first(FrameWidth); !framed {
+			b.set("builtOn", float64(design.OnGunwales))
+		}
 	}
 }
 
@@ -154,6 +159,12 @@ func (b *boat) samples(kinds ...Kind) []sample {
 		}
 	}
 	return list
+}
+
+// says tells whether the record has anything of a kind that stands.
+func (b *boat) says(k Kind) bool {
+	_, _, ok := b.first(k)
+	return ok
 }
 
 // offMiddle tells whether any datum says something of a boat's curves.

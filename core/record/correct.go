@@ -36,6 +36,16 @@ type curve struct {
 	// mid and end are what the curve's own numbers for amidships and the gunwale's end
 	// are kept by, "" for none, and per how much they change for one of the reading.
 	mid, end string
+	// skin tells that it takes the whole hull to measure it.
+	skin bool
+}
+
+// hull is what the curve is measured on.
+func (c curve) hull(d design.Design) hull.Hull {
+	if c.skin {
+		return hull.New(d)
+	}
+	return hull.Lines(d)
 }
 
 var (
@@ -43,6 +53,8 @@ var (
 		list: func(d *design.Design) *shape.Corrections { return &d.Corrected.Plan }}
 	sheerCurve = curve{kind: SheerHeight, kinds: []Kind{SheerHeight, RailHeight}, share: 1, mid: "depth", end: "gunwaleEndHeight",
 		list: func(d *design.Design) *shape.Corrections { return &d.Corrected.Sheer }}
+	girthCurve = curve{kind: HalfGirth, kinds: []Kind{HalfGirth}, share: 1, skin: true,
+		list: func(d *design.Design) *shape.Corrections { return &d.Corrected.Girth }}
 )
 
 // cluster is what was read at one place: the mean of readings within nearby.
@@ -54,8 +66,11 @@ type cluster struct {
 
 // clusters are the readings of a curve by place.
 func (b *boat) clusters(c curve) []cluster {
-	h := hull.Lines(b.design)
 	data := b.samples(c.kinds...)
+	if len(data) == 0 {
+		return nil
+	}
+	h := c.hull(b.design)
 	sort.SliceStable(data, func(i, k int) bool { return data[i].x < data[k].x })
 	var list []cluster
 	for _, s := range data {
@@ -87,12 +102,15 @@ func (b *boat) correct(c curve) []Corrected {
 	var done []Corrected
 	before := b.design
 	list := b.clusters(c)
+	if len(list) == 0 {
+		return nil
+	}
 	sites := b.sites(c, list)
 	for round := range correctionRounds {
 		for i, l := range list {
 			by, ok := b.correctAt(c, l, sites[i])
 			if ok && round == 0 {
-				was := along(hull.Lines(before), Datum{Kind: c.kind}, l.x)
+				was := along(c.hull(before), Datum{Kind: c.kind}, l.x)
 				done = append(done, Corrected{c.kind, l.x, was, was + by})
 			}
 		}

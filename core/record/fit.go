@@ -104,7 +104,7 @@ func (d Datum) at(v float64) Datum {
 // the fitted boat has it, and everything else as it was.
 func (f Fitted) Over(d design.Design) design.Design {
 	d.Corrected = f.Design.Corrected
-	for _, key := range spoken {
+	for _, key := range append([]string{"builtOn"}, spoken...) {
 		p := parameter(key)
 		p.Put(&d, p.Get(&f.Design))
 		if p.Owned(f.Design) {
@@ -119,6 +119,9 @@ func (f Fitted) Over(d design.Design) design.Design {
 func (b *boat) rows() []Row {
 	h := finished(b.design)
 	h.Design.GreatestBeam = b.design.GreatestBeam
+	if b.says(HalfGirth) {
+		h = hull.New(b.design)
+	}
 	rows := make([]Row, len(b.data))
 	for i, d := range b.data {
 		rows[i] = Row{Datum: d, State: SetAside}

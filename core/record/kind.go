@@ -32,6 +32,9 @@ const (
 	RailHeight
 	// BottomRise is the height of the outside of the bark on the centre line.
 	BottomRise
+	// HalfGirth is from the centre line to the top edge along the inside of the bark, at
+	// a thwart or a station.
+	HalfGirth
 	EndHeight
 	// EndPoint is a point of the bark's outer edge past the heel: its height, at a
 	// station.
@@ -91,6 +94,7 @@ var kindRows = [kindCount]kindRow{
 	SheerHeight:        {id: "sheerHeight", name: "Sheer height", class: scaled, placed: true},
 	RailHeight:         {id: "railHeight", name: "Rail height", class: scaled, placed: true},
 	BottomRise:         {id: "bottomRise", name: "Bottom rise", class: scaled, placed: true},
+	HalfGirth:          {id: "halfGirth", name: "Half girth inside the bark", placed: true},
 	EndHeight:          {id: "endHeight", name: "Height of the stem head", class: scaled, key: "endHeight"},
 	EndPoint:           {id: "endPoint", name: "Point of the end profile", class: scaled, placed: true},
 	HeadboardPosition:  {id: "headboardPosition", name: "Headboard position"},

@@ -19,6 +19,8 @@ func along(h hull.Hull, d Datum, x float64) float64 {
 		return h.Sheer(math.Min(x, h.GunwaleX)) + h.Design.CapThickness
 	case BottomRise:
 		return h.Floor(x)
+	case HalfGirth:
+		return h.HalfGirthInside(math.Min(x, h.HeelX))
 	}
 	return d.Value + offProfile(h, geom.Vec2{X: x, Y: d.Value})
 }

@@ -70,6 +70,7 @@ var namings = []naming{
 	{SheerHeight, [][]string{gunwale, heights}, above},
 	{EndHeight, [][]string{{"stem", "head", "end", "ends", "prow"}, heights}, []string{"stem", "head", "end", "ends", "prow", "above", "base", "line"}},
 	{HeadboardPosition, [][]string{{"headboard"}}, nil},
+	{HalfGirth, [][]string{{"half"}, {"girth", "girths"}}, []string{"inside", "bark", "strip"}},
 	{ClearWidth, [][]string{{"clear"}}, joined(lengths, widths, []string{"between", "inside"})},
 	{ClearWidth, [][]string{thwarts, joined(lengths, widths)}, []string{"between", "inside"}},
 	{ClearWidth, [][]string{gunwale, {"width", "widths"}}, []string{"between", "inside"}},

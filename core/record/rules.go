@@ -78,6 +78,8 @@ var rules = map[string]rule{
 	"headSetback":      inches(design.HeadBack, "%s, or less where the ends overhang little", noSource),
 	"thwart1":          {words: "spread as by the usual number of thwarts", cited: "near the mean of " + survey},
 	"thwart2":          {words: "spread as by the usual number of thwarts", cited: "near the mean of " + survey},
+	"turnWidth":        {words: "as the bark folded on the bed goes round, less its usual ease", cited: "nine midsections of Adney and Chapelle 1964 (derived)"},
+	"bilge":            {words: "the mean of thirteen midsections as drawn", cited: "drawings of Adney and Chapelle 1964 (derived)"},
 	"gunwaleEndHeight": inches(design.GunwaleEndRise, "%s over the depth", noSource),
 }
 
@@ -86,7 +88,7 @@ var rules = map[string]rule{
 var spoken = []string{
 	"length", "overhang", "beam", "greatestBeam", "beamFull", "beamFine", "depth",
 	"gunwaleEndHeight", "sheerSweep", "rocker", "rockerSpread",
-	"frameWidth", "frameLength", "endHeight", "headSetback", "heelLength", "endFull",
+	"frameWidth", "frameLength", "turnWidth", "bilge", "endHeight", "headSetback", "heelLength", "endFull",
 	"stemDepth", "stemLaminations", "headboard", "inwaleThickness", "capThickness",
 	"thwarts", "thwart1", "thwart2", "thwart3", "thwart4", "ribs", "ribWidthMid", "ribWidthEnd",
 }
