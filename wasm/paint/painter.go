@@ -50,25 +50,23 @@ func New() *Painter {
 	}))
 	// Ebitengine stops the program over an image larger than the device takes: boot.js
 	// gives it no such size.
-	p.keepInside(element)
-	js.Global().Call("addEventListener", "resize", js.FuncOf(func(js.Value, []js.Value) any {
-		p.keepInside(element)
-		return nil
-	}))
+	p.Size()
 	return p
 }
 
-// keepInside goes over to the twin where the view is larger than an image may be.
-func (p *Painter) keepInside(element js.Value) {
-	if p.canvas != nil && !fits(p.Size(), js.Global().Get("devicePixelRatio").Float(), p.texture) {
+// Size is the view's size and the page's lettering now. Every picture asks for it first:
+// one that an image cannot hold goes over to the twin.
+func (p *Painter) Size() scene.Size {
+	size := p.size()
+	if p.canvas != nil && !fits(size, js.Global().Get("devicePixelRatio").Float(), p.texture) {
 		js.Global().Call("stopFrames")
-		element.Call("remove")
+		p.view.Call("querySelector", "canvas").Call("remove")
 		p.useTwin(tooLarge)
 	}
+	return size
 }
 
-// Size is the view's size and the page's lettering now.
-func (p *Painter) Size() scene.Size {
+func (p *Painter) size() scene.Size {
 	window := js.Global()
 	style := window.Call("getComputedStyle", window.Get("document").Get("documentElement"))
 	return scene.Size{

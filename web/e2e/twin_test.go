@@ -123,6 +123,7 @@ func TestPictureLargerThanTheGraphicsTake(t *testing.T) {
 	p = openAfter(t, fmt.Sprintf(graphicsTake, 2048), desktop)
 	assert.NotEqual(t, "svg", eval[string](p, `document.documentElement.dataset.picture ?? ''`))
 	p.do(chromedp.EmulateViewport(1440, 900, chromedp.EmulateScale(6)))
+	p.do(chromedp.Focus(chromedp.CSS(`input[name="length"]`)), chromedp.KeyEvent(kb.PageUp))
 	p.wait(`document.documentElement.dataset.picture === 'svg'`)
 	p.do(chromedp.EmulateViewport(1440, 900, chromedp.EmulateScale(1)))
 	p.settle()
