@@ -99,3 +99,24 @@ func TestColdRibs(t *testing.T) {
 	assert.Contains(t, w.Text(units.Metric), "Bent hot")
 	assert.NotEqual(t, "as published ribs bend", w.Word)
 }
+
+// The list of pieces adds up to the boat that it ends with, bark, root and pitch too.
+func TestPiecesAddUp(t *testing.T) {
+	c := core.Evaluate(design.Default())
+	table, _ := answer.MakeTable(c, "pieces")
+	sum, last, column := 0.0, 0.0, 0
+	for i, col := range table.Columns {
+		if col.Key == "mass" {
+			column = i
+		}
+	}
+	for i, r := range table.Rows {
+		if i == len(table.Rows)-1 {
+			last = r.Cells[column].Value
+			break
+		}
+		sum += r.Cells[column].Value
+	}
+	assert.InDelta(t, last, sum, 1e-9)
+	assert.InDelta(t, c.Gather.Weight.Typical, last, 1e-9)
+}

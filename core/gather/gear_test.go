@@ -1,0 +1,48 @@
+package gather_test
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+
+	"barkwright/core/bark"
+	"barkwright/core/design"
+	"barkwright/core/frame"
+	"barkwright/core/gather"
+	"barkwright/core/hull"
+	"barkwright/core/internal/check"
+)
+
+// Gear is counted from the bed by hand: two posts under the middle thwart, four under
+// each of the others, two at the gunwales' ends; as many stakes as the bed has; inside
+// stakes along the sides only, none at the frame's ends and beyond (Adney and Chapelle
+// 1964, pp. 40-46).
+func TestGearIsThatOfTheBed(t *testing.T) {
+	h := hull.New(design.Default())
+	f := frame.Build(h)
+	posts, stakes, inside, cross := 0, 0, 0, 0
+	for _, g := range gather.Gather(h, f, bark.Plan(h)).Gear {
+		assert.Positive(t, g.Count, g.Name)
+		assert.LessOrEqual(t, g.Low, g.High, g.Name)
+		assert.NotEmpty(t, g.From, g.Name)
+		switch {
+		case strings.HasPrefix(g.Name, "posts"):
+			posts += g.Count
+		case g.Name == "stakes":
+			stakes = g.Count
+		case strings.HasPrefix(g.Name, "inside stakes"):
+			inside = g.Count
+		case strings.HasPrefix(g.Name, "crosspieces"):
+			cross = g.Count
+		}
+	}
+	assert.Equal(t, 2+4+4+2, posts)
+	assert.Equal(t, f.Bed.StakeCount, stakes)
+	// Three pairs a quarter stand past the sides: the frame's end and two beyond it.
+	assert.Equal(t, f.Bed.StakeCount-4*3, inside)
+	assert.Equal(t, 2*len(f.Bed.Crosspieces)-1, cross)
+	for _, g := range list(check.With(t, "endBlocking", 0.0)).Gear {
+		assert.NotContains(t, g.Name, "blocks")
+	}
+}
