@@ -37,10 +37,16 @@ func stemAdvice(c core.Canoe) func(units.System) string {
 	s := c.Frame.Stem
 	in := s.Innermost()
 	text := advice(in, c.Design.StemStock)
-	if in.Verdict == wood.WithinGuide || !s.WithinOK {
-		return working(text)
+	var terms []term
+	if in.Verdict != wood.WithinGuide && s.WithinOK {
+		text += "; # laminations would be within guide"
+		terms = append(terms, count(s.Within.Laminations))
 	}
-	return working(text+"; # laminations would be within guide", count(s.Within.Laminations))
+	if s.SolidTightest {
+		text += "; the end is tightest, radius #, in the solid heel, which is sawn and not bent: get a billet # deep there"
+		terms = append(terms, small(s.SolidRadius), small(s.Stock))
+	}
+	return working(text, terms...)
 }
 
 // namedBend is a checked bend of the gunwales. Published is the radius over thickness

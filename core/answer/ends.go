@@ -4,6 +4,7 @@ import (
 	"strconv"
 
 	"barkwright/core"
+	"barkwright/core/design"
 	"barkwright/core/frame"
 	"barkwright/core/units"
 	"barkwright/core/wood"
@@ -35,7 +36,7 @@ func radiusWord(b wood.Bend) string {
 const straightRadius = 1000
 
 func endNumbers(c core.Canoe) []Number {
-	d, s := c.Design, c.Frame.Stem
+	d, s, b := c.Design, c.Frame.Stem, c.Frame.Headboard
 	in := s.Innermost()
 	splits := number(Ends, "stem.splitsNeeded", "Laminations that would be within guide", units.Count, float64(s.Within.Laminations), fromBending,
 		working("the fewest whose innermost is within guide; by halving, # rounds give #", count(s.Within.Rounds), count(s.Within.Halved))).by(Estimate)
@@ -58,12 +59,17 @@ func endNumbers(c core.Canoe) []Number {
 		number(Ends, "stem.height", "Height of the stem head", units.Length, d.EndHeight, fromShape,
 			working("# as set, over the bottom amidships", length(d.EndHeight))),
 		number(Ends, "stem.curve", "Stem along its outer face, heel to head", units.Length, s.Curve, fromShape,
-			working("length of the end curve from a heel # back, up to a head # high", length(d.HeelLength), length(d.EndHeight))),
-		number(Ends, "stem.blank", "Stem blank to split out", units.Length, s.Blank, fromOwnChoice,
-			working("curve #, solid heel # and # to trim", length(s.Curve), small(d.StemSolid), small(frame.StemTrim))).up(),
+			working("from the heel's inboard end, # inboard of the headboard's foot, along the bottom and the end's curve to a head # high",
+				small(c.Frame.Headboard.FootX-s.SolidFrom), length(d.EndHeight))),
+		number(Ends, "stem.solidEnd", "End of the stem's solid heel, from amidships", units.Length, s.SolidEnd, fromDrawn+"; "+fromAdney+", pp. 48-50",
+			working("the solid begins # from amidships, at the last rib's outer edge and at most # inboard of the headboard's foot, and runs # along the profile; there the laminations begin",
+				length(s.SolidFrom), small(design.HeelInboard), small(s.Solid))),
+		number(Ends, "stem.blank", "Stem blank to split out", units.Length, s.Blank, fromDrawn+"; "+fromOwnChoice,
+			working("curve # and # to trim; a published billet for a boat of 19 ft is 36 in long", length(s.Curve), small(frame.StemTrim))).up(),
+		stockNumber(c),
 		number(Ends, "stem.minRadius", "Tightest bend of the stem", units.SmallLength, in.Radius, fromShape,
-			working("the end curve's tightest radius #, inside the bark # and the stem-piece #, at the middle of the innermost lamination",
-				small(c.Hull.End.TightestRadius), thin(d.BarkThickness), small(d.StemDepth))).in(radiusWord(in)),
+			working("the end curve's tightest radius past the solid heel #, inside the bark # and the stem-piece #, at the middle of the innermost lamination",
+				small(s.Radius), thin(d.BarkThickness), small(d.StemDepth))).in(radiusWord(in)),
 		number(Ends, "stem.laminationThickness", "Thickness of one lamination", units.Thickness, s.Lamination, fromGeometry,
 			working("stem-piece # split into #", small(d.StemDepth), count(d.StemLaminations))),
 		number(Ends, "stem.strain", "Strain at its faces", units.Percent, in.Strain, "beam theory",
@@ -74,7 +80,46 @@ func endNumbers(c core.Canoe) []Number {
 			bendWorking("", in, d.StemStock)).in(verdictWord(in)).by(Estimate),
 		splits,
 		back,
+		formNumber(c),
+		number(Ends, "headboard.height", "Headboard, from its foot to the top of the inwale", units.SmallLength, b.Height, fromShape+"; "+fromDrawn,
+			working("top of the inwale # high at its mark, less a floor # high, the bark # and half the stem-piece's depth, #: the foot comes down that far beside the heel",
+				length(b.Top.Y), small(c.Hull.Floor(b.FootX)), thin(d.BarkThickness), small(d.StemDepth/2))),
+		number(Ends, "headboard.width", "Headboard where it is broadest", units.SmallLength, b.Width, fromShape+"; "+fromDrawn,
+			working("the skin cut across there, less bark # and sheathing # on either side; about 4 in is a published boat's that bulges, those that do not draw 1 1/2 to 3 1/4",
+				thin(d.BarkThickness), small(d.SheathingThickness))),
+		number(Ends, "headboard.foot", "Headboard's foot, from amidships", units.Length, b.FootX, fromDrawn,
+			working("its mark is # along the gunwale, # from amidships; the foot stands # farther out", length(b.Run), length(b.X), small(b.FootX-b.X))),
 	}
+}
+
+// stockNumber is how deep the billet is to be where the heel is sawn.
+func stockNumber(c core.Canoe) Number {
+	d, s := c.Design, c.Frame.Stem
+	rule := "stem-piece # and the # that the solid heel's curve stands off its chord: it is sawn to the curve and not bent"
+	terms := []term{small(d.StemDepth), small(s.Sagitta)}
+	if s.SolidTightest {
+		rule += "; the end's tightest curve, radius #, lies in it"
+		terms = append(terms, small(s.SolidRadius))
+	}
+	return number(Ends, "stem.stock", "Stem blank, depth at its heel", units.SmallLength, s.Stock, fromGeometry, working(rule, terms...))
+}
+
+// formNumber is the radius of the bending form at the tightest place.
+func formNumber(c core.Canoe) Number {
+	d, s := c.Design, c.Frame.Stem
+	n := number(Ends, "stem.formRadius", "Bending form, tightest radius", units.SmallLength, s.FormRadius,
+		"a trial piece of your own; every radius of a strip that opens grows by the same share", nil)
+	switch {
+	case s.Innermost().WillNotFit:
+		n.Working = working("the stem-piece leaves no radius to bend to")
+		return n.absent(willNotFit)
+	case !frame.Tried(d):
+		n.Working = working("the stem's inner face is # at its tightest; how far the form must be tighter only a trial piece of this wood tells: bend one, let it dry, let it go and enter by how much its radius grew",
+			small(max(0, s.Radius-d.BarkThickness-d.StemDepth)))
+		return n.absent("test first")
+	}
+	n.Working = working("the stem's inner face, # at its tightest, over 1 + #", small(s.Radius-d.BarkThickness-d.StemDepth), percent(d.StemOpening))
+	return n.by(Estimate)
 }
 
 // bendWorking says how a bend is judged and how sure the guide is.
@@ -112,9 +157,14 @@ func headboardTable(c core.Canoe) Table {
 	b := c.Frame.Headboard
 	return Table{
 		Key: "headboard", Title: "Headboards", Group: Ends,
-		Note:    "Two alike.",
-		Columns: []Column{{"station", "From amidships", units.Length}, {"run", "Along the gunwale", units.Length}, {"height", "Height", units.SmallLength}, {"width", "Greatest width", units.SmallLength}, {"neck", "Between the gunwales", units.SmallLength}, {"foot", "At the foot", units.SmallLength}},
-		Rows:    []Row{{Part: HeadboardPart, Cells: []Cell{num(b.X), num(b.Run), num(b.Height), num(b.Width), num(b.Neck), num(b.Foot)}}},
+		Note: "Two alike, of cedar. The foot is notched over the heel of the stem-piece, just clear of its laminations, and stands on the sheathing beside it; the neck goes up between the inwales as a tenon. " +
+			"Cut them to the length sprung, try them, and shave the edges to the lining as they go in.",
+		Columns: []Column{{"station", "Mark, from amidships", units.Length}, {"run", "Mark, along the gunwale", units.Length}, {"stands", "Foot, from amidships", units.Length},
+			{"height", "Height", units.SmallLength}, {"sprung", "Length, sprung", units.SmallLength}, {"width", "Greatest width", units.SmallLength}, {"foot", "An inch up", units.SmallLength},
+			{"neck", "Tenon, broad", units.SmallLength}, {"tenon", "Tenon, high", units.SmallLength}, {"notch", "Notch, broad", units.SmallLength}, {"notchDepth", "Notch, deep", units.SmallLength},
+			{"thickness", "Thickness", units.SmallLength}},
+		Rows: []Row{{Part: HeadboardPart, Cells: []Cell{num(b.X), num(b.Run), num(b.FootX), num(b.Height), num(b.Sprung), num(b.Width), num(b.Foot),
+			num(b.Neck), num(b.Tenon), num(b.NotchWidth), num(b.NotchDepth), num(frame.HeadboardThickness)}}},
 	}
 }
 

@@ -1,6 +1,7 @@
 package answer
 
 import (
+	"math"
 	"strconv"
 	"strings"
 
@@ -72,14 +73,26 @@ func ribNumbers(c core.Canoe) []Number {
 			working("# as set: the last toward either end, too sharp to bend whole", count(d.RibsBroken))).by(Published),
 		number(Ribs, "ribs.longest", "Longest rib, finished, tip to tip on its outer face", units.Length, long.Length, fromShape,
 			working("girth # there, less the turn of the bark # and sheathing # inside it, less # of tuck at each tip",
-				length(2*c.Hull.ColumnSection(c.Hull.ColumnAtEdge(long.X)).HalfGirth()), thin(d.BarkThickness), small(d.SheathingThickness), small(d.RibTuck))),
+				length(2*long.Cut(c.Hull).HalfGirth()), thin(d.BarkThickness), small(d.SheathingThickness), small(d.RibTuck))),
 		number(Ribs, "ribs.minRadius", "Tightest bend of a rib that bends whole", units.SmallLength, tight.Bend.Radius, fromShape,
 			working("rib #, at the middle of its #; # an end are broken at the centre and not counted", count(tight.Number), small(tight.Thickness), count(brokenRibs(c)))).in(radiusWord(tight.Bend)),
 		number(Ribs, "ribs.verdict", "Will the ribs take their bends?", units.Count, float64(hard.Bend.Rib(d.RibStock)), fromRibs,
 			working("rib # bends to # times its thickness, its own bounds being # and # for "+d.RibStock.Species.Name()+", "+d.RibStock.Condition.String()+", "+d.RibStock.Grain.String()+". "+publishedRibs,
 				append([]term{count(hard.Number), ratio(max(0, hard.Bend.Ratio)), ratio(hard.Bend.Limit), ratio(hard.Bend.Safe)}, publishedTerms()...)...)).in(ribWord(hard.Bend, d.RibStock)).by(Estimate),
+		lastLean(c),
 		blankRule(c),
 	}
+}
+
+// lastLean is how the last rib leans, with the spread of the drawn boats at its foot.
+func lastLean(c core.Canoe) Number {
+	r, b := c.Frame.Ribs[len(c.Frame.Ribs)-1], c.Frame.Headboard
+	height := c.Hull.TopEdge(r.X) - c.Hull.Floor(r.FootX)
+	lean := func(out float64) float64 { return math.Atan2(r.FootX-r.X+out, height) }
+	n := number(Ribs, "ribs.lastLean", "Last rib off plumb, its foot outward", units.Angle, r.Lean, fromDrawn+"; square to the bottom: "+fromAdney+", pp. 105-106",
+		working("square to the bottom at its foot, past the heel to the heel's slope, and its outer edge # inboard of the headboard's foot; the feet of the last # of the drawn boats stand # farther in to # farther out than so",
+			small(b.FootX-r.FootX-r.Width/2), count(frame.SpreadRibs), small(frame.FootSpreadIn), small(frame.FootSpreadOut)))
+	return n.between(lean(-frame.FootSpreadIn), lean(frame.FootSpreadOut))
 }
 
 // blankRule says where the published rule for a rib's blank falls short.
@@ -201,9 +214,9 @@ func ribsTable(c core.Canoe) Table {
 	d := c.Design
 	t := Table{
 		Key: "ribs", Title: "Ribs from the middle outward", Group: Ribs,
-		Note: "Each number is a pair of mates, one toward either end: bend the two together, one inside the other, a little past the shape, and tie them across until they are dry. Finished length is on the outer face, tip to tip, the long side of the 45-degree bevels; split and bend them at the rough length, an inch (25 mm) longer at each tip, and cut when they have been tried. Where it is bent hardest and where the taper begins are measured from the rib's middle. They go in from the ends, each end in turn, the middle last. The rule of thumb of twice the nearest thwart is no length to cut by.",
+		Note: "Each number is a pair of mates, one toward either end: bend the two together, one inside the other, a little past the shape, and tie them across until they are dry. Finished length is on the outer face, tip to tip, the long side of the 45-degree bevels; split and bend them at the rough length, an inch (25 mm) longer at each tip, and cut when they have been tried. Where it is bent hardest and where the taper begins are measured from the rib's middle. They go in from the ends, each end in turn, the middle last. Toward the ends their feet stand square to the bottom, outboard of their marks. The rule of thumb of twice the nearest thwart is no length to cut by.",
 		Columns: []Column{{"rib", "Rib", units.Count}, {"length", "Finished length", units.Length}, {"rough", "Rough length", units.Length}, {"order", "Goes in", units.Count}, {"run", "Along the gunwale", units.Length}, {"station", "From amidships", units.Length},
-			{"inner", "Inner face", units.Length}, {"width", "Width", units.SmallLength}, {"thickness", "Thickness", units.SmallLength}, {"bend", "Bent hardest at", units.SmallLength}, {"taper", "Taper begins at", units.SmallLength},
+			{"foot", "Its foot, from amidships", units.Length}, {"lean", "Off plumb, foot outward", units.Angle}, {"inner", "Inner face", units.Length}, {"width", "Width", units.SmallLength}, {"thickness", "Thickness", units.SmallLength}, {"bend", "Bent hardest at", units.SmallLength}, {"taper", "Taper begins at", units.SmallLength},
 			{"radius", "Tightest radius", units.SmallLength}, {"ratio", "Radius over thickness", units.Ratio}, {"state", "Bend", units.Count}},
 	}
 	for _, r := range c.Frame.Ribs {
@@ -218,7 +231,7 @@ func ribsTable(c core.Canoe) Table {
 		if w := radiusWord(r.Bend); w != "" {
 			radius.Text, rt.Text = w, w
 		}
-		t.Rows = append(t.Rows, Row{Part: RibPart(r.Number), Cells: []Cell{words(name), num(r.Length), atLeast(r.Length + 2*ribLeave), words(order), num(r.Run), num(r.X), num(r.Inner),
+		t.Rows = append(t.Rows, Row{Part: RibPart(r.Number), Cells: []Cell{words(name), num(r.Length), atLeast(r.Length + 2*ribLeave), words(order), num(r.Run), num(r.X), num(r.FootX), num(r.Lean), num(r.Inner),
 			num(r.Width), num(r.Thickness), num(r.BendFrom(c.Hull)), num(r.Length/2 - r.Taper(d).Length), radius, rt, words(RibWord(c, r))}})
 	}
 	return t

@@ -85,7 +85,7 @@ func fewestNumber(c core.Canoe, s *core.Skin) Number {
 func stretchTable(c core.Canoe) Table {
 	t := Table{
 		Key: "stretch", Title: "Stretch left, by number of gores", Group: BarkAndFrame,
-		Note:    "Gores each side standing evenly between the end thwarts; the builders' rule puts them elsewhere. Good to about a tenth of a percent, and rather too high than too low. The root mean square is of the stretch along and across together and the few worst places weigh most in it, so it can be the larger of the two. No published strain limit of birch bark was found: the limit is yours to set.",
+		Note:    "Gores each side standing evenly between the end thwarts; the builders' rule puts them elsewhere. Good to about a tenth of a percent. The root mean square is of the stretch along and across together and the few worst places weigh most in it, so it can be the larger of the two. No published strain limit of birch bark was found: the limit is yours to set.",
 		Columns: []Column{{"gores", "Gores each side", units.Count}, {"p95", "Stretch, 95 in 100", units.Strain}, {"rms", "Root mean square", units.Strain}, {"limit", "Against the limit", units.Count}},
 	}
 	if c.Skin == nil || len(c.Skin.Curve) == 0 {

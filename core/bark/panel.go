@@ -17,8 +17,8 @@ type Panel struct {
 func (p Panel) Amidships() bool { return p.From == 0 }
 
 // placeTolerance is how near the end of a panel is found, as a share of the half
-// boat: under a tenth of a millimetre.
-const placeTolerance = 1e-5
+// boat: under a micrometre.
+const placeTolerance = 1e-7
 
 // short is how much half a sheet of a width lacks at a column, the bark to trim included;
 // negative where it is enough.

@@ -18,7 +18,8 @@ func corrected(list ...shape.Correction) design.Design {
 		d.Corrected.Plan, _ = d.Corrected.Plan.Add(c)
 		d.Corrected.Sheer, _ = d.Corrected.Sheer.Add(c)
 	}
-	return d
+	// The heel follows the headboard's station, and that the plan and the sheer.
+	return design.Follow(d)
 }
 
 // A line of text brings corrections back, and one that is damaged is refused.

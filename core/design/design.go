@@ -92,7 +92,14 @@ type Ends struct {
 	EndHeight, HeadSetback, HeelLength, EndFull float64
 	StemDepth, StemWidth                        float64
 	StemLaminations                             int
-	StemSolid, Headboard                        float64
+	StemSolid                                   float64
+	// StemOpening is by what share a trial piece's radius grew when it was let go; 0
+	// where none was tried.
+	StemOpening float64
+	// Headboard is how far inside the gunwale's end its mark stands, along the gunwale;
+	// HeadboardFoot how much farther out its foot stands than its top, and
+	// HeadboardBelly how far its middle is sprung outboard.
+	Headboard, HeadboardFoot, HeadboardBelly float64
 }
 
 // Timber is the wood: what each part is made of and its sizes.
@@ -188,6 +195,12 @@ func (d Design) HalfGunwale() float64 { return d.Length/2 - d.Overhang }
 
 // HeelX is the distance from amidships to the heel of the stem along x.
 func (d Design) HeelX() float64 { return d.Length/2 - d.HeelLength }
+
+// HeadboardX is the station of the headboard's mark along the gunwale.
+func (d Design) HeadboardX() float64 {
+	g := d.Gunwale()
+	return g.Inboard(d.Headboard)
+}
 
 // HeadX is the distance from amidships to the stem head along x.
 func (d Design) HeadX() float64 { return d.Length/2 - d.HeadSetback }

@@ -16,7 +16,8 @@ var lineCodes = withPaddlers(map[string]string{
 	"panels": "Kp", "panelLap": "Kpl", "treeAllowance": "Kt", "treeRule": "Ktr",
 
 	"endHeight": "E", "headSetback": "Es", "heelLength": "El", "endFull": "Ef",
-	"stemDepth": "Sd", "stemWidth": "Sw", "stemLaminations": "Sn", "stemSolid": "Ss", "headboard": "Hb",
+	"stemDepth": "Sd", "stemWidth": "Sw", "stemLaminations": "Sn", "stemSolid": "Ss", "stemOpening": "So",
+	"headboard": "Hb", "headboardFoot": "Hbf", "headboardBelly": "Hbb",
 
 	"stemSpecies": "Ws", "stemCondition": "Wsc", "stemGrain": "Wsg",
 	"ribSpecies": "Wr", "ribCondition": "Wrc", "ribGrain": "Wrg",

@@ -150,7 +150,15 @@ func endFaults(d Design) []Fault {
 	}
 	// The heel at least half-way from the middle to the gunwale's end.
 	if most := d.Length/2 - d.HalfGunwale()/2; d.HeelLength > most+over {
-		faults = append(faults, NewFault("heelLength", "The heel would stand less than half-way from the middle to the gunwale's end.").AtMost(most))
+		fault := NewFault("heelLength", "The heel would stand less than half-way from the middle to the gunwale's end.").AtMost(most)
+		if heel, _ := Lookup("heelLength"); !heel.Owned(d) {
+			// Nobody set it: it stands where the headboard does.
+			fault.Key = "headboard"
+			g := d.Gunwale()
+			path := g.Path()
+			fault = fault.AtMost(path.Length() - path.RunTo(d.Length/2-most+HeelInboard))
+		}
+		faults = append(faults, fault)
 	}
 	return faults
 }

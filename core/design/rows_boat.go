@@ -114,11 +114,18 @@ func endRows() []Param {
 		row(g, "endHeight", "Height of the stem head", "Over the bottom amidships.").
 			hull(25, 12, 60, func(d *Design) *float64 { return &d.EndHeight }).
 			follows(func(d Design) float64 { return d.GunwaleEndHeight + HeadRise }),
+		row(g, "headboard", "Headboard inside the gunwale end", "Along the gunwale, to the mark that its top stands under.").
+			hull(3.5, 1, 12, func(d *Design) *float64 { return &d.Headboard }),
+		row(g, "headboardFoot", "Headboard's foot farther out than its top", "Nothing: the board stands plumb under its mark.").
+			timber(0, 0, 2, func(d *Design) *float64 { return &d.HeadboardFoot }),
+		row(g, "headboardBelly", "Headboard sprung outboard by", "How far its middle bellies out when it is sprung in; nothing where it is left straight.").
+			timber(1.75, 0, 6, func(d *Design) *float64 { return &d.HeadboardBelly }),
+		row(g, "heelLength", "Foremost point back to the heel", "Where the straight of the bottom ends and the stem's curve begins; by rule 2 in inboard of the headboard.").
+			hull(14.25, 8, 48, func(d *Design) *float64 { return &d.HeelLength }).
+			exactly(func(d Design) float64 { return d.Length/2 - d.HeadboardX() + HeelInboard }),
 		row(g, "headSetback", "Stem head inboard of the foremost point", "How far the end tumbles home.").
 			hull(3, 0, 14, func(d *Design) *float64 { return &d.HeadSetback }).
 			follows(func(d Design) float64 { return min(HeadBack, (d.Overhang-headRoom)/2, headBackShare*d.HeelLength) }),
-		row(g, "heelLength", "Foremost point back to the heel", "Where the straight of the bottom ends and the stem's curve begins.").
-			hull(20, 8, 40, func(d *Design) *float64 { return &d.HeelLength }),
 		row(g, "endFull", "End curve, lean to full", "").
 			shape(0.6, 0.2, 1, 0.02, func(d *Design) *float64 { return &d.EndFull }),
 		row(g, "stemDepth", "Stem-piece, fore and aft", "").
@@ -127,9 +134,22 @@ func endRows() []Param {
 			timber(0.75, 0.375, 1.5, func(d *Design) *float64 { return &d.StemWidth }),
 		row(g, "stemLaminations", "Laminations of the stem", "How many layers the stem-piece is split into, all but its heel.").
 			wholes(8, 1, 32, func(d *Design) *int { return &d.StemLaminations }),
-		row(g, "stemSolid", "Heel of the stem left solid", "").
-			timber(6, 2, 12, func(d *Design) *float64 { return &d.StemSolid }),
-		row(g, "headboard", "Headboard inside the gunwale end", "Along the gunwale.").
-			hull(3.5, 1, 12, func(d *Design) *float64 { return &d.Headboard }),
+		row(g, "stemSolid", "Heel of the stem left solid", "From its inboard end, inboard of the headboard; the laminations run from there to the head.").
+			timber(4, 2, 12, func(d *Design) *float64 { return &d.StemSolid }),
+		trialOpening(),
 	}
 }
+
+// trialOpening is what a trial piece did; the bending form is drawn tighter by it.
+func trialOpening() Param {
+	p := row(GroupEnds, "stemOpening", "Trial piece opened when let go: its radius grew by",
+		"Bend a spare lamination on a form, let it dry and let it go. None until it is tried.").
+		quantity(units.Percent, 0, 0, 1.5, [2]float64{0.01, 0.01}, func(d *Design) *float64 { return &d.StemOpening })
+	p.NoneAtMin = true
+	return p
+}
+
+// HeelInboard is how far inboard of the headboard the heel stands by rule, and how far
+// inboard of the board's foot the stem-piece begins at most: drawn boats 0.8 to 2.8
+// in. Scaled off the drawings of Adney and Chapelle 1964, figures 31 to 106.
+const HeelInboard = 2 * units.Inch

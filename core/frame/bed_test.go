@@ -13,14 +13,16 @@ import (
 )
 
 // The post in the middle by hand on the default, inches: 12.5 of depth less 1 of
-// inwale, 0.14 of bark and 1.75 of crown; the bark at the heels, 76 out on a bed
-// of 111, lies 1.75 (1 - (76/111)^2) = 0.9296 above its finished height.
+// inwale, 0.14 of bark and 1.75 of crown; the bark at the heels lies, on a bed of 111,
+// 1.75 (1 - (81.7936/111)^2) = 0.7998 above its finished height. The heels are 2 in
+// inboard of a mark 3.5 in from the gunwale's end, which a sum of short chords along
+// plan and sheer puts 83.7936 out.
 func TestPostsByHand(t *testing.T) {
 	h, f := build(design.Default())
-	assert.InDelta(t, 10.5396, f.Bed.Posts[0].Length/inch, 0.00005)
-	// Under the gunwale's end, 87 out: 20 - 1 - 0.14 - bed + 0.9296, the bed
-	// 1.75 (1 - (87/111)^2) + 1.5 (87/76)^4 = 0.6749 + 2.5758.
-	assert.InDelta(t, 16.5389, f.Bed.Posts[3].Length/inch, 0.00005)
+	assert.InDelta(t, 10.4098, f.Bed.Posts[0].Length/inch, 0.00005)
+	// Under the gunwale's end, 87 out: 20 - 1 - 0.14 - bed + 0.7998, the bed
+	// 1.75 (1 - (87/111)^2) + 1.5 (87/81.7936)^4 = 0.6749 + 1.9200.
+	assert.InDelta(t, 17.0649, f.Bed.Posts[3].Length/inch, 0.00005)
 	for i, p := range f.Bed.Posts[:3] {
 		assert.Equal(t, f.Thwarts[i].X, p.X)
 		assert.Equal(t, frame.PostLength(h, p.X), p.Length)

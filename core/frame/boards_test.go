@@ -37,36 +37,87 @@ func TestHeadboardsOutlineIsASimpleShape(t *testing.T) {
 				require.False(t, crosses(b.Outline[i], b.Outline[i+1], b.Outline[j], b.Outline[(j+1)%n]), "%d %d", i, j)
 			}
 		}
-		require.Equal(t, geom.Vec2{}, b.Outline[0])
+		require.Zero(t, b.Outline[0].X)
+		require.InDelta(t, b.NotchDepth, b.Outline[0].Y, 1e-12)
 		require.Equal(t, geom.Vec2{Y: b.Height}, b.Outline[n-1])
 		require.LessOrEqual(t, b.Foot, b.Width+1e-12)
 	}
 }
 
-// Breadths between the section's own points less the lining, height to the top of
-// the inwale, neck between the gunwales.
+// Breadths between the section's own points less the lining, height from half the
+// stem-piece's depth over the bark to the top of the inwale, neck between the gunwales,
+// notch over the heel.
 func TestHeadboardsBreadths(t *testing.T) {
 	h, f := build(design.Default())
 	d, b := h.Design, f.Headboard
 	assert.InDelta(t, f.Gunwales.Run-d.Headboard, b.Run, 1e-12)
+	assert.InDelta(t, b.Run, h.RunTo(b.X), 1e-6, "the mark that the gunwale's own table has")
+	assert.Equal(t, b.X, b.FootX, "plumb")
 	assert.InDelta(t, 2*h.HalfBeam(b.X), b.Neck, 1e-12)
-	section := h.ColumnSection(h.ColumnAtEdge(b.X))
+	assert.Equal(t, d.InwaleDepth, b.Tenon)
 	lining := d.BarkThickness + d.SheathingThickness
-	assert.InDelta(t, section.P.Y-section.A.Y-lining, b.Height, 1e-12)
-	for _, p := range b.Outline {
+	foot := h.Floor(b.X) + d.BarkThickness + d.StemDepth/2
+	assert.InDelta(t, h.Sheer(b.X)-foot, b.Height, 1e-9)
+	assert.InDelta(t, foot, b.Stands.Y, 1e-9)
+	section := h.CutAt(b.X, b.X)
+	points := section.Sample(4000)
+	for _, p := range b.Outline[3:] {
 		if p.Y <= 0 || p.Y >= b.Height-d.InwaleDepth {
 			continue
 		}
 		nearest := math.Inf(1)
-		for _, q := range section.Sample(4000) {
-			nearest = math.Min(nearest, q.Sub(geom.Vec2{X: p.X, Y: p.Y + section.A.Y + lining}).Len())
+		for _, q := range points {
+			nearest = math.Min(nearest, q.Sub(geom.Vec2{X: p.X, Y: p.Y + d.BarkThickness + d.StemDepth/2}).Len())
 		}
-		assert.LessOrEqual(t, nearest, lining+1e-6)
-		if p.X > 0 {
-			assert.InDelta(t, lining, nearest, 2e-5)
-		}
+		assert.InDelta(t, lining, nearest, 2e-5)
 	}
+	assert.Equal(t, []geom.Vec2{{Y: d.StemDepth / 2}, {X: d.StemWidth / 2, Y: d.StemDepth / 2}, {X: d.StemWidth / 2}}, b.Outline[:3])
 	t.Logf("%.1f in inside the end: %.2f high, %.2f wide, neck %.2f, foot %.2f", d.Headboard/inch, b.Height/inch, b.Width/inch, b.Neck/inch, b.Foot/inch)
+}
+
+// The board set farther in grows broader evenly: its numbers are read between the
+// edge's points and not off the nearest, which made steps of up to 0.3 in.
+func TestHeadboardsNumbersMoveWithoutSteps(t *testing.T) {
+	var last frame.Headboard
+	for i := range 400 {
+		_, f := build(check.With(t, "headboard", (3+7*float64(i)/400)*inch))
+		b := f.Headboard
+		if i > 0 {
+			// A step is 0.0175 in along the gunwale; twice its spread of breadth is ample.
+			assert.InDelta(t, last.Foot, b.Foot, 0.03*inch, "foot at step %d", i)
+			assert.InDelta(t, last.Width, b.Width, 0.03*inch, "width at step %d", i)
+			assert.InDelta(t, last.Height, b.Height, 0.03*inch, "height at step %d", i)
+		}
+		last = b
+	}
+}
+
+// A board whose foot stands farther out than its top leans by that and is cut so.
+func TestHeadboardLeans(t *testing.T) {
+	h, f := build(check.With(t, "headboardFoot", 2*inch))
+	b := f.Headboard
+	assert.InDelta(t, b.X+2*inch, b.FootX, 1e-12)
+	assert.InDelta(t, math.Hypot(b.Top.X-b.Stands.X, b.Top.Y-b.Stands.Y), b.Height, 1e-9)
+	assert.InDelta(t, h.Sheer(b.X), b.Top.Y, 1e-9)
+	assert.InDelta(t, b.X, b.Top.X, 1e-9)
+	assert.InDelta(t, h.Floor(b.FootX)+h.Design.BarkThickness+h.Design.StemDepth/2, b.Stands.Y, 1e-9)
+}
+
+// The arc of a parabola over a chord of 16 that stands off it by 1.8 in the middle, by a
+// fine sum of chords: the series' next term is 0.02 in.
+func TestSprungLength(t *testing.T) {
+	_, f := build(check.With(t, "headboardBelly", 1.8*inch))
+	b := f.Headboard
+	sum, last := 0.0, geom.Vec2{}
+	for i := 1; i <= 10000; i++ {
+		s := float64(i) / 10000
+		q := geom.Vec2{X: 4 * 1.8 * inch * s * (1 - s), Y: b.Height * s}
+		sum += q.Sub(last).Len()
+		last = q
+	}
+	assert.InDelta(t, sum, b.Sprung, 0.02*inch)
+	_, straight := build(check.With(t, "headboardBelly", 0.0))
+	assert.Equal(t, straight.Headboard.Height, straight.Headboard.Sprung)
 }
 
 // Tenons through both inwales at the gunwale's angle, the angle from the plan's

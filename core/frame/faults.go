@@ -13,6 +13,9 @@ const (
 	thwartRoom    = 6 * units.Inch // between two thwarts along the gunwale
 	headboardRoom = 2 * units.Inch // from the last thwart to the headboard
 	leastPost     = 1 * units.Inch
+	// leastBoard is the height of a headboard under its neck: a notch, a neck and wood
+	// between them.
+	leastBoard = 2 * units.Inch
 )
 
 // over is how far one number stands beyond another before it is a fault: the last
@@ -29,7 +32,41 @@ func Faults(h hull.Hull) []design.Fault {
 	if faults == nil {
 		faults = ribFaults(h.Design, bays(h, thwarts))
 	}
-	return append(faults, postFaults(h, thwarts)...)
+	return append(append(faults, postFaults(h, thwarts)...), boardFaults(h)...)
+}
+
+// boardFaults finds a headboard set so far out that the end's curve leaves it no height.
+func boardFaults(h hull.Hull) []design.Fault {
+	if boardHeight(h) >= leastBoard-over {
+		return nil
+	}
+	fault := design.NewFault("headboard", "The end's curve leaves the headboard less than %s under its neck: set it farther in.", small(leastBoard))
+	p, _ := design.Lookup("headboard")
+	short := func(v float64) bool {
+		d := p.Set(h.Design, v)
+		return design.Validate(d) != nil || boardHeight(hull.New(d)) < leastBoard
+	}
+	const halvings = 16
+	for v := h.Design.Headboard + p.StepInch; v <= p.Max; v += p.StepInch {
+		if short(v) {
+			continue
+		}
+		bad := v - p.StepInch
+		for range halvings {
+			if mid := (bad + v) / 2; short(mid) {
+				bad = mid
+			} else {
+				v = mid
+			}
+		}
+		return []design.Fault{fault.AtLeast(v)}
+	}
+	return []design.Fault{fault}
+}
+
+// boardHeight is how high a headboard stands under the inwale.
+func boardHeight(h hull.Hull) float64 {
+	return h.Sheer(h.Design.HeadboardX()) - h.Design.InwaleDepth - h.Floor(headboardFoot(h)) - footOver(h)
 }
 
 // thwartFaults checks the places along the gunwale that the ribs are dealt

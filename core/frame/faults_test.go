@@ -36,6 +36,7 @@ func TestFrameFaults(t *testing.T) {
 		{"thwart2", "inboard of it", true, check.With(t, "thwart1", 0.6, "thwart2", 0.4)},
 		{"headboard", "2\" or more outside the last thwart", true, check.With(t, "thwart2", 0.9, "headboard", 9*inch)},
 		{"headboard", "outside the last thwart", false, check.With(t, "thwart2", 0.97)},
+		{"headboard", "under its neck", true, check.With(t, "overhang", 0.0, "headboard", 1*inch, "endFull", 0.2, "heelLength", 24*inch, "gunwaleEndHeight", 12.5*inch, "endHeight", 13*inch)},
 		{"ribs", "leave none", true, check.With(t, "thwarts", 9.0, "ribs", 8.0)},
 		{"ribs", "2 1/4\" wide where they stand", true, check.With(t, "ribs", 90.0)},
 		{"groupHoles", "does not fit between the tips", true, check.With(t, "groupHoles", 8.0)},
@@ -136,8 +137,24 @@ func inBounds(t *testing.T, h hull.Hull, f frame.Frame) {
 	for _, s := range f.Bed.Stakes {
 		require.Greater(t, s.Y, 0.0)
 	}
-	require.Greater(t, f.Stem.Curve, math.Hypot(h.HeadX-h.HeelX, d.EndHeight-d.Rocker))
-	require.Less(t, f.Stem.Curve, 2*(d.HeelLength+d.EndHeight))
+	require.Greater(t, f.Stem.Curve, math.Hypot(h.HeadX-f.Stem.SolidFrom, d.EndHeight-h.Floor(f.Stem.SolidFrom))-1e-9)
+	require.Less(t, f.Stem.Curve, 2*(d.Length/2-f.Stem.SolidFrom+d.EndHeight))
+	require.GreaterOrEqual(t, f.Stem.SolidEnd, f.Stem.SolidFrom)
+	require.LessOrEqual(t, f.Stem.Solid, d.StemSolid)
+	require.GreaterOrEqual(t, f.Stem.Stock, d.StemDepth)
+	foot := math.Inf(-1)
+	for i, r := range f.Ribs {
+		if i > 0 {
+			// Up a steep sheer marks stand closer along the boat than along the gunwale.
+			before := f.Ribs[i-1]
+			apart := math.Min(r.X-before.X, (r.Width+before.Width)/2)
+			require.GreaterOrEqual(t, r.FootX-before.FootX, apart-1e-9, "the feet of ribs stand in order, as far apart as their marks or clear")
+		}
+		foot = r.FootX + r.Width/2
+	}
+	require.LessOrEqual(t, foot, f.Headboard.FootX-0.9*inch+1e-9)
+	require.GreaterOrEqual(t, f.Stem.SolidFrom, foot-1e-9, "no rib over the solid heel")
+	require.LessOrEqual(t, f.Headboard.FootX-f.Stem.SolidFrom, 2*inch+1e-9)
 	require.GreaterOrEqual(t, f.Gunwales.Run, h.GunwaleX)
 	require.GreaterOrEqual(t, f.Gunwales.Outwale, f.Gunwales.Inwale)
 	require.Greater(t, f.Lacing.Turn, 0.0)

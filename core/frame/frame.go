@@ -26,7 +26,7 @@ func Build(h hull.Hull) Frame {
 		Ribs:      ribs,
 		Lacing:    newLacing(h, ribs),
 		Headboard: newHeadboard(h),
-		Stem:      newStem(h),
+		Stem:      newStem(h, solidFrom(h, ribs)),
 		Sheathing: newSheathing(h),
 		Bed:       newBed(h, thwarts),
 	}

@@ -5,50 +5,135 @@ import (
 
 	"barkwright/core/geom"
 	"barkwright/core/hull"
+	"barkwright/core/shape"
+	"barkwright/core/units"
 )
 
-// Headboard is the board that stands inside each end; the boat has two.
+// Headboard is the board that stands inside each end; the boat has two. Heights are up
+// the board from its foot, beside the heel of the stem-piece.
 type Headboard struct {
-	Run, X float64
-	// Height is from the sheathing on the bottom to the top of the inwale, Width
-	// where it is broadest, Neck between the gunwales and Foot just over the bottom.
-	Height, Width, Neck, Foot float64
-	// Outline is the port half, (y, z) over the board's foot, from the foot's
-	// middle up to the middle of its top.
+	// Run along the gunwale and the station X are of the mark its top stands under, FootX
+	// the station of its foot.
+	Run, X, FootX float64
+	// Height is from the foot to the top of the inwale, Sprung the length that takes when
+	// the board bellies outboard as far as is set.
+	Height, Sprung float64
+	// Width is where it is broadest, Foot an inch up.
+	Width, Foot float64
+	// The neck that goes up between the inwales, a tenon: its breadth and its height.
+	Neck, Tenon float64
+	// The notch over the heel of the stem-piece.
+	NotchWidth, NotchDepth float64
+	// Outline is the port half, (y, height), from the middle of the notch down round the
+	// foot and up to the middle of its top.
 	Outline []geom.Vec2
+	// Stands is the lower edge of the board in the boat, at the foot, and Top where it
+	// meets the top of the inwale, in (x, z).
+	Stands, Top geom.Vec2
 }
 
-// footHeight is where the breadth of a headboard's foot is taken, an inch up: it
-// stands over the stem's heel there. Common practice, no published source.
-const footHeight = 0.0254
+const (
+	// HeadboardThickness: Adney and Chapelle 1964, p. 52 and fig. 102: cedar 1/4 in.
+	HeadboardThickness = 0.25 * units.Inch
+	// footHeight is where the breadth of a headboard's foot is taken. A choice of this
+	// project.
+	footHeight = 1 * units.Inch
+	// boardPieces is in how many pieces the board's edge is looked at.
+	boardPieces = 48
+	// footRoom is how far the foot stays from the foremost point at least, so that the
+	// stem-piece passes outside of it. A choice of this project.
+	footRoom = 0.5 * units.Inch
+)
 
+// headboardFoot is the station of the headboard's foot: plumb under its mark, or farther
+// out by what is set. Drawn boards have their feet 0 to 2 in farther out: scaled off
+// Adney and Chapelle 1964, figures 31 to 106.
+func headboardFoot(h hull.Hull) float64 {
+	d := h.Design
+	most := h.Foremost() - d.BarkThickness - d.StemDepth - footRoom
+	return math.Min(d.HeadboardX()+d.HeadboardFoot, math.Max(d.HeadboardX(), most))
+}
+
+// newHeadboard cuts the skin at the board and takes bark and sheathing off. The board's
+// foot comes down beside the heel to half the stem-piece's depth and is notched over it.
 func newHeadboard(h hull.Hull) Headboard {
 	d := h.Design
-	b := Headboard{Run: HeadboardRun(h)}
-	b.X = h.StationAt(b.Run)
-	section := h.ColumnSection(h.ColumnAtEdge(b.X))
-	depth := d.BarkThickness + d.SheathingThickness
+	b := Headboard{Run: HeadboardRun(h), X: d.HeadboardX(), FootX: headboardFoot(h), Tenon: d.InwaleDepth}
+	cut := h.CutAt(b.FootX, b.X)
+	foot := footOver(h) / cut.Up.Y
+	b.Stands, b.Top = along(cut, foot), along(cut, cut.P.Y)
+	b.Height = cut.P.Y - foot
+	b.Sprung = sprung(b.Height, d.HeadboardBelly)
 	b.Neck = 2 * h.HalfBeam(b.X)
-	top := section.P.Y
-	foot := section.A.Y + depth
-	b.Height = top - foot
+	b.NotchWidth, b.NotchDepth = d.StemWidth, d.StemDepth/2
+	edge := boardEdge(cut.Section, d.BarkThickness+d.SheathingThickness, foot)
 	shoulder := b.Height - d.InwaleDepth
-	raw := Inside(section, depth, section.HalfGirth(), 48)
-	b.Outline = []geom.Vec2{{}}
-	height := 0.0
-	for _, p := range raw {
-		q := geom.Vec2{X: math.Max(0, p.X), Y: p.Y - foot}
-		if q.Y < height || q.Y > shoulder {
-			continue
-		}
-		height = q.Y
-		b.Outline = append(b.Outline, q)
-		b.Width = math.Max(b.Width, 2*q.X)
-		if q.Y <= footHeight {
-			b.Foot = 2 * q.X
+	b.Outline = b.outline(edge, shoulder)
+	for _, q := range b.Outline {
+		if q.Y <= shoulder {
+			b.Width = math.Max(b.Width, 2*q.X)
 		}
 	}
-	b.Outline = append(b.Outline,
-		geom.Vec2{X: b.Neck / 2, Y: shoulder}, geom.Vec2{X: b.Neck / 2, Y: b.Height}, geom.Vec2{Y: b.Height})
+	b.Foot = 2 * math.Min(breadthAt(edge, math.Min(footHeight, shoulder)), b.Width/2)
 	return b
+}
+
+// footOver is how far over the outside of the bark the board's foot stands.
+func footOver(h hull.Hull) float64 { return h.Design.BarkThickness + h.Design.StemDepth/2 }
+
+func along(c hull.Cut, w float64) geom.Vec2 { return c.Foot.Add(c.Up.Scale(w)) }
+
+// sprung is the length of a board of a height that bellies out by belly in the middle:
+// the arc of a shallow parabola.
+func sprung(height, belly float64) float64 { return height + 8*belly*belly/(3*height) }
+
+// boardEdge is the inside of the skin's lining over the board's foot, rising.
+func boardEdge(s shape.Section, depth, foot float64) []geom.Vec2 {
+	var out []geom.Vec2
+	for _, p := range Inside(s, depth, s.HalfGirth(), boardPieces) {
+		q := geom.Vec2{X: math.Max(0, p.X), Y: p.Y - foot}
+		if n := len(out); n == 0 || q.Y > out[n-1].Y {
+			out = append(out, q)
+		}
+	}
+	return out
+}
+
+// breadthAt reads a rising edge at a height, held at its ends.
+func breadthAt(edge []geom.Vec2, height float64) float64 {
+	if height <= edge[0].Y {
+		return edge[0].X
+	}
+	for i := 1; i < len(edge); i++ {
+		if a, b := edge[i-1], edge[i]; height <= b.Y {
+			return a.X + (b.X-a.X)*(height-a.Y)/(b.Y-a.Y)
+		}
+	}
+	return edge[len(edge)-1].X
+}
+
+// outline is half the board. Where the lining leaves no wood beside the heel the cheeks
+// begin higher, and where none is left below the notch's top the foot is square over it.
+func (b Headboard) outline(edge []geom.Vec2, shoulder float64) []geom.Vec2 {
+	half := b.NotchWidth / 2
+	from := 0.0
+	const pieces = 16
+	for from < b.NotchDepth && breadthAt(edge, from) <= half {
+		from += b.NotchDepth / pieces
+	}
+	var out []geom.Vec2
+	if from >= b.NotchDepth {
+		from = b.NotchDepth
+		out = []geom.Vec2{{Y: from}}
+	} else {
+		out = []geom.Vec2{{Y: b.NotchDepth}, {X: half, Y: b.NotchDepth}, {X: half, Y: from}}
+	}
+	out = append(out, geom.Vec2{X: breadthAt(edge, from), Y: from})
+	for _, q := range edge {
+		if q.Y > from && q.Y < shoulder {
+			out = append(out, q)
+		}
+	}
+	return append(out, geom.Vec2{X: breadthAt(edge, shoulder), Y: shoulder},
+		geom.Vec2{X: b.Neck / 2, Y: shoulder}, geom.Vec2{X: b.Neck / 2, Y: b.Height}, geom.Vec2{Y: b.Height})
 }

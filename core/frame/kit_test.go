@@ -40,7 +40,7 @@ func random(source *rand.Rand) design.Design {
 		if p.Odd {
 			v = 2*math.Floor(v/2) + 1
 		}
-		if p.NoneAtMin {
+		if p.Key == "greatestBeam" {
 			v = 0
 			if source.IntN(4) == 0 {
 				v = d.OutsideBreadth() * (1 + 0.2*source.Float64())

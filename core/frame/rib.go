@@ -18,9 +18,12 @@ type Rib struct {
 	// thwart where there is one.
 	Number int
 	// Bay is the bay between thwarts it stands in, from 0 at the middle.
-	Bay     int
-	Run, X  float64
-	Spacing float64 // of its bay, along the gunwale
+	Bay int
+	// Run along the gunwale and X from amidships are of its mark, FootX from amidships of
+	// its middle on the bottom; Lean is its angle from upright, foot outboard.
+	Run, X, FootX float64
+	Lean          float64
+	Spacing       float64 // of its bay, along the gunwale
 	// Length is along its outer face from tip to tip, the long side of the bevels;
 	// Inner is along the inner face.
 	Length, Inner float64
@@ -126,10 +129,14 @@ func newRibs(h hull.Hull, thwarts []Thwart) []Rib {
 	places := ribPlaces(d.Ribs, bays(h, thwarts))
 	out := make([]Rib, len(places))
 	for i, p := range places {
+		out[i] = Rib{X: h.StationAt(p.run), Width: ribWidth(d, places, i)}
+	}
+	standRibs(h, out)
+	for i, p := range places {
 		number := i + 1 - d.Ribs%2
-		out[i] = newRib(h, p, Rib{
-			Number: number, Bay: p.bay, Run: p.run, X: h.StationAt(p.run), Spacing: p.spacing,
-			Width:     ribWidth(d, places, i),
+		out[i] = newRib(h, Rib{
+			Number: number, Bay: p.bay, Run: p.run, X: out[i].X, FootX: out[i].FootX, Spacing: p.spacing,
+			Width:     out[i].Width,
 			Thickness: d.RibThickness + outward(places, i)*(d.RibThicknessEnd-d.RibThickness),
 			Blank:     2 * nearest(thwarts, p.run).Shoulder,
 			Order:     fittingOrder(d.Ribs, number),
@@ -142,9 +149,10 @@ func newRibs(h hull.Hull, thwarts []Thwart) []Rib {
 }
 
 // newRib bends a rib into its section: inside the bark and the sheathing.
-func newRib(h hull.Hull, p place, r Rib) Rib {
+func newRib(h hull.Hull, r Rib) Rib {
 	d := h.Design
-	section := h.ColumnSection(h.ColumnAtEdge(r.X))
+	section := r.Cut(h)
+	r.Lean = math.Atan2(section.Foot.X-r.X, section.P.Y*section.Up.Y)
 	inside := d.BarkThickness + d.SheathingThickness
 	turning := section.Turning()
 	r.Length = 2 * (section.HalfGirth() - inside*turning - d.RibTuck)
@@ -179,11 +187,14 @@ func nearest(thwarts []Thwart, run float64) Thwart {
 	return best
 }
 
+// Cut is the skin cut at the rib.
+func (r Rib) Cut(h hull.Hull) hull.Cut { return h.CutAt(r.FootX, r.X) }
+
 // Shape is the port half of a rib's outer face in its section's plane, n+1 points
 // from the centre line to its tip.
 func (r Rib) Shape(h hull.Hull, n int) []geom.Vec2 {
 	d := h.Design
-	section := h.ColumnSection(h.ColumnAtEdge(r.X))
+	section := r.Cut(h).Section
 	return Inside(section, d.BarkThickness+d.SheathingThickness, section.HalfGirth()-d.RibTuck, n)
 }
 

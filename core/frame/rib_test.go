@@ -10,6 +10,7 @@ import (
 
 	"barkwright/core/design"
 	"barkwright/core/frame"
+	"barkwright/core/geom"
 	"barkwright/core/hull"
 	"barkwright/core/internal/check"
 	"barkwright/core/wood"
@@ -122,7 +123,7 @@ func TestRibLengthIsThatOfItsShape(t *testing.T) {
 			// that the rib has no part in: up to 1/64 in for an easy bilge.
 			const tolerance = inch / 64
 			assert.InDelta(t, r.Length/2, length(shape), tolerance, "rib %d", r.Number)
-			s := h.ColumnSection(h.ColumnAtEdge(r.X))
+			s := r.Cut(h).Section
 			inner := length(frame.Inside(s, d.BarkThickness+d.SheathingThickness+r.Thickness, s.HalfGirth()-d.RibTuck, 1000))
 			assert.InDelta(t, r.Inner/2, inner-r.Thickness, tolerance, "rib %d inside", r.Number)
 			// The tip is the tuck under the top of the bark, along the side.
@@ -160,7 +161,7 @@ func TestOnlyBrokenRibsAreTooTightOnOpening(t *testing.T) {
 			broken++
 		}
 		// The radius is the section's less bark, sheathing and half the rib.
-		section := h.ColumnSection(h.ColumnAtEdge(r.X))
+		section := r.Cut(h)
 		radius, at := section.TightestRadius()
 		assert.InDelta(t, radius-h.Design.BarkThickness-h.Design.SheathingThickness-r.Thickness/2, r.Bend.Radius, 1e-9)
 		assert.Equal(t, at, r.BendAt)
@@ -222,5 +223,29 @@ func TestRibsOfRandomBoats(t *testing.T) {
 			assert.LessOrEqual(t, r.Width, r.Spacing+1e-9)
 		}
 		assert.Less(t, last, frame.HeadboardRun(h))
+	}
+}
+
+// Every rib but those held back stands square to the bottom at its foot: the line from
+// foot to mark at right angles to the bottom's slope by differences, the heel's past it.
+func TestRibsStandSquareToTheBottom(t *testing.T) {
+	for _, d := range append(design.Starting(), check.With(t, "rocker", 3*inch)) {
+		h, f := build(d)
+		last := len(f.Ribs) - 1
+		most := f.Ribs[last].FootX - f.Ribs[last].X
+		for _, r := range f.Ribs {
+			slope := geom.Slope(h.Bottom, math.Min(r.FootX, h.HeelX-1e-4), 1e-5)
+			out, up := r.FootX-r.X, h.TopEdge(r.X)-h.Floor(r.FootX)
+			assert.LessOrEqual(t, out, most+1e-9, "%s rib %d", d.Name, r.Number)
+			assert.InDelta(t, math.Atan2(out, up), r.Lean, 1e-9)
+			if out < most-1e-6 {
+				assert.InDelta(t, slope*up, out, 1e-4, "%s rib %d", d.Name, r.Number)
+			}
+		}
+		r := f.Ribs[last]
+		clear := f.Headboard.FootX - r.FootX - r.Width/2
+		square := math.Atan(geom.Slope(h.Bottom, h.HeelX-1e-4, 1e-5))
+		assert.GreaterOrEqual(t, clear, 0.9*inch-1e-9)
+		assert.True(t, clear < 0.9*inch+1e-6 || math.Abs(r.Lean-square) < 0.01, "%s: held back only as far as need be", d.Name)
 	}
 }

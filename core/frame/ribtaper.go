@@ -35,7 +35,7 @@ func (r Rib) Area(d design.Design) float64 {
 func (r Rib) BendFrom(h hull.Hull) float64 {
 	const step = 1e-4 // m: short against any bend, long against rounding
 	d := h.Design
-	section := h.ColumnSection(h.ColumnAtEdge(r.X))
+	section := r.Cut(h).Section
 	a, b := math.Max(0, r.BendAt-step), math.Min(section.HalfGirth(), r.BendAt+step)
 	heading := section.At(b).Sub(section.At(a))
 	// Inside the bark and the sheathing the way is shorter by what the curve turns.

@@ -22,7 +22,7 @@ func TestEveryLaminationOfTheStem(t *testing.T) {
 	d := h.Design
 	require.Len(t, f.Stem.Laminations, 8)
 	assert.InDelta(t, 1.25/8, f.Stem.Lamination/inch, 1e-12)
-	outer := h.End.TightestRadius - d.BarkThickness
+	outer := f.Stem.Radius - d.BarkThickness
 	for i, b := range f.Stem.Laminations {
 		radius := outer - (float64(i)+0.5)*f.Stem.Lamination
 		assert.InDelta(t, radius, b.Radius, 1e-12)
@@ -32,22 +32,81 @@ func TestEveryLaminationOfTheStem(t *testing.T) {
 	assert.Equal(t, wood.WithinGuide, f.Stem.Innermost().Verdict)
 }
 
-// The radius against a fine search by second differences on the curve itself.
+// The radius past the solid against a fine search by circles through three points of the
+// curve itself.
 func TestStemsTightestRadius(t *testing.T) {
 	h, f := build(design.Default())
+	heel := f.Stem.Curve - h.End.Path.Length()
 	least, where := math.Inf(1), 0.0
 	const n, step = 20000, 1e-4
 	for i := 1; i < n; i++ {
 		u := float64(i) / n
-		a, b, c := h.End.At(u-step), h.End.At(u), h.End.At(u+step)
-		// The circle through three points: product of the sides over four areas.
-		area := math.Abs(b.Sub(a).Cross(c.Sub(a))) / 2
-		if r := b.Sub(a).Len() * c.Sub(b).Len() * c.Sub(a).Len() / (4 * area); r < least && u > step && u < 1-step {
-			least, where = r, u
+		run := heel + h.End.RunAt(u)
+		if r := circle(h.End.At(u-step), h.End.At(u), h.End.At(u+step)); run > f.Stem.Solid && r < least && u < 1-step {
+			least, where = r, run
 		}
 	}
-	assert.InEpsilon(t, least, h.End.TightestRadius, 1e-4)
-	assert.InDelta(t, where, f.Stem.TightestAt, 1e-3)
+	assert.InEpsilon(t, least, f.Stem.Radius, 1e-4)
+	assert.InDelta(t, where, f.Stem.Tightest, 1e-3)
+	assert.False(t, f.Stem.SolidTightest)
+}
+
+// circle is the radius of the circle through three points: the product of the sides
+// over four areas.
+func circle(a, b, c geom.Vec2) float64 {
+	return b.Sub(a).Len() * c.Sub(b).Len() * c.Sub(a).Len() / (2 * math.Abs(b.Sub(a).Cross(c.Sub(a))))
+}
+
+// Where the end is tightest in the solid, that is sawn: the laminations are judged by
+// the curve past it, and the billet is as deep as the piece and the curve of its heel.
+// Both against a fine search of the curve itself.
+func TestTightestInTheSolid(t *testing.T) {
+	tight := 0
+	for _, d := range design.Starting() {
+		h, f := build(d)
+		s := f.Stem
+		const n, step = 20000, 1e-4
+		past, inside := math.Inf(1), math.Inf(1)
+		var solid []geom.Vec2
+		for i := 1; i < n; i++ {
+			u := float64(i) / n
+			q := h.End.At(u)
+			r := circle(h.End.At(u-step), q, h.End.At(u+step))
+			run := h.End.RunAt(u) + s.Curve - h.End.Path.Length()
+			switch {
+			case u <= step || u >= 1-step || run < 0:
+			case run > s.Solid:
+				past = math.Min(past, r)
+			default:
+				inside = math.Min(inside, r)
+				solid = append(solid, q)
+			}
+		}
+		assert.InEpsilon(t, past, s.Radius, 1e-3, d.Name)
+		assert.InEpsilon(t, inside, s.SolidRadius, 1e-3, d.Name)
+		assert.Equal(t, inside < past, s.SolidTightest, d.Name)
+		chord := solid[len(solid)-1].Sub(solid[0]).Unit()
+		most := 0.0
+		for _, q := range solid {
+			most = math.Max(most, math.Abs(chord.Cross(q.Sub(solid[0]))))
+		}
+		assert.InDelta(t, d.StemDepth+most, s.Stock, 2e-5, d.Name)
+		if s.SolidTightest {
+			tight++
+		}
+	}
+	assert.Greater(t, tight, 1)
+	assert.Less(t, tight, len(design.Starting()))
+}
+
+// A trial piece whose radius grew by a quarter asks for a form tighter by 1.25; none
+// asks for the inner face itself.
+func TestFormsRadius(t *testing.T) {
+	_, plain := build(design.Default())
+	_, tried := build(check.With(t, "stemOpening", 0.25))
+	face := plain.Stem.Radius - plain.Stem.FormRadius
+	assert.InDelta(t, (1.25+0.14)*inch, face, 1e-12, "stem-piece and bark")
+	assert.InDelta(t, plain.Stem.FormRadius/1.25, tried.Stem.FormRadius, 1e-12)
 }
 
 // The published stem: six laminations of a piece 1 1/4 deep, split by halves with
@@ -67,16 +126,47 @@ func TestStemSplits(t *testing.T) {
 	assert.Equal(t, wood.WithinGuide, enough.Innermost().Verdict)
 }
 
-// Curve, solid heel and 2 in of trim; the published billet is 36 in for an end
-// of about this size (Adney and Chapelle 1964, p. 48).
+// The curve from the inboard end of the solid, by a fine sum of chords, and 2 in of
+// trim. The published billet is 36 in rough for a boat of 18 to 19 ft (Adney and
+// Chapelle 1964, p. 48), printed in whole inches: the example's blank.
 func TestStemBlank(t *testing.T) {
 	h, f := build(design.Default())
-	points := make([]geom.Vec2, 100001)
-	for i := range points {
-		points[i] = h.End.At(float64(i) / 100000)
+	s := f.Stem
+	require.Greater(t, s.SolidFrom, h.HeelX, "the default's solid begins on the curve")
+	points := make([]geom.Vec2, 0, 100001)
+	for i := range 100001 {
+		if q := h.End.At(float64(i) / 100000); q.X >= s.SolidFrom || len(points) > 0 {
+			points = append(points, q)
+		}
 	}
-	assert.InDelta(t, length(points), f.Stem.Curve, 1e-4, "240 chords")
-	assert.InDelta(t, f.Stem.Curve+6*inch+2*inch, f.Stem.Blank, 1e-12)
+	assert.InDelta(t, length(points), s.Curve, 1e-4, "240 chords")
+	assert.InDelta(t, s.Curve+2*inch, s.Blank, 1e-12)
+	along := 0.0
+	for i := 1; along < s.Solid; i++ {
+		along += points[i].Sub(points[i-1]).Len()
+		if along >= s.Solid {
+			assert.InDelta(t, points[i].X, s.SolidEnd, 1e-4)
+		}
+	}
+	t.Logf("blank %.2f in", s.Blank/inch)
+	assert.InDelta(t, 36, frame.Build(example(t, 7.5, 17)).Stem.Blank/inch, 0.5)
+}
+
+// A stem-piece whose board stands inboard of the curve begins on the bottom: the way
+// along both, by a fine sum.
+func TestStemBeginsOnTheBottom(t *testing.T) {
+	h, f := build(check.With(t, "heelLength", 9*inch))
+	s := f.Stem
+	require.Less(t, s.SolidFrom, h.HeelX)
+	sum, last := 0.0, geom.Vec2{X: s.SolidFrom, Y: h.Bottom(s.SolidFrom)}
+	for i := 1; i <= 100000; i++ {
+		x := s.SolidFrom + (h.HeelX-s.SolidFrom)*float64(i)/100000
+		q := geom.Vec2{X: x, Y: h.Bottom(x)}
+		sum += q.Sub(last).Len()
+		last = q
+	}
+	assert.InDelta(t, sum+h.End.Path.Length(), s.Curve, 1e-6)
+	assert.InDelta(t, s.Solid, s.Profile.Run[s.Point], 1e-12, "a point stands where the solid ends")
 }
 
 // A curve tighter than the piece is deep is a named state and leaves no moments

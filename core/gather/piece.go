@@ -87,8 +87,6 @@ const (
 	// estimate.
 	thwartThickness = 0.875 * units.Inch
 	thwartTaper     = 2.0 / 3
-	// headboardThickness: Adney and Chapelle 1964, p. 52: cedar 1/4 in.
-	headboardThickness = 0.25 * units.Inch
 )
 
 // spareShare is how many more to split out, by the verdict of the bend. Estimate.
@@ -149,10 +147,11 @@ func ribPieces(h hull.Hull, f frame.Frame) Piece {
 // ribHeight is the mean height of a rib over the bottom amidships, by its section.
 func ribHeight(h hull.Hull, r frame.Rib) float64 {
 	const samples = 8
-	points := h.Column(h.ColumnAtEdge(r.X), samples)
+	cut := r.Cut(h)
+	points := cut.Sample(samples)
 	sum := 0.0
 	for i := 1; i < len(points); i++ {
-		sum += (points[i].Z + points[i-1].Z) / 2
+		sum += (cut.Lift(points[i]).Z + cut.Lift(points[i-1]).Z) / 2
 	}
 	return sum / samples
 }
@@ -163,14 +162,14 @@ func stemPieces(h hull.Hull, f frame.Frame) Piece {
 	if len(f.Stem.Laminations) > 0 {
 		v = f.Stem.Innermost().Verdict
 	}
-	return Piece{Kind: Stems, Name: "stem-pieces", Count: 2, Spares: spares(2, v), Length: f.Stem.Blank, Width: d.StemDepth, Thickness: d.StemWidth,
-		Mass: weigh(2*(f.Stem.Curve+d.StemSolid)*d.StemDepth*d.StemWidth, d.StemStock.Species.Density()), Height: d.EndHeight / 2, Log: RibLog}
+	return Piece{Kind: Stems, Name: "stem-pieces", Count: 2, Spares: spares(2, v), Length: f.Stem.Blank, Width: f.Stem.Stock, Thickness: d.StemWidth,
+		Mass: weigh(2*f.Stem.Curve*d.StemDepth*d.StemWidth, d.StemStock.Species.Density()), Height: d.EndHeight / 2, Log: RibLog}
 }
 
 func headboardPieces(h hull.Hull, f frame.Frame) Piece {
 	b := f.Headboard
-	return Piece{Kind: Headboards, Name: "headboards", Count: 2, Length: b.Height + trim, Width: b.Width, Thickness: headboardThickness,
-		Mass: weigh(2*b.Height*b.Width*headboardThickness, wood.Cedar.Density()), Height: h.Sheer(b.X) - b.Height/2, Log: RibLog}
+	return Piece{Kind: Headboards, Name: "headboards", Count: 2, Length: b.Sprung + trim, Width: b.Width, Thickness: frame.HeadboardThickness,
+		Mass: weigh(2*b.Sprung*b.Width*frame.HeadboardThickness, wood.Cedar.Density()), Height: h.Sheer(b.X) - b.Height/2, Log: RibLog}
 }
 
 func sheathingPieces(h hull.Hull, f frame.Frame) Piece {

@@ -101,7 +101,13 @@ const noKink = 0.01
 // gunwales meet at an angle.
 func TestNoKinkAlong(t *testing.T) {
 	hulls := append(buildable(16, 11), hull.New(design.Default()), hull.New(measuredM1(t)))
+	tried := 0
 	for _, h := range hulls {
+		// An end that turns within a few of kink's steps, of 16 mm, is not told from a kink.
+		if h.End.TightestRadius < 0.1 {
+			continue
+		}
+		tried++
 		at := func(x float64) shape.Section { return h.ColumnSection(h.ColumnAtEdge(math.Abs(x))) }
 		for _, reach := range [][2]float64{{-0.1, h.GunwaleX - 0.03}, {h.GunwaleX + 0.03, h.HeadX - 0.04}} {
 			jump, x := kink(func(x float64) float64 { return at(x).HalfGirth() }, reach[0], reach[1])
@@ -110,6 +116,7 @@ func TestNoKinkAlong(t *testing.T) {
 			assert.Less(t, jump, noKink, "turning at %v, heel %v, gunwale %v", x, h.HeelX, h.GunwaleX)
 		}
 	}
+	assert.Greater(t, tried, 12)
 }
 
 // The tightest radius has a true corner where its place jumps from one part of the

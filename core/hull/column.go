@@ -49,10 +49,9 @@ func (h *Hull) ColumnAtEdge(x float64) float64 {
 // in (x, z).
 func (h *Hull) leaning(u float64) (s shape.Section, foot, up geom.Vec2) {
 	foot = h.Foot(1 + u)
-	top := h.edgePoint(h.Edge.ParameterAt(u * h.Edge.Length()))
-	rise := geom.Vec2{X: top.X, Y: top.Z}.Sub(foot)
-	s = shape.New(h.cornered(shape.Outline{Top: rise.Len(), Half: top.Y}, top.X))
-	return s, foot, rise.Unit()
+	x := h.columnTop(1 + u)
+	up = geom.Vec2{X: x, Y: h.TopEdge(x)}.Sub(foot).Unit()
+	return shape.New(h.columnOutline(1+u, x)), foot, up
 }
 
 // Foot is where the column at v stands on the bottom or on the end's profile, in

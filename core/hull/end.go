@@ -2,6 +2,7 @@ package hull
 
 import (
 	"math"
+	"sort"
 
 	"barkwright/core/geom"
 )
@@ -50,12 +51,7 @@ func (h *Hull) newEnd() End {
 		points[i] = c.At(float64(i) / profilePieces)
 	}
 	e.Path = geom.NewPolyline(points)
-	var least float64
-	e.TightestAt, least = geom.Least(func(t float64) float64 { return -math.Abs(c.Curvature(t)) }, 0, 1, 200)
-	e.TightestRadius = math.Inf(1)
-	if least < 0 {
-		e.TightestRadius = -1 / least
-	}
+	e.TightestAt, e.TightestRadius = e.tightest(0, 1)
 	return e
 }
 
@@ -81,29 +77,77 @@ func foremost(b geom.Bezier) float64 {
 }
 
 // Floor is the height of the outside of the bark on the centre line at x: the
-// bottom as far as the heel, beyond it the lower branch of the end's profile. Past
-// the foremost point it is that point's height.
+// bottom as far as the heel, beyond it the lower branch of the end's profile, which
+// the skin's columns stand on. Past the foremost point it is that point's height.
 func (h *Hull) Floor(x float64) float64 {
 	x = math.Abs(x)
 	if x <= h.HeelX {
 		return h.Bottom(x)
 	}
-	x = math.Min(x, h.Foremost())
-	// X rises along the curve as far as the foremost point: the first piece to
-	// reach x holds it.
-	hi := 1.0
-	for i := range floorPieces {
-		if t := float64(i+1) / floorPieces; h.End.At(t).X >= x {
-			hi = t
-			break
-		}
-	}
-	t, _ := geom.Bisect(func(t float64) float64 { return h.End.At(t).X - x }, math.Max(0, hi-1.0/floorPieces), hi, 1e-10)
-	return h.End.At(t).Y
+	return h.End.Path.At(h.End.RunTo(x)).Y
 }
 
-// floorPieces is in how many pieces the profile is looked at for a place on it.
-const floorPieces = 64
+// RunTo is the length along the profile from the heel to the station x, held at the
+// heel and the foremost point.
+func (e *End) RunTo(x float64) float64 {
+	p := e.Path
+	// X rises along the profile as far as the foremost point.
+	i := sort.Search(len(p.Points)-1, func(i int) bool {
+		return p.Points[i].X >= x || p.Points[i+1].X <= p.Points[i].X
+	})
+	if i == 0 {
+		return 0
+	}
+	a, b := p.Points[i-1], p.Points[i]
+	return p.Run[i-1] + (p.Run[i]-p.Run[i-1])*math.Min(1, (x-a.X)/(b.X-a.X))
+}
+
+// ParameterAt is the curve's parameter a length run along it from the heel.
+func (e *End) ParameterAt(run float64) float64 {
+	r := e.Path.Run
+	i := sort.SearchFloat64s(r, run)
+	switch {
+	case i == 0:
+		return 0
+	case i == len(r):
+		return 1
+	}
+	return (float64(i-1) + (run-r[i-1])/(r[i]-r[i-1])) / profilePieces
+}
+
+// RunAt is the length along the curve from the heel to parameter t in [0, 1].
+func (e *End) RunAt(t float64) float64 {
+	i := min(int(t*profilePieces), profilePieces-1)
+	return e.Path.Run[i] + (e.Path.Run[i+1]-e.Path.Run[i])*(t*profilePieces-float64(i))
+}
+
+// TightestBetween is the smallest radius between two parameters, +Inf where nothing
+// bends there.
+func (e *End) TightestBetween(lo, hi float64) float64 {
+	if lo <= e.TightestAt && e.TightestAt <= hi {
+		return e.TightestRadius
+	}
+	_, radius := e.tightest(lo, hi)
+	return radius
+}
+
+// TightestFrom is the smallest radius of the curve from parameter t on, and where.
+func (e *End) TightestFrom(t float64) (at, radius float64) {
+	if e.TightestAt >= t {
+		return e.TightestAt, e.TightestRadius
+	}
+	return e.tightest(t, 1)
+}
+
+// tightest is where the curve bends most between two parameters, and the radius there,
+// +Inf where nothing bends.
+func (e *End) tightest(lo, hi float64) (at, radius float64) {
+	at, least := geom.Least(func(t float64) float64 { return -math.Abs(e.Curvature(t)) }, lo, hi, 200)
+	if least < 0 {
+		return at, -1 / least
+	}
+	return at, math.Inf(1)
+}
 
 // Foremost is the largest x of the bark: half the length overall.
 func (h *Hull) Foremost() float64 { return foremost(h.End.Bezier) }

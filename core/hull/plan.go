@@ -81,3 +81,12 @@ func (h *Hull) Bottom(x float64) float64 {
 
 // bottomSlope is the slope of the bottom at the heel.
 func (h *Hull) bottomSlope() float64 { return h.Design.Rocker * h.Design.RockerSpread / h.HeelX }
+
+// BottomSlope is the slope of the bottom at x from amidships forward; past the heel it
+// is held at the heel's.
+func (h *Hull) BottomSlope(x float64) float64 {
+	if x >= h.HeelX {
+		return h.bottomSlope()
+	}
+	return h.bottomSlope() * shape.Power(x/h.HeelX, h.Design.RockerSpread-1)
+}

@@ -24,7 +24,10 @@ type boat struct {
 func build(r *reading) *boat {
 	b := &boat{reading: r, design: design.Default(), settled: map[string]bool{}}
 	b.state()
-	for _, next := range []func() block{b.plan, b.sheer, b.ends, b.section} {
+	for i, next := range []func() block{b.plan, b.sheer, b.ends, b.section} {
+		if i == 2 {
+			b.headboard()
+		}
 		k := next()
 		b.blocks, b.begun = append(b.blocks, k), append(b.begun, b.design)
 		b.design, _ = k.solve(b.design, nil)
@@ -60,7 +63,6 @@ func (b *boat) state() {
 	} else {
 		b.design = hold(b.design, "overhang")
 	}
-	b.design = hold(b.design, "heelLength")
 	b.stateBeam()
 	if rail, _, ok := b.first(DepthRail); ok && !b.settled["depth"] {
 		b.set("depth", rail.Value-b.design.CapThickness)
@@ -246,17 +248,14 @@ func (b *boat) ends() block {
 	for _, s := range k.data {
 		k.curve = k.curve || s.x > d.HeelX()
 	}
-	if !k.curve {
+	if len(points) == 0 {
 		return k
 	}
-	// What is measured past the heel tells how far in the heel lies.
+	// Points of the end tell how far in the heel lies; else it stands by the headboard.
 	k.loose = append(k.loose, freed("heelLength", func(d *design.Design) *float64 { return &d.HeelLength }).within(0, d.Length/2-d.HalfGunwale()/2))
 	// A head far inboard of a short heel leaves no room for the end's curve.
 	k.fences = 1
 	k.fence = func(h hull.Hull, over []float64) { over[0] = h.Design.HeadSetback - 0.6*h.Design.HeelLength }
-	if len(points) == 0 {
-		return k
-	}
 	heights, lengths := b.samples(EndHeight), b.samples(LengthOverall)
 	k.data = append(append(k.data, heights...), lengths...)
 	if len(heights) > 0 || !b.settled["endHeight"] {

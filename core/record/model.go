@@ -70,7 +70,7 @@ func overall(h hull.Hull, s stations, d Datum) float64 {
 	case Bay:
 		return thwartX(h, d.Number) - thwartX(h, d.Number-1)
 	case HeadboardPosition:
-		return s.away(d.At.From, h.StationAt(h.Gunwale.Length()-b.Headboard))
+		return s.away(d.At.From, b.HeadboardX())
 	case RibSpacing:
 		return 2 * h.Gunwale.Length() / float64(b.Ribs)
 	}

@@ -14,11 +14,17 @@ func (b *boat) readOff() {
 			b.set(thwartKey(n), h.RunTo(x)/length)
 		}
 	}
-	if x, ok := b.mean(HeadboardPosition); ok {
-		b.set("headboard", length-h.RunTo(x))
-	}
 	if d, _, ok := b.first(RibSpacing); ok && !b.settled["ribs"] {
 		b.set("ribs", 2*length/d.Value)
+	}
+}
+
+// headboard sets where the headboard stands, once plan and sheer are known: the heel
+// and so the bottom hang on it.
+func (b *boat) headboard() {
+	if x, ok := b.mean(HeadboardPosition); ok {
+		h := finished(b.design)
+		b.set("headboard", h.Gunwale.Length()-h.RunTo(x))
 	}
 }
 

@@ -34,8 +34,6 @@ const (
 	overhangShare = 0.043 // of the length overall: 13, 12.5, 7, 7, 5, 9, 1 in of 200, 175, 182, 212.5, 116, 176, 186
 	beamShare     = 0.181 // of the length overall: 27.5, 27, 33, 33, 25, 32, 34 in
 	depthShare    = 0.437 // of the beam inside: 10.625, 13.5, 13.5, 14.75, 12, 14, 12.5 in
-	// heelShare is the starting boat's, 20 in of 192; the survey letters no heel.
-	heelShare = 20.0 / 192
 )
 
 const (
@@ -67,8 +65,8 @@ var rules = map[string]rule{
 		"%s of the length overall", survey),
 	"beam":  of(func(d design.Design) float64 { return beamShare * d.Length }, beamShare, "%s of the length overall", survey),
 	"depth": of(func(d design.Design) float64 { return depthShare * d.Beam }, depthShare, "%s of the beam inside the gunwales", survey),
-	"heelLength": {at: func(d design.Design) float64 { return heelShare * d.Length },
-		words: "in proportion to the length, as in the starting boat", cited: noSource},
+	"heelLength": inches(design.HeelInboard, "from the foremost point to the headboard and %s more",
+		"scaled off the drawings of "+survey),
 	"frameWidth": of(nil, design.FrameShare, "%s of the beam inside the gunwales", "Adney and Chapelle 1964: six lettered frames are 0.77 to 0.90 of it"),
 	"frameLength": inches(design.FrameShorter, "%s less than the gunwales",
 		"Adney and Chapelle 1964, figure 106: 170 of 184 in"),

@@ -74,3 +74,20 @@ func (g Gunwale) FromEnd(run float64) float64 {
 	last := geom.NewPath3(g.at, math.Max(0, g.Half-run), g.Half, endKnots)
 	return last.ParameterAt(last.Length() - run)
 }
+
+// inboardKnots is the number of knots along the piece next to the gunwale's end.
+const inboardKnots = 12
+
+// Inboard is the station of a mark a length s along the gunwale from its end, 0 where
+// the gunwale is no longer than that. It measures the last piece alone and so takes a
+// fraction of Path's time.
+func (g *Gunwale) Inboard(s float64) float64 {
+	from := math.Max(0, g.Half-s)
+	end := geom.NewPath3(func(x float64) geom.Vec3 {
+		return geom.Vec3{X: x, Y: g.Breadth(x), Z: g.Sheer(x)}
+	}, from, g.Half, inboardKnots)
+	if over := end.Length() - s; over > 0 {
+		return end.ParameterAt(over)
+	}
+	return from
+}

@@ -27,22 +27,16 @@ func nearest(q geom.Vec2, l sheet.Line) float64 {
 	return best
 }
 
-// The stem's outer face is as long as the end curve less the bark times what it
-// turns (parallel curves), and the solid heel; inner and outer stand the stem's
-// depth apart; so do its laminations, in equal parts.
+// The stem's outer face is as long as its profile less the bark times what it turns
+// (parallel curves); inner and outer stand the stem's depth apart; so do its
+// laminations, in equal parts.
 func TestStemPattern(t *testing.T) {
 	c := evaluated(design.Default())
-	d := c.Design
+	d, s := c.Design, c.Frame.Stem
 	p := sheet.Patterns(c, "stem", sheet.Options{System: units.Imperial16})[0]
 	outer, inner := p.Lines[0], p.Lines[1]
-	end := c.Hull.End
-	from, to := end.Derivative(0), end.Derivative(1)
-	turned := math.Atan2(from.Cross(to), from.Dot(to))
-	if turned < 0 {
-		turned += 2 * math.Pi
-	}
-	want := end.Path.Length() + d.StemSolid - d.BarkThickness*turned
-	assert.InDelta(t, want*1000, runOf([]sheet.Line{outer}), 0.1, "drawn in 160 straight pieces")
+	want := s.Curve - d.BarkThickness*s.Profile.Turning()
+	assert.InDelta(t, want*1000, runOf([]sheet.Line{outer}), 0.1, "drawn in straight pieces")
 	for _, q := range inner.Points[2 : len(inner.Points)-2] {
 		assert.InDelta(t, d.StemDepth*1000, nearest(q, outer), 0.02)
 	}
@@ -57,8 +51,31 @@ func TestStemPattern(t *testing.T) {
 	}
 	assert.Equal(t, d.StemLaminations-1, marks)
 
+	// The form's face is the inner face of the laminations, a straight for the solid and
+	// 50 mm past the head.
 	form := sheet.Patterns(c, "form", sheet.Options{System: units.Imperial16})[0]
-	assert.InDelta(t, runOf([]sheet.Line{inner})+50, runOf(form.Lines[:1]), 0.1, "the form's face is the stem's inner face, and 50 mm past the head")
+	laminated := sheet.Line{Points: inner.Points[s.Point:]}
+	assert.InDelta(t, runOf([]sheet.Line{laminated})+s.Solid*1000+50, runOf(form.Lines[:1]), 0.1)
+	assert.Contains(t, form.Note, "test first")
+}
+
+// The form of a trial piece whose radius grew by a fifth turns through 1.2 times the
+// angle in the same length; let go, it opens onto the stem's face again.
+func TestFormIsOverbent(t *testing.T) {
+	face := func(opening float64) sheet.Line {
+		d := design.Default()
+		d.StemOpening = opening
+		p := sheet.Patterns(evaluated(d), "form", sheet.Options{System: units.Imperial16})[0]
+		if opening > 0 {
+			assert.Contains(t, p.Note, "20")
+			assert.NotContains(t, p.Note, "test first")
+		}
+		return p.Lines[0]
+	}
+	plain, tight := face(0), face(0.2)
+	assert.InDelta(t, runOf([]sheet.Line{plain}), runOf([]sheet.Line{tight}), 1e-6)
+	turned := func(l sheet.Line) float64 { return geom.NewPolyline(l.Points).Turning() }
+	assert.InEpsilon(t, 1.2*turned(plain), turned(tight), 1e-9)
 }
 
 // A stem that cannot bend has an outer face, a word for it and no form.
@@ -83,7 +100,7 @@ func TestHeadboardPattern(t *testing.T) {
 		}
 	}
 	assert.InDelta(t, b.Width*1000, high-low, 1e-6)
-	assert.InDelta(t, b.Height*1000, p.Size.Y, 1e-6)
+	assert.InDelta(t, b.Sprung*1000, p.Size.Y, 1e-6, "as long as it is when sprung")
 }
 
 // The frame's strips are as long as its plan together, leave no part of it out and

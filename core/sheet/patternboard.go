@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"barkwright/core/frame"
 	"barkwright/core/geom"
 )
 
@@ -14,13 +15,24 @@ func mirrored(points []geom.Vec2) []geom.Vec2 {
 
 func headboardPattern(m maker) []Pattern {
 	b := m.Frame.Headboard
-	p := Pattern{Key: "headboard", Name: "Headboard", Note: "Two alike. The notches at the top take the inwales; the foot stands over the stem's heel."}
-	p.draw(Cut, b.Outline...)
-	p.draw(Cut, mirrored(b.Outline)...)
-	p.draw(Centre, geom.Vec2{}, geom.Vec2{Y: b.Height})
-	p.label(geom.Vec2{X: b.Width/2 + 0.006, Y: b.Height / 2}, "height "+m.small(b.Height))
-	p.label(geom.Vec2{X: b.Width/2 + 0.006, Y: b.Height/2 - 0.007}, "widest "+m.small(b.Width))
-	p.label(geom.Vec2{X: b.Width/2 + 0.006, Y: b.Height/2 - 0.014}, "neck "+m.small(b.Neck))
+	p := Pattern{Key: "headboard", Name: "Headboard", Note: "Two alike, " + m.small(frame.HeadboardThickness) + " thick, drawn to the length they have when sprung. " +
+		"The neck is the tenon between the inwales; the notch goes over the heel of the stem-piece. Try it straight first: wood is taken off more easily than put on."}
+	// The board is cut as long as it is along its curve when sprung.
+	stretch := b.Sprung / b.Height
+	outline := make([]geom.Vec2, len(b.Outline))
+	for i, q := range b.Outline {
+		outline[i] = geom.Vec2{X: q.X, Y: q.Y * stretch}
+	}
+	p.draw(Cut, outline...)
+	p.draw(Cut, mirrored(outline)...)
+	p.draw(Centre, outline[0], geom.Vec2{Y: b.Sprung})
+	beside := func(line float64, text string) {
+		p.label(geom.Vec2{X: b.Width/2 + 0.006, Y: b.Sprung/2 - 0.007*line}, text)
+	}
+	beside(0, "length "+m.small(b.Sprung)+", standing "+m.small(b.Height))
+	beside(1, "widest "+m.small(b.Width))
+	beside(2, "tenon "+m.small(b.Neck)+" by "+m.small(b.Tenon))
+	beside(3, "notch "+m.small(b.NotchWidth)+" by "+m.small(b.NotchDepth))
 	return []Pattern{p.done()}
 }
 
@@ -32,7 +44,7 @@ func sectionPatterns(m maker) []Pattern {
 	for _, r := range sectionRibs(m.Frame, m.Ribs) {
 		name := "Rib " + nameOfRib(r.Number) + ", section"
 		p := Pattern{Key: "section-" + nameOfRib(r.Number), Name: name,
-			Note: "The port half of the rib's outer face, inside bark and sheathing, to its tip. Turn it over on the centre line. Past the heels the plane leans with the rib."}
+			Note: "The port half of the rib's outer face, inside bark and sheathing, to its tip. Turn it over on the centre line. The plane leans as the rib does."}
 		shape := r.Shape(m.Hull, sectionPieces)
 		p.draw(Cut, shape...)
 		tip := shape[len(shape)-1]

@@ -162,6 +162,7 @@ func TestFlatOnAPhone(t *testing.T) {
 		want[text]++
 	}
 	require.Len(t, c.Skin.Flat.Gores, 9)
+	require.GreaterOrEqual(t, len(want), 2)
 	for height, bands := range map[float64][]string{
 		184: {"stretch ", "to 0.13", "0.25", "0.5 %", "over"},
 		354: {"stretch left:", "under 0.13 %", "to 0.25 %", "to 0.5 %", "over 0.5 %, your limit"},

@@ -46,12 +46,8 @@ func halfSection(s shape.Section, lift float64) []geom.Vec2 {
 
 func cutAt(c core.Canoe, r frame.Rib) cut {
 	h, d := c.Hull, c.Design
-	v := h.ColumnAtEdge(r.X)
-	s := h.ColumnSection(v)
-	lift := 0.0
-	if v > 1 {
-		lift = h.Foot(v).Y
-	}
+	section := r.Cut(h)
+	s, lift := section.Section, section.Foot.Y
 	points := halfSection(s, lift)
 	inside := d.BarkThickness + d.SheathingThickness
 	return cut{

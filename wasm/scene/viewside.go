@@ -6,6 +6,7 @@ import (
 	"barkwright/core"
 	"barkwright/core/answer"
 	"barkwright/core/bark"
+	"barkwright/core/frame"
 	"barkwright/core/geom"
 	"barkwright/core/units"
 )
@@ -110,13 +111,10 @@ func (p *pen) stitches(line []Point, every float64) {
 // stemsSide are the stem-pieces inside the bark, with as many of their
 // laminations as can be told apart.
 func (p *pen) stemsSide(c core.Canoe, a plate) {
-	h, d := c.Hull, c.Design
+	d := c.Design
 	const apart = 1.6 // CSS pixels between lines that still read as lines
-	solid := geom.Vec2{X: h.HeelX - d.StemSolid, Y: h.Bottom(h.HeelX - d.StemSolid)}
-	back := func(depth float64) []geom.Vec2 {
-		return append([]geom.Vec2{solid.Add(geom.Vec2{Y: depth})}, endSide(h, depth)...)
-	}
-	outer, inner := back(d.BarkThickness), back(d.BarkThickness+d.StemDepth)
+	stem := c.Frame.Stem
+	outer, inner := stemSide(stem, d.BarkThickness, 0), stemSide(stem, d.BarkThickness+d.StemDepth, 0)
 	for _, points := range mates(a, between(outer, inner), false) {
 		p.area(Cedar, Ink, fineWidth, points)
 		p.part(answer.StemPart, true, points)
@@ -124,18 +122,35 @@ func (p *pen) stemsSide(c core.Canoe, a plate) {
 	n := min(d.StemLaminations, int(d.StemDepth*a.Scale/apart))
 	for i := 1; i < n; i++ {
 		depth := d.BarkThickness + d.StemDepth*float64(i)/float64(n)
-		for _, line := range mates(a, endSide(h, depth), false) {
+		for _, line := range mates(a, stemSide(stem, depth, stem.Solid), false) {
 			p.line(Ink, 0.4, line...)
 		}
 	}
 }
 
+// stemSide is the stem-piece's profile from a length along it to the head, moved
+// inboard by depth.
+func stemSide(s frame.Stem, depth, from float64) []geom.Vec2 {
+	out := make([]geom.Vec2, endSteps+1)
+	for i := range out {
+		run := from + (s.Curve-from)*float64(i)/endSteps
+		out[i] = s.Profile.At(run).Add(s.Profile.Heading(run).Left().Scale(depth))
+	}
+	return out
+}
+
+// headboardsSide are the headboards as they are sprung: their middles outboard of the
+// straight from foot to top.
 func (p *pen) headboardsSide(c core.Canoe, a plate) {
-	h, b := c.Hull, c.Frame.Headboard
-	column := h.Column(h.ColumnAtEdge(b.X), 1)
-	foot, top := column[0], column[1]
-	inside := c.Design.BarkThickness + c.Design.SheathingThickness
-	for _, line := range mates(a, []geom.Vec2{{X: foot.X, Y: foot.Z + inside}, {X: top.X, Y: top.Z}}, false) {
+	b := c.Frame.Headboard
+	const pieces = 6
+	out := b.Top.Sub(b.Stands).Unit().Left().Scale(-c.Design.HeadboardBelly)
+	board := make([]geom.Vec2, pieces+1)
+	for i := range board {
+		t := float64(i) / pieces
+		board[i] = b.Stands.Lerp(b.Top, t).Add(out.Scale(4 * t * (1 - t)))
+	}
+	for _, line := range mates(a, board, false) {
 		p.dashed(Ink, 1.4, shortDash, line...)
 		p.part(answer.HeadboardPart, false, line)
 	}
@@ -148,8 +163,8 @@ func (p *pen) ribSide(c core.Canoe, a plate) {
 		if answer.RibPart(r.Number) != p.view.Touched {
 			continue
 		}
-		column := h.Column(h.ColumnAtEdge(r.X), 1)
-		foot, top := column[0], column[1]
+		cut := r.Cut(h)
+		foot, top := cut.Lift(cut.A), cut.Lift(cut.P)
 		w, tip := r.Width/2, c.Design.RibTipWidth/2
 		for _, points := range mates(a, []geom.Vec2{{X: foot.X - w, Y: foot.Z}, {X: foot.X + w, Y: foot.Z}, {X: top.X + tip, Y: top.Z}, {X: top.X - tip, Y: top.Z}}, r.Alone()) {
 			p.part(p.view.Touched, true, points)

@@ -2,7 +2,6 @@ package scene
 
 import (
 	"math"
-	"slices"
 
 	"barkwright/core"
 	"barkwright/core/answer"
@@ -60,25 +59,15 @@ func (p *pen) sheathing(c core.Canoe, a plate) {
 
 // ribTop draws a rib and its mate at true width, tapering to the tips.
 func (p *pen) ribTop(h hull.Hull, r frame.Rib, a plate) {
-	v := h.ColumnAtEdge(r.X)
-	foot := r.X
-	if v > 1 {
-		foot = h.Foot(v).X
-	}
 	half := h.HalfBeam(r.X)
-	// The taper begins where the rib has turned up.
+	// The taper begins where the rib has turned up; a rib that leans has its bottom out
+	// of line with its tips.
 	turn := math.Min(h.Turn(r.X), 0.8*half)
 	w, tip := r.Width/2, math.Min(r.Width, h.Design.RibTipWidth)/2
-	at := func(y float64) float64 { return foot + (r.X-foot)*math.Abs(y)/math.Max(half, 1e-9) }
-	edge := []geom.Vec2{{X: at(half) - tip, Y: -half}, {X: at(turn) - w, Y: -turn}, {X: at(turn) - w, Y: turn}, {X: at(half) - tip, Y: half}}
-	other := []geom.Vec2{{X: at(half) + tip, Y: -half}, {X: at(turn) + w, Y: -turn}, {X: at(turn) + w, Y: turn}, {X: at(half) + tip, Y: half}}
-	if v > 1 {
-		// A rib that leans has its foot out of line with its sides.
-		edge = slices.Insert(edge, 2, geom.Vec2{X: foot - w})
-		other = slices.Insert(other, 2, geom.Vec2{X: foot + w})
-	}
+	edge := []geom.Vec2{{X: r.X - tip, Y: -half}, {X: r.FootX - w, Y: -turn}, {X: r.FootX - w, Y: turn}, {X: r.X - tip, Y: half}}
+	other := []geom.Vec2{{X: r.X + tip, Y: -half}, {X: r.FootX + w, Y: -turn}, {X: r.FootX + w, Y: turn}, {X: r.X + tip, Y: half}}
 	outline := between(edge, other)
-	crack := mates(a, []geom.Vec2{{X: foot - w}, {X: foot + w}}, r.Alone())
+	crack := mates(a, []geom.Vec2{{X: r.FootX - w}, {X: r.FootX + w}}, r.Alone())
 	for i, points := range mates(a, outline, r.Alone()) {
 		p.area(Cedar, Ink, p.thin(a, r.Width, fineWidth), points)
 		if spacing, ok := bendHatch(r, h.Design.RibStock); ok && r.Width*a.Scale > hatchFrom && p.seen(points) {
@@ -157,13 +146,9 @@ func (p *pen) thwartTop(h hull.Hull, i int, t frame.Thwart, a plate) {
 	}
 }
 
-// headboardThickness is how thick a headboard is drawn, metres: about half an
-// inch. Common practice, no published source.
-const headboardThickness = 0.0127
-
 func (p *pen) headboardsTop(c core.Canoe, a plate) {
 	b := c.Frame.Headboard
-	for _, points := range mates(a, rect(b.X, headboardThickness/2, -b.Neck/2, b.Neck/2), false) {
+	for _, points := range mates(a, rect(b.X, frame.HeadboardThickness/2, -b.Neck/2, b.Neck/2), false) {
 		p.area(Cedar, Ink, timberWidth, points)
 		p.part(answer.HeadboardPart, true, points)
 	}
@@ -171,7 +156,8 @@ func (p *pen) headboardsTop(c core.Canoe, a plate) {
 
 func (p *pen) stemsTop(c core.Canoe, a plate) {
 	h, half := c.Hull, c.Design.StemWidth/2
-	outline := []geom.Vec2{{X: c.Frame.Headboard.X, Y: -half}, {X: h.HeadX, Y: -half}, {X: h.HeadX, Y: half}, {X: c.Frame.Headboard.X, Y: half}}
+	from := c.Frame.Stem.SolidFrom
+	outline := []geom.Vec2{{X: from, Y: -half}, {X: h.HeadX, Y: -half}, {X: h.HeadX, Y: half}, {X: from, Y: half}}
 	for _, points := range mates(a, outline, false) {
 		p.area(Cedar, Ink, p.thin(a, 2*half, fineWidth), points)
 		p.part(answer.StemPart, true, points)
