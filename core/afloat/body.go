@@ -1,8 +1,6 @@
 package afloat
 
 import (
-	"math"
-
 	"barkwright/core/geom"
 	"barkwright/core/hull"
 )
@@ -75,7 +73,7 @@ func (b *Body) addRing(outline []geom.Vec2) {
 
 // halfLength returns the greater distance of an end from amidships.
 func (b *Body) halfLength() float64 {
-	return math.Max(-b.x[0], b.x[len(b.x)-1])
+	return max(-b.x[0], b.x[len(b.x)-1])
 }
 
 // LowestSheer returns the z of the lowest point of the sheer.

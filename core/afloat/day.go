@@ -38,7 +38,7 @@ func DayOn(curve []Push, p Paddling) Day {
 	if !okHigh {
 		high = curve[len(curve)-1].Speed
 	}
-	slow := math.Min(low, CommonPace)
+	slow := min(low, CommonPace)
 	return Day{Floats, mid, low, high, (slow + high) / 2 * PaddlingDay, slow * PaddlingDay, high * PaddlingDay}
 }
 

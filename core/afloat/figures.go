@@ -35,8 +35,8 @@ func (b *Body) Figures(a Attitude) Figures {
 	f := Figures{Volume: m.volume, WaterPlane: m.plane, Draught: a.Draught, Buoyancy: a.Buoyancy}
 	for i, x := range b.x {
 		w := t.clip(i, a.Plane.Height+a.Plane.Slope*x)
-		f.Beam = math.Max(f.Beam, w.breadth)
-		f.LargestSection = math.Max(f.LargestSection, w.area)
+		f.Beam = max(f.Beam, w.breadth)
+		f.LargestSection = max(f.LargestSection, w.area)
 	}
 	f.AfterEnd, f.ForwardEnd = t.wetEnds(a.Plane)
 	f.Length = f.ForwardEnd - f.AfterEnd
@@ -61,7 +61,7 @@ func (t *tilted) wetEnds(p Plane) (after, forward float64) {
 	for i, x := range b.x {
 		low := math.Inf(1)
 		for _, q := range t.ring[b.first[i]:b.first[i+1]] {
-			low = math.Min(low, q.Y)
+			low = min(low, q.Y)
 		}
 		depth[i] = p.Height + p.Slope*x - low
 		if depth[i] > 0 {

@@ -1,7 +1,5 @@
 package afloat
 
-import "math"
-
 // Offsets are half-breadths of the wet body on an equal grid: Stations cells along
 // Length, Waterlines cells down Depth from the surface. Half[i (Waterlines+1) + j]
 // is at station i, waterline j; nothing is outside the grid. Metres.
@@ -37,7 +35,7 @@ func (b *Body) Offsets(a Attitude, g WaveGrid) Offsets {
 			for k+2 < len(b.x) && b.x[k+1] < x {
 				k++
 			}
-			o.Half[i*(o.Waterlines+1)+j] = math.Max(interpolate(b.x, raw, k, x), 0)
+			o.Half[i*(o.Waterlines+1)+j] = max(interpolate(b.x, raw, k, x), 0)
 		}
 	}
 	return o
@@ -54,12 +52,12 @@ func (b *Body) halfBreadth(i int, z float64) float64 {
 		if (p.Y > z) == (q.Y > z) && p.Y != z && q.Y != z {
 			continue
 		}
-		y := math.Max(p.X, q.X)
+		y := max(p.X, q.X)
 		if p.Y != q.Y {
-			share := math.Min(math.Max((z-p.Y)/(q.Y-p.Y), 0), 1)
+			share := min(max((z-p.Y)/(q.Y-p.Y), 0), 1)
 			y = p.X + share*(q.X-p.X)
 		}
-		most = math.Max(most, y)
+		most = max(most, y)
 	}
 	return most
 }

@@ -63,7 +63,7 @@ func (t Towed) At(u float64) Push {
 
 func (t Towed) push(u, below, wave, above float64) Push {
 	return Push{u, t.Friction(u), wave,
-		math.Min(wave, math.Min(below, above)), math.Max(wave, math.Max(below, above))}
+		min(below, wave, above), max(below, wave, above)}
 }
 
 // Curve returns the push at a number of speeds from the first upward, each 5 % more

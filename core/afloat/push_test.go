@@ -226,7 +226,7 @@ func TestCurveAndDay(t *testing.T) {
 		assert.Less(t, d.SpeedLow, d.Speed)
 		assert.Less(t, d.Speed, d.SpeedHigh)
 		// From three miles an hour, or slower, for six hours, to the fast end's.
-		assert.InEpsilon(t, 6*3600*math.Min(d.SpeedLow, 3*1609.344/3600), d.DistanceLow, 1e-12)
+		assert.InEpsilon(t, 6*3600*min(d.SpeedLow, 3*1609.344/3600), d.DistanceLow, 1e-12)
 		assert.InEpsilon(t, 6*3600*d.SpeedHigh, d.DistanceHigh, 1e-12)
 	}
 	assert.Equal(t, afloat.NoSuchSpeed, afloat.DayOn(curve, afloat.Paddling{Paddlers: 0, Least: 20, Power: 50, Most: 75}).State)

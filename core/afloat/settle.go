@@ -58,7 +58,7 @@ func closeIn(low, high Attitude, value func(Attitude) float64, at func(float64, 
 	vl, vh := value(low), value(high)
 	mid := high
 	for high.Plane.Heel-low.Plane.Heel > angleTolerance {
-		share := math.Min(math.Max(vl/(vl-vh), leastShare), 1-leastShare)
+		share := min(max(vl/(vl-vh), leastShare), 1-leastShare)
 		mid = at(low.Plane.Heel+share*(high.Plane.Heel-low.Plane.Heel), low.Plane)
 		if mid.State == NotConverged {
 			return mid

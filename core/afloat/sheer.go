@@ -51,7 +51,7 @@ func (b *Body) lowest(k int, side float64, height func(int) float64) (float64, g
 		return h1, mid
 	}
 	slope := (h2-h1)/v - bend*v
-	at := math.Min(math.Max(-slope/(2*bend), u), v)
+	at := min(max(-slope/(2*bend), u), v)
 	towards, share := after, at/v
 	if at < 0 {
 		towards, share = before, at/u

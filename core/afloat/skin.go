@@ -1,10 +1,6 @@
 package afloat
 
-import (
-	"math"
-
-	"barkwright/core/geom"
-)
+import "barkwright/core/geom"
 
 // girthPoints is how many points of a station stand in the skin. A chord falls
 // short of its arc by (chord x curvature)^2 / 24: with 80 chords 1.6e-4 on an
@@ -30,7 +26,7 @@ func (b *Body) skin(i int) (out skin) {
 		}
 		p := outline[n]
 		if n+1 < len(along) && along[n+1] > along[n] {
-			p = p.Lerp(outline[n+1], math.Min((want-along[n])/(along[n+1]-along[n]), 1))
+			p = p.Lerp(outline[n+1], min((want-along[n])/(along[n+1]-along[n]), 1))
 		}
 		out[k] = geom.Vec3{X: b.x[i], Y: p.X, Z: p.Y}
 	}

@@ -49,7 +49,7 @@ func TestIntegrationWeights(t *testing.T) {
 func TestCloseStations(t *testing.T) {
 	x := steps(20, func(s float64) float64 { return s })
 	x = append(x[:11], append([]float64{0.5 + 1e-6}, x[11:]...)...)
-	corner := func(x float64) float64 { return math.Max(0, x-0.5) }
+	corner := func(x float64) float64 { return max(0, x-0.5) }
 	assert.InDelta(t, 0.125, integrate(x, corner), 0.05*0.05/8)
 	for i := range len(x) - 1 {
 		mid := (x[i] + x[i+1]) / 2

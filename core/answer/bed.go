@@ -1,7 +1,6 @@
 package answer
 
 import (
-	"math"
 	"strconv"
 
 	"barkwright/core"
@@ -110,7 +109,7 @@ func offsetsTable(c core.Canoe) Table {
 		Columns: []Column{{"station", "From amidships", units.Length}, {"gunwale", "Inside the gunwale", units.Length}, {"bark", "Bark at the edge", units.Length},
 			{"turn", "Turn line", units.Length}, {"frame", "Building frame", units.Length}, {"sheer", "Top of inwale", units.Length}, {"bottom", "Bottom", units.Length}, {"girth", "Half girth", units.Length}},
 	}
-	end := math.Min(h.GunwaleX, h.HeelX)
+	end := min(h.GunwaleX, h.HeelX)
 	for i := range offsetStations + 1 {
 		x := end * float64(i) / offsetStations
 		t.Rows = append(t.Rows, Row{Cells: []Cell{num(x), num(h.HalfBeam(x)), num(h.SkinHalfBreadth(x)), num(h.Turn(x)),

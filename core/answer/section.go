@@ -22,7 +22,7 @@ func sectionNumbers(c core.Canoe) []Number {
 		number(BarkAndFrame, "hull.halfGirth", "Half girth amidships, finished", units.SmallLength, s.HalfGirth(), fromSection, girthWorking(c)),
 		number(BarkAndFrame, "hull.ease", "Half girth that the ribs take up", units.Offset, d.EaseLeft(), fromSection,
 			working("# on the bed less # finished", small(d.HalfGirthOnBed()), small(s.HalfGirth()))),
-		number(BarkAndFrame, "hull.bottomBreadth", "Breadth of the bottom amidships, # up", units.Length, 2*s.HalfBreadthAt(math.Min(bottomHeight, d.Depth)), fromSection,
+		number(BarkAndFrame, "hull.bottomBreadth", "Breadth of the bottom amidships, # up", units.Length, 2*s.HalfBreadthAt(min(bottomHeight, d.Depth)), fromSection,
 			working("across the outside of the bark, # over the bottom, with a turn of the bilge of # and the turn line # broad", small(bottomHeight), ratio(d.Bilge), length(c.Hull.TurnWidth()))).
 			naming(small(bottomHeight)),
 		number(BarkAndFrame, "frame.turnWidth", "Breadth of the turn line amidships", units.Length, c.Hull.TurnWidth(), fromSection, turnWorking(c)),
@@ -85,7 +85,7 @@ func girthsTable(c core.Canoe) Table {
 		Columns: []Column{{"station", "From amidships", units.Length}, {"bed", "On the bed", units.SmallLength}, {"finished", "Finished", units.SmallLength}, {"over", "Over", units.Offset}},
 	}
 	h := c.Hull
-	end := math.Min(h.FrameEnd(), h.HeelX)
+	end := min(h.FrameEnd(), h.HeelX)
 	for i := range girthStations + 1 {
 		x := end * float64(i) / girthStations
 		bed, finished := h.HalfGirthOnBed(x), h.Section(x).HalfGirth()

@@ -79,7 +79,7 @@ func (d *demand) most(values []float64, aft, bow float64) float64 {
 // bedAt is the greatest breadth the bed asks for between two places. The frame is
 // widest amidships and only grows narrower, so the innermost place decides.
 func (d *demand) bedAt(aft, bow float64) float64 {
-	return d.at(d.bed, max(0, max(aft, -bow)))
+	return d.at(d.bed, max(0, aft, -bow))
 }
 
 // between lists the columns' places along from aft to bow, both of these included.

@@ -429,7 +429,7 @@ func (d *demand) edgeOn(aft, bow, half float64) []geom.Vec3 {
 					}
 				}
 			}
-		} else if on && i > 0 && math.Min(math.Abs(x), math.Abs(places[i-1])) >= d.bottom.heel()-samePlace {
+		} else if on && i > 0 && min(math.Abs(x), math.Abs(places[i-1])) >= d.bottom.heel()-samePlace {
 			for k := 1; k < pastPieces; k++ {
 				along := places[i-1] + (x-places[i-1])*float64(k)/pastPieces
 				add(d.lineAt(along), along)

@@ -34,7 +34,7 @@ const (
 // length of the boat and last edge by edge. The two edges of a gore move apart from
 // one another, so gores close as the sides come up.
 func (p *Piece) Raise(share float64) Raised {
-	r := raising{Piece: p, share: math.Max(0, math.Min(1, share)), out: make([]geom.Vec3, len(p.Points))}
+	r := raising{Piece: p, share: max(0, min(1, share)), out: make([]geom.Vec3, len(p.Points))}
 	r.turnUp()
 	r.measureEdges()
 	strain := r.worst()
@@ -224,7 +224,7 @@ func (r *raising) worst() float64 {
 	most := 0.0
 	for _, e := range r.edges {
 		off := math.Abs(r.out[e.b].Sub(r.out[e.a]).Len() - e.length)
-		most = math.Max(most, off/math.Max(e.length, shownEdge))
+		most = max(most, off/max(e.length, shownEdge))
 	}
 	return most
 }

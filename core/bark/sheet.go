@@ -1,8 +1,6 @@
 package bark
 
 import (
-	"math"
-
 	"barkwright/core/geom"
 	"barkwright/core/hull"
 	"barkwright/core/wood"
@@ -93,7 +91,7 @@ func needs(h hull.Hull, all []line, l Layout) Needs {
 		}
 	}
 	n.TreeWidth = NewTree(n.Width, n.Length)
-	n.TreeSheet = NewTree(l.SheetWidth, math.Min(d.SheetLength, n.Length))
+	n.TreeSheet = NewTree(l.SheetWidth, min(d.SheetLength, n.Length))
 	edge := 2 * (h.Gunwale.RunTo(min(h.HeelX, h.GunwaleX)) + h.Edge.Length())
 	laps := 0.0
 	for _, k := range []Kind{PanelSeams, JointSeams} {

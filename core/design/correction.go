@@ -42,7 +42,7 @@ func correctionFaults(d Design) []Fault {
 	for _, curve := range d.Corrected.Curves() {
 		if n := curve.List.Count; n < 0 || n > shape.MostCorrections {
 			return []Fault{NewFault(CorrectionsKey, "The "+curve.Name+" holds %s corrections; %s are kept. Take the corrections off.",
-				Shown{units.Count, math.Max(0, float64(n))}, Shown{units.Count, shape.MostCorrections})}
+				Shown{units.Count, max(0, float64(n))}, Shown{units.Count, shape.MostCorrections})}
 		}
 		for _, c := range curve.List.List() {
 			placed := c.At >= 0 && c.At <= 1 && (c.From < c.At || c.At == 0) && c.From >= 0 && (c.To > c.At || c.At == 1) && c.To <= 1

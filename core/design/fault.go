@@ -68,7 +68,7 @@ func (f Fault) Suggest(s units.System) (float64, bool) {
 	}
 	step := p.Step(s)
 	if p.Kind == units.Length || p.Kind == units.SmallLength {
-		step = math.Max(step, s.Step())
+		step = max(step, s.Step())
 	}
 	from := 0.0
 	if p.Odd {

@@ -1,10 +1,6 @@
 package design
 
-import (
-	"math"
-
-	"barkwright/core/shape"
-)
+import "barkwright/core/shape"
 
 // girthDeciders are the parameters that decide whether a section goes round with the
 // half girth on the bed, in the order in which one that is set is held to be the
@@ -45,7 +41,7 @@ func (d *Design) girthRoom() (short, long float64) {
 	}
 	turn, _ := Lookup("turnWidth")
 	o, asked := d.Amidships(), d.girthAsked()
-	least := shape.New(o.At(math.Min(turn.Min/2, MostTurn*o.Half))).HalfGirth()
+	least := shape.New(o.At(min(turn.Min/2, MostTurn*o.Half))).HalfGirth()
 	return least - asked, asked - shape.New(o.At(MostTurn*o.Half)).HalfGirth()
 }
 

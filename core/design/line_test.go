@@ -51,7 +51,7 @@ func TestLineRoundTrip(t *testing.T) {
 			if p.Key == "turnWidth" && !p.Owned(d) {
 				within = 1e-8
 			}
-			require.InDelta(t, p.Get(&d), p.Get(&back), within*math.Max(1, math.Abs(p.Get(&d))), p.Key)
+			require.InDelta(t, p.Get(&d), p.Get(&back), within*max(1, math.Abs(p.Get(&d))), p.Key)
 		}
 		if i >= random {
 			require.Equal(t, text, line(t, back))
@@ -107,7 +107,7 @@ func TestLineCodes(t *testing.T) {
 		seen[code] = true
 		back, err := design.ParseLine(text)
 		require.NoError(t, err)
-		require.InDelta(t, v, p.Get(&back), 1e-9*math.Max(1, math.Abs(v)), p.Key)
+		require.InDelta(t, v, p.Get(&back), 1e-9*max(1, math.Abs(v)), p.Key)
 	}
 }
 

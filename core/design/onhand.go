@@ -2,7 +2,6 @@ package design
 
 import (
 	"fmt"
-	"math"
 	"strconv"
 
 	"barkwright/core/units"
@@ -68,7 +67,7 @@ func SheetLengthKey(i int) string { return "sheet" + strconv.Itoa(i+1) + "Length
 func onHandFaults(o OnHand) []Fault {
 	if o.Count < 0 || o.Count > MostSheets {
 		return []Fault{NewFault(SheetWidthKey(0), "The list of sheets holds %s; %s are kept.",
-			Shown{units.Count, math.Max(0, float64(o.Count))}, Shown{units.Count, MostSheets})}
+			Shown{units.Count, max(0, float64(o.Count))}, Shown{units.Count, MostSheets})}
 	}
 	var faults []Fault
 	for i, s := range o.List() {

@@ -147,7 +147,7 @@ func (p *Param) bring(d *Design) {
 	if p.StepInch > 0 && !p.exact {
 		v = math.Round(v/p.StepInch) * p.StepInch
 	}
-	p.Put(d, math.Max(p.Min, math.Min(p.Max, v)))
+	p.Put(d, max(p.Min, min(p.Max, v)))
 }
 
 // Params returns the table of parameters in the order of the form.

@@ -37,36 +37,36 @@ func row(g Group, key, label, help string) Param {
 }
 
 // hull makes the row a length of the hull: inches, steps 1/4 in and 5 mm.
-func (p Param) hull(inches, min, max float64, at func(*Design) *float64) Param {
+func (p Param) hull(inches, least, most float64, at func(*Design) *float64) Param {
 	p.Kind = units.Length
-	return p.inches(inches, min, max, 0.25, 0.005, at)
+	return p.inches(inches, least, most, 0.25, 0.005, at)
 }
 
 // timber makes the row a size of timber, bark or root: steps 1/16 in and 1 mm.
-func (p Param) timber(inches, min, max float64, at func(*Design) *float64) Param {
+func (p Param) timber(inches, least, most float64, at func(*Design) *float64) Param {
 	p.Kind = units.SmallLength
-	return p.inches(inches, min, max, 1.0/16, 0.001, at)
+	return p.inches(inches, least, most, 1.0/16, 0.001, at)
 }
 
-func (p Param) inches(value, min, max, step, metric float64, at func(*Design) *float64) Param {
-	p.Default, p.Min, p.Max = value*units.Inch, min*units.Inch, max*units.Inch
+func (p Param) inches(value, least, most, step, metric float64, at func(*Design) *float64) Param {
+	p.Default, p.Min, p.Max = value*units.Inch, least*units.Inch, most*units.Inch
 	p.StepInch, p.StepMetric = step*units.Inch, metric
 	p.get, p.put = number(at)
 	return p
 }
 
 // shape makes the row a plain number.
-func (p Param) shape(value, min, max, step float64, at func(*Design) *float64) Param {
+func (p Param) shape(value, least, most, step float64, at func(*Design) *float64) Param {
 	p.Kind = units.Ratio
-	p.Default, p.Min, p.Max, p.StepInch, p.StepMetric = value, min, max, step, step
+	p.Default, p.Min, p.Max, p.StepInch, p.StepMetric = value, least, most, step, step
 	p.get, p.put = number(at)
 	return p
 }
 
 // wholes makes the row a count.
-func (p Param) wholes(value, min, max int, at func(*Design) *int) Param {
+func (p Param) wholes(value, least, most int, at func(*Design) *int) Param {
 	p.Kind = units.Count
-	p.Default, p.Min, p.Max, p.StepInch, p.StepMetric = float64(value), float64(min), float64(max), 1, 1
+	p.Default, p.Min, p.Max, p.StepInch, p.StepMetric = float64(value), float64(least), float64(most), 1, 1
 	p.get, p.put = wholeNumber(at)
 	return p
 }
@@ -94,9 +94,9 @@ func (p Param) exactly(rule func(Design) float64) Param {
 }
 
 // quantity makes the row a number of a kind with its own steps, all SI.
-func (p Param) quantity(k units.Kind, value, min, max float64, steps [2]float64, at func(*Design) *float64) Param {
+func (p Param) quantity(k units.Kind, value, least, most float64, steps [2]float64, at func(*Design) *float64) Param {
 	p.Kind = k
-	p.Default, p.Min, p.Max, p.StepInch, p.StepMetric = value, min, max, steps[0], steps[1]
+	p.Default, p.Min, p.Max, p.StepInch, p.StepMetric = value, least, most, steps[0], steps[1]
 	p.get, p.put = number(at)
 	return p
 }

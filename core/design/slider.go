@@ -40,5 +40,5 @@ func (p Param) Stepped(v float64, n int, s units.System) float64 {
 	} else {
 		at = math.Ceil(at-nearly) + float64(n)
 	}
-	return math.Max(p.Min, math.Min(p.Max, p.Min+at*step))
+	return max(p.Min, min(p.Max, p.Min+at*step))
 }

@@ -48,7 +48,7 @@ func (p Param) nearest(v float64) float64 {
 	if math.IsNaN(v) {
 		return p.Default
 	}
-	return math.Max(p.Min, math.Min(p.Max, v))
+	return max(p.Min, min(p.Max, v))
 }
 
 func textFaults(d Design) []Fault {

@@ -125,7 +125,7 @@ func TestEveryParameterHasItsRange(t *testing.T) {
 				assert.Equal(t, []string{p.Key}, keys(faults), "one absurd number is one fault")
 				continue
 			}
-			nearest := design.Validate(p.Set(design.Default(), math.Max(p.Min, math.Min(p.Max, v))))
+			nearest := design.Validate(p.Set(design.Default(), max(p.Min, min(p.Max, v))))
 			assert.Subset(t, append(keys(nearest), p.Key), keys(faults), "%s at %v is no more faults than its nearest value is", p.Key, v)
 		}
 	}

@@ -69,7 +69,7 @@ func Since(version int, d Design) (Design, []Move) {
 		p, _ := Lookup("bilge")
 		// Ranges that are narrower now.
 		if v := p.Get(&d); v >= 0.42 {
-			p.Put(&d, math.Max(v, p.Min))
+			p.Put(&d, max(v, p.Min))
 		}
 	}
 	now := Follow(d)

@@ -107,7 +107,7 @@ func BedHeight(h hull.Hull, x float64) float64 {
 // crownShare is the share of the crown that the bed has at x.
 func crownShare(h hull.Hull, x float64) float64 {
 	t := 2 * x / h.Design.BedLength
-	return math.Max(0, 1-t*t)
+	return max(0, 1-t*t)
 }
 
 // PostLength is the length of a post at x that holds the gunwale at its finished
@@ -130,7 +130,7 @@ func crosspieces(h hull.Hull, thwarts []Thwart) []Crosspiece {
 	last := 0.0
 	add := func(x float64) {
 		w := 2 * h.FrameHalfBreadth(x)
-		out = append(out, Crosspiece{x, w, math.Max(0, w-2*batten)})
+		out = append(out, Crosspiece{x, w, max(0, w-2*batten)})
 		last = x
 	}
 	for _, t := range thwarts {
@@ -150,7 +150,7 @@ func stakes(h hull.Hull, thwarts []Thwart) []Stake {
 	end := h.FrameEnd()
 	var out []Stake
 	add := func(x float64) {
-		out = append(out, Stake{X: x, Y: math.Max(stakePairHalf, h.FrameHalfBreadth(x)+stakeOff)})
+		out = append(out, Stake{X: x, Y: max(stakePairHalf, h.FrameHalfBreadth(x)+stakeOff)})
 	}
 	bay := func(from, to float64) {
 		n := int(math.Ceil((to - from) / StakeSpacing))

@@ -67,7 +67,7 @@ func TestHeadboardsBreadths(t *testing.T) {
 		}
 		nearest := math.Inf(1)
 		for _, q := range points {
-			nearest = math.Min(nearest, q.Sub(geom.Vec2{X: p.X, Y: p.Y + d.BarkThickness + d.StemDepth/2}).Len())
+			nearest = min(nearest, q.Sub(geom.Vec2{X: p.X, Y: p.Y + d.BarkThickness + d.StemDepth/2}).Len())
 		}
 		assert.InDelta(t, lining, nearest, 2e-5)
 	}

@@ -147,7 +147,7 @@ func inBounds(t *testing.T, h hull.Hull, f frame.Frame) {
 		if i > 0 {
 			// Up a steep sheer marks stand closer along the boat than along the gunwale.
 			before := f.Ribs[i-1]
-			apart := math.Min(r.X-before.X, (r.Width+before.Width)/2)
+			apart := min(r.X-before.X, (r.Width+before.Width)/2)
 			require.GreaterOrEqual(t, r.FootX-before.FootX, apart-1e-9, "the feet of ribs stand in order, as far apart as their marks or clear")
 		}
 		foot = r.FootX + r.Width/2

@@ -1,8 +1,6 @@
 package frame
 
 import (
-	"math"
-
 	"barkwright/core/geom"
 	"barkwright/core/hull"
 	"barkwright/core/shape"
@@ -51,7 +49,7 @@ const (
 func headboardFoot(h hull.Hull) float64 {
 	d := h.Design
 	most := h.Foremost() - d.BarkThickness - d.StemDepth - footRoom
-	return math.Min(d.HeadboardX()+d.HeadboardFoot, math.Max(d.HeadboardX(), most))
+	return min(d.HeadboardX()+d.HeadboardFoot, max(d.HeadboardX(), most))
 }
 
 // newHeadboard cuts the skin at the board and takes bark and sheathing off. The board's
@@ -71,10 +69,10 @@ func newHeadboard(h hull.Hull) Headboard {
 	b.Outline = b.outline(edge, shoulder)
 	for _, q := range b.Outline {
 		if q.Y <= shoulder {
-			b.Width = math.Max(b.Width, 2*q.X)
+			b.Width = max(b.Width, 2*q.X)
 		}
 	}
-	b.Foot = 2 * math.Min(breadthAt(edge, math.Min(footHeight, shoulder)), b.Width/2)
+	b.Foot = 2 * min(breadthAt(edge, min(footHeight, shoulder)), b.Width/2)
 	return b
 }
 
@@ -91,7 +89,7 @@ func sprung(height, belly float64) float64 { return height + 8*belly*belly/(3*he
 func boardEdge(s shape.Section, depth, foot float64) []geom.Vec2 {
 	var out []geom.Vec2
 	for _, p := range Inside(s, depth, s.HalfGirth(), boardPieces) {
-		q := geom.Vec2{X: math.Max(0, p.X), Y: p.Y - foot}
+		q := geom.Vec2{X: max(0, p.X), Y: p.Y - foot}
 		if n := len(out); n == 0 || q.Y > out[n-1].Y {
 			out = append(out, q)
 		}

@@ -54,7 +54,7 @@ func random(source *rand.Rand) design.Design {
 		case 2, 3, 4:
 			v = p.Stepped(v, 1, units.Imperial16)
 		}
-		d = p.Set(d, math.Max(p.Min, math.Min(p.Max, v)))
+		d = p.Set(d, max(p.Min, min(p.Max, v)))
 	}
 	return d
 }

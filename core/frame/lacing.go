@@ -119,6 +119,6 @@ func thwartAfter(ribs []Rib, i int) int {
 func turnLength(h hull.Hull) float64 {
 	d := h.Design
 	across := d.InwaleThickness + d.OutwaleThickness + 2*d.BarkThickness
-	down := math.Max(d.InwaleDepth, d.OutwaleDepth) + holeBelow
+	down := max(d.InwaleDepth, d.OutwaleDepth) + holeBelow
 	return 2*(across+down) + 2*math.Pi*d.RootWidth/4
 }

@@ -158,7 +158,7 @@ func newRib(h hull.Hull, r Rib) Rib {
 	r.Length = 2 * (section.HalfGirth() - inside*turning - d.RibTuck)
 	r.Inner = r.Length - 2*r.Thickness*(turning+bevelRun)
 	radius, at := section.TightestRadius()
-	r.Bend = wood.Check(math.Min(radius, straight)-inside-r.Thickness/2, r.Thickness, d.RibStock)
+	r.Bend = wood.Check(min(radius, straight)-inside-r.Thickness/2, r.Thickness, d.RibStock)
 	r.BendAt = at
 	return r
 }
@@ -206,7 +206,7 @@ func Inside(s shape.Section, depth, girth float64, n int) []geom.Vec2 {
 	out := make([]geom.Vec2, n+1)
 	for i := range out {
 		g := girth * float64(i) / float64(n)
-		a, b := math.Max(0, g-step), math.Min(s.HalfGirth(), g+step)
+		a, b := max(0, g-step), min(s.HalfGirth(), g+step)
 		heading := s.At(b).Sub(s.At(a)).Unit()
 		if i == 0 {
 			heading = geom.Vec2{X: 1}

@@ -234,7 +234,7 @@ func TestRibsStandSquareToTheBottom(t *testing.T) {
 		last := len(f.Ribs) - 1
 		most := f.Ribs[last].FootX - f.Ribs[last].X
 		for _, r := range f.Ribs {
-			slope := geom.Slope(h.Bottom, math.Min(r.FootX, h.HeelX-1e-4), 1e-5)
+			slope := geom.Slope(h.Bottom, min(r.FootX, h.HeelX-1e-4), 1e-5)
 			out, up := r.FootX-r.X, h.TopEdge(r.X)-h.Floor(r.FootX)
 			assert.LessOrEqual(t, out, most+1e-9, "%s rib %d", d.Name, r.Number)
 			assert.InDelta(t, math.Atan2(out, up), r.Lean, 1e-9)

@@ -37,9 +37,9 @@ func standRibs(h hull.Hull, ribs []Rib) {
 			// A last rib held back behind its mark pushes its neighbours no farther than
 			// side by side.
 			beside := next.FootX - r.X - (next.Width+r.Width)/2
-			most = math.Max(next.FootX-next.X, math.Min(0, beside))
+			most = max(next.FootX-next.X, min(0, beside))
 		}
-		r.FootX = math.Min(squareFoot(h, r.X), r.X+most)
+		r.FootX = min(squareFoot(h, r.X), r.X+most)
 	}
 }
 
@@ -56,7 +56,7 @@ func squareFoot(h hull.Hull, x float64) float64 {
 		if math.Abs(fb) < settled || fa == fb {
 			break
 		}
-		a, b, fa = b, math.Max(x, b-fb*(b-a)/(fb-fa)), fb
+		a, b, fa = b, max(x, b-fb*(b-a)/(fb-fa)), fb
 		fb = miss(b)
 	}
 	return b
@@ -69,5 +69,5 @@ const settled = 1e-10
 // edge, and no farther inboard of the headboard's foot than the heel is by rule.
 func solidFrom(h hull.Hull, ribs []Rib) float64 {
 	r := ribs[len(ribs)-1]
-	return math.Max(r.FootX+r.Width/2, headboardFoot(h)-design.HeelInboard)
+	return max(r.FootX+r.Width/2, headboardFoot(h)-design.HeelInboard)
 }

@@ -18,9 +18,9 @@ const shoulderShare = 1.75 / 2
 // Taper is how the rib narrows toward either tip.
 func (r Rib) Taper(d design.Design) RibTaper {
 	return RibTaper{
-		Length:   math.Min(d.RibTaper, r.Length/2),
+		Length:   min(d.RibTaper, r.Length/2),
 		Middle:   r.Width,
-		Shoulder: math.Max(d.RibTipWidth, shoulderShare*r.Width),
+		Shoulder: max(d.RibTipWidth, shoulderShare*r.Width),
 		Tip:      d.RibTipWidth,
 	}
 }
@@ -36,7 +36,7 @@ func (r Rib) BendFrom(h hull.Hull) float64 {
 	const step = 1e-4 // m: short against any bend, long against rounding
 	d := h.Design
 	section := r.Cut(h).Section
-	a, b := math.Max(0, r.BendAt-step), math.Min(section.HalfGirth(), r.BendAt+step)
+	a, b := max(0, r.BendAt-step), min(section.HalfGirth(), r.BendAt+step)
 	heading := section.At(b).Sub(section.At(a))
 	// Inside the bark and the sheathing the way is shorter by what the curve turns.
 	return r.BendAt - (d.BarkThickness+d.SheathingThickness)*math.Atan2(heading.Y, heading.X)

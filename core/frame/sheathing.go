@@ -39,7 +39,7 @@ func newSheathing(h hull.Hull) Sheathing {
 		if i > 0 {
 			r.Length += d.SheathingLap
 		}
-		broad := math.Min(math.Abs(r.From), math.Abs(r.To))
+		broad := min(math.Abs(r.From), math.Abs(r.To))
 		if r.From < 0 && r.To > 0 {
 			broad = 0
 		}

@@ -69,8 +69,8 @@ func newStem(h hull.Hull, from float64) Stem {
 	heel := s.Curve - h.End.Path.Length() // along the profile to the curve's heel
 	solidEnd := h.End.ParameterAt(s.Solid - heel)
 	at, radius := h.End.TightestFrom(solidEnd)
-	s.Radius, s.Tightest = math.Min(radius, straight), heel+h.End.RunAt(at)
-	s.SolidRadius = math.Min(h.End.TightestBetween(h.End.ParameterAt(-heel), solidEnd), straight)
+	s.Radius, s.Tightest = min(radius, straight), heel+h.End.RunAt(at)
+	s.SolidRadius = min(h.End.TightestBetween(h.End.ParameterAt(-heel), solidEnd), straight)
 	s.SolidTightest = h.End.TightestAt < solidEnd && s.SolidRadius < s.Radius
 	s.Sagitta = sagitta(s.Profile.Points[:s.Point+1])
 	s.Stock = d.StemDepth + s.Sagitta
@@ -81,7 +81,7 @@ func newStem(h hull.Hull, from float64) Stem {
 	s.Limit, s.LimitOK = wood.LeastSplits(piece, wood.NearLimit)
 	innermost := s.Innermost()
 	s.Springback = innermost.Springback(d.StemStock)
-	s.FormRadius = math.Max(0, s.Radius-d.BarkThickness-d.StemDepth) / (1 + d.StemOpening)
+	s.FormRadius = max(0, s.Radius-d.BarkThickness-d.StemDepth) / (1 + d.StemOpening)
 	if !innermost.WillNotFit {
 		s.Moments = wood.MomentToBend(wood.Effort{Width: d.StemWidth, Depth: d.StemDepth, Radius: innermost.Radius, Laminations: d.StemLaminations, Stock: d.StemStock})
 	}
@@ -109,7 +109,7 @@ func (s *Stem) layProfile(h hull.Hull) {
 	}
 	whole := geom.NewPolyline(points)
 	s.Curve = whole.Length()
-	s.Solid = math.Min(h.Design.StemSolid, s.Curve)
+	s.Solid = min(h.Design.StemSolid, s.Curve)
 	end := whole.At(s.Solid)
 	s.SolidEnd = end.X
 	for i, r := range whole.Run {
@@ -129,7 +129,7 @@ func sagitta(points []geom.Vec2) float64 {
 	chord := points[len(points)-1].Sub(points[0]).Unit()
 	most := 0.0
 	for _, p := range points {
-		most = math.Max(most, math.Abs(chord.Cross(p.Sub(points[0]))))
+		most = max(most, math.Abs(chord.Cross(p.Sub(points[0]))))
 	}
 	return most
 }

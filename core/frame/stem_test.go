@@ -76,9 +76,9 @@ func TestTightestInTheSolid(t *testing.T) {
 			switch {
 			case u <= step || u >= 1-step || run < 0:
 			case run > s.Solid:
-				past = math.Min(past, r)
+				past = min(past, r)
 			default:
-				inside = math.Min(inside, r)
+				inside = min(inside, r)
 				solid = append(solid, q)
 			}
 		}
@@ -88,7 +88,7 @@ func TestTightestInTheSolid(t *testing.T) {
 		chord := solid[len(solid)-1].Sub(solid[0]).Unit()
 		most := 0.0
 		for _, q := range solid {
-			most = math.Max(most, math.Abs(chord.Cross(q.Sub(solid[0]))))
+			most = max(most, math.Abs(chord.Cross(q.Sub(solid[0]))))
 		}
 		assert.InDelta(t, d.StemDepth+most, s.Stock, 2e-5, d.Name)
 		if s.SolidTightest {

@@ -59,5 +59,5 @@ func newThwarts(h hull.Hull) []Thwart {
 const planStep = 1e-3
 
 func planSlope(h hull.Hull, x float64) float64 {
-	return geom.Slope(h.HalfBeam, math.Min(x, h.GunwaleX-2*planStep), planStep)
+	return geom.Slope(h.HalfBeam, min(x, h.GunwaleX-2*planStep), planStep)
 }

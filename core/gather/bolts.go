@@ -59,7 +59,7 @@ func boltNeeds(d design.Design, pieces []Piece) []BoltNeed {
 			if p.Log != log || p.Count == 0 {
 				continue
 			}
-			n.Length = math.Max(n.Length, p.Length)
+			n.Length = max(n.Length, p.Length)
 			u := BoltUse{Piece: p, Riving: trunk.Rive(p.Width, p.Thickness)}
 			if each := u.Riving.Each(); each > 0 {
 				u.Sectors = (p.Count + p.Spares + each - 1) / each

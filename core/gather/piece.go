@@ -123,7 +123,7 @@ func gunwaleHeight(h hull.Hull) float64 { return (h.Sheer(0)*2 + h.Sheer(h.Gunwa
 
 func ribPieces(h hull.Hull, f frame.Frame) Piece {
 	d := h.Design
-	p := Piece{Kind: Ribs, Name: "ribs", Count: d.Ribs, Width: d.RibWidthMid, Thickness: math.Max(d.RibThickness, d.RibThicknessEnd), Log: RibLog}
+	p := Piece{Kind: Ribs, Name: "ribs", Count: d.Ribs, Width: d.RibWidthMid, Thickness: max(d.RibThickness, d.RibThicknessEnd), Log: RibLog}
 	volume, height := 0.0, 0.0
 	worst := wood.EasyRib
 	for _, r := range f.Ribs {
@@ -134,7 +134,7 @@ func ribPieces(h hull.Hull, f frame.Frame) Piece {
 		v := n * r.Area(d) * r.Thickness
 		volume += v
 		height += v * ribHeight(h, r)
-		p.Length = math.Max(p.Length, r.Length+trim)
+		p.Length = max(p.Length, r.Length+trim)
 		if !r.Broken {
 			worst = max(worst, r.Bend.Rib(d.RibStock))
 		}
@@ -176,7 +176,7 @@ func sheathingPieces(h hull.Hull, f frame.Frame) Piece {
 	d, s := h.Design, f.Sheathing
 	p := Piece{Kind: Sheathing, Name: "sheathing strips", Count: s.Strips, Spares: spares(s.Strips, wood.WithinGuide), Width: d.SheathingWidth, Thickness: d.SheathingThickness, Log: SheathingLog}
 	for _, r := range s.Regions {
-		p.Length = math.Max(p.Length, r.Length+trim)
+		p.Length = max(p.Length, r.Length+trim)
 	}
 	p.Mass = weigh(s.Area*d.SheathingThickness, wood.Cedar.Density())
 	p.Height = ribHeight(h, f.Ribs[0])

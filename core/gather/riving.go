@@ -67,7 +67,7 @@ func (t Trunk) rive(n int, width, thickness float64) Riving {
 	slope := math.Tan(math.Pi / float64(n))
 	// A layer lies between two planes square to the sector's middle. It is as wide as
 	// the sector at its inner face and as the circle of sound wood at its outer one.
-	from := math.Max(t.Heart/2, width/2/slope)
+	from := max(t.Heart/2, width/2/slope)
 	outer := sound*sound - width*width/4
 	if outer <= 0 {
 		return Riving{}
@@ -80,7 +80,7 @@ func (t Trunk) rive(n int, width, thickness float64) Riving {
 	for i := range layers {
 		inner := from + r.Thick*float64(i)
 		outside := inner + r.Thick
-		wide := math.Min(2*inner*slope, 2*math.Sqrt(math.Max(0, sound*sound-outside*outside)))
+		wide := min(2*inner*slope, 2*math.Sqrt(max(0, sound*sound-outside*outside)))
 		r.Across = append(r.Across, halvings(wide/width))
 	}
 	return r

@@ -49,7 +49,7 @@ func TestSticksLieInTheSoundWood(t *testing.T) {
 			wide := size[0]*inch + 0.25*inch
 			assert.GreaterOrEqual(t, r.Thick, 1.25*size[1]*inch-1e-12)
 			sound, slope := trunk.Diameter/2-trunk.Sapwood, math.Tan(math.Pi/float64(r.Sectors))
-			from := math.Max(trunk.Heart/2, wide/2/slope)
+			from := max(trunk.Heart/2, wide/2/slope)
 			for i, n := range r.Across {
 				inner, half := from+r.Thick*float64(i), float64(n)*wide/2
 				assert.LessOrEqual(t, half, inner*slope+1e-9)

@@ -90,7 +90,7 @@ func newSearch(q LeastSquares, start []float64) *search {
 }
 
 func (s *search) inside(i int, v float64) float64 {
-	return math.Max(s.Lower[i], math.Min(s.Upper[i], v))
+	return max(s.Lower[i], min(s.Upper[i], v))
 }
 
 // linearise finds the derivatives by central differences, one-sided at a bound,
@@ -135,7 +135,7 @@ func (s *search) step() bool {
 		copy(s.trial, s.x)
 		for k, i := range s.free {
 			s.trial[i] = s.inside(i, s.x[i]-s.move[k]*s.Scale[i])
-			far = math.Max(far, math.Abs(s.trial[i]-s.x[i])/s.Scale[i])
+			far = max(far, math.Abs(s.trial[i]-s.x[i])/s.Scale[i])
 		}
 		if far < settledStep {
 			return false

@@ -49,17 +49,17 @@ func TestPath3Order(t *testing.T) {
 // A slope that runs away at the end, as that of a root does, is still measured: a
 // quarter circle by its own abscissa.
 func TestPath3SteepEnd(t *testing.T) {
-	quarter := func(x float64) geom.Vec3 { return geom.Vec3{X: x, Y: math.Sqrt(math.Max(0, 1-x*x))} }
+	quarter := func(x float64) geom.Vec3 { return geom.Vec3{X: x, Y: math.Sqrt(max(0, 1-x*x))} }
 	assert.InDelta(t, math.Pi/2, geom.NewPath3(quarter, 0, 1, 120).Length(), 1e-6)
 }
 
 // A path with a corner is two straight runs: lengths and places by hand.
 func TestPath3Corner(t *testing.T) {
-	at := func(x float64) geom.Vec3 { return geom.Vec3{X: x, Y: 4.0 / 3 * math.Max(0, x-3)} }
+	at := func(x float64) geom.Vec3 { return geom.Vec3{X: x, Y: 4.0 / 3 * max(0, x-3)} }
 	p := geom.NewPath3(at, 0, 3, 8).Then(geom.NewPath3(at, 3, 6, 8))
 	assert.InDelta(t, 3+5, p.Length(), 1e-12)
 	for x := 0.0; x <= 6; x += 0.01 {
-		run := x + 2.0/3*math.Max(0, x-3)
+		run := x + 2.0/3*max(0, x-3)
 		assert.InDelta(t, run, p.RunTo(x), 1e-9)
 		assert.InDelta(t, x, p.ParameterAt(run), 1e-9)
 	}

@@ -52,7 +52,7 @@ func Least(f func(float64) float64, lo, hi float64, n int) (at, value float64) {
 			at, value = x, v
 		}
 	}
-	a, b := math.Max(lo, at-step), math.Min(hi, at+step)
+	a, b := max(lo, at-step), min(hi, at+step)
 	c, d := b-invPhi*(b-a), a+invPhi*(b-a)
 	fc, fd := f(c), f(d)
 	for range goldenSteps {

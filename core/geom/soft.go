@@ -9,14 +9,14 @@ import "math"
 func SoftMin(p, q float64) float64 {
 	k := (p + q) / 5
 	if k <= 0 {
-		return math.Min(p, q)
+		return min(p, q)
 	}
-	h := math.Max(0, 1-math.Abs(p-q)/k)
-	return math.Min(p, q) - h*h*k/4
+	h := max(0, 1-math.Abs(p-q)/k)
+	return min(p, q) - h*h*k/4
 }
 
 // SmoothStep is u^2 (3 - 2u) on [0, 1], held at its ends outside.
 func SmoothStep(u float64) float64 {
-	u = math.Max(0, math.Min(1, u))
+	u = max(0, min(1, u))
 	return u * u * (3 - 2*u)
 }

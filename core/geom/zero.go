@@ -32,7 +32,7 @@ func Zero(f func(float64) float64, lo, hi, tol float64) (float64, bool) {
 			began = hi - lo
 		}
 		// A zero next to an end is closed in on from its other side too.
-		mid = math.Max(lo+tol/2, math.Min(hi-tol/2, mid))
+		mid = max(lo+tol/2, min(hi-tol/2, mid))
 		if mid <= lo || mid >= hi {
 			break
 		}

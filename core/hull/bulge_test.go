@@ -84,7 +84,7 @@ func noJump(t *testing.T, from design.Design, key string) {
 	apart := func(a, b []float64) float64 {
 		most := 0.0
 		for i := range a {
-			most = math.Max(most, math.Abs(a[i]-b[i]))
+			most = max(most, math.Abs(a[i]-b[i]))
 		}
 		return most
 	}

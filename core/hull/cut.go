@@ -66,5 +66,5 @@ func (h *Hull) columnAtFoot(x float64) float64 {
 	// The foot gains on the top by a square: the root that is the share itself where it
 	// gains nothing.
 	share, pace := h.End.RunTo(x)/h.End.Path.Length(), h.footPace
-	return 1 + 2*share/(pace+math.Sqrt(math.Max(0, pace*pace+4*(1-pace)*share)))
+	return 1 + 2*share/(pace+math.Sqrt(max(0, pace*pace+4*(1-pace)*share)))
 }

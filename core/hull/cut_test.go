@@ -31,7 +31,7 @@ func TestCutAgainstTheColumns(t *testing.T) {
 			for _, p := range points {
 				near := math.Inf(1)
 				for _, q := range cut {
-					near = math.Min(near, q.Sub(p).Len())
+					near = min(near, q.Sub(p).Len())
 				}
 				assert.Less(t, near, in/12, "%s, foot %.2f top %.2f", d.Name, at[0]/in, at[1]/in)
 			}
@@ -53,7 +53,7 @@ func searched(t *testing.T, h *hull.Hull, c hull.Cut, top float64, n int) []geom
 	high := h.ColumnAtEdge(top)
 	out := make([]geom.Vec2, n+1)
 	for i := range out {
-		v, ok := geom.Bisect(func(v float64) float64 { return side(h.Column(v, n)[i]) }, math.Max(0, high-0.5), math.Min(2, high+0.5), 1e-9)
+		v, ok := geom.Bisect(func(v float64) float64 { return side(h.Column(v, n)[i]) }, max(0, high-0.5), min(2, high+0.5), 1e-9)
 		require.True(t, ok)
 		p := h.Column(v, n)[i]
 		out[i] = geom.Vec2{X: p.Y, Y: geom.Vec2{X: p.X, Y: p.Z}.Sub(c.Foot).Dot(c.Up)}
@@ -93,13 +93,13 @@ func TestProfileByRunAndParameter(t *testing.T) {
 		assert.InDelta(t, 0, e.Path.At(e.RunAt(s)).Sub(e.At(s)).Len(), 1e-4)
 	}
 	for _, x := range []float64{h.HeelX - 1, h.HeelX, h.HeelX + 0.05, h.Foremost() - 0.01} {
-		assert.InDelta(t, math.Max(x, h.HeelX), e.Path.At(e.RunTo(x)).X, 1e-9)
+		assert.InDelta(t, max(x, h.HeelX), e.Path.At(e.RunTo(x)).X, 1e-9)
 	}
 	for _, from := range []float64{0, 0.3, 0.8} {
 		_, radius := e.TightestFrom(from)
 		least := math.Inf(1)
 		for i := range 4001 {
-			least = math.Min(least, 1/math.Abs(e.Curvature(from+(1-from)*float64(i)/4000)))
+			least = min(least, 1/math.Abs(e.Curvature(from+(1-from)*float64(i)/4000)))
 		}
 		assert.InEpsilon(t, least, radius, 1e-6)
 		assert.InEpsilon(t, least, e.TightestBetween(from, 1), 1e-6)

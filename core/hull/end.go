@@ -44,7 +44,7 @@ func (h *Hull) newEnd() End {
 			return foremost(c) - d.Length/2
 		}, head.X, head.X+8*a, foremostTolerance)
 	}
-	c[2].Y = math.Max(head.Y-(0.15+0.65*d.EndFull)*b, heel.Y+m*(c[2].X-heel.X)+0.08*b)
+	c[2].Y = max(head.Y-(0.15+0.65*d.EndFull)*b, heel.Y+m*(c[2].X-heel.X)+0.08*b)
 	e := End{Bezier: c}
 	points := make([]geom.Vec2, profilePieces+1)
 	for i := range points {
@@ -65,7 +65,7 @@ func foremost(b geom.Bezier) float64 {
 	// The largest root: X falls from there to the head.
 	k := p - 2*q + r
 	t := 0.0
-	if root := math.Sqrt(math.Max(0, q*q-p*r)); k != 0 {
+	if root := math.Sqrt(max(0, q*q-p*r)); k != 0 {
 		t = (p - q + root) / k
 		if t < 0 || t > 1 {
 			t = (p - q - root) / k
@@ -73,7 +73,7 @@ func foremost(b geom.Bezier) float64 {
 	} else {
 		t = p / (2 * (p - q))
 	}
-	return b.At(math.Max(0, math.Min(1, t))).X
+	return b.At(max(0, min(1, t))).X
 }
 
 // Floor is the height of the outside of the bark on the centre line at x: the
@@ -99,7 +99,7 @@ func (e *End) RunTo(x float64) float64 {
 		return 0
 	}
 	a, b := p.Points[i-1], p.Points[i]
-	return p.Run[i-1] + (p.Run[i]-p.Run[i-1])*math.Min(1, (x-a.X)/(b.X-a.X))
+	return p.Run[i-1] + (p.Run[i]-p.Run[i-1])*min(1, (x-a.X)/(b.X-a.X))
 }
 
 // ParameterAt is the curve's parameter a length run along it from the heel.

@@ -29,7 +29,7 @@ func TestEndCurve(t *testing.T) {
 				for i := 0; i <= 2000; i++ {
 					k := e.Curvature(float64(i) / 2000)
 					require.GreaterOrEqual(t, k, -1e-9, "heel %v full %v setback %v at %v", heel, full, setback, float64(i)/2000)
-					most = math.Max(most, k)
+					most = max(most, k)
 				}
 				assert.InDelta(t, 1/most, e.TightestRadius, 1e-3/most, "against a plain dense search")
 				if full > 0.401 {
@@ -54,7 +54,7 @@ func TestEndMeetsItsNeighbours(t *testing.T) {
 
 		most := 0.0
 		for i := 0; i <= 20000; i++ {
-			most = math.Max(most, h.End.At(float64(i)/20000).X)
+			most = max(most, h.End.At(float64(i)/20000).X)
 		}
 		require.InDelta(t, d.Length/2, most, 1e-4, "foremost point by a dense search, to 0.1 mm")
 		require.InDelta(t, most, h.Foremost(), 1e-6)

@@ -63,7 +63,7 @@ func (h *Hull) turnedInMost() float64 {
 	}
 	most := 0.0
 	for i := range faultStations {
-		most = math.Max(most, h.ColumnSection(2*float64(i)/faultStations).Turning()-math.Pi/2)
+		most = max(most, h.ColumnSection(2*float64(i)/faultStations).Turning()-math.Pi/2)
 	}
 	return most
 }

@@ -101,7 +101,7 @@ func (h *Hull) bulgeAt(x float64) float64 {
 	if h.bulge == 0 {
 		return 0
 	}
-	u := math.Max(0, math.Min(1, (x-h.bulgeTo)/(h.HeadX-h.bulgeTo)))
+	u := max(0, min(1, (x-h.bulgeTo)/(h.HeadX-h.bulgeTo)))
 	return h.bulge * (1 - u*u*u)
 }
 

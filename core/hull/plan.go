@@ -68,7 +68,7 @@ func (h *Hull) TopEdge(x float64) float64 {
 		return d.EndHeight
 	}
 	m0 := h.sheerEndSlope()
-	m1 := math.Max(0, 2*(d.EndHeight-d.GunwaleEndHeight)/run-m0)
+	m1 := max(0, 2*(d.EndHeight-d.GunwaleEndHeight)/run-m0)
 	t := (x - h.GunwaleX) / run
 	s := 1 - t
 	return d.GunwaleEndHeight*s*s*(1+2*t) + d.EndHeight*t*t*(3-2*t) + run*(m0*t*s*s-m1*t*t*s)

@@ -85,7 +85,7 @@ func outlineArea(s hull.Station) float64 {
 func largestStep(stations []hull.Station) float64 {
 	most := 0.0
 	for i := 1; i < len(stations); i++ {
-		most = math.Max(most, math.Abs(outlineArea(stations[i])-outlineArea(stations[i-1])))
+		most = max(most, math.Abs(outlineArea(stations[i])-outlineArea(stations[i-1])))
 	}
 	return most
 }

@@ -1,8 +1,6 @@
 package record
 
 import (
-	"math"
-
 	"barkwright/core/design"
 	"barkwright/core/geom"
 	"barkwright/core/hull"
@@ -36,8 +34,8 @@ func freed(key string, at func(*design.Design) *float64) loose {
 }
 
 func (l loose) within(lo, hi float64) loose {
-	l.lo = math.Max(l.lo, lo)
-	l.hi = math.Max(l.lo, math.Min(l.hi, hi))
+	l.lo = max(l.lo, lo)
+	l.hi = max(l.lo, min(l.hi, hi))
 	return l
 }
 
@@ -97,7 +95,7 @@ func (b block) solve(d design.Design, skip map[int]bool) (design.Design, float64
 	start := make([]float64, n)
 	for i, l := range b.loose {
 		q.Lower, q.Upper, q.Scale = append(q.Lower, l.lo), append(q.Upper, l.hi), append(q.Scale, l.spread)
-		start[i] = math.Max(l.lo, math.Min(l.hi, *l.at(&d)))
+		start[i] = max(l.lo, min(l.hi, *l.at(&d)))
 	}
 	q.Residuals = func(x, out []float64) {
 		h := b.shape(d, x)
@@ -115,7 +113,7 @@ func (b block) solve(d design.Design, skip map[int]bool) (design.Design, float64
 			over := rest[n:]
 			b.fence(h, over)
 			for i, v := range over {
-				over[i] = math.Max(0, v+fenceMargin) / fenceTolerance
+				over[i] = max(0, v+fenceMargin) / fenceTolerance
 			}
 		}
 	}

@@ -42,7 +42,7 @@ func build(r *reading) *boat {
 
 func (b *boat) set(key string, v float64) {
 	p := parameter(key)
-	b.design = p.Set(b.design, math.Max(p.Min, math.Min(p.Max, v)))
+	b.design = p.Set(b.design, max(p.Min, min(p.Max, v)))
 	b.settled[key] = true
 }
 
@@ -97,7 +97,7 @@ func (b *boat) mean(k Kind) (v float64, ok bool) {
 			sum, weights = sum+w*v, weights+w
 		}
 	}
-	return sum / math.Max(weights, math.SmallestNonzeroFloat64), weights > 0
+	return sum / max(weights, math.SmallestNonzeroFloat64), weights > 0
 }
 
 func (b *boat) stateBeam() {
@@ -268,7 +268,7 @@ func (b *boat) ends() block {
 		k.halfGunwale = d.HalfGunwale()
 	}
 	k.loose = append(k.loose,
-		freed("headSetback", func(d *design.Design) *float64 { return &d.HeadSetback }).within(0, math.Max(0, d.Overhang-units.Inch)),
+		freed("headSetback", func(d *design.Design) *float64 { return &d.HeadSetback }).within(0, max(0, d.Overhang-units.Inch)),
 		freed("endFull", func(d *design.Design) *float64 { return &d.EndFull }))
 	return k
 }

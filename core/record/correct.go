@@ -154,10 +154,10 @@ func (b *boat) sites(c curve, list []cluster) []shape.Correction {
 		s := shape.Correction{At: at(l.x, half), To: 1}
 		for _, p := range places {
 			if p < s.At {
-				s.From = math.Max(s.From, p)
+				s.From = max(s.From, p)
 			}
 			if p > s.At {
-				s.To = math.Min(s.To, p)
+				s.To = min(s.To, p)
 			}
 		}
 		for _, had := range c.list(&b.design).List() {

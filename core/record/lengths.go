@@ -74,7 +74,7 @@ func (r *reading) placeThwarts() {
 			for _, way := range r.ways(n, side) {
 				r.placeThwart(n, side, before, way)
 			}
-			before = math.Max(before, r.thwarts[side][n])
+			before = max(before, r.thwarts[side][n])
 		}
 	}
 }

@@ -14,13 +14,13 @@ func along(h hull.Hull, d Datum, x float64) float64 {
 	case ClearWidth:
 		return 2 * h.HalfBeam(x)
 	case SheerHeight:
-		return h.Sheer(math.Min(x, h.GunwaleX))
+		return h.Sheer(min(x, h.GunwaleX))
 	case RailHeight:
-		return h.Sheer(math.Min(x, h.GunwaleX)) + h.Design.CapThickness
+		return h.Sheer(min(x, h.GunwaleX)) + h.Design.CapThickness
 	case BottomRise:
 		return h.Floor(x)
 	case HalfGirth:
-		return h.HalfGirthInside(math.Min(x, h.HeelX))
+		return h.HalfGirthInside(min(x, h.HeelX))
 	}
 	return d.Value + offProfile(h, geom.Vec2{X: x, Y: d.Value})
 }
@@ -39,7 +39,7 @@ func offProfile(h hull.Hull, p geom.Vec2) float64 {
 		ab, ap := b.Sub(a), p.Sub(a)
 		t := 0.0
 		if l := ab.Dot(ab); l > 0 {
-			t = math.Max(0, math.Min(1, ap.Dot(ab)/l))
+			t = max(0, min(1, ap.Dot(ab)/l))
 		}
 		if gap := p.Sub(a.Lerp(b, t)).Len(); gap < nearest {
 			nearest, out = gap, 1
@@ -62,7 +62,7 @@ func overall(h hull.Hull, s stations, d Datum) float64 {
 	case BeamOutside:
 		return b.Beam + 2*b.InwaleThickness
 	case GreatestBeam:
-		return math.Max(b.GreatestBeam, b.OutsideBreadth())
+		return max(b.GreatestBeam, b.OutsideBreadth())
 	case DepthRail:
 		return b.Depth + b.CapThickness
 	case ThwartPosition:

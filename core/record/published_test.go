@@ -61,7 +61,7 @@ type pooled struct {
 func (p *pooled) add(v float64) {
 	p.squares += v * v
 	p.n++
-	p.worst = math.Max(p.worst, math.Abs(v))
+	p.worst = max(p.worst, math.Abs(v))
 }
 func (p pooled) rms() float64 { return math.Sqrt(p.squares / float64(p.n)) }
 
@@ -182,12 +182,12 @@ func TestPublishedGunwales(t *testing.T) {
 	plan, end := math.Inf(1), math.Inf(1)
 	for _, row := range check.Published(t, "measured-canoes") {
 		g := frame.Build(hull.New(Fit(surveyRecord(t, row)).Design)).Gunwales
-		plan = math.Min(plan, g.InwalePlan.Ratio)
+		plan = min(plan, g.InwalePlan.Ratio)
 		if row["id"] == "A1" {
 			assert.Equal(t, wood.TooTight, g.OutwaleEnd.Verdict)
 			continue
 		}
-		end = math.Min(end, g.OutwaleEnd.Ratio)
+		end = min(end, g.OutwaleEnd.Ratio)
 	}
 	assert.Equal(t, float64(frame.PublishedInPlan), math.Floor(plan))
 	assert.Equal(t, float64(frame.PublishedPastEnd), math.Floor(end))

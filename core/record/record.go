@@ -1,10 +1,6 @@
 package record
 
-import (
-	"math"
-
-	"barkwright/core/units"
-)
+import "barkwright/core/units"
 
 // Origin is where a station is counted from.
 type Origin int
@@ -81,7 +77,7 @@ const lockedTolerance = units.Inch / 64
 // weight is one over the tolerance the fit goes by.
 func (d Datum) weight() float64 {
 	if d.Locked {
-		return 1 / math.Min(lockedTolerance, d.Within())
+		return 1 / min(lockedTolerance, d.Within())
 	}
 	return 1 / d.Within()
 }

@@ -1,8 +1,6 @@
 package record
 
 import (
-	"math"
-
 	"barkwright/core/design"
 	"barkwright/core/shape"
 	"barkwright/core/units"
@@ -28,7 +26,7 @@ func (b *boat) section() block {
 	// What the spread of the girth is of the corner.
 	const step = units.Millimetre
 	slope := (shape.New(rule.At(rule.Corner+step)).HalfGirth() - shape.New(rule.At(rule.Corner-step)).HalfGirth()) / (4 * step)
-	turn.spread = girthSpread / math.Max(slope, 0.05)
+	turn.spread = girthSpread / max(slope, 0.05)
 	k.loose = []loose{turn.within(0, design.MostTurn*d.OutsideBreadth())}
 	b.design = parameter("turnWidth").Set(d, 2*rule.Corner)
 	return k

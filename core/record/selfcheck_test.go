@@ -1,7 +1,6 @@
 package record
 
 import (
-	"math"
 	"math/rand/v2"
 	"testing"
 
@@ -82,7 +81,7 @@ func TestRecordOfAKnownBoatGivesItBack(t *testing.T) {
 			x := want.GunwaleX * float64(i) / 50 * places / (places + 0.3)
 			width.add((2*got.HalfBeam(x) - 2*want.HalfBeam(x)) / inch)
 			sheer.add((got.Sheer(x) - want.Sheer(x)) / inch)
-			x = math.Min(got.HeelX, want.HeelX) * float64(i) / 50
+			x = min(got.HeelX, want.HeelX) * float64(i) / 50
 			bottom.add((got.Bottom(x) - want.Bottom(x)) / inch)
 			if p := want.End.At(float64(i) / 50 * places / (places + 1)); p.X > got.HeelX {
 				profile.add(offProfile(got, geom.Vec2{X: p.X, Y: p.Y}) / inch)

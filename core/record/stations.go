@@ -1,8 +1,6 @@
 package record
 
 import (
-	"math"
-
 	"barkwright/core/design"
 	"barkwright/core/units"
 )
@@ -149,5 +147,5 @@ func (s stations) thwart(n int) float64 {
 	if fore > 0 && aft > 0 {
 		return (fore + aft) / 2
 	}
-	return math.Max(fore, aft)
+	return max(fore, aft)
 }

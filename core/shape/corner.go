@@ -41,7 +41,7 @@ func (o Outline) WithBreadth(half float64) (Outline, bool) {
 	c, ok := geom.Zero(func(c float64) float64 {
 		s := o.At(c).open()
 		return s.breadth() - half
-	}, lo, math.Min(hi, lo+8*half), cornerSolved)
+	}, lo, min(hi, lo+8*half), cornerSolved)
 	return o.At(c), ok
 }
 

@@ -28,7 +28,7 @@ func (g *Gunwale) Breadth(x float64) float64 {
 	if g.PlanBy.Count == 0 || t >= 1 {
 		return g.HalfBeam * taper
 	}
-	return math.Max(0, (g.HalfBeam-g.PlanBy.Of(0))*taper+g.PlanBy.At(t))
+	return max(0, (g.HalfBeam-g.PlanBy.Of(0))*taper+g.PlanBy.At(t))
 }
 
 // Sheer is the height of the top of the inwale at x, within the gunwales.
@@ -71,7 +71,7 @@ const endKnots = 12
 // Path gives, far quicker.
 func (g Gunwale) FromEnd(run float64) float64 {
 	// The length along the gunwale is no less than that along x.
-	last := geom.NewPath3(g.at, math.Max(0, g.Half-run), g.Half, endKnots)
+	last := geom.NewPath3(g.at, max(0, g.Half-run), g.Half, endKnots)
 	return last.ParameterAt(last.Length() - run)
 }
 
@@ -82,7 +82,7 @@ const inboardKnots = 12
 // the gunwale is no longer than that. It measures the last piece alone and so takes a
 // fraction of Path's time.
 func (g *Gunwale) Inboard(s float64) float64 {
-	from := math.Max(0, g.Half-s)
+	from := max(0, g.Half-s)
 	end := geom.NewPath3(func(x float64) geom.Vec3 {
 		return geom.Vec3{X: x, Y: g.Breadth(x), Z: g.Sheer(x)}
 	}, from, g.Half, inboardKnots)

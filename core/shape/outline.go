@@ -62,7 +62,7 @@ func (o Outline) open() Section {
 	if rounded := o.rounded(); rounded > 0 {
 		leg := geom.SoftMin(bottom, (roundLeg-o.Bilge)*side)
 		// The cosine of half the turning, from the turning's own.
-		arc := math.Sqrt(math.Max(0, (1-(o.Corner-o.Half)/side)/2))
+		arc := math.Sqrt(max(0, (1-(o.Corner-o.Half)/side)/2))
 		along = 1 / ((1-rounded)/along + rounded/leg)
 		upward = 1 / ((1-rounded)/upward + rounded/leg)
 		weight *= math.Pow(arc/weight, rounded)

@@ -62,10 +62,10 @@ func (s *Section) at(g float64) geom.Vec2 {
 	flat, bend := s.flat(), s.run[bendPanels]
 	switch {
 	case g <= flat && flat > 0:
-		return s.A.Lerp(s.Bend.A, math.Max(0, g)/flat)
+		return s.A.Lerp(s.Bend.A, max(0, g)/flat)
 	case g >= flat+bend:
 		if side := s.side(); side > 0 {
-			return s.Bend.B.Lerp(s.P, math.Min(1, (g-flat-bend)/side))
+			return s.Bend.B.Lerp(s.P, min(1, (g-flat-bend)/side))
 		}
 		return s.P
 	}
@@ -78,7 +78,7 @@ func (s *Section) bendParameter(g float64) float64 {
 	for i < bendPanels-1 && s.run[i+1] < g {
 		i++
 	}
-	t := (float64(i) + (g-s.run[i])/math.Max(s.run[i+1]-s.run[i], 1e-300)) / bendPanels
+	t := (float64(i) + (g-s.run[i])/max(s.run[i+1]-s.run[i], 1e-300)) / bendPanels
 	lo, hi := float64(i)/bendPanels, float64(i+1)/bendPanels
 	for range 3 {
 		speed := s.Bend.Speed(t)
@@ -87,7 +87,7 @@ func (s *Section) bendParameter(g float64) float64 {
 		if speed == 0 || math.Abs(gap) < bendFound {
 			break
 		}
-		t = math.Max(lo, math.Min(hi, t+gap/speed))
+		t = max(lo, min(hi, t+gap/speed))
 		// The next step would be of the order of this one's square.
 		if math.Abs(gap) < bendSettled {
 			break
@@ -129,7 +129,7 @@ func (s Section) HalfBreadthAt(height float64) float64 {
 		if s.P.Y <= s.Bend.B.Y {
 			return s.P.X
 		}
-		return s.Bend.B.Lerp(s.P, math.Min(1, (height-s.Bend.B.Y)/(s.P.Y-s.Bend.B.Y))).X
+		return s.Bend.B.Lerp(s.P, min(1, (height-s.Bend.B.Y)/(s.P.Y-s.Bend.B.Y))).X
 	}
 	t, _ := geom.Zero(func(t float64) float64 { return s.Bend.At(t).Y - height }, 0, 1, cornerSolved)
 	return s.Bend.At(t).X
@@ -145,8 +145,8 @@ func (s *Section) breadth() float64 {
 	// The derivative of y is (1-t)^2 out + t(1-t) over + t^2 back, and more.
 	out, over, back := q.W*(q.C.X-q.A.X), q.B.X-q.A.X, q.W*(q.B.X-q.C.X)
 	if back >= 0 {
-		return math.Max(q.B.X, s.P.X)
+		return max(q.B.X, s.P.X)
 	}
-	u := (over + math.Sqrt(math.Max(0, over*over-4*out*back))) / (-2 * back)
-	return math.Max(q.At(u/(1+u)).X, s.P.X)
+	u := (over + math.Sqrt(max(0, over*over-4*out*back))) / (-2 * back)
+	return max(q.At(u/(1+u)).X, s.P.X)
 }

@@ -64,18 +64,18 @@ func (c Chart) SVG(w io.Writer, width float64, colours ChartColours) error {
 
 // laidOut finds the room for the axes' numbers and lays the ticks.
 func (c Chart) laidOut(width float64) *plot {
-	p := &plot{Chart: c, width: width, height: math.Round(math.Max(230, math.Min(330, 0.6*width)))}
+	p := &plot{Chart: c, width: width, height: math.Round(max(230, min(330, 0.6*width)))}
 	p.area = rect{top: 2.1 * chartLetter, right: width - 1.2*chartLetter, bottom: p.height - 3*chartLetter}
 	if c.Empty != "" {
 		return p
 	}
-	p.Y = p.Y.widened(int(math.Max(3, (p.area.bottom-p.area.top)/(2.6*chartLetter))))
+	p.Y = p.Y.widened(int(max(3, (p.area.bottom-p.area.top)/(2.6*chartLetter))))
 	broadest := 0.0
 	for _, t := range p.Y.ticks() {
-		broadest = math.Max(broadest, broad(t.text))
+		broadest = max(broadest, broad(t.text))
 	}
 	p.area.left = broadest + 0.9*chartLetter
-	p.X = p.X.widened(int(math.Max(3, (p.area.right-p.area.left)/(5*chartLetter))))
+	p.X = p.X.widened(int(max(3, (p.area.right-p.area.left)/(5*chartLetter))))
 	return p
 }
 

@@ -61,7 +61,7 @@ func (p *plot) label(at geom.Vec2, text string, bold bool) {
 
 // leader ties a label that stands away from its point to it.
 func (p *plot) leader(at geom.Vec2, box rect) {
-	near := geom.Vec2{X: math.Max(box.left, math.Min(box.right, at.X)), Y: math.Max(box.top+2, math.Min(box.bottom-2, at.Y))}
+	near := geom.Vec2{X: max(box.left, min(box.right, at.X)), Y: max(box.top+2, min(box.bottom-2, at.Y))}
 	if near.Sub(at).Len() > 1.1*chartLetter {
 		p.line([]geom.Vec2{at.Lerp(near, markRadius/near.Sub(at).Len()), near}, p.colours.Faint, 1, "")
 	}

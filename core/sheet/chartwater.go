@@ -111,7 +111,7 @@ func pushChart(m core.Moving, s units.System) Chart {
 	}
 	most := core.Pace
 	if m.Day.State == afloat.Floats {
-		most = math.Max(most, m.Day.SpeedHigh)
+		most = max(most, m.Day.SpeedHigh)
 	}
 	var low, high, theory []geom.Vec2
 	for _, p := range m.Curve {
@@ -138,7 +138,7 @@ func pushChart(m core.Moving, s units.System) Chart {
 func interpolated(line []geom.Vec2, x float64) float64 {
 	for i := 1; i < len(line); i++ {
 		if a, b := line[i-1], line[i]; x <= b.X && b.X > a.X {
-			return a.Lerp(b, math.Max(0, (x-a.X)/(b.X-a.X))).Y
+			return a.Lerp(b, max(0, (x-a.X)/(b.X-a.X))).Y
 		}
 	}
 	return line[len(line)-1].Y
@@ -148,8 +148,8 @@ func interpolated(line []geom.Vec2, x float64) float64 {
 func (c Chart) around() Chart {
 	hold := func(points ...geom.Vec2) {
 		for _, q := range points {
-			c.X.Low, c.X.High = math.Min(c.X.Low, q.X), math.Max(c.X.High, q.X)
-			c.Y.Low, c.Y.High = math.Min(c.Y.Low, q.Y), math.Max(c.Y.High, q.Y)
+			c.X.Low, c.X.High = min(c.X.Low, q.X), max(c.X.High, q.X)
+			c.Y.Low, c.Y.High = min(c.Y.Low, q.Y), max(c.Y.High, q.Y)
 		}
 	}
 	for _, l := range c.Lines {

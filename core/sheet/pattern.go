@@ -74,7 +74,7 @@ func (l Label) box() (low, high geom.Vec2) {
 	if l.Turned {
 		a, b = l.At.Add(geom.Vec2{X: -l.size()}), l.At.Add(geom.Vec2{X: 0.3 * l.size(), Y: -length})
 	}
-	return geom.Vec2{X: math.Min(a.X, b.X), Y: math.Min(a.Y, b.Y)}, geom.Vec2{X: math.Max(a.X, b.X), Y: math.Max(a.Y, b.Y)}
+	return geom.Vec2{X: min(a.X, b.X), Y: min(a.Y, b.Y)}, geom.Vec2{X: max(a.X, b.X), Y: max(a.Y, b.Y)}
 }
 
 const millimetres = 1000 // in a metre
@@ -103,8 +103,8 @@ func (p Pattern) done() Pattern {
 	low := geom.Vec2{X: math.Inf(1), Y: math.Inf(1)}
 	high := geom.Vec2{X: math.Inf(-1), Y: math.Inf(-1)}
 	reach := func(q geom.Vec2) {
-		low = geom.Vec2{X: math.Min(low.X, q.X), Y: math.Min(low.Y, q.Y)}
-		high = geom.Vec2{X: math.Max(high.X, q.X), Y: math.Max(high.Y, q.Y)}
+		low = geom.Vec2{X: min(low.X, q.X), Y: min(low.Y, q.Y)}
+		high = geom.Vec2{X: max(high.X, q.X), Y: max(high.Y, q.Y)}
 	}
 	for _, l := range p.Lines {
 		for _, q := range l.Points {

@@ -21,8 +21,8 @@ func nearest(q geom.Vec2, l sheet.Line) float64 {
 	for i := 1; i < len(l.Points); i++ {
 		a, b := l.Points[i-1], l.Points[i]
 		u := b.Sub(a)
-		s := math.Max(0, math.Min(1, q.Sub(a).Dot(u)/u.Dot(u)))
-		best = math.Min(best, q.Sub(a.Lerp(b, s)).Len())
+		s := max(0, min(1, q.Sub(a).Dot(u)/u.Dot(u)))
+		best = min(best, q.Sub(a.Lerp(b, s)).Len())
 	}
 	return best
 }
@@ -96,7 +96,7 @@ func TestHeadboardPattern(t *testing.T) {
 	low, high := math.Inf(1), math.Inf(-1)
 	for _, l := range p.Lines {
 		for _, q := range l.Points {
-			low, high = math.Min(low, q.X), math.Max(high, q.X)
+			low, high = min(low, q.X), max(high, q.X)
 		}
 	}
 	assert.InDelta(t, b.Width*1000, high-low, 1e-6)

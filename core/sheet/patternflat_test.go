@@ -70,7 +70,7 @@ func readOutline(t *testing.T, file []byte) paper {
 		least, most := math.Inf(1), math.Inf(-1)
 		for i, q := range line {
 			line[i] = geom.Vec2{X: (q.X - middle.X) / 100, Y: (middle.Y - q.Y) / 100}
-			least, most = math.Min(least, line[i].Y), math.Max(most, line[i].Y)
+			least, most = min(least, line[i].Y), max(most, line[i].Y)
 		}
 		ends := line[0].Sub(line[len(line)-1]).Len()
 		switch {
@@ -235,7 +235,7 @@ func TestOutlineFileHasTheHullsGirths(t *testing.T) {
 func lowest(line []geom.Vec2) float64 {
 	least := math.Inf(1)
 	for _, q := range line {
-		least = math.Min(least, q.Y)
+		least = min(least, q.Y)
 	}
 	return least
 }
@@ -266,7 +266,7 @@ func (w way) bottom(x float64) geom.Vec3 { return geom.Vec3{X: x, Z: w.Bottom(x)
 // seamLine is where half a sheet comes to on the hull, or its top edge.
 func (w way) seamLine(x float64) geom.Vec3 {
 	s := w.Section(x)
-	q := s.At(math.Min(w.Design.SheetWidth/2, s.HalfGirth()))
+	q := s.At(min(w.Design.SheetWidth/2, s.HalfGirth()))
 	return geom.Vec3{X: x, Y: q.X, Z: q.Y}
 }
 
@@ -275,7 +275,7 @@ func (w way) seamLine(x float64) geom.Vec3 {
 func (w way) girth(x float64) float64 {
 	girth := w.Section(x).HalfGirth()
 	if w.panel(x) == 0 {
-		return math.Min(girth, w.Design.SheetWidth/2)
+		return min(girth, w.Design.SheetWidth/2)
 	}
 	return girth
 }

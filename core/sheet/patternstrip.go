@@ -1,7 +1,6 @@
 package sheet
 
 import (
-	"math"
 	"strconv"
 
 	"barkwright/core/frame"
@@ -61,7 +60,7 @@ func split(curve []geom.Vec2, most float64) [][]geom.Vec2 {
 	low, high := 0.0, 0.0
 	for _, q := range curve {
 		off := chord.Cross(q.Sub(curve[0]))
-		low, high = math.Min(low, off), math.Max(high, off)
+		low, high = min(low, off), max(high, off)
 	}
 	if high-low <= most || len(curve) < 4 {
 		return [][]geom.Vec2{curve}

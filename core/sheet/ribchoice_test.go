@@ -165,7 +165,7 @@ func longestCut(t *testing.T, text string) float64 {
 			}
 			last = now
 		}
-		longest = math.Max(longest, run)
+		longest = max(longest, run)
 	}
 	return longest
 }

@@ -23,13 +23,13 @@ const room = 12
 // Whole is a block that holds all of a pattern, and Roll the same cut into lengths
 // that a page may have. Both are broad enough for the scale bars.
 func (p Pattern) Whole() Block {
-	return Block{Width: math.Max(Paper.Width, math.Ceil(p.Size.X)+2*room), Height: math.Max(Paper.Height, math.Ceil(p.Size.Y)+2*room), Overlap: Paper.Overlap}
+	return Block{Width: max(Paper.Width, math.Ceil(p.Size.X)+2*room), Height: max(Paper.Height, math.Ceil(p.Size.Y)+2*room), Overlap: Paper.Overlap}
 }
 
 // Roll is Whole in lengths of at most the longest page.
 func (p Pattern) Roll() Block {
 	b := p.Whole()
-	b.Height = math.Min(b.Height, longestPage)
+	b.Height = min(b.Height, longestPage)
 	return b
 }
 
@@ -140,9 +140,9 @@ func (b Block) clip(p, q geom.Vec2) (geom.Vec2, geom.Vec2, bool) {
 		case side.into == 0 && side.gap < 0:
 			return p, q, false
 		case side.into < 0:
-			from = math.Max(from, side.gap/side.into)
+			from = max(from, side.gap/side.into)
 		case side.into > 0:
-			to = math.Min(to, side.gap/side.into)
+			to = min(to, side.gap/side.into)
 		}
 	}
 	if from >= to {

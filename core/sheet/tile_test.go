@@ -66,9 +66,9 @@ func TestTilesShareTheirOverlaps(t *testing.T) {
 	for _, a := range overlaps(4, 180) {
 		for _, b := range overlaps(4, 249) {
 			// The slant runs from (700, 0) to (0, 900): the share of it in both.
-			lo := math.Max(1-(a+10)/700, b/900)
-			hi := math.Min(1-a/700, (b+10)/900)
-			corners += math.Max(0, hi-lo) * slant
+			lo := max(1-(a+10)/700, b/900)
+			hi := min(1-a/700, (b+10)/900)
+			corners += max(0, hi-lo) * slant
 		}
 	}
 	assert.InDelta(t, want+corners, sum, 1e-6)
@@ -119,7 +119,7 @@ func alike(t *testing.T, name string, a, b sheet.Tile) int {
 			off := math.Inf(1)
 			for _, m := range b.Lines() {
 				for _, r := range m.Points {
-					off = math.Min(off, q.Sub(r).Len())
+					off = min(off, q.Sub(r).Len())
 				}
 			}
 			assert.LessOrEqual(t, off, 1e-6, "%s: %s on %s at %v", name, a.ID(), b.ID(), q)

@@ -3,7 +3,6 @@ package sheet
 import (
 	"bufio"
 	"io"
-	"math"
 
 	"barkwright/core/geom"
 )
@@ -146,7 +145,7 @@ func assembly(w io.Writer, p Pattern, h Head) error {
 	if lying {
 		corner, area = geom.Vec2{X: mapLeft, Y: top}, geom.Vec2{X: mapWidth, Y: area.Y - boxOutside}
 	}
-	k := math.Min(area.X/size.X, area.Y/size.Y)
+	k := min(area.X/size.X, area.Y/size.Y)
 	place := func(q geom.Vec2) geom.Vec2 {
 		q = q.Add(geom.Vec2{X: room, Y: room})
 		if lying {
@@ -170,7 +169,7 @@ func assembly(w io.Writer, p Pattern, h Head) error {
 		s.line(Line{points, Mark})
 	}
 	for _, t := range tiles {
-		letters := math.Min(7, math.Min(Paper.Width, Paper.Height)*k/2.4)
+		letters := min(7, min(Paper.Width, Paper.Height)*k/2.4)
 		middle := place(t.origin().Add(geom.Vec2{X: Paper.Width * 0.3, Y: Paper.Height * 0.4}))
 		if lying {
 			middle = place(t.origin().Add(geom.Vec2{X: Paper.Width * 0.25, Y: Paper.Height * 0.4}))

@@ -121,7 +121,7 @@ func (s *svg) box(t Tile, h Head, at geom.Vec2) {
 	say(t.Pattern.Name, twelvePoints, 2)
 	say(h.Boat, 3.4, 2)
 	say(strings.TrimSpace(h.Date+" "+h.Mark()+" "+versionLine), 3.4, 2)
-	y = math.Max(y, at.Y+boxOutside-8.5)
+	y = max(y, at.Y+boxOutside-8.5)
 	say("Scale 100 %, actual size, not Fit. 50 mm inside, 2 in outside.", 2.9, 2)
 }
 

@@ -54,21 +54,21 @@ func TestDifferenceIsOfWhatIsShown(t *testing.T) {
 				return v
 			}
 			a, b := read(k.Format(from, s)), read(k.Format(to, s))
-			assert.InDelta(t, a, k.Shown(from, s), 1e-9*math.Max(1, a))
+			assert.InDelta(t, a, k.Shown(from, s), 1e-9*max(1, a))
 			if k == Temperature || k.in(s).style == figures {
 				continue // the first has a zero of its own, the other fewer places the larger it is
 			}
 			want := b - a
 			text := k.Difference(from, to, s)
 			if text == "" {
-				assert.InDelta(t, 0, want, 1e-9*math.Max(1, a))
+				assert.InDelta(t, 0, want, 1e-9*max(1, a))
 				continue
 			}
 			got := read(strings.TrimLeft(text, "+−"))
 			if strings.HasPrefix(text, "−") {
 				got = -got
 			}
-			assert.InDelta(t, want, got, 1e-9*math.Max(1, math.Max(a, b)), "%v: %s to %s", k, k.Format(from, s), k.Format(to, s))
+			assert.InDelta(t, want, got, 1e-9*max(1, a, b), "%v: %s to %s", k, k.Format(from, s), k.Format(to, s))
 		}
 	}
 }

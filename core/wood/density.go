@@ -1,7 +1,5 @@
 package wood
 
-import "math"
-
 // Density is a material's mass per volume in the finished boat, kg/m3, with a
 // range and where it comes from.
 type Density struct {
@@ -65,7 +63,7 @@ func DensityAt(specificGravity, moisture float64) float64 {
 // saturation. G = Gb/(1 - 0.265 a Gb), a = (30 - M)/30 (Wood Handbook, FPL-GTR-190,
 // 2010, chapter 4, from memory, high).
 func GravityAt(green, moisture float64) float64 {
-	a := math.Max(0, (fibreSaturation-moisture)/fibreSaturation)
+	a := max(0, (fibreSaturation-moisture)/fibreSaturation)
 	return green / (1 - swellFactor*a*green)
 }
 

@@ -137,7 +137,7 @@ func winkler(ratio float64) thickBeam {
 func TestThickBeamCorrectionMayBeLeftOut(t *testing.T) {
 	tightest := math.Inf(1)
 	for _, c := range wood.AllConditions() {
-		tightest = math.Min(tightest, c.Guide().Limit)
+		tightest = min(tightest, c.Guide().Limit)
 	}
 	assert.Equal(t, 10.0, tightest)
 	assert.InDelta(t, 1, winkler(tightest).inner, 0.04)

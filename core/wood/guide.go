@@ -1,7 +1,5 @@
 package wood
 
-import "math"
-
 // Guide is a condition's pair of R/t thresholds for straight-grained northern
 // white-cedar, and what they rest on.
 type Guide struct {
@@ -68,7 +66,7 @@ func (s Species) BendFactor(c Condition) float64 {
 	own := Stock{Species: s, Condition: c}.strength().RatioAtRupture()
 	cedar := Stock{Condition: c}.strength().RatioAtRupture()
 	if c.hot() {
-		return math.Max(1, own/cedar)
+		return max(1, own/cedar)
 	}
 	return own / cedar
 }

@@ -1,7 +1,5 @@
 package wood
 
-import "math"
-
 // RibBand is where a rib's bend falls among the ribs of published canoes, a larger one
 // the tighter.
 type RibBand int
@@ -41,7 +39,7 @@ func (b Bend) Rib(s Stock) RibBand {
 	const drawn = DrawnRibsTightest / float64(PublishedRibsTightest)
 	easy := b.Safe
 	if s.Condition.hot() {
-		easy = math.Min(easy, s.Multiplier()*PublishedRibsEasiest)
+		easy = min(easy, s.Multiplier()*PublishedRibsEasiest)
 	}
 	switch {
 	case !b.WillNotFit && reaches(b.Ratio, easy):

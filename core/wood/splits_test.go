@@ -29,7 +29,7 @@ func TestLeastSplitsAgainstTheClosedForm(t *testing.T) {
 			s, ok := wood.LeastSplits(p, band)
 			want := math.Inf(1)
 			if p.OuterRadius > p.Depth {
-				want = math.Max(1, math.Ceil((threshold-0.5)/(p.OuterRadius/p.Depth-1)))
+				want = max(1, math.Ceil((threshold-0.5)/(p.OuterRadius/p.Depth-1)))
 			}
 			require.Equal(t, want <= wood.MaxSplits, ok, "%+v", p)
 			if !ok {

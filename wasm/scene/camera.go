@@ -41,7 +41,7 @@ func newCamera(length float64, points []geom.Vec3, room box) camera {
 		seen[i] = k.at(q)
 	}
 	b := boxOf(seen)
-	k.scale = math.Min(room.width()/b.width(), room.height()/b.height())
+	k.scale = min(room.width()/b.width(), room.height()/b.height())
 	k.origin = Point{
 		X: (room.Left+room.Right)/2 - k.scale*(b.Left+b.Right)/2,
 		Y: (room.Top+room.Bottom)/2 - k.scale*(b.Top+b.Bottom)/2,

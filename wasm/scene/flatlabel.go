@@ -1,8 +1,6 @@
 package scene
 
 import (
-	"math"
-
 	"barkwright/core"
 	"barkwright/core/answer"
 	"barkwright/core/bark"
@@ -29,7 +27,7 @@ func (p *pen) goreLabel(c core.Canoe, i int, foot Point, tips []Point) {
 	}
 	l := p.flatLayout(c)
 	a := l.sheet
-	over := math.Min(tips[0].Y, tips[1].Y)
+	over := min(tips[0].Y, tips[1].Y)
 	at := Point{(tips[0].X + tips[1].X) / 2, over - c.Design.GunwaleTurn*a.Scale - 0.75*p.letter}
 	switch {
 	case !p.roomy(a):
@@ -52,11 +50,11 @@ func (p *pen) flatLabels(c core.Canoe, l flatLayout) {
 	}
 	left, right := a.at(-f.Length/2, 0).X, a.at(f.Length/2, 0).X
 	if l.titled {
-		n := p.say(rankTitle, "Bark laid flat", Ink, Paper, spot{Point{math.Max(left, 4), 1.1 * p.letter}, Start})
+		n := p.say(rankTitle, "Bark laid flat", Ink, Paper, spot{Point{max(left, 4), 1.1 * p.letter}, Start})
 		n.text.Bold = true
 	}
 	if l.rows {
-		p.say(rankTitle, "bow →", Ink, Paper, spot{Point{math.Min(right, p.list.Width-4), 1.1 * p.letter}, End})
+		p.say(rankTitle, "bow →", Ink, Paper, spot{Point{min(right, p.list.Width-4), 1.1 * p.letter}, End})
 	}
 	text := length(f.Length) + " on the bed"
 	n := p.say(rankMain, text, Ink, Paper, spot{Point{(left + right) / 2, l.lengthY}, Middle}, spot{Point{(left + right) / 2, p.list.Height - p.letter}, Middle})

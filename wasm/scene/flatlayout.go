@@ -1,8 +1,6 @@
 package scene
 
 import (
-	"math"
-
 	"barkwright/core"
 	"barkwright/core/bark"
 )
@@ -30,7 +28,7 @@ func flatReach(c core.Canoe, f *bark.Flat) float64 {
 		r += panelGap
 	}
 	for _, s := range sheetsLaid(c) {
-		r = math.Max(r, s.Width/2)
+		r = max(r, s.Width/2)
 	}
 	return r
 }
@@ -49,7 +47,7 @@ func (p *pen) flatLayout(c core.Canoe) flatLayout {
 	case l.rows:
 		above, under, length, legend = 3*t, 3.8*t, 1.2*t, 2.8*t
 	}
-	k := math.Max(1, math.Min((width-2*pad)/(2*half), (height-above-under)/(2*wide)))
+	k := max(1, min((width-2*pad)/(2*half), (height-above-under)/(2*wide)))
 	middle := above + (height-above-under)/2
 	v := p.view.Clamp(Size{Width: width, Height: height})
 	x := func(u float64) float64 { return width/2 + (u-width/2)*v.Zoom + v.PanX }
@@ -57,7 +55,7 @@ func (p *pen) flatLayout(c core.Canoe) flatLayout {
 	l.sheet = plate{Point{x(width / 2), y(middle)}, k * v.Zoom}
 	l.lengthY = y(middle+wide*k) + length
 	// The legend keeps to its corner however near the sheet is brought.
-	l.legendY = math.Min(height-1.2*t, middle+wide*k+legend)
+	l.legendY = min(height-1.2*t, middle+wide*k+legend)
 	return l
 }
 

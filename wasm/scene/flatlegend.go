@@ -1,7 +1,6 @@
 package scene
 
 import (
-	"math"
 	"strings"
 
 	"barkwright/core"
@@ -34,7 +33,7 @@ func (p *pen) newLegend(c core.Canoe, l flatLayout) legend {
 	}
 	last := len(stretchBands) - 1
 	all = append(all, legendEntry{last, "over " + share(1) + ", your limit"})
-	size := math.Max(11, 0.9*p.letter)
+	size := max(11, 0.9*p.letter)
 	g := legend{size: size, swatch: 2.4 * size, gap: 0.5 * size, title: "stretch left: ", rows: [][]legendEntry{all}}
 	room := p.list.Width - 2*g.gap
 	if p.list.Width < 60*size {
@@ -87,9 +86,9 @@ func (p *pen) stretchLegend(c core.Canoe, l flatLayout) {
 	g := p.newLegend(c, l)
 	wide := 0.0
 	for _, row := range g.rows {
-		wide = math.Max(wide, g.width(row))
+		wide = max(wide, g.width(row))
 	}
-	x, y := math.Max(g.gap, (p.list.Width-wide)/2), l.legendY
+	x, y := max(g.gap, (p.list.Width-wide)/2), l.legendY
 	under := y + g.size
 	if len(g.rows) > 1 {
 		under += float64(len(g.rows)) * g.pitch()

@@ -116,7 +116,7 @@ func cellStretch(piece *bark.Piece) []float64 {
 func boxOf(points []Point) box {
 	b := box{math.Inf(1), math.Inf(1), math.Inf(-1), math.Inf(-1)}
 	for _, q := range points {
-		b = box{math.Min(b.Left, q.X), math.Min(b.Top, q.Y), math.Max(b.Right, q.X), math.Max(b.Bottom, q.Y)}
+		b = box{min(b.Left, q.X), min(b.Top, q.Y), max(b.Right, q.X), max(b.Bottom, q.Y)}
 	}
 	return b
 }

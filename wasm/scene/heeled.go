@@ -72,10 +72,10 @@ func Heeled(c core.Canoe, heel float64, v View, size Size) List {
 func heeledPlate(a core.Afloat, skin []geom.Vec2, surface float64, size Size) heeled {
 	reach := math.Abs(a.Load.Centre.Z)
 	for _, q := range skin {
-		reach = math.Max(reach, math.Hypot(q.X, q.Y))
+		reach = max(reach, math.Hypot(q.X, q.Y))
 	}
 	t := lettering(size)
-	k := math.Max(1, math.Min((size.Width-2*t)/(2*reach), (size.Height-5*t)/(1.3*reach)))
+	k := max(1, min((size.Width-2*t)/(2*reach), (size.Height-5*t)/(1.3*reach)))
 	water := 1.6*t + 0.65*reach*k
 	return heeled{plate: plate{Point{size.Width / 2, water + surface*k}, k}}
 }
@@ -114,8 +114,8 @@ func (p *pen) afloatAt(c core.Canoe, e heeled, skin []geom.Vec2, at afloat.Attit
 	p.dashed(Ink, fineWidth, shortDash, weight, Point{weight.X, foot})
 	p.dashed(Water, fineWidth, shortDash, water, Point{water.X, foot})
 	p.line(Mark, 2.4, Point{weight.X, foot}, Point{water.X, foot})
-	p.say(rankMain, words, Mark, Paper, spot{Point{math.Max(weight.X, water.X) + 0.6*p.letter, foot}, Start},
-		spot{Point{math.Min(weight.X, water.X) - 0.6*p.letter, foot}, End}).text.Bold = true
+	p.say(rankMain, words, Mark, Paper, spot{Point{max(weight.X, water.X) + 0.6*p.letter, foot}, Start},
+		spot{Point{min(weight.X, water.X) - 0.6*p.letter, foot}, End}).text.Bold = true
 	return "The boat cut amidships and heeled to starboard: " + words + ", " + units.Length.Format(at.Freeboard, p.view.System) + " of freeboard at the lowest."
 }
 

@@ -111,7 +111,7 @@ func (h Hatch) Lines() [][2]Point {
 	across := func(p Point) float64 { return p.Y*cos - p.X*sin }
 	low, high := math.Inf(1), math.Inf(-1)
 	for _, p := range h.Points {
-		low, high = math.Min(low, across(p)), math.Max(high, across(p))
+		low, high = min(low, across(p)), max(high, across(p))
 	}
 	var lines [][2]Point
 	for n := math.Ceil(low / h.Spacing); n*h.Spacing < high; n++ {

@@ -39,7 +39,7 @@ func (part Part) distance(p Point) float64 {
 		last = n
 	}
 	for i := 0; i < last; i++ {
-		least = math.Min(least, toSegment(p, part.Points[i], part.Points[(i+1)%n]))
+		least = min(least, toSegment(p, part.Points[i], part.Points[(i+1)%n]))
 	}
 	return least
 }
@@ -48,7 +48,7 @@ func toSegment(p, a, b Point) float64 {
 	dx, dy := b.X-a.X, b.Y-a.Y
 	t := 0.0
 	if length := dx*dx + dy*dy; length > 0 {
-		t = math.Max(0, math.Min(1, ((p.X-a.X)*dx+(p.Y-a.Y)*dy)/length))
+		t = max(0, min(1, ((p.X-a.X)*dx+(p.Y-a.Y)*dy)/length))
 	}
 	return math.Hypot(p.X-a.X-t*dx, p.Y-a.Y-t*dy)
 }

@@ -1,8 +1,6 @@
 package scene
 
 import (
-	"math"
-
 	"barkwright/core/bark"
 	"barkwright/core/geom"
 )
@@ -64,7 +62,7 @@ func (s *solid) strip(piece *bark.Piece, f strip, m [2]float64) bool {
 	if !s.seen(points) {
 		return inside
 	}
-	up := inward.Z / math.Max(inward.Len(), 1e-12)
+	up := inward.Z / max(inward.Len(), 1e-12)
 	s.add(in, corners, 0, Fill{Role: s.tint(piece, f, inside, up), Points: points})
 	if edges := s.edges(piece, f, corners); len(edges) > 0 {
 		s.add(in, corners, edgesNearer, edges...)

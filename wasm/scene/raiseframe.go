@@ -24,7 +24,7 @@ func barkHeight(sheet *bark.Piece, raised []geom.Vec3, x, y float64) float64 {
 		r++
 	}
 	low, high := at(c, r-1), at(c, r)
-	share := math.Max(0, math.Min(1, (y-low.Y)/math.Max(high.Y-low.Y, 1e-9)))
+	share := max(0, min(1, (y-low.Y)/max(high.Y-low.Y, 1e-9)))
 	return low.Lerp(high, share).Z
 }
 
@@ -40,7 +40,7 @@ func (s *solid) frame(c core.Canoe, sheet *bark.Piece, raised []geom.Vec3) {
 	h := c.Hull
 	batten := 0.0
 	for _, x := range c.Frame.Bed.Crosspieces {
-		batten = math.Max(batten, (x.OutToOut-x.Clear)/2)
+		batten = max(batten, (x.OutToOut-x.Clear)/2)
 	}
 	at := func(x, y float64) geom.Vec3 {
 		rim := barkHeight(sheet, raised, math.Abs(x), h.FrameHalfBreadth(math.Abs(x)))
@@ -58,7 +58,7 @@ func (s *solid) frame(c core.Canoe, sheet *bark.Piece, raised []geom.Vec3) {
 		x0, x1 := half*float64(i)/frameSteps, half*float64(i+1)/frameSteps
 		y0, y1 := h.FrameHalfBreadth(math.Abs(x0)), h.FrameHalfBreadth(math.Abs(x1))
 		for _, side := range [2]float64{1, -1} {
-			piece(at(x0, side*y0), at(x1, side*y1), at(x1, side*math.Max(0, y1-batten)), at(x0, side*math.Max(0, y0-batten)))
+			piece(at(x0, side*y0), at(x1, side*y1), at(x1, side*max(0, y1-batten)), at(x0, side*max(0, y0-batten)))
 		}
 	}
 	for _, x := range c.Frame.Bed.Crosspieces {

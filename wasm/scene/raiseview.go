@@ -66,7 +66,7 @@ func (s *solid) bed(c core.Canoe, f *bark.Flat) {
 }
 
 func bedCorners(c core.Canoe, f *bark.Flat) []geom.Vec3 {
-	half, wide := math.Min(c.Design.BedLength/2, bedShown(c)), f.Breadth/2+0.05
+	half, wide := min(c.Design.BedLength/2, bedShown(c)), f.Breadth/2+0.05
 	var corners []geom.Vec3
 	for _, q := range rect(0, half, -wide, wide) {
 		corners = append(corners, geom.Vec3{X: q.X, Y: q.Y, Z: -0.01})

@@ -1,8 +1,6 @@
 package scene
 
 import (
-	"math"
-
 	"barkwright/core"
 	"barkwright/core/bark"
 	"barkwright/core/record"
@@ -122,10 +120,10 @@ const MostZoom = 8
 // Clamp holds the zoom between 1 and MostZoom and the pan so that the picture
 // keeps covering its cell.
 func (v View) Clamp(size Size) View {
-	v.Zoom = math.Max(1, math.Min(MostZoom, v.Zoom))
+	v.Zoom = max(1, min(MostZoom, v.Zoom))
 	x, y := (v.Zoom-1)*size.Width/2, (v.Zoom-1)*size.Height/2
-	v.PanX = math.Max(-x, math.Min(x, v.PanX))
-	v.PanY = math.Max(-y, math.Min(y, v.PanY))
+	v.PanX = max(-x, min(x, v.PanX))
+	v.PanY = max(-y, min(y, v.PanY))
 	return v
 }
 
@@ -133,7 +131,7 @@ func (v View) Clamp(size Size) View {
 // as Clamp lets it.
 func (v View) ZoomAt(p Point, factor float64, size Size) View {
 	v = v.Clamp(size)
-	near := math.Max(1, math.Min(MostZoom, v.Zoom*factor))
+	near := max(1, min(MostZoom, v.Zoom*factor))
 	ratio := near / v.Zoom
 	cx, cy := p.X-size.Width/2, p.Y-size.Height/2
 	v.PanX, v.PanY = cx-ratio*(cx-v.PanX), cy-ratio*(cy-v.PanY)

@@ -1,8 +1,6 @@
 package scene
 
 import (
-	"math"
-
 	"barkwright/core"
 	"barkwright/core/frame"
 	"barkwright/core/geom"
@@ -75,7 +73,7 @@ func inward(points []geom.Vec2, depth float64) []geom.Vec2 {
 			after = points[i+1].Sub(q).Unit()
 		}
 		out[i] = q.Add(before.Add(after).Unit().Left().Scale(depth))
-		out[i].X = math.Max(0, out[i].X)
+		out[i].X = max(0, out[i].X)
 	}
 	return out
 }
@@ -93,7 +91,7 @@ func shortened(points []geom.Vec2, by float64) []geom.Vec2 {
 	}
 	out := append([]geom.Vec2{}, points[:n]...)
 	if last := out[n-1].Sub(out[n-2]).Len(); last > 0 {
-		out[n-1] = out[n-1].Lerp(out[n-2], math.Min(1, by/last))
+		out[n-1] = out[n-1].Lerp(out[n-2], min(1, by/last))
 	}
 	return out
 }

@@ -1,10 +1,6 @@
 package scene
 
-import (
-	"math"
-
-	"barkwright/core"
-)
+import "barkwright/core"
 
 // plate is a drawing's own axes in the picture: Origin is where (0, 0) stands,
 // Scale is CSS pixels a metre, the second coordinate upward.
@@ -49,7 +45,7 @@ const heldShare = 0.006
 // change of it.
 func (a reach) holding(b reach) reach {
 	slack := 2 * heldShare * a.long
-	grown := func(from, to float64) float64 { return from + math.Max(0, to-from-slack) }
+	grown := func(from, to float64) float64 { return from + max(0, to-from-slack) }
 	return reach{grown(a.long, b.long), grown(a.wide, b.wide), -grown(-a.low, -b.low), grown(a.high, b.high)}
 }
 
@@ -66,7 +62,7 @@ func reachOf(c core.Canoe, s State) reach {
 		return r
 	}
 	for i := range 5 {
-		r.wide = math.Max(r.wide, skinBreadth(c.Hull, d.HalfGunwale()*float64(i)/8))
+		r.wide = max(r.wide, skinBreadth(c.Hull, d.HalfGunwale()*float64(i)/8))
 	}
 	r.wide += d.OutwaleThickness
 	return r
@@ -76,12 +72,12 @@ func reachOf(c core.Canoe, s State) reach {
 // little of its size.
 func bedShown(c core.Canoe) float64 {
 	d := c.Design
-	return math.Max(d.Length/2, math.Min(d.BedLength/2, 1.04*d.Length/2))
+	return max(d.Length/2, min(d.BedLength/2, 1.04*d.Length/2))
 }
 
 // lettering is the size of the picture's letters, CSS pixels; 11 is the least
 // that is read on a phone.
-func lettering(size Size) float64 { return math.Max(11, 0.74*size.Letter) }
+func lettering(size Size) float64 { return max(11, 0.74*size.Letter) }
 
 // fit lays the picture out: both views as large as the cell lets them, and
 // sections under or beside them in what is left.
@@ -97,10 +93,10 @@ func fit(c core.Canoe, v View, size Size) layout {
 	tall := 2*r.wide + r.high - r.low
 	wideScale := (size.Width - 2*pad) / (2 * r.long)
 	tallScale := func(w gaps) float64 { return (size.Height - 2*pad - w.sum()) / tall }
-	if tallScale(rows) < 0.92*math.Min(wideScale, tallScale(least)) && size.Height < 20*t {
+	if tallScale(rows) < 0.92*min(wideScale, tallScale(least)) && size.Height < 20*t {
 		rows = least
 	}
-	k := math.Max(1, math.Min(wideScale, tallScale(rows)))
+	k := max(1, min(wideScale, tallScale(rows)))
 	used := 2*pad + rows.sum() + tall*k
 	under := size.Height - used
 	beside := size.Width - 2*pad - 2*r.long*k
@@ -132,7 +128,7 @@ func fit(c core.Canoe, v View, size Size) layout {
 	y += rows.tape + r.high*k
 	l.side = plate{Point{x, y}, k}
 	if rows.dimension > 0 {
-		l.dimensionY = y - r.low*k + math.Min(rows.dimension/2, t)
+		l.dimensionY = y - r.low*k + min(rows.dimension/2, t)
 	}
 	return l.zoomed(v, size)
 }

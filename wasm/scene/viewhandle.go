@@ -35,7 +35,7 @@ const finestFinger = units.Inch / 4
 
 // ForFinger is the handle as a finger drags it: it may follow more slowly than it goes.
 func (h Handle) ForFinger() Handle {
-	h.PerPixel = math.Min(h.PerPixel, finestFinger)
+	h.PerPixel = min(h.PerPixel, finestFinger)
 	return h
 }
 

@@ -43,7 +43,7 @@ func (p *pen) tape(c core.Canoe, l layout) {
 			p.line(Faint, fineWidth, Point{at.X, at.Y - high*p.weight}, Point{at.X, at.Y + high*p.weight})
 			if l.titled && i%every == 0 {
 				n := p.say(rankExtra, name(i), Faint, Paper, spot{Point{at.X, at.Y + 1.0*p.letter}, Middle})
-				n.text.Size = math.Max(11, 0.9*p.letter)
+				n.text.Size = max(11, 0.9*p.letter)
 			}
 			if i == 0 {
 				break
@@ -65,7 +65,7 @@ func (p *pen) topTitle(c core.Canoe, l layout) {
 	if l.titled {
 		edge := a.at(-end, 0)
 		y := 0.6*p.letter + 0.5*p.letter
-		n := p.say(rankTitle, "Top view, "+p.view.State.String(), Ink, Paper, spot{Point{math.Max(edge.X, 4), y}, Start})
+		n := p.say(rankTitle, "Top view, "+p.view.State.String(), Ink, Paper, spot{Point{max(edge.X, 4), y}, Start})
 		n.text.Bold = true
 		p.say(rankTitle, "bow →", Ink, Paper, spot{Point{a.at(end, 0).X, y}, End})
 	}
@@ -114,7 +114,7 @@ func (p *pen) frameWidth(c core.Canoe, a plate) {
 // middle by half the given gap each way.
 func (p *pen) measure(from, to Point, gap float64) []Op {
 	w := fineWidth * p.weight
-	share := math.Max(0, 0.5-gap/2/math.Hypot(to.X-from.X, to.Y-from.Y))
+	share := max(0, 0.5-gap/2/math.Hypot(to.X-from.X, to.Y-from.Y))
 	mid := func(s float64) Point { return Point{from.X + s*(to.X-from.X), from.Y + s*(to.Y-from.Y)} }
 	ops := []Op{
 		Stroke{Role: Ink, Points: []Point{from, mid(share)}, Width: w},
@@ -135,7 +135,7 @@ func (p *pen) sideTitle(c core.Canoe, l layout) {
 	h, a := c.Hull, l.side
 	x := -0.93 * h.GunwaleX
 	at := a.at(x, h.Sheer(0.9*h.GunwaleX))
-	y := math.Min(at.Y, l.tapeY+2.2*p.letter)
+	y := min(at.Y, l.tapeY+2.2*p.letter)
 	n := p.say(rankTitle, "Side view", Ink, Paper, spot{Point{at.X + 1.5*p.letter, y}, Start}, spot{Point{at.X + 3*p.letter, y + p.letter}, Start})
 	n.text.Bold = true
 }
@@ -147,7 +147,7 @@ func (p *pen) lengthOverall(c core.Canoe, l layout) {
 	if l.dimensionY == 0 {
 		at := l.side.at(0, 0)
 		n := p.say(rankMain, units.Length.Format(2*end, p.view.System), Ink, Paper,
-			spot{Point{at.X, math.Min(at.Y+0.9*p.letter, p.list.Height-0.7*p.letter)}, Middle})
+			spot{Point{at.X, min(at.Y+0.9*p.letter, p.list.Height-0.7*p.letter)}, Middle})
 		n.text.Bold = true
 		return
 	}

@@ -94,12 +94,12 @@ func TestSectionIsMirrored(t *testing.T) {
 			assert.Greater(t, len(section), 40, "%s %s", b.name, name)
 			left, right := math.Inf(1), math.Inf(-1)
 			for _, q := range section {
-				left, right = math.Min(left, q.X), math.Max(right, q.X)
+				left, right = min(left, q.X), max(right, q.X)
 			}
 			for _, q := range section {
 				nearest := math.Inf(1)
 				for _, o := range section {
-					nearest = math.Min(nearest, math.Hypot(left+right-q.X-o.X, q.Y-o.Y))
+					nearest = min(nearest, math.Hypot(left+right-q.X-o.X, q.Y-o.Y))
 				}
 				assert.Less(t, nearest, 1e-6, "%s %s", b.name, name)
 			}

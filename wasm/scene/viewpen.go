@@ -36,19 +36,19 @@ const plainLetter = 16
 // thin is a line's width round a piece so many metres thick: no more than a
 // quarter of it, so that slender timber in a small drawing stays timber.
 func (p *pen) thin(a plate, thickness, width float64) float64 {
-	return math.Min(width, math.Max(0.3, thickness*a.Scale/4)/p.weight)
+	return min(width, max(0.3, thickness*a.Scale/4)/p.weight)
 }
 
 // outline is the width of the skin's outline, lighter in a small drawing: whole
 // from about 5 pixels to the inch.
 func (p *pen) outline(a plate) float64 {
-	return math.Min(outlineWidth, 0.8+a.Scale/180)
+	return min(outlineWidth, 0.8+a.Scale/180)
 }
 
 func newPen(v View, size Size) *pen {
 	return &pen{
 		list: List{Width: size.Width, Height: size.Height}, view: v, letter: lettering(size),
-		weight: math.Max(1, size.Letter/plainLetter),
+		weight: max(1, size.Letter/plainLetter),
 	}
 }
 

@@ -74,19 +74,19 @@ func (p *pen) cutPlate(room box, cuts []cut) []plate {
 	halves := make([]float64, len(cuts))
 	for i, k := range cuts {
 		for _, q := range k.bark {
-			halves[i] = math.Max(halves[i], q.X)
+			halves[i] = max(halves[i], q.X)
 		}
 		halves[i] += k.beside
-		widest = math.Max(widest, 2*halves[i])
+		widest = max(widest, 2*halves[i])
 		wide += 2 * halves[i]
-		high = math.Max(high, k.top.Y+k.over)
+		high = max(high, k.top.Y+k.over)
 	}
 	foot := (0.8 + 1.25*cuts[0].lines) * p.letter
 	air := clearWidth * p.letter
 	n := float64(len(cuts))
 	out := make([]plate, len(cuts))
-	row := math.Max(1, math.Min((room.width()-n*air)/wide, (room.height()-foot)/high))
-	stack := math.Max(1, math.Min((room.width()-air)/widest, (room.height()/n-foot-air/4)/high))
+	row := max(1, min((room.width()-n*air)/wide, (room.height()-foot)/high))
+	stack := max(1, min((room.width()-air)/widest, (room.height()/n-foot-air/4)/high))
 	if stack > row {
 		// What the sections leave is shared over and under each.
 		slack := room.height()/n - foot - stack*high
@@ -97,7 +97,7 @@ func (p *pen) cutPlate(room box, cuts []cut) []plate {
 	}
 	slack := (room.width() - wide*row) / n
 	x := room.Left
-	y := room.Bottom - foot - math.Max(0, room.height()-foot-high*row)/2
+	y := room.Bottom - foot - max(0, room.height()-foot-high*row)/2
 	for i, half := range halves {
 		x += slack/2 + half*row
 		out[i] = plate{Point{x, y}, row}
@@ -139,12 +139,12 @@ func (p *pen) cutGunwales(c core.Canoe, k cut, a plate) {
 			p.area(Cedar, Ink, p.thin(a, d.CapThickness*2, timberWidth), a.place(rect(side*(from+to)/2, (to-from)/2, low, high)))
 		}
 		top := k.top
-		inner := math.Max(0, top.X-d.BarkThickness-d.InwaleThickness)
+		inner := max(0, top.X-d.BarkThickness-d.InwaleThickness)
 		outer := top.X + d.OutwaleThickness
-		bar(inner, math.Max(inner, top.X-d.BarkThickness), top.Y-d.InwaleDepth, top.Y)
+		bar(inner, max(inner, top.X-d.BarkThickness), top.Y-d.InwaleDepth, top.Y)
 		bar(top.X, outer, top.Y-d.OutwaleDepth, top.Y)
 		middle := (inner + outer) / 2
-		bar(math.Max(0, middle-d.CapWidth/2), middle+d.CapWidth/2, top.Y, top.Y+d.CapThickness)
+		bar(max(0, middle-d.CapWidth/2), middle+d.CapWidth/2, top.Y, top.Y+d.CapThickness)
 	}
 }
 

@@ -56,7 +56,7 @@ func (p *pen) bedCutDrawn(c core.Canoe, index int, k cut, a plate) {
 	bed := barkOnBed(h, post.X)
 	half := h.FrameHalfBreadth(post.X)
 	wide := k.top.X + 2*d.OutwaleThickness
-	ground := a.place(rect(0, wide, math.Min(0, bed)-groundDepth/2, bed))
+	ground := a.place(rect(0, wide, min(0, bed)-groundDepth/2, bed))
 	p.fill(Ground, ground)
 	if p.seen(ground) {
 		p.list.Add(Hatch{Role: Faint, Points: ground, Spacing: 6 * p.weight, Width: hairWidth * p.weight, Angle: -math.Pi / 4})
@@ -84,7 +84,7 @@ func (p *pen) bedCutDrawn(c core.Canoe, index int, k cut, a plate) {
 // frameCut is a crosspiece between its battens, cut through, with its stones.
 func (p *pen) frameCut(c core.Canoe, a plate, half, low float64) (batten float64) {
 	for _, x := range c.Frame.Bed.Crosspieces {
-		batten = math.Max(batten, (x.OutToOut-x.Clear)/2)
+		batten = max(batten, (x.OutToOut-x.Clear)/2)
 	}
 	for _, side := range [2]float64{1, -1} {
 		p.area(Cedar, Frame, timberWidth, a.place(rect(side*(half-batten/2), batten/2, low, low+batten)))
@@ -105,7 +105,7 @@ func (p *pen) stakesCut(k cut, a plate, half, bed float64) {
 	foot := half + off
 	for _, q := range k.bark {
 		if q.Y > bed+0.01 {
-			foot = math.Max(foot, top.X+(q.X+0.008-top.X)*(top.Y-bed)/(top.Y-q.Y))
+			foot = max(foot, top.X+(q.X+0.008-top.X)*(top.Y-bed)/(top.Y-q.Y))
 		}
 	}
 	for _, side := range [2]float64{1, -1} {
@@ -115,7 +115,7 @@ func (p *pen) stakesCut(k cut, a plate, half, bed float64) {
 
 func (p *pen) bedCutLabels(c core.Canoe, post frame.Post, a plate, top, low float64) {
 	foot := a.at(0, 0)
-	base := a.at(0, math.Min(0, barkOnBed(c.Hull, post.X))-groundDepth/2).Y
+	base := a.at(0, min(0, barkOnBed(c.Hull, post.X))-groundDepth/2).Y
 	text := "post " + units.SmallLength.Format(post.Length, p.view.System)
 	room := (1.1*c.Hull.FrameHalfBreadth(post.X) - 0.04) * a.Scale
 	under := spot{Point{foot.X, base + 0.9*p.letter}, Middle}

@@ -1,8 +1,6 @@
 package scene
 
 import (
-	"math"
-
 	"barkwright/core"
 	"barkwright/core/frame"
 	"barkwright/core/geom"
@@ -159,7 +157,7 @@ func sheetReach(h hull.Hull) float64 {
 	most := 0.0
 	for _, v := range []float64{0, 0.4, 0.7, 1, 1.5, 2} {
 		_, e := flatColumn(h, v)
-		most = math.Max(most, e.Y)
+		most = max(most, e.Y)
 	}
 	return most
 }

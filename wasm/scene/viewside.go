@@ -90,7 +90,7 @@ func (p *pen) seamsSide(c core.Canoe, a plate) {
 // would run together.
 func (p *pen) stitches(line []Point, every float64) {
 	const least, most = 6, 30
-	every = math.Max(every, least)
+	every = max(every, least)
 	left := every / 2
 	drawn := 0
 	for i := 1; i < len(line); i++ {

@@ -30,7 +30,7 @@ func (p *pen) sideOnBed(c core.Canoe, l layout) {
 
 // groundSide is the bed, hatched as ground is in a cut, and the heels' blocks.
 func (p *pen) groundSide(c core.Canoe, a plate) {
-	half := math.Min(c.Design.BedLength/2, bedShown(c))
+	half := min(c.Design.BedLength/2, bedShown(c))
 	top := mirrored(curve(func(x float64) float64 { return bedTop(c, x) }, half))
 	low := bedTop(c, c.Design.BedLength/2) - groundDepth
 	ground := a.place(append(top, geom.Vec2{X: half, Y: low}, geom.Vec2{X: -half, Y: low}))
@@ -49,7 +49,7 @@ func (p *pen) blocks(c core.Canoe, a plate) {
 		return
 	}
 	const steps, past = 5, 0.05 // m inboard of the heel and outboard of the post
-	from, to := h.HeelX-past, math.Max(h.HeelX, h.GunwaleX)+past
+	from, to := h.HeelX-past, max(h.HeelX, h.GunwaleX)+past
 	var upper, lower []geom.Vec2
 	for i := range steps + 1 {
 		x := from + (to-from)*float64(i)/steps
@@ -78,9 +78,9 @@ func (p *pen) frameSide(c core.Canoe, a plate) {
 	end := h.FrameEnd()
 	batten := 0.0
 	for _, x := range c.Frame.Bed.Crosspieces {
-		batten = math.Max(batten, (x.OutToOut-x.Clear)/2)
+		batten = max(batten, (x.OutToOut-x.Clear)/2)
 	}
-	low := func(x float64) float64 { return barkOnBed(h, math.Min(x, h.HeelX)) + d.BarkThickness }
+	low := func(x float64) float64 { return barkOnBed(h, min(x, h.HeelX)) + d.BarkThickness }
 	lower := mirrored(curve(low, end))
 	upper := mirrored(curve(func(x float64) float64 { return low(x) + batten }, end))
 	p.area(Cedar, Frame, p.thin(a, batten, timberWidth), a.place(between(upper, lower)))
@@ -111,7 +111,7 @@ func (p *pen) stakesSide(c core.Canoe, a plate) {
 		if s.X > bedShown(c) {
 			continue
 		}
-		foot, top := bedTop(c, s.X), math.Min(h.TopEdge(s.X)+above, c.Design.EndHeight)
+		foot, top := bedTop(c, s.X), min(h.TopEdge(s.X)+above, c.Design.EndHeight)
 		for _, points := range mates(a, rect(s.X, 0.011, foot, top), false) {
 			p.area(Ground, Frame, hairWidth, points)
 			p.part(stakePart(i), true, points)

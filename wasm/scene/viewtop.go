@@ -62,8 +62,8 @@ func (p *pen) ribTop(h hull.Hull, r frame.Rib, a plate) {
 	half := h.HalfBeam(r.X)
 	// The taper begins where the rib has turned up; a rib that leans has its bottom out
 	// of line with its tips.
-	turn := math.Min(h.Turn(r.X), 0.8*half)
-	w, tip := r.Width/2, math.Min(r.Width, h.Design.RibTipWidth)/2
+	turn := min(h.Turn(r.X), 0.8*half)
+	w, tip := r.Width/2, min(r.Width, h.Design.RibTipWidth)/2
 	edge := []geom.Vec2{{X: r.X - tip, Y: -half}, {X: r.FootX - w, Y: -turn}, {X: r.FootX - w, Y: turn}, {X: r.X - tip, Y: half}}
 	other := []geom.Vec2{{X: r.X + tip, Y: -half}, {X: r.FootX + w, Y: -turn}, {X: r.FootX + w, Y: turn}, {X: r.X + tip, Y: half}}
 	outline := between(edge, other)
@@ -168,7 +168,7 @@ func (p *pen) stemsTop(c core.Canoe, a plate) {
 func (p *pen) gunwalesTop(c core.Canoe, a plate) {
 	h, d := c.Hull, c.Design
 	inner := curve(h.HalfBeam, h.GunwaleX)
-	barkIn := curve(func(x float64) float64 { return math.Max(h.HalfBeam(x), h.SkinHalfBreadth(x)-d.BarkThickness) }, h.GunwaleX)
+	barkIn := curve(func(x float64) float64 { return max(h.HalfBeam(x), h.SkinHalfBreadth(x)-d.BarkThickness) }, h.GunwaleX)
 	skin := curve(h.SkinHalfBreadth, h.GunwaleX)
 	outer := curve(func(x float64) float64 { return h.SkinHalfBreadth(x) + d.OutwaleThickness }, h.GunwaleX)
 	// Past the gunwale's end the outwale runs on to the stem head.
@@ -185,7 +185,7 @@ func (p *pen) gunwalesTop(c core.Canoe, a plate) {
 			in = inner[i].Y
 		}
 		middle := (in + q.Y) / 2
-		low[i] = geom.Vec2{X: q.X, Y: -math.Max(0, middle-d.CapWidth/2)}
+		low[i] = geom.Vec2{X: q.X, Y: -max(0, middle-d.CapWidth/2)}
 		high[i] = geom.Vec2{X: q.X, Y: -middle - d.CapWidth/2}
 	}
 	p.area(Cedar, Ink, p.thin(a, d.CapWidth, timberWidth), a.place(between(mirrored(low), mirrored(high))))
@@ -208,7 +208,7 @@ func (p *pen) lacingTop(c core.Canoe, a plate) {
 		}
 		y := (in(g.X) + out(g.X)) / 2
 		for _, x := range [2]float64{g.X, -g.X} {
-			p.fill(Paper, dot(a.at(x, y), math.Max(0.9, 0.006*a.Scale)))
+			p.fill(Paper, dot(a.at(x, y), max(0.9, 0.006*a.Scale)))
 			if g.X == 0 {
 				break
 			}

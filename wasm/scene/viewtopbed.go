@@ -55,7 +55,7 @@ func sheetOutline(edge, end []geom.Vec2) []geom.Vec2 {
 
 // groundTop is the bed under the bark.
 func (p *pen) groundTop(c core.Canoe, l layout) {
-	half := math.Min(c.Design.BedLength/2, bedShown(c))
+	half := min(c.Design.BedLength/2, bedShown(c))
 	wide := sheetReach(c.Hull) + 0.03
 	p.fill(Ground, l.top.place(rect(0, half, -wide, wide)))
 }
@@ -77,7 +77,7 @@ func (p *pen) gores(c core.Canoe, a plate) {
 		name := goreName(i, n)
 		for _, side := range [2]float64{1, -1} {
 			foot, tip := a.at(g.X, side*g.FootGirth), a.at(g.X, side*g.EndGirth)
-			open := math.Max(1.2, 0.008*a.Scale)
+			open := max(1.2, 0.008*a.Scale)
 			p.list.Add(Fill{Role: Ground, Points: []Point{foot, {tip.X + open, tip.Y}, {tip.X - open, tip.Y}}})
 			p.line(Seam, 1.3, Point{tip.X - open, tip.Y}, foot, Point{tip.X + open, tip.Y})
 			p.part(name, false, []Point{foot, tip})
@@ -198,7 +198,7 @@ func (p *pen) wanting(points []Point) {
 func endAt(end []geom.Vec2, y float64) float64 {
 	for i := 1; i < len(end); i++ {
 		if a, b := end[i-1], end[i]; b.Y >= y {
-			return a.X + (b.X-a.X)*(y-a.Y)/math.Max(b.Y-a.Y, 1e-9)
+			return a.X + (b.X-a.X)*(y-a.Y)/max(b.Y-a.Y, 1e-9)
 		}
 	}
 	return end[len(end)-1].X
@@ -209,11 +209,11 @@ func (p *pen) buildingFrame(c core.Canoe, a plate) {
 	h, bed := c.Hull, c.Frame.Bed
 	batten := 0.0
 	for _, x := range bed.Crosspieces {
-		batten = math.Max(batten, (x.OutToOut-x.Clear)/2)
+		batten = max(batten, (x.OutToOut-x.Clear)/2)
 	}
 	end := h.FrameEnd()
 	outer := mirrored(curve(h.FrameHalfBreadth, end))
-	inner := mirrored(curve(func(x float64) float64 { return math.Max(0, h.FrameHalfBreadth(x)-batten) }, end))
+	inner := mirrored(curve(func(x float64) float64 { return max(0, h.FrameHalfBreadth(x)-batten) }, end))
 	for _, strip := range [][]geom.Vec2{between(outer, inner), flipped(between(outer, inner))} {
 		p.area(Cedar, Frame, p.thin(a, batten, timberWidth), a.place(strip))
 	}
@@ -256,7 +256,7 @@ func stone(a plate, x, y float64) []Point {
 // stakesTop are the stakes round the frame, four to a line of their table.
 func (p *pen) stakesTop(c core.Canoe, a plate) {
 	const half = 0.013 // m: a stake about an inch through, drawn square
-	size := math.Max(half, 1.2/a.Scale)
+	size := max(half, 1.2/a.Scale)
 	for i, s := range c.Frame.Bed.Stakes {
 		for _, y := range [2]float64{s.Y, -s.Y} {
 			for _, points := range mates(a, rect(s.X, size, y-size, y+size), false) {

@@ -30,7 +30,7 @@ func SwipeFrom(x, y float64) Swipe { return Swipe{x: x, y: y} }
 // Once it has gone one way it is held to that.
 func (s *Swipe) To(x, y float64) Way {
 	dx, dy := math.Abs(x-s.x), math.Abs(y-s.y)
-	if s.way == Nowhere && math.Max(dx, dy) >= unsteady {
+	if s.way == Nowhere && max(dx, dy) >= unsteady {
 		s.way = UpOrDown
 		if dx > dy {
 			s.way = Sideways

@@ -163,7 +163,7 @@ func assertSections(t *testing.T, pages []sheetOfPaper, ribs ...int) {
 				for _, q := range l.Points {
 					off := math.Inf(1)
 					for _, r := range drawn {
-						off = math.Min(off, math.Hypot(q.X-r.x, q.Y-r.y))
+						off = min(off, math.Hypot(q.X-r.x, q.Y-r.y))
 					}
 					require.LessOrEqual(t, off, pixel, "%s of %s", tile.ID(), p.Name)
 				}

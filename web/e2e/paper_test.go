@@ -112,8 +112,8 @@ func (s sheetOfPaper) insideMargin(t *testing.T, name string) {
 	const margin, pixel = 9, 25.4 / 96
 	for _, q := range s.painted {
 		low, high := reach(q.parts)
-		low = spot{math.Max(low.x, q.low.x), math.Max(low.y, q.low.y)}
-		high = spot{math.Min(high.x, q.high.x), math.Min(high.y, q.high.y)}
+		low = spot{max(low.x, q.low.x), max(low.y, q.low.y)}
+		high = spot{min(high.x, q.high.x), min(high.y, q.high.y)}
 		if low.x > high.x || low.y > high.y {
 			continue // cut off altogether
 		}
@@ -121,7 +121,7 @@ func (s sheetOfPaper) insideMargin(t *testing.T, name string) {
 		if q.filled && high.x-low.x > 180 && high.y-low.y > 240 {
 			continue
 		}
-		assert.GreaterOrEqual(t, math.Min(low.x, low.y), margin-pixel, name)
+		assert.GreaterOrEqual(t, min(low.x, low.y), margin-pixel, name)
 		assert.LessOrEqual(t, high.x, s.width-margin+pixel, name)
 		assert.LessOrEqual(t, high.y, s.height-margin+pixel, name)
 	}
@@ -149,7 +149,7 @@ func assertOverlaps(t *testing.T, tiles []sheet.Tile, pages []sheetOfPaper) {
 				shared++
 				off := math.Inf(1)
 				for _, r := range onto {
-					off = math.Min(off, math.Hypot(moved.x-r.x, moved.y-r.y))
+					off = min(off, math.Hypot(moved.x-r.x, moved.y-r.y))
 				}
 				assert.LessOrEqual(t, off, near, "%s and %s share %v", a.ID(), b.ID(), moved)
 			}
@@ -198,7 +198,7 @@ func TestRollPrintsTrue(t *testing.T) {
 	longest := 0.0
 	for _, q := range pages[0].painted {
 		if low, high := reach(q.parts); !q.filled && !q.letters {
-			longest = math.Max(longest, high.y-low.y)
+			longest = max(longest, high.y-low.y)
 		}
 	}
 	assert.InDelta(t, run, longest, 0.2)

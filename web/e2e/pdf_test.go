@@ -132,8 +132,8 @@ func (s *sheetOfPaper) run(t testing.TB, text string, height float64) {
 		case "n":
 			if clipping && len(parts) > 0 {
 				low, high := reach(parts)
-				now.low = spot{math.Max(now.low.x, low.x), math.Max(now.low.y, low.y)}
-				now.high = spot{math.Min(now.high.x, high.x), math.Min(now.high.y, high.y)}
+				now.low = spot{max(now.low.x, low.x), max(now.low.y, low.y)}
+				now.high = spot{min(now.high.x, high.x), min(now.high.y, high.y)}
 			}
 			clipping, parts = false, nil
 		case "f", "f*", "F":
@@ -151,8 +151,8 @@ func reach(parts [][]spot) (low, high spot) {
 	low, high = spot{math.Inf(1), math.Inf(1)}, spot{math.Inf(-1), math.Inf(-1)}
 	for _, part := range parts {
 		for _, p := range part {
-			low = spot{math.Min(low.x, p.x), math.Min(low.y, p.y)}
-			high = spot{math.Max(high.x, p.x), math.Max(high.y, p.y)}
+			low = spot{min(low.x, p.x), min(low.y, p.y)}
+			high = spot{max(high.x, p.x), max(high.y, p.y)}
 		}
 	}
 	return low, high

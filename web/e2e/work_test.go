@@ -54,7 +54,7 @@ func (p *tab) agree(d design.Design) {
 			continue
 		}
 		got := p.shown(n.Key)
-		assert.InDelta(p, n.Value, got, 1e-7*math.Max(1, math.Abs(n.Value)), n.Key)
+		assert.InDelta(p, n.Value, got, 1e-7*max(1, math.Abs(n.Value)), n.Key)
 	}
 }
 

@@ -80,7 +80,7 @@ func Ellipsoid(x []float64, b, c float64, n int) []Section {
 	a := x[len(x)-1]
 	sections := make([]Section, len(x))
 	for i := range x {
-		k := math.Sqrt(math.Max(1-x[i]*x[i]/(a*a), 0))
+		k := math.Sqrt(max(1-x[i]*x[i]/(a*a), 0))
 		sections[i] = Section{x[i], oval(b*k, c*k, c, n)}
 	}
 	sections[0].Outline = []geom.Vec2{{X: 0, Y: c}}

@@ -76,7 +76,7 @@ func (l Leaning) Sections(x []float64, n int) []Section {
 			sin, cos := math.Sincos(math.Pi / 2 * float64(k) / float64(n))
 			points[k] = geom.Vec2{
 				X: breadth * math.Pow(sin, 0.8),
-				Y: sheer - (sheer-bottom)*math.Pow(math.Max(cos, 0), 0.8),
+				Y: sheer - (sheer-bottom)*math.Pow(max(cos, 0), 0.8),
 			}
 		}
 		sections[i] = Section{x[i], points}

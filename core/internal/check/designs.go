@@ -69,7 +69,7 @@ func anyCrew(d design.Design) design.Design {
 			continue
 		}
 		if p.Kind == units.Offset {
-			p.Max = math.Min(p.Max, d.HalfGunwale())
+			p.Max = min(p.Max, d.HalfGunwale())
 			p.Min = -p.Max
 		}
 		d = p.Set(d, draw(r, p, p.Min, p.Max))
@@ -96,7 +96,7 @@ func NearDesign(r *rand.Rand, from design.Design, share float64) design.Design {
 			continue
 		}
 		v, reach := p.Get(&from), (p.Max-p.Min)/4
-		from = p.Set(from, draw(r, p, math.Max(p.Min, v-reach), math.Min(p.Max, v+reach)))
+		from = p.Set(from, draw(r, p, max(p.Min, v-reach), min(p.Max, v+reach)))
 	}
 	return anyCrew(from)
 }

@@ -164,7 +164,7 @@ func distinct(points []scene.Point, closed bool) []scene.Point {
 func dashes(points []scene.Point, pattern []float64, scale float64) [][]scene.Point {
 	total := 0.0
 	for _, d := range pattern {
-		total += math.Max(d, 0)
+		total += max(d, 0)
 	}
 	if !(total > 0) {
 		return [][]scene.Point{points}
@@ -182,7 +182,7 @@ func dashes(points []scene.Point, pattern []float64, scale float64) [][]scene.Po
 			if k%2 == 0 && len(piece) == 0 {
 				piece = append(piece, at())
 			}
-			step := math.Min(left, length-done)
+			step := min(left, length-done)
 			done, left = done+step, left-step
 			if k%2 == 0 {
 				piece = append(piece, at())
@@ -192,7 +192,7 @@ func dashes(points []scene.Point, pattern []float64, scale float64) [][]scene.Po
 					pieces, piece = append(pieces, piece), nil
 				}
 				k++
-				left = math.Max(pattern[k%len(pattern)], 0) * scale
+				left = max(pattern[k%len(pattern)], 0) * scale
 			}
 		}
 	}
