@@ -285,7 +285,8 @@ func (l *laying) butt(b *beside, at float64, port bool) {
 }
 
 // fill lays strips of one side from a stretch's forward end aft, each as long as the
-// bark there is, and names what is wanting.
+// bark there is. Where no more is wide enough, the rest is split as for sheets of the
+// size set, and those of its strips that cannot be cut are wanting.
 func (l *laying) fill(b *beside, s stretchOf, st *stock, set Sheet, side *[]Laid, port bool) {
 	lap := fitLap(l.d.hull.Design)
 	bow := s.bow
@@ -315,8 +316,12 @@ func (l *laying) fill(b *beside, s stretchOf, st *stock, set Sheet, side *[]Laid
 	ends := append(append([]float64{s.aft}, butts...), bow)
 	for i := 1; i < len(ends); i++ {
 		p := l.strip(b, s, ends[i-1], ends[i])
-		p.Sheet = Wanting
-		l.wanting += b.areaBeside(p)
+		if o, ok := st.cut(p.Width, p.Length()); ok {
+			p.Sheet, p.From = o.sheet, o.from
+		} else {
+			p.Sheet = Wanting
+			l.wanting += b.areaBeside(p)
+		}
 		*side = append(*side, p)
 		if i > 1 {
 			l.butt(b, ends[i-1], port)

@@ -153,9 +153,16 @@ func randomList(r *rand.Rand) []bark.Sheet {
 // or wider than its sheet, none under a foot, and no sheet gives more than it has. Where
 // seams are nearer than a hand, the gap says so.
 func TestPiecesOfAnyBoat(t *testing.T) {
-	r := rand.New(rand.NewPCG(11, 4))
 	verdicts := map[bark.Verdict]int{}
-	for n := 0; n < 150; {
+	for seed := range uint64(6) {
+		piecesOfAnyBoat(t, rand.New(rand.NewPCG(11, seed)), verdicts)
+	}
+	assert.Len(t, verdicts, 3, "each verdict is met")
+}
+
+func piecesOfAnyBoat(t *testing.T, r *rand.Rand, verdicts map[bark.Verdict]int) {
+	t.Helper()
+	for n := 0; n < 40; {
 		d := check.NearDesign(r, design.Default(), 0.3)
 		if r.IntN(3) > 0 {
 			for i, s := range randomList(r) {
@@ -166,11 +173,26 @@ func TestPiecesOfAnyBoat(t *testing.T) {
 			continue
 		}
 		n++
-		l := bark.Plan(hull.New(d))
+		h := hull.New(d)
+		l := bark.Plan(h)
 		verdicts[l.Verdict()]++
-		checkPieces(t, d, l)
+		checkPieces(t, h, l)
 	}
-	assert.Len(t, verdicts, 3, "each verdict is met")
+}
+
+// Strips for high ends that are wider than any sheet are wanting; the one between them,
+// for which a sheet is wide enough, is cut.
+func TestWhatCanBeCutIsNotWanting(t *testing.T) {
+	l := plan(boat(t, map[string]float64{
+		"sheetWidth": 25 * inch, "panelLap": 6 * inch, "endHeight": 34 * inch, "gunwaleEndHeight": 27 * inch,
+	}))
+	for _, side := range [][]bark.Laid{l.Port, l.Star} {
+		require.Len(t, side, 3)
+		for i, p := range side {
+			assert.Equal(t, i != 1, p.Wanting(), "%+v", p)
+			assert.Equal(t, i != 1, p.Width > 25*inch, "%+v", p)
+		}
+	}
 }
 
 func hullFaults(d design.Design) []design.Fault {
@@ -178,9 +200,10 @@ func hullFaults(d design.Design) []design.Fault {
 	return h.Faults()
 }
 
-func checkPieces(t *testing.T, d design.Design, l bark.Layout) {
+func checkPieces(t *testing.T, h hull.Hull, l bark.Layout) {
 	t.Helper()
 	const close = 1e-6
+	d := h.Design
 	require.InDelta(t, l.FlatLength/2, l.Bed[0].Bow, close)
 	require.InDelta(t, -l.FlatLength/2, l.Bed[len(l.Bed)-1].Aft, close)
 	taken := make([]float64, len(l.Sheets))
@@ -197,10 +220,12 @@ func checkPieces(t *testing.T, d design.Design, l bark.Layout) {
 		s := l.Sheets[p.Sheet]
 		require.LessOrEqual(t, p.Length(), s.Length+close, "%+v of %+v", p, s)
 		require.LessOrEqual(t, p.Width, s.Width+close, "%+v of %+v", p, s)
-		if p.From == bark.FromSide && s.Width <= boatWidth(l) {
-			continue // toward the ends the boat needs less than the sheet has, which is counted whole
+		used := p.Width
+		if i < len(l.Bed) {
+			// The rest of a wide sheet is cut off its sides.
+			used = min(used, l.Across(h, p.Aft, p.Bow))
 		}
-		taken[p.Sheet] += min(p.Width, boatWidth(l)) * p.Length()
+		taken[p.Sheet] += used * p.Length()
 	}
 	for i, s := range l.Sheets {
 		require.LessOrEqual(t, taken[i], s.Width*s.Length+close, "sheet %d", i)
@@ -226,10 +251,6 @@ func checkPieces(t *testing.T, d design.Design, l bark.Layout) {
 		}
 	}
 }
-
-// boatWidth is how wide a piece on the bed is at most used: the rest of a wide sheet is
-// cut off its sides.
-func boatWidth(l bark.Layout) float64 { return l.Needs.Width }
 
 func covered(side []bark.Laid, x float64) bool {
 	for _, p := range side {
