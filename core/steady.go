@@ -55,7 +55,6 @@ func (a *Afloat) stiffness(h hull.Hull) (float64, bool) {
 // harder, or with way at -1 the other way about. Where the girth is not by rule, or the
 // boat is built on its gunwales, the bilge alone differs.
 func Spread(d design.Design, way float64) design.Design {
-	d.Ease += way * GirthSpread
 	bilge, _ := design.Lookup("bilge")
 	ease, _ := design.Lookup("ease")
 	bilge.Put(&d, max(bilge.Min, min(bilge.Max, d.Bilge+way*BilgeSpread)))
