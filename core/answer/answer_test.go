@@ -104,10 +104,9 @@ func TestChecksSayWhatToChange(t *testing.T) {
 }
 
 // The lacing and the seams of a 15 ft boat with 40 ribs, each before waste. Common
-// practice, no published source: 400 to 450 ft and 100 to 170 ft. Such a boat is
-// said to take 500 to 600 ft of split root: the sum of the two before waste is
-// inside that; with the waste that is allowed for it is beyond. All are as round as
-// they are said: half of ten feet to either side of each, and so ten of the sum.
+// practice, no published source: 400 to 450 ft, 100 to 170 ft and together 500 to 600.
+// Tolerance: half of the last printed digit, 5 ft. Roots of the default's narrow sheets
+// stand at the upper end; one sheet wide enough takes less.
 func TestRootOfAFifteenFootBoat(t *testing.T) {
 	d := design.Default()
 	for key, v := range map[string]float64{"length": 180 * units.Inch, "ribs": 40} {
@@ -120,7 +119,7 @@ func TestRootOfAFifteenFootBoat(t *testing.T) {
 		feet[n.Key] = n.Value / units.Foot
 	}
 	t.Logf("lacing %.0f ft, seams %.0f ft, together with waste %.0f ft", feet["root.gunwales"], feet["root.seams"], feet["root.total"])
-	assert.InDelta(t, 425, feet["root.gunwales"], 30)
-	assert.InDelta(t, 135, feet["root.seams"], 40)
-	assert.InDelta(t, 550, feet["root.gunwales"]+feet["root.seams"], 60)
+	assert.InDelta(t, 425, feet["root.gunwales"], 25+5)
+	assert.InDelta(t, 135, feet["root.seams"], 35+5)
+	assert.InDelta(t, 550, feet["root.gunwales"]+feet["root.seams"], 50+5)
 }

@@ -28,19 +28,20 @@ func flatten(t testing.TB, d design.Design, res bark.Resolution) (hull.Hull, bar
 
 // What the default boat was expected to come to before this was written: without gores,
 // on a frame of 25 in, 1.98 % with heels 20 in long and 1.89 % with heels of 14.2 (a
-// prototype's, to a hundredth); under 0.5 % with the nine of the rule, no gore negative,
-// 6 to 8 in over the length overall. No published source.
+// prototype's of the section solved from the girth, to a hundredth; with the corner at the
+// frame it had 1.5, and a wider bottom turns up closer to the sides); under 0.5 % with the
+// nine of the rule, no bark let in, 6 to 8 in over the length overall. No published source.
 func TestDefaultBoatLaidFlat(t *testing.T) {
 	for heel, want := range map[float64]float64{20: 0.0198, 14.2: 0.0189} {
 		d := boat(t, map[string]float64{"sheetWidth": wide, "gores": 0, "frameWidth": 25 * inch, "bilge": 0.7, "heelLength": heel * inch})
 		_, none := flatten(t, d, bark.ForFigures)
-		assert.InDelta(t, want, none.P95, 0.0001)
+		assert.InDelta(t, want, none.P95, 0.00005)
 	}
 	for _, width := range []float64{wide, 40 * inch} {
 		d := boat(t, map[string]float64{"sheetWidth": width})
 		_, f := flatten(t, d, bark.ForFigures)
 		assert.Less(t, f.P95, design.Default().StretchLimit)
-		assert.InDelta(t, 6, (f.Length-d.Length)/inch, 1)
+		assert.InDelta(t, 7, (f.Length-d.Length)/inch, 1)
 		assert.LessOrEqual(t, f.Sheet.Iterations, 7, "the ends start as seen from the side; flat on the bed they take 9")
 		require.Len(t, f.Gores, 9)
 		for _, g := range f.Gores {
@@ -57,15 +58,8 @@ func TestDefaultBoatLaidFlat(t *testing.T) {
 // quadrature and its gunwale's, not from the grid.
 func TestPaperModel(t *testing.T) {
 	h, f := flatten(t, boat(t, map[string]float64{"sheetWidth": wide}), bark.ForFigures)
+	columnsAreHalfGirths(t, h, f, 0.125*inch)
 	s := &f.Sheet
-	for c, v := range s.Places {
-		if v > 1 {
-			break
-		}
-		for _, side := range []geom.Side{geom.Before, geom.After} {
-			assert.InDelta(t, h.Section(v*h.HeelX).HalfGirth()/inch, s.ColumnLengths(c, 0, side).Flat/inch, 0.125, "column %d", c)
-		}
-	}
 	edge := 0.0
 	for i, n := 0, 4000; i < n; i++ {
 		a, b := h.HeelX*float64(i)/float64(n), h.HeelX*float64(i+1)/float64(n)
@@ -77,6 +71,32 @@ func TestPaperModel(t *testing.T) {
 		closed += geom.NewPolyline(piece).Length()
 	}
 	assert.InDelta(t, edge/inch, closed/inch, 0.25)
+}
+
+// A boat of 10 ft as broad as the default stretches more, her middle column by 0.14 in on
+// a grid twice as fine: no column more than the stretch that is stated.
+func TestPaperModelOfAShortBoat(t *testing.T) {
+	h, f := flatten(t, boat(t, map[string]float64{"sheetWidth": wide, "length": 120 * inch}), bark.ForFigures)
+	columnsAreHalfGirths(t, h, f, f.P95*h.Section(0).HalfGirth())
+}
+
+// columnsAreHalfGirths holds the columns as far as the heel against the hull's
+// half-girths: on the sheet within what is given, and on the hull within what 20
+// chords lose on the bend.
+func columnsAreHalfGirths(t *testing.T, h hull.Hull, f bark.Flat, within float64) {
+	t.Helper()
+	s := &f.Sheet
+	for c, v := range s.Places {
+		if v > 1 {
+			break
+		}
+		girth := h.Section(v * h.HeelX).HalfGirth()
+		for _, side := range []geom.Side{geom.Before, geom.After} {
+			lengths := s.ColumnLengths(c, 0, side)
+			assert.InDelta(t, girth, lengths.Surface, inch/32, "column %d", c)
+			assert.InDelta(t, girth, lengths.Flat, within, "column %d", c)
+		}
+	}
 }
 
 func topEdge(h hull.Hull, x float64) geom.Vec3 {
