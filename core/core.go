@@ -14,7 +14,7 @@ import (
 // Canoe is a design worked out. It does not change once made.
 type Canoe struct {
 	Design design.Design
-	Hull   hull.Hull
+	Hull   *hull.Hull
 	Frame  frame.Frame
 	Bark   bark.Layout
 	Gather gather.List
@@ -31,9 +31,9 @@ func Validate(d design.Design) []design.Fault {
 }
 
 // validated is the hull of a design too, where its numbers allow one.
-func validated(d design.Design) (hull.Hull, []design.Fault) {
+func validated(d design.Design) (*hull.Hull, []design.Fault) {
 	if faults := design.Validate(d); len(faults) > 0 {
-		return hull.Hull{}, faults
+		return nil, faults
 	}
 	h := hull.New(d)
 	return h, append(h.Faults(), frame.Faults(h)...)
@@ -53,7 +53,7 @@ func Try(d design.Design) (Canoe, []design.Fault) {
 // and the curves on the water take longer and are asked for apart.
 func Evaluate(d design.Design) Canoe { return evaluate(hull.New(d)) }
 
-func evaluate(h hull.Hull) Canoe {
+func evaluate(h *hull.Hull) Canoe {
 	c := Canoe{Design: h.Design, Hull: h, Frame: frame.Build(h), Bark: bark.Plan(h)}
 	c.Gather = gather.Gather(h, c.Frame, c.Bark)
 	c.Afloat = newAfloat(c)

@@ -26,7 +26,7 @@ const (
 // steady is how far the stiffness may lie from what the boat as designed has: by the
 // section that the ribs come to rest in and by the height of the crew. The two have
 // nothing to do with one another and are added as such.
-func (a *Afloat) steady(h hull.Hull, crew float64) {
+func (a *Afloat) steady(h *hull.Hull, crew float64) {
 	a.GMLow, a.GMHigh = a.Floated.GM, a.Floated.GM
 	if a.Floated.Upright.State != afloat.Floats {
 		return
@@ -47,7 +47,7 @@ func (a *Afloat) steady(h hull.Hull, crew float64) {
 
 // stiffness is the GM of a hull, cut coarsely, under the boat's own load; it reports
 // false where that is more than the hull carries.
-func (a *Afloat) stiffness(h hull.Hull) (float64, bool) {
+func (a *Afloat) stiffness(h *hull.Hull) (float64, bool) {
 	return afloat.NewBody(h.Stations(spreadStations, spreadPoints)).LevelStiffness(a.Load, a.Water)
 }
 

@@ -12,7 +12,7 @@ type bottomLine struct{ run []float64 }
 // that its length is then good to a hundredth of a millimetre.
 const bottomPieces = 64
 
-func bottomRun(h hull.Hull) bottomLine {
+func bottomRun(h *hull.Hull) bottomLine {
 	b := bottomLine{run: make([]float64, bottomPieces+1)}
 	last := geom.Vec2{X: 0, Y: h.Bottom(0)}
 	for i := 1; i <= bottomPieces; i++ {

@@ -19,7 +19,7 @@ var (
 // spread returns n+1 places of columns from 0 to end, evenly along the boat before
 // and past the heel but for the pinned places (in increasing order, inside), each
 // of which gets the column nearest to it.
-func spread(h hull.Hull, n int, end float64, pinned []float64) []float64 {
+func spread(h *hull.Hull, n int, end float64, pinned []float64) []float64 {
 	places := insertSorted(pinned, 1, end)
 	past := h.Edge.Length() * max(0, end-1)
 	perColumn := (h.HeelX*min(1, end) + past) / float64(n)
@@ -72,7 +72,7 @@ type strip struct {
 }
 
 // newStrip covers columns at the places from low to high, which are asked of each.
-func newStrip(h hull.Hull, places []float64, low, high func(line) float64) strip {
+func newStrip(h *hull.Hull, places []float64, low, high func(line) float64) strip {
 	s := strip{}
 	for _, v := range places {
 		l := newLine(h, v)
@@ -102,7 +102,7 @@ func (s strip) grid(rows int) geom.Grid {
 
 // start lays the strip out: straight along the bottom as far as the heel with the
 // columns square to it, and as seen from the side past it.
-func (s strip) start(h hull.Hull, rows int) []geom.Vec2 {
+func (s strip) start(h *hull.Hull, rows int) []geom.Vec2 {
 	out := make([]geom.Vec2, 0, len(s.columns)*(rows+1))
 	run := bottomRun(h)
 	for c, l := range s.columns {

@@ -32,7 +32,7 @@ func TestSkinAndSeamsAreConverged(t *testing.T) {
 	}
 }
 
-func newCoarse(h hull.Hull, l Layout) *demand {
+func newCoarse(h *hull.Hull, l Layout) *demand {
 	d := newDemand(h, l.columns, bottomRun(h), l.FlatLength)
 	return &d
 }

@@ -26,7 +26,7 @@ type CurvePoint struct {
 // StretchAt is the stretch left by n gores a side standing evenly between the end
 // thwarts; l is the layout with any number of gores. It takes a flattening and is no
 // step of a slider.
-func StretchAt(h hull.Hull, l Layout, n int, res Resolution, w *geom.FlattenWorkspace) CurvePoint {
+func StretchAt(h *hull.Hull, l Layout, n int, res Resolution, w *geom.FlattenWorkspace) CurvePoint {
 	l.Gores = gores(h, evenShares(h.Design, n))
 	for i := range l.Gores {
 		l.Gores[i].reachTo(h, l.SheetWidth)

@@ -10,7 +10,7 @@ import (
 // demand is the breadth of bark asked for along the flat bark. The boat is the same
 // fore and aft, so places are asked for by their distance from amidships.
 type demand struct {
-	hull    hull.Hull
+	hull    *hull.Hull
 	columns []line
 	bottom  bottomLine
 	whole   float64   // length of the flat bark, m
@@ -22,7 +22,7 @@ type demand struct {
 // newDemand asks for the sides' reach and the bark left to trim. The sheet on the
 // bed must at least come out to the gores' feet, since no seam lies on the bottom
 // (Adney and Chapelle 1964, p. 29, of the centre line).
-func newDemand(h hull.Hull, columns []line, bottom bottomLine, whole float64) demand {
+func newDemand(h *hull.Hull, columns []line, bottom bottomLine, whole float64) demand {
 	d := demand{hull: h, columns: columns, bottom: bottom, whole: whole}
 	for _, c := range columns {
 		d.along = append(d.along, d.alongOf(c.place))
@@ -34,7 +34,7 @@ func newDemand(h hull.Hull, columns []line, bottom bottomLine, whole float64) de
 
 // toCover is how far out from the bed's centre line bark is wanted at a column, with
 // what is left to trim: all that sheets and panels are measured by.
-func toCover(h hull.Hull, l line) float64 { return l.reach() + h.Design.GunwaleTurn }
+func toCover(h *hull.Hull, l line) float64 { return l.reach() + h.Design.GunwaleTurn }
 
 // alongOf is where the column at a place has its foot on the flat bark, m from
 // amidships.
@@ -115,7 +115,7 @@ func placeAlong(bottom bottomLine, run, whole float64) float64 {
 const sideExcess = 1.5
 
 // plainFlatLength is the length of the bark on the bed before it is worked out.
-func plainFlatLength(h hull.Hull, bottom bottomLine) float64 {
+func plainFlatLength(h *hull.Hull, bottom bottomLine) float64 {
 	excess := -h.HeadX
 	last := 0.0
 	for i := 0; i <= bottomPieces; i++ {

@@ -56,7 +56,7 @@ const EdgesAlike = 0.0254 / 8
 
 // Flatten lays the bark flat. warm is an earlier result of a like boat at the same
 // resolution, or nil; w is memory to work in, or nil.
-func Flatten(h hull.Hull, l Layout, res Resolution, warm *Flat, w *geom.FlattenWorkspace) Flat {
+func Flatten(h *hull.Hull, l Layout, res Resolution, warm *Flat, w *geom.FlattenWorkspace) Flat {
 	f := Flat{}
 	slits := f.flattenSheet(h, l, res, warm, w)
 	for i := range l.Panels {
@@ -82,7 +82,7 @@ func (f *Flat) add(s strip, p geom.FlattenProblem, w *geom.FlattenWorkspace) Pie
 
 // flattenSheet lays the sheet flat and returns the number of the slit of each
 // gore forward of amidships, by the gore's index; the middle one is no slit.
-func (f *Flat) flattenSheet(h hull.Hull, l Layout, res Resolution, warm *Flat, w *geom.FlattenWorkspace) map[int]int {
+func (f *Flat) flattenSheet(h *hull.Hull, l Layout, res Resolution, warm *Flat, w *geom.FlattenWorkspace) map[int]int {
 	var pinned []float64
 	for _, g := range forward(l.Gores) {
 		pinned = append(pinned, h.ColumnAtEdge(g.X))
@@ -118,7 +118,7 @@ func (f *Flat) flattenSheet(h hull.Hull, l Layout, res Resolution, warm *Flat, w
 }
 
 // sheetEnd is the place where the edge of a sheet of a width meets the end profile.
-func sheetEnd(h hull.Hull, width float64) float64 {
+func sheetEnd(h *hull.Hull, width float64) float64 {
 	half := width / 2
 	rise := func(v float64) float64 { return newLine(h, v).lifted - half }
 	if rise(2) <= 0 {
@@ -129,7 +129,7 @@ func sheetEnd(h hull.Hull, width float64) float64 {
 }
 
 // sheetGirth is the girth of a column that a sheet of a width covers.
-func sheetGirth(h hull.Hull, l line, width float64) float64 {
+func sheetGirth(h *hull.Hull, l line, width float64) float64 {
 	if short(h, l, width) <= 0 {
 		return l.girth
 	}

@@ -18,7 +18,7 @@ import (
 // wide is a sheet that needs no panels, so that gores run to the gunwale.
 const wide = 80 * inch
 
-func flatten(t testing.TB, d design.Design, res bark.Resolution) (hull.Hull, bark.Flat) {
+func flatten(t testing.TB, d design.Design, res bark.Resolution) (*hull.Hull, bark.Flat) {
 	t.Helper()
 	h := hull.New(d)
 	f := bark.Flatten(h, bark.Plan(h), res, nil, nil)
@@ -83,7 +83,7 @@ func TestPaperModelOfAShortBoat(t *testing.T) {
 // columnsAreHalfGirths holds the columns as far as the heel against the hull's
 // half-girths: on the sheet within what is given, and on the hull within what 20
 // chords lose on the bend.
-func columnsAreHalfGirths(t *testing.T, h hull.Hull, f bark.Flat, within float64) {
+func columnsAreHalfGirths(t *testing.T, h *hull.Hull, f bark.Flat, within float64) {
 	t.Helper()
 	s := &f.Sheet
 	for c, v := range s.Places {
@@ -99,7 +99,7 @@ func columnsAreHalfGirths(t *testing.T, h hull.Hull, f bark.Flat, within float64
 	}
 }
 
-func topEdge(h hull.Hull, x float64) geom.Vec3 {
+func topEdge(h *hull.Hull, x float64) geom.Vec3 {
 	return geom.Vec3{X: x, Y: h.SkinHalfBreadth(x), Z: h.TopEdge(x)}
 }
 
@@ -150,7 +150,7 @@ func TestGoreWidthsAgainstGirths(t *testing.T) {
 const gridError = 0.0006
 
 // stretchCurve is the stretch left by 0, 1, 2 ... most gores a side.
-func stretchCurve(h hull.Hull, most int, res bark.Resolution) (curve []bark.CurvePoint) {
+func stretchCurve(h *hull.Hull, most int, res bark.Resolution) (curve []bark.CurvePoint) {
 	for n := range most + 1 {
 		curve = append(curve, bark.StretchAt(h, bark.Plan(h), n, res, &geom.FlattenWorkspace{}))
 	}

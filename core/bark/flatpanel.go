@@ -11,7 +11,7 @@ const sliver = 0.006
 
 // flattenPanel lays a panel flat, as far as it reaches on to the finished hull.
 // Where it is only bark left to trim it has no shape to find and gives no piece.
-func (f *Flat) flattenPanel(h hull.Hull, l Layout, number int, res Resolution, warm *Flat, w *geom.FlattenWorkspace) {
+func (f *Flat) flattenPanel(h *hull.Hull, l Layout, number int, res Resolution, warm *Flat, w *geom.FlattenWorkspace) {
 	low := panelFoot(h, l.SheetWidth)
 	for _, span := range panelSpans(h, l.Panels[number], low) {
 		columns := max(6, int(float64(res.Columns)*(span.to-span.from)/2))
@@ -37,7 +37,7 @@ func (f *Flat) flattenPanel(h hull.Hull, l Layout, number int, res Resolution, w
 // panelFoot gives the girth at which a panel starts: the sheet's edge and, past the
 // place where that meets the end profile, the edge of the stem's face, round which
 // bark is not wrapped.
-func panelFoot(h hull.Hull, width float64) func(line) float64 {
+func panelFoot(h *hull.Hull, width float64) func(line) float64 {
 	half, stem := width/2, h.Design.StemWidth/2
 	return func(c line) float64 { return max(c.girthAt(half), min(stem, c.girth/2)) }
 }
@@ -50,7 +50,7 @@ const spanSteps = 24
 
 // panelSpans returns the stretches of a panel that are more than a sliver wide on
 // the finished hull.
-func panelSpans(h hull.Hull, p Panel, low func(line) float64) []span {
+func panelSpans(h *hull.Hull, p Panel, low func(line) float64) []span {
 	wide := func(v float64) float64 {
 		l := newLine(h, v)
 		return l.girth - low(l) - sliver

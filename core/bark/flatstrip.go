@@ -46,6 +46,6 @@ func (l Laid) Halves() [2]struct{ From, To, Sign float64 } {
 
 // PlaceAt is the place of the column at a distance from amidships along the flat bark,
 // forward or aft, as hull.Hull.Column takes it.
-func (l *Layout) PlaceAt(h hull.Hull, along float64) float64 {
+func (l *Layout) PlaceAt(h *hull.Hull, along float64) float64 {
 	return placeAlong(bottomRun(h), math.Abs(along), l.FlatLength)
 }

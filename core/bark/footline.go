@@ -13,7 +13,7 @@ const leastShare = 0.08
 // as the end thwarts, and lets the rows go back to even spacing from there to the
 // heel. Every gore then has exactly its depth at every resolution. It is the
 // middle row for every boat, so that a flattening can start from that of another.
-func (s *strip) bendRows(h hull.Hull, rows int) {
+func (s *strip) bendRows(h *hull.Hull, rows int) {
 	last := endThwart(h)
 	s.kneeRow = rows / 2
 	even := float64(s.kneeRow) / float64(rows)
@@ -30,7 +30,7 @@ func (s *strip) bendRows(h hull.Hull, rows int) {
 }
 
 // footShare is the share of a column's girth at which a gore there has its foot.
-func footShare(h hull.Hull, l line, girth float64) float64 {
+func footShare(h *hull.Hull, l line, girth float64) float64 {
 	foot := h.FrameHalfBreadth(l.foot.X) + h.Design.GoreFoot
 	if foot >= (1-leastShare)*girth {
 		// At the stem head both may be 0.
@@ -40,7 +40,7 @@ func footShare(h hull.Hull, l line, girth float64) float64 {
 }
 
 // endThwart is the place of the column at the outermost thwart's end.
-func endThwart(h hull.Hull) float64 {
+func endThwart(h *hull.Hull) float64 {
 	d := h.Design
 	return h.ColumnAtEdge(h.StationAt(d.ThwartAt[d.OuterThwarts()-1] * h.Gunwale.Length()))
 }

@@ -90,7 +90,7 @@ func evenShares(d design.Design, n int) []float64 {
 }
 
 // gores measures the gores of the port side at shares of the half gunwale.
-func gores(h hull.Hull, shares []float64) []Gore {
+func gores(h *hull.Hull, shares []float64) []Gore {
 	out := make([]Gore, len(shares))
 	for i, share := range shares {
 		run := share * h.Gunwale.Length()
@@ -108,7 +108,7 @@ func gores(h hull.Hull, shares []float64) []Gore {
 
 // newGore measures the gore at x. The bark lies flat on the bed when the foot is
 // marked, so a distance outside the frame there is a distance along the bark.
-func newGore(h hull.Hull, x float64) Gore {
+func newGore(h *hull.Hull, x float64) Gore {
 	d := h.Design
 	l := newLine(h, h.ColumnAtEdge(x))
 	g := Gore{
@@ -129,4 +129,4 @@ func (g *Gore) end(girth float64) {
 }
 
 // reachTo stops a gore at the edge of a sheet of a width.
-func (g *Gore) reachTo(h hull.Hull, width float64) { g.end(sheetGirth(h, newLine(h, g.place), width)) }
+func (g *Gore) reachTo(h *hull.Hull, width float64) { g.end(sheetGirth(h, newLine(h, g.place), width)) }

@@ -60,7 +60,7 @@ func Makes(d design.Design, sheets []Sheet) Outcome {
 }
 
 // Covers tells whether a list of sheets covers a boat.
-func Covers(h hull.Hull, sheets []Sheet) bool {
+func Covers(h *hull.Hull, sheets []Sheet) bool {
 	if len(sheets) == 0 {
 		return false
 	}

@@ -200,7 +200,7 @@ func hullFaults(d design.Design) []design.Fault {
 	return h.Faults()
 }
 
-func checkPieces(t *testing.T, h hull.Hull, l bark.Layout) {
+func checkPieces(t *testing.T, h *hull.Hull, l bark.Layout) {
 	t.Helper()
 	const close = 1e-6
 	d := h.Design

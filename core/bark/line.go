@@ -19,7 +19,7 @@ type line struct {
 
 // newLine measures the column at a place. Past the heel the foot is on the end
 // profile, which lies on the bed as it is seen from the side.
-func newLine(h hull.Hull, place float64) line {
+func newLine(h *hull.Hull, place float64) line {
 	l := line{place: place, section: h.ColumnSection(place), up: geom.Vec2{X: 0, Y: 1}}
 	l.girth = l.section.HalfGirth()
 	if place <= 1 {
@@ -65,10 +65,10 @@ func (l line) girthAt(y float64) float64 {
 const plainInside, plainPast = 24, 14
 
 // lines measures the columns of the half boat from amidships to the stem head.
-func lines(h hull.Hull) []line { return spacedLines(h, plainInside, plainPast) }
+func lines(h *hull.Hull) []line { return spacedLines(h, plainInside, plainPast) }
 
 // spacedLines has so many spaces between columns as far as the heel and past it.
-func spacedLines(h hull.Hull, inside, past int) []line {
+func spacedLines(h *hull.Hull, inside, past int) []line {
 	out := make([]line, 0, inside+past+1)
 	for i := 0; i <= inside; i++ {
 		out = append(out, newLine(h, float64(i)/float64(inside)))

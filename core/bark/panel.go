@@ -22,10 +22,10 @@ const placeTolerance = 1e-7
 
 // short is how much half a sheet of a width lacks at a column, the bark to trim included;
 // negative where it is enough.
-func short(h hull.Hull, l line, width float64) float64 { return toCover(h, l) - width/2 }
+func short(h *hull.Hull, l line, width float64) float64 { return toCover(h, l) - width/2 }
 
 // panels finds where a sheet of a width falls short.
-func panels(h hull.Hull, all []line, width float64) []Panel {
+func panels(h *hull.Hull, all []line, width float64) []Panel {
 	var out []Panel
 	var open *Panel
 	add := func(l line) {

@@ -60,10 +60,10 @@ type Saving struct {
 
 // Plan lays the bark out for the design's sheets on hand or, without a list, for
 // sheets of the size set.
-func Plan(h hull.Hull) Layout { return PlanWith(h, h.Design.OnHand.List()) }
+func Plan(h *hull.Hull) Layout { return PlanWith(h, h.Design.OnHand.List()) }
 
 // PlanWith lays the bark out for a list of sheets in place of the design's.
-func PlanWith(h hull.Hull, sheets []Sheet) Layout {
+func PlanWith(h *hull.Hull, sheets []Sheet) Layout {
 	bottom := bottomRun(h)
 	l := Layout{
 		ByRule:     GoresByRule(h.Design),
@@ -91,7 +91,7 @@ func PlanWith(h hull.Hull, sheets []Sheet) Layout {
 // OnFlat is the layout with the length and the breadth of the sheet laid flat in
 // place of the plain ones: sheets, joints and the bark needed follow them. Of a sheet
 // that did not converge nothing is taken over: the plain lengths stand.
-func (l Layout) OnFlat(h hull.Hull, f Flat) Layout {
+func (l Layout) OnFlat(h *hull.Hull, f Flat) Layout {
 	if f.State != geom.Converged {
 		return l
 	}
@@ -118,7 +118,7 @@ func (l *Layout) marks(d *demand) marks {
 			m.gores = append(m.gores, l.Gores[i].Along)
 		}
 	}
-	h := &d.hull
+	h := d.hull
 	m.bay = d.alongOf(h.ColumnAtEdge(h.StationAt(h.Design.ThwartAt[0] * h.Gunwale.Length())))
 	return m
 }
@@ -169,7 +169,7 @@ func (l *Layout) gap(gores []float64) float64 {
 }
 
 // total adds up the seams, the root and the bark needed.
-func (l *Layout) total(h hull.Hull) {
+func (l *Layout) total(h *hull.Hull) {
 	d := h.Design
 	wide := newSeam(GoreSeams, d)
 	for _, k := range Kinds() {

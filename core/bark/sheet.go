@@ -82,7 +82,7 @@ func widestOnBed(all []line) float64 {
 	return most
 }
 
-func needs(h hull.Hull, all []line, l Layout) Needs {
+func needs(h *hull.Hull, all []line, l Layout) Needs {
 	d := h.Design
 	n := Needs{Length: l.FlatLength, Sheets: len(l.Bed), SkinArea: skinArea(all)}
 	for _, c := range all {

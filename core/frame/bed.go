@@ -64,7 +64,7 @@ const (
 // and 18 in. Adney and Chapelle 1964, pp. 40-41.
 var stakesBeyond = [2]float64{12 * units.Inch, 18 * units.Inch}
 
-func newBed(h hull.Hull, thwarts []Thwart) Bed {
+func newBed(h *hull.Hull, thwarts []Thwart) Bed {
 	var b Bed
 	b.Crosspieces = crosspieces(h, thwarts)
 	b.Stakes = stakes(h, thwarts)
@@ -76,7 +76,7 @@ func newBed(h hull.Hull, thwarts []Thwart) Bed {
 	return b
 }
 
-func posts(h hull.Hull, thwarts []Thwart) []Post {
+func posts(h *hull.Hull, thwarts []Thwart) []Post {
 	var out []Post
 	for i, t := range thwarts {
 		out = append(out, Post{t.X, PostLength(h, t.X), ThwartName(i, len(thwarts))})
@@ -99,20 +99,20 @@ func ThwartName(i, n int) string {
 
 // BedHeight is the height of the bed with its end blocks under the bark at x, over
 // the bed's own ends and the ground beyond them.
-func BedHeight(h hull.Hull, x float64) float64 {
+func BedHeight(h *hull.Hull, x float64) float64 {
 	d := h.Design
 	return d.BedCrown*crownShare(h, x) + d.EndBlocking*math.Pow(math.Abs(x)/h.HeelX, d.RockerSpread)
 }
 
 // crownShare is the share of the crown that the bed has at x.
-func crownShare(h hull.Hull, x float64) float64 {
+func crownShare(h *hull.Hull, x float64) float64 {
 	t := 2 * x / h.Design.BedLength
 	return max(0, 1-t*t)
 }
 
 // PostLength is the length of a post at x that holds the gunwale at its finished
 // height over the heels: it stands on the bark, on the bed.
-func PostLength(h hull.Hull, x float64) float64 {
+func PostLength(h *hull.Hull, x float64) float64 {
 	d := h.Design
 	atHeel := BedHeight(h, h.HeelX) - h.Bottom(h.HeelX)
 	return h.Sheer(x) - d.InwaleDepth - d.BarkThickness - BedHeight(h, x) + atHeel
@@ -121,7 +121,7 @@ func PostLength(h hull.Hull, x float64) float64 {
 // crosspieces stand where the thwarts inside the frame do, and half-way between
 // the last of them and the frame's end. The gunwales' own are the thwarts, each between
 // inwales.
-func crosspieces(h hull.Hull, thwarts []Thwart) []Crosspiece {
+func crosspieces(h *hull.Hull, thwarts []Thwart) []Crosspiece {
 	end, batten, onFrame := h.FrameEnd(), Batten, h.Design.BuiltOn == design.OnFrame
 	if !onFrame {
 		batten = h.Design.InwaleThickness
@@ -146,7 +146,7 @@ func crosspieces(h hull.Hull, thwarts []Thwart) []Crosspiece {
 
 // stakes stand no farther apart than StakeSpacing in each bay, at the same spaces
 // from the thwarts as from one another halved, so that none comes at a thwart.
-func stakes(h hull.Hull, thwarts []Thwart) []Stake {
+func stakes(h *hull.Hull, thwarts []Thwart) []Stake {
 	end := h.FrameEnd()
 	var out []Stake
 	add := func(x float64) {

@@ -38,7 +38,7 @@ const exampleFull, exampleFine = 1.36, 1.02
 // example is the published canoe with the posts given in inches: the gunwales are
 // 96 in from the middle along their curve, and depth and end height such that the
 // posts in the middle and under the gunwale ends are as given.
-func example(t testing.TB, middlePost, endPost float64) hull.Hull {
+func example(t testing.TB, middlePost, endPost float64) *hull.Hull {
 	p := published(t)
 	half := p["half length"].low
 	d := check.With(t, "overhang", 12*inch, "beam", p["thwart shoulder0"].low*inch, "beamFull", exampleFull, "beamFine", exampleFine,
@@ -47,14 +47,14 @@ func example(t testing.TB, middlePost, endPost float64) hull.Hull {
 		"thwart1", p["thwart run1"].low/half, "thwart2", p["thwart run2"].low/half,
 		"ribs", p["ribs count"].low, "ribWidthMid", p["ribs widthMid"].low*inch, "ribWidthEnd", p["ribs widthEnd"].low*inch,
 		"ribThickness", p["ribs thickness"].low*inch, "ribThicknessEnd", p["ribs thickness"].low*inch)
-	shaped := func(x float64) hull.Hull {
+	shaped := func(x float64) *hull.Hull {
 		set := d
 		set.Length = 2 * (x + d.Overhang)
 		// The gunwale frame was the building frame: as near as is allowed.
 		set.FrameLength = 2*x - 4*inch
 		return hull.New(design.Follow(set))
 	}
-	var h hull.Hull
+	var h *hull.Hull
 	for range 8 {
 		x, ok := geom.Bisect(func(x float64) float64 { return shaped(x).Gunwale.Length() - half*inch }, 80*inch, half*inch, 1e-9)
 		require.True(t, ok)
@@ -134,7 +134,7 @@ func TestPublishedRibsFit(t *testing.T) {
 // is the "about 5 ft" of the longest rib (p. 51), and gives more than the cut
 // length between the first thwarts and less at the end thwarts.
 func TestPublishedBlankRule(t *testing.T) {
-	for _, h := range []hull.Hull{example(t, 7.5, 17), hull.New(design.Default())} {
+	for _, h := range []*hull.Hull{example(t, 7.5, 17), hull.New(design.Default())} {
 		f := frame.Build(h)
 		first, end := f.Thwarts[1].Run, f.Thwarts[2].Run
 		short := 0.0

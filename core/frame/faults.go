@@ -26,7 +26,7 @@ func small(v float64) design.Shown { return design.Shown{Kind: units.SmallLength
 
 // Faults finds what keeps the timbers from going into a hull that is itself
 // without fault, and what would fit.
-func Faults(h hull.Hull) []design.Fault {
+func Faults(h *hull.Hull) []design.Fault {
 	thwarts := newThwarts(h)
 	faults := thwartFaults(h, thwarts)
 	if faults == nil {
@@ -36,7 +36,7 @@ func Faults(h hull.Hull) []design.Fault {
 }
 
 // boardFaults finds a headboard set so far out that the end's curve leaves it no height.
-func boardFaults(h hull.Hull) []design.Fault {
+func boardFaults(h *hull.Hull) []design.Fault {
 	if boardHeight(h) >= leastBoard-over {
 		return nil
 	}
@@ -65,13 +65,13 @@ func boardFaults(h hull.Hull) []design.Fault {
 }
 
 // boardHeight is how high a headboard stands under the inwale.
-func boardHeight(h hull.Hull) float64 {
+func boardHeight(h *hull.Hull) float64 {
 	return h.Sheer(h.Design.HeadboardX()) - h.Design.InwaleDepth - h.Floor(headboardFoot(h)) - footOver(h)
 }
 
 // thwartFaults checks the places along the gunwale that the ribs are dealt
 // between.
-func thwartFaults(h hull.Hull, thwarts []Thwart) []design.Fault {
+func thwartFaults(h *hull.Hull, thwarts []Thwart) []design.Fault {
 	length := h.Gunwale.Length()
 	var faults []design.Fault
 	last := 0.0
@@ -160,7 +160,7 @@ func crowded(d design.Design, places []place) int {
 }
 
 // postFaults checks that every post has a length to cut.
-func postFaults(h hull.Hull, thwarts []Thwart) []design.Fault {
+func postFaults(h *hull.Hull, thwarts []Thwart) []design.Fault {
 	d := h.Design
 	shortest, crown := leastPost, d.BedCrown
 	for _, p := range posts(h, thwarts) {

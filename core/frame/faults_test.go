@@ -116,7 +116,7 @@ func TestRandomDesigns(t *testing.T) {
 	t.Logf("%d built, refused %v", built, refused)
 }
 
-func inBounds(t *testing.T, h hull.Hull, f frame.Frame) {
+func inBounds(t *testing.T, h *hull.Hull, f frame.Frame) {
 	d := h.Design
 	for _, thwart := range f.Thwarts {
 		require.Greater(t, thwart.Shoulder, 0.0)

@@ -17,7 +17,7 @@ type Frame struct {
 }
 
 // Build works out the frame of a hull that Faults finds nothing wrong with.
-func Build(h hull.Hull) Frame {
+func Build(h *hull.Hull) Frame {
 	thwarts := newThwarts(h)
 	ribs := newRibs(h, thwarts)
 	return Frame{
@@ -33,7 +33,7 @@ func Build(h hull.Hull) Frame {
 }
 
 // HeadboardRun is where along the gunwale the headboard stands.
-func HeadboardRun(h hull.Hull) float64 { return h.Gunwale.Length() - h.Design.Headboard }
+func HeadboardRun(h *hull.Hull) float64 { return h.Gunwale.Length() - h.Design.Headboard }
 
 // straight is the largest radius spoken of, metres: a gunwale of the longest boat
 // bent to it stands under 2 mm off a straight line. A choice of this project, so

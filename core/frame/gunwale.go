@@ -41,7 +41,7 @@ const (
 // the ends are drawn together and tied, 2 in. Common practice, no published source.
 const planLeftOut = 2 * units.Inch
 
-func newGunwales(h hull.Hull) Gunwales {
+func newGunwales(h *hull.Hull) Gunwales {
 	d := h.Design
 	g := Gunwales{Run: h.Gunwale.Length()}
 	g.Inwale = 2 * g.Run
@@ -73,7 +73,7 @@ func newGunwales(h hull.Hull) Gunwales {
 	return g
 }
 
-func bendGunwale(h hull.Hull, x, radius, thickness float64, layers int) GunwaleBend {
+func bendGunwale(h *hull.Hull, x, radius, thickness float64, layers int) GunwaleBend {
 	whole := wood.FromMiddle(radius, thickness, h.Design.GunwaleStock)
 	n, _ := wood.SplitsNeeded(whole)
 	return GunwaleBend{X: x, Bend: whole.Innermost(layers), Layers: layers, Mend: n}

@@ -46,7 +46,7 @@ const (
 // headboardFoot is the station of the headboard's foot: plumb under its mark, or farther
 // out by what is set. Drawn boards have their feet 0 to 2 in farther out: scaled off
 // Adney and Chapelle 1964, figures 31 to 106.
-func headboardFoot(h hull.Hull) float64 {
+func headboardFoot(h *hull.Hull) float64 {
 	d := h.Design
 	most := h.Foremost() - d.BarkThickness - d.StemDepth - footRoom
 	return min(d.HeadboardX()+d.HeadboardFoot, max(d.HeadboardX(), most))
@@ -54,7 +54,7 @@ func headboardFoot(h hull.Hull) float64 {
 
 // newHeadboard cuts the skin at the board and takes bark and sheathing off. The board's
 // foot comes down beside the heel to half the stem-piece's depth and is notched over it.
-func newHeadboard(h hull.Hull) Headboard {
+func newHeadboard(h *hull.Hull) Headboard {
 	d := h.Design
 	b := Headboard{Run: HeadboardRun(h), X: d.HeadboardX(), FootX: headboardFoot(h), Tenon: d.InwaleDepth}
 	cut := h.CutAt(b.FootX, b.X)
@@ -77,7 +77,7 @@ func newHeadboard(h hull.Hull) Headboard {
 }
 
 // footOver is how far over the outside of the bark the board's foot stands.
-func footOver(h hull.Hull) float64 { return h.Design.BarkThickness + h.Design.StemDepth/2 }
+func footOver(h *hull.Hull) float64 { return h.Design.BarkThickness + h.Design.StemDepth/2 }
 
 func along(c hull.Cut, w float64) geom.Vec2 { return c.Foot.Add(c.Up.Scale(w)) }
 

@@ -18,7 +18,7 @@ const (
 	foot = units.Foot
 )
 
-func build(d design.Design) (hull.Hull, frame.Frame) {
+func build(d design.Design) (*hull.Hull, frame.Frame) {
 	h := hull.New(d)
 	return h, frame.Build(h)
 }
@@ -61,7 +61,7 @@ func random(source *rand.Rand) design.Design {
 
 // sound draws random designs until one has no fault that the frame does not know
 // of, and returns its hull.
-func sound(source *rand.Rand) hull.Hull {
+func sound(source *rand.Rand) *hull.Hull {
 	for {
 		d := random(source)
 		if design.Validate(d) != nil {

@@ -36,7 +36,7 @@ type Lacing struct {
 // practice, no published source.
 const holeBelow = 0.25 * units.Inch
 
-func newLacing(h hull.Hull, ribs []Rib) Lacing {
+func newLacing(h *hull.Hull, ribs []Rib) Lacing {
 	d := h.Design
 	var l Lacing
 	add := func(run float64, thwart int, holes []float64) {
@@ -116,7 +116,7 @@ func thwartAfter(ribs []Rib, i int) int {
 
 // turnLength is one turn: round inwale, outwale and the bark doubled, down to the
 // hole, measured at the middle of a root half as thick as it is wide.
-func turnLength(h hull.Hull) float64 {
+func turnLength(h *hull.Hull) float64 {
 	d := h.Design
 	across := d.InwaleThickness + d.OutwaleThickness + 2*d.BarkThickness
 	down := max(d.InwaleDepth, d.OutwaleDepth) + holeBelow

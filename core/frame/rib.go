@@ -46,7 +46,7 @@ func (r Rib) Alone() bool { return r.Number == 0 }
 // bay is the gunwale between two thwarts, or the last thwart and the headboard.
 type bay struct{ from, to float64 }
 
-func bays(h hull.Hull, thwarts []Thwart) []bay {
+func bays(h *hull.Hull, thwarts []Thwart) []bay {
 	out := make([]bay, len(thwarts))
 	for i, t := range thwarts {
 		out[i].from = t.Run
@@ -124,7 +124,7 @@ func ribWidth(d design.Design, places []place, i int) float64 {
 	return d.RibWidthMid + outward(places, i)*(d.RibWidthEnd-d.RibWidthMid)
 }
 
-func newRibs(h hull.Hull, thwarts []Thwart) []Rib {
+func newRibs(h *hull.Hull, thwarts []Thwart) []Rib {
 	d := h.Design
 	places := ribPlaces(d.Ribs, bays(h, thwarts))
 	out := make([]Rib, len(places))
@@ -149,7 +149,7 @@ func newRibs(h hull.Hull, thwarts []Thwart) []Rib {
 }
 
 // newRib bends a rib into its section: inside the bark and the sheathing.
-func newRib(h hull.Hull, r Rib) Rib {
+func newRib(h *hull.Hull, r Rib) Rib {
 	d := h.Design
 	section := r.Cut(h)
 	r.Lean = math.Atan2(section.Foot.X-r.X, section.P.Y*section.Up.Y)
@@ -188,11 +188,11 @@ func nearest(thwarts []Thwart, run float64) Thwart {
 }
 
 // Cut is the skin cut at the rib.
-func (r Rib) Cut(h hull.Hull) hull.Cut { return h.CutAt(r.FootX, r.X) }
+func (r Rib) Cut(h *hull.Hull) hull.Cut { return h.CutAt(r.FootX, r.X) }
 
 // Shape is the port half of a rib's outer face in its section's plane, n+1 points
 // from the centre line to its tip.
-func (r Rib) Shape(h hull.Hull, n int) []geom.Vec2 {
+func (r Rib) Shape(h *hull.Hull, n int) []geom.Vec2 {
 	d := h.Design
 	section := r.Cut(h).Section
 	return Inside(section, d.BarkThickness+d.SheathingThickness, section.HalfGirth()-d.RibTuck, n)

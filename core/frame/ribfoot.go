@@ -27,7 +27,7 @@ const (
 // the heel, where the end's curve has no square that reaches the gunwale, the bottom
 // counts as going on at the heel's slope. The last one leans less where its outer edge
 // would come too near the headboard's foot, and those inboard of it no more than it does.
-func standRibs(h hull.Hull, ribs []Rib) {
+func standRibs(h *hull.Hull, ribs []Rib) {
 	last := len(ribs) - 1
 	most := headboardFoot(h) - boardClear - ribs[last].Width/2 - ribs[last].X
 	for i := last; i >= 0; i-- {
@@ -45,7 +45,7 @@ func standRibs(h hull.Hull, ribs []Rib) {
 
 // squareFoot is the station from which the square to the bottom passes through the
 // gunwale at x.
-func squareFoot(h hull.Hull, x float64) float64 {
+func squareFoot(h *hull.Hull, x float64) float64 {
 	top := h.TopEdge(x)
 	miss := func(foot float64) float64 { return foot - x - h.BottomSlope(foot)*(top-h.Floor(foot)) }
 	a, b := x, x-miss(x)
@@ -67,7 +67,7 @@ const settled = 1e-10
 
 // solidFrom is the station of the stem-piece's inboard end: at the last rib's outer
 // edge, and no farther inboard of the headboard's foot than the heel is by rule.
-func solidFrom(h hull.Hull, ribs []Rib) float64 {
+func solidFrom(h *hull.Hull, ribs []Rib) float64 {
 	r := ribs[len(ribs)-1]
 	return max(r.FootX+r.Width/2, headboardFoot(h)-design.HeelInboard)
 }

@@ -32,7 +32,7 @@ func (r Rib) Area(d design.Design) float64 {
 }
 
 // BendFrom is how far along the rib's outer face from its middle it is bent hardest.
-func (r Rib) BendFrom(h hull.Hull) float64 {
+func (r Rib) BendFrom(h *hull.Hull) float64 {
 	const step = 1e-4 // m: short against any bend, long against rounding
 	d := h.Design
 	section := r.Cut(h).Section

@@ -27,7 +27,7 @@ type SheathingRegion struct {
 // Chapelle 1964, pp. 50-51.
 const longestStrip = 9 * units.Foot
 
-func newSheathing(h hull.Hull) Sheathing {
+func newSheathing(h *hull.Hull) Sheathing {
 	d := h.Design
 	end := h.Design.HeadboardX()
 	n := int(math.Ceil(2 * end / (longestStrip - d.SheathingLap)))

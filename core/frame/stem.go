@@ -61,7 +61,7 @@ func (s Stem) Innermost() wood.Bend { return s.Laminations[len(s.Laminations)-1]
 func Tried(d design.Design) bool { return d.StemOpening > 0 }
 
 // newStem bends the stem-piece that begins at the station from.
-func newStem(h hull.Hull, from float64) Stem {
+func newStem(h *hull.Hull, from float64) Stem {
 	d := h.Design
 	s := Stem{SolidFrom: from}
 	s.layProfile(h)
@@ -90,7 +90,7 @@ func newStem(h hull.Hull, from float64) Stem {
 
 // layProfile lays the profile from the heel's inboard end, with a point where the solid
 // ends.
-func (s *Stem) layProfile(h hull.Hull) {
+func (s *Stem) layProfile(h *hull.Hull) {
 	var points []geom.Vec2
 	from := 0.0
 	if s.SolidFrom < h.HeelX {

@@ -31,7 +31,7 @@ type Thwart struct {
 	Height float64
 }
 
-func newThwarts(h hull.Hull) []Thwart {
+func newThwarts(h *hull.Hull) []Thwart {
 	d := h.Design
 	all := make([]Thwart, d.OuterThwarts()+1)
 	for i := range all {
@@ -58,6 +58,6 @@ func newThwarts(h hull.Hull) []Thwart {
 // metres: wide against rounding, narrow against any bend of wood.
 const planStep = 1e-3
 
-func planSlope(h hull.Hull, x float64) float64 {
+func planSlope(h *hull.Hull, x float64) float64 {
 	return geom.Slope(h.HalfBeam, min(x, h.GunwaleX-2*planStep), planStep)
 }

@@ -79,7 +79,7 @@ const (
 )
 
 // Gather rolls up the materials of a boat.
-func Gather(h hull.Hull, f frame.Frame, b bark.Layout) List {
+func Gather(h *hull.Hull, f frame.Frame, b bark.Layout) List {
 	d := h.Design
 	l := List{Pieces: pieces(h, f)}
 	ribs := 0
@@ -100,7 +100,7 @@ func Gather(h hull.Hull, f frame.Frame, b bark.Layout) List {
 
 // OnBark is the list with the bark, root and pitch of another layout. The boat's weight
 // stays: what the layouts of one boat differ by weighs grams.
-func (l List) OnBark(h hull.Hull, f frame.Frame, b bark.Layout) List {
+func (l List) OnBark(h *hull.Hull, f frame.Frame, b bark.Layout) List {
 	l.Bark = skin(h, f, b)
 	l.Root = bundle(h, f, b)
 	l.Pitch = pitch(b)
@@ -118,7 +118,7 @@ func sheetsUsed(b bark.Layout) int {
 	return len(used)
 }
 
-func skin(h hull.Hull, f frame.Frame, b bark.Layout) Skin {
+func skin(h *hull.Hull, f frame.Frame, b bark.Layout) Skin {
 	d := h.Design
 	density := wood.BirchBark.Density()
 	// Two sides; what is left to trim at the edge is cut off.
@@ -130,7 +130,7 @@ func skin(h hull.Hull, f frame.Frame, b bark.Layout) Skin {
 	}
 }
 
-func bundle(h hull.Hull, f frame.Frame, b bark.Layout) Bundle {
+func bundle(h *hull.Hull, f frame.Frame, b bark.Layout) Bundle {
 	d := h.Design
 	r := Bundle{Root: bark.NewRoot(f.Lacing.Total+b.Root.Split, d.RootWaste)}
 	r.Strands = CutStrands(d.RootLength, f.Lacing.Count, f.Lacing.Group, b.Seams, d.RootWaste)
@@ -149,7 +149,7 @@ func pitch(b bark.Layout) Range {
 
 // weigh adds the boat up. Bark and pitch are taken at the height of the sheathing: the
 // skin's own middle.
-func (l *List) weigh(h hull.Hull, f frame.Frame) {
+func (l *List) weigh(h *hull.Hull, f frame.Frame) {
 	skin := ribHeight(h, f.Ribs[0])
 	moment := 0.0
 	add := func(m Range, height float64) {

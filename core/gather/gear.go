@@ -45,7 +45,7 @@ const clampEvery = 1 * units.Foot
 const temporaryEvery = 2 * units.Foot
 
 // gear lists what the bed, the bark and the gunwales are held with.
-func gear(h hull.Hull, f frame.Frame) []Gear {
+func gear(h *hull.Hull, f frame.Frame) []Gear {
 	d, b := h.Design, f.Bed
 	inside := 0
 	for _, s := range b.Stakes {
@@ -85,7 +85,7 @@ func gear(h hull.Hull, f frame.Frame) []Gear {
 }
 
 // battenLength is the length of the building frame's long batten along its curve.
-func battenLength(h hull.Hull) float64 {
+func battenLength(h *hull.Hull) float64 {
 	const pieces = 60
 	end := h.FrameEnd()
 	sum := 0.0

@@ -97,7 +97,7 @@ var ribSpares = [...]float64{wood.EasyRib: 0.05, wood.PublishedRib: 0.15, wood.C
 
 func spares(n int, v wood.Verdict) int { return int(math.Ceil(float64(n) * spareShare[v])) }
 
-func pieces(h hull.Hull, f frame.Frame) []Piece {
+func pieces(h *hull.Hull, f frame.Frame) []Piece {
 	d := h.Design
 	top := gunwaleHeight(h)
 	gunwale := d.GunwaleStock.Species.Density()
@@ -119,9 +119,9 @@ func pieces(h hull.Hull, f frame.Frame) []Piece {
 }
 
 // gunwaleHeight is the mean height of the gunwales over the bottom amidships.
-func gunwaleHeight(h hull.Hull) float64 { return (h.Sheer(0)*2 + h.Sheer(h.GunwaleX)) / 3 }
+func gunwaleHeight(h *hull.Hull) float64 { return (h.Sheer(0)*2 + h.Sheer(h.GunwaleX)) / 3 }
 
-func ribPieces(h hull.Hull, f frame.Frame) Piece {
+func ribPieces(h *hull.Hull, f frame.Frame) Piece {
 	d := h.Design
 	p := Piece{Kind: Ribs, Name: "ribs", Count: d.Ribs, Width: d.RibWidthMid, Thickness: max(d.RibThickness, d.RibThicknessEnd), Log: RibLog}
 	volume, height := 0.0, 0.0
@@ -145,7 +145,7 @@ func ribPieces(h hull.Hull, f frame.Frame) Piece {
 }
 
 // ribHeight is the mean height of a rib over the bottom amidships, by its section.
-func ribHeight(h hull.Hull, r frame.Rib) float64 {
+func ribHeight(h *hull.Hull, r frame.Rib) float64 {
 	const samples = 8
 	cut := r.Cut(h)
 	points := cut.Sample(samples)
@@ -156,7 +156,7 @@ func ribHeight(h hull.Hull, r frame.Rib) float64 {
 	return sum / samples
 }
 
-func stemPieces(h hull.Hull, f frame.Frame) Piece {
+func stemPieces(h *hull.Hull, f frame.Frame) Piece {
 	d := h.Design
 	v := wood.WithinGuide
 	if len(f.Stem.Laminations) > 0 {
@@ -166,13 +166,13 @@ func stemPieces(h hull.Hull, f frame.Frame) Piece {
 		Mass: weigh(2*f.Stem.Curve*d.StemDepth*d.StemWidth, d.StemStock.Species.Density()), Height: d.EndHeight / 2, Log: RibLog}
 }
 
-func headboardPieces(h hull.Hull, f frame.Frame) Piece {
+func headboardPieces(h *hull.Hull, f frame.Frame) Piece {
 	b := f.Headboard
 	return Piece{Kind: Headboards, Name: "headboards", Count: 2, Length: b.Sprung + trim, Width: b.Width, Thickness: frame.HeadboardThickness,
 		Mass: weigh(2*b.Sprung*b.Width*frame.HeadboardThickness, wood.Cedar.Density()), Height: h.Sheer(b.X) - b.Height/2, Log: RibLog}
 }
 
-func sheathingPieces(h hull.Hull, f frame.Frame) Piece {
+func sheathingPieces(h *hull.Hull, f frame.Frame) Piece {
 	d, s := h.Design, f.Sheathing
 	p := Piece{Kind: Sheathing, Name: "sheathing strips", Count: s.Strips, Spares: spares(s.Strips, wood.WithinGuide), Width: d.SheathingWidth, Thickness: d.SheathingThickness, Log: SheathingLog}
 	for _, r := range s.Regions {

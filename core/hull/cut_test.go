@@ -26,7 +26,7 @@ func TestCutAgainstTheColumns(t *testing.T) {
 			{board, board}, {board + 2*in, board}, {board - 2.5*in, board - 4*in}, {board - 9*in, board - 10*in}, {h.HeelX / 2, h.HeelX / 2},
 		} {
 			c := h.CutAt(at[0], at[1])
-			points := searched(t, &h, c, at[1], 32)
+			points := searched(t, h, c, at[1], 32)
 			cut := c.Sample(2000)
 			for _, p := range points {
 				near := math.Inf(1)

@@ -175,8 +175,7 @@ func (h *Hull) fit(p design.Param, limit float64, fits func(*Hull) bool) (float6
 		if design.Validate(d) != nil {
 			return false
 		}
-		trial := New(d)
-		return fits(&trial)
+		return fits(New(d))
 	}
 	const parts, halvings = 24, 16
 	bad := p.Get(&h.Design)

@@ -9,7 +9,8 @@ import (
 )
 
 // Hull is the shape of a finished boat. It holds no more than the design and
-// what would be costly to work out at every question; it does not change.
+// what would be costly to work out at every question. It is passed by pointer
+// and does not change once made.
 type Hull struct {
 	Design design.Design
 	// GunwaleX, HeelX and HeadX are the places of the gunwale's end, the heel of
@@ -35,7 +36,7 @@ type Hull struct {
 
 // New shapes the hull of a design whose numbers are in range. Faults tells
 // whether the result can be built.
-func New(d design.Design) Hull {
+func New(d design.Design) *Hull {
 	h := Profile(d)
 	h.Gunwale = h.plan.Path()
 	h.Edge = h.newEdge()
@@ -46,10 +47,11 @@ func New(d design.Design) Hull {
 
 // Resectioned is the hull of a design that differs from h's in its sections alone: its
 // plan, sheer and ends are the same.
-func (h Hull) Resectioned(d design.Design) Hull {
-	h.Design, h.bulge, h.bulgeTo = d, 0, 0
-	h.turn()
-	return h
+func (h *Hull) Resectioned(d design.Design) *Hull {
+	other := *h
+	other.Design, other.bulge, other.bulgeTo = d, 0, 0
+	other.turn()
+	return &other
 }
 
 const (

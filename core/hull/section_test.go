@@ -16,9 +16,9 @@ import (
 
 // buildable draws n designs that pass design.Validate and Faults, half of them
 // near the default.
-func buildable(n int, seed uint64) []hull.Hull {
+func buildable(n int, seed uint64) []*hull.Hull {
 	r := rand.New(rand.NewPCG(seed, seed))
-	var out []hull.Hull
+	var out []*hull.Hull
 	for len(out) < n {
 		d := check.NearDesign(r, design.Default(), 0.4)
 		if len(out)%2 == 1 {

@@ -137,7 +137,7 @@ func TestStations(t *testing.T) {
 }
 
 // lowest is the height of the profile's lower branch at x.
-func lowest(h hull.Hull, x float64) float64 {
+func lowest(h *hull.Hull, x float64) float64 {
 	if x <= h.HeelX {
 		return h.Bottom(x)
 	}

@@ -18,7 +18,7 @@ func halfBeam(d design.Design, x float64) float64 {
 	return g.Breadth(x)
 }
 
-func widthAt(h hull.Hull, n int) float64 { return 2 * h.HalfBeam(thwartX(h, n)) }
+func widthAt(h *hull.Hull, n int) float64 { return 2 * h.HalfBeam(thwartX(h, n)) }
 
 // Half an inch more between the gunwales at the first thwart: it is there, the plan
 // from the next thwarts on is the same to the last bit, and the girth of the skin, so

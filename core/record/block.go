@@ -48,7 +48,7 @@ type block struct {
 	// skin tells that it needs the whole hull.
 	skin bool
 	// fence fills, as lengths over what can be built, what no boat may exceed.
-	fence  func(h hull.Hull, over []float64)
+	fence  func(h *hull.Hull, over []float64)
 	fences int
 	// halfGunwale is kept where the overhang is loose, so that the length follows it; 0
 	// where it is not.
@@ -62,7 +62,7 @@ const (
 	fenceMargin    = units.Inch / 16
 )
 
-func (b block) shape(d design.Design, x []float64) hull.Hull {
+func (b block) shape(d design.Design, x []float64) *hull.Hull {
 	for i, l := range b.loose {
 		*l.at(&d) = x[i]
 	}
@@ -73,7 +73,7 @@ func (b block) shape(d design.Design, x []float64) hull.Hull {
 }
 
 // model is as much of a hull as the block's data are measured on.
-func (b block) model(d design.Design) hull.Hull {
+func (b block) model(d design.Design) *hull.Hull {
 	switch {
 	case b.skin:
 		return hull.New(d)
@@ -134,7 +134,7 @@ func (b block) solve(d design.Design, skip map[int]bool) (design.Design, float64
 }
 
 // modelled is what the boat measures for a sample.
-func modelled(h hull.Hull, s sample) float64 {
+func modelled(h *hull.Hull, s sample) float64 {
 	switch s.Kind {
 	case LengthOverall:
 		return h.Design.Length

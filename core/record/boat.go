@@ -221,7 +221,7 @@ func (b *boat) sheer() block {
 	// The gunwales end no lower than amidships, and the bark's edge goes on from
 	// their slope to the head without a hump: design.Faults asks for both.
 	k.fences = 2
-	k.fence = func(h hull.Hull, over []float64) {
+	k.fence = func(h *hull.Hull, over []float64) {
 		d := h.Design
 		const step = units.Millimetre
 		slope := (h.Sheer(h.GunwaleX) - h.Sheer(h.GunwaleX-step)) / step
@@ -255,7 +255,7 @@ func (b *boat) ends() block {
 	k.loose = append(k.loose, freed("heelLength", func(d *design.Design) *float64 { return &d.HeelLength }).within(0, d.Length/2-d.HalfGunwale()/2))
 	// A head far inboard of a short heel leaves no room for the end's curve.
 	k.fences = 1
-	k.fence = func(h hull.Hull, over []float64) { over[0] = h.Design.HeadSetback - 0.6*h.Design.HeelLength }
+	k.fence = func(h *hull.Hull, over []float64) { over[0] = h.Design.HeadSetback - 0.6*h.Design.HeelLength }
 	heights, lengths := b.samples(EndHeight), b.samples(LengthOverall)
 	k.data = append(append(k.data, heights...), lengths...)
 	if len(heights) > 0 || !b.settled["endHeight"] {

@@ -41,7 +41,7 @@ type curve struct {
 }
 
 // hull is what the curve is measured on.
-func (c curve) hull(d design.Design) hull.Hull {
+func (c curve) hull(d design.Design) *hull.Hull {
 	if c.skin {
 		return hull.New(d)
 	}

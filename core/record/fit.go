@@ -142,7 +142,7 @@ func (b *boat) rows() []Row {
 }
 
 // measure is what the boat measures for a datum whose station is known.
-func (b *boat) measure(h hull.Hull, d Datum) float64 {
+func (b *boat) measure(h *hull.Hull, d Datum) float64 {
 	if !d.Placed() {
 		return overall(h, b.stations, d)
 	}

@@ -9,7 +9,7 @@ import (
 
 // along returns what the boat measures at a placed datum that stands x from
 // amidships. h has its end profile where the datum lies past the heel.
-func along(h hull.Hull, d Datum, x float64) float64 {
+func along(h *hull.Hull, d Datum, x float64) float64 {
 	switch d.Kind {
 	case ClearWidth:
 		return 2 * h.HalfBeam(x)
@@ -31,7 +31,7 @@ const profileSamples = 64
 
 // offProfile is how far the end's curve passes from a point, more than nothing
 // where it passes outside.
-func offProfile(h hull.Hull, p geom.Vec2) float64 {
+func offProfile(h *hull.Hull, p geom.Vec2) float64 {
 	nearest, out := math.Inf(1), 1.0
 	a := h.End.At(0)
 	for i := range profileSamples {
@@ -54,7 +54,7 @@ func offProfile(h hull.Hull, p geom.Vec2) float64 {
 }
 
 // overall returns what a fitted boat measures for a datum that is not placed.
-func overall(h hull.Hull, s stations, d Datum) float64 {
+func overall(h *hull.Hull, s stations, d Datum) float64 {
 	b := h.Design
 	switch d.Kind {
 	case LengthOverGunwales:
@@ -78,7 +78,7 @@ func overall(h hull.Hull, s stations, d Datum) float64 {
 }
 
 // thwartX is the station of thwart n; beyond the last one, the gunwale's end.
-func thwartX(h hull.Hull, n int) float64 {
+func thwartX(h *hull.Hull, n int) float64 {
 	switch {
 	case n == 0:
 		return 0

@@ -30,7 +30,7 @@ func (b *boat) headboard() {
 
 // finished is the whole hull but for the bulge of its bark, which nothing measured
 // here depends on: it is slow to find.
-func finished(d design.Design) hull.Hull {
+func finished(d design.Design) *hull.Hull {
 	d.GreatestBeam = 0
 	return hull.New(d)
 }

@@ -243,11 +243,11 @@ func lowest(line []geom.Vec2) float64 {
 // way is the way from the centre line to the gunwale on paper, beside the same on the
 // hull: the sheet's edge, closed, and the two edges of the panel sewn to it.
 type way struct {
-	hull.Hull
+	*hull.Hull
 	seam, panelSeam, panelTop run
 }
 
-func newWay(h hull.Hull, p paper) way {
+func newWay(h *hull.Hull, p paper) way {
 	w := way{Hull: h, seam: p.forward()}
 	for _, round := range p.panels {
 		if s, top := halves(round); s.along != nil {

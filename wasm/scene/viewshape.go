@@ -66,7 +66,7 @@ func flipped(a []geom.Vec2) []geom.Vec2 {
 }
 
 // skinBreadth is how far the bark stands out at x, its bulge too.
-func skinBreadth(h hull.Hull, x float64) float64 {
+func skinBreadth(h *hull.Hull, x float64) float64 {
 	if h.Bulge() == 0 || x >= h.GunwaleX {
 		return h.SkinHalfBreadth(x)
 	}
@@ -74,7 +74,7 @@ func skinBreadth(h hull.Hull, x float64) float64 {
 }
 
 // skinPlan is the port edge of the bark seen from above, from aft forward.
-func skinPlan(h hull.Hull) []geom.Vec2 {
+func skinPlan(h *hull.Hull) []geom.Vec2 {
 	half := curve(func(x float64) float64 { return skinBreadth(h, x) }, h.GunwaleX)
 	stem := h.SkinHalfBreadth(h.GunwaleX)
 	tip := h.Design.Length / 2
@@ -84,7 +84,7 @@ func skinPlan(h hull.Hull) []geom.Vec2 {
 
 // edgeSide is the bark's top edge from the side, from amidships to the stem head,
 // raised by up.
-func edgeSide(h hull.Hull, up float64) []geom.Vec2 {
+func edgeSide(h *hull.Hull, up float64) []geom.Vec2 {
 	f := func(x float64) float64 { return h.TopEdge(x) + up }
 	out := curve(f, h.GunwaleX)
 	const past = 5
@@ -96,7 +96,7 @@ func edgeSide(h hull.Hull, up float64) []geom.Vec2 {
 }
 
 // endSide is the end's profile from heel to head, moved inboard by depth.
-func endSide(h hull.Hull, depth float64) []geom.Vec2 {
+func endSide(h *hull.Hull, depth float64) []geom.Vec2 {
 	out := make([]geom.Vec2, endSteps+1)
 	for i := range out {
 		t := float64(i) / endSteps
@@ -106,7 +106,7 @@ func endSide(h hull.Hull, depth float64) []geom.Vec2 {
 }
 
 // keelSide is the bottom and the end from amidships to the stem head.
-func keelSide(h hull.Hull) []geom.Vec2 {
+func keelSide(h *hull.Hull) []geom.Vec2 {
 	const steps = 14
 	out := make([]geom.Vec2, 0, steps+endSteps+2)
 	for i := range steps {
@@ -117,13 +117,13 @@ func keelSide(h hull.Hull) []geom.Vec2 {
 }
 
 // profile is the bark's outline from the side.
-func profile(h hull.Hull) []geom.Vec2 {
+func profile(h *hull.Hull) []geom.Vec2 {
 	return between(mirrored(keelSide(h)), mirrored(edgeSide(h, 0)))
 }
 
 // flatColumn is a column of the skin laid flat beside the bed's centre line: the
 // ends lie as they are seen from the side.
-func flatColumn(h hull.Hull, v float64) (foot, edge geom.Vec2) {
+func flatColumn(h *hull.Hull, v float64) (foot, edge geom.Vec2) {
 	girth := h.ColumnSection(v).HalfGirth()
 	if v <= 1 {
 		return geom.Vec2{X: v * h.HeelX}, geom.Vec2{X: v * h.HeelX, Y: girth}
@@ -141,7 +141,7 @@ const sheetSteps = 14
 
 // sheet is the bark laid flat: the quarter's top edge from amidships to the head
 // and its end from heel to head.
-func sheet(h hull.Hull) (edge, end []geom.Vec2) {
+func sheet(h *hull.Hull) (edge, end []geom.Vec2) {
 	for i := range 2*sheetSteps + 1 {
 		_, e := flatColumn(h, float64(i)/sheetSteps)
 		edge = append(edge, e)
@@ -153,7 +153,7 @@ func sheet(h hull.Hull) (edge, end []geom.Vec2) {
 }
 
 // sheetReach is about how far the bark laid flat goes from the centre line.
-func sheetReach(h hull.Hull) float64 {
+func sheetReach(h *hull.Hull) float64 {
 	most := 0.0
 	for _, v := range []float64{0, 0.4, 0.7, 1, 1.5, 2} {
 		_, e := flatColumn(h, v)
@@ -171,9 +171,9 @@ func bedTop(c core.Canoe, x float64) float64 {
 }
 
 // barkOnBed is the height of the bark's underside on the bed.
-func barkOnBed(h hull.Hull, x float64) float64 { return frame.BedHeight(h, x) + bedRise(h) }
+func barkOnBed(h *hull.Hull, x float64) float64 { return frame.BedHeight(h, x) + bedRise(h) }
 
-func bedRise(h hull.Hull) float64 { return h.Bottom(h.HeelX) - frame.BedHeight(h, h.HeelX) }
+func bedRise(h *hull.Hull) float64 { return h.Bottom(h.HeelX) - frame.BedHeight(h, h.HeelX) }
 
 // rect is an upright rectangle about x, from low to high.
 func rect(x, half, low, high float64) []geom.Vec2 {

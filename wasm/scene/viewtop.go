@@ -58,7 +58,7 @@ func (p *pen) sheathing(c core.Canoe, a plate) {
 }
 
 // ribTop draws a rib and its mate at true width, tapering to the tips.
-func (p *pen) ribTop(h hull.Hull, r frame.Rib, a plate) {
+func (p *pen) ribTop(h *hull.Hull, r frame.Rib, a plate) {
 	half := h.HalfBeam(r.X)
 	// The taper begins where the rib has turned up; a rib that leans has its bottom out
 	// of line with its tips.
@@ -137,7 +137,7 @@ func mates(a plate, outline []geom.Vec2, alone bool) [][]Point {
 	return append(out, a.place(back))
 }
 
-func (p *pen) thwartTop(h hull.Hull, i int, t frame.Thwart, a plate) {
+func (p *pen) thwartTop(h *hull.Hull, i int, t frame.Thwart, a plate) {
 	const half = frame.ThwartWidth / 2
 	in, out := h.HalfBeam(t.X-half), h.HalfBeam(t.X+half)
 	for _, points := range mates(a, []geom.Vec2{{X: t.X - half, Y: -in}, {X: t.X + half, Y: -out}, {X: t.X + half, Y: out}, {X: t.X - half, Y: in}}, i == 0) {
