@@ -94,7 +94,11 @@ func (h *Hull) frameOut() (x, out float64) {
 	out = math.Inf(-1)
 	for i := range faultStations {
 		at := h.Design.FrameLength / 2 * float64(i) / faultStations
-		room := h.SkinHalfBreadth(at) + h.bulgeAt(at)
+		room := h.SkinHalfBreadth(at)
+		if h.out > 0 {
+			s := h.ColumnSection(h.ColumnAtEdge(at))
+			room = s.Breadth()
+		}
 		if o := h.FrameHalfBreadth(at) + h.Design.BarkThickness - room; o > out {
 			x, out = at, o
 		}

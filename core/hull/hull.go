@@ -29,9 +29,10 @@ type Hull struct {
 	footPace  float64
 	// turn0 is the corner's half-breadth amidships.
 	turn0 float64
-	// bulge is how far the bark stands out beyond the gunwale amidships, and bulgeTo
-	// the station to which that is carried.
-	bulge, bulgeTo float64
+	// out is how far the corner stands outside the bark's top edge amidships, 0 where it
+	// does not, bulge how far the bark does, and bulgeTo the station to which that is
+	// carried.
+	out, bulge, bulgeTo float64
 }
 
 // New shapes the hull of a design whose numbers are in range. Faults tells
@@ -49,7 +50,7 @@ func New(d design.Design) *Hull {
 // plan, sheer and ends are the same.
 func (h *Hull) Resectioned(d design.Design) *Hull {
 	other := *h
-	other.Design, other.bulge, other.bulgeTo = d, 0, 0
+	other.Design, other.out, other.bulge, other.bulgeTo = d, 0, 0, 0
 	other.turn()
 	return &other
 }
@@ -86,6 +87,7 @@ func (h *Hull) turn() {
 	o, h.TurnReached = h.Design.MidsectionByNumbers()
 	h.turn0 = o.Corner
 	if o.Corner > o.Half {
+		h.out = o.Corner - o.Half
 		h.bulge = shape.New(o).Breadth() - o.Half
 		h.bulgeTo = h.StationAt(h.Design.EndThwart() * h.Gunwale.Length())
 	}
@@ -95,16 +97,15 @@ func (h *Hull) turn() {
 // sides lean out.
 func (h *Hull) Bulge() float64 { return h.bulge }
 
-// bulgeAt is how far the bark stands out at x: as amidships as far as the end
-// thwarts and eased from there to nothing at the stem head, by a cube: of two drawn boats
-// that bulge by 2.5 and 1.9 in the bark stands out 1.4 and 2.7 at the headboards, 0.7 and
-// 0.5 of that way. Scaled off Adney and Chapelle 1964, figures 31 and 51.
-func (h *Hull) bulgeAt(x float64) float64 {
-	if h.bulge == 0 {
-		return 0
-	}
+// turnOut is how far outside the bark's top edge the corner stands at x, where it stands
+// outside: in inches as amidships as far as the end thwarts, which keeps what the bark
+// stands out beyond the gunwale within a quarter inch of that amidships, and from there
+// eased to nothing at the stem head by a quarter of a cosine. That bulging bark is
+// carried full length: Adney and Chapelle 1964, p. 59; the easing is a choice of this
+// project, with no kink at the end thwarts.
+func (h *Hull) turnOut(x float64) float64 {
 	u := max(0, min(1, (x-h.bulgeTo)/(h.HeadX-h.bulgeTo)))
-	return h.bulge * (1 - u*u*u)
+	return h.out * math.Cos(math.Pi/2*u)
 }
 
 // Turn is the half-breadth of the turn line at x, as far as the heel.

@@ -22,11 +22,11 @@ func (h *Hull) outline(x float64) shape.Outline {
 
 // cornered gives an outline whose top edge stands at x its corner. A turn line inside
 // the gunwale amidships follows the bark's edge in proportion, so that the bend never
-// closes on the keel; one outside stands where the bark bulges as far as it is carried.
+// closes on the keel; one outside stands out as far as it is carried.
 func (h *Hull) cornered(o shape.Outline, x float64) shape.Outline {
 	o.Bilge, o.Along = h.Design.Bilge, x/h.GunwaleX
-	if h.bulge > 0 {
-		o, _ = o.WithBreadth(o.Half + h.bulgeAt(x))
+	if h.out > 0 {
+		o = o.At(o.Half + h.turnOut(x))
 	} else {
 		o = o.At(h.turn0 * o.Half / h.SkinHalfBreadth(0))
 	}
