@@ -15,7 +15,7 @@ import (
 // levels are the packages from the ground up: each may import those of levels
 // before its own, and no other of ours.
 var levels = [][]string{
-	{"core/units", "core/geom"},
+	{"core/units", "core/geom", "core/known"},
 	{"core/wood", "core/shape"},
 	{"core/design"},
 	{"core/hull"},

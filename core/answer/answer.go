@@ -60,8 +60,9 @@ type Number struct {
 	Working func(units.System) string
 	Source  string
 
-	label string // with a # for each of named
-	named []term
+	awaited bool   // it follows when the slider rests
+	label   string // with a # for each of named
+	named   []term
 }
 
 // Label names the number, in the reader's units.

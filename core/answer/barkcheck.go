@@ -58,7 +58,7 @@ func barkText(c core.Canoe) func(units.System) string {
 		add("short by #", area(l.Short))
 		bed, bedLength, strips, stripLength := 0, 0.0, 0, 0.0
 		for _, p := range l.Wanting() {
-			if p.Name[0] == 'B' {
+			if p.Side == bark.OnBed {
 				bed, bedLength = bed+1, max(bedLength, p.Length())
 			} else {
 				strips, stripLength = strips+1, max(stripLength, p.Length())

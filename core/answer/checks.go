@@ -1,8 +1,6 @@
 package answer
 
 import (
-	"strings"
-
 	"barkwright/core"
 	"barkwright/core/frame"
 	"barkwright/core/units"
@@ -26,17 +24,10 @@ func Checks(c core.Canoe) []Warning {
 	}
 }
 
-// advice is what a bend's verdict means without the verdict's own word, which
-// stands before it.
-func advice(b wood.Bend, stock wood.Stock) string {
-	text := strings.TrimPrefix(b.Advice(stock), verdictWord(b))
-	return strings.TrimLeft(text, ",: ")
-}
-
 func stemAdvice(c core.Canoe) func(units.System) string {
 	s := c.Frame.Stem
 	in := s.Innermost()
-	text := advice(in, c.Design.StemStock)
+	text := in.Advice(c.Design.StemStock)
 	var terms []term
 	if in.Verdict != wood.WithinGuide && s.WithinOK {
 		text += "; # laminations would be within guide"
@@ -104,7 +95,7 @@ func gunwaleCheck(c core.Canoe) Warning {
 			ratio(worst.bend.Ratio), ratio(worst.published))
 		return w
 	}
-	text := worst.name + ": " + advice(worst.bend.Bend, c.Design.GunwaleStock)
+	text := worst.name + ": " + worst.bend.Advice(c.Design.GunwaleStock)
 	var terms []term
 	if n := worst.bend.Mend; worst.bend.Verdict != wood.WithinGuide && n > 0 {
 		text += "; # layers would be within guide"

@@ -68,7 +68,7 @@ func treesTable(c core.Canoe) Table {
 	add("a sheet as set", sheetWanted(c))
 	add("one that needs no side panels", wide)
 	for i, p := range c.Bark.Wanting() {
-		if p.Name[0] == 'B' {
+		if p.Side == bark.OnBed {
 			add("what is wanting, "+strconv.Itoa(i+1), bark.Sheet{Width: p.Width, Length: p.Length()})
 		}
 	}
@@ -88,9 +88,9 @@ func sheetName(c core.Canoe, i int) string {
 
 // lies says where a piece lies.
 func lies(p bark.Laid) string {
-	side := map[byte]string{'B': "on the bed", 'P': "port side", 'S': "starboard side"}[p.Name[0]]
+	side := [...]string{bark.OnBed: "on the bed", bark.Port: "port side", bark.Starboard: "starboard side"}[p.Side]
 	switch {
-	case p.Name[0] == 'B':
+	case p.Side == bark.OnBed:
 		return side
 	case p.Inside:
 		return side + ", inside"
@@ -138,7 +138,7 @@ func scantWords(s bark.Scant, trim float64) string {
 // StripPart is the part of the picture that a strip is; empty for a piece on the bed
 // and where the quarter that is drawn has no panel.
 func StripPart(c core.Canoe, p bark.Laid) string {
-	if p.Name[0] == 'B' {
+	if p.Side == bark.OnBed {
 		return ""
 	}
 	middle := (p.Aft + p.Bow) / 2

@@ -23,7 +23,7 @@ func onHandNumbers(c core.Canoe) []Number {
 			n.Working = working("list your sheets under Bark on hand and this is worked out")
 			return n.absent(noList)
 		case !ready:
-			return n.absent(notYet)
+			return n.later()
 		}
 		return n
 	}
@@ -67,7 +67,7 @@ func onHandTable(c core.Canoe) Table {
 			from[p.Sheet] += ", "
 		}
 		from[p.Sheet] += p.Name
-		if p.Name[0] == 'B' {
+		if p.Side == bark.OnBed {
 			from[p.Sheet] += " on the bed"
 		}
 	}

@@ -15,7 +15,14 @@ const (
 )
 
 // NotYet tells whether a number is still being worked out.
-func (n Number) NotYet() bool { return n.Absent && n.Word == notYet }
+func (n Number) NotYet() bool { return n.awaited }
+
+// later says that a number follows when the slider rests.
+func (n Number) later() Number {
+	n = n.absent(notYet)
+	n.awaited = true
+	return n
+}
 
 // skinNumbers come with the bark laid flat; without it they are not there yet.
 func skinNumbers(c core.Canoe) []Number {
@@ -28,7 +35,7 @@ func skinNumbers(c core.Canoe) []Number {
 		n := number(BarkAndFrame, key, label, k, v, fromFlattening, how)
 		switch {
 		case c.Skin == nil:
-			return n.absent(notYet)
+			return n.later()
 		case f.State != geom.Converged:
 			return n.absent("the bark does not lie flat: " + f.State.String())
 		}
@@ -73,7 +80,7 @@ func fewestNumber(c core.Canoe, s *core.Skin) Number {
 		working("standing evenly between the end thwarts, the first number that leaves # or less", strain(limit))).by(Estimate)
 	switch {
 	case len(s.Curve) == 0:
-		return n.absent(notYet)
+		return n.later()
 	case !ok:
 		n.Working = working("none of 0 to # leaves # or less", count(len(s.Curve)-1), strain(limit))
 		return n.absent("more than " + units.Count.Format(float64(len(s.Curve)-1), units.Metric))

@@ -12,14 +12,8 @@ type term struct {
 	value float64
 	// name follows the number.
 	name string
-	// estimate tells that it is shown as one, and up that it is rounded upward.
-	estimate, up bool
-}
-
-// roughUp shows the term as an estimate rounded upward.
-func (t term) roughUp() term {
-	t.up = true
-	return t
+	// estimate tells that it is shown as one.
+	estimate bool
 }
 
 // rough shows the term as an estimate.
@@ -44,9 +38,6 @@ func power(v float64) term   { return term{kind: units.Power, value: v} }
 func count(v int) term       { return term{kind: units.Count, value: float64(v)} }
 
 func (t term) text(s units.System) string {
-	if t.up {
-		return t.kind.RoughUp(t.value, s) + t.name
-	}
 	if t.estimate {
 		return t.kind.Rough(t.value, s) + t.name
 	}

@@ -16,6 +16,7 @@ type Laid struct {
 	// Name is B and a number for a piece on the bed, P and S for one sewn to the port
 	// and to the starboard side, each counted from the bow.
 	Name string
+	Side Side
 	// Sheet is the number of the sheet it is cut from, or Wanting.
 	Sheet    int
 	From     Source
@@ -24,6 +25,18 @@ type Laid struct {
 	// Inside tells of a strip that it is sewn to the inside of the bark on the bed.
 	Inside bool
 }
+
+// Side is where a piece of bark is laid.
+type Side int
+
+// The sides, each with the letter its pieces are named by.
+const (
+	OnBed Side = iota
+	Port
+	Starboard
+)
+
+func (s Side) letter() string { return [...]string{"B", "P", "S"}[s] }
 
 // Length is how long it is cut, m.
 func (l Laid) Length() float64 { return l.Bow - l.Aft }

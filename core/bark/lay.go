@@ -102,7 +102,7 @@ func (l *laying) layBed(order []bedSheet, narrow bool) bool {
 	lap := d.hull.Design.SeamLap
 	l.joints, l.marks.joints = joints, joints
 	for k, s := range order {
-		p := Laid{Name: "B" + strconv.Itoa(k+1), Sheet: s.number, Aft: -d.whole / 2, Bow: d.whole / 2, Width: s.Width}
+		p := Laid{Name: OnBed.letter() + strconv.Itoa(k+1), Side: OnBed, Sheet: s.number, Aft: -d.whole / 2, Bow: d.whole / 2, Width: s.Width}
 		if k > 0 {
 			p.Bow = joints[k-1] + lap/2
 		}
@@ -184,15 +184,15 @@ func (l *laying) layStrips(more, set Sheet) {
 		}
 	}
 	l.sheets = st.sheets
-	name(l.port, "P")
-	name(l.star, "S")
+	name(l.port, Port)
+	name(l.star, Starboard)
 }
 
 // name numbers strips from the bow.
-func name(strips []Laid, letter string) {
+func name(strips []Laid, side Side) {
 	sort.SliceStable(strips, func(i, k int) bool { return strips[i].Bow > strips[k].Bow })
 	for i := range strips {
-		strips[i].Name = letter + strconv.Itoa(i+1)
+		strips[i].Name, strips[i].Side = side.letter()+strconv.Itoa(i+1), side
 	}
 }
 

@@ -102,7 +102,9 @@ func TestLineCodes(t *testing.T) {
 			v = p.Stepped(p.Default, -1, units.Metric)
 		}
 		text := line(t, p.Set(design.Default(), v))
-		code := regexp.MustCompile("^barkwright2_([A-Z][A-Za-z]{0,2})[-.0-9]+m?$").FindStringSubmatch(text)[1]
+		found := regexp.MustCompile("^barkwright2_([A-Z][A-Za-z]{0,2})[-.0-9]+m?$").FindStringSubmatch(text)
+		require.NotNil(t, found, "%s has no code of its own in linecodes.go: the line reads %s", p.Key, text)
+		code := found[1]
 		require.False(t, seen[code], "%s of %s is used twice", code, p.Key)
 		seen[code] = true
 		back, err := design.ParseLine(text)

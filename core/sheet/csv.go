@@ -69,21 +69,13 @@ func headings(t answer.Table, s units.System) []string {
 // for words and plain numbers, one where they are the same.
 func unitsOf(t answer.Table, column int, s units.System) (shown, si string) {
 	k := t.Columns[column].Kind
-	if si = siUnits[k]; si == "" || !hasNumber(t, column) {
+	if si = k.SI(); si == "" || !hasNumber(t, column) {
 		return "", ""
 	}
 	if shown = shownUnit(k, s); shown == si {
 		shown = ""
 	}
 	return shown, si
-}
-
-// siUnits are the SI units that quantities are kept in; a kind without one is a
-// plain number.
-var siUnits = map[units.Kind]string{
-	units.Length: "m", units.SmallLength: "m", units.Thickness: "m", units.Offset: "m", units.Run: "m", units.Distance: "m",
-	units.Area: "m2", units.Angle: "rad", units.Mass: "kg", units.Volume: "m3", units.Speed: "m/s", units.Force: "N",
-	units.Moment: "N m", units.Power: "W", units.Density: "kg/m3", units.Temperature: "C",
 }
 
 // siPlaces gives a length to a hundredth of a millimetre, finer than any tape, and

@@ -139,6 +139,16 @@ func (k Kind) Spoken(v float64, s System) string {
 // kind has none. For lengths shown in feet and inches that is the inch.
 func (k Kind) Unit(s System) string { return k.in(s).name }
 
+// SI names the unit that numbers of a kind are kept in, in ASCII; "" for a plain number
+// and for words.
+func (k Kind) SI() string {
+	if k == Words {
+		return ""
+	}
+	k.in(Metric) // a kind that does not exist panics
+	return kinds[k].si
+}
+
 func (u unit) markAfter() string {
 	if u.mark != "" || u.name == "" {
 		return u.mark

@@ -158,6 +158,20 @@ func TestUnitNames(t *testing.T) {
 	assert.Equal(t, "°F", Temperature.Unit(Imperial16))
 }
 
+// The base and derived units of the SI Brochure, 9th edition, 2019, tables 2 and 4, and
+// the degree Celsius, which the water formulas take.
+func TestSINames(t *testing.T) {
+	want := map[Kind]string{
+		Length: "m", SmallLength: "m", Thickness: "m", Offset: "m", Run: "m", Distance: "m", Area: "m2", Angle: "rad",
+		Mass: "kg", Volume: "m3", Speed: "m/s", Force: "N", Moment: "N m", Power: "W", Density: "kg/m3", Temperature: "C",
+		Ratio: "", Percent: "", Strain: "", Count: "", Words: "",
+	}
+	assert.Len(t, want, int(kindCount)+1, "a kind whose SI unit is not looked at")
+	for k, name := range want {
+		assert.Equal(t, name, k.SI(), "kind %d", k)
+	}
+}
+
 func TestNoNumberIsNamed(t *testing.T) {
 	for _, v := range []float64{math.NaN(), math.Inf(1), math.Inf(-1), 1e10} {
 		assert.Equal(t, NotWorkedOut, Length.Format(v, Imperial16))
@@ -169,7 +183,8 @@ func TestNoNumberIsNamed(t *testing.T) {
 
 func TestMisusePanics(t *testing.T) {
 	assert.PanicsWithValue(t, noSuchKind, func() { kindCount.Format(1, Metric) })
-	assert.PanicsWithValue(t, noSuchKind, func() { _, _, _ = Kind(-1).Parse("1", Metric) })
+	assert.PanicsWithValue(t, noSuchKind, func() { kindCount.SI() })
+	assert.PanicsWithValue(t, noSuchKind, func() { _, _, _ = Words.Parse("1", Metric) })
 }
 
 // Estimates stand in quarter inches, 5 mm and whole pounds or kilograms, large ones in

@@ -51,6 +51,10 @@ const (
 	kindCount
 )
 
+// Words is the kind of what is told in words alone: nothing is formatted or read by it,
+// and asking it to panics.
+const Words Kind = -1
+
 // style is how a number is laid out before its unit.
 type style int
 
@@ -77,8 +81,10 @@ type unit struct {
 // errors, example is the SI value they offer where nothing better can be read.
 type shown struct {
 	imperial, metric unit
-	noun, known      string
-	example          float64
+	// si names the unit numbers are kept in, in ASCII; "" for a plain number.
+	si          string
+	noun, known string
+	example     float64
 	// most is past anything of the kind that is typed here, SI: a point that would
 	// have to part thousands to make more is a decimal point. 0 for kinds of small
 	// numbers, where every point is one.
@@ -109,39 +115,39 @@ var (
 )
 
 var kinds = [kindCount]shown{
-	Length:   {imperial: feetAndInches, metric: millimetres, noun: "length", known: lengthUnits, example: 183.5 * Inch, most: mostLength},
-	Offset:   {imperial: feetAndInches, metric: millimetres, noun: "length", known: lengthUnits, example: 6 * Inch, most: mostLength, signed: true},
-	Run:      {imperial: unit{si: Foot, name: "ft", one: "foot", many: "feet"}, metric: unit{si: 1, places: 1, name: "m", one: "metre", many: "metres"}, noun: "length", known: lengthUnits, example: 100},
-	Distance: {imperial: unit{si: Mile, places: 0, name: "mi", one: "mile", many: "miles"}, metric: unit{si: Kilometre, places: 0, name: "km", one: "kilometre", many: "kilometres"}, noun: "distance", known: "mi, km, ft or m", example: 10 * Kilometre},
-	SmallLength: {imperial: unit{si: Inch, style: inchesOnly, name: "in"}, metric: millimetres,
+	Length:   {si: "m", imperial: feetAndInches, metric: millimetres, noun: "length", known: lengthUnits, example: 183.5 * Inch, most: mostLength},
+	Offset:   {si: "m", imperial: feetAndInches, metric: millimetres, noun: "length", known: lengthUnits, example: 6 * Inch, most: mostLength, signed: true},
+	Run:      {si: "m", imperial: unit{si: Foot, name: "ft", one: "foot", many: "feet"}, metric: unit{si: 1, places: 1, name: "m", one: "metre", many: "metres"}, noun: "length", known: lengthUnits, example: 100},
+	Distance: {si: "m", imperial: unit{si: Mile, places: 0, name: "mi", one: "mile", many: "miles"}, metric: unit{si: Kilometre, places: 0, name: "km", one: "kilometre", many: "kilometres"}, noun: "distance", known: "mi, km, ft or m", example: 10 * Kilometre},
+	SmallLength: {si: "m", imperial: unit{si: Inch, style: inchesOnly, name: "in"}, metric: millimetres,
 		noun: "length", known: lengthUnits, example: 1.25 * Inch, most: mostLength},
-	Thickness: {imperial: unit{si: Inch, places: 2, style: thirtySeconds, name: "in", mark: `"`, one: "inch", many: "inches"},
+	Thickness: {si: "m", imperial: unit{si: Inch, places: 2, style: thirtySeconds, name: "in", mark: `"`, one: "inch", many: "inches"},
 		metric: unit{si: Millimetre, places: 1, name: "mm", one: "millimetre", many: "millimetres"},
 		noun:   "length", known: lengthUnits, example: 0.125 * Inch, most: mostLength},
-	Area: {imperial: unit{si: SquareFoot, places: 1, name: "ft²", ascii: " ft2", one: "square foot", many: "square feet"},
+	Area: {si: "m2", imperial: unit{si: SquareFoot, places: 1, name: "ft²", ascii: " ft2", one: "square foot", many: "square feet"},
 		metric: unit{si: 1, places: 2, name: "m²", ascii: " m2", one: "square metre", many: "square metres"},
 		noun:   "area", known: "ft² or m²", example: 5},
-	Angle: {imperial: degrees, metric: degrees, noun: "angle", known: "degrees", example: 45 * Degree, signed: true},
-	Mass: {imperial: unit{si: Pound, places: 1, name: "lb", one: "pound", many: "pounds"},
+	Angle: {si: "rad", imperial: degrees, metric: degrees, noun: "angle", known: "degrees", example: 45 * Degree, signed: true},
+	Mass: {si: "kg", imperial: unit{si: Pound, places: 1, name: "lb", one: "pound", many: "pounds"},
 		metric: unit{si: 1, places: 1, name: "kg", one: "kilogram", many: "kilograms"},
 		noun:   "mass", known: "lb, oz, kg or g", example: 185 * Pound, most: mostMass},
-	Volume: {imperial: unit{si: CubicFoot, places: 2, name: "ft³", ascii: " ft3", one: "cubic foot", many: "cubic feet"},
+	Volume: {si: "m3", imperial: unit{si: CubicFoot, places: 2, name: "ft³", ascii: " ft3", one: "cubic foot", many: "cubic feet"},
 		metric: unit{si: Litre, places: 1, name: "L", one: "litre", many: "litres"},
 		noun:   "volume", known: "ft³, L or m³", example: 0.3},
-	Speed: {imperial: unit{si: MilePerHour, places: 1, name: "mph", one: "mile an hour", many: "miles an hour"},
+	Speed: {si: "m/s", imperial: unit{si: MilePerHour, places: 1, name: "mph", one: "mile an hour", many: "miles an hour"},
 		metric: unit{si: KilometrePerHour, places: 1, name: "km/h", one: "kilometre an hour", many: "kilometres an hour"},
 		noun:   "speed", known: "mph, knots, km/h or m/s", example: 1.5},
-	Force: {imperial: unit{si: PoundForce, places: 1, name: "lbf", one: "pound of force", many: "pounds of force"},
+	Force: {si: "N", imperial: unit{si: PoundForce, places: 1, name: "lbf", one: "pound of force", many: "pounds of force"},
 		metric: unit{si: 1, places: 1, name: "N", one: "newton", many: "newtons"},
 		noun:   "force", known: "lbf or N", example: 20},
-	Moment: {imperial: unit{si: FootPound, places: 1, name: "ft·lbf", ascii: " ft-lbf", one: "foot-pound", many: "foot-pounds"},
+	Moment: {si: "N m", imperial: unit{si: FootPound, places: 1, name: "ft·lbf", ascii: " ft-lbf", one: "foot-pound", many: "foot-pounds"},
 		metric: unit{si: 1, places: 1, name: "N·m", ascii: " N m", one: "newton metre", many: "newton metres"},
 		noun:   "moment", known: "ft·lbf or N·m", example: 50},
-	Power: {imperial: watts, metric: watts, noun: "power", known: "W", example: 75},
-	Density: {imperial: unit{si: PoundPerCubicFoot, places: 1, name: "lb/ft³", ascii: " lb/ft3", one: "pound per cubic foot", many: "pounds per cubic foot"},
+	Power: {si: "W", imperial: watts, metric: watts, noun: "power", known: "W", example: 75},
+	Density: {si: "kg/m3", imperial: unit{si: PoundPerCubicFoot, places: 1, name: "lb/ft³", ascii: " lb/ft3", one: "pound per cubic foot", many: "pounds per cubic foot"},
 		metric: unit{si: 1, name: "kg/m³", ascii: " kg/m3", one: "kilogram per cubic metre", many: "kilograms per cubic metre"},
 		noun:   "density", known: "lb/ft³ or kg/m³", example: 350},
-	Temperature: {imperial: unit{si: Fahrenheit, zero: FreezingFahrenheit, places: 1, name: "°F", ascii: " F", one: "degree Fahrenheit", many: "degrees Fahrenheit"},
+	Temperature: {si: "C", imperial: unit{si: Fahrenheit, zero: FreezingFahrenheit, places: 1, name: "°F", ascii: " F", one: "degree Fahrenheit", many: "degrees Fahrenheit"},
 		metric: unit{si: 1, places: 1, name: "°C", ascii: " C", one: "degree Celsius", many: "degrees Celsius"},
 		noun:   "temperature", known: "C or F", example: 15, signed: true},
 	Ratio:   {imperial: plain, metric: plain, noun: "plain number", example: 0.5},

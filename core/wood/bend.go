@@ -86,24 +86,24 @@ func reaches(ratio, threshold float64) bool {
 	return ratio >= threshold*(1-edgeAllowance)
 }
 
-// Advice says what the verdict means for the builder and what to change, for the
-// stock the bend was checked with.
+// Advice says what the verdict, whose word stands before it, means for the builder and
+// what to change, for the stock the bend was checked with.
 func (b Bend) Advice(s Stock) string {
 	if b.WillNotFit {
-		return "will not fit: the curve is tighter than the piece is deep; open the curve or make the piece shallower"
+		return "the curve is tighter than the piece is deep; open the curve or make the piece shallower"
 	}
 	switch b.Verdict {
 	case WithinGuide:
-		return "within guide, test first: should bend without breaking if the grain is straight; bend a trial piece"
+		return "test first: should bend without breaking if the grain is straight; bend a trial piece"
 	case NearLimit:
-		return "near the limit, may break: " + b.remedy(s.Condition)
+		return "may break: " + b.remedy(s.Condition)
 	case TooTight:
 		if s.Condition.hot() {
-			return "too tight: split thinner or open the curve"
+			return "split thinner or open the curve"
 		}
-		return "too tight: split thinner, open the curve, or bend it hot"
+		return "split thinner, open the curve, or bend it hot"
 	}
-	return "not checked: not asked to bend"
+	return "not asked to bend"
 }
 
 func (b Bend) remedy(c Condition) string {

@@ -149,7 +149,7 @@ const wantingSteps = 12
 // wantingOnBed hatches the bark that is not there.
 func (p *pen) wantingOnBed(c core.Canoe, a plate) {
 	for _, piece := range c.Bark.Wanting() {
-		onBed := piece.Name[0] == 'B'
+		onBed := piece.Side == bark.OnBed
 		var inner, outer []geom.Vec2
 		for i := range wantingSteps + 1 {
 			along := piece.Aft + (piece.Bow-piece.Aft)*float64(i)/wantingSteps
@@ -165,14 +165,14 @@ func (p *pen) wantingOnBed(c core.Canoe, a plate) {
 		}
 		shape := between(inner, outer)
 		port, star := a.place(shape), a.place(flipped(shape))
-		if onBed || piece.Name[0] == 'P' {
+		if onBed || piece.Side == bark.Port {
 			p.wanting(port)
 		}
-		if onBed || piece.Name[0] == 'S' {
+		if onBed || piece.Side == bark.Starboard {
 			p.wanting(star)
 		}
 		at := inner[wantingSteps/2].Lerp(outer[wantingSteps/2], 0.5)
-		if piece.Name[0] == 'S' {
+		if piece.Side == bark.Starboard {
 			at.Y = -at.Y
 		}
 		p.say(rankPart, piece.Name+" wanting", Warn, Bark, spot{a.at(at.X, at.Y), Middle})
