@@ -10,7 +10,8 @@ import (
 func All(c core.Canoe) []Number {
 	var all []Number
 	for _, some := range []func(core.Canoe) []Number{
-		barkNumbers, sectionNumbers, skinNumbers, onHandNumbers, bedNumbers, gunwaleNumbers, endNumbers, ribNumbers, seamNumbers, materialNumbers, waterNumbers,
+		barkNumbers, sectionNumbers, skinNumbers, onHandNumbers, bedNumbers, gunwaleNumbers, endNumbers, ribNumbers,
+		seamNumbers, materialNumbers, waterNumbers,
 	} {
 		all = append(all, some(c)...)
 	}
@@ -27,7 +28,8 @@ var tables = []struct {
 	key  string
 	make func(core.Canoe) Table
 }{
-	{"frame", frameTable}, {"girths", girthsTable}, {"gores", goresTable}, {"stretch", stretchTable}, {"panels", panelsTable}, {"cutting", cuttingTable}, {"onhand", onHandTable}, {"trees", treesTable},
+	{"frame", frameTable}, {"girths", girthsTable}, {"gores", goresTable}, {"stretch", stretchTable},
+	{"panels", panelsTable}, {"cutting", cuttingTable}, {"onhand", onHandTable}, {"trees", treesTable},
 	{"posts", postsTable}, {"stationposts", stationPosts}, {"stakes", stakesTable}, {"offsets", offsetsTable},
 	{"marks", marksTable}, {"holes", holesTable}, {"thwarts", thwartsTable}, {"joinery", joineryTable}, {"bends", bendsTable},
 	{"laminations", laminationsTable}, {"headboard", headboardTable},
@@ -56,7 +58,23 @@ func MakeTable(c core.Canoe, key string) (Table, bool) {
 	return Table{}, false
 }
 
-// Headline lists the keys of the numbers that are always in sight.
+// Headline lists the keys of the numbers that are always in sight. Each has a Short name.
 func Headline() []string {
-	return []string{"ribs.count", "ribs.longest", "sheer.end", "afloat.freeboard", "root.total", "seams.total", "bark.width", "stem.minRadius"}
+	return []string{
+		"ribs.count", "ribs.longest", "sheer.end", "afloat.freeboard", "root.total", "seams.total", "bark.width",
+		"stem.minRadius",
+	}
+}
+
+// Headlined picks the numbers of the headline, in its order.
+func Headlined(all []Number) []Number {
+	var out []Number
+	for _, key := range Headline() {
+		for _, n := range all {
+			if n.Key == key {
+				out = append(out, n)
+			}
+		}
+	}
+	return out
 }

@@ -4,45 +4,23 @@
 // showing them is for others.
 package answer
 
-import "barkwright/core/units"
+import (
+	"slices"
 
-// Basis is how a number is known.
-type Basis string
-
-// The four of them. One is no better than another: what is computed is exact of a shape
-// that was assumed, and what is published is one boat's.
-const (
-	Computed       Basis = "computed from your shape"
-	Published      Basis = "from a published rule"
-	CommonPractice Basis = "common practice"
-	Estimate       Basis = "estimate"
+	"barkwright/core/known"
+	"barkwright/core/units"
 )
-
-// Group is a step of the work that results and tables belong to.
-type Group string
-
-// The groups, in the order of the work.
-const (
-	BarkAndFrame Group = "Bark and frame"
-	BedAndSheer  Group = "Bed and sheer heights"
-	Gunwales     Group = "Gunwale marks and lacing"
-	Ends         Group = "Ends"
-	Ribs         Group = "Ribs"
-	SeamsAndRoot Group = "Seams and root"
-	Materials    Group = "Materials to gather"
-	OnTheWater   Group = "On the water"
-)
-
-// Groups lists them in their order.
-func Groups() []Group {
-	return []Group{BarkAndFrame, BedAndSheer, Gunwales, Ends, Ribs, SeamsAndRoot, Materials, OnTheWater}
-}
 
 // Number is one result.
 type Number struct {
-	Key   string
-	Group Group
-	Kind  units.Kind
+	Key  string
+	Home Home
+	// Short names it where there is room for two or three words; empty where it stands
+	// in no such place.
+	Short string
+	// OnPaper tells that its home's build sheet shows it.
+	OnPaper bool
+	Kind    units.Kind
 	// Value in the kind's SI unit. Where Word is set it is the word's place in its
 	// scale.
 	Value float64
@@ -53,14 +31,15 @@ type Number struct {
 	Word string
 	// Absent says that there is no number in this state: Value stands for nothing.
 	Absent bool
-	Basis  Basis
+	// Source is how it is known: the basis, and where the rule is written.
+	known.Source
 	// Up says that too little of it spoils the work: it is rounded upward.
 	Up bool
 	// Working is the rule in words with the user's numbers.
 	Working func(units.System) string
-	Source  string
 
 	awaited bool   // it follows when the slider rests
+	also    []Home // whose build sheets show it too
 	label   string // with a # for each of named
 	named   []term
 }
@@ -84,7 +63,7 @@ func (n Number) Text(s units.System) string {
 	switch {
 	case n.Up:
 		format = n.Kind.RoughUp
-	case n.Basis == Estimate:
+	case n.Basis == known.Estimate:
 		format = n.Kind.Rough
 	}
 	if n.Low != n.High {
@@ -96,13 +75,40 @@ func (n Number) Text(s units.System) string {
 	return format(n.Value, s)
 }
 
+// On tells whether a build sheet shows the number.
+func (n Number) On(sheet string) bool {
+	return n.OnPaper && n.Home.Sheet() == sheet || slices.ContainsFunc(n.also, func(h Home) bool { return h.Sheet() == sheet })
+}
+
 // number starts a computed result without a range.
-func number(g Group, key, label string, k units.Kind, v float64, source string, working func(units.System) string) Number {
-	return Number{Key: key, label: label, Group: g, Kind: k, Value: v, Low: v, High: v, Basis: Computed, Working: working, Source: source}
+func number(h Home, key, label string, k units.Kind, v float64, cited string, working func(units.System) string) Number {
+	return Number{
+		Key: key, label: label, Home: h, Kind: k, Value: v, Low: v, High: v, Working: working,
+		Source: known.Source{Basis: known.Computed, Cited: cited},
+	}
+}
+
+// short gives a result the name it goes by in the headline.
+func (n Number) short(name string) Number {
+	n.Short = name
+	return n
+}
+
+// printed starts a computed result that its home's build sheet shows.
+func printed(h Home, key, label string, k units.Kind, v float64, cited string, working func(units.System) string) Number {
+	n := number(h, key, label, k, v, cited, working)
+	n.OnPaper = true
+	return n
+}
+
+// on puts a result on the build sheets of other homes too.
+func (n Number) on(also ...Home) Number {
+	n.also = also
+	return n
 }
 
 // by gives a result another basis.
-func (n Number) by(b Basis) Number {
+func (n Number) by(b known.Basis) Number {
 	n.Basis = b
 	return n
 }
@@ -110,12 +116,12 @@ func (n Number) by(b Basis) Number {
 // up makes a result an estimate that is rounded upward.
 func (n Number) up() Number {
 	n.Up = true
-	return n.by(Estimate)
+	return n.by(known.Estimate)
 }
 
 // between makes a result an estimate with a range.
 func (n Number) between(low, high float64) Number {
-	n.Low, n.High, n.Basis = low, high, Estimate
+	n.Low, n.High, n.Basis = low, high, known.Estimate
 	return n
 }
 

@@ -11,6 +11,7 @@ import (
 	"barkwright/core"
 	"barkwright/core/answer"
 	"barkwright/core/design"
+	"barkwright/core/known"
 	"barkwright/core/units"
 )
 
@@ -18,13 +19,13 @@ var systems = []units.System{units.Imperial16, units.Imperial8, units.Metric}
 
 // No result without a basis, a working with the user's numbers, and a source.
 func TestEveryResultSaysHowItIsKnown(t *testing.T) {
-	known := map[answer.Basis]bool{answer.Computed: true, answer.Published: true, answer.CommonPractice: true, answer.Estimate: true}
+	bases := map[known.Basis]bool{known.Computed: true, known.Published: true, known.CommonPractice: true, known.Estimate: true}
 	seen := map[string]bool{}
 	for _, n := range answer.All(core.Evaluate(design.Default())) {
 		assert.False(t, seen[n.Key], "%s twice", n.Key)
 		seen[n.Key] = true
-		assert.True(t, known[n.Basis], "%s has basis %q", n.Key, n.Basis)
-		assert.NotEmpty(t, n.Source, n.Key)
+		assert.True(t, bases[n.Basis], "%s has basis %q", n.Key, n.Basis)
+		assert.NotEmpty(t, n.Cited, n.Key)
 		assert.NotEmpty(t, n.Label(units.Metric), n.Key)
 		require.NotNil(t, n.Working, n.Key)
 		for _, s := range systems {
@@ -35,13 +36,46 @@ func TestEveryResultSaysHowItIsKnown(t *testing.T) {
 		}
 		assert.False(t, math.IsNaN(n.Value) || math.IsInf(n.Value, 0), n.Key)
 		assert.LessOrEqual(t, n.Low, n.High, n.Key)
-		if n.Low != n.High && n.Basis != answer.Computed {
-			assert.Equal(t, answer.Estimate, n.Basis, "%s has a range", n.Key)
+		if n.Low != n.High && n.Basis != known.Computed {
+			assert.Equal(t, known.Estimate, n.Basis, "%s has a range", n.Key)
 		}
 	}
-	for _, key := range answer.Headline() {
-		assert.True(t, seen[key], "headline %s is no result", key)
+}
+
+// The headline has room for a few words: each of its numbers is one of the results, with
+// a short name.
+func TestHeadlineIsNamed(t *testing.T) {
+	all := map[string]answer.Number{}
+	for _, n := range answer.All(core.Evaluate(design.Default())) {
+		all[n.Key] = n
 	}
+	for _, key := range answer.Headline() {
+		n, ok := all[key]
+		require.True(t, ok, "headline %s is no result", key)
+		assert.NotEmpty(t, n.Short, "headline %s has no short name: add .short(...) where it is worked out", key)
+		assert.LessOrEqual(t, len(n.Short), 16, "the short name of %s", key)
+	}
+}
+
+// Whatever is shown has a home that the page has a group for.
+func TestEverythingIsAtHome(t *testing.T) {
+	groups := map[answer.Group]bool{}
+	for _, g := range answer.Groups() {
+		groups[g] = true
+	}
+	c := core.Evaluate(design.Default())
+	for _, n := range answer.All(c) {
+		assert.True(t, groups[n.Home.Group()], "%s has home %q", n.Key, n.Home)
+	}
+	for _, w := range answer.Checks(c) {
+		assert.True(t, groups[w.Home.Group()], "%s has home %q", w.Key, w.Home)
+	}
+	for _, key := range answer.TableKeys() {
+		table, _ := answer.MakeTable(c, key)
+		assert.True(t, groups[table.Home.Group()], "%s has home %q", key, table.Home)
+	}
+	assert.Empty(t, answer.Home("none such").Group())
+	assert.Empty(t, answer.Home("none such").Sheet())
 }
 
 // Every row of every table fits its columns, and can be written in every system.
@@ -56,6 +90,9 @@ func TestTablesAreWhole(t *testing.T) {
 			for _, r := range table.Rows {
 				require.Len(t, r.Cells, len(table.Columns), "%s: %s", name, key)
 				for i, cell := range r.Cells {
+					if table.Columns[i].Kind == units.Words {
+						require.NotEmpty(t, cell.Text, "%s: %s %s is words and has a number", name, key, table.Columns[i].Key)
+					}
 					assert.False(t, math.IsNaN(cell.Value) || math.IsInf(cell.Value, 0), "%s: %s %s", name, key, table.Columns[i].Key)
 					for _, s := range systems {
 						assert.NotEmpty(t, strings.TrimSpace(table.Columns[i].Format(cell, s)))

@@ -4,6 +4,7 @@ import (
 	"barkwright/core"
 	"barkwright/core/bark"
 	"barkwright/core/design"
+	"barkwright/core/known"
 	"barkwright/core/units"
 )
 
@@ -14,17 +15,17 @@ func barkNumbers(c core.Canoe) []Number {
 		sheets = working("of the # on hand, those that reach along # of bark on the bed, lapped #, and leave least to sew", count(d.OnHand.Count), length(n.Length), small(d.SeamLap))
 	}
 	return append([]Number{
-		number(BarkAndFrame, "bark.width", "Width of bark for one sheet with no side panels", units.Length, n.Width, fromShape,
-			working("twice the greatest half girth, on the bed or finished, # and # to trim at the gunwale", length(n.Width/2-d.GunwaleTurn), small(d.GunwaleTurn))),
-		number(BarkAndFrame, "bark.treeDiameter", "Tree for a sheet that wide, diameter where it is taken", units.SmallLength, n.TreeWidth.Diameter, fromGeometry+"; the grain runs round the tree (AC, p. 15)",
-			working("width # over 3.1416, with nothing allowed for torn edges or the trunk's taper", length(n.Width))),
-		number(BarkAndFrame, "bark.treeGirth", "That tree, by a tape round it there", units.Length, n.TreeWidth.Girth, fromGeometry,
+		printed(HomeBark, "bark.width", "Width of bark for one sheet with no side panels", units.Length, n.Width, fromShape,
+			working("twice the greatest half girth, on the bed or finished, # and # to trim at the gunwale", length(n.Width/2-d.GunwaleTurn), small(d.GunwaleTurn))).short("Bark width"),
+		number(HomeBark, "bark.treeDiameter", "Tree for a sheet that wide, diameter where it is taken", units.SmallLength, n.TreeWidth.Diameter, fromGeometry+"; the grain runs round the tree (AC, p. 15)",
+			working("width # over 3.1416, with nothing allowed for torn edges or the trunk's taper", length(n.Width))).on(HomeBoat),
+		number(HomeBark, "bark.treeGirth", "That tree, by a tape round it there", units.Length, n.TreeWidth.Girth, fromGeometry,
 			working("the sheet's width goes round the tree: #", length(n.Width))),
-		number(BarkAndFrame, "bark.sheetTree", "Tree for the narrowest sheet laid out, diameter where it is taken", units.SmallLength, n.TreeSheet.Diameter, fromGeometry,
+		number(HomeBark, "bark.sheetTree", "Tree for the narrowest sheet laid out, diameter where it is taken", units.SmallLength, n.TreeSheet.Diameter, fromGeometry,
 			working("width # over 3.1416, with # of clear trunk", length(c.Bark.SheetWidth), length(n.TreeSheet.Clear))),
-		number(BarkAndFrame, "bark.sheets", "Sheets end to end", units.Count, float64(n.Sheets), fromShape,
-			sheets).by(Estimate),
-		number(BarkAndFrame, "bark.area", "Bark, laps and trim included", units.Area, n.Area, fromShape,
+		printed(HomeBark, "bark.sheets", "Sheets end to end", units.Count, float64(n.Sheets), fromShape,
+			sheets).by(known.Estimate),
+		printed(HomeBark, "bark.area", "Bark, laps and trim included", units.Area, n.Area, fromShape,
 			working("finished skin # with the laps of panels and joints and the bark to trim", area(n.SkinArea))),
 		frameNumber(c),
 	}, layoutNumbers(c)...)
@@ -33,10 +34,10 @@ func barkNumbers(c core.Canoe) []Number {
 func frameNumber(c core.Canoe) Number {
 	d := c.Design
 	if d.BuiltOn == design.OnGunwales {
-		return number(BarkAndFrame, "frame.width", "Gunwale frame, out to out", units.Length, 2*c.Hull.FrameHalfBreadth(0), fromShape,
+		return printed(HomeFrame, "frame.width", "Gunwale frame, out to out", units.Length, 2*c.Hull.FrameHalfBreadth(0), fromShape,
 			working("# between the inwales and both of them", length(d.Beam)))
 	}
-	return number(BarkAndFrame, "frame.width", "Building frame, out to out", units.Length, d.FrameWidth, fromShape, working("# as set", length(d.FrameWidth)))
+	return printed(HomeFrame, "frame.width", "Building frame, out to out", units.Length, d.FrameWidth, fromShape, working("# as set", length(d.FrameWidth)))
 }
 
 // seamKeys are the results' keys by kind of seam.
@@ -50,23 +51,23 @@ func seamNumbers(c core.Canoe) []Number {
 	var out []Number
 	for _, s := range b.Seams {
 		total += s.Length
-		out = append(out, number(SeamsAndRoot, seamKeys[s.Kind], seamLabels[s.Kind]+", length of seam", units.Run, s.Length, fromShape,
+		out = append(out, number(HomeRoot, seamKeys[s.Kind], seamLabels[s.Kind]+", length of seam", units.Run, s.Length, fromShape,
 			working("#, along the finished hull", many(s.Count, "seam", "seams"))))
 	}
-	out = append([]Number{number(SeamsAndRoot, "seams.total", "All seams in the bark", units.Run, total, fromShape,
-		working("gores #, side panels #, joints #, ends #", run(b.Seams[0].Length), run(b.Seams[1].Length), run(b.Seams[2].Length), run(b.Seams[3].Length)))}, out...)
+	out = append([]Number{printed(HomeRoot, "seams.total", "All seams in the bark", units.Run, total, fromShape,
+		working("gores #, side panels #, joints #, ends #", run(b.Seams[0].Length), run(b.Seams[1].Length), run(b.Seams[2].Length), run(b.Seams[3].Length))).short("Seams")}, out...)
 	r := c.Gather.Root
 	out = append(out,
-		number(SeamsAndRoot, "root.seams", "Split root for the seams, before waste", units.Run, b.Root.Split, fromAdney+", pp. 43-48",
-			working("#: over and over takes the bite, the slant and two thicknesses; two strands take twice the pitch and the thickness", many(stitches(b), "stitch", "stitches"))).by(Estimate),
-		number(SeamsAndRoot, "root.seamsWaste", "Split root for the seams, with waste", units.Run, b.Root.WithWaste, fromBuilders,
+		printed(HomeRoot, "root.seams", "Split root for the seams, before waste", units.Run, b.Root.Split, fromAdney+", pp. 43-48",
+			working("#: over and over takes the bite, the slant and two thicknesses; two strands take twice the pitch and the thickness", many(stitches(b), "stitch", "stitches"))).by(known.Estimate),
+		number(HomeRoot, "root.seamsWaste", "Split root for the seams, with waste", units.Run, b.Root.WithWaste, fromBuilders,
 			working("# and # of it for waste", run(b.Root.Split).rough(), percent(c.Design.RootWaste))).up(),
-		number(SeamsAndRoot, "root.total", "Split root in all, with waste", units.Run, r.WithWaste, fromBuilders,
-			working("lacing # and seams #, each with its waste", run(c.Frame.Lacing.WithWaste).rough(), run(b.Root.WithWaste).rough())).up(),
-		number(SeamsAndRoot, "root.dug", "Root to dig", units.Run, r.Dug, fromAdney+", pp. 42-43",
+		printed(HomeRoot, "root.total", "Split root in all, with waste", units.Run, r.WithWaste, fromBuilders,
+			working("lacing # and seams #, each with its waste", run(c.Frame.Lacing.WithWaste).rough(), run(b.Root.WithWaste).rough())).up().short("Split root"),
+		printed(HomeRoot, "root.dug", "Root to dig", units.Run, r.Dug, fromAdney+", pp. 42-43",
 			working("half of #: each root is split in two", run(r.WithWaste).rough())).up(),
-		number(SeamsAndRoot, "root.lengths", "The same if every root were of full length", units.Count, float64(r.Whole), fromAdney+", p. 16",
-			working("# to dig, from roots up to # long; nothing is lost to odd lengths", run(r.Dug).rough(), run(bark.RootGrows))).by(Published),
+		number(HomeRoot, "root.lengths", "The same if every root were of full length", units.Count, float64(r.Whole), fromAdney+", p. 16",
+			working("# to dig, from roots up to # long; nothing is lost to odd lengths", run(r.Dug).rough(), run(bark.RootGrows))).by(known.Published),
 	)
 	return append(out, rootNumbers(c)...)
 }
@@ -81,13 +82,17 @@ func stitches(b bark.Layout) int {
 
 func seamsTable(c core.Canoe) Table {
 	t := Table{
-		Key: "seams", Title: "Seams and the root they take", Group: SeamsAndRoot, Note: "Before waste. Lacing of the gunwales is apart.",
-		Columns: []Column{{"seam", "Seam", units.Count}, {"count", "How many", units.Count}, {"length", "Length", units.Run}, {"stitch", "Sewn", units.Count},
-			{"stitches", "Stitches", units.Count}, {"holes", "Holes", units.Count}, {"each", "Root in a stitch", units.SmallLength}, {"root", "Split root", units.Run}},
+		Key: "seams", Title: "Seams and the root they take", Home: HomeRoot, Open: true, OnPaper: true,
+		Note: "Before waste. Lacing of the gunwales is apart.",
 	}
-	for _, s := range c.Bark.Seams {
-		t.Rows = append(t.Rows, Row{Cells: []Cell{words(seamLabels[s.Kind]), whole(s.Count), num(s.Length), words(s.Sewing.Stitching.String()),
-			whole(s.Stitches), whole(s.Holes), num(s.Sewing.PerStitch()), num(s.Root)}})
-	}
-	return t
+	return fill(t, c.Bark.Seams[:],
+		text("seam", "Seam", func(s bark.Seam) string { return seamLabels[s.Kind] }),
+		col("count", "How many", units.Count, func(s bark.Seam) Cell { return whole(s.Count) }),
+		col("length", "Length", units.Run, func(s bark.Seam) Cell { return num(s.Length) }),
+		text("stitch", "Sewn", func(s bark.Seam) string { return s.Sewing.Stitching.String() }),
+		col("stitches", "Stitches", units.Count, func(s bark.Seam) Cell { return whole(s.Stitches) }),
+		col("holes", "Holes", units.Count, func(s bark.Seam) Cell { return whole(s.Holes) }).screenOnly(),
+		col("each", "Root in a stitch", units.SmallLength, func(s bark.Seam) Cell { return num(s.Sewing.PerStitch()) }).screenOnly(),
+		col("root", "Split root", units.Run, func(s bark.Seam) Cell { return num(s.Root) }),
+	)
 }

@@ -11,26 +11,54 @@ import (
 
 func goresTable(c core.Canoe) Table {
 	t := Table{
-		Key: "gores", Title: "Gores", Group: BarkAndFrame,
+		Key: "gores", Title: "Gores", Home: HomeBark, OnPaper: true,
 		Note: "Each side, from the middle forward; the same aft. Slash first, straight from the edge in to the foot, and turn the sides up; then about so much rides over at the edge. Trim it after turning up and fairing, edge to edge or to a lap (AC, pp. 41, 46). Where under 1/8 in (3 mm) rides over it stays a slit. Where a sheet joint stands, the joint takes the gore's place. Depth is along the finished hull; what rides over, its angle and the two edges are on the bark laid flat.",
-		Columns: []Column{{"gore", "Gore", units.Count}, {"run", "Along the gunwale", units.Length}, {"station", "From amidships", units.Length}, {"foot", "Foot from the centre line", units.Length},
-			{"depth", "Slash, how far in", units.Length}, {"width", "Expect to ride over", units.SmallLength}, {"angle", "Angle", units.Angle},
-			{"after", "After edge", units.Length}, {"fore", "Fore edge", units.Length}, {"edges", "Edges", units.Count}, {"state", "State", units.Count}},
 	}
-	i := 0
+	var gores []nth[goreRow]
 	for n, g := range c.Bark.Gores {
-		if g.X < -1e-9 {
-			continue
+		if g.X >= -1e-9 {
+			gores = append(gores, nth[goreRow]{len(gores), newGoreRow(c, n)})
 		}
-		r := Row{Part: GorePart(i), Cells: []Cell{whole(i), num(g.Run), num(g.X), num(g.FootGirth), num(g.Depth)}}
-		r.Cells = append(r.Cells, flatGore(c.Skin, n, g.State)...)
-		if ends := jointsOn(c.Bark, g); ends != "" {
-			r.Cells[len(r.Cells)-1] = words(r.Cells[len(r.Cells)-1].Text + "; " + ends)
-		}
-		t.Rows = append(t.Rows, r)
-		i++
 	}
-	return t.orNone("none")
+	flat := func(of func(bark.FlatGore) Cell) func(nth[goreRow]) Cell {
+		return func(g nth[goreRow]) Cell { return when(g.is.opens, of(g.is.flat)) }
+	}
+	return fill(t, gores,
+		col("gore", "Gore", units.Count, func(g nth[goreRow]) Cell { return whole(g.at) }),
+		col("run", "Along the gunwale", units.Length, func(g nth[goreRow]) Cell { return num(g.is.Run) }),
+		col("station", "From amidships", units.Length, func(g nth[goreRow]) Cell { return num(g.is.X) }).screenOnly(),
+		col("foot", "Foot from the centre line", units.Length, func(g nth[goreRow]) Cell { return num(g.is.FootGirth) }),
+		col("depth", "Slash, how far in", units.Length, func(g nth[goreRow]) Cell { return num(g.is.Depth) }),
+		col("width", "Expect to ride over", units.SmallLength, flat(func(g bark.FlatGore) Cell { return num(g.Width) })),
+		col("angle", "Angle", units.Angle, flat(func(g bark.FlatGore) Cell { return num(g.Angle) })).screenOnly(),
+		col("after", "After edge", units.Length, flat(func(g bark.FlatGore) Cell { return num(g.AfterLength) })).screenOnly(),
+		col("fore", "Fore edge", units.Length, flat(func(g bark.FlatGore) Cell { return num(g.ForeLength) })).screenOnly(),
+		col("edges", "Edges", units.Words, flat(func(g bark.FlatGore) Cell { return when(g.Unequal, words("unequal")) })),
+		text("state", "State", func(g nth[goreRow]) string { return g.is.state }),
+	).parts(GorePart).orNone("none")
+}
+
+// goreRow is a gore as planned, and as cut on the bark laid flat where it opens there.
+type goreRow struct {
+	bark.Gore
+	flat  bark.FlatGore
+	opens bool
+	state string
+}
+
+func newGoreRow(c core.Canoe, n int) goreRow {
+	r := goreRow{Gore: c.Bark.Gores[n]}
+	state := r.State
+	if s := c.Skin; s != nil && s.Flat.State == geom.Converged {
+		r.flat = s.Flat.Gores[n]
+		state = r.flat.State
+		r.opens = state == bark.GoreCut || state == bark.GoreLetIn
+	}
+	r.state = state.String()
+	if ends := jointsOn(c.Bark, r.Gore); ends != "" {
+		r.state += "; " + ends
+	}
+	return r
 }
 
 // jointsOn says where a joint of the bed takes the place of a gore or of its mate aft.
@@ -51,33 +79,4 @@ func jointsOn(l bark.Layout, g bark.Gore) string {
 		return "a joint takes its place aft"
 	}
 	return ""
-}
-
-// flatGore is what the sheet laid flat tells of gore n.
-func flatGore(s *core.Skin, n int, planned bark.GoreState) []Cell {
-	if s == nil || s.Flat.State != geom.Converged {
-		return append(dashes("–", 5), words(planned.String()))
-	}
-	g := s.Flat.Gores[n]
-	if g.State != bark.GoreCut && g.State != bark.GoreLetIn {
-		return append(dashes("–", 5), words(g.State.String()))
-	}
-	return []Cell{num(g.Width), num(g.Angle), num(g.AfterLength), num(g.ForeLength), yes(g.Unequal, "unequal"), words(g.State.String())}
-}
-
-// dashes are n cells of which the first says first.
-func dashes(first string, n int) []Cell {
-	out := []Cell{words(first)}
-	for len(out) < n {
-		out = append(out, words("–"))
-	}
-	return out
-}
-
-// orNone is the table, or one row that says so where it has none.
-func (t Table) orNone(text string) Table {
-	if len(t.Rows) == 0 {
-		t.Rows = []Row{{Cells: dashes(text, len(t.Columns))}}
-	}
-	return t
 }

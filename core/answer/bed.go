@@ -1,11 +1,10 @@
 package answer
 
 import (
-	"strconv"
-
 	"barkwright/core"
 	"barkwright/core/design"
 	"barkwright/core/frame"
+	"barkwright/core/known"
 	"barkwright/core/units"
 )
 
@@ -13,16 +12,16 @@ func bedNumbers(c core.Canoe) []Number {
 	d, b := c.Design, c.Frame.Bed
 	first, last := b.Posts[0], b.Posts[len(b.Posts)-1]
 	return []Number{
-		number(BedAndSheer, "sheer.amidships", "Sheer amidships", units.Length, c.Hull.Sheer(0), fromShape,
+		printed(HomeBed, "sheer.amidships", "Sheer amidships", units.Length, c.Hull.Sheer(0), fromShape,
 			working("depth # from the outside of the bark to the top of the inwale", length(d.Depth))),
-		number(BedAndSheer, "sheer.end", "Sheer at the gunwale ends", units.Length, c.Hull.Sheer(c.Hull.GunwaleX), fromShape,
-			working("# as set, over the bottom amidships", length(d.GunwaleEndHeight))),
-		number(BedAndSheer, "post.middle", "Post under the middle thwart", units.SmallLength, first.Length, fromShape, postWorking(c, first)),
-		number(BedAndSheer, "post.end", "Post under the gunwale ends", units.SmallLength, last.Length, fromShape, postWorking(c, last)),
-		number(BedAndSheer, "bed.stakes", "Stakes round the bed", units.Count, float64(b.StakeCount), fromAdney+", pp. 40-41, whose own boat has 34",
-			working("pairs no more than about # apart, none at a thwart, one pair at each end of the frame and two beyond: # pairs each side of the middle", length(frame.StakeSpacing), count(len(b.Stakes)))).by(Published),
-		number(BedAndSheer, "bed.slack", "Bark longer on the bed than on the finished bottom", units.Offset, b.Slack, fromOwnChoice,
-			working("length over a bed crowned # and blocked # between the heels, less the bottom's with its rocker of #", length(d.BedCrown), length(d.EndBlocking), length(d.Rocker))).by(Estimate),
+		printed(HomeBed, "sheer.end", "Sheer at the gunwale ends", units.Length, c.Hull.Sheer(c.Hull.GunwaleX), fromShape,
+			working("# as set, over the bottom amidships", length(d.GunwaleEndHeight))).short("Sheer, ends"),
+		number(HomeBed, "post.middle", "Post under the middle thwart", units.SmallLength, first.Length, fromShape, postWorking(c, first)),
+		number(HomeBed, "post.end", "Post under the gunwale ends", units.SmallLength, last.Length, fromShape, postWorking(c, last)),
+		printed(HomeBed, "bed.stakes", "Stakes round the bed", units.Count, float64(b.StakeCount), fromAdney+", pp. 40-41, whose own boat has 34",
+			working("pairs no more than about # apart, none at a thwart, one pair at each end of the frame and two beyond: # pairs each side of the middle", length(frame.StakeSpacing), count(len(b.Stakes)))).by(known.Published),
+		printed(HomeBed, "bed.slack", "Bark longer on the bed than on the finished bottom", units.Offset, b.Slack, fromOwnChoice,
+			working("length over a bed crowned # and blocked # between the heels, less the bottom's with its rocker of #", length(d.BedCrown), length(d.EndBlocking), length(d.Rocker))).by(known.Estimate),
 	}
 }
 
@@ -36,15 +35,16 @@ func postWorking(c core.Canoe, p frame.Post) func(units.System) string {
 
 func postsTable(c core.Canoe) Table {
 	t := Table{
-		Key: "posts", Title: "Posts for the sheer", Group: BedAndSheer,
+		Key: "posts", Title: "Posts for the sheer", Home: HomeBed, Open: true, OnPaper: true, Blanks: []string{"As built"},
 		Note: "Each stands on the bark, under the inwale. The boat is the same toward both ends.",
-		Columns: []Column{{"under", "Under", units.Count}, {"station", "From amidships", units.Length}, {"length", "Post", units.SmallLength},
-			{"bed", "Bed there", units.Length}, {"sheer", "Top of the inwale, finished", units.Length}},
 	}
-	for i, p := range c.Frame.Bed.Posts {
-		t.Rows = append(t.Rows, Row{Part: PostPart(i), Cells: []Cell{words(p.Under), num(p.X), num(p.Length), num(frame.BedHeight(c.Hull, p.X)), num(c.Hull.Sheer(p.X))}})
-	}
-	return t
+	return fill(t, c.Frame.Bed.Posts,
+		text("under", "Under", func(p frame.Post) string { return p.Under }),
+		col("station", "From amidships", units.Length, func(p frame.Post) Cell { return num(p.X) }),
+		col("length", "Post", units.SmallLength, func(p frame.Post) Cell { return num(p.Length) }),
+		col("bed", "Bed there", units.Length, func(p frame.Post) Cell { return num(frame.BedHeight(c.Hull, p.X)) }),
+		col("sheer", "Top of the inwale, finished", units.Length, func(p frame.Post) Cell { return num(c.Hull.Sheer(p.X)) }),
+	).parts(PostPart)
 }
 
 // postStep is how far apart the stations of the table of posts stand, metres.
@@ -53,49 +53,58 @@ const postStep = units.Foot
 // stationPosts are posts at even stations, for any that a builder wants between.
 func stationPosts(c core.Canoe) Table {
 	t := Table{
-		Key: "stationposts", Title: "Posts at every foot", Group: BedAndSheer,
-		Note:    "Between the thwarts a post may stand wherever the gunwale wants holding: these are its lengths. The boat is the same toward both ends.",
-		Columns: []Column{{"station", "From amidships", units.Length}, {"length", "Post", units.SmallLength}, {"bed", "Bed there", units.Length}, {"sheer", "Top of the inwale, finished", units.Length}},
+		Key: "stationposts", Title: "Posts at every foot", Home: HomeBed,
+		Note: "Between the thwarts a post may stand wherever the gunwale wants holding: these are its lengths. The boat is the same toward both ends.",
 	}
+	var stations []float64
 	for i := 0; float64(i)*postStep <= c.Hull.GunwaleX; i++ {
-		x := float64(i) * postStep
-		t.Rows = append(t.Rows, Row{Cells: []Cell{num(x), num(frame.PostLength(c.Hull, x)), num(frame.BedHeight(c.Hull, x)), num(c.Hull.Sheer(x))}})
+		stations = append(stations, float64(i)*postStep)
 	}
-	return t
+	return fill(t, stations,
+		col("station", "From amidships", units.Length, num),
+		col("length", "Post", units.SmallLength, func(x float64) Cell { return num(frame.PostLength(c.Hull, x)) }),
+		col("bed", "Bed there", units.Length, func(x float64) Cell { return num(frame.BedHeight(c.Hull, x)) }),
+		col("sheer", "Top of the inwale, finished", units.Length, func(x float64) Cell { return num(c.Hull.Sheer(x)) }),
+	)
 }
 
 func frameTable(c core.Canoe) Table {
+	between := "Between the battens"
 	t := Table{
-		Key: "frame", Title: "Building frame", Group: BarkAndFrame,
+		Key: "frame", Title: "Building frame", Home: HomeFrame, OnPaper: true, Blanks: []string{"As built"},
 		Note: "Crosspieces hold the two long battens; the middle one is single, the others stand fore and aft.",
-		Columns: []Column{{"piece", "Crosspiece", units.Count}, {"station", "From amidships", units.Length},
-			{"out", "Out to out", units.Length}, {"clear", "Between the battens", units.Length}},
 	}
 	if c.Design.BuiltOn == design.OnGunwales {
+		between = "Between the inwales"
 		t.Title = "Gunwale frame on the bed"
 		t.Note = "The boat is built on its gunwales: the crosspieces are the thwarts, fitted and lashed before the bark is laid; the middle one is single, the others stand fore and aft."
-		t.Columns[3].Label = "Between the inwales"
 	}
-	for i, p := range c.Frame.Bed.Crosspieces {
-		t.Rows = append(t.Rows, Row{Part: "crosspiece." + strconv.Itoa(i), Cells: []Cell{whole(i), num(p.X), num(p.OutToOut), num(p.Clear)}})
-	}
-	return t
+	type piece = nth[frame.Crosspiece]
+	return fill(t, counted(c.Frame.Bed.Crosspieces),
+		col("piece", "Crosspiece", units.Count, func(p piece) Cell { return whole(p.at) }),
+		col("station", "From amidships", units.Length, func(p piece) Cell { return num(p.is.X) }),
+		col("out", "Out to out", units.Length, func(p piece) Cell { return num(p.is.OutToOut) }),
+		col("clear", between, units.Length, func(p piece) Cell { return num(p.is.Clear) }),
+	).parts(CrosspiecePart)
 }
 
 func stakesTable(c core.Canoe) Table {
 	t := Table{
-		Key: "stakes", Title: "Stakes", Group: BedAndSheer,
-		Note:    "Each line is four stakes: to port and starboard, fore and aft.",
-		Columns: []Column{{"stake", "Pair", units.Count}, {"station", "From amidships", units.Length}, {"out", "From the centre line", units.Length}, {"where", "Where", units.Count}},
+		Key: "stakes", Title: "Stakes", Home: HomeBed, OnPaper: true,
+		Note: "Each line is four stakes: to port and starboard, fore and aft.",
 	}
-	for i, s := range c.Frame.Bed.Stakes {
-		where := "outside the frame"
-		if s.Beyond {
-			where = "beyond the frame"
-		}
-		t.Rows = append(t.Rows, Row{Part: "stake." + strconv.Itoa(i), Cells: []Cell{whole(i + 1), about(s.X), about(s.Y), words(where)}})
-	}
-	return t
+	type stake = nth[frame.Stake]
+	return fill(t, counted(c.Frame.Bed.Stakes),
+		col("stake", "Pair", units.Count, func(s stake) Cell { return whole(s.at + 1) }),
+		col("station", "From amidships", units.Length, func(s stake) Cell { return about(s.is.X) }),
+		col("out", "From the centre line", units.Length, func(s stake) Cell { return about(s.is.Y) }),
+		text("where", "Where", func(s stake) string {
+			if s.is.Beyond {
+				return "beyond the frame"
+			}
+			return "outside the frame"
+		}),
+	).parts(StakePart)
 }
 
 // offsetStations is how many spaces the table of offsets divides half the boat into.
@@ -104,16 +113,26 @@ const offsetStations = 12
 func offsetsTable(c core.Canoe) Table {
 	h := c.Hull
 	t := Table{
-		Key: "offsets", Title: "Shape at stations", Group: BedAndSheer,
+		Key: "offsets", Title: "Shape at stations", Home: HomeBed,
 		Note: "Heights over the outside of the bark on the bottom amidships; breadths are half ones from the centre line.",
-		Columns: []Column{{"station", "From amidships", units.Length}, {"gunwale", "Inside the gunwale", units.Length}, {"bark", "Bark at the edge", units.Length},
-			{"turn", "Turn line", units.Length}, {"frame", "Building frame", units.Length}, {"sheer", "Top of inwale", units.Length}, {"bottom", "Bottom", units.Length}, {"girth", "Half girth", units.Length}},
 	}
-	end := min(h.GunwaleX, h.HeelX)
-	for i := range offsetStations + 1 {
-		x := end * float64(i) / offsetStations
-		t.Rows = append(t.Rows, Row{Cells: []Cell{num(x), num(h.HalfBeam(x)), num(h.SkinHalfBreadth(x)), num(h.Turn(x)),
-			num(h.FrameHalfBreadth(x)), num(h.Sheer(x)), num(h.Bottom(x)), num(h.Section(x).HalfGirth())}})
+	return fill(t, spread(min(h.GunwaleX, h.HeelX), offsetStations),
+		col("station", "From amidships", units.Length, num),
+		col("gunwale", "Inside the gunwale", units.Length, func(x float64) Cell { return num(h.HalfBeam(x)) }),
+		col("bark", "Bark at the edge", units.Length, func(x float64) Cell { return num(h.SkinHalfBreadth(x)) }),
+		col("turn", "Turn line", units.Length, func(x float64) Cell { return num(h.Turn(x)) }),
+		col("frame", "Building frame", units.Length, func(x float64) Cell { return num(h.FrameHalfBreadth(x)) }),
+		col("sheer", "Top of inwale", units.Length, func(x float64) Cell { return num(h.Sheer(x)) }),
+		col("bottom", "Bottom", units.Length, func(x float64) Cell { return num(h.Bottom(x)) }),
+		col("girth", "Half girth", units.Length, func(x float64) Cell { return num(h.Section(x).HalfGirth()) }),
+	)
+}
+
+// spread is the ends of n equal spaces from amidships to end.
+func spread(end float64, n int) []float64 {
+	out := make([]float64, n+1)
+	for i := range out {
+		out[i] = end * float64(i) / float64(n)
 	}
-	return t
+	return out
 }

@@ -11,11 +11,11 @@ import (
 func Checks(c core.Canoe) []Warning {
 	in := c.Frame.Stem.Innermost()
 	return []Warning{
-		{Key: "stem.verdict", Label: "Stem", Group: Ends, State: bendState(in), Word: verdictWord(in), Text: stemAdvice(c)},
+		{Key: "stem.verdict", Label: "Stem", Home: HomeEnds, State: bendState(in), Word: verdictWord(in), Text: stemAdvice(c)},
 		girthCheck(c),
 		ribsCheck(c),
 		gunwaleCheck(c),
-		{Key: "caps.verdict", Label: "Caps", Group: Gunwales, State: NotChecked, Word: NotChecked.String(),
+		{Key: "caps.verdict", Label: "Caps", Home: HomeMarks, State: NotChecked, Word: NotChecked.String(),
 			Text: working("the caps are bent along with the gunwales and up at the ends: split their ends as you do the outwales'")},
 		barkCheck(c),
 		joinCheck(c),
@@ -89,7 +89,7 @@ func gunwaleCheck(c core.Canoe) Warning {
 			worst = b
 		}
 	}
-	w := Warning{Key: "gunwales.verdict", Label: "Gunwales", Group: Gunwales, State: worst.state(), Word: worst.word()}
+	w := Warning{Key: "gunwales.verdict", Label: "Gunwales", Home: HomeMarks, State: worst.state(), Word: worst.word()}
 	if worst.asPublished() {
 		w.Text = working(worst.name+": bends to # times its thickness; a boat measured off a published drawing (fig. 81) comes to # by the same reckoning. Bend a trial piece first, and make spares",
 			ratio(worst.bend.Ratio), ratio(worst.published))
@@ -110,18 +110,18 @@ func gunwaleCheck(c core.Canoe) Warning {
 
 func bendsTable(c core.Canoe) Table {
 	t := Table{
-		Key: "bends", Title: "Bends of the gunwales", Group: Gunwales, Note: "Where each is tightest. Layers are the splits at the ends, as set.",
-		Columns: []Column{{"timber", "Timber", units.Count}, {"station", "From amidships", units.Length}, {"radius", "Radius", units.Length}, {"layers", "Layers", units.Count}, {"ratio", "Radius over thickness", units.Ratio}, {"verdict", "Verdict", units.Count}, {"mend", "Layers within guide", units.Count}},
+		Key: "bends", Title: "Bends of the gunwales", Home: HomeThwarts, OnPaper: true,
+		Note: "Where each is tightest. Layers are the splits at the ends, as set.",
 	}
-	for _, b := range gunwaleBends(c.Frame.Gunwales) {
-		radius, ratio, mend := num(b.bend.Radius), num(b.bend.Ratio), whole(b.bend.Mend)
-		if w := radiusWord(b.bend.Bend); w != "" {
-			radius.Text, ratio.Text = w, w
-		}
-		if b.bend.Mend == 0 {
-			mend = words("none is enough")
-		}
-		t.Rows = append(t.Rows, Row{Cells: []Cell{words(b.name), num(b.bend.X), radius, whole(b.bend.Layers), ratio, words(b.word()), mend}})
-	}
-	return t
+	return fill(t, gunwaleBends(c.Frame.Gunwales),
+		text("timber", "Timber", func(b namedBend) string { return b.name }),
+		col("station", "From amidships", units.Length, func(b namedBend) Cell { return num(b.bend.X) }).screenOnly(),
+		col("radius", "Radius", units.Length, func(b namedBend) Cell { return num(b.bend.Radius).saying(radiusWord(b.bend.Bend)) }),
+		col("layers", "Layers", units.Count, func(b namedBend) Cell { return whole(b.bend.Layers) }),
+		col("ratio", "Radius over thickness", units.Ratio, func(b namedBend) Cell { return num(b.bend.Ratio).saying(radiusWord(b.bend.Bend)) }),
+		text("verdict", "Verdict", namedBend.word),
+		col("mend", "Layers within guide", units.Count, func(b namedBend) Cell {
+			return whole(b.bend.Mend).saying(wordIf(b.bend.Mend == 0, "none is enough"))
+		}),
+	)
 }

@@ -6,6 +6,7 @@ import (
 	"barkwright/core"
 	"barkwright/core/design"
 	"barkwright/core/frame"
+	"barkwright/core/known"
 	"barkwright/core/units"
 	"barkwright/core/wood"
 )
@@ -38,8 +39,8 @@ const straightRadius = 1000
 func endNumbers(c core.Canoe) []Number {
 	d, s, b := c.Design, c.Frame.Stem, c.Frame.Headboard
 	in := s.Innermost()
-	splits := number(Ends, "stem.splitsNeeded", "Laminations that would be within guide", units.Count, float64(s.Within.Laminations), fromBending,
-		working("the fewest whose innermost is within guide; by halving, # rounds give #", count(s.Within.Rounds), count(s.Within.Halved))).by(Estimate)
+	splits := printed(HomeEnds, "stem.splitsNeeded", "Laminations that would be within guide", units.Count, float64(s.Within.Laminations), fromBending,
+		working("the fewest whose innermost is within guide; by halving, # rounds give #", count(s.Within.Rounds), count(s.Within.Halved))).by(known.Estimate)
 	if !s.WithinOK {
 		splits = splits.absent("no splitting is enough")
 		splits.Working = working("up to # laminations were tried", count(wood.MaxSplits))
@@ -47,47 +48,47 @@ func endNumbers(c core.Canoe) []Number {
 	back := Number{}
 	switch {
 	case in.WillNotFit:
-		back = number(Ends, "stem.springback", "Curve opens when let go, at least to at most", units.Ratio, 0, fromBending, working("the stem-piece leaves no radius to bend to")).absent(willNotFit)
+		back = printed(HomeEnds, "stem.springback", "Curve opens when let go, at least to at most", units.Ratio, 0, fromBending, working("the stem-piece leaves no radius to bend to")).absent(willNotFit)
 	case s.Springback.FullyStraight:
-		back = number(Ends, "stem.springback", "Curve opens when let go", units.Ratio, 1, fromBending,
-			working("a single strip bent to # times its thickness stays elastic", ratio(in.Ratio))).in("may spring straight: dry it in the form").by(Estimate)
+		back = printed(HomeEnds, "stem.springback", "Curve opens when let go", units.Ratio, 1, fromBending,
+			working("a single strip bent to # times its thickness stays elastic", ratio(in.Ratio))).in("may spring straight: dry it in the form").by(known.Estimate)
 	default:
-		back = number(Ends, "stem.springback", "Curve opens when let go, times its radius", units.Ratio, (s.Springback.Low+s.Springback.High)/2, fromBending,
+		back = printed(HomeEnds, "stem.springback", "Curve opens when let go, times its radius", units.Ratio, (s.Springback.Low+s.Springback.High)/2, fromBending,
 			working("a single strip bent to # times its thickness; laminations lashed and not glued spring back each alone", ratio(in.Ratio))).between(s.Springback.Low, s.Springback.High)
 	}
 	return []Number{
-		number(Ends, "stem.height", "Height of the stem head", units.Length, d.EndHeight, fromShape,
+		printed(HomeEnds, "stem.height", "Height of the stem head", units.Length, d.EndHeight, fromShape,
 			working("# as set, over the bottom amidships", length(d.EndHeight))),
-		number(Ends, "stem.curve", "Stem along its outer face, heel to head", units.Length, s.Curve, fromShape,
+		printed(HomeEnds, "stem.curve", "Stem along its outer face, heel to head", units.Length, s.Curve, fromShape,
 			working("from the heel's inboard end, # inboard of the headboard's foot, along the bottom and the end's curve to a head # high",
 				small(c.Frame.Headboard.FootX-s.SolidFrom), length(d.EndHeight))),
-		number(Ends, "stem.solidEnd", "End of the stem's solid heel, from amidships", units.Length, s.SolidEnd, fromDrawn+"; "+fromAdney+", pp. 48-50",
+		number(HomeEnds, "stem.solidEnd", "End of the stem's solid heel, from amidships", units.Length, s.SolidEnd, fromDrawn+"; "+fromAdney+", pp. 48-50",
 			working("the solid begins # from amidships, at the last rib's outer edge and at most # inboard of the headboard's foot, and runs # along the profile; there the laminations begin",
 				length(s.SolidFrom), small(design.HeelInboard), small(s.Solid))),
-		number(Ends, "stem.blank", "Stem blank to split out", units.Length, s.Blank, fromDrawn+"; "+fromOwnChoice,
+		printed(HomeEnds, "stem.blank", "Stem blank to split out", units.Length, s.Blank, fromDrawn+"; "+fromOwnChoice,
 			working("curve # and # to trim; a published billet for a boat of 19 ft is 36 in long", length(s.Curve), small(frame.StemTrim))).up(),
 		stockNumber(c),
-		number(Ends, "stem.minRadius", "Tightest bend of the stem", units.SmallLength, in.Radius, fromShape,
+		printed(HomeEnds, "stem.minRadius", "Tightest bend of the stem", units.SmallLength, in.Radius, fromShape,
 			working("the end curve's tightest radius past the solid heel #, inside the bark # and the stem-piece #, at the middle of the innermost lamination",
-				small(s.Radius), thin(d.BarkThickness), small(d.StemDepth))).in(radiusWord(in)),
-		number(Ends, "stem.laminationThickness", "Thickness of one lamination", units.Thickness, s.Lamination, fromGeometry,
+				small(s.Radius), thin(d.BarkThickness), small(d.StemDepth))).in(radiusWord(in)).short("Stem bend radius"),
+		printed(HomeEnds, "stem.laminationThickness", "Thickness of one lamination", units.Thickness, s.Lamination, fromGeometry,
 			working("stem-piece # split into #", small(d.StemDepth), count(d.StemLaminations))),
-		number(Ends, "stem.strain", "Strain at its faces", units.Percent, in.Strain, "beam theory",
+		number(HomeEnds, "stem.strain", "Strain at its faces", units.Percent, in.Strain, "beam theory",
 			working("thickness # over twice the radius #", thin(in.Thickness), small(max(0, in.Radius)))).in(wordIf(in.WillNotFit, willNotFit)),
-		number(Ends, "stem.ratio", "Radius over thickness", units.Ratio, in.Ratio, "beam theory",
+		printed(HomeEnds, "stem.ratio", "Radius over thickness", units.Ratio, in.Ratio, "beam theory",
 			working("radius # over thickness #", small(max(0, in.Radius)), thin(in.Thickness))).in(wordIf(in.WillNotFit, willNotFit)),
-		number(Ends, "stem.verdict", "Will the stem take its bend?", units.Count, float64(in.Verdict), fromBending,
-			bendWorking("", in, d.StemStock)).in(verdictWord(in)).by(Estimate),
+		number(HomeEnds, "stem.verdict", "Will the stem take its bend?", units.Count, float64(in.Verdict), fromBending,
+			bendWorking("", in, d.StemStock)).in(verdictWord(in)).by(known.Estimate),
 		splits,
 		back,
 		formNumber(c),
-		number(Ends, "headboard.height", "Headboard, from its foot to the top of the inwale", units.SmallLength, b.Height, fromShape+"; "+fromDrawn,
+		number(HomeEnds, "headboard.height", "Headboard, from its foot to the top of the inwale", units.SmallLength, b.Height, fromShape+"; "+fromDrawn,
 			working("top of the inwale # high at its mark, less a floor # high, the bark # and half the stem-piece's depth, #: the foot comes down that far beside the heel",
 				length(b.Top.Y), small(c.Hull.Floor(b.FootX)), thin(d.BarkThickness), small(d.StemDepth/2))),
-		number(Ends, "headboard.width", "Headboard where it is broadest", units.SmallLength, b.Width, fromShape+"; "+fromDrawn,
+		number(HomeEnds, "headboard.width", "Headboard where it is broadest", units.SmallLength, b.Width, fromShape+"; "+fromDrawn,
 			working("the skin cut across there, less bark # and sheathing # on either side; about 4 in is a published boat's that bulges, those that do not draw 1 1/2 to 3 1/4",
 				thin(d.BarkThickness), small(d.SheathingThickness))),
-		number(Ends, "headboard.foot", "Headboard's foot, from amidships", units.Length, b.FootX, fromDrawn,
+		number(HomeEnds, "headboard.foot", "Headboard's foot, from amidships", units.Length, b.FootX, fromDrawn,
 			working("its mark is # along the gunwale, # from amidships; the foot stands # farther out", length(b.Run), length(b.X), small(b.FootX-b.X))),
 	}
 }
@@ -101,13 +102,13 @@ func stockNumber(c core.Canoe) Number {
 		rule += "; the end's tightest curve, radius #, lies in it"
 		terms = append(terms, small(s.SolidRadius))
 	}
-	return number(Ends, "stem.stock", "Stem blank, depth at its heel", units.SmallLength, s.Stock, fromGeometry, working(rule, terms...))
+	return number(HomeEnds, "stem.stock", "Stem blank, depth at its heel", units.SmallLength, s.Stock, fromGeometry, working(rule, terms...))
 }
 
 // formNumber is the radius of the bending form at the tightest place.
 func formNumber(c core.Canoe) Number {
 	d, s := c.Design, c.Frame.Stem
-	n := number(Ends, "stem.formRadius", "Bending form, tightest radius", units.SmallLength, s.FormRadius,
+	n := number(HomeEnds, "stem.formRadius", "Bending form, tightest radius", units.SmallLength, s.FormRadius,
 		"a trial piece of your own; every radius of a strip that opens grows by the same share", nil)
 	switch {
 	case s.Innermost().WillNotFit:
@@ -119,7 +120,7 @@ func formNumber(c core.Canoe) Number {
 		return n.absent("test first")
 	}
 	n.Working = working("the stem's inner face, # at its tightest, over 1 + #", small(s.Radius-d.BarkThickness-d.StemDepth), percent(d.StemOpening))
-	return n.by(Estimate)
+	return n.by(known.Estimate)
 }
 
 // bendWorking says how a bend is judged and how sure the guide is.
@@ -139,44 +140,61 @@ func wordIf(yes bool, word string) string {
 
 func laminationsTable(c core.Canoe) Table {
 	t := Table{
-		Key: "laminations", Title: "Laminations of the stem", Group: Ends,
-		Note:    "At the tightest place of the curve, from the outside in.",
-		Columns: []Column{{"lamination", "From the outside", units.Count}, {"radius", "Radius", units.SmallLength}, {"ratio", "Radius over thickness", units.Ratio}, {"strain", "Strain", units.Percent}, {"verdict", "Verdict", units.Count}},
+		Key: "laminations", Title: "Laminations of the stem", Home: HomeEnds, OnPaper: true,
+		Note: "At the tightest place of the curve, from the outside in.",
 	}
-	for i, b := range c.Frame.Stem.Laminations {
-		radius, strain, r := num(b.Radius), num(b.Strain), num(b.Ratio)
-		if w := radiusWord(b); w != "" {
-			radius.Text, strain.Text, r.Text = w, w, w
-		}
-		t.Rows = append(t.Rows, Row{Part: StemPart, Cells: []Cell{whole(i + 1), radius, r, strain, words(verdictWord(b))}})
+	type lamination = nth[wood.Bend]
+	bent := func(of func(wood.Bend) float64) func(lamination) Cell {
+		return func(l lamination) Cell { return num(of(l.is)).saying(radiusWord(l.is)) }
 	}
-	return t
+	return fill(t, counted(c.Frame.Stem.Laminations),
+		col("lamination", "From the outside", units.Count, func(l lamination) Cell { return whole(l.at + 1) }),
+		col("radius", "Radius", units.SmallLength, bent(func(b wood.Bend) float64 { return b.Radius })),
+		col("ratio", "Radius over thickness", units.Ratio, bent(func(b wood.Bend) float64 { return b.Ratio })),
+		col("strain", "Strain", units.Percent, bent(func(b wood.Bend) float64 { return b.Strain })),
+		text("verdict", "Verdict", func(l lamination) string { return verdictWord(l.is) }),
+	).parts(func(int) string { return StemPart })
 }
 
 func headboardTable(c core.Canoe) Table {
-	b := c.Frame.Headboard
-	return Table{
-		Key: "headboard", Title: "Headboards", Group: Ends,
+	t := Table{
+		Key: "headboard", Title: "Headboards", Home: HomeEnds, OnPaper: true, Blanks: []string{"As built"},
 		Note: "Two alike, of cedar. The foot is notched over the heel of the stem-piece, just clear of its laminations, and stands on the sheathing beside it; the neck goes up between the inwales as a tenon. " +
 			"Cut them to the length sprung, try them, and shave the edges to the lining as they go in.",
-		Columns: []Column{{"station", "Mark, from amidships", units.Length}, {"run", "Mark, along the gunwale", units.Length}, {"stands", "Foot, from amidships", units.Length},
-			{"height", "Height", units.SmallLength}, {"sprung", "Length, sprung", units.SmallLength}, {"width", "Greatest width", units.SmallLength}, {"foot", "An inch up", units.SmallLength},
-			{"neck", "Tenon, broad", units.SmallLength}, {"tenon", "Tenon, high", units.SmallLength}, {"notch", "Notch, broad", units.SmallLength}, {"notchDepth", "Notch, deep", units.SmallLength},
-			{"thickness", "Thickness", units.SmallLength}},
-		Rows: []Row{{Part: HeadboardPart, Cells: []Cell{num(b.X), num(b.Run), num(b.FootX), num(b.Height), num(b.Sprung), num(b.Width), num(b.Foot),
-			num(b.Neck), num(b.Tenon), num(b.NotchWidth), num(b.NotchDepth), num(frame.HeadboardThickness)}}},
 	}
+	small := func(key, label string, of func(frame.Headboard) float64) column[frame.Headboard] {
+		return col(key, label, units.SmallLength, func(b frame.Headboard) Cell { return num(of(b)) })
+	}
+	return fill(t, []frame.Headboard{c.Frame.Headboard},
+		col("station", "Mark, from amidships", units.Length, func(b frame.Headboard) Cell { return num(b.X) }),
+		col("run", "Mark, along the gunwale", units.Length, func(b frame.Headboard) Cell { return num(b.Run) }),
+		col("stands", "Foot, from amidships", units.Length, func(b frame.Headboard) Cell { return num(b.FootX) }),
+		small("height", "Height", func(b frame.Headboard) float64 { return b.Height }),
+		small("sprung", "Length, sprung", func(b frame.Headboard) float64 { return b.Sprung }),
+		small("width", "Greatest width", func(b frame.Headboard) float64 { return b.Width }),
+		small("foot", "An inch up", func(b frame.Headboard) float64 { return b.Foot }),
+		small("neck", "Tenon, broad", func(b frame.Headboard) float64 { return b.Neck }),
+		small("tenon", "Tenon, high", func(b frame.Headboard) float64 { return b.Tenon }),
+		small("notch", "Notch, broad", func(b frame.Headboard) float64 { return b.NotchWidth }),
+		small("notchDepth", "Notch, deep", func(b frame.Headboard) float64 { return b.NotchDepth }),
+		small("thickness", "Thickness", func(frame.Headboard) float64 { return frame.HeadboardThickness }),
+	).parts(func(int) string { return HeadboardPart })
 }
 
 func thwartsTable(c core.Canoe) Table {
 	t := Table{
-		Key: "thwarts", Title: "Thwarts", Group: Gunwales,
+		Key: "thwarts", Title: "Thwarts", Home: HomeThwarts, OnPaper: true, Blanks: []string{"As built"},
 		Note: "Shoulder to shoulder is the clear length between the gunwales; the tenons go through both inwales. Finished lengths: leave the tenons half an inch (1 cm) long and trim them when the gunwales stand. The middle one is single, the others stand fore and aft.",
-		Columns: []Column{{"thwart", "Thwart from the middle", units.Count}, {"run", "Along the gunwale", units.Length}, {"station", "From amidships", units.Length},
-			{"shoulder", "Shoulder to shoulder", units.Length}, {"ends", "End to end", units.Length}, {"longest", "Longest edge", units.Length}, {"plan", "Shoulders off square", units.Angle}, {"flare", "Gunwale off upright", units.Angle}},
 	}
-	for i, w := range c.Frame.Thwarts {
-		t.Rows = append(t.Rows, Row{Part: ThwartPart(i), Cells: []Cell{words(strconv.Itoa(i)), num(w.Run), num(w.X), num(w.Shoulder), num(w.EndToEnd), num(w.Longest), num(w.PlanAngle), num(w.Flare)}})
-	}
-	return t
+	type thwart = nth[frame.Thwart]
+	return fill(t, counted(c.Frame.Thwarts),
+		text("thwart", "Thwart from the middle", func(w thwart) string { return strconv.Itoa(w.at) }),
+		col("run", "Along the gunwale", units.Length, func(w thwart) Cell { return num(w.is.Run) }),
+		col("station", "From amidships", units.Length, func(w thwart) Cell { return num(w.is.X) }).screenOnly(),
+		col("shoulder", "Shoulder to shoulder", units.Length, func(w thwart) Cell { return num(w.is.Shoulder) }),
+		col("ends", "End to end", units.Length, func(w thwart) Cell { return num(w.is.EndToEnd) }),
+		col("longest", "Longest edge", units.Length, func(w thwart) Cell { return num(w.is.Longest) }),
+		col("plan", "Shoulders off square", units.Angle, func(w thwart) Cell { return num(w.is.PlanAngle) }),
+		col("flare", "Gunwale off upright", units.Angle, func(w thwart) Cell { return num(w.is.Flare) }),
+	).parts(ThwartPart)
 }

@@ -3,6 +3,7 @@ package answer
 import (
 	"barkwright/core"
 	"barkwright/core/frame"
+	"barkwright/core/known"
 	"barkwright/core/units"
 )
 
@@ -10,77 +11,87 @@ func gunwaleNumbers(c core.Canoe) []Number {
 	d, f := c.Design, c.Frame
 	l, g := f.Lacing, f.Gunwales
 	return []Number{
-		number(Gunwales, "gunwale.length", "Gunwale along its curve, end to end, finished", units.Length, g.Inwale, fromShape,
+		printed(HomeMarks, "gunwale.length", "Gunwale along its curve, end to end, finished", units.Length, g.Inwale, fromShape,
 			working("twice # from the middle to the end, along the curve of the plan and the sheer; leave 2 in (5 cm) at each end until the ends are tied", length(g.Run))),
-		number(Gunwales, "gunwale.outwale", "Outwale and cap, to the stem heads, finished", units.Length, g.Outwale, fromShape,
+		printed(HomeMarks, "gunwale.outwale", "Outwale and cap, to the stem heads, finished", units.Length, g.Outwale, fromShape,
 			working("# of gunwale and the bark's top edge on to both stem heads", length(g.Inwale))),
-		number(Gunwales, "lacing.groups", "Groups of lacing, both sides", units.Count, float64(l.Count), fromBuilders,
-			working("one between ribs and one outside each end rib a side: # ribs", count(d.Ribs))).by(CommonPractice),
-		number(Gunwales, "lacing.pegs", "Pegs, both sides", units.Count, float64(l.Pegs), fromBuilders,
-			working("one in # of # groups, counted from the middle", count(d.PegEvery), count(l.Count))).by(CommonPractice),
-		number(Gunwales, "lacing.turn", "Root in one turn", units.SmallLength, l.Turn, fromGeometry,
+		printed(HomeMarks, "lacing.groups", "Groups of lacing, both sides", units.Count, float64(l.Count), fromBuilders,
+			working("one between ribs and one outside each end rib a side: # ribs", count(d.Ribs))).by(known.CommonPractice),
+		printed(HomeMarks, "lacing.pegs", "Pegs, both sides", units.Count, float64(l.Pegs), fromBuilders,
+			working("one in # of # groups, counted from the middle", count(d.PegEvery), count(l.Count))).by(known.CommonPractice),
+		printed(HomeLacing, "lacing.turn", "Root in one turn", units.SmallLength, l.Turn, fromGeometry,
 			working("round inwale # and outwale # thick, the bark doubled # and down to the hole, at the middle of the root",
 				small(d.InwaleThickness), small(d.OutwaleThickness), thin(2*d.BarkThickness))),
-		number(Gunwales, "lacing.group", "Root in one group", units.Length, l.Group, fromBuilders,
+		printed(HomeLacing, "lacing.group", "Root in one group", units.Length, l.Group, fromBuilders,
 			working("(# holes × # turns + the starting turn) × # + two tails of #",
 				count(d.GroupHoles), count(d.Passes), small(l.Turn), small(d.Tail))).up(),
-		number(Gunwales, "root.gunwales", "Split root for lacing, before waste", units.Run, l.Total, fromBuilders,
-			working("# groups × #", count(l.Count), length(l.Group))).by(Estimate),
-		number(Gunwales, "root.gunwalesWaste", "Split root for lacing, with waste", units.Run, l.WithWaste, fromBuilders,
+		printed(HomeLacing, "root.gunwales", "Split root for lacing, before waste", units.Run, l.Total, fromBuilders,
+			working("# groups × #", count(l.Count), length(l.Group))).by(known.Estimate),
+		number(HomeLacing, "root.gunwalesWaste", "Split root for lacing, with waste", units.Run, l.WithWaste, fromBuilders,
 			working("# and # of it for waste", run(l.Total), percent(d.RootWaste))).up(),
 	}
 }
 
 func marksTable(c core.Canoe) Table {
 	t := Table{
-		Key: "marks", Title: "Gunwale marks from the middle", Group: Gunwales,
+		Key: "marks", Title: "Gunwale marks from the middle", Home: HomeMarks, OnPaper: true, Blanks: []string{"✓"},
 		Note: "The same toward both ends and on both sides. Each place is measured from the middle along the gunwale and rounded once: never add up spaces.",
-		Columns: []Column{
-			{"mark", "Mark", units.Count}, {"run", "From the middle, along the gunwale", units.Length},
-			{"station", "Along the boat's length", units.Length}, {"holes", "Holes", units.Count}, {"peg", "Peg", units.Count},
-		},
 	}
+	marks := gunwaleMarks(c)
+	return fill(t, marks,
+		text("mark", "Mark", func(m mark) string { return m.name }),
+		col("run", "From the middle, along the gunwale", units.Length, func(m mark) Cell { return num(m.run) }),
+		col("station", "Along the boat's length", units.Length, func(m mark) Cell { return num(m.x) }),
+		col("holes", "Holes", units.Count, func(m mark) Cell { return when(m.holes > 0, whole(m.holes)) }),
+		text("peg", "Peg", func(m mark) string { return wordIf(m.pegged, "peg") }),
+	).parts(func(i int) string { return marks[i].part })
+}
+
+// mark is a place marked on the gunwale: of a rib, a group of lacing or a thwart.
+type mark struct {
+	name, part string
+	run, x     float64
+	holes      int // of a group
+	pegged     bool
+}
+
+// gunwaleMarks lists the marks from the middle outward.
+func gunwaleMarks(c core.Canoe) []mark {
 	f := c.Frame
-	add := func(name, part string, along, x float64, rest ...Cell) {
-		t.Rows = append(t.Rows, Row{Part: part, Cells: append([]Cell{words(name), num(along), num(x)}, rest...)})
-	}
+	var marks []mark
 	ribs := f.Ribs
+	rib := func(name string) {
+		marks = append(marks, mark{name: name, part: RibPart(ribs[0].Number), run: ribs[0].Run, x: ribs[0].X})
+		ribs = ribs[1:]
+	}
 	for i, g := range f.Lacing.Groups {
 		name := "lacing"
 		if g.Thwart >= 0 {
 			name = frame.ThwartName(g.Thwart, len(f.Thwarts))
 		}
 		if i == 0 && len(ribs) > 0 && ribs[0].Alone() {
-			add("rib under the middle thwart", RibPart(ribs[0].Number), ribs[0].Run, ribs[0].X, words("–"), words("–"))
-			ribs = ribs[1:]
+			rib("rib under the middle thwart")
 		}
-		add(name, GroupPart(i), g.Run, g.X, whole(len(g.Holes)), yes(g.Pegged, "peg"))
+		marks = append(marks, mark{name: name, part: GroupPart(i), run: g.Run, x: g.X, holes: len(g.Holes), pegged: g.Pegged})
 		if len(ribs) > 0 {
-			add("rib "+units.Count.Format(float64(ribs[0].Number), units.Metric), RibPart(ribs[0].Number), ribs[0].Run, ribs[0].X, words("–"), words("–"))
-			ribs = ribs[1:]
+			rib("rib " + units.Count.Format(float64(ribs[0].Number), units.Metric))
 		}
 	}
-	add("headboard", HeadboardPart, f.Headboard.Run, f.Headboard.X, words("–"), words("–"))
-	add("gunwale end", "", f.Gunwales.Run, c.Hull.GunwaleX, words("–"), words("–"))
-	return t
+	return append(marks,
+		mark{name: "headboard", part: HeadboardPart, run: f.Headboard.Run, x: f.Headboard.X},
+		mark{name: "gunwale end", run: f.Gunwales.Run, x: c.Hull.GunwaleX})
 }
 
 func holesTable(c core.Canoe) Table {
 	t := Table{
-		Key: "holes", Title: "Lacing holes from the middle", Group: Gunwales,
-		Note:    "Along the gunwale; the same toward both ends and on both sides. A place less than zero lies on the other side of the middle.",
-		Columns: []Column{{"group", "Group", units.Count}},
+		Key: "holes", Title: "Lacing holes from the middle", Home: HomeMarks, OnPaper: true,
+		Note: "Along the gunwale; the same toward both ends and on both sides. A place less than zero lies on the other side of the middle.",
 	}
+	type group = nth[frame.Group]
+	columns := []column[group]{col("group", "Group", units.Count, func(g group) Cell { return whole(g.at) })}
 	for i := range c.Design.GroupHoles {
 		n := units.Count.Format(float64(i+1), units.Metric)
-		t.Columns = append(t.Columns, Column{"hole" + n, "Hole " + n, units.Offset})
+		columns = append(columns, col("hole"+n, "Hole "+n, units.Offset, func(g group) Cell { return num(g.is.Holes[i]) }))
 	}
-	for i, g := range c.Frame.Lacing.Groups {
-		r := Row{Part: GroupPart(i), Cells: []Cell{whole(i)}}
-		for _, at := range g.Holes {
-			r.Cells = append(r.Cells, num(at))
-		}
-		t.Rows = append(t.Rows, r)
-	}
-	return t
+	return fill(t, counted(c.Frame.Lacing.Groups), columns...).parts(GroupPart)
 }

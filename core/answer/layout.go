@@ -1,10 +1,12 @@
 package answer
 
 import (
+	"slices"
 	"strconv"
 
 	"barkwright/core"
 	"barkwright/core/bark"
+	"barkwright/core/known"
 	"barkwright/core/units"
 	"barkwright/core/wood"
 )
@@ -19,14 +21,14 @@ func layoutNumbers(c core.Canoe) []Number {
 	l, d := c.Bark, c.Design
 	pieces := l.Pieces()
 	missing := len(l.Wanting())
-	gap := number(BarkAndFrame, "bark.joinGap", "Joints stand clear of gores and of each other by", units.SmallLength, l.Gap, fromLaying,
+	gap := printed(HomeBark, "bark.joinGap", "Joints stand clear of gores and of each other by", units.SmallLength, l.Gap, fromLaying,
 		working("# across the bed and # between strips; the least distance along the bed, from gores that a joint does not take the place of", many(len(l.Joints), "joint", "joints"), many(len(l.Butts), "butt", "butts")))
 	if len(l.Joints)+len(l.Butts) == 0 {
 		gap = gap.absent("no joint")
 	}
 	tree := bark.NewStanding(sheetWanted(c), d)
 	price := func(key, label string, v float64) Number {
-		n := number(BarkAndFrame, key, label, units.Run, v, fromShape,
+		n := number(HomeBark, key, label, units.Run, v, fromShape,
 			working("# of seam with side panels, against # from sheets # wide, whose gores are longer", run(seamLength(c)), run(seamLength(c)-l.Wide.Seam), length(l.Needs.Width)))
 		if len(l.Beside) == 0 {
 			return n.absent("none: no side panels")
@@ -34,17 +36,17 @@ func layoutNumbers(c core.Canoe) []Number {
 		return n
 	}
 	return []Number{
-		number(BarkAndFrame, "bark.verdict", "Can she be built from this bark?", units.Count, float64(l.Verdict()), fromLaying, barkText(c)).in(verdictOfBark(c)),
-		number(BarkAndFrame, "bark.pieces", "Pieces of bark", units.Count, float64(len(pieces)), fromLaying,
+		printed(HomeBark, "bark.verdict", "Can she be built from this bark?", units.Count, float64(l.Verdict()), fromLaying, barkText(c)).in(verdictOfBark(c)),
+		printed(HomeBark, "bark.pieces", "Pieces of bark", units.Count, float64(len(pieces)), fromLaying,
 			working("# on the bed and # for the sides, # of them wanting", count(len(l.Bed)), count(len(l.Port)+len(l.Star)), count(missing))),
 		gap,
 		price("bark.narrowSeam", "Narrow bark costs, more seam", l.Wide.Seam),
 		price("bark.narrowRoot", "Narrow bark costs, more split root", l.Wide.Root),
-		number(BarkAndFrame, "tree.girth", "Tree for a sheet as set, round it at breast height", units.Length, tree.Girth, fromTaper,
+		printed(HomeBark, "tree.girth", "Tree for a sheet as set, round it at breast height", units.Length, tree.Girth, fromTaper,
 			working("the full width "+d.TreeRule.String()+", # up the trunk: # with # for torn edges; # up a usual trunk is # round there, rounded up to the half inch", length(tree.At), length(tree.AtGirth), small(d.TreeAllowance), length(wood.BreastHeight), length(tree.Girth))).
 			between(tree.Low, tree.High),
-		number(BarkAndFrame, "tree.diameter", "That tree, diameter at breast height", units.SmallLength, tree.Diameter, fromTaper,
-			working("# over 3.1416, rounded up to the half inch", length(tree.Girth))).by(Estimate),
+		printed(HomeBark, "tree.diameter", "That tree, diameter at breast height", units.SmallLength, tree.Diameter, fromTaper,
+			working("# over 3.1416, rounded up to the half inch", length(tree.Girth))).by(known.Estimate),
 	}
 }
 
@@ -56,23 +58,36 @@ func sheetWanted(c core.Canoe) bark.Sheet {
 // treesTable says which trees give the sheet set, and one wide enough.
 func treesTable(c core.Canoe) Table {
 	t := Table{
-		Key: "trees", Title: "Trees to look for", Group: BarkAndFrame,
-		Note:    "By a tape round the standing trunk at breast height, 4 1/2 ft (1.37 m), rounded up to the half inch; the allowance you set is in it. Trees taper differently: a full-bodied one may be as small as the first figure, one that thins quickly must be as large as the last. The trunk has to be clear from 3 ft up for the sheet's length.",
-		Columns: []Column{{"sheet", "For", units.Count}, {"width", "Sheet, width", units.Length}, {"length", "Sheet, length", units.Length}, {"at", "Full width up the trunk", units.Length}, {"there", "Round it there", units.Length}, {"girth", "Round it at breast height", units.Length}, {"least", "If it hardly thins", units.Length}, {"most", "If it thins quickly", units.Length}, {"diameter", "Diameter there", units.SmallLength}},
+		Key: "trees", Title: "Trees to look for", Home: HomeBark, OnPaper: true, Blanks: []string{"Found"},
+		Note: "By a tape round the standing trunk at breast height, 4 1/2 ft (1.37 m), rounded up to the half inch; the allowance you set is in it. Trees taper differently: a full-bodied one may be as small as the first figure, one that thins quickly must be as large as the last. The trunk has to be clear from 3 ft up for the sheet's length.",
 	}
-	wide := bark.Sheet{Width: c.Bark.Needs.Width, Length: sheetWanted(c).Length}
+	type tree struct {
+		name  string
+		sheet bark.Sheet
+		bark.Standing
+	}
+	var trees []tree
 	add := func(name string, s bark.Sheet) {
-		tree := bark.NewStanding(s, c.Design)
-		t.Rows = append(t.Rows, Row{Cells: []Cell{words(name), num(s.Width), num(s.Length), num(tree.At), num(tree.AtGirth), num(tree.Girth), num(tree.Low), num(tree.High), num(tree.Diameter)}})
+		trees = append(trees, tree{name, s, bark.NewStanding(s, c.Design)})
 	}
 	add("a sheet as set", sheetWanted(c))
-	add("one that needs no side panels", wide)
+	add("one that needs no side panels", bark.Sheet{Width: c.Bark.Needs.Width, Length: sheetWanted(c).Length})
 	for i, p := range c.Bark.Wanting() {
 		if p.Side == bark.OnBed {
 			add("what is wanting, "+strconv.Itoa(i+1), bark.Sheet{Width: p.Width, Length: p.Length()})
 		}
 	}
-	return t
+	return fill(t, trees,
+		text("sheet", "For", func(t tree) string { return t.name }),
+		col("width", "Sheet, width", units.Length, func(t tree) Cell { return num(t.sheet.Width) }),
+		col("length", "Sheet, length", units.Length, func(t tree) Cell { return num(t.sheet.Length) }),
+		col("at", "Full width up the trunk", units.Length, func(t tree) Cell { return num(t.At) }).screenOnly(),
+		col("there", "Round it there", units.Length, func(t tree) Cell { return num(t.AtGirth) }).screenOnly(),
+		col("girth", "Round it at breast height", units.Length, func(t tree) Cell { return num(t.Girth) }),
+		col("least", "If it hardly thins", units.Length, func(t tree) Cell { return num(t.Low) }),
+		col("most", "If it thins quickly", units.Length, func(t tree) Cell { return num(t.High) }),
+		col("diameter", "Diameter there", units.SmallLength, func(t tree) Cell { return num(t.Diameter) }),
+	)
 }
 
 // sheetName is a sheet's number in the list, or says that it is one of those set.
@@ -111,19 +126,31 @@ func cutFrom(c core.Canoe, p bark.Laid) string {
 
 // cuttingTable is every piece of bark in the order it is cut and laid.
 func cuttingTable(c core.Canoe) Table {
-	d := c.Design
 	t := Table{
-		Key: "cutting", Title: "Bark to cut, in order", Group: BarkAndFrame,
-		Note:    "B lies on the bed, P is sewn to the port side and S to the starboard side, each numbered from the bow aft. Places are along the bed: forward of amidships, and with a minus aft. Each sheet on the bed laps outside the next one aft. Strips are cut with the lap they are fitted with, trimmed once they fit; the middle one goes inside the bark on the bed and the next ones outside.",
-		Columns: []Column{{"piece", "Piece", units.Count}, {"use", "Lies", units.Count}, {"from", "Cut from", units.Count}, {"length", "Length", units.Length}, {"width", "Width", units.Length}, {"bow", "Bow end at", units.Offset}, {"aft", "Stern end at", units.Offset}},
+		Key: "cutting", Title: "Bark to cut, in order", Home: HomeBark, OnPaper: true, Blanks: []string{"Cut"},
+		Note: "B lies on the bed, P is sewn to the port side and S to the starboard side, each numbered from the bow aft. Places are along the bed: forward of amidships, and with a minus aft. Each sheet on the bed laps outside the next one aft. Strips are cut with the lap they are fitted with, trimmed once they fit; the middle one goes inside the bark on the bed and the next ones outside.",
 	}
+	type piece struct {
+		name, lies, from, part string
+		length, width          Cell
+		bow, aft               float64
+	}
+	var pieces []piece
 	for _, p := range c.Bark.Pieces() {
-		t.Rows = append(t.Rows, Row{Part: StripPart(c, p), Cells: []Cell{words(p.Name), words(lies(p)), words(cutFrom(c, p)), atLeast(p.Length()), atLeast(p.Width), about(p.Bow), about(p.Aft)}})
+		pieces = append(pieces, piece{p.Name, lies(p), cutFrom(c, p), StripPart(c, p), atLeast(p.Length()), atLeast(p.Width), p.Bow, p.Aft})
 	}
 	for _, s := range c.Bark.Scant {
-		t.Rows = append(t.Rows, Row{Cells: []Cell{words("none"), words("the edge, both sides"), words(scantWords(s, d.GunwaleTurn)), words("–"), words("–"), about(s.Bow), about(s.Aft)}})
+		pieces = append(pieces, piece{"none", "the edge, both sides", scantWords(s, c.Design.GunwaleTurn), "", dash, dash, s.Bow, s.Aft})
 	}
-	return t
+	return fill(t, pieces,
+		text("piece", "Piece", func(p piece) string { return p.name }),
+		text("use", "Lies", func(p piece) string { return p.lies }),
+		text("from", "Cut from", func(p piece) string { return p.from }),
+		col("length", "Length", units.Length, func(p piece) Cell { return p.length }),
+		col("width", "Width", units.Length, func(p piece) Cell { return p.width }),
+		col("bow", "Bow end at", units.Offset, func(p piece) Cell { return about(p.bow) }),
+		col("aft", "Stern end at", units.Offset, func(p piece) Cell { return about(p.aft) }),
+	).parts(func(i int) string { return pieces[i].part })
 }
 
 // scantWords say what to do where a piece would be shorter than a foot.
@@ -156,16 +183,22 @@ func StripPart(c core.Canoe, p bark.Laid) string {
 
 func panelsTable(c core.Canoe) Table {
 	t := Table{
-		Key: "panels", Title: "Side panels", Group: BarkAndFrame,
-		Note:    "Where half of the sheet that lies there falls short of the edge. Length and width are what each strip is cut to: with the lap it is fitted with and the bark to trim. The middle one goes inside the bark on the bed, the next ones outside, lapped a couple of inches; trim the lap to the seam's when it fits. Exposed edges look toward the stern in the topsides, up amidships and down at the ends (AC, pp. 42, 45).",
-		Columns: []Column{{"panel", "Panel", units.Count}, {"side", "Goes", units.Count}, {"bow", "Bow end at", units.Offset}, {"aft", "Stern end at", units.Offset}, {"length", "Strip, length", units.Length}, {"width", "Strip, width", units.Length}, {"trim", "Lap, trimmed to", units.SmallLength}},
+		Key: "panels", Title: "Side panels", Home: HomeBark,
+		Note: "Where half of the sheet that lies there falls short of the edge. Length and width are what each strip is cut to: with the lap it is fitted with and the bark to trim. The middle one goes inside the bark on the bed, the next ones outside, lapped a couple of inches; trim the lap to the seam's when it fits. Exposed edges look toward the stern in the topsides, up amidships and down at the ends (AC, pp. 42, 45).",
 	}
-	for _, p := range append(append([]bark.Laid{}, c.Bark.Port...), c.Bark.Star...) {
-		side := "outside"
-		if p.Inside {
-			side = "inside"
-		}
-		t.Rows = append(t.Rows, Row{Part: StripPart(c, p), Cells: []Cell{words(p.Name), words(side), about(p.Bow), about(p.Aft), atLeast(p.Length()), atLeast(p.Width), num(c.Design.SeamLap)}})
-	}
-	return t.orNone("none: the sheets are wide enough")
+	strips := slices.Concat(c.Bark.Port, c.Bark.Star)
+	return fill(t, strips,
+		text("panel", "Panel", func(p bark.Laid) string { return p.Name }),
+		text("side", "Goes", func(p bark.Laid) string {
+			if p.Inside {
+				return "inside"
+			}
+			return "outside"
+		}),
+		col("bow", "Bow end at", units.Offset, func(p bark.Laid) Cell { return about(p.Bow) }),
+		col("aft", "Stern end at", units.Offset, func(p bark.Laid) Cell { return about(p.Aft) }),
+		col("length", "Strip, length", units.Length, func(p bark.Laid) Cell { return atLeast(p.Length()) }),
+		col("width", "Strip, width", units.Length, func(p bark.Laid) Cell { return atLeast(p.Width) }),
+		col("trim", "Lap, trimmed to", units.SmallLength, func(bark.Laid) Cell { return num(c.Design.SeamLap) }),
+	).parts(func(i int) string { return StripPart(c, strips[i]) }).orNone("none: the sheets are wide enough")
 }

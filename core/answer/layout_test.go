@@ -9,6 +9,7 @@ import (
 	"barkwright/core"
 	"barkwright/core/answer"
 	"barkwright/core/design"
+	"barkwright/core/known"
 	"barkwright/core/units"
 )
 
@@ -78,7 +79,7 @@ func TestPublishedRootBesideThePages(t *testing.T) {
 	}
 	n := find(t, answer.All(core.Evaluate(d)), "root.published")
 	assert.Equal(t, "250 ft", n.Text(units.Imperial16))
-	assert.Equal(t, answer.Published, n.Basis)
+	assert.Equal(t, known.Published, n.Basis)
 	assert.Contains(t, n.Working(units.Imperial16), "for waste")
 }
 

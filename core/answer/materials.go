@@ -7,7 +7,9 @@ import (
 
 	"barkwright/core"
 	"barkwright/core/bark"
+	"barkwright/core/frame"
 	"barkwright/core/gather"
+	"barkwright/core/known"
 	"barkwright/core/units"
 )
 
@@ -19,14 +21,14 @@ const (
 func materialNumbers(c core.Canoe) []Number {
 	g := c.Gather
 	return []Number{
-		number(Materials, "weight.total", "Weight of the finished canoe", units.Mass, g.Weight.Typical, fromWeights,
+		printed(HomeWeight, "weight.total", "Weight of the finished canoe", units.Mass, g.Weight.Typical, fromWeights,
 			working("wood #, bark # and # of it doubled under the gunwales, root #, pitch #", mass(woodMass(g)).rough(), mass(g.Bark.Mass.Typical).rough(),
-				mass(g.Bark.Doubled.Typical).rough(), mass(g.Root.Mass.Typical).rough(), mass(g.Pitch.Typical).rough())).between(g.Weight.Low, g.Weight.High),
+				mass(g.Bark.Doubled.Typical).rough(), mass(g.Root.Mass.Typical).rough(), mass(g.Pitch.Typical).rough())).between(g.Weight.Low, g.Weight.High).on(HomeBoat),
 		boltsNumber(c),
-		number(Materials, "materials.billets", "Billets for ribs", units.Count, float64(g.Billets), fromAdney+", p. 18",
-			working("a billet two thick and two wide gives four; # ribs and spares", count(c.Design.Ribs))).by(Published),
-		number(Materials, "materials.pitch", "Pitch", units.Mass, g.Pitch.Typical, fromOwnChoice,
-			working("by # of seam, payed inside and outside in a band of 1 1/2 in (38 mm); no source prints an amount", run(seamLength(c)).rough())).between(g.Pitch.Low, g.Pitch.High),
+		printed(HomeWood, "materials.billets", "Billets for ribs", units.Count, float64(g.Billets), fromAdney+", p. 18",
+			working("a billet two thick and two wide gives four; # ribs and spares", count(c.Design.Ribs))).by(known.Published),
+		printed(HomeWood, "materials.pitch", "Pitch", units.Mass, g.Pitch.Typical, fromOwnChoice,
+			working("by # of seam, payed inside and outside in a band of 1 1/2 in (38 mm); no source prints an amount", run(seamLength(c)).rough())).between(g.Pitch.Low, g.Pitch.High).on(HomeRoot),
 	}
 }
 
@@ -46,9 +48,9 @@ func boltsNumber(c core.Canoe) Number {
 		bolts += n.Bolts
 		state = max(state, n.State)
 	}
-	n := number(Materials, "logs.bolts", "Bolts to split, for all the wood", units.Count, float64(bolts), fromRiving,
+	n := printed(HomeWood, "logs.bolts", "Bolts to split, for all the wood", units.Count, float64(bolts), fromRiving,
 		working("from trunks # through at the small end inside the bark, # of heart and # of sapwood discarded; cut from # of # clear",
-			small(d.CedarDiameter), small(d.CedarHeart), small(d.CedarSapwood), many(g.Logs, "trunk", "trunks"), length(d.CedarClear))).by(Estimate)
+			small(d.CedarDiameter), small(d.CedarHeart), small(d.CedarSapwood), many(g.Logs, "trunk", "trunks"), length(d.CedarClear))).by(known.Estimate)
 	switch state {
 	case gather.TooThin:
 		return n.absent("the trunk is too thin")
@@ -59,26 +61,39 @@ func boltsNumber(c core.Canoe) Number {
 }
 
 func logsTable(c core.Canoe) Table {
-	d := c.Design
 	t := Table{
-		Key: "logs", Title: "Bolts, bark and root to bring in", Group: Materials,
+		Key: "logs", Title: "Bolts, bark and root to bring in", Home: HomeWood, Open: true, OnPaper: true, Blanks: []string{"Found"},
 		Note: "Bolts are counted from the trunk you set, whose diameter is inside the bark at the small end; their length has an allowance to trim. Several short bolts may come from one trunk. Look for straight bark, no twist and no knots; ask before you cut.",
-		Columns: []Column{{"what", "For", units.Count}, {"wood", "Of", units.Count}, {"count", "How many", units.Count}, {"clear", "Clear length", units.Length},
-			{"girth", "Girth by tape", units.Length}, {"diameter", "Diameter", units.SmallLength}, {"left", "Left of the last bolt", units.Percent}},
 	}
+	return fill(t, toBring(c),
+		text("what", "For", func(b bring) string { return b.what }),
+		text("wood", "Of", func(b bring) string { return b.wood }),
+		col("count", "How many", units.Count, func(b bring) Cell { return b.count }),
+		col("clear", "Clear length", units.Length, func(b bring) Cell { return b.clear }),
+		col("girth", "Girth by tape", units.Length, func(b bring) Cell { return b.girth }),
+		col("diameter", "Diameter", units.SmallLength, func(b bring) Cell { return b.diameter }),
+		col("left", "Left of the last bolt", units.Percent, func(b bring) Cell { return b.left }),
+	)
+}
+
+// bring is something to bring in from the woods.
+type bring struct {
+	what, wood                          string
+	count, clear, girth, diameter, left Cell
+}
+
+func toBring(c core.Canoe) []bring {
+	d := c.Design
+	var all []bring
 	for _, n := range c.Gather.Bolts {
-		how, left := whole(n.Bolts), about(n.Left)
-		if w := boltWord(n.State); w != "" {
-			how, left = words(w), words("–")
-		}
-		t.Rows = append(t.Rows, Row{Cells: []Cell{words("a bolt each: " + n.Log.String()), words(n.Wood), how, atLeast(n.Length), atLeast(math.Pi * d.CedarDiameter), atLeast(d.CedarDiameter), left}})
+		w := boltWord(n.State)
+		all = append(all, bring{"a bolt each: " + n.Log.String(), n.Wood, whole(n.Bolts).saying(w), atLeast(n.Length),
+			atLeast(math.Pi * d.CedarDiameter), atLeast(d.CedarDiameter), when(w == "", about(n.Left))})
 	}
-	b := c.Gather.Bark
-	tree := bark.NewStanding(sheetWanted(c), c.Design)
-	t.Rows = append(t.Rows,
-		Row{Cells: []Cell{words("a sheet of bark each"), words("paper birch"), whole(c.Gather.Bark.Sheets), atLeast(b.Tree.Clear), atLeast(tree.Girth), atLeast(tree.Diameter), words("–")}},
-		Row{Cells: []Cell{words("root, as it grows"), words("black spruce"), rootsCell(c), num(d.RootLength), words("–"), words("a pencil"), words("–")}})
-	return t
+	b, tree := c.Gather.Bark, bark.NewStanding(sheetWanted(c), d)
+	return append(all,
+		bring{"a sheet of bark each", "paper birch", whole(b.Sheets), atLeast(b.Tree.Clear), atLeast(tree.Girth), atLeast(tree.Diameter), dash},
+		bring{"root, as it grows", "black spruce", rootsCell(c), num(d.RootLength), dash, words("a pencil"), dash})
 }
 
 func boltWord(s gather.BoltState) string {
@@ -88,27 +103,44 @@ func boltWord(s gather.BoltState) string {
 // rivingTable says how each piece is split out, and what one trunk gives of it.
 func rivingTable(c core.Canoe) Table {
 	t := Table{
-		Key: "riving", Title: "How the bolts are split", Group: Materials,
+		Key: "riving", Title: "How the bolts are split", Home: HomeWood, OnPaper: true,
 		Note: "Split from end to end into so many sectors, each by halving on faces along the bark; the layers are from the heart outward. Pieces are split a quarter thicker and 1/4 in (6 mm) wider than finished. The last columns are the other way about: what one trunk gives if all of it goes to that piece.",
-		Columns: []Column{{"piece", "Piece", units.Count}, {"need", "With spares", units.Count}, {"sectors", "Bolt split into", units.Count}, {"layers", "In the layers of one", units.Count},
-			{"bolt", "From one bolt", units.Count}, {"take", "Sectors needed", units.Count}, {"spare", "Over", units.Count},
-			{"bolts", "Bolts from one trunk", units.Count}, {"trunk", "Pieces from one trunk", units.Count}},
 	}
 	trunk := gather.TrunkOf(c.Design)
+	var uses []riven
 	for _, n := range c.Gather.Bolts {
 		for _, u := range n.Uses {
-			p, r := u.Piece, u.Riving
-			need := p.Count + p.Spares
-			if r.Count() == 0 {
-				t.Rows = append(t.Rows, Row{Cells: append([]Cell{words(p.Name), whole(need)}, dashes(boltWord(gather.TooThin), 7)...)})
-				continue
+			r := riven{BoltUse: u, need: u.Piece.Count + u.Piece.Spares, thin: u.Riving.Count() == 0}
+			if !r.thin {
+				r.bolts, r.pieces = trunk.FromOneLog(u.Piece)
 			}
-			bolts, pieces := trunk.FromOneLog(p)
-			t.Rows = append(t.Rows, Row{Cells: []Cell{words(p.Name), whole(need), whole(r.Sectors), words(layerWords(r.Across)), whole(r.Count()),
-				whole(u.Sectors), whole(u.Sectors*r.Each() - need), whole(bolts), whole(pieces)}})
+			uses = append(uses, r)
 		}
 	}
-	return t
+	number := func(of func(riven) int) func(riven) Cell {
+		return func(r riven) Cell { return when(!r.thin, whole(of(r))) }
+	}
+	return fill(t, uses,
+		text("piece", "Piece", func(r riven) string { return r.Piece.Name }),
+		col("need", "With spares", units.Count, func(r riven) Cell { return whole(r.need) }),
+		col("sectors", "Bolt split into", units.Count, func(r riven) Cell {
+			return whole(r.Riving.Sectors).saying(wordIf(r.thin, boltWord(gather.TooThin)))
+		}),
+		text("layers", "In the layers of one", func(r riven) string { return wordIf(!r.thin, layerWords(r.Riving.Across)) }),
+		col("bolt", "From one bolt", units.Count, number(func(r riven) int { return r.Riving.Count() })),
+		col("take", "Sectors needed", units.Count, number(func(r riven) int { return r.Sectors })),
+		col("spare", "Over", units.Count, number(func(r riven) int { return r.Sectors*r.Riving.Each() - r.need })).screenOnly(),
+		col("bolts", "Bolts from one trunk", units.Count, number(func(r riven) int { return r.bolts })).screenOnly(),
+		col("trunk", "Pieces from one trunk", units.Count, number(func(r riven) int { return r.pieces })).screenOnly(),
+	)
+}
+
+// riven is a piece as it is split out; thin tells that the trunk gives none of it.
+type riven struct {
+	gather.BoltUse
+	need          int
+	thin          bool
+	bolts, pieces int // of one trunk
 }
 
 func layerWords(across []int) string {
@@ -121,61 +153,80 @@ func layerWords(across []int) string {
 
 // piecesTable lists the finished pieces, and adds up to the boat's weight.
 func piecesTable(c core.Canoe) Table {
-	g := c.Gather
 	t := Table{
-		Key: "pieces", Title: "Pieces to get out", Group: Materials,
-		Note:    "Width and thickness are finished sizes; the length is in the rough, with what is to be trimmed. Spares are estimates by how hard each piece is bent. The weights add up to the boat's.",
-		Columns: []Column{{"piece", "Piece", units.Count}, {"count", "In the boat", units.Count}, {"spares", "Spares", units.Count}, {"length", "Length, rough", units.Length}, {"width", "Finished width", units.SmallLength}, {"thickness", "Finished thickness", units.SmallLength}, {"mass", "Weight in the boat", units.Mass}, {"log", "From", units.Count}},
+		Key: "pieces", Title: "Pieces to get out", Home: HomeWood, OnPaper: true, Blanks: []string{"Ready"},
+		Note: "Width and thickness are finished sizes; the length is in the rough, with what is to be trimmed. Spares are estimates by how hard each piece is bent. The weights add up to the boat's.",
 	}
+	return fill(t, finished(c.Gather),
+		text("piece", "Piece", func(p part) string { return p.name }),
+		col("count", "In the boat", units.Count, func(p part) Cell { return p.count }),
+		col("spares", "Spares", units.Count, func(p part) Cell { return p.spares }),
+		col("length", "Length, rough", units.Length, func(p part) Cell { return p.length }),
+		col("width", "Finished width", units.SmallLength, func(p part) Cell { return p.width }),
+		col("thickness", "Finished thickness", units.SmallLength, func(p part) Cell { return p.thickness }),
+		col("mass", "Weight in the boat", units.Mass, func(p part) Cell { return p.mass }).screenOnly(),
+		text("log", "From", func(p part) string { return p.from }).screenOnly(),
+	)
+}
+
+// part is something the finished boat is made of.
+type part struct {
+	name                                          string
+	count, spares, length, width, thickness, mass Cell
+	from                                          string
+}
+
+// finished lists the parts of the boat, and the whole of it last.
+func finished(g gather.List) []part {
+	var parts []part
 	for _, p := range g.Pieces {
-		t.Rows = append(t.Rows, Row{Cells: []Cell{words(p.Name), whole(p.Count), whole(p.Spares), atLeast(p.Length), num(p.Width), num(p.Thickness), num(p.Mass.Typical), words(p.Log.String())}})
+		parts = append(parts, part{p.Name, whole(p.Count), whole(p.Spares), atLeast(p.Length), num(p.Width), num(p.Thickness), num(p.Mass.Typical), p.Log.String()})
 	}
-	rest := func(name string, n Cell, mass float64, from string) {
-		t.Rows = append(t.Rows, Row{Cells: []Cell{words(name), n, words("–"), words("–"), words("–"), words("–"), num(mass), words(from)}})
+	rest := func(name string, count, mass Cell, from string) {
+		parts = append(parts, part{name, count, dash, dash, dash, dash, mass, from})
 	}
-	rest("bark of the skin, with its laps", words("–"), g.Bark.Mass.Typical, "birch bark")
-	rest("bark doubled under the gunwales", words("–"), g.Bark.Doubled.Typical, "birch bark")
-	rest("root", words("–"), g.Root.Mass.Typical, "spruce root")
-	rest("pitch", words("–"), g.Pitch.Typical, "spruce gum")
-	pegs := Row{Cells: []Cell{words("pegs, outwales and caps"), whole(g.Pegs.Outwales + g.Pegs.Caps), words("–"), words("–"), words("–"), words("–"), words("–"), words("hardwood")}}
-	all := Row{Cells: []Cell{words("the whole boat"), words("–"), words("–"), words("–"), words("–"), words("–"), num(g.Weight.Typical), words("–")}}
-	t.Rows = append(t.Rows, pegs, all)
-	return t
+	rest("bark of the skin, with its laps", dash, num(g.Bark.Mass.Typical), "birch bark")
+	rest("bark doubled under the gunwales", dash, num(g.Bark.Doubled.Typical), "birch bark")
+	rest("root", dash, num(g.Root.Mass.Typical), "spruce root")
+	rest("pitch", dash, num(g.Pitch.Typical), "spruce gum")
+	rest("pegs, outwales and caps", whole(g.Pegs.Outwales+g.Pegs.Caps), dash, "hardwood")
+	rest("the whole boat", dash, num(g.Weight.Typical), "")
+	return parts
 }
 
 // gearTable is what the work needs beside what stays in the boat.
 func gearTable(c core.Canoe) Table {
 	t := Table{
-		Key: "gear", Title: "Gear for the bed, to make or borrow", Group: Materials,
-		Note:    "None of it stays in the boat.",
-		Columns: []Column{{"gear", "What", units.Count}, {"count", "How many", units.Count}, {"low", "Length", units.Length}, {"high", "to", units.Length}, {"width", "Width", units.SmallLength}, {"thickness", "Thickness", units.SmallLength}, {"from", "From", units.Count}},
+		Key: "gear", Title: "Gear for the bed, to make or borrow", Home: HomeGear, OnPaper: true, Blanks: []string{"Ready"},
+		Note: "None of it stays in the boat.",
 	}
-	orDash := func(v float64, cell func(float64) Cell) Cell {
-		if v == 0 {
-			return words("–")
-		}
-		return cell(v)
+	size := func(of func(gather.Gear) float64) func(gather.Gear) Cell {
+		return func(g gather.Gear) Cell { return when(of(g) != 0, num(of(g))) }
 	}
-	for _, g := range c.Gather.Gear {
-		high := g.High
-		if g.High == g.Low {
-			high = 0
-		}
-		t.Rows = append(t.Rows, Row{Cells: []Cell{words(g.Name), whole(g.Count), orDash(g.Low, num), orDash(high, num), orDash(g.Width, num), orDash(g.Thickness, num), words(g.From)}})
-	}
-	return t
+	return fill(t, c.Gather.Gear,
+		text("gear", "What", func(g gather.Gear) string { return g.Name }),
+		col("count", "How many", units.Count, func(g gather.Gear) Cell { return whole(g.Count) }),
+		col("low", "Length", units.Length, size(func(g gather.Gear) float64 { return g.Low })),
+		col("high", "to", units.Length, func(g gather.Gear) Cell { return when(g.High != 0 && g.High != g.Low, num(g.High)) }),
+		col("width", "Width", units.SmallLength, size(func(g gather.Gear) float64 { return g.Width })),
+		col("thickness", "Thickness", units.SmallLength, size(func(g gather.Gear) float64 { return g.Thickness })),
+		text("from", "From", func(g gather.Gear) string { return g.From }).screenOnly(),
+	)
 }
 
 func sheathingTable(c core.Canoe) Table {
 	t := Table{
-		Key: "sheathing", Title: "Sheathing", Group: Ribs,
-		Note:    "Finished lengths with the lap at the ends; leave an inch until they lie. The centre strip goes in first; strips are tapered toward the ends of the boat and their butts feathered (" + fromAdney + ", pp. 50-52).",
-		Columns: []Column{{"region", "Length of boat", units.Count}, {"from", "From", units.Offset}, {"to", "To", units.Offset}, {"strips", "Strips", units.Count}, {"length", "Strip", units.Length}},
+		Key: "sheathing", Title: "Sheathing", Home: HomeRibs, OnPaper: true, Blanks: []string{"Ready"},
+		Note: "Finished lengths with the lap at the ends; leave an inch until they lie. The centre strip goes in first; strips are tapered toward the ends of the boat and their butts feathered (" + fromAdney + ", pp. 50-52).",
 	}
-	for i, r := range c.Frame.Sheathing.Regions {
-		t.Rows = append(t.Rows, Row{Cells: []Cell{words(strconv.Itoa(i + 1)), num(r.From), num(r.To), whole(r.Strips), about(r.Length)}})
-	}
-	return t
+	type region = nth[frame.SheathingRegion]
+	return fill(t, counted(c.Frame.Sheathing.Regions),
+		text("region", "Length of boat", func(r region) string { return strconv.Itoa(r.at + 1) }),
+		col("from", "From", units.Offset, func(r region) Cell { return num(r.is.From) }),
+		col("to", "To", units.Offset, func(r region) Cell { return num(r.is.To) }),
+		col("strips", "Strips", units.Count, func(r region) Cell { return whole(r.is.Strips) }),
+		col("length", "Strip", units.Length, func(r region) Cell { return about(r.is.Length) }),
+	)
 }
 
 func seamLength(c core.Canoe) float64 {

@@ -28,23 +28,32 @@ func MeasuredTable(rows []record.Row, s units.System) Table {
 	t := Table{
 		Key: "measured", Title: "Measured and as the boat stands",
 		Note: "The boat's column follows as you go on changing it. A measurement that disagrees keeps its part in the fit: the last column is what the others make of it.",
-		Columns: []Column{{"what", "Measurement", units.Count}, {"value", "Measured", units.Length}, {"model", "The boat", units.Length}, {"difference", "Difference", units.Offset},
-			{"tolerance", "Tolerance", units.SmallLength}, {"state", "State", units.Count}, {"others", "The others say", units.Length}, {"note", "Note", units.Count}},
 	}
-	for _, r := range rows {
-		cells := []Cell{words(r.Datum.Named(s)), measured(r.Kind, r.Value), words("–"), words("–"), measured(r.Kind, r.Within()), words(r.State.String()), words("–"), words(noteOf(r))}
-		if r.State != record.SetAside {
-			cells[2], cells[3] = measured(r.Kind, r.Model), measured(r.Kind, between(r.ValueKind(), r.Value, r.Model, s))
-		}
-		switch {
-		case r.Disagrees:
-			cells[5], cells[6] = words(r.State.String()+", disagrees"), measured(r.Kind, r.Others)
-		case r.Unfollowed:
-			cells[5], cells[6] = words(r.State.String()+", outside what this shape can follow"), measured(r.Kind, r.Others)
-		}
-		t.Rows = append(t.Rows, Row{Cells: cells})
+	aside := func(r record.Row) bool { return r.State == record.SetAside }
+	return fill(t, rows,
+		text("what", "Measurement", func(r record.Row) string { return r.Datum.Named(s) }),
+		col("value", "Measured", units.Length, func(r record.Row) Cell { return measured(r.Kind, r.Value) }),
+		col("model", "The boat", units.Length, func(r record.Row) Cell { return when(!aside(r), measured(r.Kind, r.Model)) }),
+		col("difference", "Difference", units.Offset, func(r record.Row) Cell {
+			return when(!aside(r), measured(r.Kind, between(r.ValueKind(), r.Value, r.Model, s)))
+		}),
+		col("tolerance", "Tolerance", units.SmallLength, func(r record.Row) Cell { return measured(r.Kind, r.Within()) }),
+		text("state", "State", stateOf),
+		col("others", "The others say", units.Length, func(r record.Row) Cell {
+			return when(r.Disagrees || r.Unfollowed, measured(r.Kind, r.Others))
+		}),
+		text("note", "Note", noteOf),
+	)
+}
+
+func stateOf(r record.Row) string {
+	switch {
+	case r.Disagrees:
+		return r.State.String() + ", disagrees"
+	case r.Unfollowed:
+		return r.State.String() + ", outside what this shape can follow"
 	}
-	return t
+	return r.State.String()
 }
 
 func noteOf(r record.Row) string {
@@ -65,81 +74,102 @@ func noteOf(r record.Row) string {
 
 // HeldTable lists what the record says nothing of and the rule that gave it.
 func HeldTable(held []record.Held, s units.System) Table {
-	t := Table{
-		Key: "held", Title: "Not in the record, held by a rule",
-		Columns: []Column{{"what", "Dimension", units.Count}, {"value", "Value", units.Count}, {"rule", "Rule", units.Count}, {"source", "Source", units.Count}},
+	type followed struct {
+		design.Param
+		record.Held
 	}
+	var rows []followed
 	for _, h := range held {
 		if p, ok := design.Lookup(h.Key); ok {
-			t.Rows = append(t.Rows, Row{Cells: []Cell{words(p.Label), words(p.Format(h.Value, s)), words(h.Rule(s)), words(h.Source)}})
+			rows = append(rows, followed{p, h})
 		}
 	}
-	return t
+	return fill(Table{Key: "held", Title: "Not in the record, held by a rule"}, rows,
+		text("what", "Dimension", func(f followed) string { return f.Label }),
+		text("value", "Value", func(f followed) string { return f.Format(f.Value, s) }),
+		text("rule", "Rule", func(f followed) string { return f.Rule(s) }),
+		text("source", "Source", func(f followed) string { return f.Source }),
+	)
 }
 
 // PredictedTable is what the fit is worth: each measurement left out and predicted.
 func PredictedTable(all []record.Prediction, s units.System) Table {
 	t := Table{
 		Key: "predicted", Title: "Each measurement left out and predicted from the rest",
-		Note:    "What the fit is worth on this record. On the seven published boats it was tried with, a rail height left out between known ones came back within about 0.2 in (root mean square), the end thwart's within 0.6, one beyond the last known within 1, and a thwart's length within 1.4.",
-		Columns: []Column{{"what", "Left out", units.Count}, {"value", "Measured", units.Length}, {"predicted", "Predicted", units.Length}, {"error", "Off by", units.Offset}},
+		Note: "What the fit is worth on this record. On the seven published boats it was tried with, a rail height left out between known ones came back within about 0.2 in (root mean square), the end thwart's within 0.6, one beyond the last known within 1, and a thwart's length within 1.4.",
 	}
-	for _, p := range all {
-		t.Rows = append(t.Rows, Row{Cells: []Cell{words(p.Datum.Named(s)), measured(p.Kind, p.Value), measured(p.Kind, p.Predicted), measured(p.Kind, between(p.ValueKind(), p.Value, p.Predicted, s))}})
-	}
-	return t
+	return fill(t, all,
+		text("what", "Left out", func(p record.Prediction) string { return p.Datum.Named(s) }),
+		col("value", "Measured", units.Length, func(p record.Prediction) Cell { return measured(p.Kind, p.Value) }),
+		col("predicted", "Predicted", units.Length, func(p record.Prediction) Cell { return measured(p.Kind, p.Predicted) }),
+		col("error", "Off by", units.Offset, func(p record.Prediction) Cell {
+			return measured(p.Kind, between(p.ValueKind(), p.Value, p.Predicted, s))
+		}),
+	)
 }
 
 // MovedTable lists the dimensions that tape readings moved, and where they changed a
 // curve.
 func MovedTable(r record.Rebuilt, s units.System) Table {
-	t := Table{
-		Key: "moved", Title: "What the readings moved",
-		Columns: []Column{{"what", "Dimension", units.Count}, {"before", "Was", units.Count}, {"after", "Is", units.Count}},
-	}
+	t := Table{Key: "moved", Title: "What the readings moved"}
 	if len(r.Corrected) > 0 {
 		t.Note = "A width or a height changes the boat where it was read and has died out at the next thwart. It is kept with the boat as a correction."
 	}
+	type change struct{ what, before, after string }
+	var changes []change
 	for _, c := range r.Corrected {
-		t.Rows = append(t.Rows, Row{Cells: []Cell{words(c.Named(s)), words(units.Length.Format(c.Was, s)), words(units.Length.Format(c.Is, s))}})
+		changes = append(changes, change{c.Named(s), units.Length.Format(c.Was, s), units.Length.Format(c.Is, s)})
 	}
 	for _, m := range r.Moved {
 		if p, ok := design.Lookup(m.Key); ok {
-			t.Rows = append(t.Rows, Row{Cells: []Cell{words(p.Label), words(p.Format(m.Before, s)), words(p.Format(m.After, s))}})
+			changes = append(changes, change{p.Label, p.Format(m.Before, s), p.Format(m.After, s)})
 		}
 	}
-	return t
+	return fill(t, changes,
+		text("what", "Dimension", func(c change) string { return c.what }),
+		text("before", "Was", func(c change) string { return c.before }),
+		text("after", "Is", func(c change) string { return c.after }),
+	)
 }
 
 // RibsMoved lists the ribs that are cut to another length than they were, and those
 // that only one of the two boats has.
 func RibsMoved(before, after core.Canoe, s units.System) Table {
-	t := Table{
-		Key: "ribsmoved", Title: "Ribs that change",
-		Columns: []Column{{"rib", "Rib", units.Count}, {"before", "Was cut", units.Length}, {"after", "Cut now", units.Length}, {"change", "Change", units.Offset}, {"run", "Along the gunwale", units.Length}},
-	}
+	t := Table{Key: "ribsmoved", Title: "Ribs that change"}
 	last := 0
 	for _, c := range []core.Canoe{before, after} {
 		last = max(last, c.Frame.Ribs[len(c.Frame.Ribs)-1].Number)
 	}
+	var all []movedRib
 	for n := range last + 1 {
-		was, had := ribOf(before, n)
-		is, has := ribOf(after, n)
-		r := Row{Part: RibPart(n)}
-		switch {
-		case had && has && between(units.Length, was.Length, is.Length, s) != 0:
-			r.Cells = []Cell{whole(n), num(was.Length), num(is.Length), num(between(units.Length, was.Length, is.Length, s)), num(is.Run)}
-		case had && !has:
-			r.Part = ""
-			r.Cells = []Cell{whole(n), num(was.Length), words("none"), words("–"), num(was.Run)}
-		case has && !had:
-			r.Cells = []Cell{whole(n), words("none"), num(is.Length), words("–"), num(is.Run)}
-		default:
-			continue
+		r := movedRib{number: n}
+		r.was, r.had = ribOf(before, n)
+		r.is, r.has = ribOf(after, n)
+		r.by = between(units.Length, r.was.Length, r.is.Length, s)
+		if r.had != r.has || r.had && r.by != 0 {
+			all = append(all, r)
 		}
-		t.Rows = append(t.Rows, r)
 	}
-	return t
+	return fill(t, all,
+		col("rib", "Rib", units.Count, func(r movedRib) Cell { return whole(r.number) }),
+		col("before", "Was cut", units.Length, func(r movedRib) Cell { return num(r.was.Length).saying(wordIf(!r.had, "none")) }),
+		col("after", "Cut now", units.Length, func(r movedRib) Cell { return num(r.is.Length).saying(wordIf(!r.has, "none")) }),
+		col("change", "Change", units.Offset, func(r movedRib) Cell { return when(r.had && r.has, num(r.by)) }),
+		col("run", "Along the gunwale", units.Length, func(r movedRib) Cell {
+			if r.has {
+				return num(r.is.Run)
+			}
+			return num(r.was.Run)
+		}),
+	).parts(func(i int) string { return wordIf(all[i].has, RibPart(all[i].number)) })
+}
+
+// movedRib is a rib of one number as it was and as it is, where the boat had and has it.
+type movedRib struct {
+	number   int
+	was, is  frame.Rib
+	had, has bool
+	by       float64
 }
 
 // ribOf is the rib of a number, and whether the boat has it.

@@ -5,6 +5,7 @@ import (
 
 	"barkwright/core"
 	"barkwright/core/bark"
+	"barkwright/core/known"
 	"barkwright/core/units"
 )
 
@@ -27,8 +28,8 @@ func onHandNumbers(c core.Canoe) []Number {
 		}
 		return n
 	}
-	lack := laid(number(BarkAndFrame, "bark.short", "Bark wanting to the sheets on hand", units.Area, c.Bark.Short, fromLaying,
-		working("in # pieces: see the cutting list", count(len(c.Bark.Wanting())))).by(Estimate), true)
+	lack := laid(number(HomeBark, "bark.short", "Bark wanting to the sheets on hand", units.Area, c.Bark.Short, fromLaying,
+		working("in # pieces: see the cutting list", count(len(c.Bark.Wanting())))).by(known.Estimate), true)
 	if !lack.Absent && c.Bark.Short == 0 {
 		lack = lack.in("none: they cover this boat")
 		lack.Working = working("# sheets on the bed and # strips for the sides", count(len(c.Bark.Bed)), count(len(c.Bark.Port)+len(c.Bark.Star)))
@@ -46,8 +47,8 @@ func makesNumber(key, label string, made *bark.Outcome, how string, laid func(Nu
 	if made != nil {
 		at = *made
 	}
-	n := laid(number(BarkAndFrame, key, label, units.Length, at.Length, fromLaying,
-		working(how+": # times this size", append(slices.Clone(by), ratio(at.Largest))...)).naming(by...).by(Estimate), made != nil)
+	n := laid(number(HomeBark, key, label, units.Length, at.Length, fromLaying,
+		working(how+": # times this size", append(slices.Clone(by), ratio(at.Largest))...)).naming(by...).by(known.Estimate), made != nil)
 	if !n.Absent && at.Length == 0 {
 		return n.absent("none: too little for any")
 	}
@@ -57,9 +58,8 @@ func makesNumber(key, label string, made *bark.Outcome, how string, laid func(Nu
 // onHandTable says what is cut from each sheet.
 func onHandTable(c core.Canoe) Table {
 	t := Table{
-		Key: "onhand", Title: "Sheets and what is cut from them", Group: BarkAndFrame,
-		Note:    "Pieces by their names in the cutting list: B on the bed, P port, S starboard, from the bow aft. Length is up the tree and along the boat, width round the tree.",
-		Columns: []Column{{"sheet", "Sheet", units.Count}, {"width", "Width", units.Length}, {"length", "Length", units.Length}, {"pieces", "Cut from it", units.Count}},
+		Key: "onhand", Title: "Sheets and what is cut from them", Home: HomeBark,
+		Note: "Pieces by their names in the cutting list: B on the bed, P port, S starboard, from the bow aft. Length is up the tree and along the boat, width round the tree.",
 	}
 	from := map[int]string{}
 	for _, p := range c.Bark.Pieces() {
@@ -71,15 +71,26 @@ func onHandTable(c core.Canoe) Table {
 			from[p.Sheet] += " on the bed"
 		}
 	}
+	type sheet struct {
+		name          string
+		width, length Cell
+		pieces        string
+	}
+	var sheets []sheet
 	for i, s := range c.Bark.Sheets {
 		cut := from[i]
 		if cut == "" {
 			cut = "not needed"
 		}
-		t.Rows = append(t.Rows, Row{Cells: []Cell{words(sheetName(c, i)), num(s.Width), num(s.Length), words(cut)}})
+		sheets = append(sheets, sheet{sheetName(c, i), num(s.Width), num(s.Length), cut})
 	}
 	if cut := from[bark.Wanting]; cut != "" {
-		t.Rows = append(t.Rows, Row{Cells: []Cell{words("wanting"), words("–"), words("–"), words(cut)}})
+		sheets = append(sheets, sheet{"wanting", dash, dash, cut})
 	}
-	return t
+	return fill(t, sheets,
+		text("sheet", "Sheet", func(s sheet) string { return s.name }),
+		col("width", "Width", units.Length, func(s sheet) Cell { return s.width }),
+		col("length", "Length", units.Length, func(s sheet) Cell { return s.length }),
+		text("pieces", "Cut from it", func(s sheet) string { return s.pieces }),
+	)
 }

@@ -17,6 +17,12 @@ func ThwartPart(i int) string { return "thwart." + strconv.Itoa(i) }
 // PostPart names post i, 0 the one under the middle thwart.
 func PostPart(i int) string { return "post." + strconv.Itoa(i) }
 
+// CrosspiecePart names crosspiece i of the building frame, 0 the middle one.
+func CrosspiecePart(i int) string { return "crosspiece." + strconv.Itoa(i) }
+
+// StakePart names pair of stakes i.
+func StakePart(i int) string { return "stake." + strconv.Itoa(i) }
+
 // GorePart names gore i of a side, from the one nearest the middle.
 func GorePart(i int) string { return "gore." + strconv.Itoa(i) }
 

@@ -8,6 +8,7 @@ import (
 	"barkwright/core"
 	"barkwright/core/design"
 	"barkwright/core/frame"
+	"barkwright/core/known"
 	"barkwright/core/units"
 	"barkwright/core/wood"
 )
@@ -62,23 +63,23 @@ func ribNumbers(c core.Canoe) []Number {
 		least, most = min(least, r.Spacing), max(most, r.Spacing)
 	}
 	long, tight, hard := longestRib(c), tightestRib(c), hardestRib(c)
-	spacing := number(Ribs, "ribs.spacing", "From rib to rib along the gunwale", units.SmallLength, (least+most)/2, fromShape,
+	spacing := printed(HomeRibs, "ribs.spacing", "From rib to rib along the gunwale", units.SmallLength, (least+most)/2, fromShape,
 		working("equal inside each bay between thwarts, # to #; # ribs in all", small(least), small(most), count(d.Ribs)))
 	spacing.Low, spacing.High = least, most
 	return []Number{
-		number(Ribs, "ribs.count", "Ribs", units.Count, float64(d.Ribs), fromBuilders,
-			working("# as set or about one to # of gunwale", count(d.Ribs), small(design.RibEvery))).by(CommonPractice),
+		printed(HomeRibs, "ribs.count", "Ribs", units.Count, float64(d.Ribs), fromBuilders,
+			working("# as set or about one to # of gunwale", count(d.Ribs), small(design.RibEvery))).by(known.CommonPractice).short("Ribs"),
 		spacing,
-		number(Ribs, "ribs.broken", "Ribs broken at the centre, each end", units.Count, float64(brokenRibs(c)), fromAdney+", p. 104 and fig. 116: the last three",
-			working("# as set: the last toward either end, too sharp to bend whole", count(d.RibsBroken))).by(Published),
-		number(Ribs, "ribs.longest", "Longest rib, finished, tip to tip on its outer face", units.Length, long.Length, fromShape,
+		printed(HomeRibs, "ribs.broken", "Ribs broken at the centre, each end", units.Count, float64(brokenRibs(c)), fromAdney+", p. 104 and fig. 116: the last three",
+			working("# as set: the last toward either end, too sharp to bend whole", count(d.RibsBroken))).by(known.Published),
+		printed(HomeRibs, "ribs.longest", "Longest rib, finished, tip to tip on its outer face", units.Length, long.Length, fromShape,
 			working("girth # there, less the turn of the bark # and sheathing # inside it, less # of tuck at each tip",
-				length(2*long.Cut(c.Hull).HalfGirth()), thin(d.BarkThickness), small(d.SheathingThickness), small(d.RibTuck))),
-		number(Ribs, "ribs.minRadius", "Tightest bend of a rib that bends whole", units.SmallLength, tight.Bend.Radius, fromShape,
+				length(2*long.Cut(c.Hull).HalfGirth()), thin(d.BarkThickness), small(d.SheathingThickness), small(d.RibTuck))).short("Longest rib"),
+		printed(HomeRibs, "ribs.minRadius", "Tightest bend of a rib that bends whole", units.SmallLength, tight.Bend.Radius, fromShape,
 			working("rib #, at the middle of its #; # an end are broken at the centre and not counted", count(tight.Number), small(tight.Thickness), count(brokenRibs(c)))).in(radiusWord(tight.Bend)),
-		number(Ribs, "ribs.verdict", "Will the ribs take their bends?", units.Count, float64(hard.Bend.Rib(d.RibStock)), fromRibs,
+		number(HomeRibs, "ribs.verdict", "Will the ribs take their bends?", units.Count, float64(hard.Bend.Rib(d.RibStock)), fromRibs,
 			working("rib # bends to # times its thickness, its own bounds being # and # for "+d.RibStock.Species.Name()+", "+d.RibStock.Condition.String()+", "+d.RibStock.Grain.String()+". "+publishedRibs,
-				append([]term{count(hard.Number), ratio(max(0, hard.Bend.Ratio)), ratio(hard.Bend.Limit), ratio(hard.Bend.Safe)}, publishedTerms()...)...)).in(ribWord(hard.Bend, d.RibStock)).by(Estimate),
+				append([]term{count(hard.Number), ratio(max(0, hard.Bend.Ratio)), ratio(hard.Bend.Limit), ratio(hard.Bend.Safe)}, publishedTerms()...)...)).in(ribWord(hard.Bend, d.RibStock)).by(known.Estimate),
 		lastLean(c),
 		blankRule(c),
 	}
@@ -89,7 +90,7 @@ func lastLean(c core.Canoe) Number {
 	r, b := c.Frame.Ribs[len(c.Frame.Ribs)-1], c.Frame.Headboard
 	height := c.Hull.TopEdge(r.X) - c.Hull.Floor(r.FootX)
 	lean := func(out float64) float64 { return math.Atan2(r.FootX-r.X+out, height) }
-	n := number(Ribs, "ribs.lastLean", "Last rib off plumb, its foot outward", units.Angle, r.Lean, fromDrawn+"; square to the bottom: "+fromAdney+", pp. 105-106",
+	n := number(HomeRibs, "ribs.lastLean", "Last rib off plumb, its foot outward", units.Angle, r.Lean, fromDrawn+"; square to the bottom: "+fromAdney+", pp. 105-106",
 		working("square to the bottom at its foot, past the heel to the heel's slope, and its outer edge # inboard of the headboard's foot; the feet of the last # of the drawn boats stand # farther in to # farther out than so",
 			small(b.FootX-r.FootX-r.Width/2), count(frame.SpreadRibs), small(frame.FootSpreadIn), small(frame.FootSpreadOut)))
 	return n.between(lean(-frame.FootSpreadIn), lean(frame.FootSpreadOut))
@@ -108,7 +109,7 @@ func blankRule(c core.Canoe) Number {
 			worst = max(worst, gap)
 		}
 	}
-	n := number(Ribs, "ribs.blankShort", "The rule of thumb, twice the nearest thwart, is too short by", units.Length, worst, "the rule: "+fromAdney+", p. 92; the shortfall: the ribs of this shape",
+	n := number(HomeRibs, "ribs.blankShort", "The rule of thumb, twice the nearest thwart, is too short by", units.Length, worst, "the rule: "+fromAdney+", p. 92; the shortfall: the ribs of this shape",
 		working("a blank twice the nearest thwart is long enough as far as rib #; from there outward # ribs an end are longer", count(first), count(short)))
 	if short == 0 {
 		n.Working = working("a blank twice the nearest thwart is longer than every one of the # ribs", count(c.Design.Ribs))
@@ -150,7 +151,7 @@ var ribStates = [...]State{wood.EasyRib: Within, wood.PublishedRib: Within, wood
 func ribsCheck(c core.Canoe) Warning {
 	stock, r := c.Design.RibStock, hardestRib(c)
 	band := r.Bend.Rib(stock)
-	w := Warning{Key: "ribs.verdict", Label: "Ribs", Group: Ribs, State: ribStates[band], Word: ribWord(r.Bend, stock)}
+	w := Warning{Key: "ribs.verdict", Label: "Ribs", Home: HomeRibs, State: ribStates[band], Word: ribWord(r.Bend, stock)}
 	bends := term{kind: units.Ratio, value: max(0, r.Bend.Ratio)}
 	switch band {
 	case wood.EasyRib:
@@ -211,30 +212,37 @@ func ribsMend(c core.Canoe, limit float64) func(units.System) string {
 }
 
 func ribsTable(c core.Canoe) Table {
-	d := c.Design
 	t := Table{
-		Key: "ribs", Title: "Ribs from the middle outward", Group: Ribs,
+		Key: "ribs", Title: "Ribs from the middle outward", Home: HomeRibs, Open: true, OnPaper: true, Blanks: []string{"As built, fore", "aft"},
 		Note: "Each number is a pair of mates, one toward either end: bend the two together, one inside the other, a little past the shape, and tie them across until they are dry. Finished length is on the outer face, tip to tip, the long side of the 45-degree bevels; split and bend them at the rough length, an inch (25 mm) longer at each tip, and cut when they have been tried. Where it is bent hardest and where the taper begins are measured from the rib's middle. They go in from the ends, each end in turn, the middle last. Toward the ends their feet stand square to the bottom, outboard of their marks. The rule of thumb of twice the nearest thwart is no length to cut by.",
-		Columns: []Column{{"rib", "Rib", units.Count}, {"length", "Finished length", units.Length}, {"rough", "Rough length", units.Length}, {"order", "Goes in", units.Count}, {"run", "Along the gunwale", units.Length}, {"station", "From amidships", units.Length},
-			{"foot", "Its foot, from amidships", units.Length}, {"lean", "Off plumb, foot outward", units.Angle}, {"inner", "Inner face", units.Length}, {"width", "Width", units.SmallLength}, {"thickness", "Thickness", units.SmallLength}, {"bend", "Bent hardest at", units.SmallLength}, {"taper", "Taper begins at", units.SmallLength},
-			{"radius", "Tightest radius", units.SmallLength}, {"ratio", "Radius over thickness", units.Ratio}, {"state", "Bend", units.Count}},
 	}
-	for _, r := range c.Frame.Ribs {
-		name := strconv.Itoa(r.Number)
-		order := units.Count.Format(float64(r.Order), units.Metric)
-		if r.Alone() {
-			name = "middle"
-		} else {
-			order += " and " + strconv.Itoa(r.Order+1)
-		}
-		radius, rt := num(r.Bend.Radius), num(r.Bend.Ratio)
-		if w := radiusWord(r.Bend); w != "" {
-			radius.Text, rt.Text = w, w
-		}
-		t.Rows = append(t.Rows, Row{Part: RibPart(r.Number), Cells: []Cell{words(name), num(r.Length), atLeast(r.Length + 2*ribLeave), words(order), num(r.Run), num(r.X), num(r.FootX), num(r.Lean), num(r.Inner),
-			num(r.Width), num(r.Thickness), num(r.BendFrom(c.Hull)), num(r.Length/2 - r.Taper(d).Length), radius, rt, words(RibWord(c, r))}})
+	return fill(t, c.Frame.Ribs,
+		col("rib", "Rib", units.Words, func(r frame.Rib) Cell { return words(strconv.Itoa(r.Number)).saying(wordIf(r.Alone(), "middle")) }),
+		col("length", "Finished length", units.Length, func(r frame.Rib) Cell { return num(r.Length) }),
+		col("rough", "Rough length", units.Length, func(r frame.Rib) Cell { return atLeast(r.Length + 2*ribLeave) }),
+		text("order", "Goes in", fittingOrder),
+		col("run", "Along the gunwale", units.Length, func(r frame.Rib) Cell { return num(r.Run) }),
+		col("station", "From amidships", units.Length, func(r frame.Rib) Cell { return num(r.X) }).screenOnly(),
+		col("foot", "Its foot, from amidships", units.Length, func(r frame.Rib) Cell { return num(r.FootX) }).screenOnly(),
+		col("lean", "Off plumb, foot outward", units.Angle, func(r frame.Rib) Cell { return num(r.Lean) }).screenOnly(),
+		col("inner", "Inner face", units.Length, func(r frame.Rib) Cell { return num(r.Inner) }).screenOnly(),
+		col("width", "Width", units.SmallLength, func(r frame.Rib) Cell { return num(r.Width) }),
+		col("thickness", "Thickness", units.SmallLength, func(r frame.Rib) Cell { return num(r.Thickness) }),
+		col("bend", "Bent hardest at", units.SmallLength, func(r frame.Rib) Cell { return num(r.BendFrom(c.Hull)) }),
+		col("taper", "Taper begins at", units.SmallLength, func(r frame.Rib) Cell { return num(r.Length/2 - r.Taper(c.Design).Length) }),
+		col("radius", "Tightest radius", units.SmallLength, func(r frame.Rib) Cell { return num(r.Bend.Radius).saying(radiusWord(r.Bend)) }).screenOnly(),
+		col("ratio", "Radius over thickness", units.Ratio, func(r frame.Rib) Cell { return num(r.Bend.Ratio).saying(radiusWord(r.Bend)) }).screenOnly(),
+		text("state", "Bend", func(r frame.Rib) string { return RibWord(c, r) }),
+	).parts(func(i int) string { return RibPart(c.Frame.Ribs[i].Number) })
+}
+
+// fittingOrder is when a rib goes in, its mate next.
+func fittingOrder(r frame.Rib) string {
+	order := strconv.Itoa(r.Order)
+	if !r.Alone() {
+		order += " and " + strconv.Itoa(r.Order+1)
 	}
-	return t
+	return order
 }
 
 // ribLeave is what a rib is left longer at each tip until it has been tried: somewhat

@@ -19,13 +19,13 @@ const fromSection = fromShape + "; the rule from midsections drawn in AC (derive
 func sectionNumbers(c core.Canoe) []Number {
 	d, s := c.Design, c.Hull.Section(0)
 	return []Number{
-		number(BarkAndFrame, "hull.halfGirth", "Half girth amidships, finished", units.SmallLength, s.HalfGirth(), fromSection, girthWorking(c)),
-		number(BarkAndFrame, "hull.ease", "Half girth that the ribs take up", units.Offset, d.EaseLeft(), fromSection,
+		printed(HomeFrame, "hull.halfGirth", "Half girth amidships, finished", units.SmallLength, s.HalfGirth(), fromSection, girthWorking(c)),
+		number(HomeFrame, "hull.ease", "Half girth that the ribs take up", units.Offset, d.EaseLeft(), fromSection,
 			working("# on the bed less # finished", small(d.HalfGirthOnBed()), small(s.HalfGirth()))),
-		number(BarkAndFrame, "hull.bottomBreadth", "Breadth of the bottom amidships, # up", units.Length, 2*s.HalfBreadthAt(min(bottomHeight, d.Depth)), fromSection,
+		number(HomeFrame, "hull.bottomBreadth", "Breadth of the bottom amidships, # up", units.Length, 2*s.HalfBreadthAt(min(bottomHeight, d.Depth)), fromSection,
 			working("across the outside of the bark, # over the bottom, with a turn of the bilge of # and the turn line # broad", small(bottomHeight), ratio(d.Bilge), length(c.Hull.TurnWidth()))).
 			naming(small(bottomHeight)),
-		number(BarkAndFrame, "frame.turnWidth", "Breadth of the turn line amidships", units.Length, c.Hull.TurnWidth(), fromSection, turnWorking(c)),
+		printed(HomeFrame, "frame.turnWidth", "Breadth of the turn line amidships", units.Length, c.Hull.TurnWidth(), fromSection, turnWorking(c)),
 	}
 }
 
@@ -59,7 +59,7 @@ func turnWorking(c core.Canoe) func(units.System) string {
 // girthCheck holds the finished section against the bark on the bed.
 func girthCheck(c core.Canoe) Warning {
 	d := c.Design
-	w := Warning{Key: "hull.ease", Label: "Frame and section", Group: BarkAndFrame, State: Within, Word: "agree"}
+	w := Warning{Key: "hull.ease", Label: "Frame and section", Home: HomeBark, State: Within, Word: "agree"}
 	onBed, finished := small(d.HalfGirthOnBed()), small(d.HalfGirth())
 	switch {
 	case d.GirthsAgree():
@@ -79,17 +79,16 @@ const girthStations = 10
 
 func girthsTable(c core.Canoe) Table {
 	t := Table{
-		Key: "girths", Title: "Half girths, on the bed and finished", Group: BarkAndFrame,
+		Key: "girths", Title: "Half girths, on the bed and finished", Home: HomeFrame,
 		Note: "It is one piece of bark: on the bed it stands over its finished edge by the last column, or is drawn down to it where that is less than zero. " +
 			"Where that is no more than the bark left to trim it is no fault: trim after lacing.",
-		Columns: []Column{{"station", "From amidships", units.Length}, {"bed", "On the bed", units.SmallLength}, {"finished", "Finished", units.SmallLength}, {"over", "Over", units.Offset}},
 	}
 	h := c.Hull
-	end := min(h.FrameEnd(), h.HeelX)
-	for i := range girthStations + 1 {
-		x := end * float64(i) / girthStations
-		bed, finished := h.HalfGirthOnBed(x), h.Section(x).HalfGirth()
-		t.Rows = append(t.Rows, Row{Cells: []Cell{num(x), num(bed), num(finished), num(bed - finished)}})
-	}
-	return t
+	bed, finished := h.HalfGirthOnBed, func(x float64) float64 { return h.Section(x).HalfGirth() }
+	return fill(t, spread(min(h.FrameEnd(), h.HeelX), girthStations),
+		col("station", "From amidships", units.Length, num),
+		col("bed", "On the bed", units.SmallLength, func(x float64) Cell { return num(bed(x)) }),
+		col("finished", "Finished", units.SmallLength, func(x float64) Cell { return num(finished(x)) }),
+		col("over", "Over", units.Offset, func(x float64) Cell { return num(bed(x) - finished(x)) }),
+	)
 }

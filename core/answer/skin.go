@@ -4,6 +4,7 @@ import (
 	"barkwright/core"
 	"barkwright/core/bark"
 	"barkwright/core/geom"
+	"barkwright/core/known"
 	"barkwright/core/units"
 )
 
@@ -32,7 +33,7 @@ func skinNumbers(c core.Canoe) []Number {
 	}
 	f := s.Flat
 	laid := func(key, label string, k units.Kind, v float64, how func(units.System) string) Number {
-		n := number(BarkAndFrame, key, label, k, v, fromFlattening, how)
+		n := number(HomeBark, key, label, k, v, fromFlattening, how)
 		switch {
 		case c.Skin == nil:
 			return n.later()
@@ -58,9 +59,9 @@ func skinNumbers(c core.Canoe) []Number {
 	return []Number{
 		gores,
 		laid("bark.stretch", "Stretch left in the bark", units.Strain, f.P95,
-			working("with # gores cut each side, 95 parts in 100 of the skin stretch or gather by less than this; the limit you set is #", count(cut), strain(c.Design.StretchLimit))).by(Estimate),
+			working("with # gores cut each side, 95 parts in 100 of the skin stretch or gather by less than this; the limit you set is #", count(cut), strain(c.Design.StretchLimit))).by(known.Estimate),
 		laid("bark.stretchMean", "Stretch left, on the whole", units.Strain, f.RMS,
-			working("the root of the mean square over all of the skin, along and across, with # gores cut each side", count(cut))).by(Estimate),
+			working("the root of the mean square over all of the skin, along and across, with # gores cut each side", count(cut))).by(known.Estimate),
 		laid("bark.stretchAt", "Where it is most, fore and aft of amidships", units.Length, f.Where.X,
 			working("# along the bed and # out from its centre line, in all four quarters alike", length(f.Where.X), length(f.Where.Y))),
 		laid("bark.flatLength", "Bark on the bed, length", units.Length, f.Length,
@@ -76,8 +77,8 @@ func skinNumbers(c core.Canoe) []Number {
 func fewestNumber(c core.Canoe, s *core.Skin) Number {
 	limit := c.Design.StretchLimit
 	least, ok := bark.Fewest(s.Curve, limit)
-	n := number(BarkAndFrame, "bark.fewestGores", "Fewest gores a side within the limit", units.Count, float64(least), fromNoLimit,
-		working("standing evenly between the end thwarts, the first number that leaves # or less", strain(limit))).by(Estimate)
+	n := number(HomeBark, "bark.fewestGores", "Fewest gores a side within the limit", units.Count, float64(least), fromNoLimit,
+		working("standing evenly between the end thwarts, the first number that leaves # or less", strain(limit))).by(known.Estimate)
 	switch {
 	case len(s.Curve) == 0:
 		return n.later()
@@ -91,26 +92,29 @@ func fewestNumber(c core.Canoe, s *core.Skin) Number {
 // stretchTable is the curve of stretch against number of gores.
 func stretchTable(c core.Canoe) Table {
 	t := Table{
-		Key: "stretch", Title: "Stretch left, by number of gores", Group: BarkAndFrame,
-		Note:    "Gores each side standing evenly between the end thwarts; the builders' rule puts them elsewhere. Good to about a tenth of a percent. The root mean square is of the stretch along and across together and the few worst places weigh most in it, so it can be the larger of the two. No published strain limit of birch bark was found: the limit is yours to set.",
-		Columns: []Column{{"gores", "Gores each side", units.Count}, {"p95", "Stretch, 95 in 100", units.Strain}, {"rms", "Root mean square", units.Strain}, {"limit", "Against the limit", units.Count}},
+		Key: "stretch", Title: "Stretch left, by number of gores", Home: HomeBark,
+		Note: "Gores each side standing evenly between the end thwarts; the builders' rule puts them elsewhere. Good to about a tenth of a percent. The root mean square is of the stretch along and across together and the few worst places weigh most in it, so it can be the larger of the two. No published strain limit of birch bark was found: the limit is yours to set.",
 	}
-	if c.Skin == nil || len(c.Skin.Curve) == 0 {
-		t.Rows = []Row{{Cells: []Cell{words(notYet), words("–"), words("–"), words("–")}}}
-		return t
+	var curve []bark.CurvePoint
+	if c.Skin != nil {
+		curve = c.Skin.Curve
 	}
-	limit := " " + units.Strain.Format(c.Design.StretchLimit, units.Metric)
-	for _, p := range c.Skin.Curve {
-		row := Row{Cells: []Cell{whole(p.Gores), num(p.P95), num(p.RMS), words("over" + limit)}}
-		switch {
-		case p.State != geom.Converged:
-			row.Cells = []Cell{whole(p.Gores), words("–"), words("–"), words(p.State.String())}
-		case bark.WithinLimit(p.P95, c.Design.StretchLimit):
-			row.Cells[3] = words("within" + limit)
-		}
-		t.Rows = append(t.Rows, row)
-	}
-	return t
+	flat := func(p bark.CurvePoint) bool { return p.State == geom.Converged }
+	limit := c.Design.StretchLimit
+	return fill(t, curve,
+		col("gores", "Gores each side", units.Count, func(p bark.CurvePoint) Cell { return whole(p.Gores) }),
+		col("p95", "Stretch, 95 in 100", units.Strain, func(p bark.CurvePoint) Cell { return when(flat(p), num(p.P95)) }),
+		col("rms", "Root mean square", units.Strain, func(p bark.CurvePoint) Cell { return when(flat(p), num(p.RMS)) }),
+		text("limit", "Against the limit", func(p bark.CurvePoint) string {
+			switch {
+			case !flat(p):
+				return p.State.String()
+			case bark.WithinLimit(p.P95, limit):
+				return "within " + units.Strain.Format(limit, units.Metric)
+			}
+			return "over " + units.Strain.Format(limit, units.Metric)
+		}),
+	).orNone(notYet)
 }
 
 // StretchWords compares a stretch with the limit.

@@ -13,6 +13,7 @@ import (
 	"barkwright/core/bark"
 	"barkwright/core/design"
 	"barkwright/core/geom"
+	"barkwright/core/known"
 	"barkwright/core/units"
 )
 
@@ -135,8 +136,8 @@ func TestLimitNamesTheFewestGores(t *testing.T) {
 	assert.Zero(t, loose.Value)
 	assert.Equal(t, "more than 13", tight.Word)
 	assert.Greater(t, fewest(0.006).Value, loose.Value)
-	assert.Equal(t, answer.Estimate, loose.Basis)
-	assert.Contains(t, loose.Source, "no published strain limit")
+	assert.Equal(t, known.Estimate, loose.Basis)
+	assert.Contains(t, loose.Cited, "no published strain limit")
 }
 
 // The words of the table of stretch go by its figures as they are shown: none that

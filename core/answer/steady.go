@@ -45,7 +45,7 @@ func steadinessOf(a core.Afloat) steadiness {
 // steadyCheck says in words how stiff the boat is, with its spread, and what helps.
 func steadyCheck(c core.Canoe) Warning {
 	a := c.Afloat
-	w := Warning{Key: "afloat.steady", Label: "Steadiness", Group: OnTheWater, State: NotChecked, Word: NotChecked.String()}
+	w := Warning{Key: "afloat.steady", Label: "Steadiness", Home: HomeWater, State: NotChecked, Word: NotChecked.String()}
 	if a.Floated.Upright.State != afloat.Floats || a.Floated.State == afloat.Overloaded || a.Floated.State == afloat.NotConverged {
 		w.Text = working("the load comes first")
 		return w

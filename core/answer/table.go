@@ -5,21 +5,56 @@ import "barkwright/core/units"
 // Table is rows of numbers, as builders read them at the bench.
 type Table struct {
 	Key, Title, Note string
-	Group            Group
-	Columns          []Column
-	Rows             []Row
+	Home             Home
+	// Open tells that the page shows it unfolded at first.
+	Open bool
+	// OnPaper tells that its home's build sheet shows it, with Blanks as the headings of
+	// columns to be written in.
+	OnPaper bool
+	Blanks  []string
+	Columns []Column
+	Rows    []Row
 }
 
-// Column is one column; all its numbers are of one kind.
+// Column is one column; all its numbers are of one kind, or it is units.Words.
 type Column struct {
 	Key, Label string
 	Kind       units.Kind
+	// ScreenOnly tells that paper has no room for it.
+	ScreenOnly bool
 }
 
 // Row is one row. Part names the piece of the picture it stands for, or is empty.
 type Row struct {
 	Part  string
 	Cells []Cell
+}
+
+// Pick is the table with some of its columns, by their places.
+func (t Table) Pick(columns []int) Table {
+	out := t
+	out.Columns, out.Rows = nil, make([]Row, len(t.Rows))
+	for i, r := range t.Rows {
+		out.Rows[i].Part = r.Part
+	}
+	for _, column := range columns {
+		out.Columns = append(out.Columns, t.Columns[column])
+		for i, r := range t.Rows {
+			out.Rows[i].Cells = append(out.Rows[i].Cells, r.Cells[column])
+		}
+	}
+	return out
+}
+
+// Paper is the table with the columns that paper has room for.
+func (t Table) Paper() Table {
+	var columns []int
+	for i, c := range t.Columns {
+		if !c.ScreenOnly {
+			columns = append(columns, i)
+		}
+	}
+	return t.Pick(columns)
 }
 
 // Rounding is how a number in a table is rounded.
@@ -58,27 +93,4 @@ func (c Column) Rounded(cell Cell, s units.System) float64 {
 		return c.Kind.RoughUpValue(cell.Value, s)
 	}
 	return cell.Value
-}
-
-// num is a cell with a number; one that is none is named.
-func num(v float64) Cell { return rounded(v, Exact) }
-
-// about is num of an estimate, and atLeast of one of which too little spoils the work.
-func about(v float64) Cell   { return rounded(v, Rough) }
-func atLeast(v float64) Cell { return rounded(v, RoughUp) }
-
-func rounded(v float64, r Rounding) Cell {
-	if !units.Shows(v) {
-		return words(units.NotWorkedOut)
-	}
-	return Cell{Value: v, Rounding: r}
-}
-
-func whole(n int) Cell    { return Cell{Value: float64(n)} }
-func words(s string) Cell { return Cell{Text: s} }
-func yes(b bool, s string) Cell {
-	if b {
-		return Cell{Text: s}
-	}
-	return Cell{Text: "–"}
 }

@@ -21,7 +21,7 @@ func (s State) String() string {
 // Warning is a check of the design: its state in a word, and what to change.
 type Warning struct {
 	Key, Label string
-	Group      Group
+	Home       Home
 	State      State
 	// Word names the state; it differs from State's own where the check is not of
 	// a bend: overloaded, short of bark.

@@ -3,6 +3,7 @@ package answer
 import (
 	"barkwright/core"
 	"barkwright/core/afloat"
+	"barkwright/core/known"
 	"barkwright/core/units"
 )
 
@@ -20,7 +21,7 @@ func waterNumbers(c core.Canoe) []Number {
 		up.State = f.State
 	}
 	lies := func(key, label string, k units.Kind, v float64, source string, how func(units.System) string) Number {
-		n := number(OnTheWater, key, label, k, v, source, how).by(Estimate)
+		n := printed(HomeWater, key, label, k, v, source, how).by(known.Estimate)
 		if up.State != afloat.Floats {
 			return n.absent(f.State.String())
 		}
@@ -30,13 +31,13 @@ func waterNumbers(c core.Canoe) []Number {
 		lies("afloat.draught", "Draught", units.Length, up.Draught, fromFloating,
 			working("# in all: the boat #, her crew and cargo", mass(a.Load.Mass).rough(), mass(a.Boat.Mass).rough())),
 		lies("afloat.freeboard", "Least freeboard", units.Length, up.Freeboard, fromFloating,
-			working("to the top of the inwale at its lowest over the water, as the boat trims")),
+			working("to the top of the inwale at its lowest over the water, as the boat trims")).short("Freeboard"),
 		lies("afloat.freeboardAt", "Where it is least, forward of amidships", units.Offset, up.FreeboardAt.X, fromFloating,
 			working("the sheer is # over the bottom there", length(up.FreeboardAt.Z).rough())),
 		lies("afloat.trim", "Trim, bow down", units.Angle, up.Trim, fromFloating,
 			working("the middle of all the weight stands # forward of amidships, and so does that of the water pushed aside", offset(a.Load.Centre.X).rough())),
-		number(OnTheWater, "afloat.displacement", "All that the water carries", units.Mass, a.Load.Mass, fromFloating,
-			working("boat #, # together # and cargo #", mass(a.Boat.Mass).rough(), many(len(a.Crew), "paddler", "paddlers"), mass(crewMass(a)).rough(), mass(a.Cargo.Mass).rough())).by(Estimate),
+		printed(HomeWater, "afloat.displacement", "All that the water carries", units.Mass, a.Load.Mass, fromFloating,
+			working("boat #, # together # and cargo #", mass(a.Boat.Mass).rough(), many(len(a.Crew), "paddler", "paddlers"), mass(crewMass(a)).rough(), mass(a.Cargo.Mass).rough())).by(known.Estimate),
 		lies("afloat.gm", "Stiffness upright, GM", units.Length, f.GM, fromStanding,
 			working("how fast the righting arm grows as the boat begins to heel; less than nothing, and she will not stay upright")),
 		lies("afloat.gmLow", "GM at the low end of what is not known", units.Length, a.GMLow, spreadSource,
@@ -51,8 +52,8 @@ func waterNumbers(c core.Canoe) []Number {
 	}
 	freeboards := afloat.MarkedFreeboards()
 	for i, carried := range a.Carries {
-		n := number(OnTheWater, loadKeys[i], "Load that leaves # of freeboard", units.Mass, carried.Payload, fromFloating,
-			working("floated level, # with the boat's own #", mass(carried.Total).rough(), mass(a.Boat.Mass).rough())).naming(small(freeboards[i])).by(Estimate)
+		n := printed(HomeWater, loadKeys[i], "Load that leaves # of freeboard", units.Mass, carried.Payload, fromFloating,
+			working("floated level, # with the boat's own #", mass(carried.Total).rough(), mass(a.Boat.Mass).rough())).naming(small(freeboards[i])).by(known.Estimate)
 		if carried.State != afloat.Floats {
 			n = n.absent(carried.State.String())
 		}
@@ -84,7 +85,7 @@ const lowFreeboard = 6 * units.Inch
 // floatCheck names how the boat lies and what would mend it.
 func floatCheck(c core.Canoe) Warning {
 	f := c.Afloat.Floated
-	w := Warning{Key: "afloat.state", Label: "Load", Group: OnTheWater, State: Beyond, Word: f.State.String()}
+	w := Warning{Key: "afloat.state", Label: "Load", Home: HomeWater, State: Beyond, Word: f.State.String()}
 	switch {
 	case f.State == afloat.Overloaded:
 		w.Text = working("about # too much: water would come over the gunwale. Take less, or build deeper or longer", mass(f.Excess).rough())

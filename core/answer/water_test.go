@@ -28,7 +28,7 @@ func onWater(d design.Design) map[string]answer.Number {
 	c := core.Evaluate(d)
 	all := map[string]answer.Number{}
 	for _, n := range append(answer.All(c), answer.Water(c, core.OnWater(c))...) {
-		if n.Group == answer.OnTheWater {
+		if n.Home == answer.HomeWater {
 			all[n.Key] = n
 		}
 	}
@@ -45,7 +45,7 @@ func TestKeysOnTheWater(t *testing.T) {
 		assert.Positive(t, n.Value, key)
 	}
 	for key, n := range all {
-		assert.NotEmpty(t, n.Source, key)
+		assert.NotEmpty(t, n.Cited, key)
 		assert.NotEmpty(t, n.Basis, key)
 		for _, s := range systems {
 			assert.NotEmpty(t, n.Working(s), key)

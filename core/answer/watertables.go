@@ -9,42 +9,56 @@ import (
 // figuresTable is what a naval architect asks of the boat as she floats upright.
 func figuresTable(c core.Canoe) Table {
 	t := Table{
-		Key: "figures", Title: "Figures of the hull afloat", Group: OnTheWater,
+		Key: "figures", Title: "Figures of the hull afloat", Home: HomeWater,
 		Note: "As she floats upright with her load, in the terms of naval architecture.",
-		Columns: []Column{{"figure", "Figure", units.Count}, {"length", "Length", units.Length}, {"area", "Area", units.Area},
-			{"volume", "Volume", units.Volume}, {"ratio", "Ratio", units.Ratio}},
 	}
-	row := func(name string, column int, v float64) {
-		cells := []Cell{words(name), words("–"), words("–"), words("–"), words("–")}
-		cells[column] = about(v)
-		t.Rows = append(t.Rows, Row{Cells: cells})
+	of := func(k units.Kind) func(figure) Cell {
+		return func(f figure) Cell { return when(f.kind == k, about(f.value)) }
 	}
-	const length, area, volume, ratio = 1, 2, 3, 4
+	return fill(t, figuresAfloat(c),
+		text("figure", "Figure", func(f figure) string { return f.name }),
+		col("length", "Length", units.Length, of(units.Length)),
+		col("area", "Area", units.Area, of(units.Area)),
+		col("volume", "Volume", units.Volume, of(units.Volume)),
+		col("ratio", "Ratio", units.Ratio, of(units.Ratio)),
+	).orNone(c.Afloat.Floated.State.String())
+}
+
+// figure is one figure of the hull afloat, in the SI unit of its kind.
+type figure struct {
+	name  string
+	kind  units.Kind
+	value float64
+}
+
+// figuresAfloat lists the figures; there are none where the boat does not float upright.
+func figuresAfloat(c core.Canoe) []figure {
 	floated := c.Afloat.Floated
 	if floated.Upright.State != afloat.Floats || !(floated.Upright.Volume > 0) {
-		return t.orState(floated.State)
+		return nil
 	}
 	f := c.Afloat.Body.Figures(floated.Upright)
-	row("waterline, length", length, f.Length)
-	row("waterline, greatest beam", length, f.Beam)
-	row("draught", length, f.Draught)
-	row("displaced volume", volume, f.Volume)
-	row("water plane", area, f.WaterPlane)
-	row("wetted surface", area, f.WettedSurface)
-	row("largest section under water", area, f.LargestSection)
-	row("block coefficient", ratio, f.Block)
-	row("prismatic coefficient", ratio, f.Prismatic)
-	row("largest section's coefficient", ratio, f.Section)
-	row("water-plane coefficient", ratio, f.Plane)
-	row("centre of buoyancy, over the lowest bark", length, f.Buoyancy.Z)
-	row("centre of buoyancy, forward of amidships", length, f.Buoyancy.X)
-	row("centre of the water plane, forward of amidships", length, f.PlaneCentre)
-	row("centre of mass, over the lowest bark", length, c.Afloat.Load.Centre.Z)
-	row("centre of mass, forward of amidships", length, c.Afloat.Load.Centre.X)
-	row("metacentre over the centre of buoyancy, heeling", length, f.MetacentreAcross)
-	row("metacentre over the centre of buoyancy, trimming", length, f.MetacentreAlong)
-	row("metacentre over the centre of mass, GM", length, floated.GM)
-	return t
+	return []figure{
+		{"waterline, length", units.Length, f.Length},
+		{"waterline, greatest beam", units.Length, f.Beam},
+		{"draught", units.Length, f.Draught},
+		{"displaced volume", units.Volume, f.Volume},
+		{"water plane", units.Area, f.WaterPlane},
+		{"wetted surface", units.Area, f.WettedSurface},
+		{"largest section under water", units.Area, f.LargestSection},
+		{"block coefficient", units.Ratio, f.Block},
+		{"prismatic coefficient", units.Ratio, f.Prismatic},
+		{"largest section's coefficient", units.Ratio, f.Section},
+		{"water-plane coefficient", units.Ratio, f.Plane},
+		{"centre of buoyancy, over the lowest bark", units.Length, f.Buoyancy.Z},
+		{"centre of buoyancy, forward of amidships", units.Length, f.Buoyancy.X},
+		{"centre of the water plane, forward of amidships", units.Length, f.PlaneCentre},
+		{"centre of mass, over the lowest bark", units.Length, c.Afloat.Load.Centre.Z},
+		{"centre of mass, forward of amidships", units.Length, c.Afloat.Load.Centre.X},
+		{"metacentre over the centre of buoyancy, heeling", units.Length, f.MetacentreAcross},
+		{"metacentre over the centre of buoyancy, trimming", units.Length, f.MetacentreAlong},
+		{"metacentre over the centre of mass, GM", units.Length, floated.GM},
+	}
 }
 
 // CurveTables are the curves on the water in numbers, one beside each chart.
@@ -56,65 +70,63 @@ func CurveTables(w core.Water) []Table {
 func RightingTable(w core.Water) Table {
 	r := w.Righting
 	t := Table{
-		Key: "righting", Title: "Righting arm by heel", Group: OnTheWater,
+		Key: "righting", Title: "Righting arm by heel", Home: HomeWater, Open: true,
 		Note: "A rigid load, free to sink and trim. People move: read it as how stiff she is, not as how far you may lean.",
-		Columns: []Column{{"heel", "Heel", units.Angle}, {"arm", "Righting arm", units.Length}, {"freeboard", "Least freeboard", units.Length},
-			{"draught", "Draught", units.Length}, {"trim", "Trim, bow down", units.Angle}, {"state", "State", units.Count}},
 	}
-	add := func(a afloat.Attitude, state string) {
-		t.Rows = append(t.Rows, Row{Cells: []Cell{about(a.Plane.Heel), about(a.Arm), about(max(0, a.Freeboard)), about(a.Draught), about(a.Trim), words(state)}})
+	type point struct {
+		afloat.Attitude
+		state afloat.State
 	}
+	var points []point
 	for _, p := range r.Points {
 		if !p.Firm {
 			break
 		}
-		add(p.Attitude, p.State.String())
+		points = append(points, point{p.Attitude, p.State})
 	}
 	if r.State == afloat.Floats && r.Swamps {
-		add(r.Swamped, afloat.Swamped.String())
+		points = append(points, point{r.Swamped, afloat.Swamped})
 	}
-	return t.orState(r.State)
+	return fill(t, points,
+		col("heel", "Heel", units.Angle, func(p point) Cell { return about(p.Plane.Heel) }),
+		col("arm", "Righting arm", units.Length, func(p point) Cell { return about(p.Arm) }),
+		col("freeboard", "Least freeboard", units.Length, func(p point) Cell { return about(max(0, p.Freeboard)) }),
+		col("draught", "Draught", units.Length, func(p point) Cell { return about(p.Draught) }),
+		col("trim", "Trim, bow down", units.Angle, func(p point) Cell { return about(p.Trim) }),
+		text("state", "State", func(p point) string { return p.state.String() }),
+	).orNone(r.State.String())
 }
 
 // CarriesTable is the load by the freeboard it leaves.
 func CarriesTable(w core.Water) Table {
 	t := Table{
-		Key: "carries", Title: "Load and the freeboard it leaves", Group: OnTheWater,
-		Note:    "Floated level in calm water. By custom an open canoe keeps 6 in; no rule looked at rates canoes.",
-		Columns: []Column{{"freeboard", "Freeboard", units.Length}, {"load", "Crew and cargo", units.Mass}, {"all", "With the boat", units.Mass}},
+		Key: "carries", Title: "Load and the freeboard it leaves", Home: HomeWater,
+		Note: "Floated level in calm water. By custom an open canoe keeps 6 in; no rule looked at rates canoes.",
 	}
+	var carries []afloat.Carried
 	for _, c := range w.Carries {
 		if c.State == afloat.Floats {
-			t.Rows = append(t.Rows, Row{Cells: []Cell{num(c.Freeboard), about(c.Payload), about(c.Total)}})
+			carries = append(carries, c)
 		}
 	}
-	return t.orState(afloat.NoSuchLoad)
+	return fill(t, carries,
+		col("freeboard", "Freeboard", units.Length, func(c afloat.Carried) Cell { return num(c.Freeboard) }),
+		col("load", "Crew and cargo", units.Mass, func(c afloat.Carried) Cell { return about(c.Payload) }),
+		col("all", "With the boat", units.Mass, func(c afloat.Carried) Cell { return about(c.Total) }),
+	).orNone(afloat.NoSuchLoad.String())
 }
 
 // PushTable is the push needed by speed.
 func PushTable(m core.Moving) Table {
 	t := Table{
-		Key: "push", Title: "Push needed by speed", Group: OnTheWater,
+		Key: "push", Title: "Push needed by speed", Home: HomeWater,
 		Note: "From friction alone to friction with the most waves that thin-ship theory gives within one part in twenty of the speed. A canoe is too broad for that theory: take the wave part as a shape, not a figure.",
-		Columns: []Column{{"speed", "Speed", units.Speed}, {"friction", "Friction", units.Force}, {"waves", "Waves by theory", units.Force},
-			{"low", "Push, least", units.Force}, {"high", "Push, most", units.Force}},
 	}
-	for _, p := range m.Curve {
-		t.Rows = append(t.Rows, Row{Cells: []Cell{num(p.Speed), num(p.Friction), num(p.Wave), num(p.Low()), num(p.High())}})
-	}
-	return t.orState(m.State)
-}
-
-// orState is the table, or its state in one row where it would have none.
-func (t Table) orState(s afloat.State) Table {
-	if len(t.Rows) > 0 {
-		return t
-	}
-	cells := make([]Cell, len(t.Columns))
-	for i := range cells {
-		cells[i] = words("–")
-	}
-	cells[0] = words(s.String())
-	t.Rows = []Row{{Cells: cells}}
-	return t
+	return fill(t, m.Curve,
+		col("speed", "Speed", units.Speed, func(p afloat.Push) Cell { return num(p.Speed) }),
+		col("friction", "Friction", units.Force, func(p afloat.Push) Cell { return num(p.Friction) }),
+		col("waves", "Waves by theory", units.Force, func(p afloat.Push) Cell { return num(p.Wave) }),
+		col("low", "Push, least", units.Force, func(p afloat.Push) Cell { return num(p.Low()) }),
+		col("high", "Push, most", units.Force, func(p afloat.Push) Cell { return num(p.High()) }),
+	).orNone(m.State.String())
 }

@@ -5,13 +5,25 @@ import (
 
 	"barkwright/core"
 	"barkwright/core/afloat"
+	"barkwright/core/answer"
 	"barkwright/core/geom"
 	"barkwright/core/units"
 )
 
-// WaterCharts are the curves on the water: righting arm, load and push.
+// WaterCharts are the curves on the water, each with its table's key and title.
 func WaterCharts(c core.Canoe, w core.Water, s units.System) []Chart {
-	return []Chart{rightingChart(c, w, s), carriesChart(c, w, s), pushChart(w.Moving, s)}
+	var all []Chart
+	for _, t := range answer.CurveTables(w) {
+		chart := waterCharts[t.Key](c, w, s)
+		chart.Key, chart.Title = t.Key, t.Title
+		all = append(all, chart)
+	}
+	return all
+}
+
+// waterCharts draw the curves by the key of their table.
+var waterCharts = map[string]func(core.Canoe, core.Water, units.System) Chart{
+	"righting": rightingChart, "carries": carriesChart, "push": pushChart,
 }
 
 // leastHeel is the least heel the righting arm is drawn to, so that a boat that
@@ -21,7 +33,7 @@ const leastHeel = 30 * units.Degree
 // rightingChart draws the arm only as far as the boat is dry.
 func rightingChart(c core.Canoe, w core.Water, s units.System) Chart {
 	r := w.Righting
-	ch := Chart{Key: "righting", Title: "Righting arm by heel",
+	ch := Chart{
 		X: ChartAxis{Label: "Heel", Kind: units.Angle, System: s, High: leastHeel},
 		Y: ChartAxis{Label: "Righting arm", Kind: units.SmallLength, System: s},
 	}
@@ -64,7 +76,7 @@ func rightingChart(c core.Canoe, w core.Water, s units.System) Chart {
 
 // carriesChart draws the freeboard that each load leaves.
 func carriesChart(c core.Canoe, w core.Water, s units.System) Chart {
-	ch := Chart{Key: "carries", Title: "Load and the freeboard it leaves",
+	ch := Chart{
 		X: ChartAxis{Label: "Crew and cargo", Kind: units.Mass, System: s},
 		Y: ChartAxis{Label: "Freeboard", Kind: units.SmallLength, System: s},
 	}
@@ -101,8 +113,9 @@ const pushShown = 1.2
 
 // pushChart draws the push as a band: friction at the least, theory's waves on it
 // at the most.
-func pushChart(m core.Moving, s units.System) Chart {
-	ch := Chart{Key: "push", Title: "Push needed by speed",
+func pushChart(_ core.Canoe, w core.Water, s units.System) Chart {
+	m := w.Moving
+	ch := Chart{
 		X: ChartAxis{Label: "Speed", Kind: units.Speed, System: s},
 		Y: ChartAxis{Label: "Push", Kind: units.Force, System: s},
 	}

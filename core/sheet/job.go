@@ -4,9 +4,11 @@ import (
 	"bufio"
 	_ "embed" // for the style of the sheets
 	"io"
+	"slices"
 
 	"barkwright/core"
 	"barkwright/core/answer"
+	"barkwright/core/known"
 	"barkwright/core/units"
 )
 
@@ -27,21 +29,26 @@ type Job struct {
 // Figure is a drawing as a whole SVG element, trusted as it stands.
 type Figure struct{ Caption, SVG string }
 
-// Stage is one build sheet: a step of the work.
+// Stage is one build sheet: a step of the work. What is on it is what is at home there.
 type Stage struct {
 	Key, Title string
-	write      func(*stage)
+	cautions   []Hazard
+	// write replaces the sheet's own numbers, checks and tables, and after follows them;
+	// arrange puts its tables in another order. Each may be nil.
+	write, after func(*stage)
+	arrange      map[string]func(answer.Table) answer.Table
 }
 
 var stages = []Stage{
-	{"summary", "The boat", summaryStage},
-	{"bark", "Bark and trees", barkStage},
-	{"bed", "Building frame and bed", bedStage},
-	{"marks", "Gunwale marks", marksStage},
-	{"root", "Lacing, seams and root", rootStage},
-	{"ribs", "Ribs in fitting order", ribsStage},
-	{"ends", "Stems, headboards, thwarts", endsStage},
-	{"load", "Load and cautions", loadStage},
+	{Key: "summary", Title: "The boat", write: summaryStage},
+	{Key: "bark", Title: "Bark and trees", cautions: []Hazard{permission, felling, edgeTools}},
+	{Key: "bed", Title: "Building frame and bed", cautions: []Hazard{edgeTools}},
+	{Key: "marks", Title: "Gunwale marks"},
+	{Key: "root", Title: "Lacing, seams and root", cautions: []Hazard{permission, edgeTools, hotPitch, flames}, after: rootTallies},
+	{Key: "ribs", Title: "Ribs in fitting order", cautions: []Hazard{scalds, bending, edgeTools},
+		arrange: map[string]func(answer.Table) answer.Table{"ribs": inFittingOrder}},
+	{Key: "ends", Title: "Stems, headboards, thwarts", cautions: []Hazard{scalds, flames, bending, edgeTools}},
+	{Key: "load", Title: "Load and cautions", cautions: []Hazard{coldWater, trialSwamp, noRating}, after: loadNotes},
 }
 
 // Stages lists the build sheets in the order of the work.
@@ -78,9 +85,9 @@ func BuildSheets(w io.Writer, j Job) error {
 	for _, key := range j.Sheets {
 		for i, s := range stages {
 			if s.Key == key {
-				out := stage{Writer: b, Job: j}
-				out.open(i+1, s.Title)
-				s.write(&out)
+				out := stage{b, j, s}
+				out.open(i + 1)
+				out.body()
 				out.close()
 			}
 		}
@@ -92,10 +99,26 @@ func BuildSheets(w io.Writer, j Job) error {
 type stage struct {
 	*bufio.Writer
 	Job
+	Stage
+}
+
+// body writes what is at home on the sheet.
+func (s *stage) body() {
+	s.cautions(s.Stage.cautions...)
+	if s.write != nil {
+		s.write(s)
+		return
+	}
+	s.numbers(on(answer.All(s.Canoe), s.Key))
+	s.checks(slices.DeleteFunc(answer.Checks(s.Canoe), func(w answer.Warning) bool { return w.Home.Sheet() != s.Key }))
+	s.tables()
+	if s.after != nil {
+		s.after(s)
+	}
 }
 
 // open starts a sheet. It is a table whose head every page of the sheet repeats.
-func (s *stage) open(number int, title string) {
+func (s *stage) open(number int) {
 	s.raw(`<table class="stage"><thead><tr><td><div class="head"><b>`)
 	s.text(s.Head.Boat)
 	s.raw("</b>")
@@ -105,7 +128,7 @@ func (s *stage) open(number int, title string) {
 		}
 	}
 	s.raw("</div></td></tr></thead><tbody><tr><td>")
-	s.element("h2", decimal(float64(number), 0)+". "+title)
+	s.element("h2", decimal(float64(number), 0)+". "+s.Title)
 }
 
 func (s *stage) close() { s.raw("</td></tr></tbody></table>\n") }
@@ -135,42 +158,40 @@ func (s *stage) element(tag, text string) {
 	s.raw("</" + tag + ">")
 }
 
+// on are the results that a build sheet shows, in the order of the work.
+func on(all []answer.Number, sheet string) []answer.Number {
+	return slices.DeleteFunc(slices.Clone(all), func(n answer.Number) bool { return !n.On(sheet) })
+}
+
 // numbers writes results as label, value and how it is known, in two columns.
-func (s *stage) numbers(keys ...string) {
-	all := answer.All(s.Canoe)
+func (s *stage) numbers(all []answer.Number) {
 	s.raw(`<dl class="numbers">`)
-	for _, key := range keys {
-		for _, n := range all {
-			if n.Key != key {
-				continue
-			}
-			s.raw("<div><dt>")
-			s.text(n.Label(s.System))
-			if n.Basis != answer.Computed {
-				s.raw(" ")
-				s.element("small", "("+string(n.Basis)+")")
-			}
-			s.raw("</dt>")
-			s.element("dd", n.Text(s.System))
-			s.raw("</div>")
+	for _, n := range all {
+		s.raw("<div><dt>")
+		s.text(n.Label(s.System))
+		if n.Basis != known.Computed {
+			s.raw(" ")
+			s.element("small", "("+string(n.Basis)+")")
 		}
+		s.raw("</dt>")
+		s.element("dd", n.Text(s.System))
+		s.raw("</div>")
 	}
 	s.raw("</dl>")
 }
 
-// checks writes the checks of some steps of the work, word first.
-func (s *stage) checks(groups ...answer.Group) {
+// checks writes checks, word first.
+func (s *stage) checks(all []answer.Warning) {
+	if len(all) == 0 {
+		return
+	}
 	s.raw(`<ul class="verdicts">`)
-	for _, c := range answer.Checks(s.Canoe) {
-		for _, g := range groups {
-			if c.Group == g {
-				s.raw("<li><b>")
-				s.text(shapes[c.State] + " " + c.Label + ": " + c.Word)
-				s.raw("</b>: ")
-				s.text(c.Text(s.System))
-				s.raw(".</li>")
-			}
-		}
+	for _, c := range all {
+		s.raw("<li><b>")
+		s.text(shapes[c.State] + " " + c.Label + ": " + c.Word)
+		s.raw("</b>: ")
+		s.text(c.Text(s.System))
+		s.raw(".</li>")
 	}
 	s.raw("</ul>")
 }

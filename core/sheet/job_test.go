@@ -2,6 +2,7 @@ package sheet_test
 
 import (
 	"errors"
+	"html"
 	"regexp"
 	"strings"
 	"testing"
@@ -9,6 +10,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"barkwright/core"
 	"barkwright/core/answer"
 	"barkwright/core/design"
 	"barkwright/core/sheet"
@@ -18,9 +20,59 @@ import (
 func TestSheetsGolden(t *testing.T) {
 	j := everything()
 	j.Figures = []sheet.Figure{{Caption: "A view.", SVG: `<svg viewBox="0 0 1 1"></svg>`}}
-	var b strings.Builder
-	require.NoError(t, sheet.BuildSheets(&b, j))
-	golden(t, "build.html", strings.NewReplacer("<tr>", "\n<tr>", "<div>", "\n<div>", "<p", "\n<p").Replace(b.String()))
+	lines := strings.NewReplacer("<tr>", "\n<tr>", "<div>", "\n<div>", "<p", "\n<p", "<ul", "\n<ul")
+	for _, stage := range sheet.Stages() {
+		j.Sheets = []string{stage.Key}
+		var b strings.Builder
+		require.NoError(t, sheet.BuildSheets(&b, j))
+		golden(t, "build-"+stage.Key+".html", lines.Replace(b.String()))
+	}
+}
+
+// Whatever has a home goes on a build sheet that there is, and one that says it is on
+// paper is there, with its columns.
+func TestHomesHaveSheets(t *testing.T) {
+	keys := map[string]bool{}
+	for _, stage := range sheet.Stages() {
+		keys[stage.Key] = true
+	}
+	for _, home := range answer.Homes() {
+		assert.True(t, keys[home.Sheet()], "home %q has sheet %q", home, home.Sheet())
+	}
+	j := everything()
+	for _, key := range answer.TableKeys() {
+		table, _ := answer.MakeTable(j.Canoe, key)
+		if !table.OnPaper {
+			continue
+		}
+		j.Sheets = []string{table.Home.Sheet()}
+		var b strings.Builder
+		require.NoError(t, sheet.BuildSheets(&b, j))
+		for _, c := range table.Paper().Columns {
+			assert.True(t, strings.Contains(b.String(), html.EscapeString(c.Label)+"</th>"), "%s: %s", key, c.Key)
+		}
+	}
+	for _, n := range answer.All(j.Canoe) {
+		if n.OnPaper {
+			j.Sheets = []string{n.Home.Sheet()}
+			var b strings.Builder
+			require.NoError(t, sheet.BuildSheets(&b, j))
+			assert.True(t, strings.Contains(b.String(), "<dt>"+html.EscapeString(n.Label(j.System))), n.Key)
+		}
+	}
+}
+
+// A curve on the water is drawn beside its table: each has the other's key.
+func TestCurvesHaveTheirTables(t *testing.T) {
+	c := core.Evaluate(design.Default())
+	w := core.OnWater(c)
+	tables, charts := answer.CurveTables(w), sheet.WaterCharts(c, w, units.Metric)
+	require.Len(t, charts, len(tables))
+	for i, table := range tables {
+		assert.Equal(t, table.Key, charts[i].Key)
+		assert.Equal(t, table.Title, charts[i].Title)
+		assert.NotEmpty(t, charts[i].Description, table.Key)
+	}
 }
 
 // Every sheet says whose it is, which design, when, in what units and how rounded.

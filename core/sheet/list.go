@@ -1,39 +1,42 @@
 package sheet
 
 import (
+	"slices"
+
 	"barkwright/core/answer"
 	"barkwright/core/units"
 )
 
-// list writes a table for the bench: the columns named by key, in that order, then
-// blank ones to be written in. Without keys it takes them all.
-func (s *stage) list(table string, keys []string, blanks ...string) {
-	t, _ := answer.MakeTable(s.Canoe, table)
-	s.table(pick(t, keys), blanks...)
+// tables writes the tables that are on the sheet, each with the columns it has on paper.
+func (s *stage) tables() {
+	for _, key := range answer.TableKeys() {
+		t, _ := answer.MakeTable(s.Canoe, key)
+		if !t.OnPaper || t.Home.Sheet() != s.Key {
+			continue
+		}
+		t = t.Paper()
+		if arrange := s.arrange[t.Key]; arrange != nil {
+			t = arrange(t)
+		}
+		s.table(t)
+	}
 }
 
-// pick keeps some of a table's columns.
-func pick(t answer.Table, keys []string) answer.Table {
-	if keys == nil {
-		return t
-	}
-	out := t
-	out.Columns, out.Rows = nil, make([]answer.Row, len(t.Rows))
+// first is a table with some of its columns, by key, before the others.
+func first(t answer.Table, keys ...string) answer.Table {
+	var order []int
 	for _, key := range keys {
-		for i, c := range t.Columns {
-			if c.Key != key {
-				continue
-			}
-			out.Columns = append(out.Columns, c)
-			for r := range t.Rows {
-				out.Rows[r].Cells = append(out.Rows[r].Cells, t.Rows[r].Cells[i])
-			}
+		order = append(order, slices.IndexFunc(t.Columns, func(c answer.Column) bool { return c.Key == key }))
+	}
+	for i := range t.Columns {
+		if !slices.Contains(order, i) {
+			order = append(order, i)
 		}
 	}
-	return out
+	return t.Pick(order)
 }
 
-func (s *stage) table(t answer.Table, blanks ...string) {
+func (s *stage) table(t answer.Table) {
 	// A short table stays on one page; a long one repeats its head.
 	const short = 14
 	class := "long"
@@ -48,7 +51,7 @@ func (s *stage) table(t answer.Table, blanks ...string) {
 		s.text(c.Label)
 		s.raw("</th>")
 	}
-	for _, label := range blanks {
+	for _, label := range t.Blanks {
 		s.raw(`<th scope="col">`)
 		s.text(label)
 		s.raw("</th>")
@@ -59,7 +62,7 @@ func (s *stage) table(t answer.Table, blanks ...string) {
 		for i, cell := range r.Cells {
 			s.cell(t.Columns[i], cell, i == 0)
 		}
-		for range blanks {
+		for range t.Blanks {
 			s.raw(`<td class="blank"></td>`)
 		}
 		s.raw("</tr>")

@@ -32,8 +32,8 @@ var escape = strings.NewReplacer("&", "&amp;", "<", "&lt;", ">", "&gt;", `"`, "&
 // buildHeadline writes the frame of the numbers that are always in sight.
 func (p *page) buildHeadline() {
 	var head strings.Builder
-	for _, key := range answer.Headline() {
-		head.WriteString(`<p class="figure"><span>` + escape.Replace(shortLabels[key]) + `</span> <output aria-live="off" data-result="` + key + `"></output> <small data-change="` + key + `"></small></p>`)
+	for _, n := range answer.Headlined(answer.All(p.work.Canoe)) {
+		head.WriteString(`<p class="figure"><span>` + escape.Replace(n.Short) + `</span> <output aria-live="off" data-result="` + n.Key + `"></output> <small data-change="` + n.Key + `"></small></p>`)
 	}
 	head.WriteString(`<p class="checks" id="head-checks"></p>`)
 	p.id("headline").Set("innerHTML", head.String())
@@ -56,7 +56,7 @@ func (p *page) buildResults() {
 		jump.WriteString(`<a href="#` + id + `">` + escape.Replace(string(g)) + `</a>`)
 		body.WriteString(`<section class="step" id="` + id + `"><h2>` + escape.Replace(string(g)) + `</h2><div class="checks" data-checks="` + escape.Replace(string(g)) + `"></div><div class="numbers">`)
 		for _, n := range numbers {
-			if n.Group == g {
+			if n.Home.Group() == g {
 				writeNumber(&body, n, p.work.System)
 			}
 		}
@@ -65,7 +65,7 @@ func (p *page) buildResults() {
 			p.writeWater(&body)
 		}
 		for _, t := range tables {
-			if t.Group == g {
+			if t.Home.Group() == g {
 				writeFold(&body, t)
 			}
 		}
@@ -89,7 +89,7 @@ func writeNumber(b *strings.Builder, n answer.Number, s units.System) {
 
 func writeFold(b *strings.Builder, t answer.Table) {
 	open := ""
-	if openTables[t.Key] {
+	if t.Open {
 		open = " open"
 	}
 	title := escape.Replace(t.Title)
@@ -133,15 +133,6 @@ func (p *page) listenResults() {
 			p.rowTouched(e)
 		}
 	})
-}
-
-// openTables are unfolded at first.
-var openTables = map[string]bool{"ribs": true, "posts": true, "seams": true, "logs": true}
-
-// shortLabels name the headline numbers.
-var shortLabels = map[string]string{
-	"ribs.count": "Ribs", "ribs.longest": "Longest rib", "sheer.end": "Sheer, ends", "afloat.freeboard": "Freeboard",
-	"root.total": "Split root", "seams.total": "Seams", "bark.width": "Bark width", "stem.minRadius": "Stem bend radius",
 }
 
 // showNumbers writes every number that changed, and how it changed since the
@@ -189,7 +180,7 @@ func (p *page) showThese(now, before []answer.Number) {
 func (p *page) showWorkings(now []answer.Number) {
 	for _, n := range now {
 		if p.unfoldedWorkings[n.Key] {
-			setHTML(p.outputs[n.Key].working, "<p>"+escape.Replace(n.Working(p.work.System))+`</p><p class="basis"><b>`+escape.Replace(string(n.Basis))+"</b></p><p>Source: "+escape.Replace(n.Source)+".</p>")
+			setHTML(p.outputs[n.Key].working, "<p>"+escape.Replace(n.Working(p.work.System))+`</p><p class="basis"><b>`+escape.Replace(string(n.Basis))+"</b></p><p>Source: "+escape.Replace(n.Cited)+".</p>")
 		}
 	}
 }
@@ -208,7 +199,7 @@ func (p *page) showChecks() {
 	var heads [len(stateNames)]string
 	for _, c := range checks {
 		word := `<b class="verdict" data-warning="` + c.Key + `" data-state="` + stateNames[c.State] + `">` + escape.Replace(c.Label+": "+c.Word) + `</b>`
-		at[c.Group] += "<p>" + word + " " + escape.Replace(c.Text(p.work.System)) + ".</p>"
+		at[c.Home.Group()] += "<p>" + word + " " + escape.Replace(c.Text(p.work.System)) + ".</p>"
 		if c.State == answer.Within {
 			word = strings.Replace(word, `class="verdict"`, `class="verdict calm"`, 1)
 		}

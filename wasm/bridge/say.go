@@ -26,9 +26,9 @@ func (p *page) say() {
 		}
 	}
 	p.verdicts = verdicts
-	for _, key := range answer.Headline() {
-		if o := p.outputs[key]; o.change != "" {
-			said = append(said, shortLabels[key]+" "+o.texts[0].text)
+	for _, n := range answer.Headlined(answer.All(p.work.Canoe)) {
+		if o := p.outputs[n.Key]; o.change != "" {
+			said = append(said, n.Short+" "+o.texts[0].text)
 		}
 	}
 	setText(p.id("status"), strings.Join(said, ", "))

@@ -58,9 +58,9 @@ func (p *page) writeWater(b *strings.Builder) {
 		writeNumber(b, n, p.work.System)
 	}
 	b.WriteString("</div>")
-	for i, t := range answer.CurveTables(w) {
+	for _, t := range answer.CurveTables(w) {
 		open := ""
-		if i == 0 {
+		if t.Open {
 			open = " open"
 		}
 		title := escape.Replace(t.Title)
@@ -114,11 +114,15 @@ func (p *page) showCurves() {
 			p.showHeeled(figure)
 			return
 		}
-		for i, t := range tables {
+		for _, chart := range charts {
+			if chart.Key == key {
+				setHTML(figure, chartSVG(chart, chartWidth(figure)))
+			}
+		}
+		for _, t := range tables {
 			if t.Key != key {
 				continue
 			}
-			setHTML(figure, chartSVG(charts[i], chartWidth(figure)))
 			if at.Call("querySelector", ".twin").Get("open").Bool() {
 				var b strings.Builder
 				if err := sheet.HTMLTable(&b, t, p.work.System); err != nil {

@@ -12,10 +12,6 @@ import (
 	"barkwright/core/units"
 )
 
-// The kinds of part that the bed's tables name without a function of their own.
-func crosspiecePart(i int) string { return "crosspiece." + strconv.Itoa(i) }
-func stakePart(i int) string      { return "stake." + strconv.Itoa(i) }
-
 // ribName is what builders call a rib.
 func ribName(r frame.Rib) string {
 	if r.Alone() {

@@ -88,7 +88,7 @@ func (p *pen) frameSide(c core.Canoe, a plate) {
 		z := low(x.X) + batten
 		for k, points := range mates(a, rect(x.X, batten/2, z, z+batten), x.X == 0) {
 			p.area(Cedar, Frame, timberWidth, points)
-			p.part(crosspiecePart(i), true, points)
+			p.part(answer.CrosspiecePart(i), true, points)
 			if stonesOn(x.Clear) == nil {
 				continue
 			}
@@ -114,7 +114,7 @@ func (p *pen) stakesSide(c core.Canoe, a plate) {
 		foot, top := bedTop(c, s.X), min(h.TopEdge(s.X)+above, c.Design.EndHeight)
 		for _, points := range mates(a, rect(s.X, 0.011, foot, top), false) {
 			p.area(Ground, Frame, hairWidth, points)
-			p.part(stakePart(i), true, points)
+			p.part(answer.StakePart(i), true, points)
 		}
 	}
 }

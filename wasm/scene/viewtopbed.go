@@ -220,7 +220,7 @@ func (p *pen) buildingFrame(c core.Canoe, a plate) {
 	for i, x := range bed.Crosspieces {
 		for k, points := range mates(a, rect(x.X, batten/2, -x.Clear/2, x.Clear/2), x.X == 0) {
 			p.area(Cedar, Frame, timberWidth, points)
-			p.part(crosspiecePart(i), true, points)
+			p.part(answer.CrosspiecePart(i), true, points)
 			sign := 1 - 2*float64(k)
 			for _, y := range stonesOn(x.Clear) {
 				p.area(Ground, Frame, fineWidth, stone(a, sign*x.X, y))
@@ -261,7 +261,7 @@ func (p *pen) stakesTop(c core.Canoe, a plate) {
 		for _, y := range [2]float64{s.Y, -s.Y} {
 			for _, points := range mates(a, rect(s.X, size, y-size, y+size), false) {
 				p.fill(Frame, points)
-				p.part(stakePart(i), true, points)
+				p.part(answer.StakePart(i), true, points)
 			}
 		}
 	}

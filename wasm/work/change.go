@@ -2,6 +2,7 @@ package work
 
 import (
 	"barkwright/core/answer"
+	"barkwright/core/known"
 	"barkwright/core/units"
 )
 
@@ -19,7 +20,7 @@ func Change(before, now answer.Number, s units.System) string {
 		return ""
 	}
 	difference := now.Kind.Difference
-	if now.Basis == answer.Estimate {
+	if now.Basis == known.Estimate {
 		difference = now.Kind.RoughDifference
 	}
 	if now.Low == now.High && before.Low == before.High {

@@ -1,0 +1,121 @@
+package answer
+
+import "barkwright/core/units"
+
+// column is a column together with what it shows of each thing that has a row.
+type column[T any] struct {
+	Column
+	cell func(T) Cell
+}
+
+// col is a column of numbers of one kind, in which words may stand for a number.
+func col[T any](key, label string, k units.Kind, cell func(T) Cell) column[T] {
+	return column[T]{Column{Key: key, Label: label, Kind: k}, cell}
+}
+
+// text is a column of words; where a thing has none it shows a dash.
+func text[T any](key, label string, words func(T) string) column[T] {
+	return col(key, label, units.Words, func(of T) Cell {
+		if w := words(of); w != "" {
+			return Cell{Text: w}
+		}
+		return dash
+	})
+}
+
+// screenOnly keeps a column off paper.
+func (c column[T]) screenOnly() column[T] {
+	c.ScreenOnly = true
+	return c
+}
+
+// fill is a table with its columns and a row for each thing.
+func fill[T any](t Table, things []T, columns ...column[T]) Table {
+	for _, c := range columns {
+		t.Columns = append(t.Columns, c.Column)
+	}
+	for _, thing := range things {
+		r := Row{Cells: make([]Cell, len(columns))}
+		for i, c := range columns {
+			r.Cells[i] = c.cell(thing)
+		}
+		t.Rows = append(t.Rows, r)
+	}
+	return t
+}
+
+// parts names the pieces of the picture that the rows stand for.
+func (t Table) parts(name func(row int) string) Table {
+	for i := range t.Rows {
+		t.Rows[i].Part = name(i)
+	}
+	return t
+}
+
+// orNone is the table, or one row that says so where it has none.
+func (t Table) orNone(says string) Table {
+	if len(t.Rows) == 0 {
+		t.Rows = []Row{{Cells: dashes(says, len(t.Columns))}}
+	}
+	return t
+}
+
+// nth is a thing with its place in the list it comes from, from 0.
+type nth[T any] struct {
+	at int
+	is T
+}
+
+func counted[T any](things []T) []nth[T] {
+	out := make([]nth[T], len(things))
+	for i, thing := range things {
+		out[i] = nth[T]{i, thing}
+	}
+	return out
+}
+
+// dash stands where there is nothing to show.
+var dash = words("–")
+
+// dashes are n cells of which the first says first.
+func dashes(first string, n int) []Cell {
+	out := make([]Cell, n)
+	for i := range out {
+		out[i] = dash
+	}
+	out[0] = words(first)
+	return out
+}
+
+// when is a cell where there is one, and a dash where there is not.
+func when(there bool, c Cell) Cell {
+	if !there {
+		return dash
+	}
+	return c
+}
+
+// saying is a cell with words in place of its number where there are any.
+func (c Cell) saying(w string) Cell {
+	if w != "" {
+		c.Text = w
+	}
+	return c
+}
+
+// num is a cell with a number; one that is none is named.
+func num(v float64) Cell { return rounded(v, Exact) }
+
+// about is num of an estimate, and atLeast of one of which too little spoils the work.
+func about(v float64) Cell   { return rounded(v, Rough) }
+func atLeast(v float64) Cell { return rounded(v, RoughUp) }
+
+func rounded(v float64, r Rounding) Cell {
+	if !units.Shows(v) {
+		return words(units.NotWorkedOut)
+	}
+	return Cell{Value: v, Rounding: r}
+}
+
+func whole(n int) Cell    { return Cell{Value: float64(n)} }
+func words(s string) Cell { return Cell{Text: s} }
