@@ -1,4 +1,3 @@
-// Package sheet writes text: tables for the page and paper, build sheets, patterns
-// in millimetres and comma-separated values. It takes an io.Writer and returns the
-// first error.
+// Package sheet writes text: tables for the page and paper, comma-separated values, build
+// sheets and what is printed with them. It takes an io.Writer and returns the first error.
 package sheet

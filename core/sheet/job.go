@@ -1,14 +1,17 @@
 package sheet
 
 import (
+	"barkwright/core/draw"
 	"bufio"
 	_ "embed" // for the style of the sheets
 	"io"
 	"slices"
+	"strconv"
 
 	"barkwright/core"
 	"barkwright/core/answer"
 	"barkwright/core/known"
+	"barkwright/core/pattern"
 	"barkwright/core/units"
 )
 
@@ -16,7 +19,7 @@ import (
 type Job struct {
 	Canoe  core.Canoe
 	System units.System
-	Head   Head
+	Head   pattern.Head
 	// Figures are the views for the summary.
 	Figures []Figure
 	// Sheets are the keys of the build sheets, and Patterns those of the kinds of
@@ -65,12 +68,12 @@ func Print(w io.Writer, j Job) error {
 	if err := BuildSheets(b, j); err != nil {
 		return err
 	}
-	var patterns []Pattern
+	var patterns []pattern.Pattern
 	for _, key := range j.Patterns {
-		patterns = append(patterns, Patterns(j.Canoe, key, Options{System: j.System, Ribs: j.Ribs})...)
+		patterns = append(patterns, pattern.Make(j.Canoe, key, pattern.Options{System: j.System, Ribs: j.Ribs})...)
 	}
 	if len(patterns) > 0 {
-		if err := PrintPatterns(b, patterns, j.Head); err != nil {
+		if err := pattern.Print(b, patterns, j.Head); err != nil {
 			return err
 		}
 	}
@@ -128,16 +131,16 @@ func (s *stage) open(number int) {
 		}
 	}
 	s.raw("</div></td></tr></thead><tbody><tr><td>")
-	s.element("h2", decimal(float64(number), 0)+". "+s.Title)
+	s.element("h2", strconv.Itoa(number)+". "+s.Title)
 }
 
 func (s *stage) close() { s.raw("</td></tr></tbody></table>\n") }
 
-func codeLine(h Head) string {
+func codeLine(h pattern.Head) string {
 	if m := h.Mark(); m != "" {
-		return "code " + m + ", " + versionLine
+		return "code " + m + ", " + pattern.VersionLine
 	}
-	return versionLine
+	return pattern.VersionLine
 }
 
 // rounding states the units and how the numbers were rounded.
@@ -150,7 +153,7 @@ func rounding(s units.System) string {
 }
 
 func (s *stage) raw(markup string) { s.WriteString(markup) }
-func (s *stage) text(text string)  { s.WriteString(escape.Replace(text)) }
+func (s *stage) text(text string)  { s.WriteString(draw.Escape(text)) }
 
 func (s *stage) element(tag, text string) {
 	s.raw("<" + tag + ">")

@@ -12,7 +12,9 @@ import (
 
 	"barkwright/core"
 	"barkwright/core/answer"
+	"barkwright/core/chart"
 	"barkwright/core/design"
+	"barkwright/core/pattern"
 	"barkwright/core/sheet"
 	"barkwright/core/units"
 )
@@ -66,7 +68,7 @@ func TestHomesHaveSheets(t *testing.T) {
 func TestCurvesHaveTheirTables(t *testing.T) {
 	c := core.Evaluate(design.Default())
 	w := core.OnWater(c)
-	tables, charts := answer.CurveTables(w), sheet.WaterCharts(c, w, units.Metric)
+	tables, charts := answer.CurveTables(w), chart.Water(c, w, units.Metric)
 	require.Len(t, charts, len(tables))
 	for i, table := range tables {
 		assert.Equal(t, table.Key, charts[i].Key)
@@ -89,8 +91,8 @@ func TestEverySheetIsNamed(t *testing.T) {
 		}
 	}
 	assert.Regexp(t, `^[0-9A-F]{4}-[0-9A-F]{4}$`, head.Mark())
-	assert.NotEqual(t, head.Mark(), sheet.Head{Code: head.Code + "1"}.Mark())
-	assert.Empty(t, sheet.Head{}.Mark())
+	assert.NotEqual(t, head.Mark(), pattern.Head{Code: head.Code + "1"}.Mark())
+	assert.Empty(t, pattern.Head{}.Mark())
 }
 
 // The hazards stand where they are met, each with its word.
@@ -114,7 +116,7 @@ func TestCautionsAreWhereTheHazardIs(t *testing.T) {
 func TestNamesAndNotesAreEscaped(t *testing.T) {
 	j := everything()
 	nasty := `<img src=x onerror=alert(1)>"'&</td></table><script>`
-	j.Head = sheet.Head{Boat: nasty, Code: nasty, Date: nasty}
+	j.Head = pattern.Head{Boat: nasty, Code: nasty, Date: nasty}
 	j.Canoe.Design.Name, j.Canoe.Design.Notes = nasty, nasty
 	var b strings.Builder
 	require.NoError(t, sheet.Print(&b, j))
@@ -173,7 +175,7 @@ func TestWritersErrorsComeBack(t *testing.T) {
 	assert.ErrorIs(t, sheet.BuildSheets(&failing{}, j), errFull)
 	table, _ := answer.MakeTable(j.Canoe, "ribs")
 	assert.ErrorIs(t, sheet.CSV(&failing{}, "", table, j.System), errFull)
-	p := sheet.Patterns(j.Canoe, "stem", sheet.Options{System: j.System})[0]
+	p := pattern.Make(j.Canoe, "stem", pattern.Options{System: j.System})[0]
 	assert.ErrorIs(t, p.SVG(&failing{}, head), errFull)
 	assert.ErrorIs(t, sheet.PrintRoll(&failing{}, p, head), errFull)
 }

@@ -9,6 +9,7 @@ import (
 
 	"barkwright/core/answer"
 	"barkwright/core/design"
+	"barkwright/core/draw"
 	"barkwright/core/record"
 	"barkwright/core/units"
 	"barkwright/wasm/keep"
@@ -18,9 +19,9 @@ import (
 
 // Picture is what a display list is shown on.
 type Picture interface {
-	Show(scene.List)
-	Print(scene.List)
-	Size() scene.Size
+	Show(draw.List)
+	Print(draw.List)
+	Size() draw.Size
 }
 
 // Start shows the first results and answers the page from then on.
@@ -125,7 +126,7 @@ type page struct {
 	shelf    *work.Shelf
 	work     *work.Work // the one in hand
 	view     scene.View
-	list     scene.List
+	list     draw.List
 	printing bool          // the picture is the printer's
 	paperFor design.Design // what is said of paper is of this boat
 	hands    hands

@@ -6,7 +6,8 @@ import (
 	"math"
 	"syscall/js"
 
-	"barkwright/wasm/scene"
+	"barkwright/core/draw"
+	"barkwright/wasm/scene/view"
 	"barkwright/wasm/work"
 )
 
@@ -21,31 +22,31 @@ const (
 // also scrolls the page there: it drags a handle that it has tapped before, by the
 // grip over it, which does not scroll; or one that goes sideways, as a slider does.
 type hands struct {
-	grip  js.Value      // the element over the handle tapped
-	drag  *drag         // the handle in hand, or nil
-	pull  *pull         // the picture in hand, or nil
-	reach *reach        // a finger on a handle that may yet scroll, or nil
-	held  *scene.Handle // the handle tapped, or nil
-	over  *scene.Handle // the handle under the mouse, or nil
+	grip  js.Value     // the element over the handle tapped
+	drag  *drag        // the handle in hand, or nil
+	pull  *pull        // the picture in hand, or nil
+	reach *reach       // a finger on a handle that may yet scroll, or nil
+	held  *view.Handle // the handle tapped, or nil
+	over  *view.Handle // the handle under the mouse, or nil
 }
 
 // drag is a handle in hand: where on the page it was taken up and at what value.
 type drag struct {
-	scene.Handle
-	from  scene.Point
+	view.Handle
+	from  draw.Point
 	start float64
 }
 
 // pull is the picture in hand while it is near: where on the page it was taken and
 // where it was.
 type pull struct {
-	from scene.Point
+	from draw.Point
 	x, y float64
 }
 
 // reach is a finger on a handle that it has not taken up.
 type reach struct {
-	scene.Handle
+	view.Handle
 	work.Swipe
 }
 
@@ -83,14 +84,14 @@ func (p *page) listenHands() {
 }
 
 // point is where on the picture an event is, CSS pixels.
-func point(e js.Value) scene.Point {
-	return scene.Point{X: e.Get("offsetX").Float(), Y: e.Get("offsetY").Float()}
+func point(e js.Value) draw.Point {
+	return draw.Point{X: e.Get("offsetX").Float(), Y: e.Get("offsetY").Float()}
 }
 
 // onPage is where on the page an event is, CSS pixels: it stays as it is where the
 // picture moves under the finger.
-func onPage(e js.Value) scene.Point {
-	return scene.Point{X: e.Get("pageX").Float(), Y: e.Get("pageY").Float()}
+func onPage(e js.Value) draw.Point {
+	return draw.Point{X: e.Get("pageX").Float(), Y: e.Get("pageY").Float()}
 }
 
 // byFinger tells whether a pointer also scrolls the page, as a pen does too.
@@ -99,8 +100,8 @@ func byFinger(e js.Value) bool {
 	return kind == "touch" || kind == "pen"
 }
 
-func (p *page) handleAt(at scene.Point) (scene.Handle, bool) {
-	return scene.HandleAt(scene.Handles(p.work.Canoe, p.view, p.picture.Size()), at)
+func (p *page) handleAt(at draw.Point) (view.Handle, bool) {
+	return view.HandleAt(view.Handles(p.work.Canoe, p.view, p.picture.Size()), at)
 }
 
 func (p *page) pointerDown(e js.Value) {
@@ -127,7 +128,7 @@ func (p *page) pointerDown(e js.Value) {
 }
 
 // takeHandle begins to drag a handle.
-func (p *page) takeHandle(h scene.Handle, e js.Value) {
+func (p *page) takeHandle(h view.Handle, e js.Value) {
 	if byFinger(e) {
 		h = h.ForFinger()
 	}
@@ -208,7 +209,7 @@ func (p *page) pointerCancel() {
 }
 
 // hold takes hold of the handle tapped, or lets go of the one there is.
-func (p *page) hold(h *scene.Handle) {
+func (p *page) hold(h *view.Handle) {
 	if h == nil && p.hands.held == nil {
 		return
 	}
@@ -218,15 +219,15 @@ func (p *page) hold(h *scene.Handle) {
 }
 
 // placeGrip puts the grip over the handle held, wherever the boat has it now.
-func (p *page) placeGrip(size scene.Size) {
+func (p *page) placeGrip(size draw.Size) {
 	held := p.hands.held
 	if p.hands.grip.IsUndefined() {
 		return // nothing is listened to yet
 	}
 	if held != nil {
 		near := math.Inf(1)
-		var found *scene.Handle
-		for _, h := range scene.Handles(p.work.Canoe, p.view, size) {
+		var found *view.Handle
+		for _, h := range view.Handles(p.work.Canoe, p.view, size) {
 			if away := math.Hypot(h.At.X-held.At.X, h.At.Y-held.At.Y); h.Key == held.Key && away < near {
 				near, found = away, &h
 			}
@@ -245,7 +246,7 @@ func (p *page) placeGrip(size scene.Size) {
 // there is none.
 func (p *page) handleWords() string {
 	hands := &p.hands
-	var h *scene.Handle
+	var h *view.Handle
 	switch {
 	case hands.drag != nil:
 		h = &hands.drag.Handle

@@ -10,9 +10,12 @@ import (
 	"barkwright/core/answer"
 	"barkwright/core/bark"
 	"barkwright/core/design"
+	"barkwright/core/draw"
+	"barkwright/core/pattern"
 	"barkwright/core/sheet"
 	"barkwright/core/units"
 	"barkwright/wasm/scene"
+	"barkwright/wasm/scene/view"
 )
 
 // listenPaper fills the lists of what can be printed and handed over, and answers
@@ -22,7 +25,7 @@ func (p *page) listenPaper() {
 	for _, s := range sheet.Stages() {
 		sheets.WriteString(choice("sheet", s.Key, s.Title, " checked"))
 	}
-	for _, k := range sheet.Kinds() {
+	for _, k := range pattern.Kinds() {
 		patterns.WriteString(choice("pattern", k.Key, k.Label, ""))
 		drawings.WriteString(option(k.Key, k.Label))
 	}
@@ -84,7 +87,7 @@ func (p *page) paper(what string) {
 // drawn; what cannot be read is named there, and what was last read stays.
 func (p *page) readRibs() {
 	field, f := p.id("section-ribs"), p.work.Canoe.Frame
-	ribs, err := sheet.ReadRibs(field.Get("value").String(), f.Ribs)
+	ribs, err := pattern.ReadRibs(field.Get("value").String(), f.Ribs)
 	fault := ""
 	if err != nil {
 		fault = err.Error()
@@ -93,7 +96,7 @@ func (p *page) readRibs() {
 	}
 	field.Call("setAttribute", "aria-invalid", err != nil)
 	setText(p.id("section-ribs-fault"), fault)
-	setText(p.id("section-ribs-echo"), "Drawn: "+sheet.SectionRibs(f, p.ribs)+".")
+	setText(p.id("section-ribs-echo"), "Drawn: "+pattern.SectionRibs(f, p.ribs)+".")
 }
 
 func (p *page) paperSays(text string) {
@@ -122,12 +125,12 @@ func (p *page) laidFlat() core.Canoe {
 	return c.WithFlat(core.LayFlat(c, bark.ForFigures, nil, nil))
 }
 
-func (p *page) paperHead() sheet.Head {
+func (p *page) paperHead() pattern.Head {
 	d := p.work.Canoe.Design
 	// A design that has been worked out has only finite numbers: its line is there.
 	line, _ := design.Line(d)
 	date := js.Global().Get("Date").New().Call("toLocaleDateString", "en", map[string]any{"day": "numeric", "month": "long", "year": "numeric"})
-	return sheet.Head{Boat: d.Name, Code: line, Date: date.String()}
+	return pattern.Head{Boat: d.Name, Code: line, Date: date.String()}
 }
 
 func (p *page) chosen(name string) (keys []string) {
@@ -173,7 +176,7 @@ func (p *page) clearPaper() {
 
 // figureSize is the room of a view on a sheet, CSS pixels: the sheet's breadth, and
 // the twelve points of its lettering.
-var figureSize = scene.Size{Width: 718, Height: 330, Letter: 16}
+var figureSize = draw.Size{Width: 718, Height: 330, Letter: 16}
 
 // figures are both views, black on white.
 func (p *page) figures(c core.Canoe) []sheet.Figure {
@@ -181,8 +184,8 @@ func (p *page) figures(c core.Canoe) []sheet.Figure {
 	for _, state := range []scene.State{scene.OnTheBed, scene.Finished} {
 		v := scene.View{State: state, Zoom: 1, System: p.work.System, Load: p.view.Load}
 		var b strings.Builder
-		svg := scene.SVG{Palette: scene.Print(), ID: "paper-" + strings.ReplaceAll(state.String(), " ", "-")}
-		if err := svg.Write(&b, scene.TopAndSide(c, v, figureSize)); err != nil {
+		svg := draw.SVG{Palette: draw.Print(), ID: "paper-" + strings.ReplaceAll(state.String(), " ", "-")}
+		if err := svg.Write(&b, view.TopAndSide(c, v, figureSize)); err != nil {
 			panic("bridge: a strings.Builder does not fail")
 		}
 		out = append(out, sheet.Figure{Caption: "Top and side view, " + state.String() + ".", SVG: b.String()})
@@ -191,8 +194,8 @@ func (p *page) figures(c core.Canoe) []sheet.Figure {
 }
 
 // drawing is the pattern chosen to be handed over, empty where the boat has none.
-func (p *page) drawing() sheet.Pattern {
-	pattern := sheet.Stack(sheet.Patterns(p.laidFlat(), p.id("drawing").Get("value").String(), sheet.Options{System: p.work.System, Ribs: p.ribs}))
+func (p *page) drawing() pattern.Pattern {
+	pattern := pattern.Stack(pattern.Make(p.laidFlat(), p.id("drawing").Get("value").String(), pattern.Options{System: p.work.System, Ribs: p.ribs}))
 	if len(pattern.Lines) == 0 {
 		p.paperSays("This boat has none: there is nothing to draw.")
 	}
@@ -240,5 +243,5 @@ func (p *page) checkScale() {
 		return
 	}
 	longest := p.work.Canoe.Frame.Gunwales.Run
-	setText(says, sheet.CheckScale(bar, v, longest).Text("the story stick", longest, p.work.System))
+	setText(says, pattern.CheckScale(bar, v, longest).Text("the story stick", longest, p.work.System))
 }

@@ -7,14 +7,16 @@ import (
 
 	"barkwright/core/afloat"
 	"barkwright/core/bark"
+	"barkwright/core/draw"
 	"barkwright/wasm/scene"
+	"barkwright/wasm/scene/view"
 )
 
 // draw shows the boat as it is looked at now.
 func (p *page) draw() { p.drawIn(p.picture.Size()) }
 
 // drawIn is draw where the picture's size is known.
-func (p *page) drawIn(size scene.Size) {
+func (p *page) drawIn(size draw.Size) {
 	p.view.System = p.work.System
 	p.view.Load = nil
 	if f := p.work.Canoe.Afloat.Floated; f.State == afloat.Floats {
@@ -28,8 +30,8 @@ func (p *page) drawIn(size scene.Size) {
 			return
 		}
 	}
-	if p.list = (scene.List{}); !p.work.None {
-		p.list = scene.Draw(p.work.Canoe, p.view, size)
+	if p.list = (draw.List{}); !p.work.None {
+		p.list = view.Draw(p.work.Canoe, p.view, size)
 	}
 	// To the page the paper is a window of another size.
 	if !p.printing {
@@ -48,7 +50,7 @@ func (p *page) printPicture() {
 		}
 		v.Flat = p.skin.picture.flat
 	}
-	p.picture.Print(scene.Draw(p.work.Canoe, v, figureSize))
+	p.picture.Print(view.Draw(p.work.Canoe, v, figureSize))
 }
 
 func (p *page) listenPicture() {
@@ -82,10 +84,10 @@ func (p *page) readOut(live string) {
 	name := p.view.Touched
 	text := p.handleWords()
 	if text == "" {
-		text = scene.Readout(p.work.Canoe, name, p.work.System)
+		text = view.Readout(p.work.Canoe, name, p.work.System)
 	}
 	if text == "" {
-		text = scene.ReadMeasured(p.view.Measured, name, p.work.System)
+		text = view.ReadMeasured(p.view.Measured, name, p.work.System)
 	}
 	if text == "" {
 		text = "Touch a part of the boat to read it."
@@ -121,7 +123,7 @@ const (
 // look zooms or moves the picture by a named step.
 func (p *page) look(step string) {
 	size := p.picture.Size()
-	middle := scene.Point{X: size.Width / 2, Y: size.Height / 2}
+	middle := draw.Point{X: size.Width / 2, Y: size.Height / 2}
 	switch step {
 	case "in":
 		p.view = p.view.ZoomAt(middle, nearer, size)

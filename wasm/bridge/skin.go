@@ -10,6 +10,7 @@ import (
 	"barkwright/core/design"
 	"barkwright/core/geom"
 	"barkwright/wasm/scene"
+	"barkwright/wasm/scene/raise"
 )
 
 // skin is what the page keeps of the bark laid flat from one design to the next: the
@@ -155,7 +156,7 @@ func (p *page) listenRaise() {
 	slider := p.id("up")
 	p.on(slider, "input", func(js.Value) {
 		p.view.Up = slider.Get("valueAsNumber").Float() / 100
-		slider.Call("setAttribute", "aria-valuetext", scene.UpWords(p.view.Up))
+		slider.Call("setAttribute", "aria-valuetext", raise.UpWords(p.view.Up))
 		p.draw()
 	})
 }

@@ -9,10 +9,13 @@ import (
 
 	"barkwright/core"
 	"barkwright/core/answer"
+	"barkwright/core/chart"
 	"barkwright/core/design"
+	"barkwright/core/draw"
 	"barkwright/core/sheet"
 	"barkwright/core/units"
 	"barkwright/wasm/scene"
+	"barkwright/wasm/scene/view"
 )
 
 // waters remembers the curves on the water of the canoes last asked for: the one in
@@ -106,7 +109,7 @@ func (p *page) showWater() {
 func (p *page) showCurves() {
 	w := p.waters.of(p.work.Canoe)
 	tables := answer.CurveTables(w)
-	charts := sheet.WaterCharts(p.work.Canoe, w, p.work.System)
+	charts := chart.Water(p.work.Canoe, w, p.work.System)
 	each(p.document, "[data-curve][open]", func(at js.Value) {
 		figure := at.Call("querySelector", "figure")
 		key := at.Get("dataset").Get("curve").String()
@@ -144,12 +147,12 @@ func chartWidth(figure js.Value) float64 {
 	return max(leastChart, min(mostChart, figure.Get("clientWidth").Float()))
 }
 
-func chartSVG(c sheet.Chart, width float64) string {
-	colours := scene.Screen()
+func chartSVG(c chart.Chart, width float64) string {
+	colours := draw.Screen()
 	var b strings.Builder
-	if err := c.SVG(&b, width, sheet.ChartColours{
-		Ink: colours.Of(scene.Ink).Hex(), Faint: colours.Of(scene.Faint).Hex(), Fill: colours.Of(scene.Bark).Hex(),
-		Mark: colours.Of(scene.Mark).Hex(), Paper: colours.Of(scene.Paper).Hex(),
+	if err := c.SVG(&b, width, chart.Colours{
+		Ink: colours.Of(draw.Ink).Hex(), Faint: colours.Of(draw.Faint).Hex(), Fill: colours.Of(draw.Bark).Hex(),
+		Mark: colours.Of(draw.Mark).Hex(), Paper: colours.Of(draw.Paper).Hex(),
 	}); err != nil {
 		panic("bridge: a strings.Builder does not fail")
 	}
@@ -165,10 +168,10 @@ const (
 
 func (p *page) showHeeled(figure js.Value) {
 	width := min(mostHeeled, chartWidth(figure))
-	size := scene.Size{Width: width, Height: heeledShape * width, Letter: 16}
+	size := draw.Size{Width: width, Height: heeledShape * width, Letter: 16}
 	var b strings.Builder
-	svg := scene.SVG{Palette: scene.Screen(), ID: "heeled"}
-	if err := svg.Write(&b, scene.Heeled(p.work.Canoe, p.waters.heel, scene.View{Zoom: 1, System: p.work.System}, size)); err != nil {
+	svg := draw.SVG{Palette: draw.Screen(), ID: "heeled"}
+	if err := svg.Write(&b, view.Heeled(p.work.Canoe, p.waters.heel, scene.View{Zoom: 1, System: p.work.System}, size)); err != nil {
 		panic("bridge: a strings.Builder does not fail")
 	}
 	setHTML(figure, b.String())

@@ -7,8 +7,8 @@ import (
 	"image/color"
 	"syscall/js"
 
+	"barkwright/core/draw"
 	"barkwright/wasm/paint/mesh"
-	"barkwright/wasm/scene"
 
 	"github.com/hajimehoshi/ebiten/v2"
 )
@@ -16,9 +16,9 @@ import (
 // canvas is the Ebitengine game: it draws the list when something changed and
 // otherwise leaves the screen as it is.
 type canvas struct {
-	palette scene.Palette
+	palette draw.Palette
 	drawn   func()
-	list    scene.List
+	list    draw.List
 	dirty   bool
 
 	width, height int     // device pixels
@@ -30,7 +30,7 @@ type canvas struct {
 	labels   *labels
 }
 
-func newCanvas(palette scene.Palette, drawn func()) *canvas {
+func newCanvas(palette draw.Palette, drawn func()) *canvas {
 	c := &canvas{palette: palette, drawn: drawn, labels: newLabels()}
 	// One pixel inside a white square: its neighbours are white too, so no
 	// rounding of the texture's place darkens an edge.
@@ -40,7 +40,7 @@ func newCanvas(palette scene.Palette, drawn func()) *canvas {
 	return c
 }
 
-func (c *canvas) show(l scene.List) {
+func (c *canvas) show(l draw.List) {
 	c.list, c.dirty = l, true
 	// One frame may already be under way with the list before; the second has this one.
 	js.Global().Call("wake", 2)
@@ -65,7 +65,7 @@ func (c *canvas) Draw(screen *ebiten.Image) {
 		return
 	}
 	c.dirty = false
-	paper := c.palette.Of(scene.Paper)
+	paper := c.palette.Of(draw.Paper)
 	screen.Fill(color.RGBA{R: paper.R, G: paper.G, B: paper.B, A: 0xff})
 	c.mesh.Build(c.list, c.palette, c.scale)
 	c.vertices = c.vertices[:0]

@@ -8,9 +8,9 @@ import (
 	"strconv"
 	"syscall/js"
 
-	"barkwright/wasm/scene"
-
 	"github.com/hajimehoshi/ebiten/v2"
+
+	"barkwright/core/draw"
 )
 
 // labels has the browser letter each line once on a hidden 2D canvas, with the
@@ -24,7 +24,7 @@ type key struct {
 	text         string
 	size         float64 // device pixels
 	bold         bool
-	colour, halo scene.Colour
+	colour, halo draw.Colour
 	hasHalo      bool
 }
 
@@ -50,7 +50,7 @@ func newLabels() *labels {
 	return &labels{element: element, context: element.Call("getContext", "2d", options), kept: map[key]*label{}}
 }
 
-func keyOf(t scene.Text, palette scene.Palette, scale float64) key {
+func keyOf(t draw.Text, palette draw.Palette, scale float64) key {
 	k := key{text: t.Text, size: t.Size * scale, bold: t.Bold, colour: palette.Of(t.Role), hasHalo: t.Halo != ""}
 	if k.hasHalo {
 		k.halo = palette.Of(t.Halo)
@@ -59,10 +59,10 @@ func keyOf(t scene.Text, palette scene.Palette, scale float64) key {
 }
 
 // draw draws all the lettering of a list.
-func (l *labels) draw(screen *ebiten.Image, list scene.List, palette scene.Palette, scale float64) {
+func (l *labels) draw(screen *ebiten.Image, list draw.List, palette draw.Palette, scale float64) {
 	var missing []key
 	for _, op := range list.Ops {
-		if text, ok := op.(scene.Text); ok && text.Text != "" {
+		if text, ok := op.(draw.Text); ok && text.Text != "" {
 			k := keyOf(text, palette, scale)
 			if _, known := l.kept[k]; !known {
 				l.kept[k] = nil
@@ -74,14 +74,14 @@ func (l *labels) draw(screen *ebiten.Image, list scene.List, palette scene.Palet
 		missing = missing[l.letter(missing):]
 	}
 	for _, op := range list.Ops {
-		if text, ok := op.(scene.Text); ok && text.Text != "" {
+		if text, ok := op.(draw.Text); ok && text.Text != "" {
 			l.kept[keyOf(text, palette, scale)].draw(screen, text, scale)
 		}
 	}
 	l.forgetUnused()
 }
 
-func (found *label) draw(screen *ebiten.Image, t scene.Text, scale float64) {
+func (found *label) draw(screen *ebiten.Image, t draw.Text, scale float64) {
 	found.used = true
 	anchored := found.margin + [...]float64{0, 0.5, 1}[t.Anchor]*found.advance
 	options := &ebiten.DrawImageOptions{}
@@ -114,7 +114,7 @@ func (l *labels) letter(keys []key) int {
 	width, height, x, y := 0, 0, 0, 0
 	for i, k := range keys {
 		l.context.Set("font", k.font())
-		made := &label{sheet: sheet, margin: math.Ceil(k.size*scene.HaloRatio/2) + 1}
+		made := &label{sheet: sheet, margin: math.Ceil(k.size*draw.HaloRatio/2) + 1}
 		made.advance = l.context.Call("measureText", k.text).Get("width").Float()
 		l.kept[k] = made
 		at := place{width: int(math.Ceil(made.advance + 2*made.margin)), height: int(math.Ceil(k.size*1.3 + 2*made.margin))}
@@ -143,7 +143,7 @@ func (l *labels) letter(keys []key) int {
 		baseline := float64(at.y) + float64(at.height)/2 + 0.35*k.size
 		l.context.Set("font", k.font())
 		if k.hasHalo {
-			l.context.Set("lineWidth", k.size*scene.HaloRatio)
+			l.context.Set("lineWidth", k.size*draw.HaloRatio)
 			l.context.Set("strokeStyle", k.halo.Hex())
 			l.context.Call("strokeText", k.text, left, baseline)
 		}
@@ -161,7 +161,7 @@ func (l *labels) letter(keys []key) int {
 }
 
 func (k key) font() string {
-	font := strconv.FormatFloat(k.size, 'f', 2, 64) + "px " + scene.FontFamily
+	font := strconv.FormatFloat(k.size, 'f', 2, 64) + "px " + draw.FontFamily
 	if k.bold {
 		font = "700 " + font
 	}

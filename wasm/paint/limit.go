@@ -3,7 +3,7 @@ package paint
 import (
 	"math"
 
-	"barkwright/wasm/scene"
+	"barkwright/core/draw"
 )
 
 // imageEdge is by how many pixels Ebitengine's image for a picture may be larger than
@@ -22,7 +22,7 @@ func mostPixels(texture int) int {
 
 // fits tells whether a view can be drawn as one image of a device with such textures.
 // Density is in device pixels a CSS pixel.
-func fits(size scene.Size, density float64, texture int) bool {
+func fits(size draw.Size, density float64, texture int) bool {
 	most := float64(mostPixels(texture))
 	return math.Ceil(size.Width*density) <= most && math.Ceil(size.Height*density) <= most
 }

@@ -5,7 +5,7 @@ import (
 
 	"github.com/stretchr/testify/assert"
 
-	"barkwright/wasm/scene"
+	"barkwright/core/draw"
 )
 
 // Window and density at which the program was seen to stop on a device whose textures
@@ -30,6 +30,6 @@ func TestPicturesThatFit(t *testing.T) {
 		{0, 0, 1, 8192, true},
 		{390, 300, 3, 0, false}, // no answer
 	} {
-		assert.Equal(t, row.fits, fits(scene.Size{Width: row.width, Height: row.height}, row.density, row.texture), "%+v", row)
+		assert.Equal(t, row.fits, fits(draw.Size{Width: row.width, Height: row.height}, row.density, row.texture), "%+v", row)
 	}
 }

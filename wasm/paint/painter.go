@@ -7,17 +7,17 @@ import (
 	"strings"
 	"syscall/js"
 
-	"barkwright/wasm/scene"
-
 	"github.com/hajimehoshi/ebiten/v2"
+
+	"barkwright/core/draw"
 )
 
 // Painter shows one picture at a time in the page's element "view". Its calls
 // belong on the page's own thread, as every js callback does.
 type Painter struct {
 	view    js.Value
-	palette scene.Palette
-	list    scene.List
+	palette draw.Palette
+	list    draw.List
 	canvas  *canvas // nil once the twin has taken over
 	texture int     // most pixels a side of an image here
 	drawn   int
@@ -28,7 +28,7 @@ type Painter struct {
 // missing. The view shows nothing until Show.
 func New() *Painter {
 	document := js.Global().Get("document")
-	p := &Painter{view: document.Call("getElementById", "view"), palette: scene.Screen()}
+	p := &Painter{view: document.Call("getElementById", "view"), palette: draw.Screen()}
 	element := document.Call("querySelector", "body > canvas")
 	if !hasWebGL2(element) {
 		element.Call("remove")
@@ -56,7 +56,7 @@ func New() *Painter {
 
 // Size is the view's size and the page's lettering now. Every picture asks for it first:
 // one that an image cannot hold goes over to the twin.
-func (p *Painter) Size() scene.Size {
+func (p *Painter) Size() draw.Size {
 	size := p.size()
 	if p.canvas != nil && !fits(size, js.Global().Get("devicePixelRatio").Float(), p.texture) {
 		js.Global().Call("stopFrames")
@@ -66,10 +66,10 @@ func (p *Painter) Size() scene.Size {
 	return size
 }
 
-func (p *Painter) size() scene.Size {
+func (p *Painter) size() draw.Size {
 	window := js.Global()
 	style := window.Call("getComputedStyle", window.Get("document").Get("documentElement"))
-	return scene.Size{
+	return draw.Size{
 		Width:  p.view.Get("clientWidth").Float(),
 		Height: p.view.Get("clientHeight").Float(),
 		Letter: window.Call("parseFloat", style.Get("fontSize")).Float(),
@@ -77,7 +77,7 @@ func (p *Painter) size() scene.Size {
 }
 
 // Show draws the list at the next frame, once.
-func (p *Painter) Show(l scene.List) {
+func (p *Painter) Show(l draw.List) {
 	if l.Title != p.list.Title || l.Description != p.list.Description {
 		hit := js.Global().Get("document").Call("getElementById", "hit")
 		hit.Call("setAttribute", "aria-label", l.Title+". "+l.Description)
@@ -92,7 +92,7 @@ func (p *Painter) Show(l scene.List) {
 }
 
 // Print gives the printer a list, in the colours of paper, until the next Show.
-func (p *Painter) Print(l scene.List) { p.writeTwin(l, scene.Print()) }
+func (p *Painter) Print(l draw.List) { p.writeTwin(l, draw.Print()) }
 
 // Run plays pictures until the page closes and never returns: callbacks into Go
 // die with main.
@@ -130,9 +130,9 @@ func (p *Painter) useTwin(why string) {
 
 // writeTwin puts a list into the page as SVG: the picture itself without
 // WebGL, and always what the printer gets.
-func (p *Painter) writeTwin(l scene.List, palette scene.Palette) {
+func (p *Painter) writeTwin(l draw.List, palette draw.Palette) {
 	var b strings.Builder
-	if err := (scene.SVG{Palette: palette, ID: "picture"}).Write(&b, l); err != nil {
+	if err := (draw.SVG{Palette: palette, ID: "picture"}).Write(&b, l); err != nil {
 		panic("paint: a strings.Builder does not fail")
 	}
 	js.Global().Get("document").Call("getElementById", "twin").Set("innerHTML", b.String())

@@ -1,5 +1,5 @@
-// Package scene describes pictures as data: a display list of plain structs in
-// CSS pixels (x right, y down), the named parts a finger can touch, and the
-// same list as SVG or as rounded text for goldens. It knows no browser; paint
-// plays the list and WriteSVG prints it.
+// Package scene holds what every picture of a boat is drawn with: how she is looked at,
+// the pen that letters and weighs lines, and the curves and names that pictures share.
+// What is drawn stands in view, flat and raise. It knows no browser: a picture is a
+// draw.List.
 package scene

@@ -3,6 +3,7 @@ package scene
 import (
 	"barkwright/core"
 	"barkwright/core/bark"
+	"barkwright/core/draw"
 	"barkwright/core/record"
 	"barkwright/core/units"
 )
@@ -56,70 +57,13 @@ type View struct {
 	Handles bool
 }
 
-// Draw draws the boat in the view's state.
-func Draw(c core.Canoe, v View, size Size) List {
-	switch v.State {
-	case LaidFlat:
-		p := newPen(v, size)
-		p.list.Title, p.list.Description = "Bark laid flat", describeFlat(c, v)
-		p.flatLaid(c)
-		return p.done()
-	case SidesUp:
-		p := newPen(v, size)
-		p.list.Title, p.list.Description = "Sides turned up", describeRaised(c, v)
-		p.raised(c)
-		return p.done()
-	}
-	return TopAndSide(c, v, size)
-}
-
-// TopAndSide draws the top view over the side view at one scale, bow to the
-// right, marks lined up, with sections of the boat where there is room.
-func TopAndSide(c core.Canoe, v View, size Size) List {
-	p := newPen(v, size)
-	l := fit(c, v, size)
-	p.list.Title = "Top view and side view, " + v.State.String()
-	p.list.Description = describe(c, v)
-	p.tape(c, l)
-	if v.State == OnTheBed {
-		p.topOnBed(c, l)
-		p.sideOnBed(c, l)
-	} else {
-		p.topFinished(c, l)
-		p.sideFinished(c, l)
-	}
-	p.measured(c, l)
-	p.handles(Handles(c, v, size))
-	p.sections(c, l)
-	return p.done()
-}
-
-// describe says in words what the picture shows.
-func describe(c core.Canoe, v View) string {
-	d := c.Design
-	length := func(m float64) string { return units.Length.Format(m, v.System) }
-	boat := "A canoe " + length(d.Length) + " long, " + length(d.Beam) + " inside the gunwales and " + length(d.Depth) + " deep, bow to the right"
-	count := func(n int, one, many string) string {
-		if n == 1 {
-			return "1 " + one
-		}
-		return units.Count.Format(float64(n), v.System) + " " + many
-	}
-	if v.State == OnTheBed {
-		return boat + ", on the building bed: the bark laid out with " + count(len(c.Bark.Gores), "gore", "gores") +
-			" a side, the building frame weighted on it, " + count(c.Frame.Bed.StakeCount, "stake", "stakes") + " and the posts that hold the sheer."
-	}
-	return boat + ", finished, with " + count(d.Ribs, "rib", "ribs") + ", " + count(d.Thwarts, "thwart", "thwarts") +
-		" and " + count(c.Frame.Lacing.Count, "group", "groups") + " of lacing."
-}
-
 // MostZoom is how far a view can be brought near: a rib of a long boat is then
 // a thumb wide on a phone.
 const MostZoom = 8
 
 // Clamp holds the zoom between 1 and MostZoom and the pan so that the picture
 // keeps covering its cell.
-func (v View) Clamp(size Size) View {
+func (v View) Clamp(size draw.Size) View {
 	v.Zoom = max(1, min(MostZoom, v.Zoom))
 	x, y := (v.Zoom-1)*size.Width/2, (v.Zoom-1)*size.Height/2
 	v.PanX = max(-x, min(x, v.PanX))
@@ -129,7 +73,7 @@ func (v View) Clamp(size Size) View {
 
 // ZoomAt changes the zoom by a factor and keeps what is at p where it is, as far
 // as Clamp lets it.
-func (v View) ZoomAt(p Point, factor float64, size Size) View {
+func (v View) ZoomAt(p draw.Point, factor float64, size draw.Size) View {
 	v = v.Clamp(size)
 	near := max(1, min(MostZoom, v.Zoom*factor))
 	ratio := near / v.Zoom

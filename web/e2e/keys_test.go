@@ -17,7 +17,7 @@ import (
 
 	"barkwright/core"
 	"barkwright/core/design"
-	"barkwright/core/sheet"
+	"barkwright/core/pattern"
 	"barkwright/core/units"
 )
 
@@ -148,8 +148,8 @@ func assertSections(t *testing.T, pages []sheetOfPaper, ribs ...int) {
 	t.Helper()
 	const pixel = 25.4 / 96
 	next := 1
-	for _, p := range sheet.Patterns(core.Evaluate(design.Default()), "sections", sheet.Options{System: units.Imperial16, Ribs: ribs}) {
-		tiles := p.Tiles(sheet.Paper)
+	for _, p := range pattern.Make(core.Evaluate(design.Default()), "sections", pattern.Options{System: units.Imperial16, Ribs: ribs}) {
+		tiles := p.Tiles(pattern.Paper)
 		require.Greater(t, len(tiles), 1, "and so has a map")
 		for _, tile := range tiles {
 			next++
@@ -157,7 +157,7 @@ func assertSections(t *testing.T, pages []sheetOfPaper, ribs ...int) {
 			assert.Equal(t, 1, pages[next].blocks(150, 1, 0.1), "the bar of 150 mm")
 			drawn := pages[next].corners()
 			for _, l := range tile.Lines() {
-				if l.Style != sheet.Cut {
+				if l.Style != pattern.Cut {
 					continue // a dash may leave a corner out
 				}
 				for _, q := range l.Points {

@@ -15,7 +15,7 @@ import (
 	"barkwright/core"
 	"barkwright/core/bark"
 	"barkwright/core/design"
-	"barkwright/core/sheet"
+	"barkwright/core/pattern"
 	"barkwright/core/units"
 )
 
@@ -52,10 +52,10 @@ func (p *tab) printed(button string, on paper, cssSize bool) []byte {
 }
 
 // stemTiles are the sheets of the default boat's stem-piece, as the core cuts them.
-func stemTiles() []sheet.Tile {
+func stemTiles() []pattern.Tile {
 	c := core.Evaluate(design.Default())
 	c = c.WithFlat(core.LayFlat(c, bark.Resolution{Columns: 24, Rows: 8}, nil, nil))
-	return sheet.Patterns(c, "stem", sheet.Options{System: units.Imperial16})[0].Tiles(sheet.Paper)
+	return pattern.Make(c, "stem", pattern.Options{System: units.Imperial16})[0].Tiles(pattern.Paper)
 }
 
 // blocks are the filled rectangles of a sheet of a breadth and height, mm.
@@ -129,10 +129,10 @@ func (s sheetOfPaper) insideMargin(t *testing.T, name string) {
 
 // assertOverlaps lays neighbouring sheets on one another: every corner of a line in
 // the strip they share stands on both.
-func assertOverlaps(t *testing.T, tiles []sheet.Tile, pages []sheetOfPaper) {
+func assertOverlaps(t *testing.T, tiles []pattern.Tile, pages []sheetOfPaper) {
 	t.Helper()
 	const near = 0.03 // mm: PDF's digits and the pixel the block's corner falls on
-	stepX, stepY := sheet.Paper.Width-sheet.Paper.Overlap, sheet.Paper.Height-sheet.Paper.Overlap
+	stepX, stepY := pattern.Paper.Width-pattern.Paper.Overlap, pattern.Paper.Height-pattern.Paper.Overlap
 	shared := 0
 	for i, a := range tiles {
 		for j, b := range tiles {
@@ -179,12 +179,12 @@ func (s sheetOfPaper) corners() []spot {
 // edge, clear of its ends, where lines are cut, and of the edges' own lines.
 func inStrip(q spot, left bool) bool {
 	const clear = 0.2
-	o := sheet.Paper.Overlap
+	o := pattern.Paper.Overlap
 	inside := func(v, most float64) bool { return v > clear && v < most-clear }
 	if left {
-		return inside(q.x, o) && inside(q.y, sheet.Paper.Height)
+		return inside(q.x, o) && inside(q.y, pattern.Paper.Height)
 	}
-	return inside(q.y, o) && inside(q.x, sheet.Paper.Width)
+	return inside(q.y, o) && inside(q.x, pattern.Paper.Width)
 }
 
 // A roll is one page of its own size, and its longest line is true within 2 mm in

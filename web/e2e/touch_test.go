@@ -12,8 +12,10 @@ import (
 
 	"barkwright/core"
 	"barkwright/core/design"
+	"barkwright/core/draw"
 	"barkwright/core/units"
 	"barkwright/wasm/scene"
+	"barkwright/wasm/scene/view"
 )
 
 // finger is a finger on the screen, window's CSS pixels.
@@ -138,11 +140,11 @@ func TestSliderFollowsAFingerSideways(t *testing.T) {
 
 // handle is where a handle of the boat the page opens with stands in the window, and
 // what a pixel of a mouse's way changes there.
-func (p *tab) handle(key string, state scene.State) (x, y float64, h scene.Handle) {
+func (p *tab) handle(key string, state scene.State) (x, y float64, h view.Handle) {
 	p.Helper()
 	box := eval[[]float64](p, `(v => { const r = v.getBoundingClientRect(); return [r.left + v.clientLeft, r.top + v.clientTop, v.clientWidth, v.clientHeight, parseFloat(getComputedStyle(document.documentElement).fontSize)]; })(document.getElementById('view'))`)
-	size := scene.Size{Width: box[2], Height: box[3], Letter: box[4]}
-	for _, h := range scene.Handles(core.Evaluate(design.Default()), scene.View{State: state, Zoom: 1}, size) {
+	size := draw.Size{Width: box[2], Height: box[3], Letter: box[4]}
+	for _, h := range view.Handles(core.Evaluate(design.Default()), scene.View{State: state, Zoom: 1}, size) {
 		if h.Key == key {
 			return box[0] + h.At.X, box[1] + h.At.Y, h
 		}

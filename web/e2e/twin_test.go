@@ -15,7 +15,9 @@ import (
 
 	"barkwright/core"
 	"barkwright/core/design"
+	"barkwright/core/draw"
 	"barkwright/wasm/scene"
+	"barkwright/wasm/scene/view"
 )
 
 // followsTheSlider holds for a page without Ebitengine: the line that says so,
@@ -79,7 +81,7 @@ func TestPrintUsesTheTwin(t *testing.T) {
 		printed := eval[string](p, `window.atPrinting`)
 		assert.Contains(t, printed, "<path")
 		colours := map[string]bool{}
-		for _, c := range scene.Print() {
+		for _, c := range draw.Print() {
 			colours[c.Hex()] = true
 		}
 		for _, c := range regexp.MustCompile(`#[0-9a-f]{6}`).FindAllString(printed, -1) {
@@ -90,7 +92,7 @@ func TestPrintUsesTheTwin(t *testing.T) {
 		c := core.Evaluate(design.Default())
 		f := c.Afloat.Floated.Upright.Plane
 		v := scene.View{State: scene.Finished, Zoom: 1, Load: &scene.Load{Height: f.Height, Slope: f.Slope}}
-		require.NoError(t, scene.SVG{Palette: scene.Print(), ID: "x"}.Write(&b, scene.Draw(c, v, scene.Size{Width: 718, Height: 330, Letter: 16})))
+		require.NoError(t, draw.SVG{Palette: draw.Print(), ID: "x"}.Write(&b, view.Draw(c, v, draw.Size{Width: 718, Height: 330, Letter: 16})))
 		assert.Equal(t, strings.Count(b.String(), "<path"), strings.Count(printed, "<path"))
 
 		_, err = chromedp.Call(p.ctx, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Media: "print"})

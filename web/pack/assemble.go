@@ -53,8 +53,8 @@ var unhurried = []string{
 	"reflect", "time", "io/...", "syscall", "strings", "bytes", "bufio", "unicode/...",
 	"internal/poll", "internal/reflectlite", "internal/strconv", "internal/sync",
 	"github.com/hajimehoshi/ebiten/v2/internal/gamepad/...", "github.com/hajimehoshi/ebiten/v2/internal/gamepaddb",
-	"barkwright/core/answer", "barkwright/core/design", "barkwright/core/file", "barkwright/core/gather", "barkwright/core/record",
-	"barkwright/core/sheet", "barkwright/core/units", "barkwright/core/wood", "barkwright/wasm/bridge", "barkwright/wasm/work",
+	"barkwright/core/answer", "barkwright/core/chart", "barkwright/core/design", "barkwright/core/file", "barkwright/core/gather", "barkwright/core/record",
+	"barkwright/core/pattern", "barkwright/core/sheet", "barkwright/core/units", "barkwright/core/wood", "barkwright/wasm/bridge", "barkwright/wasm/work",
 }
 
 // compile builds a program for the browser and returns its bytes.

@@ -9,13 +9,17 @@ import (
 	"barkwright/core/afloat"
 	"barkwright/core/answer"
 	"barkwright/core/bark"
+	"barkwright/core/chart"
 	"barkwright/core/design"
+	"barkwright/core/draw"
 	"barkwright/core/file"
 	"barkwright/core/geom"
+	"barkwright/core/pattern"
 	"barkwright/core/record"
 	"barkwright/core/sheet"
 	"barkwright/core/units"
 	"barkwright/wasm/scene"
+	"barkwright/wasm/scene/view"
 )
 
 var systems = []units.System{units.Imperial16, units.Imperial8, units.Metric}
@@ -144,17 +148,17 @@ func onWater(c core.Canoe, f *finds) {
 		for _, t := range answer.CurveTables(w) {
 			table(t, s, f)
 		}
-		for _, chart := range sheet.WaterCharts(c, w, s) {
-			written(chart.Key+".svg", f, func(w io.Writer) error { return chart.SVG(w, 400, sheet.ChartColours{}) })
+		for _, ch := range chart.Water(c, w, s) {
+			written(ch.Key+".svg", f, func(w io.Writer) error { return ch.SVG(w, 400, chart.Colours{}) })
 		}
 	}
 	for _, heel := range []float64{0, 10, 60} {
-		picture("heeled", scene.Heeled(c, heel*units.Degree, scene.View{Zoom: 1}, scene.Size{Width: 400, Height: 300, Letter: 16}), f)
+		picture("heeled", view.Heeled(c, heel*units.Degree, scene.View{Zoom: 1}, draw.Size{Width: 400, Height: 300, Letter: 16}), f)
 	}
 }
 
 // sizes are the rooms a picture is drawn in: a desk's, a phone's and next to none.
-var sizes = []scene.Size{{Width: 1000, Height: 400, Letter: 16}, {Width: 390, Height: 300, Letter: 20}, {Width: 1, Height: 1, Letter: 16}}
+var sizes = []draw.Size{{Width: 1000, Height: 400, Letter: 16}, {Width: 390, Height: 300, Letter: 20}, {Width: 1, Height: 1, Letter: 16}}
 
 func pictures(c core.Canoe, f *finds) {
 	load := &scene.Load{}
@@ -165,13 +169,13 @@ func pictures(c core.Canoe, f *finds) {
 		for _, state := range []scene.State{scene.OnTheBed, scene.Finished} {
 			v := scene.View{State: state, Zoom: 1, Handles: true, Load: load, System: systems[i]}
 			if i == 1 {
-				v = v.ZoomAt(scene.Point{X: 300, Y: 20}, 5, size)
+				v = v.ZoomAt(draw.Point{X: 300, Y: 20}, 5, size)
 				v.Ghost = &c
 			}
-			l := scene.Draw(c, v, size)
+			l := view.Draw(c, v, size)
 			picture(state.String(), l, f)
 			for _, p := range l.Parts {
-				f.text(p.Name, scene.Readout(c, p.Name, systems[i]))
+				f.text(p.Name, view.Readout(c, p.Name, systems[i]))
 			}
 		}
 	}
@@ -179,26 +183,26 @@ func pictures(c core.Canoe, f *finds) {
 
 func bareBark(c core.Canoe, flat *bark.Flat, f *finds) {
 	for _, size := range sizes {
-		picture("laid flat", scene.Draw(c, scene.View{State: scene.LaidFlat, Zoom: 1, Flat: flat}, size), f)
+		picture("laid flat", view.Draw(c, scene.View{State: scene.LaidFlat, Zoom: 1, Flat: flat}, size), f)
 		for _, up := range []float64{0, 0.4, 1} {
-			picture("sides up", scene.Draw(c, scene.View{State: scene.SidesUp, Zoom: 1, Flat: flat, Up: up}, size), f)
+			picture("sides up", view.Draw(c, scene.View{State: scene.SidesUp, Zoom: 1, Flat: flat, Up: up}, size), f)
 		}
 	}
 }
 
-func picture(what string, l scene.List, f *finds) {
+func picture(what string, l draw.List, f *finds) {
 	f.numbers("picture "+what, reflect.ValueOf(l.Ops))
 	f.numbers("parts of "+what, reflect.ValueOf(l.Parts))
-	written(what+".svg", f, func(w io.Writer) error { return scene.SVG{Palette: scene.Screen(), ID: "p"}.Write(w, l) })
+	written(what+".svg", f, func(w io.Writer) error { return draw.SVG{Palette: draw.Screen(), ID: "p"}.Write(w, l) })
 }
 
 func paper(c core.Canoe, f *finds) {
-	head := sheet.Head{Boat: c.Design.Name, Date: "a day"}
+	head := pattern.Head{Boat: c.Design.Name, Date: "a day"}
 	var stages, patterns []string
 	for _, s := range sheet.Stages() {
 		stages = append(stages, s.Key)
 	}
-	for _, k := range sheet.Kinds() {
+	for _, k := range pattern.Kinds() {
 		patterns = append(patterns, k.Key)
 	}
 	for _, s := range systems[1:] {
@@ -206,7 +210,7 @@ func paper(c core.Canoe, f *finds) {
 			return sheet.Print(w, sheet.Job{Canoe: c, System: s, Head: head, Sheets: stages, Patterns: patterns})
 		})
 		for _, key := range patterns {
-			p := sheet.Stack(sheet.Patterns(c, key, sheet.Options{System: s}))
+			p := pattern.Stack(pattern.Make(c, key, pattern.Options{System: s}))
 			if len(p.Lines) == 0 {
 				continue
 			}

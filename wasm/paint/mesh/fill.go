@@ -1,6 +1,6 @@
 package mesh
 
-import "barkwright/wasm/scene"
+import "barkwright/core/draw"
 
 // clipper cuts polygons into triangles by taking off ears, its memory kept from
 // one polygon to the next. Only hollow corners are tested against an ear, so a
@@ -14,7 +14,7 @@ type clipper struct {
 // triangulate cuts a simple polygon, wound either way. Points that repeat or
 // stand in a line are passed over. A polygon that crosses itself is cut as far
 // as it can be and never hangs; one without area gives nothing.
-func (c *clipper) triangulate(p []scene.Point) [][3]uint32 {
+func (c *clipper) triangulate(p []draw.Point) [][3]uint32 {
 	c.out, c.ring, c.hollow = c.out[:0], c.ring[:0], c.hollow[:0]
 	area := 0.0
 	for i, a := range p {
@@ -64,12 +64,12 @@ func (c *clipper) neighbours(i int) (before, after int) {
 	return (i + n - 1) % n, (i + 1) % n
 }
 
-func (c *clipper) turn(p []scene.Point, i int) float64 {
+func (c *clipper) turn(p []draw.Point, i int) float64 {
 	before, after := c.neighbours(i)
 	return cross(p[c.ring[before]], p[c.ring[i]], p[c.ring[after]])
 }
 
-func (c *clipper) isEar(p []scene.Point, i int) bool {
+func (c *clipper) isEar(p []draw.Point, i int) bool {
 	if c.hollow[i] {
 		return false
 	}
@@ -87,13 +87,13 @@ func (c *clipper) isEar(p []scene.Point, i int) bool {
 	return true
 }
 
-func (c *clipper) emit(p []scene.Point, i int) {
+func (c *clipper) emit(p []draw.Point, i int) {
 	if before, after := c.neighbours(i); c.turn(p, i) > 0 {
 		c.out = append(c.out, [3]uint32{c.ring[before], c.ring[i], c.ring[after]})
 	}
 }
 
-func (c *clipper) remove(p []scene.Point, i int) {
+func (c *clipper) remove(p []draw.Point, i int) {
 	c.ring = append(c.ring[:i], c.ring[i+1:]...)
 	c.hollow = append(c.hollow[:i], c.hollow[i+1:]...)
 	for _, j := range [2]int{i - 1, i} {
@@ -102,6 +102,6 @@ func (c *clipper) remove(p []scene.Point, i int) {
 	}
 }
 
-func cross(a, b, c scene.Point) float64 {
+func cross(a, b, c draw.Point) float64 {
 	return (b.X-a.X)*(c.Y-a.Y) - (b.Y-a.Y)*(c.X-a.X)
 }

@@ -3,7 +3,7 @@
 // graphics library, so that it is tested without a screen.
 package mesh
 
-import "barkwright/wasm/scene"
+import "barkwright/core/draw"
 
 // Vertex is a corner of a triangle: a place in device pixels and a colour of
 // 0 to 1, premultiplied by its alpha.
@@ -19,15 +19,15 @@ type Mesh struct {
 
 // Build replaces the mesh by the list's, keeping its memory. Scale is device
 // pixels a CSS pixel. Labels are not triangles and are left out.
-func (m *Mesh) Build(l scene.List, palette scene.Palette, scale float64) {
+func (m *Mesh) Build(l draw.List, palette draw.Palette, scale float64) {
 	m.Vertices, m.Indices = m.Vertices[:0], m.Indices[:0]
 	for _, op := range l.Ops {
 		switch op := op.(type) {
-		case scene.Fill:
+		case draw.Fill:
 			m.fill(scaled(op.Points, scale), palette.Of(op.Role))
-		case scene.Stroke:
+		case draw.Stroke:
 			m.stroke(op, palette.Of(op.Role), scale)
-		case scene.Hatch:
+		case draw.Hatch:
 			pen := pen{colour: palette.Of(op.Role), width: op.Width * scale}
 			for _, line := range op.Lines() {
 				m.line(scaled(line[:], scale), pen, false)
@@ -36,15 +36,15 @@ func (m *Mesh) Build(l scene.List, palette scene.Palette, scale float64) {
 	}
 }
 
-func scaled(points []scene.Point, scale float64) []scene.Point {
-	out := make([]scene.Point, len(points))
+func scaled(points []draw.Point, scale float64) []draw.Point {
+	out := make([]draw.Point, len(points))
 	for i, p := range points {
-		out[i] = scene.Point{X: p.X * scale, Y: p.Y * scale}
+		out[i] = draw.Point{X: p.X * scale, Y: p.Y * scale}
 	}
 	return out
 }
 
-func (m *Mesh) add(p scene.Point, c scene.Colour, alpha float64) uint32 {
+func (m *Mesh) add(p draw.Point, c draw.Colour, alpha float64) uint32 {
 	a := float32(alpha)
 	m.Vertices = append(m.Vertices, Vertex{
 		X: float32(p.X), Y: float32(p.Y),
@@ -56,7 +56,7 @@ func (m *Mesh) add(p scene.Point, c scene.Colour, alpha float64) uint32 {
 func (m *Mesh) triangle(a, b, c uint32) { m.Indices = append(m.Indices, a, b, c) }
 
 // fill covers a polygon and softens its rim by a hair line of its own colour.
-func (m *Mesh) fill(points []scene.Point, c scene.Colour) {
+func (m *Mesh) fill(points []draw.Point, c draw.Colour) {
 	first := uint32(len(m.Vertices))
 	triangles := m.clip.triangulate(points)
 	if len(triangles) == 0 {

@@ -5,10 +5,10 @@ import (
 	"math/rand/v2"
 	"testing"
 
-	"barkwright/wasm/scene"
-
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"barkwright/core/draw"
 )
 
 // cover is the integral of alpha over the mesh, square pixels: alpha is linear
@@ -23,7 +23,7 @@ func (m *Mesh) cover() float64 {
 	return sum
 }
 
-func shoelace(p []scene.Point) float64 {
+func shoelace(p []draw.Point) float64 {
 	sum := 0.0
 	for i, a := range p {
 		b := p[(i+1)%len(p)]
@@ -32,7 +32,7 @@ func shoelace(p []scene.Point) float64 {
 	return math.Abs(sum) / 2
 }
 
-func triangleArea(p []scene.Point, triangles [][3]uint32) float64 {
+func triangleArea(p []draw.Point, triangles [][3]uint32) float64 {
 	sum := 0.0
 	for _, t := range triangles {
 		sum += math.Abs(cross(p[t[0]], p[t[1]], p[t[2]])) / 2
@@ -43,12 +43,12 @@ func triangleArea(p []scene.Point, triangles [][3]uint32) float64 {
 // Triangles of a simple polygon cover it once: their areas sum to the shoelace
 // area, which is exact.
 func TestTriangulateCoversOnce(t *testing.T) {
-	star := func(rng *rand.Rand, n int) []scene.Point {
-		p := make([]scene.Point, n)
+	star := func(rng *rand.Rand, n int) []draw.Point {
+		p := make([]draw.Point, n)
 		for i := range p {
 			r := 20 + 200*rng.Float64()
 			sin, cos := math.Sincos(2 * math.Pi * float64(i) / float64(n))
-			p[i] = scene.Point{X: 300 + r*cos, Y: 300 + r*sin}
+			p[i] = draw.Point{X: 300 + r*cos, Y: 300 + r*sin}
 		}
 		return p
 	}
@@ -62,7 +62,7 @@ func TestTriangulateCoversOnce(t *testing.T) {
 		}
 		assert.InEpsilon(t, shoelace(p), triangleArea(p, c.triangulate(p)), 1e-9, "star of %d, wound the other way", n)
 	}
-	for name, p := range map[string][]scene.Point{
+	for name, p := range map[string][]draw.Point{
 		"comb":               {{X: 0, Y: 0}, {X: 50, Y: 0}, {X: 50, Y: 30}, {X: 40, Y: 5}, {X: 30, Y: 30}, {X: 20, Y: 5}, {X: 10, Y: 30}, {X: 0, Y: 5}},
 		"points in line":     {{X: 0, Y: 0}, {X: 5, Y: 0}, {X: 10, Y: 0}, {X: 10, Y: 5}, {X: 10, Y: 10}, {X: 0, Y: 10}},
 		"points that repeat": {{X: 0, Y: 0}, {X: 0, Y: 0}, {X: 10, Y: 0}, {X: 10, Y: 10}, {X: 0, Y: 10}, {X: 0, Y: 0}},
@@ -70,12 +70,12 @@ func TestTriangulateCoversOnce(t *testing.T) {
 		assert.InEpsilon(t, shoelace(p), triangleArea(p, c.triangulate(p)), 1e-9, name)
 	}
 	assert.Empty(t, c.triangulate(nil))
-	assert.Empty(t, c.triangulate([]scene.Point{{X: 1, Y: 1}, {X: 2, Y: 2}, {X: 3, Y: 3}}), "no area")
+	assert.Empty(t, c.triangulate([]draw.Point{{X: 1, Y: 1}, {X: 2, Y: 2}, {X: 3, Y: 3}}), "no area")
 	assert.NotPanics(t, func() {
 		for n := 3; n < 60; n++ {
-			p := make([]scene.Point, n)
+			p := make([]draw.Point, n)
 			for i := range p {
-				p[i] = scene.Point{X: rng.Float64(), Y: rng.Float64()}
+				p[i] = draw.Point{X: rng.Float64(), Y: rng.Float64()}
 			}
 			c.triangulate(p)
 		}
@@ -85,37 +85,37 @@ func TestTriangulateCoversOnce(t *testing.T) {
 // A line of width w and length L covers w L: the feather loses inside what it
 // gains outside, and a mitre gains outside what it loses inside.
 func TestStrokeCoversWidthTimesLength(t *testing.T) {
-	gentle := make([]scene.Point, 200)
+	gentle := make([]draw.Point, 200)
 	length := 0.0
 	for i := range gentle {
 		x := float64(i)
-		gentle[i] = scene.Point{X: x, Y: 40 * math.Sin(x/30)}
+		gentle[i] = draw.Point{X: x, Y: 40 * math.Sin(x/30)}
 		if i > 0 {
 			length += math.Hypot(1, gentle[i].Y-gentle[i-1].Y)
 		}
 	}
-	side := []scene.Point{{X: 10, Y: 10}, {X: 110, Y: 10}, {X: 110, Y: 60}, {X: 10, Y: 60}}
+	side := []draw.Point{{X: 10, Y: 10}, {X: 110, Y: 10}, {X: 110, Y: 60}, {X: 10, Y: 60}}
 	for _, c := range []struct {
 		name   string
-		stroke scene.Stroke
+		stroke draw.Stroke
 		scale  float64
 		want   float64
 	}{
-		{"straight", scene.Stroke{Points: side[:2], Width: 3}, 1, 300},
-		{"straight at three pixels a point", scene.Stroke{Points: side[:2], Width: 3}, 3, 2700},
-		{"thinner than a pixel", scene.Stroke{Points: side[:2], Width: 0.4}, 1, 40},
-		{"mitred corner", scene.Stroke{Points: side[:3], Width: 4}, 1, 600},
-		{"closed", scene.Stroke{Points: side, Width: 4, Closed: true}, 1, 1200},
-		{"curve", scene.Stroke{Points: gentle, Width: 2}, 1, 2 * length},
-		{"dashed, three fifths drawn", scene.Stroke{Points: side[:2], Width: 2, Dash: []float64{6, 4}}, 1, 120},
-		{"dashes run round corners", scene.Stroke{Points: side, Width: 2, Dash: []float64{6, 4}, Closed: true}, 1, 360},
-		{"a pattern without length is whole", scene.Stroke{Points: side[:2], Width: 2, Dash: []float64{0}}, 1, 200},
+		{"straight", draw.Stroke{Points: side[:2], Width: 3}, 1, 300},
+		{"straight at three pixels a point", draw.Stroke{Points: side[:2], Width: 3}, 3, 2700},
+		{"thinner than a pixel", draw.Stroke{Points: side[:2], Width: 0.4}, 1, 40},
+		{"mitred corner", draw.Stroke{Points: side[:3], Width: 4}, 1, 600},
+		{"closed", draw.Stroke{Points: side, Width: 4, Closed: true}, 1, 1200},
+		{"curve", draw.Stroke{Points: gentle, Width: 2}, 1, 2 * length},
+		{"dashed, three fifths drawn", draw.Stroke{Points: side[:2], Width: 2, Dash: []float64{6, 4}}, 1, 120},
+		{"dashes run round corners", draw.Stroke{Points: side, Width: 2, Dash: []float64{6, 4}, Closed: true}, 1, 360},
+		{"a pattern without length is whole", draw.Stroke{Points: side[:2], Width: 2, Dash: []float64{0}}, 1, 200},
 	} {
 		var m Mesh
-		l := scene.List{}
-		c.stroke.Role = scene.Ink
+		l := draw.List{}
+		c.stroke.Role = draw.Ink
 		l.Add(c.stroke)
-		m.Build(l, scene.Screen(), c.scale)
+		m.Build(l, draw.Screen(), c.scale)
 		assert.InEpsilon(t, c.want, m.cover(), 1e-4, c.name)
 	}
 }
@@ -124,9 +124,9 @@ func TestStrokeCoversWidthTimesLength(t *testing.T) {
 // the corner, and nothing flies off.
 func TestSharpTurn(t *testing.T) {
 	var m Mesh
-	l := scene.List{}
-	l.Add(scene.Stroke{Role: scene.Ink, Width: 4, Points: []scene.Point{{X: 0, Y: 0}, {X: 50, Y: 0}, {X: 0, Y: 1}}})
-	m.Build(l, scene.Screen(), 1)
+	l := draw.List{}
+	l.Add(draw.Stroke{Role: draw.Ink, Width: 4, Points: []draw.Point{{X: 0, Y: 0}, {X: 50, Y: 0}, {X: 0, Y: 1}}})
+	m.Build(l, draw.Screen(), 1)
 	for _, v := range m.Vertices {
 		assert.LessOrEqual(t, v.X, float32(52.1))
 		assert.GreaterOrEqual(t, v.X, float32(-0.1))
@@ -136,49 +136,49 @@ func TestSharpTurn(t *testing.T) {
 
 func TestBuild(t *testing.T) {
 	var m Mesh
-	l := scene.List{}
-	box := []scene.Point{{X: 0, Y: 0}, {X: 100, Y: 0}, {X: 100, Y: 50}, {X: 0, Y: 50}}
+	l := draw.List{}
+	box := []draw.Point{{X: 0, Y: 0}, {X: 100, Y: 0}, {X: 100, Y: 50}, {X: 0, Y: 50}}
 	l.Add(
-		scene.Fill{Role: scene.Bark, Points: box},
-		scene.Hatch{Role: scene.Warn, Points: box, Spacing: 10, Width: 1},
-		scene.Text{Role: scene.Ink, Text: "no triangles"},
-		scene.Stroke{Role: scene.Ink, Points: box[:1], Width: 2},
-		scene.Stroke{Role: scene.Ink, Width: 2},
-		scene.Fill{Role: scene.Bark, Points: box[:2]},
+		draw.Fill{Role: draw.Bark, Points: box},
+		draw.Hatch{Role: draw.Warn, Points: box, Spacing: 10, Width: 1},
+		draw.Text{Role: draw.Ink, Text: "no triangles"},
+		draw.Stroke{Role: draw.Ink, Points: box[:1], Width: 2},
+		draw.Stroke{Role: draw.Ink, Width: 2},
+		draw.Fill{Role: draw.Bark, Points: box[:2]},
 	)
-	m.Build(l, scene.Screen(), 1)
+	m.Build(l, draw.Screen(), 1)
 	// 5000 of fill, half a pixel of feather round a rim of 300, and five lines
 	// of 100: at 0, 10, 20, 30 and 40.
 	rim := 300.0 * 1
 	assert.InEpsilon(t, 5000+rim+500, m.cover(), 1e-4)
 
 	require.NotEmpty(t, m.Vertices)
-	bark := scene.Screen().Of(scene.Bark)
+	bark := draw.Screen().Of(draw.Bark)
 	assert.Equal(t, Vertex{X: 0, Y: 0, R: float32(bark.R) / 255, G: float32(bark.G) / 255, B: float32(bark.B) / 255, A: 1}, m.Vertices[0])
 	for _, v := range m.Vertices {
 		assert.LessOrEqual(t, v.R, v.A+1e-6, "premultiplied")
 	}
 	first := len(m.Indices)
-	m.Build(l, scene.Screen(), 1)
+	m.Build(l, draw.Screen(), 1)
 	assert.Len(t, m.Indices, first, "a second build starts afresh")
 }
 
 func BenchmarkBuild(b *testing.B) {
-	outline := make([]scene.Point, 240)
+	outline := make([]draw.Point, 240)
 	for i := range outline {
 		sin, cos := math.Sincos(2 * math.Pi * float64(i) / 240)
-		outline[i] = scene.Point{X: 400 + 380*cos, Y: 200 + 90*sin - 60*cos*cos}
+		outline[i] = draw.Point{X: 400 + 380*cos, Y: 200 + 90*sin - 60*cos*cos}
 	}
-	l := scene.List{}
+	l := draw.List{}
 	for range 4 {
-		l.Add(scene.Fill{Role: scene.Bark, Points: outline}, scene.Stroke{Role: scene.Ink, Points: outline, Width: 1.5, Closed: true})
+		l.Add(draw.Fill{Role: draw.Bark, Points: outline}, draw.Stroke{Role: draw.Ink, Points: outline, Width: 1.5, Closed: true})
 	}
 	for i := range 50 {
-		l.Add(scene.Stroke{Role: scene.Root, Points: []scene.Point{{X: float64(16 * i), Y: 0}, {X: float64(16 * i), Y: 400}}, Width: 1, Dash: []float64{4, 3}})
+		l.Add(draw.Stroke{Role: draw.Root, Points: []draw.Point{{X: float64(16 * i), Y: 0}, {X: float64(16 * i), Y: 400}}, Width: 1, Dash: []float64{4, 3}})
 	}
 	var m Mesh
 	b.ReportAllocs()
 	for b.Loop() {
-		m.Build(l, scene.Screen(), 2)
+		m.Build(l, draw.Screen(), 2)
 	}
 }

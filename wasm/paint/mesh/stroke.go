@@ -3,12 +3,12 @@ package mesh
 import (
 	"math"
 
-	"barkwright/wasm/scene"
+	"barkwright/core/draw"
 )
 
 // pen is a line's colour and whole width in device pixels.
 type pen struct {
-	colour scene.Colour
+	colour draw.Colour
 	width  float64
 }
 
@@ -26,7 +26,7 @@ func (p pen) reach() (solid, feather, alpha float64) {
 // sharp and lets a turn past 120 degrees be cut into two lines instead.
 const mitreLimit = 2.0
 
-func (m *Mesh) stroke(op scene.Stroke, c scene.Colour, scale float64) {
+func (m *Mesh) stroke(op draw.Stroke, c draw.Colour, scale float64) {
 	points, pen := scaled(op.Points, scale), pen{colour: c, width: op.Width * scale}
 	if len(op.Dash) == 0 {
 		m.line(points, pen, op.Closed)
@@ -41,7 +41,7 @@ func (m *Mesh) stroke(op scene.Stroke, c scene.Colour, scale float64) {
 }
 
 // line draws an unbroken line, feathered on both sides.
-func (m *Mesh) line(points []scene.Point, pen pen, closed bool) {
+func (m *Mesh) line(points []draw.Point, pen pen, closed bool) {
 	points = distinct(points, closed)
 	n := len(points)
 	if n < 2 || !(pen.width > 0) {
@@ -95,7 +95,7 @@ func (m *Mesh) line(points []scene.Point, pen pen, closed bool) {
 
 // row adds the four vertices across the line at p: feather, solid, solid,
 // feather. Side is across the line, longer than one where the corner is mitred.
-func (m *Mesh) row(p, side scene.Point, pen pen) uint32 {
+func (m *Mesh) row(p, side draw.Point, pen pen) uint32 {
 	solid, feather, alpha := pen.reach()
 	var first uint32
 	for i, reach := range [4]float64{-feather, -solid, solid, feather} {
@@ -103,7 +103,7 @@ func (m *Mesh) row(p, side scene.Point, pen pen) uint32 {
 		if i == 0 || i == 3 {
 			a = 0
 		}
-		v := m.add(scene.Point{X: p.X + side.X*reach, Y: p.Y + side.Y*reach}, pen.colour, a)
+		v := m.add(draw.Point{X: p.X + side.X*reach, Y: p.Y + side.Y*reach}, pen.colour, a)
 		if i == 0 {
 			first = v
 		}
@@ -119,35 +119,35 @@ func (m *Mesh) band(a, b uint32) {
 	}
 }
 
-func direction(a, b scene.Point) scene.Point {
+func direction(a, b draw.Point) draw.Point {
 	d := math.Hypot(b.X-a.X, b.Y-a.Y)
-	return scene.Point{X: (b.X - a.X) / d, Y: (b.Y - a.Y) / d}
+	return draw.Point{X: (b.X - a.X) / d, Y: (b.Y - a.Y) / d}
 }
 
-func normal(u scene.Point) scene.Point { return scene.Point{X: -u.Y, Y: u.X} }
+func normal(u draw.Point) draw.Point { return draw.Point{X: -u.Y, Y: u.X} }
 
-func square(p, along scene.Point, d float64) scene.Point {
-	return scene.Point{X: p.X + along.X*d, Y: p.Y + along.Y*d}
+func square(p, along draw.Point, d float64) draw.Point {
+	return draw.Point{X: p.X + along.X*d, Y: p.Y + along.Y*d}
 }
 
 // mitre is the vector across a corner between two unit directions, as long as
 // the mitre in half-widths; false where the turn is too sharp for one.
-func mitre(u, v scene.Point) (scene.Point, bool) {
+func mitre(u, v draw.Point) (draw.Point, bool) {
 	a, b := normal(u), normal(v)
-	sum := scene.Point{X: a.X + b.X, Y: a.Y + b.Y}
+	sum := draw.Point{X: a.X + b.X, Y: a.Y + b.Y}
 	square := sum.X*sum.X + sum.Y*sum.Y
 	// |sum| = 2 cos(turn/2) and the mitre is 1/cos(turn/2).
 	if square < 4/(mitreLimit*mitreLimit) {
-		return scene.Point{}, false
+		return draw.Point{}, false
 	}
-	return scene.Point{X: sum.X * 2 / square, Y: sum.Y * 2 / square}, true
+	return draw.Point{X: sum.X * 2 / square, Y: sum.Y * 2 / square}, true
 }
 
 // distinct leaves out points within a hundredth of a pixel of the one before:
 // they have no direction and nothing of them would show.
-func distinct(points []scene.Point, closed bool) []scene.Point {
+func distinct(points []draw.Point, closed bool) []draw.Point {
 	const same = 0.01
-	var out []scene.Point
+	var out []draw.Point
 	for _, p := range points {
 		if len(out) == 0 || math.Hypot(p.X-out[len(out)-1].X, p.Y-out[len(out)-1].Y) > same {
 			out = append(out, p)
@@ -161,22 +161,22 @@ func distinct(points []scene.Point, closed bool) []scene.Point {
 
 // dashes cuts a line into the pieces a dash pattern draws, scale times as long.
 // A pattern without length draws the whole line.
-func dashes(points []scene.Point, pattern []float64, scale float64) [][]scene.Point {
+func dashes(points []draw.Point, pattern []float64, scale float64) [][]draw.Point {
 	total := 0.0
 	for _, d := range pattern {
 		total += max(d, 0)
 	}
 	if !(total > 0) {
-		return [][]scene.Point{points}
+		return [][]draw.Point{points}
 	}
-	var pieces [][]scene.Point
-	var piece []scene.Point
+	var pieces [][]draw.Point
+	var piece []draw.Point
 	k, left := 0, pattern[0]*scale
 	for i := 0; i+1 < len(points); i++ {
 		a, b := points[i], points[i+1]
 		length, done := math.Hypot(b.X-a.X, b.Y-a.Y), 0.0
-		at := func() scene.Point {
-			return scene.Point{X: a.X + (b.X-a.X)*done/length, Y: a.Y + (b.Y-a.Y)*done/length}
+		at := func() draw.Point {
+			return draw.Point{X: a.X + (b.X-a.X)*done/length, Y: a.Y + (b.Y-a.Y)*done/length}
 		}
 		for done < length {
 			if k%2 == 0 && len(piece) == 0 {

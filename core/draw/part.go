@@ -1,0 +1,66 @@
+package draw
+
+import "math"
+
+// Part is a named piece of the picture, "rib.12" or "thwart.3".
+type Part struct {
+	Name   string
+	Points []Point
+	Closed bool
+}
+
+// Hit is the part touched at p, or "" and false. The part added last wins among
+// those that contain p; where none does, the nearest within tolerance (CSS
+// pixels) is taken, and of two equally near the later.
+func (l List) Hit(p Point, tolerance float64) (name string, ok bool) {
+	nearest := tolerance
+	for i := len(l.Parts) - 1; i >= 0; i-- {
+		part := l.Parts[i]
+		if part.Closed && inside(p, part.Points) {
+			return part.Name, true
+		}
+		d := part.distance(p)
+		if d < nearest || (d == nearest && name == "") {
+			nearest, name = d, part.Name
+		}
+	}
+	return name, name != ""
+}
+
+// distance from p to the part's line or outline; +Inf for a part without points.
+func (part Part) distance(p Point) float64 {
+	least := math.Inf(1)
+	n := len(part.Points)
+	if n == 1 {
+		return math.Hypot(p.X-part.Points[0].X, p.Y-part.Points[0].Y)
+	}
+	last := n - 1
+	if part.Closed {
+		last = n
+	}
+	for i := 0; i < last; i++ {
+		least = min(least, toSegment(p, part.Points[i], part.Points[(i+1)%n]))
+	}
+	return least
+}
+
+func toSegment(p, a, b Point) float64 {
+	dx, dy := b.X-a.X, b.Y-a.Y
+	t := 0.0
+	if length := dx*dx + dy*dy; length > 0 {
+		t = max(0, min(1, ((p.X-a.X)*dx+(p.Y-a.Y)*dy)/length))
+	}
+	return math.Hypot(p.X-a.X-t*dx, p.Y-a.Y-t*dy)
+}
+
+// inside by the even-odd rule.
+func inside(p Point, outline []Point) bool {
+	in := false
+	for i, a := range outline {
+		b := outline[(i+1)%len(outline)]
+		if (a.Y > p.Y) != (b.Y > p.Y) && p.X < a.X+(p.Y-a.Y)/(b.Y-a.Y)*(b.X-a.X) {
+			in = !in
+		}
+	}
+	return in
+}

@@ -1,0 +1,193 @@
+package flat
+
+import (
+	"math"
+
+	"barkwright/core"
+	"barkwright/core/answer"
+	"barkwright/core/bark"
+	"barkwright/core/draw"
+	"barkwright/core/geom"
+	"barkwright/wasm/scene"
+)
+
+// Draw draws the bark laid flat, to scale, with everything to be marked on it.
+func Draw(c core.Canoe, v scene.View, size draw.Size) draw.List {
+	p := pen{scene.NewPen(v, size)}
+	p.List.Title, p.List.Description = "Bark laid flat", describe(c, v)
+	p.laid(c)
+	return p.Done()
+}
+
+func (p *pen) laid(c core.Canoe) {
+	f := p.View.Flat
+	if !p.ReadyFlat(f) {
+		return
+	}
+	l := p.flatLayout(c)
+	a := l.sheet
+	p.sheetsUnder(c, a)
+	for _, piece := range f.Pieces() {
+		p.flatPiece(c, piece, a)
+	}
+	p.stretchHatch(c, a)
+	for _, piece := range f.Pieces() {
+		p.flatEdges(c, piece, a)
+	}
+	p.frameOver(c, a)
+	p.Dashed(draw.Faint, scene.HairWidth, scene.CentreDash, a.At(-f.Length/2, 0), a.At(f.Length/2, 0))
+	p.jointsOver(c, a)
+	p.stripsOver(c, a)
+	p.flatGores(c, a)
+	p.flatLabels(c, l)
+	p.stretchLegend(c, l)
+}
+
+func (p *pen) flatPiece(c core.Canoe, piece *bark.Piece, a scene.Plate) {
+	for _, q := range scene.Quarters {
+		if piece.Panel < 0 {
+			p.Fill(draw.Bark, a.InQuarter(q, 0, piece.Outline()))
+			continue
+		}
+		for _, part := range panelParts(c, piece, q) {
+			points := a.InQuarter(q, part.out, scene.Between(part.low, part.high))
+			p.Fill(draw.Bark, points)
+			p.KeepOff(draw.BoxOf(points))
+			p.Part(answer.PanelPart(piece.Panel), true, points)
+		}
+	}
+}
+
+// cutLines are the edges of a piece that are not its mirror lines.
+func cutLines(piece *bark.Piece) [][]geom.Vec2 {
+	outline := piece.Outline()
+	mirror := func(i int) bool {
+		a, b := outline[i], outline[(i+1)%len(outline)]
+		return math.Abs(a.X) < scene.OnAxis && math.Abs(b.X) < scene.OnAxis || math.Abs(a.Y) < scene.OnAxis && math.Abs(b.Y) < scene.OnAxis
+	}
+	// Begin after a mirror line, so that no edge is broken in two.
+	n, first := len(outline), 0
+	for i := range n {
+		if mirror(i) && !mirror((i+1)%n) {
+			first = (i + 1) % n
+			break
+		}
+	}
+	var lines [][]geom.Vec2
+	open := false
+	for k := range n {
+		i := (first + k) % n
+		if mirror(i) {
+			open = false
+			continue
+		}
+		if !open {
+			lines = append(lines, []geom.Vec2{outline[i]})
+			open = true
+		}
+		lines[len(lines)-1] = append(lines[len(lines)-1], outline[(i+1)%n])
+	}
+	return lines
+}
+
+// flatEdges draws where a piece is cut, and the bark left to trim outside its top
+// edge.
+func (p *pen) flatEdges(c core.Canoe, piece *bark.Piece, a scene.Plate) {
+	if piece.Panel >= 0 {
+		p.panelEdges(c, piece, a)
+		return
+	}
+	lines := cutLines(piece)
+	trim := c.Design.GunwaleTurn
+	var outside [][]geom.Vec2
+	if trim > 0 && len(c.Bark.Panels) == 0 {
+		for _, run := range piece.Row(piece.Rows - 1) {
+			outside = append(outside, offset(run, trim))
+		}
+	}
+	for _, q := range scene.Quarters {
+		for _, line := range outside {
+			p.Dashed(draw.Seam, scene.FineWidth, scene.ShortDash, a.InQuarter(q, 0, line)...)
+		}
+		for _, line := range lines {
+			p.Line(draw.Ink, p.Outline(a), a.InQuarter(q, 0, line)...)
+		}
+	}
+}
+
+// offset moves a line that runs forward out to port of itself.
+func offset(line []geom.Vec2, by float64) []geom.Vec2 {
+	out := make([]geom.Vec2, len(line))
+	for i, q := range line {
+		along := line[min(i+1, len(line)-1)].Sub(line[max(i-1, 0)])
+		out[i] = q.Add(along.Unit().Left().Scale(by))
+	}
+	return out
+}
+
+// frameOver is the building frame's outline where it is set on the bark.
+func (p *pen) frameOver(c core.Canoe, a scene.Plate) {
+	outer := scene.Mirrored(scene.Curve(c.Hull.FrameHalfBreadth, c.Hull.FrameEnd()))
+	p.Dashed(draw.Frame, scene.TimberWidth, scene.LongDash, a.Place(outer)...)
+	p.Dashed(draw.Frame, scene.TimberWidth, scene.LongDash, a.Place(scene.Flipped(outer))...)
+}
+
+// flatGores makes every opening a part that can be touched, with its width beside
+// its edge on the port side.
+func (p *pen) flatGores(c core.Canoe, a scene.Plate) {
+	f := p.View.Flat
+	n := len(f.Gores)
+	for i, g := range f.Gores {
+		if len(g.After) == 0 {
+			continue
+		}
+		name := scene.GoreName(i, n)
+		opening := append([]geom.Vec2(nil), g.After...)
+		for k := len(g.Fore) - 1; k >= 0; k-- {
+			opening = append(opening, g.Fore[k])
+		}
+		for _, side := range [2]float64{1, -1} {
+			points := a.InQuarter([2]float64{1, side}, 0, opening)
+			if g.State == bark.GoreLetIn {
+				p.List.Add(draw.Hatch{Role: draw.Warn, Points: points, Spacing: 3 * p.Weight, Width: scene.FineWidth * p.Weight, Angle: math.Pi / 4})
+			}
+			p.Part(name, true, points)
+		}
+	}
+	// The highest labels first, so that the lower ones stand on the lines to those.
+	tiers := p.flatLayout(c).tiers
+	for tier := tiers - 1; tier >= 0; tier-- {
+		for i, g := range f.Gores {
+			if i%tiers == tier && len(g.After) > 0 {
+				p.goreLabel(c, i, a.At(g.After[0].X, g.After[0].Y), a.Place([]geom.Vec2{g.After[len(g.After)-1], g.Fore[len(g.Fore)-1]}))
+			}
+		}
+	}
+}
+
+// sheetsLaid are the sheets on the bed, once it is known how they lie.
+func sheetsLaid(c core.Canoe) []bark.Laid {
+	if c.Skin == nil {
+		return nil
+	}
+	return c.Bark.Bed
+}
+
+// sheetsUnder are the edges of the sheets that the bark is cut from.
+func (p *pen) sheetsUnder(c core.Canoe, a scene.Plate) {
+	for _, s := range sheetsLaid(c) {
+		x, half := (s.Aft+s.Bow)/2, (s.Bow-s.Aft)/2
+		points := a.Place(scene.Rect(x, half, -s.Width/2, s.Width/2))
+		p.Fill(draw.Ground, points)
+		p.List.Add(draw.Stroke{Role: draw.Seam, Points: points, Width: scene.FineWidth * p.Weight, Dash: []float64{7, 2, 2, 2}, Closed: true})
+	}
+}
+
+// jointsOver are the forward edges of the sheets that lap under the ones before them.
+func (p *pen) jointsOver(c core.Canoe, a scene.Plate) {
+	for i, s := range sheetsLaid(c) {
+		if i > 0 {
+			p.Dashed(draw.Seam, scene.TimberWidth, []float64{7, 2, 2, 2}, a.At(s.Bow, -s.Width/2), a.At(s.Bow, s.Width/2))
+		}
+	}
+}

@@ -1,0 +1,119 @@
+package flat
+
+import (
+	"barkwright/core"
+	"barkwright/core/answer"
+	"barkwright/core/bark"
+	"barkwright/core/draw"
+	"barkwright/core/units"
+	"barkwright/wasm/scene"
+)
+
+// roomy tells whether the sheet is drawn long enough for all that may be said of it.
+func (p *pen) roomy(a scene.Plate) bool { return p.View.Flat.Length*a.Scale > 40*p.Letter }
+
+// goreLabel says how wide gore i is cut, by the figures where they are there: over
+// its tips or, where a panel stands there, under its foot; in a small picture over the
+// whole of the bark, with a line to the gore.
+func (p *pen) goreLabel(c core.Canoe, i int, foot draw.Point, tips []draw.Point) {
+	if c.Skin == nil || i >= len(c.Skin.Flat.Gores) {
+		return
+	}
+	g := c.Skin.Flat.Gores[i]
+	text, role := units.SmallLength.Format(g.Width, p.View.System), draw.Role(draw.Seam)
+	switch g.State {
+	case bark.GoreLetIn:
+		text, role = "let in "+units.SmallLength.Format(-g.Width, p.View.System), draw.Warn
+	case bark.GoreNotNeeded:
+		text = "slit"
+	}
+	l := p.flatLayout(c)
+	a := l.sheet
+	over := min(tips[0].Y, tips[1].Y)
+	at := draw.Point{X: (tips[0].X + tips[1].X) / 2, Y: over - c.Design.GunwaleTurn*a.Scale - 0.75*p.Letter}
+	switch {
+	case !p.roomy(a):
+		at.Y = a.At(0, flatReach(c, p.View.Flat)).Y - (0.7+1.4*float64(i%l.tiers))*p.Letter
+		n := p.Say(scene.RankPart, text, role, draw.Paper, scene.Spot{At: at, Anchor: draw.Middle})
+		n.With = []draw.Op{draw.Stroke{Role: draw.Faint, Points: []draw.Point{{X: at.X, Y: at.Y + 0.6*p.Letter}, {X: at.X, Y: over}}, Width: scene.HairWidth * p.Weight}}
+	case len(p.View.Flat.Panels) > 0:
+		p.Say(scene.RankPart, text, role, draw.Bark, scene.SpotAt(foot.X, foot.Y+0.7*p.Letter, draw.Middle))
+	default:
+		p.Say(scene.RankPart, text, role, draw.Paper, scene.Spot{At: at, Anchor: draw.Middle})
+	}
+}
+
+// flatLabels name the sheet and measure it.
+func (p *pen) flatLabels(c core.Canoe, l flatLayout) {
+	f, a := p.View.Flat, l.sheet
+	length := func(v float64) string { return units.Length.Format(v, p.View.System) }
+	if c.Skin != nil {
+		f = &c.Skin.Flat
+	}
+	left, right := a.At(-f.Length/2, 0).X, a.At(f.Length/2, 0).X
+	if l.titled {
+		n := p.Say(scene.RankTitle, "Bark laid flat", draw.Ink, draw.Paper, scene.SpotAt(max(left, 4), 1.1*p.Letter, draw.Start))
+		n.Text.Bold = true
+	}
+	if l.rows {
+		p.Say(scene.RankTitle, "bow →", draw.Ink, draw.Paper, scene.SpotAt(min(right, p.List.Width-4), 1.1*p.Letter, draw.End))
+	}
+	text := length(f.Length) + " on the bed"
+	n := p.Say(scene.RankMain, text, draw.Ink, draw.Paper, scene.SpotAt((left+right)/2, l.lengthY, draw.Middle), scene.SpotAt((left+right)/2, p.List.Height-p.Letter, draw.Middle))
+	n.Text.Bold = true
+	if l.rows {
+		gap := n.Text.Bounds().Width() + p.Letter
+		n.With = p.Measure(draw.Point{X: left, Y: l.lengthY}, draw.Point{X: right, Y: l.lengthY}, gap)
+		half := p.Letter / 2
+		p.KeepOff(draw.Box{Left: left, Top: l.lengthY - half, Right: (left + right - gap) / 2, Bottom: l.lengthY + half})
+		p.KeepOff(draw.Box{Left: (left + right + gap) / 2, Top: l.lengthY - half, Right: right, Bottom: l.lengthY + half})
+	}
+	x := 0.5 * c.Frame.Thwarts[1].X
+	wide := "breadth " + length(f.Breadth)
+	if c.Design.GunwaleTurn > 0 && p.roomy(a) {
+		wide += " and " + units.SmallLength.Format(c.Design.GunwaleTurn, p.View.System) + " to trim"
+	}
+	m := p.Say(scene.RankMain, wide, draw.Ink, draw.Bark, scene.SpotAt(a.Origin.X, a.Origin.Y-0.8*p.Letter, draw.Middle), scene.SpotAt(a.Origin.X, a.Origin.Y+0.8*p.Letter, draw.Middle))
+	m.Text.Bold = true
+	p.Say(scene.RankExtra, "building frame", draw.Frame, draw.Bark, scene.Spot{At: a.At(-x, -c.Hull.FrameHalfBreadth(x)+0.9*p.Letter/a.Scale), Anchor: draw.End})
+	for i, s := range sheetsLaid(c) {
+		name := s.Name + ", " + scene.SheetWords(s, p.View.System) + ", " + length(s.Width) + " wide"
+		aft, bow, y := a.At(s.Aft, 0).X, a.At(s.Bow, 0).X, a.At(0, -s.Width/2).Y+0.8*p.Letter
+		p.Say(scene.RankExtra, name, draw.Seam, draw.Paper, scene.SpotAt(aft+4, y, draw.Start), scene.SpotAt(bow-4, y, draw.End), scene.SpotAt((aft+bow)/2, y, draw.Middle),
+			scene.SpotAt(aft+0.85*(bow-aft), y, draw.End), scene.SpotAt(aft+0.15*(bow-aft), y, draw.Start))
+		if i > 0 {
+			at := draw.Point{X: bow + 5, Y: a.Origin.Y + 2.2*p.Letter}
+			joint := "joint"
+			if p.roomy(a) {
+				joint += ", lapped to the stern"
+			}
+			p.Say(scene.RankExtra, joint, draw.Seam, draw.Bark, scene.Spot{At: at, Anchor: draw.Start}, scene.SpotAt(bow-5, at.Y, draw.End))
+		}
+	}
+}
+
+// describe says in words what the sheet looks like.
+func describe(c core.Canoe, v scene.View) string {
+	if v.Flat == nil {
+		return "The bark is being laid flat."
+	}
+	f := *v.Flat
+	if c.Skin != nil {
+		f = c.Skin.Flat
+	}
+	cut := 0
+	for _, g := range f.Gores {
+		if g.State == bark.GoreCut {
+			cut++
+		}
+	}
+	text := "The bark of the boat laid flat, bow to the right: " + units.Length.Format(f.Length, v.System) + " long and " +
+		units.Length.Format(f.Breadth, v.System) + " broad, with " + units.Count.Format(float64(cut), v.System) + " gores cut each side"
+	if n := len(c.Bark.Panels); n > 0 {
+		text += " and side panels beside it"
+	}
+	if n := len(c.Bark.Wanting()); c.Skin != nil && n > 0 {
+		text += "; " + units.Count.Format(float64(n), v.System) + " pieces of it are wanting and hatched across"
+	}
+	return text + ". Hatching shows where it must stretch or gather: " + answer.StretchWords(f.P95, c.Design.StretchLimit, v.System) + "."
+}

@@ -1,0 +1,62 @@
+package flat
+
+import (
+	"barkwright/core"
+	"barkwright/core/bark"
+	"barkwright/core/draw"
+	"barkwright/wasm/scene"
+)
+
+// flatLayout is where the sheet and its legend stand.
+type flatLayout struct {
+	sheet scene.Plate
+	// rows tells whether there is room for the legend, and titled for a title.
+	rows, titled bool
+	// tiers is in how many rows the gores' widths stand over a small picture: gores
+	// that part of a label apart then still have theirs.
+	tiers   int
+	legendY float64
+	lengthY float64
+}
+
+// panelGap is how far a side panel is drawn off the sheet, m, so that the two are
+// seen apart.
+const panelGap = 0.05
+
+// flatReach is how far the drawing goes out from the bed's centre line.
+func flatReach(c core.Canoe, f *bark.Flat) float64 {
+	r := f.Breadth/2 + c.Design.GunwaleTurn
+	if len(f.Panels) > 0 {
+		r += panelGap
+	}
+	for _, s := range sheetsLaid(c) {
+		r = max(r, s.Width/2)
+	}
+	return r
+}
+
+func (p *pen) flatLayout(c core.Canoe) flatLayout {
+	f, t := p.View.Flat, p.Letter
+	width, height := p.List.Width, p.List.Height
+	pad := 0.8 * t
+	half, wide := f.Length/2+c.Design.GunwaleTurn, flatReach(c, f)
+	l := flatLayout{rows: height > 14*t, titled: height > 20*t, tiers: 2}
+	above, under, length, legend := 0.6*t, 0.6*t, 0.0, 0.0
+	switch {
+	case l.titled:
+		l.tiers = 3
+		above, under, length, legend = 3*t, 6*t, 2.3*t, 4.2*t
+	case l.rows:
+		above, under, length, legend = 3*t, 3.8*t, 1.2*t, 2.8*t
+	}
+	k := max(1, min((width-2*pad)/(2*half), (height-above-under)/(2*wide)))
+	middle := above + (height-above-under)/2
+	v := p.View.Clamp(draw.Size{Width: width, Height: height})
+	x := func(u float64) float64 { return width/2 + (u-width/2)*v.Zoom + v.PanX }
+	y := func(u float64) float64 { return height/2 + (u-height/2)*v.Zoom + v.PanY }
+	l.sheet = scene.Plate{Origin: draw.Point{X: x(width / 2), Y: y(middle)}, Scale: k * v.Zoom}
+	l.lengthY = y(middle+wide*k) + length
+	// The legend keeps to its corner however near the sheet is brought.
+	l.legendY = min(height-1.2*t, middle+wide*k+legend)
+	return l
+}

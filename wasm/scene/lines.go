@@ -1,0 +1,73 @@
+package scene
+
+import (
+	"barkwright/core"
+	"barkwright/core/geom"
+)
+
+// halfSteps is how many straight pieces draw half the boat's length: under half a
+// pixel off at 1900 pixels.
+const HalfSteps = 20
+
+// crowded returns places from 0 to end that crowd toward the end, where plans
+// turn fastest.
+func Crowded(end float64, n int) []float64 {
+	out := make([]float64, n+1)
+	for i := range out {
+		s := 1 - float64(i)/float64(n)
+		out[i] = end * (1 - s*s)
+	}
+	return out
+}
+
+// curve samples (x, f(x)) from amidships to end.
+func Curve(f func(float64) float64, end float64) []geom.Vec2 {
+	out := make([]geom.Vec2, 0, HalfSteps+1)
+	for _, x := range Crowded(end, HalfSteps) {
+		out = append(out, geom.Vec2{X: x, Y: f(x)})
+	}
+	return out
+}
+
+// mirrored takes a line from amidships forward and returns the whole from aft
+// forward.
+func Mirrored(half []geom.Vec2) []geom.Vec2 {
+	out := make([]geom.Vec2, 0, 2*len(half))
+	for i := len(half) - 1; i > 0; i-- {
+		out = append(out, geom.Vec2{X: -half[i].X, Y: half[i].Y})
+	}
+	if half[0].X > 0 {
+		out = append(out, geom.Vec2{X: -half[0].X, Y: half[0].Y})
+	}
+	return append(out, half...)
+}
+
+// between closes two lines, both from aft forward, into one outline.
+func Between(a, b []geom.Vec2) []geom.Vec2 {
+	out := append(make([]geom.Vec2, 0, len(a)+len(b)), a...)
+	for i := len(b) - 1; i >= 0; i-- {
+		out = append(out, b[i])
+	}
+	return out
+}
+
+// flipped is the line to starboard.
+func Flipped(a []geom.Vec2) []geom.Vec2 {
+	out := make([]geom.Vec2, len(a))
+	for i, q := range a {
+		out[i] = geom.Vec2{X: q.X, Y: -q.Y}
+	}
+	return out
+}
+
+// rect is an upright rectangle about x, from low to high.
+func Rect(x, half, low, high float64) []geom.Vec2 {
+	return []geom.Vec2{{X: x - half, Y: low}, {X: x + half, Y: low}, {X: x + half, Y: high}, {X: x - half, Y: high}}
+}
+
+// bedShown is half the length of bed drawn: all of it where that costs the boat
+// little of its size.
+func BedShown(c core.Canoe) float64 {
+	d := c.Design
+	return max(d.Length/2, min(d.BedLength/2, 1.04*d.Length/2))
+}

@@ -1,0 +1,46 @@
+package scene
+
+import (
+	"math"
+
+	"barkwright/core/bark"
+	"barkwright/core/draw"
+	"barkwright/core/geom"
+)
+
+// measure is a dimension line with slanted ticks at its ends, broken at its
+// middle by half the given gap each way.
+func (p *Pen) Measure(from, to draw.Point, gap float64) []draw.Op {
+	w := FineWidth * p.Weight
+	share := max(0, 0.5-gap/2/math.Hypot(to.X-from.X, to.Y-from.Y))
+	mid := func(s float64) draw.Point {
+		return draw.Point{X: from.X + s*(to.X-from.X), Y: from.Y + s*(to.Y-from.Y)}
+	}
+	ops := []draw.Op{
+		draw.Stroke{Role: draw.Ink, Points: []draw.Point{from, mid(share)}, Width: w},
+		draw.Stroke{Role: draw.Ink, Points: []draw.Point{mid(1 - share), to}, Width: w},
+	}
+	const tick = 3.5
+	for _, q := range [2]draw.Point{from, to} {
+		ops = append(ops, draw.Stroke{Role: draw.Ink, Points: []draw.Point{{X: q.X - tick, Y: q.Y + tick}, {X: q.X + tick, Y: q.Y - tick}}, Width: 1.4 * p.Weight})
+	}
+	return ops
+}
+
+// readyFlat tells whether there is a flat sheet to be drawn, and says why not.
+func (p *Pen) ReadyFlat(f *bark.Flat) bool {
+	text := "The bark is being laid flat."
+	if f != nil {
+		if f.State == geom.Converged || f.State == geom.NotConverged {
+			return true
+		}
+		text = "This bark does not lie flat: " + f.State.String() + "."
+	}
+	p.Say(RankMain, text, draw.Ink, draw.Paper, SpotAt(p.List.Width/2, p.List.Height/2, draw.Middle))
+	return false
+}
+
+// Wanting hatches a piece of bark that there is none for.
+func (p *Pen) Wanting(points []draw.Point) {
+	p.List.Add(draw.Hatch{Role: draw.Warn, Points: points, Spacing: 5 * p.Weight, Width: FineWidth * p.Weight, Angle: math.Pi / 4})
+}

@@ -1,0 +1,101 @@
+package view
+
+import (
+	"math"
+
+	"barkwright/core"
+	"barkwright/core/draw"
+	"barkwright/core/units"
+	"barkwright/wasm/scene"
+)
+
+// Handle is a place on the drawing that a finger can take and drag to set a
+// parameter.
+type Handle struct {
+	// Key is the parameter's.
+	Key string
+	At  draw.Point
+	// Axis is the unit direction, CSS pixels, in which the value grows.
+	Axis draw.Point
+	// PerPixel is the change of the value for one CSS pixel along Axis, metres.
+	PerPixel float64
+	// Reach is how far from At a finger takes it, CSS pixels.
+	Reach float64
+}
+
+// handleReach makes a target of 44 CSS pixels.
+const handleReach = 22
+
+// Value is the parameter after a drag that began with it at start, metres.
+func (h Handle) Value(start float64, from, to draw.Point) float64 {
+	return start + h.PerPixel*((to.X-from.X)*h.Axis.X+(to.Y-from.Y)*h.Axis.Y)
+}
+
+// finestFinger is the most that a pixel of a finger's way changes, metres: a finger is
+// steady to a pixel or two, and so sets a value to half an inch.
+const finestFinger = units.Inch / 4
+
+// ForFinger is the handle as a finger drags it: it may follow more slowly than it goes.
+func (h Handle) ForFinger() Handle {
+	h.PerPixel = min(h.PerPixel, finestFinger)
+	return h
+}
+
+// Handles are the handles of Draw for the same view: the top and side views have some. Rocker is taken at
+// the after heel and the heel's place at the forward one, for they are one point.
+func Handles(c core.Canoe, v scene.View, size draw.Size) []Handle {
+	if v.State == scene.LaidFlat || v.State == scene.SidesUp {
+		return nil
+	}
+	l := fit(c, v, size)
+	h, d := c.Hull, c.Design
+	up := draw.Point{X: 0, Y: -1}
+	scale := 1 / l.side.Scale
+	handles := []Handle{
+		{Key: "beam", At: l.top.At(0, d.Beam/2), Axis: up, PerPixel: 2 / l.top.Scale, Reach: handleReach},
+		{Key: "depth", At: l.side.At(0, d.Depth), Axis: up, PerPixel: scale, Reach: handleReach},
+		{Key: "endHeight", At: l.side.At(h.HeadX, d.EndHeight), Axis: up, PerPixel: scale, Reach: handleReach},
+		{Key: "rocker", At: l.side.At(-h.HeelX, d.Rocker), Axis: up, PerPixel: scale, Reach: handleReach},
+		{Key: "heelLength", At: l.side.At(h.HeelX, d.Rocker), Axis: draw.Point{X: -1, Y: 0}, PerPixel: scale, Reach: handleReach},
+	}
+	if v.State == scene.Finished {
+		handles = append(handles, crewHandles(c, l, handles)...)
+	}
+	return handles
+}
+
+// HandleAt is the nearest handle that p takes.
+func HandleAt(handles []Handle, p draw.Point) (Handle, bool) {
+	var best Handle
+	near := math.Inf(1)
+	for _, h := range handles {
+		if d := math.Hypot(p.X-h.At.X, p.Y-h.At.Y); d <= h.Reach && d < near {
+			best, near = h, d
+		}
+	}
+	return best, !math.IsInf(near, 1)
+}
+
+// handles draws each as a lozenge with a point toward both ways it goes.
+func (p *pen) handles(handles []Handle) {
+	if !p.View.Handles {
+		return
+	}
+	for _, h := range handles {
+		x, y := h.Axis.X, h.Axis.Y
+		at := func(along, across float64) draw.Point {
+			along, across = along*p.Weight, across*p.Weight
+			return draw.Point{X: h.At.X + along*x - across*y, Y: h.At.Y + along*y + across*x}
+		}
+		body := []draw.Point{at(9, 0), at(3, 5), at(-3, 5), at(-9, 0), at(-3, -5), at(3, -5)}
+		if !p.Seen(body) {
+			continue
+		}
+		p.Marks = append(p.Marks,
+			draw.Fill{Role: draw.Paper, Points: body},
+			draw.Stroke{Role: draw.Mark, Points: body, Width: 2 * p.Weight, Closed: true},
+			draw.Stroke{Role: draw.Mark, Points: []draw.Point{at(0, -2.5), at(0, 2.5)}, Width: 1.5 * p.Weight})
+		r := 10 * p.Weight
+		p.KeepOff(draw.Box{Left: h.At.X - r, Top: h.At.Y - r, Right: h.At.X + r, Bottom: h.At.Y + r})
+	}
+}

@@ -1,0 +1,188 @@
+package view
+
+import (
+	"math"
+
+	"barkwright/core"
+	"barkwright/core/draw"
+	"barkwright/core/frame"
+	"barkwright/core/geom"
+	"barkwright/core/units"
+	"barkwright/wasm/scene"
+)
+
+// tape draws the measure between the views, from amidships both ways, with the
+// stations of the thwarts drawn through both.
+func (p *pen) tape(c core.Canoe, l layout) {
+	a := scene.Plate{Origin: draw.Point{X: l.top.Origin.X, Y: l.tapeY}, Scale: l.top.Scale}
+	end := c.Design.Length / 2
+	for i, t := range c.Frame.Thwarts {
+		for _, x := range [2]float64{t.X, -t.X} {
+			top := l.top.At(x, c.Hull.HalfBeam(t.X))
+			p.Dashed(draw.Faint, scene.HairWidth, scene.CentreDash, top, draw.Point{X: top.X, Y: l.side.At(x, c.Hull.Sheer(t.X)).Y})
+			if i == 0 {
+				break
+			}
+		}
+	}
+	p.Line(draw.Faint, scene.FineWidth, a.At(-end, 0), a.At(end, 0))
+	step, name := units.Foot, func(i int) string { return units.Count.Format(float64(i), p.View.System) + "'" }
+	if p.View.System == units.Metric {
+		step = 0.5
+		name = func(i int) string { return units.Run.Format(float64(i)*step, p.View.System) }
+	}
+	every := 1
+	for float64(every)*step*a.Scale < 4.5*p.Letter {
+		every++
+	}
+	for i := 0; float64(i)*step <= end; i++ {
+		high := 3.0
+		if i%every == 0 {
+			high = 5
+		}
+		for _, x := range [2]float64{float64(i) * step, -float64(i) * step} {
+			at := a.At(x, 0)
+			p.Line(draw.Faint, scene.FineWidth, draw.Point{X: at.X, Y: at.Y - high*p.Weight}, draw.Point{X: at.X, Y: at.Y + high*p.Weight})
+			if l.titled && i%every == 0 {
+				n := p.Say(scene.RankExtra, name(i), draw.Faint, draw.Paper, scene.SpotAt(at.X, at.Y+1.0*p.Letter, draw.Middle))
+				n.Text.Size = max(11, 0.9*p.Letter)
+			}
+			if i == 0 {
+				break
+			}
+		}
+	}
+}
+
+// centreLine runs along the top view.
+func (p *pen) centreLine(c core.Canoe, l layout) {
+	end := c.Design.Length / 2
+	p.Dashed(draw.Faint, scene.HairWidth, scene.CentreDash, l.top.At(-end, 0), l.top.At(end, 0))
+}
+
+// topTitle names the top view and which way the boat points, and measures the beam.
+func (p *pen) topTitle(c core.Canoe, l layout) {
+	a := l.top
+	end := c.Design.Length / 2
+	if l.titled {
+		edge := a.At(-end, 0)
+		y := 0.6*p.Letter + 0.5*p.Letter
+		n := p.Say(scene.RankTitle, "Top view, "+p.View.State.String(), draw.Ink, draw.Paper, scene.SpotAt(max(edge.X, 4), y, draw.Start))
+		n.Text.Bold = true
+		p.Say(scene.RankTitle, "bow →", draw.Ink, draw.Paper, scene.SpotAt(a.At(end, 0).X, y, draw.End))
+	}
+	if p.View.State == scene.OnTheBed {
+		p.beamOnBed(c, a)
+		p.frameWidth(c, a)
+		return
+	}
+	p.beam(c, a)
+}
+
+// beam is measured amidships, inside the gunwales: lettered along the middle
+// thwart where that is broad enough, beside it where it is not.
+func (p *pen) beam(c core.Canoe, a scene.Plate) {
+	half := c.Design.Beam / 2
+	low, high := a.At(0, -half), a.At(0, half)
+	text := "beam " + units.Length.Format(2*half, p.View.System)
+	if frame.ThwartWidth*a.Scale < 1.1*p.Letter {
+		beside := a.At(-0.5*c.Frame.Thwarts[1].X, 0.35*half)
+		n := p.Say(scene.RankMain, text, draw.Ink, draw.Cedar, scene.Spot{At: beside, Anchor: draw.Middle})
+		n.Text.Bold = true
+		n.With = p.Measure(low, high, 0)
+		return
+	}
+	n := p.Say(scene.RankMain, text, draw.Ink, "", scene.Spot{At: a.At(0, 0), Anchor: draw.Middle})
+	n.Text.Bold, n.Text.Angle = true, -math.Pi/2
+	n.With = p.Measure(low, high, n.Text.Bounds().Height()+p.Letter)
+}
+
+// beamOnBed stands beside the dashed line of the gunwale.
+func (p *pen) beamOnBed(c core.Canoe, a scene.Plate) {
+	at := a.At(0, c.Design.Beam/2)
+	n := p.Say(scene.RankMain, "beam "+units.Length.Format(c.Design.Beam, p.View.System), draw.Ink, draw.Bark, scene.SpotAt(at.X+1.1*p.Letter, at.Y, draw.Start))
+	n.Text.Bold = true
+}
+
+// frameWidth is measured along the middle crosspiece.
+func (p *pen) frameWidth(c core.Canoe, a scene.Plate) {
+	half := c.Frame.Bed.Crosspieces[0].OutToOut / 2
+	at := a.At(0.5*c.Frame.Thwarts[1].X, 0)
+	n := p.Say(scene.RankPart, "frame "+units.Length.Format(2*half, p.View.System), draw.Frame, draw.Bark, scene.SpotAt(at.X, at.Y-0.9*p.Letter, draw.Middle), scene.SpotAt(at.X, at.Y+0.9*p.Letter, draw.Middle))
+	n.Text.Bold = true
+}
+
+// sideTitle names the side view in the hollow over the sheer.
+func (p *pen) sideTitle(c core.Canoe, l layout) {
+	if !l.titled {
+		return
+	}
+	h, a := c.Hull, l.side
+	x := -0.93 * h.GunwaleX
+	at := a.At(x, h.Sheer(0.9*h.GunwaleX))
+	y := min(at.Y, l.tapeY+2.2*p.Letter)
+	n := p.Say(scene.RankTitle, "Side view", draw.Ink, draw.Paper, scene.SpotAt(at.X+1.5*p.Letter, y, draw.Start), scene.SpotAt(at.X+3*p.Letter, y+p.Letter, draw.Start))
+	n.Text.Bold = true
+}
+
+// lengthOverall is measured under the side view.
+func (p *pen) lengthOverall(c core.Canoe, l layout) {
+	end := c.Design.Length / 2
+	text := "length overall " + units.Length.Format(2*end, p.View.System)
+	if l.dimensionY == 0 {
+		at := l.side.At(0, 0)
+		n := p.Say(scene.RankMain, units.Length.Format(2*end, p.View.System), draw.Ink, draw.Paper,
+			scene.SpotAt(at.X, min(at.Y+0.9*p.Letter, p.List.Height-0.7*p.Letter), draw.Middle))
+		n.Text.Bold = true
+		return
+	}
+	from, to := l.side.At(-end, 0), l.side.At(end, 0)
+	from.Y, to.Y = l.dimensionY, l.dimensionY
+	n := p.Say(scene.RankMain, text, draw.Ink, draw.Paper, scene.SpotAt((from.X+to.X)/2, l.dimensionY, draw.Middle))
+	n.Text.Bold = true
+	n.With = p.Measure(from, to, n.Text.Bounds().Width()+p.Letter)
+}
+
+// stemHeight is measured at the bow, from the bottom amidships up to the head.
+func (p *pen) stemHeight(c core.Canoe, a scene.Plate) {
+	d, h := c.Design, c.Hull
+	p.heightText(a, -h.HeadX, d.EndHeight, units.Length.Format(d.EndHeight, p.View.System), scene.RankMain)
+}
+
+// height asks for the height of the sheer at x.
+func (p *pen) height(a scene.Plate, x, from, value float64, rank int) {
+	p.heightText(a, x, from, units.Length.Format(value, p.View.System), rank)
+}
+
+// heightText stands over the sheer on a short line up from it; near the ends,
+// where the sheer climbs, inboard of it.
+func (p *pen) heightText(a scene.Plate, x, from float64, text string, rank int) {
+	foot := a.At(x, from)
+	up := func(by float64) draw.Point { return draw.Point{X: foot.X, Y: foot.Y - by*p.Letter} }
+	inboard := draw.Start
+	step := 0.5 * p.Letter
+	if x > 0 {
+		inboard, step = draw.End, -step
+	}
+	spots := []scene.Spot{{At: up(1.7), Anchor: draw.Middle}, {At: draw.Point{X: foot.X + step, Y: up(1.7).Y}, Anchor: inboard}, {At: up(2.6), Anchor: draw.Middle}}
+	n := p.Say(rank, text, draw.Ink, draw.Paper, spots...)
+	n.With = []draw.Op{draw.Stroke{Role: draw.Ink, Points: []draw.Point{foot, up(1)}, Width: scene.FineWidth * p.Weight}}
+}
+
+// ghostTop and ghostSide draw the boat as it was when the slider was taken up.
+func (p *pen) ghostTop(a scene.Plate, lines func(core.Canoe) [][]geom.Vec2) {
+	if p.View.Ghost == nil {
+		return
+	}
+	for _, line := range lines(*p.View.Ghost) {
+		p.Dashed(draw.Pinned, 1.4, scene.LongDash, a.Place(line)...)
+	}
+}
+
+func (p *pen) ghostSide(a scene.Plate) {
+	if p.View.Ghost == nil {
+		return
+	}
+	outline := a.Place(profile(p.View.Ghost.Hull))
+	p.Dashed(draw.Pinned, 1.4, scene.LongDash, append(outline, outline[0])...)
+}

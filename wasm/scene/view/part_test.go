@@ -1,0 +1,130 @@
+package view_test
+
+import (
+	"fmt"
+	"math"
+	"testing"
+
+	"barkwright/core"
+	"barkwright/core/draw"
+	"barkwright/core/units"
+	"barkwright/wasm/scene"
+	"barkwright/wasm/scene/view"
+
+	"github.com/stretchr/testify/assert"
+)
+
+// partsNamed are the parts of a name.
+func partsNamed(l draw.List, name string) []draw.Part {
+	var out []draw.Part
+	for _, p := range l.Parts {
+		if p.Name == name {
+			out = append(out, p)
+		}
+	}
+	return out
+}
+
+func middle(p draw.Part) draw.Point {
+	var m draw.Point
+	for _, q := range p.Points {
+		m.X += q.X / float64(len(p.Points))
+		m.Y += q.Y / float64(len(p.Points))
+	}
+	return m
+}
+
+// A mark stands at the same x in both views: a group of lacing, whose middle is
+// its station, and a crosspiece, drawn in both, are the witnesses.
+func TestMarksLineUp(t *testing.T) {
+	eachPicture(t, func(t *testing.T, c core.Canoe, v scene.View, _ draw.Size, l draw.List) {
+		names := []string{"group.2", "group.5", "gore.1"}
+		if v.State == scene.OnTheBed {
+			names = []string{"crosspiece.1", "stake.2"}
+		}
+		for _, name := range names {
+			places := map[int]int{}
+			for _, p := range partsNamed(l, name) {
+				places[int(math.Round(middle(p).X))]++
+			}
+			assert.Len(t, places, 2, "%s stands fore and aft and nowhere else: %v", name, places)
+		}
+	})
+}
+
+func TestEveryPartIsReadAndFound(t *testing.T) {
+	eachPicture(t, func(t *testing.T, c core.Canoe, _ scene.View, size draw.Size, l draw.List) {
+		if size != sizes[0] {
+			t.Skip("parts do not depend on the size")
+		}
+		names := map[string]bool{}
+		for _, p := range l.Parts {
+			names[p.Name] = true
+		}
+		for name := range names {
+			assert.NotEmpty(t, view.Readout(c, name, units.Imperial16), name)
+		}
+		rib := fmt.Sprintf("rib.%d", c.Frame.Ribs[len(c.Frame.Ribs)/2].Number)
+		if !names[rib] {
+			return
+		}
+		for _, p := range partsNamed(l, rib) {
+			name, ok := l.Hit(middle(p), 22)
+			assert.True(t, ok)
+			assert.Equal(t, rib, name)
+		}
+	})
+	for _, name := range []string{"", "rib", "rib.999", "rib.-1", "rib.x", "post.99", "gore.99", "sail.1"} {
+		assert.Empty(t, view.Readout(boats[0].Canoe, name, units.Metric), name)
+	}
+}
+
+// The cut at a touched rib is drawn, and the same to both sides of its middle.
+func TestSectionIsMirrored(t *testing.T) {
+	for _, b := range boats {
+		for _, r := range b.Frame.Ribs {
+			name := fmt.Sprintf("rib.%d", r.Number)
+			l := view.TopAndSide(b.Canoe, scene.View{State: scene.Finished, Zoom: 1, Touched: name}, draw.Size{Width: 1000, Height: 900, Letter: 16})
+			// The section is the one that shows the bend, in many points: from above and
+			// from the side a rib is seen along its strip.
+			var section []draw.Point
+			for _, p := range partsNamed(l, name) {
+				if len(p.Points) > len(section) {
+					section = p.Points
+				}
+			}
+			assert.Greater(t, len(section), 40, "%s %s", b.name, name)
+			left, right := math.Inf(1), math.Inf(-1)
+			for _, q := range section {
+				left, right = min(left, q.X), max(right, q.X)
+			}
+			for _, q := range section {
+				nearest := math.Inf(1)
+				for _, o := range section {
+					nearest = min(nearest, math.Hypot(left+right-q.X-o.X, q.Y-o.Y))
+				}
+				assert.Less(t, nearest, 1e-6, "%s %s", b.name, name)
+			}
+		}
+	}
+}
+
+// A touched part is hatched and rimmed, fore and aft, not only coloured.
+func TestTouchedPartStandsOut(t *testing.T) {
+	v := scene.View{State: scene.Finished, Zoom: 1, Touched: "rib.7"}
+	hatches, rims := 0, 0
+	for _, op := range view.TopAndSide(boats[0].Canoe, v, sizes[0]).Ops {
+		switch op := op.(type) {
+		case draw.Hatch:
+			if op.Role == draw.Mark {
+				hatches++
+			}
+		case draw.Stroke:
+			if op.Role == draw.Mark && op.Closed && op.Width >= 3 {
+				rims++
+			}
+		}
+	}
+	assert.Equal(t, 5, hatches, "fore and aft in both views, and in the section")
+	assert.Equal(t, 5, rims)
+}

@@ -1,0 +1,6 @@
+package view
+
+import "barkwright/wasm/scene"
+
+// pen draws one view of the boat.
+type pen struct{ *scene.Pen }

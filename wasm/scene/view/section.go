@@ -1,0 +1,186 @@
+package view
+
+import (
+	"math"
+
+	"barkwright/core"
+	"barkwright/core/answer"
+	"barkwright/core/draw"
+	"barkwright/core/frame"
+	"barkwright/core/units"
+	"barkwright/wasm/scene"
+)
+
+// sections fills what room is left: the touched rib or the middle one, and others
+// on the way to the end.
+func (p *pen) sections(c core.Canoe, l layout) {
+	if l.sections == (draw.Box{}) {
+		return
+	}
+	if p.View.State == scene.OnTheBed {
+		p.bedSections(c, l)
+		return
+	}
+	ribs := p.shownRibs(c)
+	cuts := make([]cut, len(ribs))
+	for i, r := range ribs {
+		cuts[i] = cutAt(c, r)
+	}
+	n := p.sectionsThatFit(l, cuts)
+	for i, a := range p.cutPlate(l.sections, cuts[:n]) {
+		p.cutDrawn(c, ribs[i], cuts[i], a)
+	}
+}
+
+// shownRibs are the ribs worth a section, the most telling first.
+func (p *pen) shownRibs(c core.Canoe) []frame.Rib {
+	ribs := c.Frame.Ribs
+	last := len(ribs) - 1
+	for last > 0 && ribs[last].Broken {
+		last--
+	}
+	first := 0
+	for i, r := range ribs {
+		if answer.RibPart(r.Number) == p.View.Touched {
+			first = i
+		}
+	}
+	out := []frame.Rib{ribs[first]}
+	for _, i := range []int{last / 2, last} {
+		if i != first {
+			out = append(out, ribs[i])
+		}
+	}
+	return out
+}
+
+// clearWidth is the paper left round a section, in letters.
+const clearWidth = 2
+
+// sectionsThatFit is how many sections cover most of their room.
+func (p *pen) sectionsThatFit(l layout, cuts []cut) int {
+	best, most := 1, 0.0
+	for n := 1; n <= len(cuts); n++ {
+		k := p.cutPlate(l.sections, cuts[:n])[0].Scale
+		if area := float64(n) * k * k; area > most {
+			best, most = n, area
+		}
+	}
+	return best
+}
+
+// cutPlate stands sections in a room at one scale: side by side on one base line,
+// or one over another where that shows them larger.
+func (p *pen) cutPlate(room draw.Box, cuts []cut) []scene.Plate {
+	widest, wide, high := 0.0, 0.0, 0.0
+	halves := make([]float64, len(cuts))
+	for i, k := range cuts {
+		for _, q := range k.bark {
+			halves[i] = max(halves[i], q.X)
+		}
+		halves[i] += k.beside
+		widest = max(widest, 2*halves[i])
+		wide += 2 * halves[i]
+		high = max(high, k.top.Y+k.over)
+	}
+	foot := (0.8 + 1.25*cuts[0].lines) * p.Letter
+	air := clearWidth * p.Letter
+	n := float64(len(cuts))
+	out := make([]scene.Plate, len(cuts))
+	row := max(1, min((room.Width()-n*air)/wide, (room.Height()-foot)/high))
+	stack := max(1, min((room.Width()-air)/widest, (room.Height()/n-foot-air/4)/high))
+	if stack > row {
+		// What the sections leave is shared over and under each.
+		slack := room.Height()/n - foot - stack*high
+		for i := range cuts {
+			out[i] = scene.Plate{Origin: draw.Point{X: (room.Left + room.Right) / 2, Y: room.Top + room.Height()*float64(i+1)/n - foot - slack/2}, Scale: stack}
+		}
+		return out
+	}
+	slack := (room.Width() - wide*row) / n
+	x := room.Left
+	y := room.Bottom - foot - max(0, room.Height()-foot-high*row)/2
+	for i, half := range halves {
+		x += slack/2 + half*row
+		out[i] = scene.Plate{Origin: draw.Point{X: x, Y: y}, Scale: row}
+		x += half*row + slack/2
+	}
+	return out
+}
+
+func (p *pen) cutDrawn(c core.Canoe, r frame.Rib, k cut, a scene.Plate) {
+	d := c.Design
+	p.Fill(draw.Bark, a.Place(scene.Between(scene.Mirrored(k.bark), scene.Mirrored(k.lining))))
+	rib := a.Place(scene.Between(scene.Mirrored(k.ribOuter), scene.Mirrored(k.ribInner)))
+	p.Area(draw.Cedar, draw.Ink, p.Thin(a, r.Thickness, scene.TimberWidth), rib)
+	if spacing, ok := bendHatch(r, d.RibStock); ok && p.Seen(rib) {
+		p.List.Add(draw.Hatch{Role: draw.Warn, Points: rib, Spacing: spacing * p.Weight, Width: scene.HairWidth * p.Weight, Angle: -math.Pi / 4})
+	}
+	p.Line(draw.Seam, scene.HairWidth, a.Place(scene.Mirrored(k.ribOuter))...)
+	p.Line(draw.Ink, p.Outline(a), a.Place(scene.Mirrored(k.bark))...)
+	p.cutGunwales(c, k, a)
+	p.Part(answer.RibPart(r.Number), true, rib)
+	inner := k.top.X - d.BarkThickness - d.InwaleThickness
+	if inner > 0 {
+		y := k.top.Y - d.InwaleDepth/2
+		n := p.Say(scene.RankPart, units.Length.Format(2*inner, p.View.System), draw.Ink, draw.Paper, scene.Spot{At: a.At(0, y), Anchor: draw.Middle})
+		gap := n.Text.Bounds().Width() + p.Letter
+		if 2*inner*a.Scale < gap+p.Letter {
+			n.At = nil // no room for the line and its words between the gunwales
+		}
+		n.With = p.Measure(a.At(-inner, y), a.At(inner, y), gap)
+	}
+	p.cutLabels(c, r, k, a)
+}
+
+// cutGunwales are inwale, outwale and cap on both sides.
+func (p *pen) cutGunwales(c core.Canoe, k cut, a scene.Plate) {
+	d := c.Design
+	for _, side := range [2]float64{1, -1} {
+		bar := func(from, to, low, high float64) {
+			p.Area(draw.Cedar, draw.Ink, p.Thin(a, d.CapThickness*2, scene.TimberWidth), a.Place(scene.Rect(side*(from+to)/2, (to-from)/2, low, high)))
+		}
+		top := k.top
+		inner := max(0, top.X-d.BarkThickness-d.InwaleThickness)
+		outer := top.X + d.OutwaleThickness
+		bar(inner, max(inner, top.X-d.BarkThickness), top.Y-d.InwaleDepth, top.Y)
+		bar(top.X, outer, top.Y-d.OutwaleDepth, top.Y)
+		middle := (inner + outer) / 2
+		bar(max(0, middle-d.CapWidth/2), middle+d.CapWidth/2, top.Y, top.Y+d.CapThickness)
+	}
+}
+
+// cutLabels say which rib it is, where it bends most and what that means.
+func (p *pen) cutLabels(c core.Canoe, r frame.Rib, k cut, a scene.Plate) {
+	at := a.At(k.bend.X, k.bend.Y)
+	foot := a.At(0, 0)
+	name := p.Say(scene.RankTitle, ribName(r)+", finished "+units.Length.Format(r.Length, p.View.System), draw.Ink, draw.Paper, scene.SpotAt(foot.X, foot.Y+1.2*p.Letter, draw.Middle))
+	name.Text.Bold = true
+	state := answer.RibWord(c, r)
+	if !r.Broken && !r.Bend.WillNotFit && r.Bend.Radius < straightRib {
+		text := "radius " + units.SmallLength.Format(r.Bend.Radius, p.View.System)
+		p.List.Add(draw.Stroke{Role: draw.Mark, Points: ring(at, 5*p.Weight), Width: 1.6 * p.Weight, Closed: true})
+		if half := 0.5 * draw.GlyphWidth * p.Letter * float64(len(text)); at.X-foot.X > half+4*p.Letter {
+			y := at.Y - 1.6*p.Letter
+			n := p.Say(scene.RankPart, text, draw.Ink, draw.Paper, scene.SpotAt(foot.X, y, draw.Middle))
+			n.With = []draw.Op{draw.Stroke{Role: draw.Mark, Points: []draw.Point{{X: at.X - 5*p.Weight, Y: at.Y - 2}, {X: foot.X + half + 6, Y: y + 2}}, Width: scene.FineWidth * p.Weight}}
+		} else {
+			state = text + ", " + state
+		}
+	}
+	p.Say(scene.RankPart, state, draw.Ink, draw.Paper, scene.SpotAt(foot.X, foot.Y+2.45*p.Letter, draw.Middle))
+}
+
+// straightRib is the radius from which a rib is as good as straight, metres.
+const straightRib = 50
+
+// ring is a small circle.
+func ring(at draw.Point, radius float64) []draw.Point {
+	const sides = 12
+	out := make([]draw.Point, sides)
+	for i := range out {
+		sin, cos := math.Sincos(2 * math.Pi * float64(i) / sides)
+		out[i] = draw.Point{X: at.X + radius*cos, Y: at.Y + radius*sin}
+	}
+	return out
+}

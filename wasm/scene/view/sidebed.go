@@ -1,0 +1,146 @@
+package view
+
+import (
+	"math"
+
+	"barkwright/core"
+	"barkwright/core/answer"
+	"barkwright/core/draw"
+	"barkwright/core/geom"
+	"barkwright/core/units"
+	"barkwright/wasm/scene"
+)
+
+// sideOnBed draws the bed from the side: the crowned ground with its blocks, the
+// bark on it, the building frame on the bark, and the posts that hold the
+// gunwales at their sheer. What is not built yet is dashed.
+func (p *pen) sideOnBed(c core.Canoe, l layout) {
+	h, d, a := c.Hull, c.Design, l.side
+	p.groundSide(c, a)
+	p.barkSide(c, a)
+	p.stakesSide(c, a)
+	p.frameSide(c, a)
+	p.posts(c, l)
+	top := scene.Curve(h.Sheer, h.GunwaleX)
+	under := scene.Curve(func(x float64) float64 { return h.Sheer(x) - d.InwaleDepth }, h.GunwaleX)
+	p.Area(draw.Cedar, draw.Ink, p.Thin(a, d.InwaleDepth, 1.3), a.Place(scene.Between(scene.Mirrored(top), scene.Mirrored(under))))
+	p.ghostSide(a)
+	p.sideTitle(c, l)
+	p.lengthOverall(c, l)
+	p.stemHeight(c, a)
+}
+
+// groundSide is the bed, hatched as ground is in a cut, and the heels' blocks.
+func (p *pen) groundSide(c core.Canoe, a scene.Plate) {
+	half := min(c.Design.BedLength/2, scene.BedShown(c))
+	top := scene.Mirrored(scene.Curve(func(x float64) float64 { return bedTop(c, x) }, half))
+	low := bedTop(c, c.Design.BedLength/2) - groundDepth
+	ground := a.Place(append(top, geom.Vec2{X: half, Y: low}, geom.Vec2{X: -half, Y: low}))
+	p.Fill(draw.Ground, ground)
+	if p.Seen(ground) {
+		p.List.Add(draw.Hatch{Role: draw.Faint, Points: ground, Spacing: 6 * p.Weight, Width: scene.HairWidth * p.Weight, Angle: -math.Pi / 4})
+	}
+	p.Line(draw.Frame, 1.4, a.Place(top)...)
+	p.blocks(c, a)
+}
+
+// blocks lift the bark's ends off the bed, from the heels out under the last posts.
+func (p *pen) blocks(c core.Canoe, a scene.Plate) {
+	h := c.Hull
+	if barkOnBed(h, h.HeelX)-bedTop(c, h.HeelX) <= 0 {
+		return
+	}
+	const steps, past = 5, 0.05 // m inboard of the heel and outboard of the post
+	from, to := h.HeelX-past, max(h.HeelX, h.GunwaleX)+past
+	var upper, lower []geom.Vec2
+	for i := range steps + 1 {
+		x := from + (to-from)*float64(i)/steps
+		upper = append(upper, geom.Vec2{X: x, Y: barkOnBed(h, x)})
+		lower = append(lower, geom.Vec2{X: x, Y: bedTop(c, x)})
+	}
+	for _, points := range mates(a, scene.Between(upper, lower), false) {
+		p.Area(draw.Cedar, draw.Frame, scene.TimberWidth, points)
+	}
+}
+
+// barkSide is the bark turned up on the bed, its bottom lying on the bed as far as
+// the heels; what is still to be cut and drawn in is dashed.
+func (p *pen) barkSide(c core.Canoe, a scene.Plate) {
+	h := c.Hull
+	lying := scene.Curve(func(x float64) float64 { return barkOnBed(h, x) }, h.HeelX)
+	outline := a.Place(scene.Between(scene.Mirrored(append(lying, endSide(h, 0)...)), scene.Mirrored(edgeSide(h, 0))))
+	p.Fill(draw.Bark, outline)
+	p.Dashed(draw.Faint, scene.TimberWidth, scene.ShortDash, append(outline, outline[0])...)
+	p.Line(draw.Ink, p.Outline(a), a.Place(scene.Mirrored(lying))...)
+}
+
+// frameSide is the building frame on the bark.
+func (p *pen) frameSide(c core.Canoe, a scene.Plate) {
+	h, d := c.Hull, c.Design
+	end := h.FrameEnd()
+	batten := 0.0
+	for _, x := range c.Frame.Bed.Crosspieces {
+		batten = max(batten, (x.OutToOut-x.Clear)/2)
+	}
+	low := func(x float64) float64 { return barkOnBed(h, min(x, h.HeelX)) + d.BarkThickness }
+	lower := scene.Mirrored(scene.Curve(low, end))
+	upper := scene.Mirrored(scene.Curve(func(x float64) float64 { return low(x) + batten }, end))
+	p.Area(draw.Cedar, draw.Frame, p.Thin(a, batten, scene.TimberWidth), a.Place(scene.Between(upper, lower)))
+	for i, x := range c.Frame.Bed.Crosspieces {
+		z := low(x.X) + batten
+		for k, points := range mates(a, scene.Rect(x.X, batten/2, z, z+batten), x.X == 0) {
+			p.Area(draw.Cedar, draw.Frame, scene.TimberWidth, points)
+			p.Part(answer.CrosspiecePart(i), true, points)
+			if stonesOn(x.Clear) == nil {
+				continue
+			}
+			at := stone(a, 0, 0)
+			rest := a.At(x.X*(1-2*float64(k)), z+batten+0.06)
+			for j := range at {
+				at[j].X += rest.X - a.Origin.X
+				at[j].Y += rest.Y - a.Origin.Y
+			}
+			p.Area(draw.Ground, draw.Frame, scene.FineWidth, at)
+		}
+	}
+}
+
+// stakesSide stand past the sheer, to be tied across in pairs.
+func (p *pen) stakesSide(c core.Canoe, a scene.Plate) {
+	const above = 0.1 // m over the inwale, as far as drawn; cut to suit on the bed
+	h := c.Hull
+	for i, s := range c.Frame.Bed.Stakes {
+		if s.X > scene.BedShown(c) {
+			continue
+		}
+		foot, top := bedTop(c, s.X), min(h.TopEdge(s.X)+above, c.Design.EndHeight)
+		for _, points := range mates(a, scene.Rect(s.X, 0.011, foot, top), false) {
+			p.Area(draw.Ground, draw.Frame, scene.HairWidth, points)
+			p.Part(answer.StakePart(i), true, points)
+		}
+	}
+}
+
+// posts stand on the bark under the inwale, each with its length.
+func (p *pen) posts(c core.Canoe, l layout) {
+	h, d, a := c.Hull, c.Design, l.side
+	const half = 0.02 // m: a post about 1 1/2 in through
+	for i, post := range c.Frame.Bed.Posts {
+		// Past the heel the bed lies under the bark's rising end, and the post
+		// stands on it all the same.
+		foot := h.Sheer(post.X) - d.InwaleDepth - post.Length
+		for k, points := range mates(a, scene.Rect(post.X, half, foot, foot+post.Length), i == 0) {
+			p.Area(draw.Frame, draw.Frame, scene.FineWidth, points)
+			p.Part(answer.PostPart(i), true, points)
+			x, rank := post.X, scene.RankHeight
+			if k == 1 {
+				x, rank = -x, scene.RankPart
+			}
+			text := units.SmallLength.Format(post.Length, p.View.System)
+			if i == 0 {
+				text, rank = "post "+text, scene.RankMain
+			}
+			p.heightText(a, x, h.Sheer(post.X), text, rank)
+		}
+	}
+}

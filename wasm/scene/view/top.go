@@ -1,0 +1,238 @@
+package view
+
+import (
+	"math"
+
+	"barkwright/core"
+	"barkwright/core/answer"
+	"barkwright/core/draw"
+	"barkwright/core/frame"
+	"barkwright/core/geom"
+	"barkwright/core/hull"
+	"barkwright/core/wood"
+	"barkwright/wasm/scene"
+)
+
+// topFinished draws the finished boat from above: the port side with its cap
+// off, so that the lacing shows, the starboard side with it on.
+func (p *pen) topFinished(c core.Canoe, l layout) {
+	h, a := c.Hull, l.top
+	port := skinPlan(h)
+	skin := a.Place(scene.Between(port, scene.Flipped(port)))
+	p.Fill(draw.Bark, skin)
+	p.sheathing(c, a)
+	p.stemsTop(c, a)
+	for _, r := range c.Frame.Ribs {
+		p.ribTop(h, r, a)
+	}
+	p.centreLine(c, l)
+	for i, t := range c.Frame.Thwarts {
+		p.thwartTop(h, i, t, a)
+	}
+	p.headboardsTop(c, a)
+	p.gunwalesTop(c, a)
+	p.Ring(draw.Ink, p.Outline(a), skin)
+	p.lacingTop(c, a)
+	p.ghostTop(a, func(g core.Canoe) [][]geom.Vec2 {
+		side := skinPlan(g.Hull)
+		return [][]geom.Vec2{side, scene.Flipped(side)}
+	})
+	p.topTitle(c, l)
+	p.crewTop(c, a)
+	y := c.Design.Beam/2 + 0.6*p.Letter/a.Scale
+	x := 0.62 * h.GunwaleX
+	p.Say(scene.RankExtra, "cap off: lacing and pegs", draw.Faint, draw.Paper, scene.Spot{At: a.At(-x, y), Anchor: draw.End})
+	p.Say(scene.RankExtra, "cap on", draw.Faint, draw.Paper, scene.Spot{At: a.At(-x, -y), Anchor: draw.End})
+	p.bendLegend(c, a)
+}
+
+// sheathing hints at the strips of the lining: lines along the boat.
+func (p *pen) sheathing(c core.Canoe, a scene.Plate) {
+	h := c.Hull
+	const steps = 10
+	for _, share := range []float64{-0.78, -0.5, -0.24, 0.24, 0.5, 0.78} {
+		var line []geom.Vec2
+		for _, x := range scene.Crowded(c.Frame.Headboard.X, steps) {
+			line = append(line, geom.Vec2{X: x, Y: share * h.HalfBeam(x)})
+		}
+		p.Line(draw.Seam, 0.35, a.Place(scene.Mirrored(line))...)
+	}
+}
+
+// ribTop draws a rib and its mate at true width, tapering to the tips.
+func (p *pen) ribTop(h *hull.Hull, r frame.Rib, a scene.Plate) {
+	half := h.HalfBeam(r.X)
+	// The taper begins where the rib has turned up; a rib that leans has its bottom out
+	// of line with its tips.
+	turn := min(h.Turn(r.X), 0.8*half)
+	w, tip := r.Width/2, min(r.Width, h.Design.RibTipWidth)/2
+	edge := []geom.Vec2{{X: r.X - tip, Y: -half}, {X: r.FootX - w, Y: -turn}, {X: r.FootX - w, Y: turn}, {X: r.X - tip, Y: half}}
+	other := []geom.Vec2{{X: r.X + tip, Y: -half}, {X: r.FootX + w, Y: -turn}, {X: r.FootX + w, Y: turn}, {X: r.X + tip, Y: half}}
+	outline := scene.Between(edge, other)
+	crack := mates(a, []geom.Vec2{{X: r.FootX - w}, {X: r.FootX + w}}, r.Alone())
+	for i, points := range mates(a, outline, r.Alone()) {
+		p.Area(draw.Cedar, draw.Ink, p.Thin(a, r.Width, scene.FineWidth), points)
+		if spacing, ok := bendHatch(r, h.Design.RibStock); ok && r.Width*a.Scale > hatchFrom && p.Seen(points) {
+			p.List.Add(draw.Hatch{Role: draw.Warn, Points: points, Spacing: spacing * p.Weight, Width: scene.HairWidth * p.Weight, Angle: -math.Pi / 4})
+		}
+		if r.Broken {
+			p.Line(draw.Ink, scene.TimberWidth, crack[i]...)
+		}
+		p.Part(answer.RibPart(r.Number), true, points)
+	}
+}
+
+// hatchFrom is the breadth a rib needs for a hatch to read, CSS pixels.
+const hatchFrom = 7
+
+// bendHatch is how a rib's verdict is hatched: wider apart where it is tighter than most
+// published ribs, close where it is tighter than any and not meant to be broken.
+func bendHatch(r frame.Rib, stock wood.Stock) (spacing float64, ok bool) {
+	if r.Broken {
+		return 0, false
+	}
+	switch r.Bend.Rib(stock) {
+	case wood.ColdRib, wood.TighterThanMost:
+		return 8, true
+	case wood.TighterThanAny:
+		return 3, true
+	}
+	return 0, false
+}
+
+// bendLegend says what the hatches on the ribs mean, where there are any.
+func (p *pen) bendLegend(c core.Canoe, a scene.Plate) {
+	near, tight := 0, 0
+	for _, r := range c.Frame.Ribs {
+		switch spacing, ok := bendHatch(r, c.Design.RibStock); {
+		case !ok || r.Width*a.Scale <= hatchFrom:
+		case spacing < 4:
+			tight++
+		default:
+			near++
+		}
+	}
+	text := ""
+	switch {
+	case tight > 0:
+		text = "close hatch: rib tighter than any published"
+	case near > 0:
+		text = "hatched: rib tighter than most published"
+	default:
+		return
+	}
+	h := c.Hull
+	x := 0.62 * h.GunwaleX
+	p.Say(scene.RankExtra, text, draw.Warn, draw.Paper, scene.Spot{At: a.At(x, -c.Design.Beam/2-0.6*p.Letter/a.Scale), Anchor: draw.Start}, scene.Spot{At: a.At(x, c.Design.Beam/2+0.6*p.Letter/a.Scale), Anchor: draw.Start})
+}
+
+// mates places an outline and, unless it stands alone, its mirror image aft.
+func mates(a scene.Plate, outline []geom.Vec2, alone bool) [][]draw.Point {
+	out := [][]draw.Point{a.Place(outline)}
+	if alone {
+		return out
+	}
+	back := make([]geom.Vec2, len(outline))
+	for i, q := range outline {
+		back[i] = geom.Vec2{X: -q.X, Y: q.Y}
+	}
+	return append(out, a.Place(back))
+}
+
+func (p *pen) thwartTop(h *hull.Hull, i int, t frame.Thwart, a scene.Plate) {
+	const half = frame.ThwartWidth / 2
+	in, out := h.HalfBeam(t.X-half), h.HalfBeam(t.X+half)
+	for _, points := range mates(a, []geom.Vec2{{X: t.X - half, Y: -in}, {X: t.X + half, Y: -out}, {X: t.X + half, Y: out}, {X: t.X - half, Y: in}}, i == 0) {
+		p.Area(draw.Cedar, draw.Ink, 1.3, points)
+		p.Part(answer.ThwartPart(i), true, points)
+	}
+}
+
+func (p *pen) headboardsTop(c core.Canoe, a scene.Plate) {
+	b := c.Frame.Headboard
+	for _, points := range mates(a, scene.Rect(b.X, frame.HeadboardThickness/2, -b.Neck/2, b.Neck/2), false) {
+		p.Area(draw.Cedar, draw.Ink, scene.TimberWidth, points)
+		p.Part(answer.HeadboardPart, true, points)
+	}
+}
+
+func (p *pen) stemsTop(c core.Canoe, a scene.Plate) {
+	h, half := c.Hull, c.Design.StemWidth/2
+	from := c.Frame.Stem.SolidFrom
+	outline := []geom.Vec2{{X: from, Y: -half}, {X: h.HeadX, Y: -half}, {X: h.HeadX, Y: half}, {X: from, Y: half}}
+	for _, points := range mates(a, outline, false) {
+		p.Area(draw.Cedar, draw.Ink, p.Thin(a, 2*half, scene.FineWidth), points)
+		p.Part(answer.StemPart, true, points)
+	}
+}
+
+// gunwalesTop draws inwale and outwale to port and the cap to starboard.
+func (p *pen) gunwalesTop(c core.Canoe, a scene.Plate) {
+	h, d := c.Hull, c.Design
+	inner := scene.Curve(h.HalfBeam, h.GunwaleX)
+	barkIn := scene.Curve(func(x float64) float64 { return max(h.HalfBeam(x), h.SkinHalfBreadth(x)-d.BarkThickness) }, h.GunwaleX)
+	skin := scene.Curve(h.SkinHalfBreadth, h.GunwaleX)
+	outer := scene.Curve(func(x float64) float64 { return h.SkinHalfBreadth(x) + d.OutwaleThickness }, h.GunwaleX)
+	// Past the gunwale's end the outwale runs on to the stem head.
+	stem := h.SkinHalfBreadth(h.HeadX)
+	skin = append(skin, geom.Vec2{X: h.HeadX, Y: stem})
+	outer = append(outer, geom.Vec2{X: h.HeadX, Y: stem + d.OutwaleThickness/2})
+	p.Area(draw.Cedar, draw.Ink, p.Thin(a, d.InwaleThickness, scene.FineWidth), a.Place(scene.Between(scene.Mirrored(inner), scene.Mirrored(barkIn))))
+	p.Area(draw.Cedar, draw.Ink, p.Thin(a, d.OutwaleThickness, scene.FineWidth), a.Place(scene.Between(scene.Mirrored(skin), scene.Mirrored(outer))))
+	low := make([]geom.Vec2, len(outer))
+	high := make([]geom.Vec2, len(outer))
+	for i, q := range outer {
+		in := 0.0
+		if i < len(inner) {
+			in = inner[i].Y
+		}
+		middle := (in + q.Y) / 2
+		low[i] = geom.Vec2{X: q.X, Y: -max(0, middle-d.CapWidth/2)}
+		high[i] = geom.Vec2{X: q.X, Y: -middle - d.CapWidth/2}
+	}
+	p.Area(draw.Cedar, draw.Ink, p.Thin(a, d.CapWidth, scene.TimberWidth), a.Place(scene.Between(scene.Mirrored(low), scene.Mirrored(high))))
+}
+
+// lacingTop draws the groups across the port gunwales, with their pegs.
+func (p *pen) lacingTop(c core.Canoe, a scene.Plate) {
+	h, d := c.Hull, c.Design
+	for i, g := range c.Frame.Lacing.Groups {
+		from, to := groupSpan(c, g)
+		in := func(x float64) float64 { return h.HalfBeam(math.Abs(x)) }
+		out := func(x float64) float64 { return h.SkinHalfBreadth(x) + d.OutwaleThickness }
+		outline := []geom.Vec2{{X: from, Y: in(from)}, {X: to, Y: in(to)}, {X: to, Y: out(to)}, {X: from, Y: out(from)}}
+		for _, points := range mates(a, outline, g.Run == 0) {
+			p.Fill(draw.Root, points)
+			p.Part(answer.GroupPart(i), true, points)
+		}
+		if !g.Pegged {
+			continue
+		}
+		y := (in(g.X) + out(g.X)) / 2
+		for _, x := range [2]float64{g.X, -g.X} {
+			p.Fill(draw.Paper, dot(a.At(x, y), max(0.9, 0.006*a.Scale)))
+			if g.X == 0 {
+				break
+			}
+		}
+	}
+}
+
+// groupSpan is where a group of lacing runs along x, its outer holes and half a
+// root beyond.
+func groupSpan(c core.Canoe, g frame.Group) (from, to float64) {
+	h := c.Hull
+	first, last := g.Holes[0]-c.Design.RootWidth/2, g.Holes[len(g.Holes)-1]+c.Design.RootWidth/2
+	return math.Copysign(h.StationAt(math.Abs(first)), first), math.Copysign(h.StationAt(math.Abs(last)), last)
+}
+
+// dot is a small round spot.
+func dot(at draw.Point, radius float64) []draw.Point {
+	const sides = 6
+	out := make([]draw.Point, sides)
+	for i := range out {
+		sin, cos := math.Sincos(2 * math.Pi * float64(i) / sides)
+		out[i] = draw.Point{X: at.X + radius*cos, Y: at.Y + radius*sin}
+	}
+	return out
+}
