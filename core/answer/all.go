@@ -32,7 +32,7 @@ var tables = []struct {
 	{"panels", panelsTable}, {"cutting", cuttingTable}, {"onhand", onHandTable}, {"trees", treesTable},
 	{"posts", postsTable}, {"stationposts", stationPosts}, {"stakes", stakesTable}, {"offsets", offsetsTable},
 	{"marks", marksTable}, {"holes", holesTable}, {"thwarts", thwartsTable}, {"joinery", joineryTable}, {"bends", bendsTable},
-	{"laminations", laminationsTable}, {"headboard", headboardTable},
+	{"laminations", laminationsTable}, {"headboard", headboardTable}, {"closing", closingTable},
 	{"ribs", ribsTable}, {"sheathing", sheathingTable},
 	{"seams", seamsTable}, {"strands", strandsTable}, {"lacingchoices", rootChoicesTable},
 	{"logs", logsTable}, {"riving", rivingTable}, {"pieces", piecesTable}, {"gear", gearTable},

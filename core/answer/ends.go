@@ -36,7 +36,9 @@ func radiusWord(b wood.Bend) string {
 // straightRadius is the radius over which a piece is shown as straight, metres.
 const straightRadius = 1000
 
-func endNumbers(c core.Canoe) []Number {
+func endNumbers(c core.Canoe) []Number { return append(stemNumbers(c), closingNumbers(c)...) }
+
+func stemNumbers(c core.Canoe) []Number {
 	d, s, b := c.Design, c.Frame.Stem, c.Frame.Headboard
 	in := s.Innermost()
 	splits := printed(HomeEnds, "stem.splitsNeeded", "Laminations that would be within guide", units.Count, float64(s.Within.Laminations), fromBending,

@@ -6,13 +6,14 @@ import (
 	"barkwright/core/units"
 )
 
-// joineryTable is how gunwales and thwarts are worked where they meet.
+// joineryTable is how gunwales, thwarts and ends are worked where they meet.
 func joineryTable(c core.Canoe) Table {
 	t := Table{
-		Key: "joinery", Title: "Joints of gunwales and thwarts", Home: HomeThwarts, OnPaper: true,
+		Key: "joinery", Title: "Joints of gunwales, thwarts and ends", Home: HomeThwarts, OnPaper: true,
 		Note: "After one building example printed in " + fromAdney + ": its own size where a joint has one, in proportion to your timber where it has not. Other builders work otherwise: the person teaching you comes first. Finished sizes.",
 	}
 	d, j := c.Design, frame.NewJoinery(c.Design)
+	b, k := c.Frame.Headboard, c.Frame.Closing
 	type joint struct {
 		name      string
 		size, by  Cell
@@ -32,6 +33,10 @@ func joineryTable(c core.Canoe) Table {
 		{"lashing holes, other thwarts", num(j.HoleInboard), dash, 2 * j.HolesOther * (d.Thwarts - 1), "inboard of the shoulder, one at each end", "40"},
 		{"outwale pegs", num(j.PegStock), dash, c.Gather.Pegs.Outwales, "square stock 6 to 9 in (15 to 23 cm) long makes two; none past the end thwarts in the example", "48"},
 		{"cap pegs", num(j.PegStock), dash, c.Gather.Pegs.Caps, "about a foot (30 cm) apart, clear of the lashings; two or three lashings at each end", "53, 117"},
+		{"headboard, notch over the heel", num(b.NotchWidth), num(b.NotchDepth), 2, "its breadth and depth, just clear of the laminations", "49, 52"},
+		{"headboard, tenon between the inwales", num(b.Neck), num(b.Tenon), 2, "its breadth and height", "52"},
+		{"stitches through the stem-pieces", num(k.Spacing), dash, 2 * k.ThroughStem(), "so far apart along the ends; by group under Closing an end", "43, 49"},
+		{"outwale lashings", about(k.Lashings[len(k.Lashings)-1].Along), dash, 2 * len(k.Lashings), "the innermost so far from the stem head, the others inboard of the stem and at mid flap", "49-50"},
 		{"stem head over the outwale", num(j.HeadOver[0]), num(j.HeadOver[1]), 2, "from the one to the other", "49"},
 		{"outwale past the stem", num(j.OutwalePast[0]), num(j.OutwalePast[1]), 4, "from the one to the other", "49"},
 	}

@@ -12,6 +12,7 @@ type Frame struct {
 	Lacing    Lacing
 	Headboard Headboard
 	Stem      Stem
+	Closing   Closing
 	Sheathing Sheathing
 	Bed       Bed
 }
@@ -20,13 +21,15 @@ type Frame struct {
 func Build(h *hull.Hull) Frame {
 	thwarts := newThwarts(h)
 	ribs := newRibs(h, thwarts)
+	stem := newStem(h, solidFrom(h, ribs))
 	return Frame{
 		Gunwales:  newGunwales(h),
 		Thwarts:   thwarts,
 		Ribs:      ribs,
 		Lacing:    newLacing(h, ribs),
 		Headboard: newHeadboard(h),
-		Stem:      newStem(h, solidFrom(h, ribs)),
+		Stem:      stem,
+		Closing:   newClosing(h, stem),
 		Sheathing: newSheathing(h),
 		Bed:       newBed(h, thwarts),
 	}

@@ -32,6 +32,7 @@ var kinds = []Kind{
 	{"stem", "Stem-piece", stemPattern},
 	{"form", "Bending form of the stem", formPattern},
 	{"headboard", "Headboard", headboardPattern},
+	{"trim", "Trim line of the bark's end", trimPattern},
 	{"frame", "Half of the building frame, in strips", framePatterns},
 	{"outline", "Outline of the bark laid flat, at a tenth", outlinePattern},
 	{"gores", "Gore cuts", gorePatterns},
