@@ -21,12 +21,11 @@ var (
 // of which gets the column nearest to it.
 func spread(h *hull.Hull, n int, end float64, pinned []float64) []float64 {
 	places := insertSorted(pinned, 1, end)
-	past := h.Edge.Length() * max(0, end-1)
-	perColumn := (h.HeelX*min(1, end) + past) / float64(n)
+	run := columnRun(h)
+	perColumn := run(end) / float64(n)
 	index := make([]int, len(places))
 	for i, v := range places {
-		run := h.HeelX*min(1, v) + h.Edge.Length()*max(0, v-1)
-		index[i] = int(math.Round(run / perColumn))
+		index[i] = int(math.Round(run(v) / perColumn))
 	}
 	last := len(places) - 1
 	for i := 1; i < last; i++ {
@@ -43,6 +42,22 @@ func spread(h *hull.Hull, n int, end float64, pinned []float64) []float64 {
 		}
 	}
 	return out
+}
+
+// endFineness is how much closer columns stand outside the end thwarts, where the
+// bark is pinched most, than between them. With it the gore at the end thwart of the
+// measured boats needs half as many columns.
+const endFineness = 3
+
+// columnRun returns the length by which columns are spread, as a function of the
+// place: along the boat before and past the heel, the part outside the end thwart
+// endFineness times.
+func columnRun(h *hull.Hull) func(place float64) float64 {
+	along := func(v float64) float64 { return h.HeelX*min(1, v) + h.Edge.Length()*max(0, v-1) }
+	thwart := endThwart(h)
+	return func(v float64) float64 {
+		return along(v) + (endFineness-1)*max(0, along(v)-along(thwart))
+	}
 }
 
 // insertSorted returns 0, the pinned places, the heel if it lies inside and apart

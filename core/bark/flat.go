@@ -55,12 +55,19 @@ type FlatGore struct {
 const EdgesAlike = 0.0254 / 8
 
 // Flatten lays the bark flat. warm is an earlier result of a like boat at the same
-// resolution, or nil; w is memory to work in, or nil.
+// resolution, or nil; w is memory to work in, or nil. Where w's pause ends the work,
+// only State is set, to geom.CutOff.
 func Flatten(h *hull.Hull, l Layout, res Resolution, warm *Flat, w *geom.FlattenWorkspace) Flat {
 	f := Flat{}
 	slits := f.flattenSheet(h, l, res, warm, w)
 	for i := range l.Panels {
+		if f.State == geom.CutOff {
+			break
+		}
 		f.flattenPanel(h, l, i, res, warm, w)
+	}
+	if f.State == geom.CutOff {
+		return Flat{State: geom.CutOff}
 	}
 	f.open(l.Gores, slits)
 	f.measure()

@@ -29,6 +29,9 @@ func (f *Flat) flattenPanel(h *hull.Hull, l Layout, number int, res Resolution, 
 			p.Warm = &warm.Panels[len(f.Panels)].Flat
 		}
 		piece := f.add(s, p, w)
+		if f.State == geom.CutOff {
+			return
+		}
 		piece.Panel = number
 		f.Panels = append(f.Panels, piece)
 	}

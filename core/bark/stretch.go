@@ -30,12 +30,11 @@ func (f *Flat) measure() {
 		for _, q := range p.Points {
 			f.Length, f.Breadth = max(f.Length, 2*q.X), max(f.Breadth, 2*q.Y)
 		}
-		all = append(all, p.Stretches...)
-		for _, s := range p.Stretches {
+		for _, s := range p.Cells() {
+			all = append(all, s.Stretch)
 			square := s.Area * ((s.S1-1)*(s.S1-1) + (s.S2-1)*(s.S2-1))
 			area, squares = area+s.Area, squares+square
-			middle := p.Points[s.Corners[0]].Add(p.Points[s.Corners[1]]).Add(p.Points[s.Corners[2]]).Scale(1.0 / 3)
-			key := [2]int{int(math.Floor(middle.X / patchSide)), int(math.Floor(middle.Y / patchSide))}
+			key := [2]int{int(math.Floor(s.Middle.X / patchSide)), int(math.Floor(s.Middle.Y / patchSide))}
 			at := patches[key]
 			patches[key] = patch{at.area + s.Area, at.squares + square}
 		}

@@ -65,10 +65,29 @@ func (e *envelope) raise(k float64) {
 	}
 }
 
+// factored says how a factorisation ended.
+type factored int
+
+const (
+	positive factored = iota // the matrix is positive definite and factored
+	singular                 // a pivot is not positive
+	stopped                  // the caller's pause ended it
+)
+
+// pauseWork is how many multiplications are done between two calls of a pause: a
+// millisecond or less in a browser on a machine of 2020.
+const pauseWork = 500_000
+
 // factor replaces the matrix A by L, A = LL', with the reciprocals of the diagonal
-// in its place, and returns false where a pivot is not positive.
-func (e *envelope) factor() bool {
+// in its place. pause may be nil; see FlattenWorkspace.Pause.
+func (e *envelope) factor(pause func() bool) factored {
+	work := 0
 	for v, f := range e.first {
+		if work += 2 * (v - f) * (v - f); pause != nil && work > pauseWork {
+			if work = 0; !pause() {
+				return stopped
+			}
+		}
 		x, y := e.rows(v)
 		for u := f; u < v; u++ {
 			p, q := e.rows(u)
@@ -84,17 +103,17 @@ func (e *envelope) factor() bool {
 		d := len(x) - 2
 		xx, xy, _, yy := products(x[:d], y[:d], x, y)
 		if !(x[d]-xx > 0) {
-			return false
+			return singular
 		}
 		x[d] = 1 / math.Sqrt(x[d]-xx)
 		y[d] = (y[d] - xy) * x[d]
 		if left := y[d+1] - yy - y[d]*y[d]; left > 0 {
 			y[d+1] = 1 / math.Sqrt(left)
 		} else {
-			return false
+			return singular
 		}
 	}
-	return true
+	return positive
 }
 
 // products returns the inner products of x and y, of even length, with the

@@ -47,16 +47,22 @@ const (
 	NotConverged                     // the iterations ran out, or no downhill step was left
 	Flipped                          // some triangles are turned over at the end
 	NoShape                          // a triangle of the grid has no area, or a point is no number
+	CutOff                           // FlattenWorkspace.Pause ended it
 )
 
 func (s FlattenState) String() string {
-	return [...]string{"converged", "not converged", "flipped", "no shape"}[s]
+	return [...]string{"converged", "not converged", "flipped", "no shape", "cut off"}[s]
 }
 
 // FlattenWorkspace is memory that flattenings of like size share, so that a
 // warm one allocates little more than its result. The zero value is ready; it
 // carries nothing from one result to the next and serves one call at a time.
 type FlattenWorkspace struct {
+	// Pause, where it is set, is called between small pieces of the work, each of
+	// pauseWork multiplications or less. It returns whether to go on; where it
+	// returns false the flattening ends at once in the state CutOff.
+	Pause func() bool
+
 	rest        []restTriangle
 	held        []bool
 	down, move  []float64
@@ -82,7 +88,9 @@ func Flatten(p FlattenProblem, w *FlattenWorkspace) Flat {
 		return f
 	}
 	w.descend(p, &f, math.Sqrt(area))
-	f.measure(w.rest)
+	if f.State != CutOff {
+		f.measure(w.rest)
+	}
 	return f
 }
 
@@ -98,8 +106,12 @@ func (w *FlattenWorkspace) descend(p FlattenProblem, f *Flat, size float64) {
 	energy, flipped := w.energy(&f.mesh, f.Points)
 	f.State = NotConverged
 	for f.Iterations = 0; f.Iterations < most; {
-		promise, ok := w.step(&f.mesh, f.Points)
-		if !ok {
+		promise, solved := w.step(&f.mesh, f.Points)
+		if solved == stopped {
+			f.State = CutOff
+			return
+		}
+		if solved == singular {
 			break
 		}
 		f.Iterations++

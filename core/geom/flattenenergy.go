@@ -147,12 +147,15 @@ const (
 )
 
 // step solves for the Newton step, left in w.move, and returns the energy it
-// promises to take off to first order. ok is false where no shift helps.
-func (w *FlattenWorkspace) step(m *slitMesh, points []Vec2) (promise float64, ok bool) {
+// promises to take off to first order; singular means that no shift helps.
+func (w *FlattenWorkspace) step(m *slitMesh, points []Vec2) (promise float64, result factored) {
 	for shift := 0.0; shift < 1; shift = max(firstShift, shift*shiftGrowth) {
 		w.assemble(m, points)
 		w.hessian.raise(1 + shift)
-		if !w.hessian.factor() {
+		switch w.hessian.factor(w.Pause) {
+		case stopped:
+			return 0, stopped
+		case singular:
 			continue
 		}
 		copy(w.move, w.down)
@@ -160,7 +163,10 @@ func (w *FlattenWorkspace) step(m *slitMesh, points []Vec2) (promise float64, ok
 		for i, d := range w.down {
 			promise += d * w.move[i]
 		}
-		return promise, !math.IsNaN(promise)
+		if math.IsNaN(promise) {
+			return 0, singular
+		}
+		return promise, positive
 	}
-	return 0, false
+	return 0, singular
 }
