@@ -25,7 +25,7 @@ var levels = [][]string{
 	{"core/answer"},
 	{"core/pattern", "core/chart"},
 	{"core/sheet"},
-	{"wasm/scene"},
+	{"wasm/scene", "wasm/pipeline"},
 	{"wasm/scene/flat", "wasm/scene/raise"},
 	{"wasm/scene/view"},
 	{"wasm/keep"},

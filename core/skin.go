@@ -63,6 +63,15 @@ func (c Canoe) WithCurve(curve []bark.CurvePoint) Canoe {
 	return c
 }
 
+// WithOutcomes is a canoe that has its skin, with what the sheets on hand were found
+// to make for another canoe with the same bark.
+func (c Canoe) WithOutcomes(of Canoe) Canoe {
+	s := *c.Skin
+	s.Makes, s.Narrower = of.Skin.Makes, of.Skin.Narrower
+	c.Skin = &s
+	return c
+}
+
 // WithMakes is a canoe that has its skin, with what the sheets on hand make. It
 // changes nothing without a list.
 func (c Canoe) WithMakes() Canoe {

@@ -1,0 +1,127 @@
+package pipeline
+
+import (
+	"barkwright/core"
+	"barkwright/core/bark"
+	"barkwright/core/design"
+	"barkwright/core/geom"
+	"barkwright/core/record"
+	"barkwright/core/units"
+)
+
+// Boat is the boat in hand, the one it is compared with and its record.
+type Boat struct {
+	canoe, before core.Canoe
+	notebook      *record.Notebook
+	system        units.System
+	wantsDrawing  bool
+
+	// of is the design that each piece was last worked out for, where done.
+	of   [pieces]design.Design
+	done [pieces]bool
+	// failed marks a piece that ended in a panic: it is not tried again for this canoe.
+	failed [pieces]bool
+
+	drawing, figures bark.Flat
+	curve            []bark.CurvePoint
+	makes            core.Canoe // whose Skin has what the sheets on hand make
+	waters           waters
+	rows             []record.Row
+	fitted           fitted
+	memory           geom.FlattenWorkspace
+	task             *task
+}
+
+// New is a boat of which only the canoe is known.
+func New(c core.Canoe, s units.System) *Boat {
+	return &Boat{canoe: c, before: c, system: s, notebook: &record.Notebook{}}
+}
+
+// Take puts a step's canoe in hand. What still holds of the last one stays known,
+// and a piece being worked out that the step makes stale is cut off.
+func (b *Boat) Take(c core.Canoe) {
+	c.Skin = nil
+	b.canoe = c
+	b.failed = [pieces]bool{}
+	if b.task != nil && !b.task.piece.sameFor(b.task.of, c.Design) {
+		b.cut()
+	}
+	b.dress()
+}
+
+// Compare sets the canoe that numbers are compared with.
+func (b *Boat) Compare(c core.Canoe) {
+	b.before = c
+	b.dress()
+}
+
+// Measure sets the record that stands beside the boat and the units its messages
+// are in.
+func (b *Boat) Measure(n *record.Notebook, s units.System) {
+	if n == b.notebook && s == b.system {
+		return
+	}
+	b.notebook, b.system = n, s
+	b.forget(Beside)
+}
+
+// Want says whether the picture is of the bark laid flat.
+func (b *Boat) Want(drawing bool) { b.wantsDrawing = drawing }
+
+// Canoe returns the canoe in hand with all that is known of its bark.
+func (b *Boat) Canoe() core.Canoe { return b.canoe }
+
+// Before returns the canoe compared with; its bark is known where it is the same.
+func (b *Boat) Before() core.Canoe { return b.before }
+
+// Drawing returns the bark laid flat for the picture, nil where it is not known.
+func (b *Boat) Drawing() *bark.Flat {
+	if !b.Known(Drawing) {
+		return nil
+	}
+	return &b.drawing
+}
+
+// Water returns the boat on the water, and whether it is known.
+func (b *Boat) Water() (core.Water, bool) { return b.waters.of(b.canoe.Design) }
+
+// WaterBefore is Water of the boat compared with.
+func (b *Boat) WaterBefore() (core.Water, bool) { return b.waters.of(b.before.Design) }
+
+// Rows returns the record stood beside the boat, and whether that is known.
+func (b *Boat) Rows() ([]record.Row, bool) { return b.rows, b.Known(Beside) }
+
+// Known tells whether a piece is worked out for the canoe in hand.
+func (b *Boat) Known(p Piece) bool {
+	if p == Water {
+		_, ok := b.Water()
+		return ok
+	}
+	return b.done[p] && p.sameFor(b.of[p], b.canoe.Design)
+}
+
+// forget makes a piece stale.
+func (b *Boat) forget(p Piece) {
+	b.done[p], b.failed[p] = false, false
+	if b.task != nil && b.task.piece == p {
+		b.cut()
+	}
+}
+
+// dress gives the canoes what is known of their bark.
+func (b *Boat) dress() {
+	if b.canoe.Skin == nil && b.Known(Figures) {
+		b.canoe = b.canoe.WithFlat(b.figures)
+	}
+	if s := b.canoe.Skin; s != nil {
+		if len(s.Curve) == 0 && b.Known(Curve) {
+			b.canoe = b.canoe.WithCurve(b.curve)
+		}
+		if s.Makes == nil && b.Known(Makes) {
+			b.canoe = b.canoe.WithOutcomes(b.makes)
+		}
+	}
+	if b.before.Skin == nil && b.canoe.Skin != nil && core.SameSkin(b.before.Design, b.canoe.Design) {
+		b.before = b.before.WithFlat(b.figures)
+	}
+}

@@ -1,0 +1,39 @@
+package pipeline
+
+import (
+	"barkwright/core"
+	"barkwright/core/design"
+)
+
+// Piece is one of the things worked out after a step, in the order in which they are.
+type Piece int
+
+const (
+	// Drawing is the bark laid flat for the picture, wanted while the picture is of it.
+	Drawing Piece = iota
+	// Figures is the bark laid flat for the figures: seams, root and gores follow it.
+	Figures
+	// Water is the boat heeled, loaded and moving.
+	Water
+	// Beside is the record stood beside the boat.
+	Beside
+	// Curve is the stretch left by each number of gores.
+	Curve
+	// Makes is what the sheets on hand make.
+	Makes
+	pieces
+)
+
+func (p Piece) String() string {
+	return [...]string{"drawing", "figures", "water", "beside", "curve", "makes"}[p]
+}
+
+// sameFor tells whether a piece that was worked out for one design holds for another.
+func (p Piece) sameFor(a, b design.Design) bool {
+	switch p {
+	case Drawing, Figures, Curve, Makes:
+		return core.SameSkin(a, b)
+	default:
+		return a == b
+	}
+}

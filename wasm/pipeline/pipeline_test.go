@@ -1,0 +1,181 @@
+package pipeline
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"barkwright/core"
+	"barkwright/core/design"
+	"barkwright/core/record"
+	"barkwright/core/units"
+)
+
+const inch = units.Inch
+
+// with is the default boat with some parameters set, each key before its value in SI.
+func with(t *testing.T, pairs ...any) core.Canoe {
+	t.Helper()
+	d := design.Default()
+	for i := 0; i < len(pairs); i += 2 {
+		p, ok := design.Lookup(pairs[i].(string))
+		require.True(t, ok, pairs[i])
+		d = p.Set(d, pairs[i+1].(float64))
+	}
+	c, faults := core.Try(d)
+	require.Empty(t, faults)
+	return c
+}
+
+// until works on until a piece is finished.
+func until(t *testing.T, b *Boat, want Piece) {
+	t.Helper()
+	for {
+		p, finished, worked := b.Next()
+		require.True(t, worked, "%v never came", want)
+		if finished && p == want {
+			return
+		}
+	}
+}
+
+func TestOrder(t *testing.T) {
+	b := New(with(t), units.Imperial16)
+	b.Want(true)
+	b.Measure(&record.Notebook{Record: record.Record{Data: []record.Datum{{Kind: record.LengthOverall, Value: 190 * inch}}}}, units.Imperial16)
+	var order []Piece
+	slices := map[Piece]int{}
+	for {
+		p, finished, worked := b.Next()
+		if !worked {
+			break
+		}
+		slices[p]++
+		if finished {
+			order = append(order, p)
+		}
+	}
+	assert.Equal(t, []Piece{Drawing, Figures, Water, Beside, Curve}, order)
+	assert.Greater(t, slices[Figures], 10, "in slices")
+	for _, p := range order {
+		assert.True(t, b.Known(p), "%v", p)
+	}
+	assert.False(t, b.Known(Makes), "there is no sheet on hand")
+	assert.NotNil(t, b.Canoe().Skin)
+	assert.NotNil(t, b.Drawing())
+	rows, ok := b.Rows()
+	assert.True(t, ok)
+	assert.Len(t, rows, 1)
+}
+
+// A step that moves only the crew leaves the bark as it lies, and what is known of it.
+func TestCrewLeavesTheBark(t *testing.T) {
+	b := New(with(t), units.Imperial16)
+	b.Finish()
+	flat := b.Canoe().Skin.Flat.Length
+	b.Take(with(t, "paddlers", 3.0))
+	assert.Equal(t, 3, b.Canoe().Design.Paddlers)
+	assert.True(t, b.Known(Figures))
+	assert.True(t, b.Known(Curve))
+	assert.False(t, b.Known(Water))
+	assert.Equal(t, flat, b.Canoe().Skin.Flat.Length)
+	assert.NotEmpty(t, b.Canoe().Skin.Curve)
+}
+
+// Nothing of an older design can be read, at any slice of a step into the next.
+func TestNothingOldShows(t *testing.T) {
+	b := New(with(t), units.Imperial16)
+	b.Want(true)
+	b.Finish()
+	for i, c := range []core.Canoe{with(t, "beam", 34*inch), with(t, "depth", 13*inch), with(t)} {
+		b.Take(c)
+		for _, p := range []Piece{Drawing, Figures, Curve} {
+			assert.False(t, b.Known(p), "%v", p)
+		}
+		assert.Nil(t, b.Canoe().Skin)
+		assert.Nil(t, b.Drawing())
+		for range 5 + 20*i {
+			b.Next()
+		}
+		if b.Known(Figures) {
+			assert.InDelta(t, c.Design.Length, b.Canoe().Skin.Flat.Length, 9*inch)
+		}
+	}
+	_, known := b.Water()
+	assert.True(t, known, "the boat of three steps ago is remembered on the water")
+}
+
+// A step in the middle of a piece cuts it off; what follows is that of the new boat.
+func TestStepCutsOff(t *testing.T) {
+	b := New(with(t), units.Imperial16)
+	b.Next()
+	require.NotNil(t, b.task)
+	b.Take(with(t, "beam", 34*inch))
+	assert.Nil(t, b.task)
+	until(t, b, Figures)
+	fresh := New(with(t, "beam", 34*inch), units.Imperial16)
+	until(t, fresh, Figures)
+	assert.InDelta(t, fresh.Canoe().Skin.Flat.P95, b.Canoe().Skin.Flat.P95, 1e-12)
+}
+
+// Crew moved while the bark is being laid flat: the work goes on.
+func TestStepThatChangesNothingOfAPieceLetsItGoOn(t *testing.T) {
+	b := New(with(t), units.Imperial16)
+	b.Next()
+	was := b.task
+	require.NotNil(t, was)
+	b.Take(with(t, "paddlers", 1.0))
+	assert.Same(t, was, b.task)
+	until(t, b, Figures)
+	assert.Equal(t, 1, b.Canoe().Design.Paddlers)
+	assert.NotNil(t, b.Canoe().Skin)
+}
+
+// Worked out from the boat before or from nothing, it comes to the same.
+func TestWarmIsCold(t *testing.T) {
+	warm, cold := New(with(t), units.Imperial16), New(with(t, "beam", 33.5*inch), units.Imperial16)
+	warm.Finish()
+	warm.Take(with(t, "beam", 33.5*inch))
+	warm.Finish()
+	cold.Finish()
+	a, b := warm.Canoe().Skin, cold.Canoe().Skin
+	assert.InDelta(t, b.Flat.P95, a.Flat.P95, 1e-6)
+	assert.InDelta(t, b.Flat.Length, a.Flat.Length, 1e-6)
+	for i := range b.Flat.Gores {
+		assert.InDelta(t, b.Flat.Gores[i].Width, a.Flat.Gores[i].Width, 1e-6)
+	}
+	assert.Equal(t, b.Curve, a.Curve)
+}
+
+// The comparison is dressed with the bark where it is that of the boat in hand.
+func TestComparisonHasTheBark(t *testing.T) {
+	b := New(with(t), units.Imperial16)
+	b.Take(with(t, "paddlers", 3.0))
+	assert.Nil(t, b.Before().Skin)
+	until(t, b, Figures)
+	assert.NotNil(t, b.Before().Skin)
+	assert.Equal(t, 2, b.Before().Design.Paddlers)
+	b.Compare(with(t, "beam", 30*inch))
+	assert.Nil(t, b.Before().Skin)
+}
+
+// A piece that panics is left out, the panic is seen, and the rest goes on.
+func TestFaultInTheMiddle(t *testing.T) {
+	b := New(with(t), units.Imperial16)
+	c := b.canoe
+	c.Afloat.Body = nil
+	b.Take(c)
+	until(t, b, Figures)
+	assert.Panics(t, func() {
+		for range 1000 {
+			b.Next()
+		}
+	})
+	assert.False(t, b.Known(Water))
+	b.Finish()
+	assert.True(t, b.Known(Curve))
+	b.Take(with(t, "depth", 13*inch))
+	b.Finish()
+	assert.True(t, b.Known(Water), "another boat is tried again")
+}

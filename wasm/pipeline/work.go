@@ -1,0 +1,94 @@
+package pipeline
+
+import (
+	"barkwright/core"
+	"barkwright/core/bark"
+	"barkwright/core/design"
+	"barkwright/core/geom"
+	"barkwright/core/record"
+	"barkwright/core/units"
+)
+
+// lay lays the bark flat into f, from the last result there.
+func (b *Boat) lay(f *bark.Flat, c core.Canoe, res bark.Resolution) {
+	warm := f
+	if len(f.Sheet.Places) == 0 {
+		warm = nil
+	}
+	if laid := core.LayFlat(c, res, warm, &b.memory); laid.State != geom.CutOff {
+		*f = laid
+	}
+}
+
+// draw works out the points of the curve of stretch that are not there yet.
+func (b *Boat) draw(c core.Canoe) {
+	if !Curve.sameFor(b.of[Curve], c.Design) || b.done[Curve] {
+		b.curve, b.of[Curve], b.done[Curve] = nil, c.Design, false
+	}
+	for len(b.curve) <= core.MostCurved {
+		p := bark.StretchAt(c.Hull, c.Bark, len(b.curve), bark.ForFigures, &b.memory)
+		if p.State == geom.CutOff {
+			return
+		}
+		b.curve = append(b.curve, p)
+	}
+}
+
+// fitted is the boat found from the record of a notebook.
+type fitted struct {
+	of     *record.Notebook
+	system units.System
+	found  record.Fitted
+}
+
+// Fitted is what the record gives by itself, whatever the boat in hand: the boat,
+// its contradictions and what the rules held.
+func (b *Boat) Fitted() record.Fitted {
+	if b.fitted.of != b.notebook || b.fitted.system != b.system {
+		b.fitted = fitted{b.notebook, b.system, record.Fit(b.record())}
+	}
+	return b.fitted.found
+}
+
+// record is that of the notebook, its messages in the units shown.
+func (b *Boat) record() record.Record {
+	r := b.notebook.Record
+	r.System = b.system
+	return r
+}
+
+// stand stands a design beside the record. What disagrees with the rest of the record
+// is marked whatever the boat.
+func (b *Boat) stand(d design.Design) []record.Row {
+	rows := record.Measure(d, b.record())
+	for i, r := range b.Fitted().Rows {
+		rows[i].Disagrees, rows[i].Others = r.Disagrees, r.Others
+	}
+	return rows
+}
+
+// waters are the curves on the water of the canoes last worked out.
+type waters []struct {
+	design design.Design
+	water  core.Water
+}
+
+// mostWaters is enough for the boat in hand, the one compared with and one undone.
+const mostWaters = 3
+
+func (w waters) of(d design.Design) (core.Water, bool) {
+	for _, k := range w {
+		if k.design == d {
+			return k.water, true
+		}
+	}
+	return core.Water{}, false
+}
+
+func (w *waters) keep(d design.Design, water core.Water) {
+	*w = append(*w, struct {
+		design design.Design
+		water  core.Water
+	}{d, water})
+	*w = (*w)[max(0, len(*w)-mostWaters):]
+}
