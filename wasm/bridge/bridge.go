@@ -66,7 +66,7 @@ func (p *page) start() {
 		p.showShelf()
 		p.refresh()
 		p.started = true
-		p.guard(p.rest)
+		p.turnIn(0)
 		p.root().Get("dataset").Set("ready", "true")
 		p.save()
 	})
@@ -133,7 +133,10 @@ type page struct {
 	finger   *finger // on a slider, or nil
 	readout  slot
 	aboard   *int // the paddlers whose folds show, nil before any
-	waters   waters
+	// waterOf is the design whose numbers on the water show, heel that of the heeled
+	// section, rad.
+	waterOf design.Design
+	heel    float64
 	// recorded and readings are the lists of measurements; measured is the notebook
 	// whose tables show and measuredIn its units, builtFor the design that what moved
 	// is told of.
@@ -156,13 +159,12 @@ type page struct {
 	// before are the numbers compared with, of beforeDesign.
 	before       []answer.Number
 	beforeDesign design.Design
-	skin         skin
 	ribs         []int // whose sections are drawn
 	sheets       []*sheetRow
 	sheetsShown  *shownSheets
 	resting      js.Value // the timer of what waits for the control to rest
 	turnFunc     js.Func
-	turn         int // the next one
+	followed     bool // what stands further down the page shows the boat as she is
 
 	noticed  map[string][]action // the buttons of the notices, by their names
 	keeping  bool                // keepFunc is about to run
@@ -217,7 +219,7 @@ func (p *page) refresh() {
 	size := p.picture.Size()
 	p.trips("step")
 	p.root().Call("toggleAttribute", "data-none", p.work.None)
-	p.dress()
+	p.root().Get("dataset").Set("skin", "waiting")
 	p.showControls()
 	p.showNumbers()
 	p.showChecks()
@@ -225,41 +227,6 @@ func (p *page) refresh() {
 	p.drawIn(size)
 	p.restSoon()
 	p.saveSoon()
-}
-
-// restDelay is how long a control must be still for the rest, ms: what takes
-// longer is then not felt.
-const restDelay = 40
-
-// restSoon puts the rest off until the control has been still, and then does it a
-// turn at a time, so that each part shows as soon as it is known and a new step waits
-// for no more than one.
-func (p *page) restSoon() {
-	if p.turnFunc.IsUndefined() {
-		p.turnFunc = p.callback(func([]js.Value) {
-			turns := p.turns()
-			turns[p.turn]()
-			if p.turn++; p.turn < len(turns) {
-				p.resting = js.Global().Call("setTimeout", p.turnFunc, 0)
-			}
-		})
-	}
-	if !p.resting.IsUndefined() {
-		js.Global().Call("clearTimeout", p.resting)
-	}
-	p.turn = 0
-	p.resting = js.Global().Call("setTimeout", p.turnFunc, restDelay)
-}
-
-// turns are the parts of what need not follow every step.
-func (p *page) turns() []func() { return []func(){p.layFigures, p.showWater, p.follow} }
-
-// rest does all of it at once, in place of what was put off.
-func (p *page) rest() {
-	js.Global().Call("clearTimeout", p.resting)
-	for _, turn := range p.turns() {
-		turn()
-	}
 }
 
 // follow writes what stands further down the page: curves and
@@ -274,5 +241,4 @@ func (p *page) follow() {
 	p.say()
 	p.showShelf()
 	p.stood()
-	p.layOn()
 }

@@ -271,7 +271,7 @@ func (p *page) setSystem(s units.System) {
 	p.view.System = s
 	p.setRanges()
 	p.refresh()
-	p.rest()
+	p.turnIn(0)
 }
 
 // replace shows a design that came from elsewhere.

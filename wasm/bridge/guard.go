@@ -8,7 +8,6 @@ import (
 	"syscall/js"
 
 	"barkwright/core/file"
-	"barkwright/core/geom"
 	"barkwright/core/sheet"
 	"barkwright/wasm/work"
 )
@@ -37,7 +36,6 @@ func (p *page) guard(act func()) {
 func (p *page) meet() {
 	p.hands.drop()
 	p.view.Ghost = nil
-	p.skin.memory = geom.FlattenWorkspace{}
 	if !p.started {
 		p.meetAtStart()
 		return

@@ -101,7 +101,7 @@ func byFinger(e js.Value) bool {
 }
 
 func (p *page) handleAt(at draw.Point) (view.Handle, bool) {
-	return view.HandleAt(view.Handles(p.work.Canoe, p.view, p.picture.Size()), at)
+	return view.HandleAt(view.Handles(p.work.Canoe(), p.view, p.picture.Size()), at)
 }
 
 func (p *page) pointerDown(e js.Value) {
@@ -132,10 +132,11 @@ func (p *page) takeHandle(h view.Handle, e js.Value) {
 	if byFinger(e) {
 		h = h.ForFinger()
 	}
-	p.hands.drag = &drag{h, onPage(e), p.controls[h.Key].param.Get(&p.work.Canoe.Design)}
+	of := p.work.Canoe().Design
+	p.hands.drag = &drag{h, onPage(e), p.controls[h.Key].param.Get(&of)}
 	p.work.Commit()
 	p.work.TakeUp(h.Key)
-	before := p.work.Canoe
+	before := p.work.Canoe()
 	p.view.Ghost = &before
 	e.Get("currentTarget").Call("setPointerCapture", e.Get("pointerId"))
 	e.Call("preventDefault")
@@ -227,7 +228,7 @@ func (p *page) placeGrip(size draw.Size) {
 	if held != nil {
 		near := math.Inf(1)
 		var found *view.Handle
-		for _, h := range view.Handles(p.work.Canoe, p.view, size) {
+		for _, h := range view.Handles(p.work.Canoe(), p.view, size) {
 			if away := math.Hypot(h.At.X-held.At.X, h.At.Y-held.At.Y); h.Key == held.Key && away < near {
 				near, found = away, &h
 			}

@@ -8,12 +8,12 @@ import (
 
 	"barkwright/core"
 	"barkwright/core/answer"
-	"barkwright/core/bark"
 	"barkwright/core/design"
 	"barkwright/core/draw"
 	"barkwright/core/pattern"
 	"barkwright/core/sheet"
 	"barkwright/core/units"
+	"barkwright/wasm/pipeline"
 	"barkwright/wasm/scene"
 	"barkwright/wasm/scene/view"
 )
@@ -30,7 +30,7 @@ func (p *page) listenPaper() {
 		drawings.WriteString(option(k.Key, k.Label))
 	}
 	for _, key := range answer.TableKeys() {
-		t, _ := answer.MakeTable(p.work.Canoe, key)
+		t, _ := answer.MakeTable(p.work.Canoe(), key)
 		tables.WriteString(option(key, t.Title))
 	}
 	p.id("paper-sheets").Call("insertAdjacentHTML", "beforeend", sheets.String())
@@ -86,7 +86,7 @@ func (p *page) paper(what string) {
 // readRibs reads which ribs' sections are wanted and says at the field which are
 // drawn; what cannot be read is named there, and what was last read stays.
 func (p *page) readRibs() {
-	field, f := p.id("section-ribs"), p.work.Canoe.Frame
+	field, f := p.id("section-ribs"), p.work.Canoe().Frame
 	ribs, err := pattern.ReadRibs(field.Get("value").String(), f.Ribs)
 	fault := ""
 	if err != nil {
@@ -101,14 +101,14 @@ func (p *page) readRibs() {
 
 func (p *page) paperSays(text string) {
 	setText(p.id("paper-says"), text)
-	p.paperFor = p.work.Canoe.Design
+	p.paperFor = p.work.Canoe().Design
 }
 
 // showPaper brings what is said under the paper's buttons to the boat in hand: what was
 // said of another goes, and a print is measured against this one.
 func (p *page) showPaper() {
 	p.readRibs()
-	if p.paperFor != p.work.Canoe.Design {
+	if p.paperFor != p.work.Canoe().Design {
 		p.paperSays("")
 	}
 	if p.id("measured-says").Get("textContent").String() != "" {
@@ -118,15 +118,12 @@ func (p *page) showPaper() {
 
 // laidFlat is the canoe with its bark laid flat for the figures.
 func (p *page) laidFlat() core.Canoe {
-	c := p.work.Canoe
-	if c.Skin != nil {
-		return c
-	}
-	return c.WithFlat(core.LayFlat(c, bark.ForFigures, nil, nil))
+	p.known().Need(pipeline.Figures)
+	return p.work.Canoe()
 }
 
 func (p *page) paperHead() pattern.Head {
-	d := p.work.Canoe.Design
+	d := p.work.Canoe().Design
 	// A design that has been worked out has only finite numbers: its line is there.
 	line, _ := design.Line(d)
 	date := js.Global().Get("Date").New().Call("toLocaleDateString", "en", map[string]any{"day": "numeric", "month": "long", "year": "numeric"})
@@ -212,7 +209,7 @@ func (p *page) handOverSVG() {
 		p.paperSays(err.Error())
 		return
 	}
-	p.download(sheet.FileName(p.work.Canoe.Design.Name, p.id("drawing").Get("value").String(), "svg"), "image/svg+xml", b.String())
+	p.download(sheet.FileName(p.work.Canoe().Design.Name, p.id("drawing").Get("value").String(), "svg"), "image/svg+xml", b.String())
 	p.paperSays("Handed over as a file: one unit is one millimetre.")
 }
 
@@ -223,11 +220,11 @@ func (p *page) handOverCSV() {
 		return
 	}
 	var b strings.Builder
-	if err := sheet.CSV(&b, p.work.Canoe.Design.Name, t, p.work.System); err != nil {
+	if err := sheet.CSV(&b, p.work.Canoe().Design.Name, t, p.work.System); err != nil {
 		p.paperSays(err.Error())
 		return
 	}
-	p.download(sheet.FileName(p.work.Canoe.Design.Name, key, "csv"), "text/csv;charset=utf-8", b.String())
+	p.download(sheet.FileName(p.work.Canoe().Design.Name, key, "csv"), "text/csv;charset=utf-8", b.String())
 	p.paperSays("Handed over as a file.")
 }
 
@@ -242,6 +239,6 @@ func (p *page) checkScale() {
 		setText(says, err.Error())
 		return
 	}
-	longest := p.work.Canoe.Frame.Gunwales.Run
+	longest := p.work.Canoe().Frame.Gunwales.Run
 	setText(says, pattern.CheckScale(bar, v, longest).Text("the story stick", longest, p.work.System))
 }

@@ -6,8 +6,8 @@ import (
 	"syscall/js"
 
 	"barkwright/core/afloat"
-	"barkwright/core/bark"
 	"barkwright/core/draw"
+	"barkwright/wasm/pipeline"
 	"barkwright/wasm/scene"
 	"barkwright/wasm/scene/view"
 )
@@ -19,19 +19,22 @@ func (p *page) draw() { p.drawIn(p.picture.Size()) }
 func (p *page) drawIn(size draw.Size) {
 	p.view.System = p.work.System
 	p.view.Load = nil
-	if f := p.work.Canoe.Afloat.Floated; f.State == afloat.Floats {
+	if f := p.work.Canoe().Afloat.Floated; f.State == afloat.Floats {
 		p.view.Load = &scene.Load{Height: f.Upright.Plane.Height, Slope: f.Upright.Plane.Slope}
 	}
 	p.view = p.view.Clamp(size)
 	p.readOut("off")
 	p.id("view").Call("toggleAttribute", "data-near", p.view.Zoom > 1)
 	if p.view.Flat = nil; p.showsBark() {
-		if p.view.Flat = p.pictured(); p.view.Flat == nil {
+		if p.view.Flat = p.known().Drawing(); p.view.Flat == nil {
+			// It follows in a turn of its own, so that the step of a slider in hand is not
+			// held up.
+			p.turnIn(0)
 			return
 		}
 	}
 	if p.list = (draw.List{}); !p.work.None {
-		p.list = view.Draw(p.work.Canoe, p.view, size)
+		p.list = view.Draw(p.work.Canoe(), p.view, size)
 	}
 	// To the page the paper is a window of another size.
 	if !p.printing {
@@ -45,12 +48,10 @@ func (p *page) drawIn(size draw.Size) {
 func (p *page) printPicture() {
 	v := scene.View{State: p.view.State, Zoom: 1, System: p.work.System, Load: p.view.Load, Measured: p.view.Measured, Up: p.view.Up}
 	if p.showsBark() {
-		if !p.skin.picture.holds(p.work.Canoe.Design) {
-			p.skin.lay(&p.skin.picture, p.work.Canoe, bark.ForPicture)
-		}
-		v.Flat = p.skin.picture.flat
+		p.known().Need(pipeline.Drawing)
+		v.Flat = p.known().Drawing()
 	}
-	p.picture.Print(view.Draw(p.work.Canoe, v, figureSize))
+	p.picture.Print(view.Draw(p.work.Canoe(), v, figureSize))
 }
 
 func (p *page) listenPicture() {
@@ -84,7 +85,7 @@ func (p *page) readOut(live string) {
 	name := p.view.Touched
 	text := p.handleWords()
 	if text == "" {
-		text = view.Readout(p.work.Canoe, name, p.work.System)
+		text = view.Readout(p.work.Canoe(), name, p.work.System)
 	}
 	if text == "" {
 		text = view.ReadMeasured(p.view.Measured, name, p.work.System)

@@ -32,7 +32,7 @@ var escape = strings.NewReplacer("&", "&amp;", "<", "&lt;", ">", "&gt;", `"`, "&
 // buildHeadline writes the frame of the numbers that are always in sight.
 func (p *page) buildHeadline() {
 	var head strings.Builder
-	for _, n := range answer.Headlined(answer.All(p.work.Canoe)) {
+	for _, n := range answer.Headlined(answer.All(p.work.Canoe())) {
 		head.WriteString(`<p class="figure"><span>` + escape.Replace(n.Short) + `</span> <output aria-live="off" data-result="` + n.Key + `"></output> <small data-change="` + n.Key + `"></small></p>`)
 	}
 	head.WriteString(`<p class="checks" id="head-checks"></p>`)
@@ -42,10 +42,10 @@ func (p *page) buildHeadline() {
 
 // buildResults writes the results' frame; numbers are filled in afterwards.
 func (p *page) buildResults() {
-	numbers := answer.All(p.work.Canoe)
+	numbers := answer.All(p.work.Canoe())
 	var tables []answer.Table
 	for _, key := range answer.TableKeys() {
-		if t, ok := answer.MakeTable(p.work.Canoe, key); ok {
+		if t, ok := answer.MakeTable(p.work.Canoe(), key); ok {
 			tables = append(tables, t)
 		}
 	}
@@ -122,7 +122,7 @@ func (p *page) listenResults() {
 		if fold := args[0].Get("target"); fold.Get("dataset").Get("number").Truthy() {
 			p.unfoldedWorkings[fold.Get("dataset").Get("number").String()] = fold.Get("open").Bool()
 		}
-		p.showWorkings(answer.All(p.work.Canoe))
+		p.showWorkings(answer.All(p.work.Canoe()))
 		p.showTables(true)
 	}), true)
 	p.on(results, "click", p.rowTouched)
@@ -138,9 +138,9 @@ func (p *page) listenResults() {
 // showNumbers writes every number that changed, and how it changed since the
 // control in hand was taken up.
 func (p *page) showNumbers() {
-	now := answer.All(p.work.Canoe)
-	if d := p.work.Before.Design; p.before == nil || d != p.beforeDesign {
-		p.before, p.beforeDesign = answer.All(p.work.Before), d
+	now := answer.All(p.work.Canoe())
+	if d := p.work.Before().Design; p.before == nil || d != p.beforeDesign {
+		p.before, p.beforeDesign = answer.All(p.work.Before()), d
 	}
 	p.showThese(now, p.before)
 }
@@ -191,7 +191,7 @@ var stateNames = [...]string{answer.Within: "within", answer.Near: "near", answe
 // showChecks writes every check at its step of the work, and those that are not
 // within guide beside the headline.
 func (p *page) showChecks() {
-	checks := answer.Checks(p.work.Canoe)
+	checks := answer.Checks(p.work.Canoe())
 	if p.work.None {
 		checks = nil
 	}

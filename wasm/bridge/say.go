@@ -19,14 +19,14 @@ func (p *page) say() {
 	}
 	var said []string
 	verdicts := map[string]string{}
-	for _, c := range answer.Checks(p.work.Canoe) {
+	for _, c := range answer.Checks(p.work.Canoe()) {
 		verdicts[c.Key] = c.Label + ": " + c.Word
 		if p.verdicts != nil && p.verdicts[c.Key] != verdicts[c.Key] {
 			said = append(said, verdicts[c.Key])
 		}
 	}
 	p.verdicts = verdicts
-	for _, n := range answer.Headlined(answer.All(p.work.Canoe)) {
+	for _, n := range answer.Headlined(answer.All(p.work.Canoe())) {
 		if o := p.outputs[n.Key]; o.change != "" {
 			said = append(said, n.Short+" "+o.texts[0].text)
 		}

@@ -43,7 +43,7 @@ func (p *page) showTables(open bool) {
 
 // showTable writes a table's cells, or the whole of it where its rows are others.
 func (p *page) showTable(f *fold) {
-	t, ok := answer.MakeTable(p.work.Canoe, f.key)
+	t, ok := answer.MakeTable(p.work.Canoe(), f.key)
 	if !ok {
 		return
 	}

@@ -7,43 +7,15 @@ import (
 	"strings"
 	"syscall/js"
 
-	"barkwright/core"
 	"barkwright/core/answer"
 	"barkwright/core/chart"
-	"barkwright/core/design"
 	"barkwright/core/draw"
 	"barkwright/core/sheet"
 	"barkwright/core/units"
+	"barkwright/wasm/pipeline"
 	"barkwright/wasm/scene"
 	"barkwright/wasm/scene/view"
 )
-
-// waters remembers the curves on the water of the canoes last asked for: the one in
-// hand and the one compared with.
-type waters struct {
-	known []knownWater
-	shown design.Design // whose curves the page shows
-	heel  float64       // of the heeled section, rad
-}
-
-type knownWater struct {
-	design design.Design
-	water  core.Water
-}
-
-// mostWaters is enough for the boat in hand, the one compared with and one undone.
-const mostWaters = 3
-
-func (w *waters) of(c core.Canoe) core.Water {
-	for _, k := range w.known {
-		if k.design == c.Design {
-			return k.water
-		}
-	}
-	w.known = append(w.known, knownWater{c.Design, core.OnWater(c)})
-	w.known = w.known[max(0, len(w.known)-mostWaters):]
-	return w.known[len(w.known)-1].water
-}
 
 // firstHeel is the heel the section is drawn at first, degrees, and mostHeelShown
 // the largest its slider gives.
@@ -55,9 +27,10 @@ const (
 // writeWater writes the frame of what comes when the slider rests: numbers, charts
 // with their tables, and the heeled section.
 func (p *page) writeWater(b *strings.Builder) {
-	w := p.waters.of(p.work.Canoe)
+	p.known().Need(pipeline.Water)
+	w, _ := p.known().Water()
 	b.WriteString(`<div class="numbers" id="water-numbers">`)
-	for _, n := range answer.Water(p.work.Canoe, w) {
+	for _, n := range answer.Water(p.work.Canoe(), w) {
 		writeNumber(b, n, p.work.System)
 	}
 	b.WriteString("</div>")
@@ -75,15 +48,15 @@ func (p *page) writeWater(b *strings.Builder) {
 }
 
 func (p *page) listenWater() {
-	p.waters.heel = firstHeel * units.Degree
+	p.heel = firstHeel * units.Degree
 	p.on(p.id("heel"), "input", func(e js.Value) {
-		p.waters.heel = e.Get("target").Get("valueAsNumber").Float() * units.Degree
+		p.heel = e.Get("target").Get("valueAsNumber").Float() * units.Degree
 		p.showHeeled(p.document.Call("querySelector", `[data-curve="heeled"] figure`))
 	})
 	p.on(js.Global(), "resize", func(js.Value) { p.restSoon() })
 	p.id("results").Call("addEventListener", "toggle", p.callback(func([]js.Value) {
-		if p.work.Canoe.Design == p.waters.shown {
-			p.showWorkings(answer.Water(p.work.Canoe, p.waters.of(p.work.Canoe)))
+		if w, ok := p.known().Water(); ok {
+			p.showWorkings(answer.Water(p.work.Canoe(), w))
 			p.showCurves()
 		}
 	}), true)
@@ -91,7 +64,7 @@ func (p *page) listenWater() {
 
 // waterLate says that the curves shown are those of the boat as she was last at rest.
 func (p *page) waterLate() {
-	if at := p.id("water-numbers"); !at.IsNull() && p.work.Canoe.Design != p.waters.shown {
+	if at := p.id("water-numbers"); !at.IsNull() && p.work.Canoe().Design != p.waterOf {
 		at.Call("setAttribute", "aria-busy", "true")
 	}
 }
@@ -99,17 +72,21 @@ func (p *page) waterLate() {
 // showWater brings the numbers of the boat heeled and moving up to date; her curves
 // are left to showCurves.
 func (p *page) showWater() {
-	now, before := p.work.Canoe, p.work.Before
-	p.showThese(answer.Water(now, p.waters.of(now)), answer.Water(before, p.waters.of(before)))
-	p.waters.shown = now.Design
+	now, before := p.work.Canoe(), p.work.Before()
+	w, _ := p.known().Water()
+	p.showThese(answer.Water(now, w), answer.Water(before, p.known().WaterBefore()))
+	p.waterOf = now.Design
 	p.id("water-numbers").Call("removeAttribute", "aria-busy")
 }
 
 // showCurves draws the charts and the section that are unfolded.
 func (p *page) showCurves() {
-	w := p.waters.of(p.work.Canoe)
+	w, ok := p.known().Water()
+	if !ok {
+		return
+	}
 	tables := answer.CurveTables(w)
-	charts := chart.Water(p.work.Canoe, w, p.work.System)
+	charts := chart.Water(p.work.Canoe(), w, p.work.System)
 	each(p.document, "[data-curve][open]", func(at js.Value) {
 		figure := at.Call("querySelector", "figure")
 		key := at.Get("dataset").Get("curve").String()
@@ -171,9 +148,9 @@ func (p *page) showHeeled(figure js.Value) {
 	size := draw.Size{Width: width, Height: heeledShape * width, Letter: 16}
 	var b strings.Builder
 	svg := draw.SVG{Palette: draw.Screen(), ID: "heeled"}
-	if err := svg.Write(&b, view.Heeled(p.work.Canoe, p.waters.heel, scene.View{Zoom: 1, System: p.work.System}, size)); err != nil {
+	if err := svg.Write(&b, view.Heeled(p.work.Canoe(), p.waters.heel, scene.View{Zoom: 1, System: p.work.System}, size)); err != nil {
 		panic("bridge: a strings.Builder does not fail")
 	}
 	setHTML(figure, b.String())
-	setText(p.id("heel-shown"), units.Angle.Format(p.waters.heel, p.work.System))
+	setText(p.id("heel-shown"), units.Angle.Format(p.heel, p.work.System))
 }

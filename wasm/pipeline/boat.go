@@ -85,8 +85,16 @@ func (b *Boat) Drawing() *bark.Flat {
 // Water returns the boat on the water, and whether it is known.
 func (b *Boat) Water() (core.Water, bool) { return b.waters.of(b.canoe.Design) }
 
-// WaterBefore is Water of the boat compared with.
-func (b *Boat) WaterBefore() (core.Water, bool) { return b.waters.of(b.before.Design) }
+// WaterBefore returns the boat compared with on the water. She was in hand before, so
+// that it is known but after a long time or a fault.
+func (b *Boat) WaterBefore() core.Water {
+	w, ok := b.waters.of(b.before.Design)
+	if !ok {
+		w = core.OnWater(b.before)
+		b.waters.keep(b.before.Design, w)
+	}
+	return w
+}
 
 // Rows returns the record stood beside the boat, and whether that is known.
 func (b *Boat) Rows() ([]record.Row, bool) { return b.rows, b.Known(Beside) }

@@ -31,8 +31,10 @@ func (p Piece) String() string {
 // sameFor tells whether a piece that was worked out for one design holds for another.
 func (p Piece) sameFor(a, b design.Design) bool {
 	switch p {
-	case Drawing, Figures, Curve, Makes:
+	case Drawing, Figures, Curve:
 		return core.SameSkin(a, b)
+	case Makes:
+		return core.SameSkin(a, b) && a.Panels == b.Panels && a.PanelLap == b.PanelLap
 	default:
 		return a == b
 	}

@@ -14,6 +14,15 @@ import (
 
 const inch = units.Inch
 
+// finish works out all that is left.
+func finish(b *Boat) {
+	for {
+		if _, _, worked := b.Next(); !worked {
+			return
+		}
+	}
+}
+
 // with is the default boat with some parameters set, each key before its value in SI.
 func with(t *testing.T, pairs ...any) core.Canoe {
 	t.Helper()
@@ -72,7 +81,7 @@ func TestOrder(t *testing.T) {
 // A step that moves only the crew leaves the bark as it lies, and what is known of it.
 func TestCrewLeavesTheBark(t *testing.T) {
 	b := New(with(t), units.Imperial16)
-	b.Finish()
+	finish(b)
 	flat := b.Canoe().Skin.Flat.Length
 	b.Take(with(t, "paddlers", 3.0))
 	assert.Equal(t, 3, b.Canoe().Design.Paddlers)
@@ -87,7 +96,7 @@ func TestCrewLeavesTheBark(t *testing.T) {
 func TestNothingOldShows(t *testing.T) {
 	b := New(with(t), units.Imperial16)
 	b.Want(true)
-	b.Finish()
+	finish(b)
 	for i, c := range []core.Canoe{with(t, "beam", 34*inch), with(t, "depth", 13*inch), with(t)} {
 		b.Take(c)
 		for _, p := range []Piece{Drawing, Figures, Curve} {
@@ -135,10 +144,10 @@ func TestStepThatChangesNothingOfAPieceLetsItGoOn(t *testing.T) {
 // Worked out from the boat before or from nothing, it comes to the same.
 func TestWarmIsCold(t *testing.T) {
 	warm, cold := New(with(t), units.Imperial16), New(with(t, "beam", 33.5*inch), units.Imperial16)
-	warm.Finish()
+	finish(warm)
 	warm.Take(with(t, "beam", 33.5*inch))
-	warm.Finish()
-	cold.Finish()
+	finish(warm)
+	finish(cold)
 	a, b := warm.Canoe().Skin, cold.Canoe().Skin
 	assert.InDelta(t, b.Flat.P95, a.Flat.P95, 1e-6)
 	assert.InDelta(t, b.Flat.Length, a.Flat.Length, 1e-6)
@@ -173,9 +182,21 @@ func TestFaultInTheMiddle(t *testing.T) {
 		}
 	})
 	assert.False(t, b.Known(Water))
-	b.Finish()
+	finish(b)
 	assert.True(t, b.Known(Curve))
 	b.Take(with(t, "depth", 13*inch))
-	b.Finish()
+	finish(b)
 	assert.True(t, b.Known(Water), "another boat is tried again")
+}
+
+// What cannot wait is worked out at once, to the same.
+func TestNeed(t *testing.T) {
+	a, b := New(with(t), units.Imperial16), New(with(t), units.Imperial16)
+	a.Next()
+	a.Need(Figures)
+	require.True(t, a.Known(Figures))
+	finish(b)
+	assert.Equal(t, b.Canoe().Skin.Flat.Length, a.Canoe().Skin.Flat.Length)
+	a.Need(Water)
+	assert.True(t, a.Known(Water))
 }

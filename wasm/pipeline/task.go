@@ -6,6 +6,7 @@ import (
 	"barkwright/core"
 	"barkwright/core/bark"
 	"barkwright/core/design"
+	"barkwright/core/geom"
 )
 
 // task is a piece being worked out, a coroutine that is resumed slice by slice.
@@ -57,7 +58,7 @@ func (b *Boat) Next() (p Piece, finished, worked bool) {
 	sound := false
 	defer func() {
 		if !sound {
-			b.task, b.failed[p] = nil, true
+			b.task, b.failed[p], b.memory = nil, true, geom.FlattenWorkspace{}
 		}
 	}()
 	_, more := t.resume()
@@ -71,13 +72,22 @@ func (b *Boat) Next() (p Piece, finished, worked bool) {
 	return p, true, true
 }
 
-// Finish works out all that is left, for whoever cannot wait, such as paper.
-func (b *Boat) Finish() {
-	for {
-		if _, _, worked := b.Next(); !worked {
-			return
-		}
+// Need works a piece out at once, whatever comes before it, for whoever cannot wait,
+// such as paper.
+func (b *Boat) Need(p Piece) {
+	if b.Known(p) {
+		return
 	}
+	b.cut()
+	b.run(p, b.canoe, nil)
+	b.of[p], b.done[p] = b.canoe.Design, true
+	b.dress()
+}
+
+// Rest lets go of the memory that working out takes, while another boat is in hand.
+func (b *Boat) Rest() {
+	b.cut()
+	b.memory = geom.FlattenWorkspace{}
 }
 
 // cut ends the piece being worked out, if there is one.

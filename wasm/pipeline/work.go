@@ -62,7 +62,7 @@ func (b *Boat) record() record.Record {
 func (b *Boat) stand(d design.Design) []record.Row {
 	rows := record.Measure(d, b.record())
 	for i, r := range b.Fitted().Rows {
-		rows[i].Disagrees, rows[i].Others = r.Disagrees, r.Others
+		rows[i].Disagrees, rows[i].Unfollowed, rows[i].Others = r.Disagrees, r.Unfollowed, r.Others
 	}
 	return rows
 }

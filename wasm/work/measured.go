@@ -10,7 +10,6 @@ import (
 	"barkwright/core/design"
 	"barkwright/core/file"
 	"barkwright/core/record"
-	"barkwright/core/units"
 )
 
 // List is one of a notebook's two lists of measurements.
@@ -21,13 +20,6 @@ const (
 	Recorded List = iota // of the boat that is followed
 	AsBuilt              // of this boat, as it is built
 )
-
-// fitted is the boat found from the record of a notebook.
-type fitted struct {
-	of     *record.Notebook
-	system units.System
-	found  record.Fitted
-}
 
 // Measurements is one of the lists, not to be changed in place.
 func (w *Work) Measurements(l List) []record.Datum { return *listOf(w.Notebook, l) }
@@ -92,24 +84,15 @@ func (w *Work) Record() record.Record {
 
 // Fitted is what the record gives by itself, whatever the boat in hand: the boat,
 // its contradictions and what the rules held.
-func (w *Work) Fitted() record.Fitted {
-	if w.fitted.of != w.Notebook || w.fitted.system != w.System {
-		w.fitted = fitted{w.Notebook, w.System, record.Fit(w.Record())}
-	}
-	return w.fitted.found
-}
+func (w *Work) Fitted() record.Fitted { return w.Known().Fitted() }
 
-// Measured stands the boat in hand beside its record; nothing where the boat as it is
-// entered cannot be built. What disagrees with the rest of the record is marked whatever
-// the boat.
+// Measured is the boat in hand stood beside its record; nothing where the boat as it is
+// entered cannot be built, and until it is worked out.
 func (w *Work) Measured() []record.Row {
 	if len(w.Notebook.Record.Data) == 0 || len(w.Faults) > 0 && !w.OnlyTexts() {
 		return nil
 	}
-	rows := record.Measure(w.Canoe.Design, w.Record())
-	for i, r := range w.Fitted().Rows {
-		rows[i].Disagrees, rows[i].Unfollowed, rows[i].Others = r.Disagrees, r.Unfollowed, r.Others
-	}
+	rows, _ := w.Known().Rows()
 	return rows
 }
 
@@ -171,10 +154,10 @@ type Rebuilt struct {
 
 // BringToReadings brings the boat in hand to its readings in one step of undo.
 func (w *Work) BringToReadings() Rebuilt {
-	before := w.Canoe
+	before := w.Canoe()
 	r := record.AsBuilt(before.Design, w.Notebook.Readings, w.System)
 	w.Replace(r.Design)
-	return Rebuilt{r, before, w.Canoe, len(w.Faults) == 0}
+	return Rebuilt{r, before, w.Canoe(), len(w.Faults) == 0}
 }
 
 // Corrections says what readings have changed of the boat's curves and where, "" where

@@ -10,6 +10,7 @@ import (
 	"barkwright/core/record"
 	"barkwright/core/units"
 	"barkwright/wasm/internal/memory"
+	"barkwright/wasm/pipeline"
 	"barkwright/wasm/work"
 )
 
@@ -63,11 +64,13 @@ func TestFindBoat(t *testing.T) {
 	assert.Empty(t, first.Measurements(work.Recorded))
 	found := s.InHand()
 	assert.InDelta(t, 31, beam(found), 1e-9)
+	found.Known().Need(pipeline.Beside)
 	for _, row := range found.Measured() {
 		assert.InDelta(t, 0, row.Difference, inch/16, row.Kind)
 	}
 
 	found.Set("beam", 33*inch)
+	found.Known().Need(pipeline.Beside)
 	assert.InDelta(t, 2*inch, found.Measured()[2].Difference, 1e-9, "the table follows")
 	found.Set("paddlers", 3)
 	found.Set("sheetWidth", 55*inch)
@@ -108,6 +111,7 @@ func TestWhatDisagreesIsMarked(t *testing.T) {
 	}
 	w.SetRecord("", data)
 	var marked []float64
+	w.Known().Need(pipeline.Beside)
 	for _, row := range w.Measured() {
 		if row.Disagrees {
 			marked = append(marked, row.At.Distance/inch)
@@ -176,7 +180,8 @@ func TestFoundAndNotBuilt(t *testing.T) {
 	s.InHand().Set("endHeight", 27*inch)
 	require.Empty(t, s.InHand().Faults)
 	assert.False(t, s.InHand().None)
-	assert.Equal(t, s.InHand().Canoe.Design, s.InHand().Before.Design, "compared with no other boat")
+	assert.Equal(t, s.InHand().Canoe().Design, s.InHand().Before().Design, "compared with no other boat")
+	s.InHand().Known().Need(pipeline.Beside)
 	assert.Len(t, s.InHand().Measured(), 3)
 }
 

@@ -137,6 +137,9 @@ func (s *Shelf) add(w *Work) {
 func (s *Shelf) inHand(p *place) {
 	if s.hand != nil && s.hand.work != nil {
 		s.hand.work.Commit()
+		if s.hand != p {
+			s.hand.work.boat.Rest()
+		}
 	}
 	p.work.System = s.system
 	s.hand = p

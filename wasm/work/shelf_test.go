@@ -164,13 +164,13 @@ func TestTheBoatShownIsThisOne(t *testing.T) {
 	shown := func(s *work.Shelf) float64 {
 		assert.False(t, s.InHand().None)
 		assert.InDelta(t, 9, s.InHand().Entered.Depth, 1e-9)
-		return s.InHand().Canoe.Design.Beam / inch
+		return s.InHand().Canoe().Design.Beam / inch
 	}
 	again := openShelf(store)
 	assert.InDelta(t, 40, shown(again), 1e-9, "after a reload")
 	again.Copy()
 	assert.InDelta(t, 40, shown(again), 1e-9, "of a copy")
-	assert.Equal(t, "wide", again.InHand().Canoe.Design.Name[:4])
+	assert.Equal(t, "wide", again.InHand().Canoe().Design.Name[:4])
 	other := shelfOf(t, &memory.Store{}, named("one"))
 	_, err := other.Put(all(t, again))
 	require.NoError(t, err)
@@ -189,10 +189,10 @@ func TestTheBoatShownIsThisOne(t *testing.T) {
 	d.Beam = 36 * inch
 	s.Add(d)
 	assert.NotEmpty(t, s.InHand().Faults)
-	assert.InDelta(t, 36, s.InHand().Canoe.Design.Beam/inch, 1e-9)
+	assert.InDelta(t, 36, s.InHand().Canoe().Design.Beam/inch, 1e-9)
 	s.InHand().Set("beam", 37*inch)
-	assert.InDelta(t, 37, s.InHand().Canoe.Design.Beam/inch, 1e-9)
-	assert.Len(t, s.InHand().Canoe.Design.Name, design.MaxName)
+	assert.InDelta(t, 37, s.InHand().Canoe().Design.Beam/inch, 1e-9)
+	assert.Len(t, s.InHand().Canoe().Design.Name, design.MaxName)
 	assert.Len(t, s.InHand().Entered.Name, 107)
 }
 

@@ -42,7 +42,7 @@ func TestCancel(t *testing.T) {
 	w.Set("endHeight", 28*inch)
 	w.Cancel()
 	assert.Equal(t, before, w.Entered)
-	assert.Equal(t, before, w.Canoe.Design)
+	assert.Equal(t, before, w.Canoe().Design)
 	assert.True(t, w.Undo())
 	assert.Equal(t, design.Default(), w.Entered)
 	assert.False(t, w.Undo())

@@ -10,19 +10,18 @@ import (
 	"barkwright/core/file"
 	"barkwright/core/record"
 	"barkwright/core/units"
+	"barkwright/wasm/pipeline"
 )
 
 // Work is one design being changed.
 type Work struct {
 	// System is how numbers are read and shown.
 	System units.System
-	// Canoe is the last of this boat's designs without a fault, worked out; Entered is
-	// what the form holds, which may have some.
-	Canoe   core.Canoe
+	// Entered is what the form holds, which may have faults.
 	Entered design.Design
 	Faults  []design.Fault
-	// None tells that no design of this boat could be built so far: Canoe is then that
-	// of the default and nothing of it is this boat's.
+	// None tells that no design of this boat could be built so far: the canoe is then
+	// that of the default and nothing of it is this boat's.
 	None bool
 	// Typed is what stands half typed, by the field; never changed in place.
 	Typed map[string]string
@@ -31,13 +30,11 @@ type Work struct {
 	// Moved lists the numbers that stand elsewhere than when an older page wrote the boat,
 	// until that was said.
 	Moved []design.Move
-	// Before is the canoe as it was when the control in hand was taken up.
-	Before core.Canoe
 
+	boat       *pipeline.Boat
 	hand       string // the key of the control in hand
 	start      state
 	undo, redo []state
-	fitted     fitted
 }
 
 // state is all that one step of undo goes back to.
@@ -51,9 +48,7 @@ const mostUndo = 200
 
 // New starts with a design that has no fault.
 func New(d design.Design, s units.System) *Work {
-	w := &Work{System: s, Entered: d, Canoe: core.Evaluate(d), Notebook: &record.Notebook{}}
-	w.Before = w.Canoe
-	return w
+	return &Work{System: s, Entered: d, Notebook: &record.Notebook{}, boat: pipeline.New(core.Evaluate(d), s)}
 }
 
 // Open starts with a boat as it was kept, faults and all.
@@ -62,13 +57,12 @@ func Open(b file.Boat, s units.System) *Work {
 	w.enter(b.Design)
 	if w.None && b.Built != nil {
 		if c, faults := core.Try(*b.Built); len(faults) == 0 {
-			w.Canoe, w.None = c, false
+			w.boat, w.None = pipeline.New(c, s), false
 		}
 	}
 	if w.None {
-		w.Canoe = core.Evaluate(design.Default())
+		w.boat = pipeline.New(core.Evaluate(design.Default()), s)
 	}
-	w.Before = w.Canoe
 	return w
 }
 
@@ -76,7 +70,7 @@ func Open(b file.Boat, s units.System) *Work {
 func (w *Work) Boat() file.Boat {
 	b := file.Boat{Design: w.Entered, Notebook: *w.Notebook}
 	if len(w.Faults) > 0 && !w.None {
-		built := w.Canoe.Design
+		built := w.Canoe().Design
 		built.Notes = ""
 		b.Built = &built
 	}
@@ -106,7 +100,8 @@ func (w *Work) TakeUp(key string) {
 		return
 	}
 	w.Commit()
-	w.hand, w.start, w.Before = key, w.state(), w.Canoe
+	w.hand, w.start = key, w.state()
+	w.boat.Compare(w.Canoe())
 }
 
 // Commit ends the change in hand: what it did is one step of undo. The
@@ -120,13 +115,14 @@ func (w *Work) Commit() {
 
 // Snapshot is all of a work at one time, to go back to after a fault of the program.
 type Snapshot struct {
-	of  *Work
-	was Work
+	of            *Work
+	was           Work
+	canoe, before core.Canoe
 }
 
 // Snapshot takes one.
 func (w *Work) Snapshot() Snapshot {
-	s := Snapshot{w, *w}
+	s := Snapshot{w, *w, w.Canoe(), w.Before()}
 	s.was.undo, s.was.redo = slices.Clone(w.undo), slices.Clone(w.redo)
 	return s
 }
@@ -139,6 +135,8 @@ func (s Snapshot) Restore() {
 	s.was.System = s.of.System
 	*s.of = s.was
 	s.of.hand = ""
+	s.of.boat = pipeline.New(s.canoe, s.was.System)
+	s.of.boat.Compare(s.before)
 }
 
 // Cancel puts back what the control in hand has changed, as if it had not been taken
@@ -217,7 +215,7 @@ func (w *Work) Replace(d design.Design) {
 		return
 	}
 	w.remember(w.state())
-	w.Before = w.Canoe
+	w.boat.Compare(w.Canoe())
 	w.enter(d)
 }
 
@@ -248,7 +246,7 @@ func (w *Work) swap(from, to *[]state) bool {
 	*to = append(*to, w.state())
 	s := (*from)[n-1]
 	*from = (*from)[:n-1]
-	w.Before = w.Canoe
+	w.boat.Compare(w.Canoe())
 	w.Notebook = s.notebook
 	w.enter(s.design)
 	return true
@@ -269,10 +267,22 @@ func (w *Work) enter(d design.Design) {
 		d.Name, d.Notes = cut(d.Name, design.MaxName), cut(d.Notes, design.MaxNotes)
 		c = core.Evaluate(d)
 	}
-	w.Canoe = c
 	if w.None {
-		w.Before, w.None = c, false
+		w.boat, w.None = pipeline.New(c, w.System), false
+		return
 	}
+	w.boat.Take(c)
+}
+
+// Canoe is the last of this boat's designs without a fault, with all that is known of
+// it; Before the canoe as it was when the control in hand was taken up.
+func (w *Work) Canoe() core.Canoe  { return w.boat.Canoe() }
+func (w *Work) Before() core.Canoe { return w.boat.Before() }
+
+// Known is what is known of the boat beyond its canoe, and works out the rest.
+func (w *Work) Known() *pipeline.Boat {
+	w.boat.Measure(w.Notebook, w.System)
+	return w.boat
 }
 
 // OnlyTexts tells whether nothing but the name and the notes is at fault.

@@ -43,11 +43,11 @@ func TestFaultKeepsTheCanoe(t *testing.T) {
 	f, ok := w.Fault("depth")
 	assert.True(t, ok)
 	assert.NotEmpty(t, f.Message(units.Imperial16))
-	assert.InDelta(t, 12.5, w.Canoe.Design.Depth/inch, 1e-9)
+	assert.InDelta(t, 12.5, w.Canoe().Design.Depth/inch, 1e-9)
 	assert.InDelta(t, 300, w.Entered.Depth/inch, 1e-9)
 	w.Set("depth", 13*inch)
 	assert.Empty(t, w.Faults)
-	assert.InDelta(t, 13, w.Canoe.Design.Depth/inch, 1e-9)
+	assert.InDelta(t, 13, w.Canoe().Design.Depth/inch, 1e-9)
 }
 
 // What several controls decide is said at the one that was moved.
@@ -69,9 +69,9 @@ func TestComparisonStartsWithTheControl(t *testing.T) {
 	w := work.New(design.Default(), units.Imperial16)
 	w.Set("beam", 34*inch)
 	w.Set("beam", 35*inch)
-	assert.InDelta(t, 33, w.Before.Design.Beam/inch, 1e-9)
+	assert.InDelta(t, 33, w.Before().Design.Beam/inch, 1e-9)
 	w.Set("depth", 13*inch)
-	assert.InDelta(t, 35, w.Before.Design.Beam/inch, 1e-9)
+	assert.InDelta(t, 35, w.Before().Design.Beam/inch, 1e-9)
 }
 
 func TestStepGoesToTheNextStep(t *testing.T) {
@@ -119,7 +119,7 @@ func TestSheetsOnHandAreUndone(t *testing.T) {
 	one := design.OnHand{}.Put(0, design.Sheet{Width: 1, Length: 3})
 	w.SetOnHand(one)
 	w.SetOnHand(one.Put(1, design.Sheet{Width: 0.9, Length: 2}))
-	assert.Equal(t, 2, w.Canoe.Design.OnHand.Count)
+	assert.Equal(t, 2, w.Canoe().Design.OnHand.Count)
 	assert.True(t, w.Undo())
 	assert.Equal(t, one, w.Entered.OnHand)
 	assert.True(t, w.Undo())
