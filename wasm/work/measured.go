@@ -10,6 +10,7 @@ import (
 	"barkwright/core/design"
 	"barkwright/core/file"
 	"barkwright/core/record"
+	"barkwright/core/units"
 )
 
 // List is one of a notebook's two lists of measurements.
