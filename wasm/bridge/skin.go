@@ -28,6 +28,7 @@ const (
 // the bark laid flat that the picture waits for is not put off.
 func (p *page) restSoon() {
 	p.followed = false
+	p.root().Get("dataset").Set("rest", "waiting")
 	delay := restDelay
 	if next, waits := p.known().Waiting(); waits && next == pipeline.Drawing {
 		delay = 0
@@ -55,6 +56,7 @@ func (p *page) turn() {
 		if !p.followed && (!waits || next > pipeline.Water) {
 			p.followed = true
 			p.follow()
+			p.root().Get("dataset").Set("rest", "")
 			break
 		}
 		// The picture under a slider in hand is not cut off: it would never come.

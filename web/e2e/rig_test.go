@@ -225,7 +225,10 @@ func (p *tab) wait(expression string, args ...any) {
 // settle waits two frames and the time that what they started may take.
 func (p *tab) settle() {
 	_, _ = chromedp.Run(p.ctx, chromedp.Evaluate[bool](
-		`new Promise(done => requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(() => done(true), 50))))`, chromedp.EvalAwaitPromise))
+		`new Promise(done => {
+			const rested = () => document.documentElement.dataset.rest === 'waiting' ? setTimeout(rested, 10) : setTimeout(() => done(true), 50);
+			requestAnimationFrame(() => requestAnimationFrame(rested));
+		})`, chromedp.EvalAwaitPromise))
 }
 
 // drawn is how many pictures were painted so far.
