@@ -66,6 +66,7 @@ func (p *page) start() {
 		p.showShelf()
 		p.refresh()
 		p.started = true
+		p.guard(p.follow)
 		p.turnIn(0)
 		p.root().Get("dataset").Set("ready", "true")
 		p.save()
