@@ -148,7 +148,7 @@ func (p *page) showHeeled(figure js.Value) {
 	size := draw.Size{Width: width, Height: heeledShape * width, Letter: 16}
 	var b strings.Builder
 	svg := draw.SVG{Palette: draw.Screen(), ID: "heeled"}
-	if err := svg.Write(&b, view.Heeled(p.work.Canoe(), p.waters.heel, scene.View{Zoom: 1, System: p.work.System}, size)); err != nil {
+	if err := svg.Write(&b, view.Heeled(p.work.Canoe(), p.heel, scene.View{Zoom: 1, System: p.work.System}, size)); err != nil {
 		panic("bridge: a strings.Builder does not fail")
 	}
 	setHTML(figure, b.String())

@@ -26,7 +26,7 @@ func (b *Boat) draw(c core.Canoe) {
 		b.curve, b.of[Curve], b.done[Curve] = nil, c.Design, false
 	}
 	for len(b.curve) <= core.MostCurved {
-		p := bark.StretchAt(c.Hull, c.Bark, len(b.curve), bark.ForFigures, &b.memory)
+		p := bark.StretchAt(c.Hull, c.Bark, len(b.curve), bark.ForCurve, &b.memory)
 		if p.State == geom.CutOff {
 			return
 		}

@@ -24,7 +24,7 @@ func TestRaisedEdgesKeepTheirLengths(t *testing.T) {
 	boats := append(design.Starting(), design.Default(), with(t, "length", 144*units.Inch, "depth", 10*units.Inch))
 	for _, d := range boats {
 		for _, d := range []design.Design{d, wide.Set(d, wide.Max)} {
-			for _, res := range []bark.Resolution{bark.ForPicture, bark.ForFigures} {
+			for _, res := range []bark.Resolution{bark.ForPicture, {Columns: 96, Rows: 20}} {
 				f := flatten(t, d, res)
 				for _, p := range f.Pieces() {
 					for i := 0; i <= 10; i++ {
