@@ -196,12 +196,13 @@ func TestOutlineFileHasTheHullsGirths(t *testing.T) {
 	// With so many gores that the bark lies flat within its limit.
 	gores, ok := design.Lookup("gores")
 	require.True(t, ok)
-	boat := gores.Set(design.Starting()[0], 9)
+	boat := gores.Set(design.Starting()[0], 11)
 	sheetWidth, ok := design.Lookup("sheetWidth")
 	require.True(t, ok)
 	for _, d := range []design.Design{boat, sheetWidth.Set(boat, sheetWidth.Max)} {
 		c := core.Evaluate(d)
 		c = c.WithFlat(core.LayFlat(c, bark.ForFigures, nil, nil))
+		require.LessOrEqual(t, c.Skin.Flat.P95, d.StretchLimit)
 		var file bytes.Buffer
 		require.NoError(t, pattern.Stack(pattern.Make(c, "outline", pattern.Options{System: units.Imperial16})).SVG(&file, head))
 		p := readOutline(t, file.Bytes())
