@@ -22,7 +22,7 @@ type Raised struct {
 // to get there. Choices of this project.
 const (
 	raiseStrain = 0.008
-	raiseSweeps = 800
+	raiseSweeps = 2000
 )
 
 // Sides returns a piece at a share from 0, flat on the bed, to 1, on the hull.
