@@ -77,11 +77,13 @@ func (n Number) Text(s units.System) string {
 
 // On tells whether a build sheet shows the number.
 func (n Number) On(sheet string) bool {
-	return n.OnPaper && n.Home.Sheet() == sheet || slices.ContainsFunc(n.also, func(h Home) bool { return h.Sheet() == sheet })
+	return n.OnPaper && n.Home.Sheet() == sheet || slices.ContainsFunc(n.also,
+		func(h Home) bool { return h.Sheet() == sheet })
 }
 
 // number starts a computed result without a range.
-func number(h Home, key, label string, k units.Kind, v float64, cited string, working func(units.System) string) Number {
+func number(h Home, key, label string, k units.Kind, v float64, cited string,
+	working func(units.System) string) Number {
 	return Number{
 		Key: key, label: label, Home: h, Kind: k, Value: v, Low: v, High: v, Working: working,
 		Source: known.Source{Basis: known.Computed, Cited: cited},
@@ -95,7 +97,8 @@ func (n Number) short(name string) Number {
 }
 
 // printed starts a computed result that its home's build sheet shows.
-func printed(h Home, key, label string, k units.Kind, v float64, cited string, working func(units.System) string) Number {
+func printed(h Home, key, label string, k units.Kind, v float64, cited string,
+	working func(units.System) string) Number {
 	n := number(h, key, label, k, v, cited, working)
 	n.OnPaper = true
 	return n

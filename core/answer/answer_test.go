@@ -19,7 +19,8 @@ var systems = []units.System{units.Imperial16, units.Imperial8, units.Metric}
 
 // No result without a basis, a working with the user's numbers, and a source.
 func TestEveryResultSaysHowItIsKnown(t *testing.T) {
-	bases := map[known.Basis]bool{known.Computed: true, known.Published: true, known.CommonPractice: true, known.Estimate: true}
+	bases := map[known.Basis]bool{known.Computed: true, known.Published: true, known.CommonPractice: true,
+		known.Estimate: true}
 	seen := map[string]bool{}
 	for _, n := range answer.All(core.Evaluate(design.Default())) {
 		assert.False(t, seen[n.Key], "%s twice", n.Key)
@@ -91,9 +92,11 @@ func TestTablesAreWhole(t *testing.T) {
 				require.Len(t, r.Cells, len(table.Columns), "%s: %s", name, key)
 				for i, cell := range r.Cells {
 					if table.Columns[i].Kind == units.Words {
-						require.NotEmpty(t, cell.Text, "%s: %s %s is words and has a number", name, key, table.Columns[i].Key)
+						require.NotEmpty(t, cell.Text, "%s: %s %s is words and has a number", name, key,
+							table.Columns[i].Key)
 					}
-					assert.False(t, math.IsNaN(cell.Value) || math.IsInf(cell.Value, 0), "%s: %s %s", name, key, table.Columns[i].Key)
+					assert.False(t, math.IsNaN(cell.Value) || math.IsInf(cell.Value, 0), "%s: %s %s", name, key,
+						table.Columns[i].Key)
 					for _, s := range systems {
 						assert.NotEmpty(t, strings.TrimSpace(table.Columns[i].Format(cell, s)))
 					}
@@ -114,7 +117,8 @@ func boats() map[string]design.Design {
 	}
 	return map[string]design.Design{
 		"as it opens": d, "an odd rib": with("ribs", 43), "three thwarts": with("thwarts", 3),
-		"no paddler": with("paddlers", 0), "a wide sheet": with("sheetWidth", 70*units.Inch), "one lamination": with("stemLaminations", 1),
+		"no paddler": with("paddlers", 0), "a wide sheet": with("sheetWidth", 70*units.Inch),
+		"one lamination": with("stemLaminations", 1),
 	}
 }
 
@@ -155,7 +159,8 @@ func TestRootOfAFifteenFootBoat(t *testing.T) {
 	for _, n := range answer.All(core.Evaluate(d)) {
 		feet[n.Key] = n.Value / units.Foot
 	}
-	t.Logf("lacing %.0f ft, seams %.0f ft, together with waste %.0f ft", feet["root.gunwales"], feet["root.seams"], feet["root.total"])
+	t.Logf("lacing %.0f ft, seams %.0f ft, together with waste %.0f ft", feet["root.gunwales"], feet["root.seams"],
+		feet["root.total"])
 	assert.InDelta(t, 425, feet["root.gunwales"], 25+5)
 	assert.InDelta(t, 135, feet["root.seams"], 35+5)
 	assert.InDelta(t, 550, feet["root.gunwales"]+feet["root.seams"], 50+5)

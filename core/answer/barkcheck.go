@@ -23,7 +23,8 @@ func verdictOfBark(c core.Canoe) string {
 // barkCheck tells whether the bark covers the boat, and at what price.
 func barkCheck(c core.Canoe) Warning {
 	states := map[bark.Verdict]State{bark.Enough: Within, bark.EnoughSewn: Within, bark.CannotBeBuilt: Beyond}
-	w := Warning{Key: "bark.verdict", Label: "Bark", Home: HomeBark, State: states[c.Bark.Verdict()], Word: verdictOfBark(c), Text: barkText(c)}
+	w := Warning{Key: "bark.verdict", Label: "Bark", Home: HomeBark, State: states[c.Bark.Verdict()],
+		Word: verdictOfBark(c), Text: barkText(c)}
 	if w.State == Within && (len(c.Bark.Beside) > 0 || lowered(c.Bark) > 0) {
 		w.State = Near
 	}
@@ -78,7 +79,8 @@ func barkText(c core.Canoe) func(units.System) string {
 	case joined > 0:
 		add("# of sewing in joints and panels", run(joined))
 		if len(l.Beside) > 0 {
-			add("; sheets # wide would save # of seam and # of split root", length(l.Needs.Width), run(l.Wide.Seam), run(l.Wide.Root))
+			add("; sheets # wide would save # of seam and # of split root", length(l.Needs.Width), run(l.Wide.Seam),
+				run(l.Wide.Root))
 		}
 	default:
 		add("one sheet covers her, with # to trim", small(c.Design.GunwaleTurn))
@@ -91,7 +93,8 @@ func barkText(c core.Canoe) func(units.System) string {
 		}
 	}
 	if lack := lowered(l); lack > 0 {
-		add("; the stem heads stand higher than the bark reaches: lower them by #, or take sheets # wider", small(max(0, lack-c.Design.GunwaleTurn)), small(2*lack))
+		add("; the stem heads stand higher than the bark reaches: lower them by #, or take sheets # wider",
+			small(max(0, lack-c.Design.GunwaleTurn)), small(2*lack))
 	}
 	return working(text, terms...)
 }
@@ -106,7 +109,8 @@ func joinCheck(c core.Canoe) Warning {
 		w.Word, w.Text = "none", working("no sheets are joined")
 	case l.Gap < bark.Hand-1e-6:
 		w.State, w.Word = Near, "too near a gore"
-		w.Text = working("the nearest stands # off a gore or another joint, and the bark between may tear out; a sheet some inches longer would let it stand clear", small(l.Gap))
+		w.Text = working("the nearest stands # off a gore or another joint, and the bark between may tear out; a "+
+			"sheet some inches longer would let it stand clear", small(l.Gap))
 	}
 	return w
 }

@@ -12,7 +12,11 @@ import (
 func goresTable(c core.Canoe) Table {
 	t := Table{
 		Key: "gores", Title: "Gores", Home: HomeBark, OnPaper: true,
-		Note: "Each side, from the middle forward; the same aft. Slash first, straight from the edge in to the foot, and turn the sides up; then about so much rides over at the edge. Trim it after turning up and fairing, edge to edge or to a lap (AC, pp. 41, 46). Where under 1/8 in (3 mm) rides over it stays a slit. Where a sheet joint stands, the joint takes the gore's place. Depth is along the finished hull; what rides over, its angle and the two edges are on the bark laid flat.",
+		Note: "Each side, from the middle forward; the same aft. Slash first, straight from the edge in to the " +
+			"foot, and turn the sides up; then about so much rides over at the edge. Trim it after turning up and " +
+			"fairing, edge to edge or to a lap (AC, pp. 41, 46). Where under 1/8 in (3 mm) rides over it stays a " +
+			"slit. Where a sheet joint stands, the joint takes the gore's place. Depth is along the finished hull; " +
+			"what rides over, its angle and the two edges are on the bark laid flat.",
 	}
 	var gores []nth[goreRow]
 	for n, g := range c.Bark.Gores {
@@ -27,13 +31,20 @@ func goresTable(c core.Canoe) Table {
 		col("gore", "Gore", units.Count, func(g nth[goreRow]) Cell { return whole(g.at) }),
 		col("run", "Along the gunwale", units.Length, func(g nth[goreRow]) Cell { return num(g.is.Run) }),
 		col("station", "From amidships", units.Length, func(g nth[goreRow]) Cell { return num(g.is.X) }).screenOnly(),
-		col("foot", "Foot from the centre line", units.Length, func(g nth[goreRow]) Cell { return num(g.is.FootGirth) }),
+		col("foot", "Foot from the centre line", units.Length,
+			func(g nth[goreRow]) Cell { return num(g.is.FootGirth) }),
 		col("depth", "Slash, how far in", units.Length, func(g nth[goreRow]) Cell { return num(g.is.Depth) }),
-		col("width", "Expect to ride over", units.SmallLength, flat(func(g bark.FlatGore) Cell { return num(g.Width) })),
+		col("width", "Expect to ride over", units.SmallLength,
+			flat(func(g bark.FlatGore) Cell { return num(g.Width) })),
 		col("angle", "Angle", units.Angle, flat(func(g bark.FlatGore) Cell { return num(g.Angle) })).screenOnly(),
-		col("after", "After edge", units.Length, flat(func(g bark.FlatGore) Cell { return num(g.AfterLength) })).screenOnly(),
-		col("fore", "Fore edge", units.Length, flat(func(g bark.FlatGore) Cell { return num(g.ForeLength) })).screenOnly(),
-		col("edges", "Edges", units.Words, flat(func(g bark.FlatGore) Cell { return when(g.Unequal, words("unequal")) })),
+		col("after", "After edge", units.Length,
+			flat(func(g bark.FlatGore) Cell { return num(g.AfterLength) })).screenOnly(),
+		col("fore", "Fore edge", units.Length,
+			flat(func(g bark.FlatGore) Cell { return num(g.ForeLength) })).screenOnly(),
+		col("edges", "Edges", units.Words, flat(func(g bark.FlatGore) Cell {
+			return when(g.Unequal,
+				words("unequal"))
+		})),
 		text("state", "State", func(g nth[goreRow]) string { return g.is.state }),
 	).parts(GorePart).orNone("none")
 }

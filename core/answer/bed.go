@@ -14,14 +14,22 @@ func bedNumbers(c core.Canoe) []Number {
 	return []Number{
 		printed(HomeBed, "sheer.amidships", "Sheer amidships", units.Length, c.Hull.Sheer(0), fromShape,
 			working("depth # from the outside of the bark to the top of the inwale", length(d.Depth))),
-		printed(HomeBed, "sheer.end", "Sheer at the gunwale ends", units.Length, c.Hull.Sheer(c.Hull.GunwaleX), fromShape,
+		printed(HomeBed, "sheer.end", "Sheer at the gunwale ends", units.Length, c.Hull.Sheer(c.Hull.GunwaleX),
+			fromShape,
 			working("# as set, over the bottom amidships", length(d.GunwaleEndHeight))).short("Sheer, ends"),
-		number(HomeBed, "post.middle", "Post under the middle thwart", units.SmallLength, first.Length, fromShape, postWorking(c, first)),
-		number(HomeBed, "post.end", "Post under the gunwale ends", units.SmallLength, last.Length, fromShape, postWorking(c, last)),
-		printed(HomeBed, "bed.stakes", "Stakes round the bed", units.Count, float64(b.StakeCount), fromAdney+", pp. 40-41, whose own boat has 34",
-			working("pairs no more than about # apart, none at a thwart, one pair at each end of the frame and two beyond: # pairs each side of the middle", length(frame.StakeSpacing), count(len(b.Stakes)))).by(known.Published),
-		printed(HomeBed, "bed.slack", "Bark longer on the bed than on the finished bottom", units.Offset, b.Slack, fromOwnChoice,
-			working("length over a bed crowned # and blocked # between the heels, less the bottom's with its rocker of #", length(d.BedCrown), length(d.EndBlocking), length(d.Rocker))).by(known.Estimate),
+		number(HomeBed, "post.middle", "Post under the middle thwart", units.SmallLength, first.Length, fromShape,
+			postWorking(c, first)),
+		number(HomeBed, "post.end", "Post under the gunwale ends", units.SmallLength, last.Length, fromShape,
+			postWorking(c, last)),
+		printed(HomeBed, "bed.stakes", "Stakes round the bed", units.Count, float64(b.StakeCount),
+			fromAdney+", pp. 40-41, whose own boat has 34",
+			working("pairs no more than about # apart, none at a thwart, one pair at each end of the frame and two "+
+				"beyond: # pairs each side of the middle", length(frame.StakeSpacing),
+				count(len(b.Stakes)))).by(known.Published),
+		printed(HomeBed, "bed.slack", "Bark longer on the bed than on the finished bottom", units.Offset, b.Slack,
+			fromOwnChoice,
+			working("length over a bed crowned # and blocked # between the heels, less the bottom's with its "+
+				"rocker of #", length(d.BedCrown), length(d.EndBlocking), length(d.Rocker))).by(known.Estimate),
 	}
 }
 
@@ -35,15 +43,17 @@ func postWorking(c core.Canoe, p frame.Post) func(units.System) string {
 
 func postsTable(c core.Canoe) Table {
 	t := Table{
-		Key: "posts", Title: "Posts for the sheer", Home: HomeBed, Open: true, OnPaper: true, Blanks: []string{"As built"},
-		Note: "Each stands on the bark, under the inwale. The boat is the same toward both ends.",
+		Key: "posts", Title: "Posts for the sheer", Home: HomeBed, Open: true, OnPaper: true,
+		Blanks: []string{"As built"},
+		Note:   "Each stands on the bark, under the inwale. The boat is the same toward both ends.",
 	}
 	return fill(t, c.Frame.Bed.Posts,
 		text("under", "Under", func(p frame.Post) string { return p.Under }),
 		col("station", "From amidships", units.Length, func(p frame.Post) Cell { return num(p.X) }),
 		col("length", "Post", units.SmallLength, func(p frame.Post) Cell { return num(p.Length) }),
 		col("bed", "Bed there", units.Length, func(p frame.Post) Cell { return num(frame.BedHeight(c.Hull, p.X)) }),
-		col("sheer", "Top of the inwale, finished", units.Length, func(p frame.Post) Cell { return num(c.Hull.Sheer(p.X)) }),
+		col("sheer", "Top of the inwale, finished", units.Length,
+			func(p frame.Post) Cell { return num(c.Hull.Sheer(p.X)) }),
 	).parts(PostPart)
 }
 
@@ -54,7 +64,8 @@ const postStep = units.Foot
 func stationPosts(c core.Canoe) Table {
 	t := Table{
 		Key: "stationposts", Title: "Posts at every foot", Home: HomeBed,
-		Note: "Between the thwarts a post may stand wherever the gunwale wants holding: these are its lengths. The boat is the same toward both ends.",
+		Note: "Between the thwarts a post may stand wherever the gunwale wants holding: these are its lengths. The " +
+			"boat is the same toward both ends.",
 	}
 	var stations []float64
 	for i := 0; float64(i)*postStep <= c.Hull.GunwaleX; i++ {
@@ -77,7 +88,8 @@ func frameTable(c core.Canoe) Table {
 	if c.Design.BuiltOn == design.OnGunwales {
 		between = "Between the inwales"
 		t.Title = "Gunwale frame on the bed"
-		t.Note = "The boat is built on its gunwales: the crosspieces are the thwarts, fitted and lashed before the bark is laid; the middle one is single, the others stand fore and aft."
+		t.Note = "The boat is built on its gunwales: the crosspieces are the thwarts, fitted and lashed before the " +
+			"bark is laid; the middle one is single, the others stand fore and aft."
 	}
 	type piece = nth[frame.Crosspiece]
 	return fill(t, counted(c.Frame.Bed.Crosspieces),
@@ -114,7 +126,8 @@ func offsetsTable(c core.Canoe) Table {
 	h := c.Hull
 	t := Table{
 		Key: "offsets", Title: "Shape at stations", Home: HomeBed,
-		Note: "Heights over the outside of the bark on the bottom amidships; breadths are half ones from the centre line.",
+		Note: "Heights over the outside of the bark on the bottom amidships; breadths are half ones from the " +
+			"centre line.",
 	}
 	return fill(t, spread(min(h.GunwaleX, h.HeelX), offsetStations),
 		col("station", "From amidships", units.Length, num),

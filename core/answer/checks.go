@@ -11,12 +11,14 @@ import (
 func Checks(c core.Canoe) []Warning {
 	in := c.Frame.Stem.Innermost()
 	return []Warning{
-		{Key: "stem.verdict", Label: "Stem", Home: HomeEnds, State: bendState(in), Word: verdictWord(in), Text: stemAdvice(c)},
+		{Key: "stem.verdict", Label: "Stem", Home: HomeEnds, State: bendState(in), Word: verdictWord(in),
+			Text: stemAdvice(c)},
 		girthCheck(c),
 		ribsCheck(c),
 		gunwaleCheck(c),
 		{Key: "caps.verdict", Label: "Caps", Home: HomeMarks, State: NotChecked, Word: NotChecked.String(),
-			Text: working("the caps are bent along with the gunwales and up at the ends: split their ends as you do the outwales'")},
+			Text: working("the caps are bent along with the gunwales and up at the ends: split their ends as you " +
+				"do the outwales'")},
 		barkCheck(c),
 		joinCheck(c),
 		floatCheck(c),
@@ -34,7 +36,8 @@ func stemAdvice(c core.Canoe) func(units.System) string {
 		terms = append(terms, count(s.Within.Laminations))
 	}
 	if s.SolidTightest {
-		text += "; the end is tightest, radius #, in the solid heel, which is sawn and not bent: get a billet # deep there"
+		text += "; the end is tightest, radius #, in the solid heel, which is sawn and not bent: get a billet # " +
+			"deep there"
 		terms = append(terms, small(s.SolidRadius), small(s.Stock))
 	}
 	return working(text, terms...)
@@ -85,13 +88,15 @@ func gunwaleCheck(c core.Canoe) Warning {
 	bends := gunwaleBends(c.Frame.Gunwales)
 	worst := bends[0]
 	for _, b := range bends[1:] {
-		if b.bend.Verdict > worst.bend.Verdict || (b.bend.Verdict == worst.bend.Verdict && b.bend.Ratio < worst.bend.Ratio) || b.state() > worst.state() {
+		tighter := b.bend.Verdict == worst.bend.Verdict && b.bend.Ratio < worst.bend.Ratio
+		if b.bend.Verdict > worst.bend.Verdict || tighter || b.state() > worst.state() {
 			worst = b
 		}
 	}
 	w := Warning{Key: "gunwales.verdict", Label: "Gunwales", Home: HomeMarks, State: worst.state(), Word: worst.word()}
 	if worst.asPublished() {
-		w.Text = working(worst.name+": bends to # times its thickness; a boat measured off a published drawing (fig. 81) comes to # by the same reckoning. Bend a trial piece first, and make spares",
+		w.Text = working(worst.name+": bends to # times its thickness; a boat measured off a published drawing "+
+			"(fig. 81) comes to # by the same reckoning. Bend a trial piece first, and make spares",
 			ratio(worst.bend.Ratio), ratio(worst.published))
 		return w
 	}
@@ -102,7 +107,8 @@ func gunwaleCheck(c core.Canoe) Warning {
 		terms = append(terms, count(n))
 	}
 	if worst.bend.Verdict == wood.TooTight && worst.published == frame.PublishedPastEnd {
-		text += ". A published boat (fig. 106) has this too, by the same reckoning: there the outwale cannot have followed the bark's edge. End it short of the stem head, or raise the gunwale's end"
+		text += ". A published boat (fig. 106) has this too, by the same reckoning: there the outwale cannot have " +
+			"followed the bark's edge. End it short of the stem head, or raise the gunwale's end"
 	}
 	w.Text = working(text, terms...)
 	return w
@@ -116,9 +122,11 @@ func bendsTable(c core.Canoe) Table {
 	return fill(t, gunwaleBends(c.Frame.Gunwales),
 		text("timber", "Timber", func(b namedBend) string { return b.name }),
 		col("station", "From amidships", units.Length, func(b namedBend) Cell { return num(b.bend.X) }).screenOnly(),
-		col("radius", "Radius", units.Length, func(b namedBend) Cell { return num(b.bend.Radius).saying(radiusWord(b.bend.Bend)) }),
+		col("radius", "Radius", units.Length,
+			func(b namedBend) Cell { return num(b.bend.Radius).saying(radiusWord(b.bend.Bend)) }),
 		col("layers", "Layers", units.Count, func(b namedBend) Cell { return whole(b.bend.Layers) }),
-		col("ratio", "Radius over thickness", units.Ratio, func(b namedBend) Cell { return num(b.bend.Ratio).saying(radiusWord(b.bend.Bend)) }),
+		col("ratio", "Radius over thickness", units.Ratio,
+			func(b namedBend) Cell { return num(b.bend.Ratio).saying(radiusWord(b.bend.Bend)) }),
 		text("verdict", "Verdict", namedBend.word),
 		col("mend", "Layers within guide", units.Count, func(b namedBend) Cell {
 			return whole(b.bend.Mend).saying(wordIf(b.bend.Mend == 0, "none is enough"))

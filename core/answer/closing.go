@@ -10,13 +10,19 @@ import (
 func closingNumbers(c core.Canoe) []Number {
 	d, k := c.Design, c.Frame.Closing
 	return []Number{
-		printed(HomeEnds, "closing.trim", "Bark's end, trimmed from the heel to the stem head", units.Length, k.Trim.Length(), fromShape,
-			working("along the end's curve, the bark's thickness # outside the stem-piece; leave # past it until the stem-piece is tried in: estimate", thin(d.BarkThickness), small(k.Leave))),
-		printed(HomeEnds, "closing.stitches", "Stitches through the stem-piece, one end", units.Count, float64(k.ThroughStem()), fromAdney+", pp. 43, 49",
+		printed(HomeEnds, "closing.trim", "Bark's end, trimmed from the heel to the stem head", units.Length,
+			k.Trim.Length(), fromShape,
+			working("along the end's curve, the bark's thickness # outside the stem-piece; leave # past it until "+
+				"the stem-piece is tried in: estimate", thin(d.BarkThickness), small(k.Leave))),
+		printed(HomeEnds, "closing.stitches", "Stitches through the stem-piece, one end", units.Count,
+			float64(k.ThroughStem()), fromAdney+", pp. 43, 49",
 			working("# of seam at no more than # make # stitches # apart; # of them stand where the stem-piece is",
-				length(k.Trim.Length()), small(d.EndStitch), count(k.Stitches()), small(k.Spacing), count(k.ThroughStem()))),
-		printed(HomeEnds, "closing.lashing", "Innermost lashing of the outwales, from the stem head", units.SmallLength, k.Lashings[2].Along, fromAdney+", pp. 49-50; "+fromOwnChoice,
-			working("about # inboard of the one at the middle of the bark flap, which is taken to reach from the stem head to the gunwales' end: #",
+				length(k.Trim.Length()), small(d.EndStitch), count(k.Stitches()), small(k.Spacing),
+				count(k.ThroughStem()))),
+		printed(HomeEnds, "closing.lashing", "Innermost lashing of the outwales, from the stem head",
+			units.SmallLength, k.Lashings[2].Along, fromAdney+", pp. 49-50; "+fromOwnChoice,
+			working("about # inboard of the one at the middle of the bark flap, which is taken to reach from the "+
+				"stem head to the gunwales' end: #",
 				small(frame.LastLashing), small(k.Lashings[1].Along))).by(known.Estimate),
 	}
 }
@@ -25,9 +31,14 @@ func closingNumbers(c core.Canoe) []Number {
 func closingTable(c core.Canoe) Table {
 	t := Table{
 		Key: "closing", Title: "Closing an end", Home: HomeEnds, OnPaper: true,
-		Note: "Both ends alike. The trim line and the stitches are measured along the end's curve from the heel, where the bark leaves the bottom; the lashings along the outwale from the stem head. " +
-			"Each stitch goes through both barks and the stem-piece and back round the edge, over a band of split root (" + fromAdney + ", pp. 43, 49); others sew in groups of long and short stitches or cross them: the person teaching you comes first. " +
-			"Published are three lashings, inboard of the stem, at mid flap and about 6 in (15 cm) farther in, and how far head and outwale stand past one another; where the flap lies and the first lashing's place are estimates.",
+		Note: "Both ends alike. The trim line and the stitches are measured along the end's curve from the heel, " +
+			"where the bark leaves the bottom; the lashings along the outwale from the stem head. " +
+			"Each stitch goes through both barks and the stem-piece and back round the edge, over a band of split " +
+			"root (" + fromAdney + ", pp. 43, 49); others sew in groups of long and short stitches or cross " +
+			"them: the person teaching you comes first. " +
+			"Published are three lashings, inboard of the stem, at mid flap and about 6 in (15 cm) farther in, and " +
+			"how far head and outwale stand past one another; where the flap lies and the first lashing's " +
+			"place are estimates.",
 	}
 	type step struct {
 		name                   string
@@ -36,16 +47,21 @@ func closingTable(c core.Canoe) Table {
 		how, page              string
 	}
 	k, j := c.Frame.Closing, frame.NewJoinery(c.Design)
-	steps := []step{{"trim the bark", num(0), num(k.Trim.Length()), whole(1), dash, num(k.Leave), "by the pattern, before it is sewn; so much is left past it until the stem-piece is tried in", "49"}}
+	steps := []step{{"trim the bark", num(0), num(k.Trim.Length()), whole(1), dash, num(k.Leave),
+		"by the pattern, before it is sewn; so much is left past it until the stem-piece is tried in", "49"}}
 	for _, g := range k.Groups {
-		steps = append(steps, step{"stitch " + throughWords[g.Through], num(g.From), num(g.To), whole(g.Stitches), num(k.Spacing), num(k.HoleIn), "holes so far in from the trim line", "43, 49"})
+		steps = append(steps, step{"stitch " + throughWords[g.Through], num(g.From), num(g.To), whole(g.Stitches),
+			num(k.Spacing), num(k.HoleIn), "holes so far in from the trim line", "43, 49"})
 	}
 	for i, l := range k.Lashings {
-		steps = append(steps, step{"lash the outwales " + lashingWords[i], about(l.Along), dash, whole(1), dash, dash, "along the outwale from the stem head", "49-50"})
+		steps = append(steps, step{"lash the outwales " + lashingWords[i], about(l.Along), dash, whole(1), dash, dash,
+			"along the outwale from the stem head", "49-50"})
 	}
 	steps = append(steps,
-		step{"stem head over the outwale", num(j.HeadOver[0]), num(j.HeadOver[1]), whole(1), dash, dash, "from the one to the other", "49"},
-		step{"outwales past the stem", num(j.OutwalePast[0]), num(j.OutwalePast[1]), whole(2), dash, dash, "from the one to the other", "49"})
+		step{"stem head over the outwale", num(j.HeadOver[0]), num(j.HeadOver[1]), whole(1), dash, dash,
+			"from the one to the other", "49"},
+		step{"outwales past the stem", num(j.OutwalePast[0]), num(j.OutwalePast[1]), whole(2), dash, dash,
+			"from the one to the other", "49"})
 	return fill(t, steps,
 		text("step", "What", func(s step) string { return s.name }),
 		col("from", "From", units.Length, func(s step) Cell { return s.from }),
@@ -61,5 +77,6 @@ func closingTable(c core.Canoe) Table {
 var lashingWords = [...]string{"inboard of the stem", "at the middle of the flap", "farther in"}
 
 var throughWords = [...]string{
-	frame.BarkAlone: "through the bark alone", frame.SolidHeel: "through the solid heel", frame.Laminated: "through the laminations",
+	frame.BarkAlone: "through the bark alone", frame.SolidHeel: "through the solid heel",
+	frame.Laminated: "through the laminations",
 }

@@ -41,8 +41,10 @@ func endNumbers(c core.Canoe) []Number { return append(stemNumbers(c), closingNu
 func stemNumbers(c core.Canoe) []Number {
 	d, s, b := c.Design, c.Frame.Stem, c.Frame.Headboard
 	in := s.Innermost()
-	splits := printed(HomeEnds, "stem.splitsNeeded", "Laminations that would be within guide", units.Count, float64(s.Within.Laminations), fromBending,
-		working("the fewest whose innermost is within guide; by halving, # rounds give #", count(s.Within.Rounds), count(s.Within.Halved))).by(known.Estimate)
+	splits := printed(HomeEnds, "stem.splitsNeeded", "Laminations that would be within guide", units.Count,
+		float64(s.Within.Laminations), fromBending,
+		working("the fewest whose innermost is within guide; by halving, # rounds give #", count(s.Within.Rounds),
+			count(s.Within.Halved))).by(known.Estimate)
 	if !s.WithinOK {
 		splits = splits.absent("no splitting is enough")
 		splits.Working = working("up to # laminations were tried", count(wood.MaxSplits))
@@ -50,61 +52,81 @@ func stemNumbers(c core.Canoe) []Number {
 	back := Number{}
 	switch {
 	case in.WillNotFit:
-		back = printed(HomeEnds, "stem.springback", "Curve opens when let go, at least to at most", units.Ratio, 0, fromBending, working("the stem-piece leaves no radius to bend to")).absent(willNotFit)
+		back = printed(HomeEnds, "stem.springback", "Curve opens when let go, at least to at most", units.Ratio, 0,
+			fromBending, working("the stem-piece leaves no radius to bend to")).absent(willNotFit)
 	case s.Springback.FullyStraight:
 		back = printed(HomeEnds, "stem.springback", "Curve opens when let go", units.Ratio, 1, fromBending,
-			working("a single strip bent to # times its thickness stays elastic", ratio(in.Ratio))).in("may spring straight: dry it in the form").by(known.Estimate)
+			working("a single strip bent to # times its thickness stays elastic",
+				ratio(in.Ratio))).in("may spring straight: dry it in the form").by(known.Estimate)
 	default:
-		back = printed(HomeEnds, "stem.springback", "Curve opens when let go, times its radius", units.Ratio, (s.Springback.Low+s.Springback.High)/2, fromBending,
-			working("a single strip bent to # times its thickness; laminations lashed and not glued spring back each alone", ratio(in.Ratio))).between(s.Springback.Low, s.Springback.High)
+		back = printed(HomeEnds, "stem.springback", "Curve opens when let go, times its radius", units.Ratio,
+			(s.Springback.Low+s.Springback.High)/2, fromBending,
+			working("a single strip bent to # times its thickness; laminations lashed and not glued spring back "+
+				"each alone", ratio(in.Ratio))).between(s.Springback.Low, s.Springback.High)
 	}
 	return []Number{
 		printed(HomeEnds, "stem.height", "Height of the stem head", units.Length, d.EndHeight, fromShape,
 			working("# as set, over the bottom amidships", length(d.EndHeight))),
 		printed(HomeEnds, "stem.curve", "Stem along its outer face, heel to head", units.Length, s.Curve, fromShape,
-			working("from the heel's inboard end, # inboard of the headboard's foot, along the bottom and the end's curve to a head # high",
+			working("from the heel's inboard end, # inboard of the headboard's foot, along the bottom and the "+
+				"end's curve to a head # high",
 				small(c.Frame.Headboard.FootX-s.SolidFrom), length(d.EndHeight))),
-		number(HomeEnds, "stem.solidEnd", "End of the stem's solid heel, from amidships", units.Length, s.SolidEnd, fromDrawn+"; "+fromAdney+", pp. 48-50",
-			working("the solid begins # from amidships, at the last rib's outer edge and at most # inboard of the headboard's foot, and runs # along the profile; there the laminations begin",
+		number(HomeEnds, "stem.solidEnd", "End of the stem's solid heel, from amidships", units.Length, s.SolidEnd,
+			fromDrawn+"; "+fromAdney+", pp. 48-50",
+			working("the solid begins # from amidships, at the last rib's outer edge and at most # inboard of the "+
+				"headboard's foot, and runs # along the profile; there the laminations begin",
 				length(s.SolidFrom), small(design.HeelInboard), small(s.Solid))),
 		printed(HomeEnds, "stem.blank", "Stem blank to split out", units.Length, s.Blank, fromDrawn+"; "+fromOwnChoice,
-			working("curve # and # to trim; a published billet for a boat of 19 ft is 36 in long", length(s.Curve), small(frame.StemTrim))).up(),
+			working("curve # and # to trim; a published billet for a boat of 19 ft is 36 in long", length(s.Curve),
+				small(frame.StemTrim))).up(),
 		stockNumber(c),
 		printed(HomeEnds, "stem.minRadius", "Tightest bend of the stem", units.SmallLength, in.Radius, fromShape,
-			working("the end curve's tightest radius past the solid heel #, inside the bark # and the stem-piece #, at the middle of the innermost lamination",
-				small(s.Radius), thin(d.BarkThickness), small(d.StemDepth))).in(radiusWord(in)).short("Stem bend radius"),
-		printed(HomeEnds, "stem.laminationThickness", "Thickness of one lamination", units.Thickness, s.Lamination, fromGeometry,
+			working("the end curve's tightest radius past the solid heel #, inside the bark # and the stem-piece "+
+				"#, at the middle of the innermost lamination",
+				small(s.Radius), thin(d.BarkThickness), small(d.StemDepth))).in(radiusWord(in)).short("Stem bend " +
+			"radius"),
+		printed(HomeEnds, "stem.laminationThickness", "Thickness of one lamination", units.Thickness, s.Lamination,
+			fromGeometry,
 			working("stem-piece # split into #", small(d.StemDepth), count(d.StemLaminations))),
 		number(HomeEnds, "stem.strain", "Strain at its faces", units.Percent, in.Strain, "beam theory",
-			working("thickness # over twice the radius #", thin(in.Thickness), small(max(0, in.Radius)))).in(wordIf(in.WillNotFit, willNotFit)),
+			working("thickness # over twice the radius #", thin(in.Thickness), small(max(0,
+				in.Radius)))).in(wordIf(in.WillNotFit, willNotFit)),
 		printed(HomeEnds, "stem.ratio", "Radius over thickness", units.Ratio, in.Ratio, "beam theory",
-			working("radius # over thickness #", small(max(0, in.Radius)), thin(in.Thickness))).in(wordIf(in.WillNotFit, willNotFit)),
+			working("radius # over thickness #", small(max(0, in.Radius)),
+				thin(in.Thickness))).in(wordIf(in.WillNotFit, willNotFit)),
 		number(HomeEnds, "stem.verdict", "Will the stem take its bend?", units.Count, float64(in.Verdict), fromBending,
 			bendWorking("", in, d.StemStock)).in(verdictWord(in)).by(known.Estimate),
 		splits,
 		back,
 		formNumber(c),
-		number(HomeEnds, "headboard.height", "Headboard, from its foot to the top of the inwale", units.SmallLength, b.Height, fromShape+"; "+fromDrawn,
-			working("top of the inwale # high at its mark, less a floor # high, the bark # and half the stem-piece's depth, #: the foot comes down that far beside the heel",
+		number(HomeEnds, "headboard.height", "Headboard, from its foot to the top of the inwale", units.SmallLength,
+			b.Height, fromShape+"; "+fromDrawn,
+			working("top of the inwale # high at its mark, less a floor # high, the bark # and half the "+
+				"stem-piece's depth, #: the foot comes down that far beside the heel",
 				length(b.Top.Y), small(c.Hull.Floor(b.FootX)), thin(d.BarkThickness), small(d.StemDepth/2))),
-		number(HomeEnds, "headboard.width", "Headboard where it is broadest", units.SmallLength, b.Width, fromShape+"; "+fromDrawn,
-			working("the skin cut across there, less bark # and sheathing # on either side; about 4 in is a published boat's that bulges, those that do not draw 1 1/2 to 3 1/4",
+		number(HomeEnds, "headboard.width", "Headboard where it is broadest", units.SmallLength, b.Width,
+			fromShape+"; "+fromDrawn,
+			working("the skin cut across there, less bark # and sheathing # on either side; about 4 in is a "+
+				"published boat's that bulges, those that do not draw 1 1/2 to 3 1/4",
 				thin(d.BarkThickness), small(d.SheathingThickness))),
 		number(HomeEnds, "headboard.foot", "Headboard's foot, from amidships", units.Length, b.FootX, fromDrawn,
-			working("its mark is # along the gunwale, # from amidships; the foot stands # farther out", length(b.Run), length(b.X), small(b.FootX-b.X))),
+			working("its mark is # along the gunwale, # from amidships; the foot stands # farther out", length(b.Run),
+				length(b.X), small(b.FootX-b.X))),
 	}
 }
 
 // stockNumber is how deep the billet is to be where the heel is sawn.
 func stockNumber(c core.Canoe) Number {
 	d, s := c.Design, c.Frame.Stem
-	rule := "stem-piece # and the # that the solid heel's curve stands off its chord: it is sawn to the curve and not bent"
+	rule := "stem-piece # and the # that the solid heel's curve stands off its chord: it is sawn to the curve and " +
+		"not bent"
 	terms := []term{small(d.StemDepth), small(s.Sagitta)}
 	if s.SolidTightest {
 		rule += "; the end's tightest curve, radius #, lies in it"
 		terms = append(terms, small(s.SolidRadius))
 	}
-	return number(HomeEnds, "stem.stock", "Stem blank, depth at its heel", units.SmallLength, s.Stock, fromGeometry, working(rule, terms...))
+	return number(HomeEnds, "stem.stock", "Stem blank, depth at its heel", units.SmallLength, s.Stock, fromGeometry,
+		working(rule, terms...))
 }
 
 // formNumber is the radius of the bending form at the tightest place.
@@ -117,18 +139,21 @@ func formNumber(c core.Canoe) Number {
 		n.Working = working("the stem-piece leaves no radius to bend to")
 		return n.absent(willNotFit)
 	case !frame.Tried(d):
-		n.Working = working("the stem's inner face is # at its tightest; how far the form must be tighter only a trial piece of this wood tells: bend one, let it dry, let it go and enter by how much its radius grew",
+		n.Working = working("the stem's inner face is # at its tightest; how far the form must be tighter only a "+
+			"trial piece of this wood tells: bend one, let it dry, let it go and enter by how much its radius grew",
 			small(max(0, s.Radius-d.BarkThickness-d.StemDepth)))
 		return n.absent("test first")
 	}
-	n.Working = working("the stem's inner face, # at its tightest, over 1 + #", small(s.Radius-d.BarkThickness-d.StemDepth), percent(d.StemOpening))
+	n.Working = working("the stem's inner face, # at its tightest, over 1 + #",
+		small(s.Radius-d.BarkThickness-d.StemDepth), percent(d.StemOpening))
 	return n.by(known.Estimate)
 }
 
 // bendWorking says how a bend is judged and how sure the guide is.
 func bendWorking(what string, b wood.Bend, stock wood.Stock, terms ...term) func(units.System) string {
 	guide := stock.Condition.Guide()
-	return working(what+"radius over thickness is #; within guide from #, too tight under #, for "+stock.Species.Name()+", "+stock.Condition.String()+", "+stock.Grain.String()+
+	return working(what+"radius over thickness is #; within guide from #, too tight under #, for "+
+		""+stock.Species.Name()+", "+stock.Condition.String()+", "+stock.Grain.String()+
 		". How sure: "+guide.Uncertainty+". From: "+guide.SafeBasis+"; limit: "+guide.LimitBasis,
 		append(terms, ratio(b.Ratio), ratio(b.Safe), ratio(b.Limit))...)
 }
@@ -161,7 +186,8 @@ func laminationsTable(c core.Canoe) Table {
 func headboardTable(c core.Canoe) Table {
 	t := Table{
 		Key: "headboard", Title: "Headboards", Home: HomeEnds, OnPaper: true, Blanks: []string{"As built"},
-		Note: "Two alike, of cedar. The foot is notched over the heel of the stem-piece, just clear of its laminations, and stands on the sheathing beside it; the neck goes up between the inwales as a tenon. " +
+		Note: "Two alike, of cedar. The foot is notched over the heel of the stem-piece, just clear of its " +
+			"laminations, and stands on the sheathing beside it; the neck goes up between the inwales as a tenon. " +
 			"Cut them to the length sprung, try them, and shave the edges to the lining as they go in.",
 	}
 	small := func(key, label string, of func(frame.Headboard) float64) column[frame.Headboard] {
@@ -186,7 +212,9 @@ func headboardTable(c core.Canoe) Table {
 func thwartsTable(c core.Canoe) Table {
 	t := Table{
 		Key: "thwarts", Title: "Thwarts", Home: HomeThwarts, OnPaper: true, Blanks: []string{"As built"},
-		Note: "Shoulder to shoulder is the clear length between the gunwales; the tenons go through both inwales. Finished lengths: leave the tenons half an inch (1 cm) long and trim them when the gunwales stand. The middle one is single, the others stand fore and aft.",
+		Note: "Shoulder to shoulder is the clear length between the gunwales; the tenons go through both inwales. " +
+			"Finished lengths: leave the tenons half an inch (1 cm) long and trim them when the gunwales stand. " +
+			"The middle one is single, the others stand fore and aft.",
 	}
 	type thwart = nth[frame.Thwart]
 	return fill(t, counted(c.Frame.Thwarts),

@@ -11,23 +11,30 @@ func gunwaleNumbers(c core.Canoe) []Number {
 	d, f := c.Design, c.Frame
 	l, g := f.Lacing, f.Gunwales
 	return []Number{
-		printed(HomeMarks, "gunwale.length", "Gunwale along its curve, end to end, finished", units.Length, g.Inwale, fromShape,
-			working("twice # from the middle to the end, along the curve of the plan and the sheer; leave 2 in (5 cm) at each end until the ends are tied", length(g.Run))),
-		printed(HomeMarks, "gunwale.outwale", "Outwale and cap, to the stem heads, finished", units.Length, g.Outwale, fromShape,
+		printed(HomeMarks, "gunwale.length", "Gunwale along its curve, end to end, finished", units.Length, g.Inwale,
+			fromShape,
+			working("twice # from the middle to the end, along the curve of the plan and the sheer; leave 2 in (5 "+
+				"cm) at each end until the ends are tied", length(g.Run))),
+		printed(HomeMarks, "gunwale.outwale", "Outwale and cap, to the stem heads, finished", units.Length, g.Outwale,
+			fromShape,
 			working("# of gunwale and the bark's top edge on to both stem heads", length(g.Inwale))),
 		printed(HomeMarks, "lacing.groups", "Groups of lacing, both sides", units.Count, float64(l.Count), fromBuilders,
-			working("one between ribs and one outside each end rib a side: # ribs", count(d.Ribs))).by(known.CommonPractice),
+			working("one between ribs and one outside each end rib a side: # ribs",
+				count(d.Ribs))).by(known.CommonPractice),
 		printed(HomeMarks, "lacing.pegs", "Pegs, both sides", units.Count, float64(l.Pegs), fromBuilders,
-			working("one in # of # groups, counted from the middle", count(d.PegEvery), count(l.Count))).by(known.CommonPractice),
+			working("one in # of # groups, counted from the middle", count(d.PegEvery),
+				count(l.Count))).by(known.CommonPractice),
 		printed(HomeLacing, "lacing.turn", "Root in one turn", units.SmallLength, l.Turn, fromGeometry,
-			working("round inwale # and outwale # thick, the bark doubled # and down to the hole, at the middle of the root",
+			working("round inwale # and outwale # thick, the bark doubled # and down to the hole, at the middle of "+
+				"the root",
 				small(d.InwaleThickness), small(d.OutwaleThickness), thin(2*d.BarkThickness))),
 		printed(HomeLacing, "lacing.group", "Root in one group", units.Length, l.Group, fromBuilders,
 			working("(# holes × # turns + the starting turn) × # + two tails of #",
 				count(d.GroupHoles), count(d.Passes), small(l.Turn), small(d.Tail))).up(),
 		printed(HomeLacing, "root.gunwales", "Split root for lacing, before waste", units.Run, l.Total, fromBuilders,
 			working("# groups × #", count(l.Count), length(l.Group))).by(known.Estimate),
-		number(HomeLacing, "root.gunwalesWaste", "Split root for lacing, with waste", units.Run, l.WithWaste, fromBuilders,
+		number(HomeLacing, "root.gunwalesWaste", "Split root for lacing, with waste", units.Run, l.WithWaste,
+			fromBuilders,
 			working("# and # of it for waste", run(l.Total), percent(d.RootWaste))).up(),
 	}
 }
@@ -35,7 +42,8 @@ func gunwaleNumbers(c core.Canoe) []Number {
 func marksTable(c core.Canoe) Table {
 	t := Table{
 		Key: "marks", Title: "Gunwale marks from the middle", Home: HomeMarks, OnPaper: true, Blanks: []string{"✓"},
-		Note: "The same toward both ends and on both sides. Each place is measured from the middle along the gunwale and rounded once: never add up spaces.",
+		Note: "The same toward both ends and on both sides. Each place is measured from the middle along the " +
+			"gunwale and rounded once: never add up spaces.",
 	}
 	marks := gunwaleMarks(c)
 	return fill(t, marks,
@@ -72,7 +80,8 @@ func gunwaleMarks(c core.Canoe) []mark {
 		if i == 0 && len(ribs) > 0 && ribs[0].Alone() {
 			rib("rib under the middle thwart")
 		}
-		marks = append(marks, mark{name: name, part: GroupPart(i), run: g.Run, x: g.X, holes: len(g.Holes), pegged: g.Pegged})
+		marks = append(marks, mark{name: name, part: GroupPart(i), run: g.Run, x: g.X, holes: len(g.Holes),
+			pegged: g.Pegged})
 		if len(ribs) > 0 {
 			rib("rib " + units.Count.Format(float64(ribs[0].Number), units.Metric))
 		}
@@ -85,13 +94,15 @@ func gunwaleMarks(c core.Canoe) []mark {
 func holesTable(c core.Canoe) Table {
 	t := Table{
 		Key: "holes", Title: "Lacing holes from the middle", Home: HomeMarks, OnPaper: true,
-		Note: "Along the gunwale; the same toward both ends and on both sides. A place less than zero lies on the other side of the middle.",
+		Note: "Along the gunwale; the same toward both ends and on both sides. A place less than zero lies on the " +
+			"other side of the middle.",
 	}
 	type group = nth[frame.Group]
 	columns := []column[group]{col("group", "Group", units.Count, func(g group) Cell { return whole(g.at) })}
 	for i := range c.Design.GroupHoles {
 		n := units.Count.Format(float64(i+1), units.Metric)
-		columns = append(columns, col("hole"+n, "Hole "+n, units.Offset, func(g group) Cell { return num(g.is.Holes[i]) }))
+		columns = append(columns, col("hole"+n, "Hole "+n, units.Offset,
+			func(g group) Cell { return num(g.is.Holes[i]) }))
 	}
 	return fill(t, counted(c.Frame.Lacing.Groups), columns...).parts(GroupPart)
 }

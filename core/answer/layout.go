@@ -12,8 +12,12 @@ import (
 )
 
 const (
-	fromLaying = "the bark laid flat, covered from the bow aft and each sheet lapped toward the stern (" + fromAdney + ", p. 147), joints on a gore or a hand off; panels from what is left, the middle one inside and the next outside (pp. 43, 45). A plain rule of this calculator: a good eye may find a better cut"
-	fromTaper  = "width by 3.1416 and the taper of paper birch worked out from Li, Weiskittel and others, Northern Journal of Applied Forestry 29, 2012 (citation from memory, coefficients read); the range is that of trees of form class 66 to 86"
+	fromLaying = "the bark laid flat, covered from the bow aft and each sheet lapped toward the stern (" + fromAdney +
+		", p. 147), joints on a gore or a hand off; panels from what is left, the middle one inside and the next " +
+		"outside (pp. 43, 45). A plain rule of this calculator: a good eye may find a better cut"
+	fromTaper = "width by 3.1416 and the taper of paper birch worked out from Li, Weiskittel and others, Northern " +
+		"Journal of Applied Forestry 29, 2012 (citation from memory, coefficients read); the range is that of " +
+		"trees of form class 66 to 86"
 )
 
 // layoutNumbers tell of the pieces that the bark is made of.
@@ -21,31 +25,40 @@ func layoutNumbers(c core.Canoe) []Number {
 	l, d := c.Bark, c.Design
 	pieces := l.Pieces()
 	missing := len(l.Wanting())
-	gap := printed(HomeBark, "bark.joinGap", "Joints stand clear of gores and of each other by", units.SmallLength, l.Gap, fromLaying,
-		working("# across the bed and # between strips; the least distance along the bed, from gores that a joint does not take the place of", many(len(l.Joints), "joint", "joints"), many(len(l.Butts), "butt", "butts")))
+	gap := printed(HomeBark, "bark.joinGap", "Joints stand clear of gores and of each other by", units.SmallLength,
+		l.Gap, fromLaying,
+		working("# across the bed and # between strips; the least distance along the bed, from gores that a joint "+
+			"does not take the place of", many(len(l.Joints), "joint", "joints"), many(len(l.Butts), "butt", "butts")))
 	if len(l.Joints)+len(l.Butts) == 0 {
 		gap = gap.absent("no joint")
 	}
 	tree := bark.NewStanding(sheetWanted(c), d)
 	price := func(key, label string, v float64) Number {
 		n := number(HomeBark, key, label, units.Run, v, fromShape,
-			working("# of seam with side panels, against # from sheets # wide, whose gores are longer", run(seamLength(c)), run(seamLength(c)-l.Wide.Seam), length(l.Needs.Width)))
+			working("# of seam with side panels, against # from sheets # wide, whose gores are longer",
+				run(seamLength(c)), run(seamLength(c)-l.Wide.Seam), length(l.Needs.Width)))
 		if len(l.Beside) == 0 {
 			return n.absent("none: no side panels")
 		}
 		return n
 	}
 	return []Number{
-		printed(HomeBark, "bark.verdict", "Can she be built from this bark?", units.Count, float64(l.Verdict()), fromLaying, barkText(c)).in(verdictOfBark(c)),
+		printed(HomeBark, "bark.verdict", "Can she be built from this bark?", units.Count, float64(l.Verdict()),
+			fromLaying, barkText(c)).in(verdictOfBark(c)),
 		printed(HomeBark, "bark.pieces", "Pieces of bark", units.Count, float64(len(pieces)), fromLaying,
-			working("# on the bed and # for the sides, # of them wanting", count(len(l.Bed)), count(len(l.Port)+len(l.Star)), count(missing))),
+			working("# on the bed and # for the sides, # of them wanting", count(len(l.Bed)),
+				count(len(l.Port)+len(l.Star)), count(missing))),
 		gap,
 		price("bark.narrowSeam", "Narrow bark costs, more seam", l.Wide.Seam),
 		price("bark.narrowRoot", "Narrow bark costs, more split root", l.Wide.Root),
-		printed(HomeBark, "tree.girth", "Tree for a sheet as set, round it at breast height", units.Length, tree.Girth, fromTaper,
-			working("the full width "+d.TreeRule.String()+", # up the trunk: # with # for torn edges; # up a usual trunk is # round there, rounded up to the half inch", length(tree.At), length(tree.AtGirth), small(d.TreeAllowance), length(wood.BreastHeight), length(tree.Girth))).
+		printed(HomeBark, "tree.girth", "Tree for a sheet as set, round it at breast height", units.Length,
+			tree.Girth, fromTaper,
+			working("the full width "+d.TreeRule.String()+", # up the trunk: # with # for torn edges; # up a usual "+
+				"trunk is # round there, rounded up to the half inch", length(tree.At), length(tree.AtGirth),
+				small(d.TreeAllowance), length(wood.BreastHeight), length(tree.Girth))).
 			between(tree.Low, tree.High),
-		printed(HomeBark, "tree.diameter", "That tree, diameter at breast height", units.SmallLength, tree.Diameter, fromTaper,
+		printed(HomeBark, "tree.diameter", "That tree, diameter at breast height", units.SmallLength, tree.Diameter,
+			fromTaper,
 			working("# over 3.1416, rounded up to the half inch", length(tree.Girth))).by(known.Estimate),
 	}
 }
@@ -59,7 +72,10 @@ func sheetWanted(c core.Canoe) bark.Sheet {
 func treesTable(c core.Canoe) Table {
 	t := Table{
 		Key: "trees", Title: "Trees to look for", Home: HomeBark, OnPaper: true, Blanks: []string{"Found"},
-		Note: "By a tape round the standing trunk at breast height, 4 1/2 ft (1.37 m), rounded up to the half inch; the allowance you set is in it. Trees taper differently: a full-bodied one may be as small as the first figure, one that thins quickly must be as large as the last. The trunk has to be clear from 3 ft up for the sheet's length.",
+		Note: "By a tape round the standing trunk at breast height, 4 1/2 ft (1.37 m), rounded up to the half " +
+			"inch; the allowance you set is in it. Trees taper differently: a full-bodied one may be as small as " +
+			"the first figure, one that thins quickly must be as large as the last. The trunk has to be clear from " +
+			"3 ft up for the sheet's length.",
 	}
 	type tree struct {
 		name  string
@@ -128,7 +144,10 @@ func cutFrom(c core.Canoe, p bark.Laid) string {
 func cuttingTable(c core.Canoe) Table {
 	t := Table{
 		Key: "cutting", Title: "Bark to cut, in order", Home: HomeBark, OnPaper: true, Blanks: []string{"Cut"},
-		Note: "B lies on the bed, P is sewn to the port side and S to the starboard side, each numbered from the bow aft. Places are along the bed: forward of amidships, and with a minus aft. Each sheet on the bed laps outside the next one aft. Strips are cut with the lap they are fitted with, trimmed once they fit; the middle one goes inside the bark on the bed and the next ones outside.",
+		Note: "B lies on the bed, P is sewn to the port side and S to the starboard side, each numbered from the " +
+			"bow aft. Places are along the bed: forward of amidships, and with a minus aft. Each sheet on the bed " +
+			"laps outside the next one aft. Strips are cut with the lap they are fitted with, trimmed once they " +
+			"fit; the middle one goes inside the bark on the bed and the next ones outside.",
 	}
 	type piece struct {
 		name, lies, from, part string
@@ -137,10 +156,12 @@ func cuttingTable(c core.Canoe) Table {
 	}
 	var pieces []piece
 	for _, p := range c.Bark.Pieces() {
-		pieces = append(pieces, piece{p.Name, lies(p), cutFrom(c, p), StripPart(c, p), atLeast(p.Length()), atLeast(p.Width), p.Bow, p.Aft})
+		pieces = append(pieces, piece{p.Name, lies(p), cutFrom(c, p), StripPart(c, p), atLeast(p.Length()),
+			atLeast(p.Width), p.Bow, p.Aft})
 	}
 	for _, s := range c.Bark.Scant {
-		pieces = append(pieces, piece{"none", "the edge, both sides", scantWords(s, c.Design.GunwaleTurn), "", dash, dash, s.Bow, s.Aft})
+		pieces = append(pieces, piece{"none", "the edge, both sides", scantWords(s, c.Design.GunwaleTurn), "", dash,
+			dash, s.Bow, s.Aft})
 	}
 	return fill(t, pieces,
 		text("piece", "Piece", func(p piece) string { return p.name }),
@@ -159,7 +180,8 @@ func scantWords(s bark.Scant, trim float64) string {
 		return "no piece: less is left to trim"
 	}
 	lower := units.SmallLength.Format(s.Lack-trim, units.Imperial16)
-	return "no piece under a foot: lower the stem head by " + lower + " (" + units.SmallLength.Format(s.Lack-trim, units.Metric) + ")"
+	return "no piece under a foot: lower the stem head by " + lower + " (" + units.SmallLength.Format(s.Lack-trim,
+		units.Metric) + ")"
 }
 
 // StripPart is the part of the picture that a strip is; empty for a piece on the bed
@@ -184,7 +206,11 @@ func StripPart(c core.Canoe, p bark.Laid) string {
 func panelsTable(c core.Canoe) Table {
 	t := Table{
 		Key: "panels", Title: "Side panels", Home: HomeBark,
-		Note: "Where half of the sheet that lies there falls short of the edge. Length and width are what each strip is cut to: with the lap it is fitted with and the bark to trim. The middle one goes inside the bark on the bed, the next ones outside, lapped a couple of inches; trim the lap to the seam's when it fits. Exposed edges look toward the stern in the topsides, up amidships and down at the ends (AC, pp. 42, 45).",
+		Note: "Where half of the sheet that lies there falls short of the edge. Length and width are what each " +
+			"strip is cut to: with the lap it is fitted with and the bark to trim. The middle one goes inside the " +
+			"bark on the bed, the next ones outside, lapped a couple of inches; trim the lap to the seam's when it " +
+			"fits. Exposed edges look toward the stern in the topsides, up amidships and down at the ends (AC, pp. " +
+			"42, 45).",
 	}
 	strips := slices.Concat(c.Bark.Port, c.Bark.Star)
 	return fill(t, strips,

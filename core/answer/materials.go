@@ -14,21 +14,29 @@ import (
 )
 
 const (
-	fromRiving  = "solid geometry of a round bolt without its heart and sapwood, split from end to end into quarters or finer and by halving on faces along the bark (" + fromAdney + ", pp. 17-19); how much larger pieces are split than finished and the spares are estimates"
-	fromWeights = "every piece's volume times its density at the moisture of a boat in use: specific gravities of the USDA Wood Handbook (maple's from memory); bark, root, pitch and moisture are estimates. Four printed weights are met within their own range"
+	fromRiving = "solid geometry of a round bolt without its heart and sapwood, split from end to end into " +
+		"quarters or finer and by halving on faces along the bark (" + fromAdney +
+		", pp. 17-19); how much larger pieces are split than finished and the spares are estimates"
+	fromWeights = "every piece's volume times its density at the moisture of a boat in use: specific gravities of " +
+		"the USDA Wood Handbook (maple's from memory); bark, root, pitch and moisture are estimates. Four printed " +
+		"weights are met within their own range"
 )
 
 func materialNumbers(c core.Canoe) []Number {
 	g := c.Gather
 	return []Number{
 		printed(HomeWeight, "weight.total", "Weight of the finished canoe", units.Mass, g.Weight.Typical, fromWeights,
-			working("wood #, bark # and # of it doubled under the gunwales, root #, pitch #", mass(woodMass(g)).rough(), mass(g.Bark.Mass.Typical).rough(),
-				mass(g.Bark.Doubled.Typical).rough(), mass(g.Root.Mass.Typical).rough(), mass(g.Pitch.Typical).rough())).between(g.Weight.Low, g.Weight.High).on(HomeBoat),
+			working("wood #, bark # and # of it doubled under the gunwales, root #, pitch #",
+				mass(woodMass(g)).rough(), mass(g.Bark.Mass.Typical).rough(),
+				mass(g.Bark.Doubled.Typical).rough(), mass(g.Root.Mass.Typical).rough(),
+				mass(g.Pitch.Typical).rough())).between(g.Weight.Low, g.Weight.High).on(HomeBoat),
 		boltsNumber(c),
 		printed(HomeWood, "materials.billets", "Billets for ribs", units.Count, float64(g.Billets), fromAdney+", p. 18",
-			working("a billet two thick and two wide gives four; # ribs and spares", count(c.Design.Ribs))).by(known.Published),
+			working("a billet two thick and two wide gives four; # ribs and spares",
+				count(c.Design.Ribs))).by(known.Published),
 		printed(HomeWood, "materials.pitch", "Pitch", units.Mass, g.Pitch.Typical, fromOwnChoice,
-			working("by # of seam, payed inside and outside in a band of 1 1/2 in (38 mm); no source prints an amount", run(seamLength(c)).rough())).between(g.Pitch.Low, g.Pitch.High).on(HomeRoot),
+			working("by # of seam, payed inside and outside in a band of 1 1/2 in (38 mm); no source prints an "+
+				"amount", run(seamLength(c)).rough())).between(g.Pitch.Low, g.Pitch.High).on(HomeRoot),
 	}
 }
 
@@ -49,8 +57,10 @@ func boltsNumber(c core.Canoe) Number {
 		state = max(state, n.State)
 	}
 	n := printed(HomeWood, "logs.bolts", "Bolts to split, for all the wood", units.Count, float64(bolts), fromRiving,
-		working("from trunks # through at the small end inside the bark, # of heart and # of sapwood discarded; cut from # of # clear",
-			small(d.CedarDiameter), small(d.CedarHeart), small(d.CedarSapwood), many(g.Logs, "trunk", "trunks"), length(d.CedarClear))).by(known.Estimate)
+		working("from trunks # through at the small end inside the bark, # of heart and # of sapwood discarded; "+
+			"cut from # of # clear",
+			small(d.CedarDiameter), small(d.CedarHeart), small(d.CedarSapwood), many(g.Logs, "trunk", "trunks"),
+			length(d.CedarClear))).by(known.Estimate)
 	switch state {
 	case gather.TooThin:
 		return n.absent("the trunk is too thin")
@@ -62,8 +72,11 @@ func boltsNumber(c core.Canoe) Number {
 
 func logsTable(c core.Canoe) Table {
 	t := Table{
-		Key: "logs", Title: "Bolts, bark and root to bring in", Home: HomeWood, Open: true, OnPaper: true, Blanks: []string{"Found"},
-		Note: "Bolts are counted from the trunk you set, whose diameter is inside the bark at the small end; their length has an allowance to trim. Several short bolts may come from one trunk. Look for straight bark, no twist and no knots; ask before you cut.",
+		Key: "logs", Title: "Bolts, bark and root to bring in", Home: HomeWood, Open: true, OnPaper: true,
+		Blanks: []string{"Found"},
+		Note: "Bolts are counted from the trunk you set, whose diameter is inside the bark at the small end; their " +
+			"length has an allowance to trim. Several short bolts may come from one trunk. Look for straight bark, " +
+			"no twist and no knots; ask before you cut.",
 	}
 	return fill(t, toBring(c),
 		text("what", "For", func(b bring) string { return b.what }),
@@ -92,7 +105,8 @@ func toBring(c core.Canoe) []bring {
 	}
 	b, tree := c.Gather.Bark, bark.NewStanding(sheetWanted(c), d)
 	return append(all,
-		bring{"a sheet of bark each", "paper birch", whole(b.Sheets), atLeast(b.Tree.Clear), atLeast(tree.Girth), atLeast(tree.Diameter), dash},
+		bring{"a sheet of bark each", "paper birch", whole(b.Sheets), atLeast(b.Tree.Clear), atLeast(tree.Girth),
+			atLeast(tree.Diameter), dash},
 		bring{"root, as it grows", "black spruce", rootsCell(c), num(d.RootLength), dash, words("a pencil"), dash})
 }
 
@@ -104,7 +118,9 @@ func boltWord(s gather.BoltState) string {
 func rivingTable(c core.Canoe) Table {
 	t := Table{
 		Key: "riving", Title: "How the bolts are split", Home: HomeWood, OnPaper: true,
-		Note: "Split from end to end into so many sectors, each by halving on faces along the bark; the layers are from the heart outward. Pieces are split a quarter thicker and 1/4 in (6 mm) wider than finished. The last columns are the other way about: what one trunk gives if all of it goes to that piece.",
+		Note: "Split from end to end into so many sectors, each by halving on faces along the bark; the layers are " +
+			"from the heart outward. Pieces are split a quarter thicker and 1/4 in (6 mm) wider than finished. The " +
+			"last columns are the other way about: what one trunk gives if all of it goes to that piece.",
 	}
 	trunk := gather.TrunkOf(c.Design)
 	var uses []riven
@@ -126,10 +142,14 @@ func rivingTable(c core.Canoe) Table {
 		col("sectors", "Bolt split into", units.Count, func(r riven) Cell {
 			return whole(r.Riving.Sectors).saying(wordIf(r.thin, boltWord(gather.TooThin)))
 		}),
-		text("layers", "In the layers of one", func(r riven) string { return wordIf(!r.thin, layerWords(r.Riving.Across)) }),
+		text("layers", "In the layers of one", func(r riven) string {
+			return wordIf(!r.thin,
+				layerWords(r.Riving.Across))
+		}),
 		col("bolt", "From one bolt", units.Count, number(func(r riven) int { return r.Riving.Count() })),
 		col("take", "Sectors needed", units.Count, number(func(r riven) int { return r.Sectors })),
-		col("spare", "Over", units.Count, number(func(r riven) int { return r.Sectors*r.Riving.Each() - r.need })).screenOnly(),
+		col("spare", "Over", units.Count,
+			number(func(r riven) int { return r.Sectors*r.Riving.Each() - r.need })).screenOnly(),
 		col("bolts", "Bolts from one trunk", units.Count, number(func(r riven) int { return r.bolts })).screenOnly(),
 		col("trunk", "Pieces from one trunk", units.Count, number(func(r riven) int { return r.pieces })).screenOnly(),
 	)
@@ -155,7 +175,8 @@ func layerWords(across []int) string {
 func piecesTable(c core.Canoe) Table {
 	t := Table{
 		Key: "pieces", Title: "Pieces to get out", Home: HomeWood, OnPaper: true, Blanks: []string{"Ready"},
-		Note: "Width and thickness are finished sizes; the length is in the rough, with what is to be trimmed. Spares are estimates by how hard each piece is bent. The weights add up to the boat's.",
+		Note: "Width and thickness are finished sizes; the length is in the rough, with what is to be trimmed. " +
+			"Spares are estimates by how hard each piece is bent. The weights add up to the boat's.",
 	}
 	return fill(t, finished(c.Gather),
 		text("piece", "Piece", func(p part) string { return p.name }),
@@ -180,7 +201,8 @@ type part struct {
 func finished(g gather.List) []part {
 	var parts []part
 	for _, p := range g.Pieces {
-		parts = append(parts, part{p.Name, whole(p.Count), whole(p.Spares), atLeast(p.Length), num(p.Width), num(p.Thickness), num(p.Mass.Typical), p.Log.String()})
+		parts = append(parts, part{p.Name, whole(p.Count), whole(p.Spares), atLeast(p.Length), num(p.Width),
+			num(p.Thickness), num(p.Mass.Typical), p.Log.String()})
 	}
 	rest := func(name string, count, mass Cell, from string) {
 		parts = append(parts, part{name, count, dash, dash, dash, dash, mass, from})
@@ -197,8 +219,9 @@ func finished(g gather.List) []part {
 // gearTable is what the work needs beside what stays in the boat.
 func gearTable(c core.Canoe) Table {
 	t := Table{
-		Key: "gear", Title: "Gear for the bed, to make or borrow", Home: HomeGear, OnPaper: true, Blanks: []string{"Ready"},
-		Note: "None of it stays in the boat.",
+		Key: "gear", Title: "Gear for the bed, to make or borrow", Home: HomeGear, OnPaper: true,
+		Blanks: []string{"Ready"},
+		Note:   "None of it stays in the boat.",
 	}
 	size := func(of func(gather.Gear) float64) func(gather.Gear) Cell {
 		return func(g gather.Gear) Cell { return when(of(g) != 0, num(of(g))) }
@@ -207,7 +230,10 @@ func gearTable(c core.Canoe) Table {
 		text("gear", "What", func(g gather.Gear) string { return g.Name }),
 		col("count", "How many", units.Count, func(g gather.Gear) Cell { return whole(g.Count) }),
 		col("low", "Length", units.Length, size(func(g gather.Gear) float64 { return g.Low })),
-		col("high", "to", units.Length, func(g gather.Gear) Cell { return when(g.High != 0 && g.High != g.Low, num(g.High)) }),
+		col("high", "to", units.Length, func(g gather.Gear) Cell {
+			return when(g.High != 0 && g.High != g.Low,
+				num(g.High))
+		}),
 		col("width", "Width", units.SmallLength, size(func(g gather.Gear) float64 { return g.Width })),
 		col("thickness", "Thickness", units.SmallLength, size(func(g gather.Gear) float64 { return g.Thickness })),
 		text("from", "From", func(g gather.Gear) string { return g.From }).screenOnly(),
@@ -217,7 +243,9 @@ func gearTable(c core.Canoe) Table {
 func sheathingTable(c core.Canoe) Table {
 	t := Table{
 		Key: "sheathing", Title: "Sheathing", Home: HomeRibs, OnPaper: true, Blanks: []string{"Ready"},
-		Note: "Finished lengths with the lap at the ends; leave an inch until they lie. The centre strip goes in first; strips are tapered toward the ends of the boat and their butts feathered (" + fromAdney + ", pp. 50-52).",
+		Note: "Finished lengths with the lap at the ends; leave an inch until they lie. The centre strip goes in " +
+			"first; strips are tapered toward the ends of the boat and their butts feathered (" + fromAdney +
+			", pp. 50-52).",
 	}
 	type region = nth[frame.SheathingRegion]
 	return fill(t, counted(c.Frame.Sheathing.Regions),

@@ -27,17 +27,24 @@ func between(k units.Kind, from, to float64, s units.System) float64 {
 func MeasuredTable(rows []record.Row, s units.System) Table {
 	t := Table{
 		Key: "measured", Title: "Measured and as the boat stands",
-		Note: "The boat's column follows as you go on changing it. A measurement that disagrees keeps its part in the fit: the last column is what the others make of it.",
+		Note: "The boat's column follows as you go on changing it. A measurement that disagrees keeps its part in " +
+			"the fit: the last column is what the others make of it.",
 	}
 	aside := func(r record.Row) bool { return r.State == record.SetAside }
 	return fill(t, rows,
 		text("what", "Measurement", func(r record.Row) string { return r.Datum.Named(s) }),
 		col("value", "Measured", units.Length, func(r record.Row) Cell { return measured(r.Kind, r.Value) }),
-		col("model", "The boat", units.Length, func(r record.Row) Cell { return when(!aside(r), measured(r.Kind, r.Model)) }),
+		col("model", "The boat", units.Length, func(r record.Row) Cell {
+			return when(!aside(r), measured(r.Kind,
+				r.Model))
+		}),
 		col("difference", "Difference", units.Offset, func(r record.Row) Cell {
 			return when(!aside(r), measured(r.Kind, between(r.ValueKind(), r.Value, r.Model, s)))
 		}),
-		col("tolerance", "Tolerance", units.SmallLength, func(r record.Row) Cell { return measured(r.Kind, r.Within()) }),
+		col("tolerance", "Tolerance", units.SmallLength, func(r record.Row) Cell {
+			return measured(r.Kind,
+				r.Within())
+		}),
 		text("state", "State", stateOf),
 		col("others", "The others say", units.Length, func(r record.Row) Cell {
 			return when(r.Disagrees || r.Unfollowed, measured(r.Kind, r.Others))
@@ -96,12 +103,17 @@ func HeldTable(held []record.Held, s units.System) Table {
 func PredictedTable(all []record.Prediction, s units.System) Table {
 	t := Table{
 		Key: "predicted", Title: "Each measurement left out and predicted from the rest",
-		Note: "What the fit is worth on this record. On the seven published boats it was tried with, a rail height left out between known ones came back within about 0.2 in (root mean square), the end thwart's within 0.6, one beyond the last known within 1, and a thwart's length within 1.4.",
+		Note: "What the fit is worth on this record. On the seven published boats it was tried with, a rail height " +
+			"left out between known ones came back within about 0.2 in (root mean square), the end thwart's within " +
+			"0.6, one beyond the last known within 1, and a thwart's length within 1.4.",
 	}
 	return fill(t, all,
 		text("what", "Left out", func(p record.Prediction) string { return p.Datum.Named(s) }),
 		col("value", "Measured", units.Length, func(p record.Prediction) Cell { return measured(p.Kind, p.Value) }),
-		col("predicted", "Predicted", units.Length, func(p record.Prediction) Cell { return measured(p.Kind, p.Predicted) }),
+		col("predicted", "Predicted", units.Length, func(p record.Prediction) Cell {
+			return measured(p.Kind,
+				p.Predicted)
+		}),
 		col("error", "Off by", units.Offset, func(p record.Prediction) Cell {
 			return measured(p.Kind, between(p.ValueKind(), p.Value, p.Predicted, s))
 		}),
@@ -113,7 +125,8 @@ func PredictedTable(all []record.Prediction, s units.System) Table {
 func MovedTable(r record.Rebuilt, s units.System) Table {
 	t := Table{Key: "moved", Title: "What the readings moved"}
 	if len(r.Corrected) > 0 {
-		t.Note = "A width or a height changes the boat where it was read and has died out at the next thwart. It is kept with the boat as a correction."
+		t.Note = "A width or a height changes the boat where it was read and has died out at the next thwart. It " +
+			"is kept with the boat as a correction."
 	}
 	type change struct{ what, before, after string }
 	var changes []change
@@ -152,8 +165,14 @@ func RibsMoved(before, after core.Canoe, s units.System) Table {
 	}
 	return fill(t, all,
 		col("rib", "Rib", units.Count, func(r movedRib) Cell { return whole(r.number) }),
-		col("before", "Was cut", units.Length, func(r movedRib) Cell { return num(r.was.Length).saying(wordIf(!r.had, "none")) }),
-		col("after", "Cut now", units.Length, func(r movedRib) Cell { return num(r.is.Length).saying(wordIf(!r.has, "none")) }),
+		col("before", "Was cut", units.Length, func(r movedRib) Cell {
+			return num(r.was.Length).saying(wordIf(!r.had,
+				"none"))
+		}),
+		col("after", "Cut now", units.Length, func(r movedRib) Cell {
+			return num(r.is.Length).saying(wordIf(!r.has,
+				"none"))
+		}),
 		col("change", "Change", units.Offset, func(r movedRib) Cell { return when(r.had && r.has, num(r.by)) }),
 		col("run", "Along the gunwale", units.Length, func(r movedRib) Cell {
 			if r.has {

@@ -21,10 +21,12 @@ func TestReadingsMoveTheRibsNearThem(t *testing.T) {
 	d := design.Default()
 	before := core.Evaluate(d)
 	clear := before.Frame.Thwarts[1].Shoulder
-	rebuilt := record.AsBuilt(d, []record.Datum{{Kind: record.ClearWidth, Number: 1, Value: clear + 0.5*units.Inch}}, units.Imperial16)
+	rebuilt := record.AsBuilt(d, []record.Datum{{Kind: record.ClearWidth, Number: 1, Value: clear + 0.5*units.Inch}},
+		units.Imperial16)
 	require.Empty(t, rebuilt.Conflicts)
 	after := core.Evaluate(rebuilt.Design)
-	assert.InDelta(t, clear+0.5*units.Inch, after.Frame.Thwarts[1].Shoulder, units.Inch/32, "half of a tape's sixteenth")
+	assert.InDelta(t, clear+0.5*units.Inch, after.Frame.Thwarts[1].Shoulder, units.Inch/32,
+		"half of a tape's sixteenth")
 	table := answer.RibsMoved(before, after, units.Imperial16)
 	require.NotEmpty(t, table.Rows)
 	most, at := 0.0, 0.0
@@ -78,19 +80,24 @@ func TestHeldAtNone(t *testing.T) {
 }
 
 func TestMeasuredTables(t *testing.T) {
-	_, data, _ := record.Read("length overall\t16'\nbeam inside the gunwales\t33\tlocked\ndepth to inwale\t12 1/2\nribs\t44\nfirst thwart clear\t26\nend thwart clear\t10\nfirst thwart, from middle\t36\nend thwart, from middle\t68\nrail height at 0\t12 7/8\nrail height at first thwart\t13\nrail height at end thwart\t15\nrail height at 80\t18", 0, units.Imperial16)
+	_, data, _ := record.Read("length overall\t16'\nbeam inside the gunwales\t33\tlocked\ndepth to inwale\t12 "+
+		"1/2\nribs\t44\nfirst thwart clear\t26\nend thwart clear\t10\nfirst thwart, from middle\t36\nend thwart, "+
+		"from middle\t68\nrail height at 0\t12 7/8\nrail height at first thwart\t13\nrail height at end "+
+		"thwart\t15\nrail height at 80\t18", 0, units.Imperial16)
 	require.NotEmpty(t, data)
 	rec := record.Record{Data: data}
 	f := record.Fit(rec)
 	predicted, ok := record.Predict(rec, len(data)-1)
 	require.True(t, ok)
-	for _, table := range []answer.Table{answer.MeasuredTable(f.Rows, units.Metric), answer.HeldTable(f.Held, units.Metric), answer.PredictedTable([]record.Prediction{predicted}, units.Metric)} {
+	for _, table := range []answer.Table{answer.MeasuredTable(f.Rows, units.Metric), answer.HeldTable(f.Held,
+		units.Metric), answer.PredictedTable([]record.Prediction{predicted}, units.Metric)} {
 		require.NotEmpty(t, table.Rows, table.Key)
 		for _, r := range table.Rows {
 			require.Len(t, r.Cells, len(table.Columns))
 			if table.Key == "measured" && r.Cells[2].Text == "" {
 				// Whole millimetres show: the difference is of those.
-				assert.Equal(t, math.Round(r.Cells[2].Value*1000)-math.Round(r.Cells[1].Value*1000), math.Round(r.Cells[3].Value*1e9)/1e6, r.Cells[0].Text)
+				assert.Equal(t, math.Round(r.Cells[2].Value*1000)-math.Round(r.Cells[1].Value*1000),
+					math.Round(r.Cells[3].Value*1e9)/1e6, r.Cells[0].Text)
 			}
 		}
 	}

@@ -28,15 +28,18 @@ func onHandNumbers(c core.Canoe) []Number {
 		}
 		return n
 	}
-	lack := laid(number(HomeBark, "bark.short", "Bark wanting to the sheets on hand", units.Area, c.Bark.Short, fromLaying,
+	lack := laid(number(HomeBark, "bark.short", "Bark wanting to the sheets on hand", units.Area, c.Bark.Short,
+		fromLaying,
 		working("in # pieces: see the cutting list", count(len(c.Bark.Wanting())))).by(known.Estimate), true)
 	if !lack.Absent && c.Bark.Short == 0 {
 		lack = lack.in("none: they cover this boat")
-		lack.Working = working("# sheets on the bed and # strips for the sides", count(len(c.Bark.Bed)), count(len(c.Bark.Port)+len(c.Bark.Star)))
+		lack.Working = working("# sheets on the bed and # strips for the sides", count(len(c.Bark.Bed)),
+			count(len(c.Bark.Port)+len(c.Bark.Star)))
 	}
 	return []Number{
 		lack,
-		makesNumber("bark.largest", "Longest boat of these proportions they make", s.Makes, "the hull and its frame scaled as a whole until the sheets just cover it; timbers stay as they are", laid),
+		makesNumber("bark.largest", "Longest boat of these proportions they make", s.Makes,
+			"the hull and its frame scaled as a whole until the sheets just cover it; timbers stay as they are", laid),
 		makesNumber("bark.largestNarrower", "The same if every sheet comes # narrower", s.Narrower,
 			"each sheet narrower by #: an edge split, or a smaller tree", laid, small(bark.NarrowerBy)),
 	}
@@ -48,7 +51,8 @@ func makesNumber(key, label string, made *bark.Outcome, how string, laid func(Nu
 		at = *made
 	}
 	n := laid(number(HomeBark, key, label, units.Length, at.Length, fromLaying,
-		working(how+": # times this size", append(slices.Clone(by), ratio(at.Largest))...)).naming(by...).by(known.Estimate), made != nil)
+		working(how+": # times this size", append(slices.Clone(by),
+			ratio(at.Largest))...)).naming(by...).by(known.Estimate), made != nil)
 	if !n.Absent && at.Length == 0 {
 		return n.absent("none: too little for any")
 	}
@@ -59,7 +63,8 @@ func makesNumber(key, label string, made *bark.Outcome, how string, laid func(Nu
 func onHandTable(c core.Canoe) Table {
 	t := Table{
 		Key: "onhand", Title: "Sheets and what is cut from them", Home: HomeBark,
-		Note: "Pieces by their names in the cutting list: B on the bed, P port, S starboard, from the bow aft. Length is up the tree and along the boat, width round the tree.",
+		Note: "Pieces by their names in the cutting list: B on the bed, P port, S starboard, from the bow aft. " +
+			"Length is up the tree and along the boat, width round the tree.",
 	}
 	from := map[int]string{}
 	for _, p := range c.Bark.Pieces() {

@@ -63,23 +63,37 @@ func ribNumbers(c core.Canoe) []Number {
 		least, most = min(least, r.Spacing), max(most, r.Spacing)
 	}
 	long, tight, hard := longestRib(c), tightestRib(c), hardestRib(c)
-	spacing := printed(HomeRibs, "ribs.spacing", "From rib to rib along the gunwale", units.SmallLength, (least+most)/2, fromShape,
-		working("equal inside each bay between thwarts, # to #; # ribs in all", small(least), small(most), count(d.Ribs)))
+	spacing := printed(HomeRibs, "ribs.spacing", "From rib to rib along the gunwale", units.SmallLength,
+		(least+most)/2, fromShape,
+		working("equal inside each bay between thwarts, # to #; # ribs in all", small(least), small(most),
+			count(d.Ribs)))
 	spacing.Low, spacing.High = least, most
 	return []Number{
 		printed(HomeRibs, "ribs.count", "Ribs", units.Count, float64(d.Ribs), fromBuilders,
-			working("# as set or about one to # of gunwale", count(d.Ribs), small(design.RibEvery))).by(known.CommonPractice).short("Ribs"),
+			working("# as set or about one to # of gunwale", count(d.Ribs),
+				small(design.RibEvery))).by(known.CommonPractice).short("Ribs"),
 		spacing,
-		printed(HomeRibs, "ribs.broken", "Ribs broken at the centre, each end", units.Count, float64(brokenRibs(c)), fromAdney+", p. 104 and fig. 116: the last three",
-			working("# as set: the last toward either end, too sharp to bend whole", count(d.RibsBroken))).by(known.Published),
-		printed(HomeRibs, "ribs.longest", "Longest rib, finished, tip to tip on its outer face", units.Length, long.Length, fromShape,
+		printed(HomeRibs, "ribs.broken", "Ribs broken at the centre, each end", units.Count, float64(brokenRibs(c)),
+			fromAdney+", p. 104 and fig. 116: the last three",
+			working("# as set: the last toward either end, too sharp to bend whole",
+				count(d.RibsBroken))).by(known.Published),
+		printed(HomeRibs, "ribs.longest", "Longest rib, finished, tip to tip on its outer face", units.Length,
+			long.Length, fromShape,
 			working("girth # there, less the turn of the bark # and sheathing # inside it, less # of tuck at each tip",
-				length(2*long.Cut(c.Hull).HalfGirth()), thin(d.BarkThickness), small(d.SheathingThickness), small(d.RibTuck))).short("Longest rib"),
-		printed(HomeRibs, "ribs.minRadius", "Tightest bend of a rib that bends whole", units.SmallLength, tight.Bend.Radius, fromShape,
-			working("rib #, at the middle of its #; # an end are broken at the centre and not counted", count(tight.Number), small(tight.Thickness), count(brokenRibs(c)))).in(radiusWord(tight.Bend)),
-		number(HomeRibs, "ribs.verdict", "Will the ribs take their bends?", units.Count, float64(hard.Bend.Rib(d.RibStock)), fromRibs,
-			working("rib # bends to # times its thickness, its own bounds being # and # for "+d.RibStock.Species.Name()+", "+d.RibStock.Condition.String()+", "+d.RibStock.Grain.String()+". "+publishedRibs,
-				append([]term{count(hard.Number), ratio(max(0, hard.Bend.Ratio)), ratio(hard.Bend.Limit), ratio(hard.Bend.Safe)}, publishedTerms()...)...)).in(ribWord(hard.Bend, d.RibStock)).by(known.Estimate),
+				length(2*long.Cut(c.Hull).HalfGirth()), thin(d.BarkThickness), small(d.SheathingThickness),
+				small(d.RibTuck))).short("Longest rib"),
+		printed(HomeRibs, "ribs.minRadius", "Tightest bend of a rib that bends whole", units.SmallLength,
+			tight.Bend.Radius, fromShape,
+			working("rib #, at the middle of its #; # an end are broken at the centre and not counted",
+				count(tight.Number), small(tight.Thickness), count(brokenRibs(c)))).in(radiusWord(tight.Bend)),
+		number(HomeRibs, "ribs.verdict", "Will the ribs take their bends?", units.Count,
+			float64(hard.Bend.Rib(d.RibStock)), fromRibs,
+			working("rib # bends to # times its thickness, its own bounds being # and # for "+
+				""+d.RibStock.Species.Name()+", "+d.RibStock.Condition.String()+", "+d.RibStock.Grain.String()+". "+
+				""+publishedRibs,
+				append([]term{count(hard.Number), ratio(max(0, hard.Bend.Ratio)), ratio(hard.Bend.Limit),
+					ratio(hard.Bend.Safe)}, publishedTerms()...)...)).in(ribWord(hard.Bend,
+			d.RibStock)).by(known.Estimate),
 		lastLean(c),
 		blankRule(c),
 	}
@@ -90,9 +104,13 @@ func lastLean(c core.Canoe) Number {
 	r, b := c.Frame.Ribs[len(c.Frame.Ribs)-1], c.Frame.Headboard
 	height := c.Hull.TopEdge(r.X) - c.Hull.Floor(r.FootX)
 	lean := func(out float64) float64 { return math.Atan2(r.FootX-r.X+out, height) }
-	n := number(HomeRibs, "ribs.lastLean", "Last rib off plumb, its foot outward", units.Angle, r.Lean, fromDrawn+"; square to the bottom: "+fromAdney+", pp. 105-106",
-		working("square to the bottom at its foot, past the heel to the heel's slope, and its outer edge # inboard of the headboard's foot; the feet of the last # of the drawn boats stand # farther in to # farther out than so",
-			small(b.FootX-r.FootX-r.Width/2), count(frame.SpreadRibs), small(frame.FootSpreadIn), small(frame.FootSpreadOut)))
+	n := number(HomeRibs, "ribs.lastLean", "Last rib off plumb, its foot outward", units.Angle, r.Lean,
+		fromDrawn+"; square to the bottom: "+fromAdney+", pp. 105-106",
+		working("square to the bottom at its foot, past the heel to the heel's slope, and its outer edge # inboard "+
+			"of the headboard's foot; the feet of the last # of the drawn boats stand # farther in to # farther "+
+			"out than so",
+			small(b.FootX-r.FootX-r.Width/2), count(frame.SpreadRibs), small(frame.FootSpreadIn),
+			small(frame.FootSpreadOut)))
 	return n.between(lean(-frame.FootSpreadIn), lean(frame.FootSpreadOut))
 }
 
@@ -109,23 +127,30 @@ func blankRule(c core.Canoe) Number {
 			worst = max(worst, gap)
 		}
 	}
-	n := number(HomeRibs, "ribs.blankShort", "The rule of thumb, twice the nearest thwart, is too short by", units.Length, worst, "the rule: "+fromAdney+", p. 92; the shortfall: the ribs of this shape",
-		working("a blank twice the nearest thwart is long enough as far as rib #; from there outward # ribs an end are longer", count(first), count(short)))
+	n := number(HomeRibs, "ribs.blankShort", "The rule of thumb, twice the nearest thwart, is too short by",
+		units.Length, worst, "the rule: "+fromAdney+", p. 92; the shortfall: the ribs of this shape",
+		working("a blank twice the nearest thwart is long enough as far as rib #; from there outward # ribs an end "+
+			"are longer", count(first), count(short)))
 	if short == 0 {
-		n.Working = working("a blank twice the nearest thwart is longer than every one of the # ribs", count(c.Design.Ribs))
+		n.Working = working("a blank twice the nearest thwart is longer than every one of the # ribs",
+			count(c.Design.Ribs))
 		return n.in("never")
 	}
 	return n
 }
 
 const (
-	fromRibs = "radii of ribs measured by this project off " + fromAdney + ", figs. 31, 52, 104, good to a quarter, and drawn midsections of eight boats with ribs of 3/8 in; no bend test on white cedar was found. A trial piece decides"
+	fromRibs = "radii of ribs measured by this project off " + fromAdney +
+		", figs. 31, 52, 104, good to a quarter, and drawn midsections of eight boats with ribs of 3/8 in; no bend " +
+		"test on white cedar was found. A trial piece decides"
 	// publishedRibs says what published ribs do; its terms are publishedTerms.
-	publishedRibs = "Published ribs measure # to # times their thickness; boats drawn, with ribs of 3/8 in, come to # to #, so the lower edge is soft"
+	publishedRibs = "Published ribs measure # to # times their thickness; boats drawn, with ribs of 3/8 in, come " +
+		"to # to #, so the lower edge is soft"
 )
 
 func publishedTerms() []term {
-	return []term{ratio(wood.PublishedRibsTightest), ratio(wood.PublishedRibsEasiest), ratio(wood.DrawnRibsTightest), ratio(wood.DrawnRibsEasiest)}
+	return []term{ratio(wood.PublishedRibsTightest), ratio(wood.PublishedRibsEasiest), ratio(wood.DrawnRibsTightest),
+		ratio(wood.DrawnRibsEasiest)}
 }
 
 // ribWord is a rib's bend in words.
@@ -145,22 +170,27 @@ func RibWord(c core.Canoe, r frame.Rib) string {
 }
 
 // ribStates are the states of the bands of ribs.
-var ribStates = [...]State{wood.EasyRib: Within, wood.PublishedRib: Within, wood.ColdRib: Near, wood.TighterThanMost: Near, wood.TighterThanAny: Beyond}
+var ribStates = [...]State{wood.EasyRib: Within, wood.PublishedRib: Within, wood.ColdRib: Near,
+	wood.TighterThanMost: Near, wood.TighterThanAny: Beyond}
 
 // ribsCheck judges the rib bent hardest, and names what would mend it.
 func ribsCheck(c core.Canoe) Warning {
 	stock, r := c.Design.RibStock, hardestRib(c)
 	band := r.Bend.Rib(stock)
-	w := Warning{Key: "ribs.verdict", Label: "Ribs", Home: HomeRibs, State: ribStates[band], Word: ribWord(r.Bend, stock)}
+	w := Warning{Key: "ribs.verdict", Label: "Ribs", Home: HomeRibs, State: ribStates[band], Word: ribWord(r.Bend,
+		stock)}
 	bends := term{kind: units.Ratio, value: max(0, r.Bend.Ratio)}
 	switch band {
 	case wood.EasyRib:
-		w.Text = working("rib # from the middle bends to # times its thickness: bend a trial piece first", count(r.Number), bends)
+		w.Text = working("rib # from the middle bends to # times its thickness: bend a trial piece first",
+			count(r.Number), bends)
 	case wood.PublishedRib:
-		w.Text = working("rib # from the middle bends to # times its thickness. Published ribs bend to # to #: bend a trial piece first, and make spares", count(r.Number), bends,
+		w.Text = working("rib # from the middle bends to # times its thickness. Published ribs bend to # to #: "+
+			"bend a trial piece first, and make spares", count(r.Number), bends,
 			ratio(wood.PublishedRibsTightest), ratio(wood.PublishedRibsEasiest))
 	default:
-		found := working("rib # from the middle bends to # times its thickness. "+publishedRibs, append([]term{count(r.Number), bends}, publishedTerms()...)...)
+		found := working("rib # from the middle bends to # times its thickness. "+publishedRibs,
+			append([]term{count(r.Number), bends}, publishedTerms()...)...)
 		if r.Bend.WillNotFit {
 			found = working("rib # from the middle is thicker than its bend is wide", count(r.Number))
 		}
@@ -213,25 +243,37 @@ func ribsMend(c core.Canoe, limit float64) func(units.System) string {
 
 func ribsTable(c core.Canoe) Table {
 	t := Table{
-		Key: "ribs", Title: "Ribs from the middle outward", Home: HomeRibs, Open: true, OnPaper: true, Blanks: []string{"As built, fore", "aft"},
-		Note: "Each number is a pair of mates, one toward either end: bend the two together, one inside the other, a little past the shape, and tie them across until they are dry. Finished length is on the outer face, tip to tip, the long side of the 45-degree bevels; split and bend them at the rough length, an inch (25 mm) longer at each tip, and cut when they have been tried. Where it is bent hardest and where the taper begins are measured from the rib's middle. They go in from the ends, each end in turn, the middle last. Toward the ends their feet stand square to the bottom, outboard of their marks. The rule of thumb of twice the nearest thwart is no length to cut by.",
+		Key: "ribs", Title: "Ribs from the middle outward", Home: HomeRibs, Open: true, OnPaper: true,
+		Blanks: []string{"As built, fore", "aft"},
+		Note: "Each number is a pair of mates, one toward either end: bend the two together, one inside the other, " +
+			"a little past the shape, and tie them across until they are dry. Finished length is on the outer " +
+			"face, tip to tip, the long side of the 45-degree bevels; split and bend them at the rough length, an " +
+			"inch (25 mm) longer at each tip, and cut when they have been tried. Where it is bent hardest and " +
+			"where the taper begins are measured from the rib's middle. They go in from the ends, each end in " +
+			"turn, the middle last. Toward the ends their feet stand square to the bottom, outboard of their " +
+			"marks. The rule of thumb of twice the nearest thwart is no length to cut by.",
 	}
 	return fill(t, c.Frame.Ribs,
-		col("rib", "Rib", units.Words, func(r frame.Rib) Cell { return words(strconv.Itoa(r.Number)).saying(wordIf(r.Alone(), "middle")) }),
+		col("rib", "Rib", units.Words,
+			func(r frame.Rib) Cell { return words(strconv.Itoa(r.Number)).saying(wordIf(r.Alone(), "middle")) }),
 		col("length", "Finished length", units.Length, func(r frame.Rib) Cell { return num(r.Length) }),
 		col("rough", "Rough length", units.Length, func(r frame.Rib) Cell { return atLeast(r.Length + 2*ribLeave) }),
 		text("order", "Goes in", fittingOrder),
 		col("run", "Along the gunwale", units.Length, func(r frame.Rib) Cell { return num(r.Run) }),
 		col("station", "From amidships", units.Length, func(r frame.Rib) Cell { return num(r.X) }).screenOnly(),
-		col("foot", "Its foot, from amidships", units.Length, func(r frame.Rib) Cell { return num(r.FootX) }).screenOnly(),
+		col("foot", "Its foot, from amidships", units.Length,
+			func(r frame.Rib) Cell { return num(r.FootX) }).screenOnly(),
 		col("lean", "Off plumb, foot outward", units.Angle, func(r frame.Rib) Cell { return num(r.Lean) }).screenOnly(),
 		col("inner", "Inner face", units.Length, func(r frame.Rib) Cell { return num(r.Inner) }).screenOnly(),
 		col("width", "Width", units.SmallLength, func(r frame.Rib) Cell { return num(r.Width) }),
 		col("thickness", "Thickness", units.SmallLength, func(r frame.Rib) Cell { return num(r.Thickness) }),
 		col("bend", "Bent hardest at", units.SmallLength, func(r frame.Rib) Cell { return num(r.BendFrom(c.Hull)) }),
-		col("taper", "Taper begins at", units.SmallLength, func(r frame.Rib) Cell { return num(r.Length/2 - r.Taper(c.Design).Length) }),
-		col("radius", "Tightest radius", units.SmallLength, func(r frame.Rib) Cell { return num(r.Bend.Radius).saying(radiusWord(r.Bend)) }).screenOnly(),
-		col("ratio", "Radius over thickness", units.Ratio, func(r frame.Rib) Cell { return num(r.Bend.Ratio).saying(radiusWord(r.Bend)) }).screenOnly(),
+		col("taper", "Taper begins at", units.SmallLength,
+			func(r frame.Rib) Cell { return num(r.Length/2 - r.Taper(c.Design).Length) }),
+		col("radius", "Tightest radius", units.SmallLength,
+			func(r frame.Rib) Cell { return num(r.Bend.Radius).saying(radiusWord(r.Bend)) }).screenOnly(),
+		col("ratio", "Radius over thickness", units.Ratio,
+			func(r frame.Rib) Cell { return num(r.Bend.Ratio).saying(radiusWord(r.Bend)) }).screenOnly(),
 		text("state", "Bend", func(r frame.Rib) string { return RibWord(c, r) }),
 	).parts(func(i int) string { return RibPart(c.Frame.Ribs[i].Number) })
 }

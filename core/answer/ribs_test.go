@@ -36,7 +36,8 @@ func TestStartingBoatsBendAsPublished(t *testing.T) {
 // Nor with gunwales or stems worse than a published boat's.
 func TestStartingBoatsAreNotWorseThanPublished(t *testing.T) {
 	for _, d := range append(design.Starting(), design.Default()) {
-		for _, key := range []string{"stem.verdict", "ribs.verdict", "gunwales.verdict", "afloat.steady", "afloat.state"} {
+		for _, key := range []string{"stem.verdict", "ribs.verdict", "gunwales.verdict", "afloat.steady",
+			"afloat.state"} {
 			w := checkOf(t, d, key)
 			assert.Equal(t, answer.Within, w.State, "%s: %s %s, %s", d.Name, w.Label, w.Word, w.Text(units.Imperial16))
 		}
@@ -57,7 +58,8 @@ func TestRibsMessageNamesWhatClearsThem(t *testing.T) {
 			set := named.FindAllStringSubmatch(text, -1)
 			require.NotEmpty(t, set, text)
 			for _, m := range set {
-				key := map[string]string{"Rib thickness amidships": "ribThickness", "Rib thickness at the ends": "ribThicknessEnd"}[m[1]]
+				key := map[string]string{"Rib thickness amidships": "ribThickness",
+					"Rib thickness at the ends": "ribThicknessEnd"}[m[1]]
 				v, _, err := units.SmallLength.Parse(m[2], s)
 				require.NoError(t, err, m[2])
 				d = check.Of(t, d, key, v)

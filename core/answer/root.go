@@ -12,7 +12,8 @@ import (
 	"barkwright/core/units"
 )
 
-const fromCutting = "strands cut for groups and seams, the longest first and each from the first strand with room for it: a plain rule of this calculator"
+const fromCutting = "strands cut for groups and seams, the longest first and each from the first strand with room " +
+	"for it: a plain rule of this calculator"
 
 // rootNumbers tell of the roots to dig.
 func rootNumbers(c core.Canoe) []Number {
@@ -25,12 +26,21 @@ func rootNumbers(c core.Canoe) []Number {
 	}
 	published := gather.PublishedRoot(d)
 	return []Number{
-		plan(printed(HomeRoot, "root.pieces", "Roots to dig of the usual length", units.Count, float64(s.Roots), fromCutting,
-			working("# of # each, two from a root, cut into # for groups and seams; and # of the roots for waste", many(len(s.Cut), "strand", "strands"), run(d.RootLength), many(s.Pieces, "piece", "pieces"), percent(d.RootWaste))).by(known.Estimate)),
+		plan(printed(HomeRoot, "root.pieces", "Roots to dig of the usual length", units.Count, float64(s.Roots),
+			fromCutting,
+			working("# of # each, two from a root, cut into # for groups and seams; and # of the roots for waste",
+				many(len(s.Cut), "strand", "strands"), run(d.RootLength), many(s.Pieces, "piece", "pieces"),
+				percent(d.RootWaste))).by(known.Estimate)),
 		plan(number(HomeRoot, "root.left", "Left over at the strands' ends", units.Run, s.Left, fromCutting,
-			working("# of strand less what groups and seams take; short lengths serve for ties", run(float64(len(s.Cut))*d.RootLength))).by(known.Estimate)),
-		printed(HomeRoot, "root.published", "Root to dig by one published plan", units.Run, published, "a museum's account of building one canoe, 15 ft with 40 ribs: 250 ft dug gave 500 ft split, planned as 5 ft for each rib and 50 ft for the seams",
-			working("5 ft (1.5 m) for each of # ribs, and 50 ft (15 m) for the seams of 15 ft in proportion to #. This page has #: it allows # for waste, and side panels take # of its root where the sheets are narrow", count(d.Ribs), length(d.Length), run(r.Dug), percent(d.RootWaste), run(c.Bark.Seams[bark.PanelSeams].Root))).by(known.Published),
+			working("# of strand less what groups and seams take; short lengths serve for ties",
+				run(float64(len(s.Cut))*d.RootLength))).by(known.Estimate)),
+		printed(HomeRoot, "root.published", "Root to dig by one published plan", units.Run, published,
+			"a museum's account of building one canoe, 15 ft with 40 ribs: 250 ft dug gave 500 ft split, planned "+
+				"as 5 ft for each rib and 50 ft for the seams",
+			working("5 ft (1.5 m) for each of # ribs, and 50 ft (15 m) for the seams of 15 ft in proportion to #. "+
+				"This page has #: it allows # for waste, and side panels take # of its root where the sheets are "+
+				"narrow", count(d.Ribs), length(d.Length), run(r.Dug), percent(d.RootWaste),
+				run(c.Bark.Seams[bark.PanelSeams].Root))).by(known.Published),
 	}
 }
 
@@ -46,7 +56,9 @@ func rootsCell(c core.Canoe) Cell {
 func strandsTable(c core.Canoe) Table {
 	t := Table{
 		Key: "strands", Title: "How the roots are cut", Home: HomeRoot, OnPaper: true,
-		Note: "Each root is split into two strands as long. A group of lacing is laced with one strand; a seam goes on with the next. Cut groups first, from the thick end; what is left sews seams. Roots to dig allow for those that are spoiled.",
+		Note: "Each root is split into two strands as long. A group of lacing is laced with one strand; a seam " +
+			"goes on with the next. Cut groups first, from the thick end; what is left sews seams. Roots to dig " +
+			"allow for those that are spoiled.",
 	}
 	return fill(t, alikeStrands(c.Gather.Root.Strands),
 		col("strands", "Strands", units.Count, func(a *alike) Cell { return whole(a.strands) }),
@@ -102,7 +114,8 @@ func alikeStrands(s gather.Strands) []*alike {
 func rootChoicesTable(c core.Canoe) Table {
 	t := Table{
 		Key: "lacingchoices", Title: "What saves root", Home: HomeRoot,
-		Note: "The lacing as set, and what one change would make of roots of the usual length. A tail shorter than the fingers need, or fewer turns than hold the bark, saves nothing.",
+		Note: "The lacing as set, and what one change would make of roots of the usual length. A tail shorter than " +
+			"the fingers need, or fewer turns than hold the bark, saves nothing.",
 	}
 	choices := gather.RootChoices(c.Design, c.Frame, c.Bark)
 	least := -1
@@ -123,7 +136,10 @@ func rootChoicesTable(c core.Canoe) Table {
 		col("roots", "Roots to dig", units.Count, func(r choice) Cell {
 			return whole(r.is.Strands.Roots).saying(wordIf(!r.is.Strands.Fits, "longer roots"))
 		}),
-		col("left", "Left over", units.Run, func(r choice) Cell { return when(r.is.Strands.Fits, num(r.is.Strands.Left)) }),
+		col("left", "Left over", units.Run, func(r choice) Cell {
+			return when(r.is.Strands.Fits,
+				num(r.is.Strands.Left))
+		}),
 		col("share", "Wasted", units.Percent, func(r choice) Cell { return when(r.is.Strands.Fits, num(share(r.is))) }),
 	)
 }

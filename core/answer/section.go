@@ -19,13 +19,17 @@ const fromSection = fromShape + "; the rule from midsections drawn in AC (derive
 func sectionNumbers(c core.Canoe) []Number {
 	d, s := c.Design, c.Hull.Section(0)
 	return []Number{
-		printed(HomeFrame, "hull.halfGirth", "Half girth amidships, finished", units.SmallLength, s.HalfGirth(), fromSection, girthWorking(c)),
+		printed(HomeFrame, "hull.halfGirth", "Half girth amidships, finished", units.SmallLength, s.HalfGirth(),
+			fromSection, girthWorking(c)),
 		number(HomeFrame, "hull.ease", "Half girth that the ribs take up", units.Offset, d.EaseLeft(), fromSection,
 			working("# on the bed less # finished", small(d.HalfGirthOnBed()), small(s.HalfGirth()))),
-		number(HomeFrame, "hull.bottomBreadth", "Breadth of the bottom amidships, # up", units.Length, 2*s.HalfBreadthAt(min(bottomHeight, d.Depth)), fromSection,
-			working("across the outside of the bark, # over the bottom, with a turn of the bilge of # and the turn line # broad", small(bottomHeight), ratio(d.Bilge), length(c.Hull.TurnWidth()))).
+		number(HomeFrame, "hull.bottomBreadth", "Breadth of the bottom amidships, # up", units.Length,
+			2*s.HalfBreadthAt(min(bottomHeight, d.Depth)), fromSection,
+			working("across the outside of the bark, # over the bottom, with a turn of the bilge of # and the turn "+
+				"line # broad", small(bottomHeight), ratio(d.Bilge), length(c.Hull.TurnWidth()))).
 			naming(small(bottomHeight)),
-		printed(HomeFrame, "frame.turnWidth", "Breadth of the turn line amidships", units.Length, c.Hull.TurnWidth(), fromSection, turnWorking(c)),
+		printed(HomeFrame, "frame.turnWidth", "Breadth of the turn line amidships", units.Length, c.Hull.TurnWidth(),
+			fromSection, turnWorking(c)),
 	}
 }
 
@@ -36,12 +40,14 @@ func girthWorking(c core.Canoe) func(units.System) string {
 	case d.Bulges():
 		return working("along the section that a greatest breadth of bark of # asks for", length(d.GreatestBeam))
 	case d.BuiltOn == design.OnGunwales:
-		return working("built on the gunwale frame the bark on the bed is a box, # from the middle to the side and # up: all of it goes round", length(d.OutsideBreadth()/2), length(d.Depth))
+		return working("built on the gunwale frame the bark on the bed is a box, # from the middle to the side and "+
+			"# up: all of it goes round", length(d.OutsideBreadth()/2), length(d.Depth))
 	case d.TurnSet():
 		return working("along the section whose turn line is # broad, as set", length(d.TurnWidth))
 	}
 	half, fold := d.OutsideBreadth()/2, d.FrameWidth/2
-	return working("on the bed # from the middle to the edge of the frame and # from there to the gunwale, less # that the ribs take up",
+	return working("on the bed # from the middle to the edge of the frame and # from there to the gunwale, less # "+
+		"that the ribs take up",
 		length(fold), small(math.Hypot(half-fold, d.Depth)), small(d.Ease))
 }
 
@@ -49,7 +55,8 @@ func turnWorking(c core.Canoe) func(units.System) string {
 	d := c.Design
 	switch {
 	case d.Bulges():
-		return working("where bottom and side would meet to give a greatest breadth of bark of #", length(d.GreatestBeam))
+		return working("where bottom and side would meet to give a greatest breadth of bark of #",
+			length(d.GreatestBeam))
 	case d.TurnSet():
 		return working("# as set", length(d.TurnWidth))
 	}
@@ -63,13 +70,16 @@ func girthCheck(c core.Canoe) Warning {
 	onBed, finished := small(d.HalfGirthOnBed()), small(d.HalfGirth())
 	switch {
 	case d.GirthsAgree():
-		w.Text = working("# of bark on the bed goes round # of the finished half boat: drawn boats differ by as much", onBed, finished)
+		w.Text = working("# of bark on the bed goes round # of the finished half boat: drawn boats differ by as much",
+			onBed, finished)
 	case d.EaseLeft() > 0:
 		w.State, w.Word = Near, "the frame and the section do not agree"
-		w.Text = working("# of bark on the bed for # of the finished half boat: ribs take up # at most; narrow the frame, or let the turn line follow", onBed, finished, small(design.MostEase))
+		w.Text = working("# of bark on the bed for # of the finished half boat: ribs take up # at most; narrow the "+
+			"frame, or let the turn line follow", onBed, finished, small(design.MostEase))
 	default:
 		w.State, w.Word = Near, "the frame and the section do not agree"
-		w.Text = working("# of bark on the bed for # of the finished half boat: bark does not stretch so far; widen the frame, or let the turn line follow", onBed, finished)
+		w.Text = working("# of bark on the bed for # of the finished half boat: bark does not stretch so far; "+
+			"widen the frame, or let the turn line follow", onBed, finished)
 	}
 	return w
 }
@@ -80,7 +90,8 @@ const girthStations = 10
 func girthsTable(c core.Canoe) Table {
 	t := Table{
 		Key: "girths", Title: "Half girths, on the bed and finished", Home: HomeFrame,
-		Note: "It is one piece of bark: on the bed it stands over its finished edge by the last column, or is drawn down to it where that is less than zero. " +
+		Note: "It is one piece of bark: on the bed it stands over its finished edge by the last column, or is " +
+			"drawn down to it where that is less than zero. " +
 			"Where that is no more than the bark left to trim it is no fault: trim after lacing.",
 	}
 	h := c.Hull

@@ -9,8 +9,9 @@ import (
 )
 
 const (
-	fromFlattening = "the finished skin laid flat with the least stretch, after the energy of L. Liu and others, A Local/Global Approach to Mesh Parameterization, Computer Graphics Forum 27, 2008"
-	fromNoLimit    = "estimate: no published strain limit of birch bark was found; the limit is what you set"
+	fromFlattening = "the finished skin laid flat with the least stretch, after the energy of L. Liu and others, A " +
+		"Local/Global Approach to Mesh Parameterization, Computer Graphics Forum 27, 2008"
+	fromNoLimit = "estimate: no published strain limit of birch bark was found; the limit is what you set"
 	// notYet stands for a number that follows when the slider rests.
 	notYet = "being worked out"
 )
@@ -54,16 +55,20 @@ func skinNumbers(c core.Canoe) []Number {
 	gores := laid("bark.goresCut", "Gores that are cut, each side", units.Count, float64(cut),
 		working("# asked for; the table says why where there is none", count(len(f.Gores))))
 	if letIn > 0 && !gores.Absent {
-		gores = gores.in(units.Count.Format(float64(cut), units.Metric) + " cut, bark to be let in at " + units.Count.Format(float64(letIn), units.Metric))
+		gores = gores.in(units.Count.Format(float64(cut), units.Metric) + " cut, bark to be let in at " +
+			units.Count.Format(float64(letIn), units.Metric))
 	}
 	return []Number{
 		gores,
 		laid("bark.stretch", "Stretch left in the bark", units.Strain, f.P95,
-			working("with # gores cut each side, 95 parts in 100 of the skin stretch or gather by less than this; the limit you set is #", count(cut), strain(c.Design.StretchLimit))).by(known.Estimate),
+			working("with # gores cut each side, 95 parts in 100 of the skin stretch or gather by less than this; "+
+				"the limit you set is #", count(cut), strain(c.Design.StretchLimit))).by(known.Estimate),
 		laid("bark.stretchMean", "Stretch left, on the whole", units.Strain, f.RMS,
-			working("the root of the mean square over all of the skin, along and across, with # gores cut each side", count(cut))).by(known.Estimate),
+			working("the root of the mean square over all of the skin, along and across, with # gores cut each side",
+				count(cut))).by(known.Estimate),
 		laid("bark.stretchAt", "Where it is most, fore and aft of amidships", units.Length, f.Where.X,
-			working("# along the bed and # out from its centre line, in all four quarters alike", length(f.Where.X), length(f.Where.Y))),
+			working("# along the bed and # out from its centre line, in all four quarters alike", length(f.Where.X),
+				length(f.Where.Y))),
 		laid("bark.flatLength", "Bark on the bed, length", units.Length, f.Length,
 			working("laid flat from tip to tip, for a boat # overall", length(c.Design.Length))),
 		laid("bark.flatOver", "Bark on the bed, longer than the boat by", units.Length, f.Length-c.Design.Length,
@@ -77,8 +82,10 @@ func skinNumbers(c core.Canoe) []Number {
 func fewestNumber(c core.Canoe, s *core.Skin) Number {
 	limit := c.Design.StretchLimit
 	least, ok := bark.Fewest(s.Curve, limit)
-	n := number(HomeBark, "bark.fewestGores", "Fewest gores a side within the limit", units.Count, float64(least), fromNoLimit,
-		working("standing evenly between the end thwarts, the first number that leaves # or less", strain(limit))).by(known.Estimate)
+	n := number(HomeBark, "bark.fewestGores", "Fewest gores a side within the limit", units.Count, float64(least),
+		fromNoLimit,
+		working("standing evenly between the end thwarts, the first number that leaves # or less",
+			strain(limit))).by(known.Estimate)
 	switch {
 	case len(s.Curve) == 0:
 		return n.later()
@@ -93,7 +100,10 @@ func fewestNumber(c core.Canoe, s *core.Skin) Number {
 func stretchTable(c core.Canoe) Table {
 	t := Table{
 		Key: "stretch", Title: "Stretch left, by number of gores", Home: HomeBark,
-		Note: "Gores each side standing evenly between the end thwarts; the builders' rule puts them elsewhere. Good to about a tenth of a percent. The root mean square is of the stretch along and across together and the few worst places weigh most in it, so it can be the larger of the two. No published strain limit of birch bark was found: the limit is yours to set.",
+		Note: "Gores each side standing evenly between the end thwarts; the builders' rule puts them elsewhere. " +
+			"Good to about a tenth of a percent. The root mean square is of the stretch along and across together " +
+			"and the few worst places weigh most in it, so it can be the larger of the two. No published strain " +
+			"limit of birch bark was found: the limit is yours to set.",
 	}
 	var curve []bark.CurvePoint
 	if c.Skin != nil {
@@ -103,7 +113,10 @@ func stretchTable(c core.Canoe) Table {
 	limit := c.Design.StretchLimit
 	return fill(t, curve,
 		col("gores", "Gores each side", units.Count, func(p bark.CurvePoint) Cell { return whole(p.Gores) }),
-		col("p95", "Stretch, 95 in 100", units.Strain, func(p bark.CurvePoint) Cell { return when(flat(p), num(p.P95)) }),
+		col("p95", "Stretch, 95 in 100", units.Strain, func(p bark.CurvePoint) Cell {
+			return when(flat(p),
+				num(p.P95))
+		}),
 		col("rms", "Root mean square", units.Strain, func(p bark.CurvePoint) Cell { return when(flat(p), num(p.RMS)) }),
 		text("limit", "Against the limit", func(p bark.CurvePoint) string {
 			switch {

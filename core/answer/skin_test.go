@@ -43,7 +43,8 @@ func barkBoats() map[string]design.Design {
 		return d
 	}
 	all["no gore"] = with(map[string]float64{"gores": 0})
-	all["bark let in"] = with(map[string]float64{"beamFine": 2.2, "frameLength": 140 * units.Inch, "sheetWidth": 70 * units.Inch})
+	all["bark let in"] = with(map[string]float64{"beamFine": 2.2, "frameLength": 140 * units.Inch,
+		"sheetWidth": 70 * units.Inch})
 	short, long := design.Default(), design.Default()
 	short.OnHand = short.OnHand.Put(0, design.Sheet{Width: 30 * units.Inch, Length: 80 * units.Inch})
 	long.OnHand = long.OnHand.Put(0, design.Sheet{Width: 60 * units.Inch, Length: 240 * units.Inch})
@@ -79,7 +80,8 @@ func TestResultsWithTheSkin(t *testing.T) {
 				assert.NotEmpty(t, n.Text(s))
 			}
 		}
-		for _, key := range []string{"gores", "stretch", "panels", "onhand", "cutting", "trees", "strands", "lacingchoices"} {
+		for _, key := range []string{"gores", "stretch", "panels", "onhand", "cutting", "trees", "strands",
+			"lacingchoices"} {
 			table, ok := answer.MakeTable(c, key)
 			require.True(t, ok, key)
 			require.NotEmpty(t, table.Rows, "%s: %s", name, key)

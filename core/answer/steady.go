@@ -9,7 +9,9 @@ import (
 	"barkwright/core/units"
 )
 
-const spreadSource = fromStanding + ". The spread: half girth and bilge by one standard deviation of midsections drawn in " + fromAdney + ", measured by this project, and the crew's height by what a segment model and a published sitting height differ (from memory), taken as having nothing to do with one another"
+const spreadSource = fromStanding + ". The spread: half girth and bilge by one standard deviation of midsections " +
+	"drawn in " + fromAdney + ", measured by this project, and the crew's height by what a segment model and a " +
+	"published sitting height differ (from memory), taken as having nothing to do with one another"
 
 // stiffFrom is the GM from which a boat is called stiff, even at its low end, m. No scale
 // was found in print: a choice of this project.
@@ -45,8 +47,10 @@ func steadinessOf(a core.Afloat) steadiness {
 // steadyCheck says in words how stiff the boat is, with its spread, and what helps.
 func steadyCheck(c core.Canoe) Warning {
 	a := c.Afloat
-	w := Warning{Key: "afloat.steady", Label: "Steadiness", Home: HomeWater, State: NotChecked, Word: NotChecked.String()}
-	if a.Floated.Upright.State != afloat.Floats || a.Floated.State == afloat.Overloaded || a.Floated.State == afloat.NotConverged {
+	w := Warning{Key: "afloat.steady", Label: "Steadiness", Home: HomeWater, State: NotChecked,
+		Word: NotChecked.String()}
+	f := a.Floated
+	if f.Upright.State != afloat.Floats || f.State == afloat.Overloaded || f.State == afloat.NotConverged {
 		w.Text = working("the load comes first")
 		return w
 	}
@@ -55,8 +59,10 @@ func steadyCheck(c core.Canoe) Warning {
 	says := [...]string{
 		stiff:  "GM # to #",
 		steady: "GM # to #: upright even at the low end",
-		tender: "GM # to #: it hangs on how broad the bottom comes out and how high the crew sits, and at the low end the boat would not stay upright. Small hunting boats in print come out like this",
-		falls:  "GM # to #: even with a bottom at its broadest and the crew low. A published boat of under 10 ft (fig. 102) comes out like this when two and cargo are put in it: it was one hunter's",
+		tender: "GM # to #: it hangs on how broad the bottom comes out and how high the crew sits, and at the low " +
+			"end the boat would not stay upright. Small hunting boats in print come out like this",
+		falls: "GM # to #: even with a bottom at its broadest and the crew low. A published boat of under 10 ft " +
+			"(fig. 102) comes out like this when two and cargo are put in it: it was one hunter's",
 	}[how]
 	spread := working(says, length(a.GMLow).rough(), length(a.GMHigh).rough())
 	w.Text = spread
@@ -75,7 +81,8 @@ func remedies(c core.Canoe, s units.System) []string {
 	if crew := crewMass(a); d.Posture != design.SittingOnBottom && crew > 0 {
 		down := 0.0
 		for _, p := range d.Aboard[:d.Paddlers] {
-			down += p.Mass * (afloat.CentreHeight(d.Posture, p.SeatHeight, d.Stature) - afloat.CentreHeight(design.SittingOnBottom, 0, d.Stature))
+			down += p.Mass * (afloat.CentreHeight(d.Posture, p.SeatHeight,
+				d.Stature) - afloat.CentreHeight(design.SittingOnBottom, 0, d.Stature))
 		}
 		if more := down / a.Load.Mass; more > 0 {
 			all = append(all, "sitting on the bottom, GM "+units.Length.Rough(more, s)+" more")

@@ -9,8 +9,10 @@ import (
 
 // The methods on the water, each with what it leaves out.
 const (
-	fromFloating = "volume of the stations under the water plane, free to sink and trim; calm water and a rigid load. A teaching estimate and no rating: no US, EU or ISO loading rule looked at covers canoes"
-	fromStanding = "righting arm of a rigid load, free to sink and trim. People move, and shifting weight is what capsizes most canoes; water in the boat takes her stiffness away. A teaching estimate and no rating"
+	fromFloating = "volume of the stations under the water plane, free to sink and trim; calm water and a rigid " +
+		"load. A teaching estimate and no rating: no US, EU or ISO loading rule looked at covers canoes"
+	fromStanding = "righting arm of a rigid load, free to sink and trim. People move, and shifting weight is what " +
+		"capsizes most canoes; water in the boat takes her stiffness away. A teaching estimate and no rating"
 )
 
 // waterNumbers are those that follow every step of a slider.
@@ -32,28 +34,38 @@ func waterNumbers(c core.Canoe) []Number {
 			working("# in all: the boat #, her crew and cargo", mass(a.Load.Mass).rough(), mass(a.Boat.Mass).rough())),
 		lies("afloat.freeboard", "Least freeboard", units.Length, up.Freeboard, fromFloating,
 			working("to the top of the inwale at its lowest over the water, as the boat trims")).short("Freeboard"),
-		lies("afloat.freeboardAt", "Where it is least, forward of amidships", units.Offset, up.FreeboardAt.X, fromFloating,
+		lies("afloat.freeboardAt", "Where it is least, forward of amidships", units.Offset, up.FreeboardAt.X,
+			fromFloating,
 			working("the sheer is # over the bottom there", length(up.FreeboardAt.Z).rough())),
 		lies("afloat.trim", "Trim, bow down", units.Angle, up.Trim, fromFloating,
-			working("the middle of all the weight stands # forward of amidships, and so does that of the water pushed aside", offset(a.Load.Centre.X).rough())),
+			working("the middle of all the weight stands # forward of amidships, and so does that of the water "+
+				"pushed aside", offset(a.Load.Centre.X).rough())),
 		printed(HomeWater, "afloat.displacement", "All that the water carries", units.Mass, a.Load.Mass, fromFloating,
-			working("boat #, # together # and cargo #", mass(a.Boat.Mass).rough(), many(len(a.Crew), "paddler", "paddlers"), mass(crewMass(a)).rough(), mass(a.Cargo.Mass).rough())).by(known.Estimate),
+			working("boat #, # together # and cargo #", mass(a.Boat.Mass).rough(), many(len(a.Crew), "paddler",
+				"paddlers"), mass(crewMass(a)).rough(), mass(a.Cargo.Mass).rough())).by(known.Estimate),
 		lies("afloat.gm", "Stiffness upright, GM", units.Length, f.GM, fromStanding,
-			working("how fast the righting arm grows as the boat begins to heel; less than nothing, and she will not stay upright")),
+			working("how fast the righting arm grows as the boat begins to heel; less than nothing, and she will "+
+				"not stay upright")),
 		lies("afloat.gmLow", "GM at the low end of what is not known", units.Length, a.GMLow, spreadSource,
-			working("the ribs come to rest # narrower round the half girth and harder at the bilge, the crew's weight # higher", small(core.GirthSpread), small(afloat.PostureSpread).rough())),
+			working("the ribs come to rest # narrower round the half girth and harder at the bilge, the crew's "+
+				"weight # higher", small(core.GirthSpread), small(afloat.PostureSpread).rough())),
 		lies("afloat.gmHigh", "GM at the high end", units.Length, a.GMHigh, spreadSource,
-			working("the half girth # longer and the bilge easier, the crew's weight # lower", small(core.GirthSpread), small(afloat.PostureSpread).rough())),
+			working("the half girth # longer and the bilge easier, the crew's weight # lower",
+				small(core.GirthSpread), small(afloat.PostureSpread).rough())),
 		lies("afloat.gmHigher", "GM with the crew # higher", units.Length, a.GMCrewHigher, fromStanding,
-			working("# of people raised #", mass(crewMass(a)).rough(), small(afloat.CrewHeightStep))).naming(small(afloat.CrewHeightStep)),
+			working("# of people raised #", mass(crewMass(a)).rough(),
+				small(afloat.CrewHeightStep))).naming(small(afloat.CrewHeightStep)),
 		lies("afloat.gmLower", "GM with the crew # lower", units.Length, a.GMCrewLower, fromStanding,
-			working("# of people lowered #", mass(crewMass(a)).rough(), small(afloat.CrewHeightStep))).naming(small(afloat.CrewHeightStep)),
+			working("# of people lowered #", mass(crewMass(a)).rough(),
+				small(afloat.CrewHeightStep))).naming(small(afloat.CrewHeightStep)),
 		lollNumber(f, lies),
 	}
 	freeboards := afloat.MarkedFreeboards()
 	for i, carried := range a.Carries {
-		n := printed(HomeWater, loadKeys[i], "Load that leaves # of freeboard", units.Mass, carried.Payload, fromFloating,
-			working("floated level, # with the boat's own #", mass(carried.Total).rough(), mass(a.Boat.Mass).rough())).naming(small(freeboards[i])).by(known.Estimate)
+		n := printed(HomeWater, loadKeys[i], "Load that leaves # of freeboard", units.Mass, carried.Payload,
+			fromFloating,
+			working("floated level, # with the boat's own #", mass(carried.Total).rough(),
+				mass(a.Boat.Mass).rough())).naming(small(freeboards[i])).by(known.Estimate)
 		if carried.State != afloat.Floats {
 			n = n.absent(carried.State.String())
 		}
@@ -63,12 +75,14 @@ func waterNumbers(c core.Canoe) []Number {
 }
 
 // loadKeys are the loads' keys, in the order of afloat.MarkedFreeboards.
-var loadKeys = [...]string{"afloat.loadAtThreeInches", "afloat.loadAtFourInches", "afloat.loadAtSixInches", "afloat.loadAtEightInches"}
+var loadKeys = [...]string{"afloat.loadAtThreeInches", "afloat.loadAtFourInches", "afloat.loadAtSixInches",
+	"afloat.loadAtEightInches"}
 
 func crewMass(a core.Afloat) float64 { return afloat.Total(a.Crew...).Mass }
 
 // lollNumber is the heel that a boat too tender to stay upright falls to.
-func lollNumber(f afloat.Floated, lies func(string, string, units.Kind, float64, string, func(units.System) string) Number) Number {
+func lollNumber(f afloat.Floated, lies func(string, string, units.Kind, float64, string,
+	func(units.System) string) Number) Number {
 	n := lies("afloat.loll", "Heel she comes to rest at", units.Angle, f.Rest.Plane.Heel, fromStanding,
 		working("where the righting arm is nothing and grows on heeling farther"))
 	if f.State == afloat.CapsizesUpright && f.Rest.State != afloat.Floats {
@@ -88,9 +102,11 @@ func floatCheck(c core.Canoe) Warning {
 	w := Warning{Key: "afloat.state", Label: "Load", Home: HomeWater, State: Beyond, Word: f.State.String()}
 	switch {
 	case f.State == afloat.Overloaded:
-		w.Text = working("about # too much: water would come over the gunwale. Take less, or build deeper or longer", mass(f.Excess).rough())
+		w.Text = working("about # too much: water would come over the gunwale. Take less, or build deeper or longer",
+			mass(f.Excess).rough())
 	case f.State == afloat.Swamped:
-		w.Text = working("water comes over the gunwale # forward of amidships: place the load nearer the middle, or take less", offset(f.Upright.FreeboardAt.X).rough())
+		w.Text = working("water comes over the gunwale # forward of amidships: place the load nearer the middle, "+
+			"or take less", offset(f.Upright.FreeboardAt.X).rough())
 	case f.State == afloat.NotConverged:
 		w.Word = "will not balance"
 		x, toward, end, back := c.Afloat.Load.Centre.X, "forward", "bow", "aft"
@@ -100,7 +116,8 @@ func floatCheck(c core.Canoe) Warning {
 		w.Text = working("its middle is # "+toward+"; the "+end+" would go under. Move it "+back, length(x))
 	case f.Upright.Freeboard < lowFreeboard:
 		w.State, w.Word = Near, "little freeboard"
-		w.Text = working("# of freeboard: by custom an open canoe keeps #", length(f.Upright.Freeboard).rough(), length(lowFreeboard))
+		w.Text = working("# of freeboard: by custom an open canoe keeps #", length(f.Upright.Freeboard).rough(),
+			length(lowFreeboard))
 	default:
 		w.State = Within
 		w.Text = working("# of freeboard in calm water", length(f.Upright.Freeboard).rough())

@@ -38,7 +38,8 @@ func onWater(d design.Design) map[string]answer.Number {
 // The results that other parts of the page count on.
 func TestKeysOnTheWater(t *testing.T) {
 	all := onWater(design.Default())
-	for _, key := range []string{"afloat.draught", "afloat.freeboard", "afloat.displacement", "afloat.gm", "afloat.maxRightingArm", "afloat.loadAtSixInches", "afloat.speed"} {
+	for _, key := range []string{"afloat.draught", "afloat.freeboard", "afloat.displacement", "afloat.gm",
+		"afloat.maxRightingArm", "afloat.loadAtSixInches", "afloat.speed"} {
 		n, ok := all[key]
 		require.True(t, ok, key)
 		assert.False(t, n.Absent, key)
@@ -59,7 +60,8 @@ func TestKeysOnTheWater(t *testing.T) {
 func TestStatesAreNamed(t *testing.T) {
 	d := design.Default()
 	over := onWater(set(t, d, "cargo", 4000*units.Pound))
-	for _, key := range []string{"afloat.draught", "afloat.gm", "afloat.maxRightingArm", "afloat.speed", "afloat.push"} {
+	for _, key := range []string{"afloat.draught", "afloat.gm", "afloat.maxRightingArm", "afloat.speed",
+		"afloat.push"} {
 		assert.True(t, over[key].Absent, key)
 		assert.Equal(t, "overloaded", over[key].Text(units.Imperial16), key)
 	}
@@ -87,7 +89,8 @@ func TestLoadChecksInWords(t *testing.T) {
 	over := set(t, design.Default(), "cargo", 1500*units.Pound)
 	_, text := load(over)
 	assert.Regexp(t, `^about [0-9]+ lb too much: water would come over the gunwale\.`, text)
-	far := set(t, set(t, set(t, design.Default(), "paddlers", 0), "cargo", 400*units.Pound), "cargoPosition", 80*units.Inch)
+	far := set(t, set(t, set(t, design.Default(), "paddlers", 0), "cargo", 400*units.Pound), "cargoPosition",
+		80*units.Inch)
 	word, text := load(far)
 	assert.Equal(t, "will not balance", word)
 	assert.Regexp(t, `^its middle is .+ forward; the bow would go under\. Move it aft`, text)
@@ -102,7 +105,8 @@ func TestNoSheetsListed(t *testing.T) {
 	for _, r := range answer.All(core.Evaluate(design.Default())) {
 		if r.Text(units.Imperial16) == "no sheets listed" {
 			n++
-			assert.Equal(t, "list your sheets under Bark on hand and this is worked out", r.Working(units.Imperial16), r.Key)
+			assert.Equal(t, "list your sheets under Bark on hand and this is worked out", r.Working(units.Imperial16),
+				r.Key)
 		}
 	}
 	assert.Equal(t, 3, n)
@@ -147,7 +151,8 @@ func TestRandomBoatsGiveNumbers(t *testing.T) {
 // its best; and what helps is offered and does.
 func TestSteadinessInWords(t *testing.T) {
 	d := design.Default()
-	states := map[string]answer.State{"stiff": answer.Within, "steady": answer.Within, "tender": answer.Near, "would not stay upright": answer.Beyond}
+	states := map[string]answer.State{"stiff": answer.Within, "steady": answer.Within, "tender": answer.Near,
+		"would not stay upright": answer.Beyond}
 	seen := map[string]bool{}
 	for beam := 40.0; beam >= 20; beam-- {
 		e := set(t, set(t, d, "beam", beam*units.Inch), "cargo", 0)

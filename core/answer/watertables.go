@@ -71,7 +71,8 @@ func RightingTable(w core.Water) Table {
 	r := w.Righting
 	t := Table{
 		Key: "righting", Title: "Righting arm by heel", Home: HomeWater, Open: true,
-		Note: "A rigid load, free to sink and trim. People move: read it as how stiff she is, not as how far you may lean.",
+		Note: "A rigid load, free to sink and trim. People move: read it as how stiff she is, not as how far you " +
+			"may lean.",
 	}
 	type point struct {
 		afloat.Attitude
@@ -120,7 +121,8 @@ func CarriesTable(w core.Water) Table {
 func PushTable(m core.Moving) Table {
 	t := Table{
 		Key: "push", Title: "Push needed by speed", Home: HomeWater,
-		Note: "From friction alone to friction with the most waves that thin-ship theory gives within one part in twenty of the speed. A canoe is too broad for that theory: take the wave part as a shape, not a figure.",
+		Note: "From friction alone to friction with the most waves that thin-ship theory gives within one part in " +
+			"twenty of the speed. A canoe is too broad for that theory: take the wave part as a shape, not a figure.",
 	}
 	return fill(t, m.Curve,
 		col("speed", "Speed", units.Speed, func(p afloat.Push) Cell { return num(p.Speed) }),

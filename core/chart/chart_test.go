@@ -105,7 +105,8 @@ func TestChartLabelsKeepApart(t *testing.T) {
 					require.NotEmpty(t, ch.Description)
 					labels, wide, high := boxes(t, svg)
 					for i, a := range labels {
-						require.True(t, a.left >= -1 && a.right <= wide+1 && a.top >= -1 && a.bottom <= high+1, "%q leaves %s at %v", a.text, ch.Key, width)
+						require.True(t, a.left >= -1 && a.right <= wide+1 && a.top >= -1 && a.bottom <= high+1,
+							"%q leaves %s at %v", a.text, ch.Key, width)
 						for _, b := range labels[i+1:] {
 							require.False(t, a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom,
 								fmt.Sprintf("%q on %q in %s at %v", a.text, b.text, ch.Key, width))

@@ -142,7 +142,8 @@ func (p *plot) grid() {
 		p.line([]geom.Vec2{q, {X: q.X, Y: q.Y + 0.35*chartLetter}}, p.colours.Ink, 1, "")
 		p.text(geom.Vec2{X: q.X, Y: q.Y + chartLetter}, "middle", t.text, false)
 	}
-	p.line([]geom.Vec2{{X: p.area.left, Y: p.area.top}, {X: p.area.left, Y: p.area.bottom}, {X: p.area.right, Y: p.area.bottom}}, p.colours.Ink, 1, "")
+	p.line([]geom.Vec2{{X: p.area.left, Y: p.area.top}, {X: p.area.left, Y: p.area.bottom}, {X: p.area.right,
+		Y: p.area.bottom}}, p.colours.Ink, 1, "")
 	p.text(geom.Vec2{X: 0.2 * chartLetter, Y: 0.9 * chartLetter}, "start", p.Y.title(), true)
 	p.text(geom.Vec2{X: p.area.right, Y: p.area.bottom + 2.3*chartLetter}, "end", p.X.title(), true)
 }

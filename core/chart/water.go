@@ -57,10 +57,12 @@ func rightingChart(c core.Canoe, w core.Water, s units.System) Chart {
 		}
 		ch.Marks = append(ch.Marks, Mark{arm(here), Here, "you are here: " + lies})
 	}
-	ch.Description = "The righting arm by heel. The largest while she is dry is " + length(r.Most.Arm) + " at " + angle(r.Most.Plane.Heel) + "."
+	ch.Description = "The righting arm by heel. The largest while she is dry is " + length(r.Most.Arm) + " at " +
+		angle(r.Most.Plane.Heel) + "."
 	if r.Swamps {
 		line = append(line, arm(r.Swamped))
-		ch.Marks = append(ch.Marks, Mark{arm(r.Swamped), Cross, "water comes over: swamped, " + angle(r.Swamped.Plane.Heel)})
+		ch.Marks = append(ch.Marks, Mark{arm(r.Swamped), Cross, "water comes over: swamped, " +
+			angle(r.Swamped.Plane.Heel)})
 		ch.Description += " Water comes over the gunwale at " + angle(r.Swamped.Plane.Heel) + "; the line ends there."
 	}
 	if r.Most.Arm > 0 && !(r.Swamps && r.Swamped.Plane.Heel-r.Most.Plane.Heel < units.Degree) {
@@ -68,7 +70,8 @@ func rightingChart(c core.Canoe, w core.Water, s units.System) Chart {
 	}
 	if lean := w.Lean; len(c.Afloat.Crew) > 0 && lean.State == afloat.Floats {
 		at := lean.Rest.Plane.Heel
-		ch.Marks = append(ch.Marks, Mark{geom.Vec2{X: at, Y: interpolated(line, at)}, Ring, "a paddler leaning " + length(core.LeanDistance)})
+		ch.Marks = append(ch.Marks, Mark{geom.Vec2{X: at, Y: interpolated(line, at)}, Ring, "a paddler leaning " +
+			length(core.LeanDistance)})
 	}
 	ch.Lines = []Line{{Points: line}}
 	return ch.around()
@@ -94,11 +97,14 @@ func carriesChart(c core.Canoe, w core.Water, s units.System) Chart {
 	ch.Lines = []Line{{Points: line}}
 	// No load is known closer than a whole pound or kilogram.
 	text := func(v float64) string { return units.Mass.Format(math.Round(v/ch.X.one())*ch.X.one(), s) }
-	ch.Description = "The freeboard that is left falls from " + units.SmallLength.Format(line[len(line)-1].Y, s) + " with " + text(line[len(line)-1].X) +
+	ch.Description = "The freeboard that is left falls from " + units.SmallLength.Format(line[len(line)-1].Y, s) +
+		" with " + text(line[len(line)-1].X) +
 		" of crew and cargo to none with " + text(line[0].X) + ", floated level."
 	if a.Floated.State != afloat.Overloaded && a.Floated.Upright.State == afloat.Floats && a.Floated.Upright.Volume > 0 {
-		ch.Marks = append(ch.Marks, Mark{geom.Vec2{X: payload, Y: a.Floated.Upright.Freeboard}, Here, "you are here: " + text(payload)})
-		ch.Description += " With " + text(payload) + " as placed it is " + units.SmallLength.Format(a.Floated.Upright.Freeboard, s) + "."
+		ch.Marks = append(ch.Marks, Mark{geom.Vec2{X: payload, Y: a.Floated.Upright.Freeboard}, Here,
+			"you are here: " + text(payload)})
+		ch.Description += " With " + text(payload) + " as placed it is " +
+			units.SmallLength.Format(a.Floated.Upright.Freeboard, s) + "."
 	}
 	for i, k := range a.Carries {
 		if k.State == afloat.Floats && i > 0 {
@@ -136,12 +142,16 @@ func pushChart(_ core.Canoe, w core.Water, s units.System) Chart {
 		theory = append(theory, geom.Vec2{X: p.Speed, Y: p.Theory()})
 	}
 	ch.Bands = []Band{{low, high}}
-	ch.Lines = []Line{{Points: low, Label: "friction alone"}, {Points: high, Label: "with the most waves"}, {Points: theory, Dashed: true}}
+	ch.Lines = []Line{{Points: low, Label: "friction alone"}, {Points: high, Label: "with the most waves"},
+		{Points: theory, Dashed: true}}
 	force := func(v float64) string { return units.Force.Format(v, s) }
-	ch.Marks = []Mark{{geom.Vec2{X: m.Pace.Speed, Y: m.Pace.Theory()}, Ring, "walking pace, " + force(m.Pace.Low()) + " to " + force(m.Pace.High())}}
-	ch.Description = "The push rises with speed: at " + units.Speed.Format(m.Pace.Speed, s) + " it is " + force(m.Pace.Low()) + " to " + force(m.Pace.High()) + "."
+	ch.Marks = []Mark{{geom.Vec2{X: m.Pace.Speed, Y: m.Pace.Theory()}, Ring, "walking pace, " + force(m.Pace.Low()) +
+		" to " + force(m.Pace.High())}}
+	ch.Description = "The push rises with speed: at " + units.Speed.Format(m.Pace.Speed, s) + " it is " +
+		force(m.Pace.Low()) + " to " + force(m.Pace.High()) + "."
 	if at := m.Day.Speed; m.Day.State == afloat.Floats && at > 0 {
-		ch.Marks = append([]Mark{{geom.Vec2{X: at, Y: interpolated(theory, at)}, Here, "you are here: " + units.Speed.Format(at, s) + " all day"}}, ch.Marks...)
+		ch.Marks = append([]Mark{{geom.Vec2{X: at, Y: interpolated(theory, at)}, Here, "you are here: " +
+			units.Speed.Format(at, s) + " all day"}}, ch.Marks...)
 		ch.Description += " This crew holds about " + units.Speed.Format(at, s) + " for a day."
 	}
 	return ch.around()

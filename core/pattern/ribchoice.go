@@ -60,7 +60,8 @@ func ReadRibs(text string, ribs []frame.Rib) ([]int, error) {
 // ribParts splits at commas, semicolons and spaces, but for spaces beside a span's
 // hyphen or dash.
 func ribParts(text string) []string {
-	text = strings.NewReplacer("–", "-", "—", "-", "‑", "-", "−", "-", ",", " ", ";", " ").Replace(strings.ToLower(text))
+	text = strings.NewReplacer("–", "-", "—", "-", "‑", "-", "−", "-", ",", " ", ";",
+		" ").Replace(strings.ToLower(text))
 	fields := strings.Fields(text)
 	var parts []string
 	for i, f := range fields {

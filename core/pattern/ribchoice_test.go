@@ -57,7 +57,8 @@ func TestReadRibs(t *testing.T) {
 		{"1.5", even, `"1.5" is not read`},
 		{"5-6-7", even, `"5-6-7" is not read`},
 		{"1, 30", even, "There is no rib 30. This boat's ribs are 1 to 22."},
-		{"20-30, 0, 99999999999999999999", even, "There are no ribs 20-30, 0, 99999999999999999999. This boat's ribs are 1 to 22."},
+		{"20-30, 0, 99999999999999999999", even, "There are no ribs 20-30, 0, 99999999999999999999. This boat's " +
+			"ribs are 1 to 22."},
 		{"middle", even, "There is no rib middle. This boat's ribs are 1 to 22."},
 		{"23", odd, "There is no rib 23. This boat's ribs are the middle one and 1 to 22."},
 		{strings.Repeat("1,", 1000), even, "longer than all the ribs written out. This boat's ribs are 1 to 22."},
@@ -71,7 +72,8 @@ func TestReadRibs(t *testing.T) {
 // Whatever is written, the answer is ribs that there are, each once and in order,
 // or one short line.
 func FuzzReadRibs(f *testing.F) {
-	for _, text := range []string{"", "1, 5-8, 12", "middle - 4", "5-", "0", "1-999999999", "–", "1;2\n3", "9999999999999999999999", "\xff-\xfe", "٣"} {
+	for _, text := range []string{"", "1, 5-8, 12", "middle - 4", "5-", "0", "1-999999999", "–", "1;2\n3",
+		"9999999999999999999999", "\xff-\xfe", "٣"} {
 		f.Add(text, false)
 		f.Add(text, true)
 	}

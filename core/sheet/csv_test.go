@@ -27,7 +27,8 @@ func TestCSVReadsBack(t *testing.T) {
 			var b strings.Builder
 			require.NoError(t, sheet.CSV(&b, "A boat", table, s))
 			assert.True(t, utf8.ValidString(b.String()))
-			assert.Equal(t, strings.Count(b.String(), "\n"), strings.Count(b.String(), "\r\n"), "RFC 4180 ends lines with CR LF")
+			assert.Equal(t, strings.Count(b.String(), "\n"), strings.Count(b.String(), "\r\n"),
+				"RFC 4180 ends lines with CR LF")
 			lines, err := csv.NewReader(strings.NewReader(b.String())).ReadAll()
 			require.NoError(t, err, key)
 			require.Len(t, lines, len(table.Rows)+1)
@@ -35,7 +36,8 @@ func TestCSVReadsBack(t *testing.T) {
 				at := 1
 				for k, cell := range row.Cells {
 					label := table.Columns[k].Label
-					if at+1 < len(lines[0]) && strings.HasPrefix(lines[0][at], label+" (") && strings.HasPrefix(lines[0][at+1], label+" (") {
+					if at+1 < len(lines[0]) && strings.HasPrefix(lines[0][at],
+						label+" (") && strings.HasPrefix(lines[0][at+1], label+" (") {
 						assert.NotEqual(t, lines[0][at], lines[0][at+1], "two headings, two units")
 						at++
 					}
@@ -61,7 +63,8 @@ func TestCSVReadsBack(t *testing.T) {
 // carriage return) come out as text; a negative number stays a number.
 func TestCSVRunsNothing(t *testing.T) {
 	table := answer.Table{
-		Columns: []answer.Column{{Key: "a", Label: "=HYPERLINK(1)", Kind: units.Count}, {Key: "b", Label: "Offset", Kind: units.Offset}},
+		Columns: []answer.Column{{Key: "a", Label: "=HYPERLINK(1)", Kind: units.Count}, {Key: "b", Label: "Offset",
+			Kind: units.Offset}},
 		Rows: []answer.Row{
 			{Cells: []answer.Cell{{Text: "+1+cmd"}, {Value: -3.5 * units.Inch}}},
 			{Cells: []answer.Cell{{Text: "@SUM(A1)"}, {Value: math.Copysign(2, -1)}}},
@@ -103,7 +106,8 @@ func TestCSVGuardsEveryParting(t *testing.T) {
 		"Heron Cove; first boat": "Heron Cove; first boat",
 	} {
 		var b strings.Builder
-		table := answer.Table{Columns: []answer.Column{{Label: "A"}}, Rows: []answer.Row{{Cells: []answer.Cell{{Text: "b"}}}}}
+		table := answer.Table{Columns: []answer.Column{{Label: "A"}},
+			Rows: []answer.Row{{Cells: []answer.Cell{{Text: "b"}}}}}
 		require.NoError(t, sheet.CSV(&b, name, table, units.Imperial16))
 		lines, err := csv.NewReader(strings.NewReader(b.String())).ReadAll()
 		require.NoError(t, err)

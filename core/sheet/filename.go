@@ -29,7 +29,8 @@ func FileName(boat, part, ending string) string {
 	var b strings.Builder
 	gap := false
 	for _, r := range boat {
-		if r == utf8.RuneError || !unicode.In(r, unicode.Letter, unicode.Digit) && !(b.Len() > 0 && !gap && unicode.Is(unicode.Mark, r)) {
+		if r == utf8.RuneError || !unicode.In(r, unicode.Letter,
+			unicode.Digit) && !(b.Len() > 0 && !gap && unicode.Is(unicode.Mark, r)) {
 			gap = true
 			continue
 		}

@@ -79,13 +79,15 @@ func TestCurvesHaveTheirTables(t *testing.T) {
 
 // Every sheet says whose it is, which design, when, in what units and how rounded.
 func TestEverySheetIsNamed(t *testing.T) {
-	for s, units := range map[units.System]string{units.Imperial16: "rounded to 1/16 in", units.Imperial8: "rounded to 1/8 in", units.Metric: "millimetres, rounded to 1 mm"} {
+	for s, units := range map[units.System]string{units.Imperial16: "rounded to 1/16 in",
+		units.Imperial8: "rounded to 1/8 in", units.Metric: "millimetres, rounded to 1 mm"} {
 		for _, stage := range sheet.Stages() {
 			j := everything()
 			j.System, j.Sheets = s, []string{stage.Key}
 			var b strings.Builder
 			require.NoError(t, sheet.BuildSheets(&b, j))
-			for _, want := range []string{"Heron Cove, first canoe", "code " + head.Mark(), "version 2", "3 May 2026", units, stage.Title} {
+			for _, want := range []string{"Heron Cove, first canoe", "code " + head.Mark(), "version 2", "3 May 2026",
+				units, stage.Title} {
 				assert.Contains(t, b.String(), want, stage.Key)
 			}
 		}
@@ -98,8 +100,10 @@ func TestEverySheetIsNamed(t *testing.T) {
 // The hazards stand where they are met, each with its word.
 func TestCautionsAreWhereTheHazardIs(t *testing.T) {
 	for stage, words := range map[string][]string{
-		"bark": {"falling tree", "Ask before you gather"}, "root": {"Hot pitch", "heat gun"}, "ribs": {"steam", "springs"},
-		"ends": {"steam", "heat gun", "cut deep"}, "load": {"life jacket", "not a rating", "Hot pitch", "Ask before you gather"},
+		"bark": {"falling tree", "Ask before you gather"}, "root": {"Hot pitch", "heat gun"}, "ribs": {"steam",
+			"springs"},
+		"ends": {"steam", "heat gun", "cut deep"}, "load": {"life jacket", "not a rating", "Hot pitch",
+			"Ask before you gather"},
 	} {
 		j := everything()
 		j.Sheets = []string{stage}

@@ -19,7 +19,8 @@ func summaryStage(s *stage) {
 	}
 	s.element("h3", "As designed")
 	s.raw(`<dl class="numbers">`)
-	for _, key := range []string{"length", "beam", "depth", "gunwaleEndHeight", "endHeight", "rocker", "frameWidth", "frameLength", "barkThickness", "ribs", "thwarts", "stemLaminations"} {
+	for _, key := range []string{"length", "beam", "depth", "gunwaleEndHeight", "endHeight", "rocker", "frameWidth",
+		"frameLength", "barkThickness", "ribs", "thwarts", "stemLaminations"} {
 		p, _ := design.Lookup(key)
 		s.raw("<div>")
 		s.element("dt", p.Label)
@@ -50,18 +51,23 @@ func rootTallies(s *stage) {
 	count := func(n int) string { return units.Count.Format(float64(n), s.System) + " needed" }
 	root := s.Canoe.Gather.Root
 	if root.Strands.Fits {
-		s.tally("Roots dug, split and scraped", count(root.Strands.Roots)+", each "+units.Run.Format(root.Strands.Length, s.System)+" as it grows: "+units.Run.Format(root.WithWaste, s.System)+" split in all", root.Strands.Roots)
+		s.tally("Roots dug, split and scraped",
+			count(root.Strands.Roots)+", each "+units.Run.Format(root.Strands.Length,
+				s.System)+" as it grows: "+units.Run.Format(root.WithWaste, s.System)+" split in all", root.Strands.Roots)
 	}
-	s.tally("Groups laced", count(s.Canoe.Frame.Lacing.Count)+" of "+units.Length.Format(s.Canoe.Frame.Lacing.Group, s.System), s.Canoe.Frame.Lacing.Count)
+	s.tally("Groups laced", count(s.Canoe.Frame.Lacing.Count)+" of "+units.Length.Format(s.Canoe.Frame.Lacing.Group,
+		s.System), s.Canoe.Frame.Lacing.Count)
 	s.tally("Pegs split out", count(s.Canoe.Frame.Lacing.Pegs), s.Canoe.Frame.Lacing.Pegs)
 	for _, seam := range s.Canoe.Bark.Seams {
 		if seam.Count > 0 {
-			s.tally("Sewn: "+seamNames[seam.Kind], count(seam.Count)+", "+units.Run.Format(seam.Root, s.System)+" of split root in all", seam.Count)
+			s.tally("Sewn: "+seamNames[seam.Kind], count(seam.Count)+", "+units.Run.Format(seam.Root,
+				s.System)+" of split root in all", seam.Count)
 		}
 	}
 }
 
-var seamNames = [...]string{bark.GoreSeams: "gores", bark.PanelSeams: "side panels", bark.JointSeams: "end-to-end joints", bark.EndSeams: "ends"}
+var seamNames = [...]string{bark.GoreSeams: "gores", bark.PanelSeams: "side panels",
+	bark.JointSeams: "end-to-end joints", bark.EndSeams: "ends"}
 
 // inFittingOrder lists the ribs as they go in: each end in turn, the middle last.
 func inFittingOrder(t answer.Table) answer.Table {
