@@ -1,5 +1,5 @@
 # make run     build the page, serve it on this machine, open a browser where there is one
-# make test    formatting, vet, every test natively, the core's under node, the page in a browser
+# make test    formatting, vet, staticcheck, every test natively, the core's under node, the page in a browser
 # make bench   what the page costs: the core, the pictures, opening and standing idle
 # make soak    a million random boats worked out and five thousand walked through everything: about an hour
 # make mutants small changes in four packages of the core, a sample of them, and which their tests miss: an hour
@@ -14,7 +14,10 @@ PURE  := ./core/... ./wasm/scene/... ./wasm/paint/mesh/...
 # wasm_exec refuses a long environment, so node gets only what it needs.
 NODE  := env -i PATH=$(PATH) HOME=$(HOME) $(shell go env GOROOT)/lib/wasm/go_js_wasm_exec
 
-.PHONY: run test bench soak mutants golden page clean format vet native node browser
+# Every check but ST1005: errors here are sentences that users read, so they begin with a capital and end with a stop.
+CHECKS := all,-ST1005
+
+.PHONY: run test bench soak mutants golden page clean format vet lint native node browser
 
 run:
 	go run ./web/pack -serve
@@ -22,7 +25,7 @@ run:
 page:
 	go run ./web/pack
 
-test: format vet native node browser
+test: format vet lint native node browser
 
 format:
 	@unformatted=$$(gofmt -l .); test -z "$$unformatted" || { echo "gofmt these:"; echo "$$unformatted"; exit 1; }
@@ -30,6 +33,11 @@ format:
 vet:
 	go vet ./...
 	$(WASM) go vet ./wasm/... ./core/... ./web/e2e/bare
+
+# The tool is built for this machine, and what it looks at may be for another.
+lint:
+	go tool staticcheck -checks $(CHECKS) ./...
+	$(WASM) $$(go tool -n staticcheck) -checks $(CHECKS) ./wasm/... ./web/e2e/bare
 
 native:
 	go test -count=1 ./...

@@ -77,19 +77,29 @@ func TestInwaleByHand(t *testing.T) {
 	d := design.Default()
 	h := hull.New(d)
 	want := 2 * 2 * h.Gunwale.Length() * inch * inch * 357.149
-	assert.InDelta(t, want, list(d).Pieces[0].Mass.Typical, 1e-5*want)
+	assert.InDelta(t, want, piece(t, list(d), gather.Inwales).Mass.Typical, 1e-5*want)
+}
+
+// piece is the one piece of a kind.
+func piece(t *testing.T, l gather.List, kind gather.Kind) gather.Piece {
+	t.Helper()
+	var of []gather.Piece
+	for _, p := range l.Pieces {
+		if p.Kind == kind {
+			of = append(of, p)
+		}
+	}
+	require.Len(t, of, 1, "pieces of kind %d", kind)
+	return of[0]
 }
 
 // Four ribs from a billet (Adney and Chapelle 1964, p. 18), spares counted in.
 func TestBillets(t *testing.T) {
 	l := list(design.Default())
-	for _, p := range l.Pieces {
-		if p.Kind == gather.Ribs {
-			assert.Equal(t, int(math.Ceil(float64(p.Count+p.Spares)/4)), l.Billets)
-			assert.Equal(t, 44, p.Count)
-			assert.Positive(t, p.Spares, "ribs near the limit want spares")
-		}
-	}
+	p := piece(t, l, gather.Ribs)
+	assert.Equal(t, int(math.Ceil(float64(p.Count+p.Spares)/4)), l.Billets)
+	assert.Equal(t, 44, p.Count)
+	assert.Positive(t, p.Spares, "ribs near the limit want spares")
 }
 
 // All lengths doubled, timber and bark too, weigh eight times as much.

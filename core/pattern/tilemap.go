@@ -97,7 +97,7 @@ func cover(w io.Writer, patterns []Pattern, h Head) error {
 	const lowest = 178 // above the frame
 	for i, p := range patterns {
 		if y > lowest && i < len(patterns)-1 {
-			y = s.say(y, "and "+strconv.Itoa(len(patterns)-i)+" more", mapWidth)
+			s.say(y, "and "+strconv.Itoa(len(patterns)-i)+" more", mapWidth)
 			break
 		}
 		y = s.say(y, p.Name+": "+sheets(len(p.Tiles(Paper))), mapWidth)

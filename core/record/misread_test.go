@@ -93,18 +93,19 @@ func TestOneReadingIsRead(t *testing.T) {
 
 // A text past the most that is read ends at the end of a line.
 func TestNoTornLineIsRead(t *testing.T) {
-	text := strings.Repeat("#\n", (longestPaste-30)/2) + "Beam inside the gunwales\t33\u00a01/2\n"
-	for n := range len(text) - (longestPaste - 40) {
-		long := strings.Repeat(" ", n) + text
-		_, data, refused := Read(long, 0, units.Imperial16)
-		if len(long) > longestPaste {
+	// The beam's line ends where reading does, and then farther and farther past it.
+	beam := "Beam inside the gunwales\t33\u00a01/2\n"
+	text := "#" + strings.Repeat("x", longestPaste-len(beam)-2) + "\n" + beam
+	require.Len(t, text, longestPaste)
+	for n := range len(beam) {
+		_, data, refused := Read(strings.Repeat(" ", n)+text, 0, units.Imperial16)
+		if n > 0 {
 			assert.Empty(t, data)
 			require.NotEmpty(t, refused)
 			continue
 		}
-		if len(data) == 1 {
-			assert.InDelta(t, 33.5*inch, data[0].Value, 1e-9)
-		}
+		require.Len(t, data, 1, "%v", refused)
+		assert.InDelta(t, 33.5*inch, data[0].Value, 1e-9)
 	}
 }
 

@@ -89,15 +89,18 @@ func TestCornerGivesBack(t *testing.T) {
 // sample.
 func TestHalfBreadthAt(t *testing.T) {
 	r := rand.New(rand.NewPCG(3, 3))
+	tried := 0
 	for range 40 {
 		o := anyMidsection(r)
 		s := shape.New(o.At(o.Half * (0.6 + 0.8*r.Float64())))
 		for _, p := range s.Sample(50)[1:] {
 			if p.Y > 1e-4 {
+				tried++
 				require.InDelta(t, p.X, s.HalfBreadthAt(p.Y), 1e-6)
 			}
 		}
 	}
+	assert.Greater(t, tried, 40*25, "half the points stand over the bottom")
 }
 
 // Bark folded up round the gunwales themselves stands plumb on the bed; at that girth the
