@@ -15,6 +15,7 @@ import (
 	"fmt"
 	"io"
 	"log"
+	"math"
 	"math/rand/v2"
 	"os"
 	"os/exec"
@@ -26,7 +27,10 @@ import (
 	"time"
 )
 
-const gremlins = "github.com/go-gremlins/gremlins/cmd/gremlins@v0.6.0"
+const gremlins = "github.com/go-gremlins/gremlins/cmd/gremlins"
+
+// program is gremlins as main installs it, to be stopped as itself and not by way of go.
+var program string
 
 func main() {
 	log.SetFlags(0)
@@ -43,6 +47,13 @@ func main() {
 	defer os.RemoveAll(copied)
 	top := strings.TrimSpace(run(".", "git", "rev-parse", "--show-toplevel"))
 	run(".", "git", "clone", "-q", "--local", top, copied)
+	installed := filepath.Join(copied, ".git", "bin")
+	install := exec.Command("go", "install", gremlins+"@v0.6.0")
+	install.Env, install.Stderr = append(os.Environ(), "GOBIN="+installed), os.Stderr
+	if err := install.Run(); err != nil {
+		log.Fatalf("mutants: %v", err)
+	}
+	program = filepath.Join(installed, "gremlins")
 	// It compares the names in a diff with those in the package's own directory, and
 	// takes all the lines of a hunk from its first changed one on.
 	run(copied, "git", "config", "diff.relative", "true")
@@ -62,7 +73,7 @@ func main() {
 	}
 }
 
-// tally is what became of mutants.
+// tally is what became of mutants; those that no test runs count as not noticed.
 type tally struct {
 	killed, lived, timed int
 	survivors            []string
@@ -83,21 +94,50 @@ func (t *tally) counts() string {
 
 var (
 	coverage = regexp.MustCompile(`done in ([0-9a-zµ.]+)`)
-	outcome  = regexp.MustCompile(`^\s*(KILLED|LIVED|TIMED OUT) (\w+) at (\S+)`)
+	outcome  = regexp.MustCompile(`^\s*(KILLED|LIVED|TIMED OUT|NOT COVERED) (\w+) at (\S+)`)
 )
 
-// sample tries as many of a package's mutants as a time allows.
+// leastWait is how long a mutant's tests have at least before they count as hanging:
+// compiling it on a machine that is busy with other work takes longer than the tests.
+const leastWait = 2 * time.Minute
+
+// unleash is go-gremlins in a package's directory. It takes the time of one run with
+// coverage as its measure, so that one must not come from the cache; and its workers'
+// copies share what is compiled only where paths are left out of it.
+func unleash(ctx context.Context, in string, args ...string) *exec.Cmd {
+	cmd := exec.CommandContext(ctx, program, append([]string{"unleash"}, args...)...)
+	// It ends the run in hand and puts the source right.
+	cmd.Cancel = func() error { return cmd.Process.Signal(os.Interrupt) }
+	cmd.Dir, cmd.Stderr = in, os.Stderr
+	cmd.Env = append(os.Environ(), "GOFLAGS=-count=1 -trimpath -vet=off")
+	return cmd
+}
+
+// dryRun finds the mutants that can be made, and how long one run of the tests takes.
+func dryRun(in string) (runnable int, each time.Duration) {
+	out, err := unleash(context.Background(), in, "--dry-run").Output()
+	if err != nil {
+		log.Fatalf("mutants: the tests of %s do not pass as they are: %v\n%s", in, err, out)
+	}
+	m := coverage.FindSubmatch(out)
+	if m == nil {
+		log.Fatalf("mutants: no time is said of the tests of %s:\n%s", in, out)
+	}
+	each, err = time.ParseDuration(string(m[1]))
+	if err != nil {
+		log.Fatalf("mutants: %v", err)
+	}
+	return strings.Count(string(out), "RUNNABLE "), each
+}
+
+// sample tries as many of a package's mutants as a time allows, all those on the lines
+// it draws.
 func sample(dir, pkg string, seed uint64, allowed time.Duration) tally {
 	begun := time.Now()
 	in := filepath.Join(dir, pkg)
-	dry := run(in, "go", "run", gremlins, "unleash", "--dry-run")
-	each := time.Minute
-	if m := coverage.FindStringSubmatch(dry); m != nil {
-		if d, err := time.ParseDuration(m[1]); err == nil {
-			each = d
-		}
-	}
-	runnable := strings.Count(dry, "RUNNABLE ")
+	// The first one compiles.
+	dryRun(in)
+	runnable, each := dryRun(in)
 	left := allowed - time.Since(begun)
 	// Half of it: a mutant that hangs takes several times as long as one run.
 	tries := float64(left) / 2 / float64(each) * float64(runtime.GOMAXPROCS(0))
@@ -110,8 +150,10 @@ func sample(dir, pkg string, seed uint64, allowed time.Duration) tally {
 	}
 	within, cancel := context.WithTimeout(context.Background(), left)
 	defer cancel()
-	cmd := exec.CommandContext(within, "go", "run", gremlins, "unleash", "--diff", "HEAD~1", "--timeout-coefficient", "5")
-	cmd.Dir, cmd.Stderr, cmd.WaitDelay = in, os.Stderr, time.Minute
+	patience := max(5, int(math.Ceil(float64(leastWait)/float64(each))))
+	cmd := unleash(within, in, "--diff", "HEAD~1", "--timeout-coefficient", strconv.Itoa(patience),
+		"--workers", strconv.Itoa(runtime.GOMAXPROCS(0)))
+	cmd.WaitDelay = time.Minute
 	out, err := cmd.StdoutPipe()
 	if err != nil {
 		log.Fatal(err)
@@ -139,8 +181,12 @@ func read(out io.Reader, pkg string) tally {
 			t.timed++
 		default:
 			t.lived++
-			t.survivors = append(t.survivors, pkg+"/"+m[3]+" "+m[2])
-			fmt.Println("  not noticed:", pkg+"/"+m[3], m[2])
+			what := pkg + "/" + m[3] + " " + m[2]
+			if m[1] != "LIVED" {
+				what += ", which no test runs"
+			}
+			t.survivors = append(t.survivors, what)
+			fmt.Println("  not noticed:", what)
 		}
 	}
 	return t
