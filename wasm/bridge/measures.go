@@ -113,10 +113,9 @@ func (p *page) addMeasure(m *measures) {
 	// Not at once: the key that asked for the row would go on to open its list.
 	first := m.rows[len(m.rows)-1].fields[work.What]
 	var focus js.Func
-	focus = js.FuncOf(func(js.Value, []js.Value) any {
+	focus = p.callback(func([]js.Value) {
 		focus.Release()
 		first.Call("focus")
-		return nil
 	})
 	js.Global().Call("setTimeout", focus)
 }

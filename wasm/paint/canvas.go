@@ -18,6 +18,7 @@ import (
 type canvas struct {
 	palette draw.Palette
 	drawn   func()
+	guard   func(act func())
 	list    draw.List
 	dirty   bool
 
@@ -30,8 +31,9 @@ type canvas struct {
 	labels   *labels
 }
 
-func newCanvas(palette draw.Palette, drawn func()) *canvas {
-	c := &canvas{palette: palette, drawn: drawn, labels: newLabels()}
+// newCanvas calls drawn after each picture, and draws inside guard.
+func newCanvas(palette draw.Palette, drawn func(), guard func(act func())) *canvas {
+	c := &canvas{palette: palette, drawn: drawn, guard: guard, labels: newLabels()}
 	// One pixel inside a white square: its neighbours are white too, so no
 	// rounding of the texture's place darkens an edge.
 	square := ebiten.NewImage(3, 3)
@@ -59,12 +61,16 @@ func (c *canvas) Layout(width, height int) (int, int) {
 	return width, height
 }
 
-// Draw plays the list.
+// Draw plays the list where it is another.
 func (c *canvas) Draw(screen *ebiten.Image) {
 	if !c.dirty || len(c.list.Ops) == 0 {
 		return
 	}
 	c.dirty = false
+	c.guard(func() { c.play(screen) })
+}
+
+func (c *canvas) play(screen *ebiten.Image) {
 	paper := c.palette.Of(draw.Paper)
 	screen.Fill(color.RGBA{R: paper.R, G: paper.G, B: paper.B, A: 0xff})
 	c.mesh.Build(c.list, c.palette, c.scale)

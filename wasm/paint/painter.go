@@ -3,6 +3,8 @@
 package paint
 
 import (
+	"fmt"
+	"runtime/debug"
 	"strconv"
 	"strings"
 	"syscall/js"
@@ -41,11 +43,10 @@ func New() *Painter {
 	element.Set("tabIndex", -1)
 	element.Call("setAttribute", "aria-hidden", "true")
 	p.view.Call("insertBefore", element, p.view.Get("firstChild"))
-	p.canvas = newCanvas(p.palette, p.counted)
+	p.canvas = newCanvas(p.palette, p.counted, p.guard)
 	// boot.js stops Ebitengine's frames and sends this when the context is lost.
 	js.Global().Call("addEventListener", "picturelost", js.FuncOf(func(js.Value, []js.Value) any {
-		element.Call("remove")
-		p.useTwin(noWebGL)
+		p.guard(func() { p.leaveCanvas(noWebGL) })
 		return nil
 	}))
 	// Ebitengine stops the program over an image larger than the device takes: boot.js
@@ -59,11 +60,30 @@ func New() *Painter {
 func (p *Painter) Size() draw.Size {
 	size := p.size()
 	if p.canvas != nil && !fits(size, js.Global().Get("devicePixelRatio").Float(), p.texture) {
-		js.Global().Call("stopFrames")
-		p.view.Call("querySelector", "canvas").Call("remove")
-		p.useTwin(tooLarge)
+		p.leaveCanvas(tooLarge)
 	}
 	return size
+}
+
+// leaveCanvas ends Ebitengine's frames and goes over to SVG.
+func (p *Painter) leaveCanvas(why string) {
+	js.Global().Call("stopFrames")
+	if element := p.view.Call("querySelector", "canvas"); element.Truthy() {
+		element.Call("remove")
+	}
+	p.useTwin(why)
+}
+
+// guard runs act; a fault of the program in it is named in the console, and the picture
+// goes over to SVG.
+func (p *Painter) guard(act func()) {
+	defer func() {
+		if fault := recover(); fault != nil {
+			js.Global().Get("console").Call("error", fmt.Sprintf("%v\n%s", fault, debug.Stack()))
+			p.leaveCanvas(faulty)
+		}
+	}()
+	act()
 }
 
 func (p *Painter) size() draw.Size {
@@ -113,6 +133,7 @@ func (p *Painter) Run() {
 // Why the picture is SVG.
 const (
 	noWebGL  = "This browser gives the page no WebGL, so the picture is drawn as SVG. Every number is the same."
+	faulty   = "The picture met a fault of its own, so it is drawn as SVG. Every number is the same."
 	tooLarge = "The picture is larger than this device's graphics take, so it is drawn as SVG. Every number is the same."
 )
 

@@ -78,6 +78,11 @@ func TestKeptWithinASecond(t *testing.T) {
 	eval[bool](p, `(f => { f.closest('details').open = true; f.focus(); f.select(); return true; })(document.querySelector('[data-typed="length"]'))`)
 	p.do(chromedp.KeyEvent("17 banan"))
 	p.within(has("17 banan"))
+	// A side of a sheet on hand.
+	p.press("#add-sheet")
+	eval[bool](p, `(f => { f.closest('details').open = true; f.focus(); f.select(); return true; })(document.querySelector('#onhand tbody:not([hidden]) input'))`)
+	p.do(chromedp.KeyEvent("40 plum"))
+	p.within(has("40 plum"))
 	// A row of the record that is half entered.
 	p.unfold("record-list")
 	p.press(`[data-measured="add"]`)
@@ -94,6 +99,8 @@ func TestKeptWithinASecond(t *testing.T) {
 	assert.Equal(t, "length overall 15", p.fieldOf("record-text"))
 	assert.Equal(t, "17 banan", eval[string](p, `document.querySelector('[data-typed="length"]').value`))
 	assert.Contains(t, p.fault("length"), "banan")
+	assert.Equal(t, "40 plum", eval[string](p, `document.querySelector('#onhand tbody:not([hidden]) input').value`))
+	assert.Contains(t, eval[string](p, `document.querySelector('#onhand tbody:not([hidden]) .fault').textContent`), "plum")
 	p.wait(`document.querySelectorAll('#record-list li').length === 1`)
 	assert.Equal(t, "16' 3", eval[string](p, `document.querySelector('#record-list [data-field="2"]').value`))
 	assert.Contains(t, eval[string](p, `document.querySelector('#record-list .fault').textContent`), "not taken yet")

@@ -67,6 +67,20 @@ func TestLostContextKeepsTheBoat(t *testing.T) {
 	}
 }
 
+// A fault while the picture is drawn is named in the console and stops nothing: the
+// picture goes on as SVG.
+func TestFaultInThePictureKeepsTheBoat(t *testing.T) {
+	p := open(t, desktop)
+	eval[bool](p, `CanvasRenderingContext2D.prototype.fillText = () => { throw new Error('on purpose'); }, true`)
+	p.do(chromedp.Focus(chromedp.CSS(`input[name="length"]`)), chromedp.KeyEvent(kb.End))
+	p.wait(`document.documentElement.dataset.picture === 'svg'`)
+	assert.Contains(t, eval[string](p, `document.getElementById('picture-note').textContent`), "a fault of its own")
+	require.Len(t, p.take(), 1)
+	p.do(chromedp.KeyEvent(kb.Home))
+	followsTheSlider(p)
+	assert.False(t, eval[bool](p, `'stopped' in document.documentElement.dataset`))
+}
+
 // The printer gets the whole drawing, sharp, in its own colours and without handles,
 // whatever part of it the window shows.
 func TestPrintUsesTheTwin(t *testing.T) {
