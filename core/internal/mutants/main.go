@@ -102,14 +102,13 @@ var (
 const leastWait = 2 * time.Minute
 
 // unleash is go-gremlins in a package's directory. It takes the time of one run with
-// coverage as its measure, so that one must not come from the cache; and its workers'
-// copies share what is compiled only where paths are left out of it.
+// coverage as its measure, so that one must not come from the cache.
 func unleash(ctx context.Context, in string, args ...string) *exec.Cmd {
 	cmd := exec.CommandContext(ctx, program, append([]string{"unleash"}, args...)...)
 	// It ends the run in hand and puts the source right.
 	cmd.Cancel = func() error { return cmd.Process.Signal(os.Interrupt) }
 	cmd.Dir, cmd.Stderr = in, os.Stderr
-	cmd.Env = append(os.Environ(), "GOFLAGS=-count=1 -trimpath -vet=off")
+	cmd.Env = append(os.Environ(), "GOFLAGS=-count=1 -vet=off")
 	return cmd
 }
 
