@@ -73,23 +73,25 @@ func main() {
 	}
 }
 
-// tally is what became of mutants; those that no test runs count as not noticed.
+// tally is what became of mutants. Unseen are those where coverage counts no run: code that
+// no test runs, but also every condition of a case.
 type tally struct {
-	killed, lived, timed int
-	survivors            []string
+	killed, lived, timed, unseen int
+	survivors                    []string
 }
 
 func (t *tally) add(o tally) {
-	t.killed, t.lived, t.timed = t.killed+o.killed, t.lived+o.lived, t.timed+o.timed
+	t.killed, t.lived, t.timed, t.unseen = t.killed+o.killed, t.lived+o.lived, t.timed+o.timed, t.unseen+o.unseen
 	t.survivors = append(t.survivors, o.survivors...)
 }
 
 func (t *tally) counts() string {
 	judged := t.killed + t.lived
 	if judged == 0 {
-		return fmt.Sprintf("no mutants judged, %d ran out of time", t.timed)
+		return fmt.Sprintf("no mutants judged, %d ran out of time, %d unseen by coverage", t.timed, t.unseen)
 	}
-	return fmt.Sprintf("%d of %d noticed (%.0f %%); %d more ran out of time", t.killed, judged, 100*float64(t.killed)/float64(judged), t.timed)
+	return fmt.Sprintf("%d of %d noticed (%.0f %%); %d more ran out of time, %d are unseen by coverage",
+		t.killed, judged, 100*float64(t.killed)/float64(judged), t.timed, t.unseen)
 }
 
 var (
@@ -178,14 +180,13 @@ func read(out io.Reader, pkg string) tally {
 			t.killed++
 		case "TIMED OUT":
 			t.timed++
+		case "NOT COVERED":
+			t.unseen++
+			fmt.Println("  unseen by coverage:", pkg+"/"+m[3], m[2])
 		default:
 			t.lived++
-			what := pkg + "/" + m[3] + " " + m[2]
-			if m[1] != "LIVED" {
-				what += ", which no test runs"
-			}
-			t.survivors = append(t.survivors, what)
-			fmt.Println("  not noticed:", what)
+			t.survivors = append(t.survivors, pkg+"/"+m[3]+" "+m[2])
+			fmt.Println("  not noticed:", pkg+"/"+m[3], m[2])
 		}
 	}
 	return t
