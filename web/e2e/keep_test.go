@@ -17,8 +17,9 @@ import (
 	"barkwright/core/file"
 )
 
-// forgetOnce is forget for a tab that is opened again with what was kept in it.
-const forgetOnce = `try { if (!sessionStorage.getItem('forgot')) { localStorage.clear(); sessionStorage.setItem('forgot', 'yes'); } } catch {}`
+// forgetOnce is forget for a tab that is opened again with what was kept in it. The tab
+// knows by its name: on a busy machine Chromium was seen to lose its sessionStorage.
+const forgetOnce = `if (window.name !== 'again') { window.name = 'again'; ` + forget + ` }`
 
 // keptBoats are the texts of the boats as they are kept.
 const keptBoats = `Object.keys(localStorage).filter(k => k.startsWith('barkwright.boat.')).sort().map(k => localStorage.getItem(k))`
@@ -28,9 +29,11 @@ func keeps(values string) string {
 	return fmt.Sprintf(keptBoats+`.map(t => JSON.parse(t).designs[0].values).some(v => Object.entries(%s).every(([k, x]) => Math.abs(v[k] / 0.0254 - x) < 1e-6))`, values)
 }
 
-// again opens the page once more as it was left.
+// again opens the page once more as it was left. A busy browser may start another process
+// for it that does not see yet what this one has just written.
 func (p *tab) again() {
 	p.Helper()
+	time.Sleep(time.Second)
 	p.do(chromedp.Reload())
 	p.wait(`document.documentElement.dataset.ready === "true" && +document.documentElement.dataset.drawn > 0`)
 }
@@ -188,7 +191,7 @@ func kept(t testing.TB, name string, change func(*design.Design)) string {
 // stores is a script that fills the browser's store once for a tab.
 func stores(texts map[string]string) string {
 	var b strings.Builder
-	b.WriteString(`if (!sessionStorage.getItem('forgot')) { sessionStorage.setItem('forgot', 'yes'); localStorage.clear();`)
+	b.WriteString(`if (window.name !== 'again') { window.name = 'again'; localStorage.clear();`)
 	for key, text := range texts {
 		fmt.Fprintf(&b, "localStorage.setItem(%q, %q);", key, text)
 	}
