@@ -41,3 +41,13 @@ func TestAmidshipsFromTheEnd(t *testing.T) {
 		assert.Zero(t, f.Rows[4].X)
 	}
 }
+
+// What is stated twice is the mean weighed by the inverse squares of the tolerances, as
+// for any two measurements of one thing (JCGM 100:2008, from memory): 26 good to 1/4 and
+// 26.4 good to 1/2 are 26.08.
+func TestStatedTwiceIsTheWeighedMean(t *testing.T) {
+	f := Fit(plain(
+		Datum{Kind: FrameWidth, Value: 26 * inch, Tolerance: inch / 4},
+		Datum{Kind: FrameWidth, Value: 26.4 * inch, Tolerance: inch / 2}))
+	assert.InDelta(t, 26.08*inch, f.Design.FrameWidth, 1e-9)
+}
