@@ -3,6 +3,7 @@ package chart
 import (
 	"math"
 
+	"barkwright/core/draw"
 	"barkwright/core/geom"
 )
 
@@ -36,44 +37,41 @@ func makeAround() []beside {
 }
 
 func (p *plot) label(at geom.Vec2, text string, bold bool) {
-	wide, high := broad(text), 1.15*chartLetter
-	if bold {
-		wide *= 1.08
-	}
+	t := lettered(0, 0, draw.Start, text)
+	t.Bold = bold
+	wide, high := t.Bounds().Width(), t.Bounds().Height()
 	// A label beside its point clears the point's mark.
 	const clear = 0.7 * chartLetter
-	room := rect{p.area.left + 2, 0.1 * chartLetter, p.width - 2, p.area.bottom - 2}
+	room := draw.Box{Left: p.area.Left + 2, Top: 0.1 * chartLetter, Right: p.list.Width - 2, Bottom: p.area.Bottom - 2}
 	for _, offLines := range []bool{true, false} {
 		for _, b := range around {
-			x := at.X + b.across*wide + clear*(1+2*b.across)
-			y := at.Y - b.up*high
-			box := rect{x, y - high/2, x + wide, y + high/2}
-			if !box.within(room) || !p.free(box) || offLines && p.crossed(box) {
+			t.At = draw.Point{X: at.X + b.across*wide + clear*(1+2*b.across), Y: at.Y - b.up*high}
+			box := t.Bounds()
+			if !box.Within(room) || !p.free(box) || offLines && p.crossed(box) {
 				continue
 			}
-			p.taken = append(p.taken, rect{box.left - 3, box.top - 1, box.right + 3, box.bottom + 1})
+			p.taken = append(p.taken, draw.Box{Left: box.Left - 3, Top: box.Top - 1, Right: box.Right + 3, Bottom: box.Bottom + 1})
 			p.leader(at, box)
-			p.text(geom.Vec2{X: x, Y: y}, "start", text, bold)
+			p.list.Add(t)
 			return
 		}
 	}
 }
 
 // leader ties a label that stands away from its point to it.
-func (p *plot) leader(at geom.Vec2, box rect) {
-	near := geom.Vec2{X: max(box.left, min(box.right, at.X)), Y: max(box.top+2, min(box.bottom-2, at.Y))}
+func (p *plot) leader(at geom.Vec2, box draw.Box) {
+	near := geom.Vec2{X: max(box.Left, min(box.Right, at.X)), Y: max(box.Top+2, min(box.Bottom-2, at.Y))}
 	if near.Sub(at).Len() > 1.1*chartLetter {
-		p.line([]geom.Vec2{at.Lerp(near, markRadius/near.Sub(at).Len()), near}, p.colours.Faint, 1, "")
+		p.line(draw.Faint, 1, at.Lerp(near, markRadius/near.Sub(at).Len()), near)
 	}
 }
 
-func (p *plot) free(box rect) bool {
-	// The vertical axis is named in the chart's upper left corner.
-	if box.meets(rect{0, 0, broad(p.Y.title())*1.08 + chartLetter, 1.7 * chartLetter}) {
+func (p *plot) free(box draw.Box) bool {
+	if box.Meets(p.yTitle().Bounds()) {
 		return false
 	}
 	for _, o := range p.taken {
-		if box.meets(o) {
+		if box.Meets(o) {
 			return false
 		}
 	}
@@ -81,7 +79,7 @@ func (p *plot) free(box rect) bool {
 }
 
 // crossed tells whether a line of the chart runs through a box.
-func (p *plot) crossed(box rect) bool {
+func (p *plot) crossed(box draw.Box) bool {
 	for _, l := range p.Lines {
 		points := p.placed(l.Points)
 		for i := 1; i < len(points); i++ {
@@ -89,7 +87,7 @@ func (p *plot) crossed(box rect) bool {
 			n := int(math.Hypot(b.X-a.X, b.Y-a.Y)/4) + 1
 			for j := 0; j <= n; j++ {
 				q := a.Lerp(b, float64(j)/float64(n))
-				if q.X > box.left && q.X < box.right && q.Y > box.top && q.Y < box.bottom {
+				if q.X > box.Left && q.X < box.Right && q.Y > box.Top && q.Y < box.Bottom {
 					return true
 				}
 			}

@@ -2,17 +2,26 @@ package draw
 
 import "math"
 
-// box is a rectangle of the picture.
+// Box is a rectangle of the picture.
 type Box struct{ Left, Top, Right, Bottom float64 }
 
-func (b Box) Width() float64  { return b.Right - b.Left }
+// Width of the box.
+func (b Box) Width() float64 { return b.Right - b.Left }
+
+// Height of the box.
 func (b Box) Height() float64 { return b.Bottom - b.Top }
 
+// Meets tells whether two boxes cover any place in common.
 func (b Box) Meets(o Box) bool {
 	return b.Left < o.Right && o.Left < b.Right && b.Top < o.Bottom && o.Top < b.Bottom
 }
 
-// boxOf is the least box round points.
+// Within tells whether a box lies wholly in another.
+func (b Box) Within(o Box) bool {
+	return b.Left >= o.Left && b.Right <= o.Right && b.Top >= o.Top && b.Bottom <= o.Bottom
+}
+
+// BoxOf is the least box round points.
 func BoxOf(points []Point) Box {
 	b := Box{math.Inf(1), math.Inf(1), math.Inf(-1), math.Inf(-1)}
 	for _, q := range points {
@@ -21,14 +30,14 @@ func BoxOf(points []Point) Box {
 	return b
 }
 
-// glyphWidth is the breadth of a letter of a plain sans-serif face as a share of
+// GlyphWidth is the breadth of a letter of a plain sans-serif face as a share of
 // its size, on the broad side, and boldWidth that of a bold one.
 const (
 	GlyphWidth = 0.56
 	boldWidth  = 0.60
 )
 
-// bounds is the room a label takes, by an estimate of its letters' breadth.
+// Bounds is the room a line of lettering takes, by an estimate of its letters' breadth.
 func (t Text) Bounds() Box {
 	width := GlyphWidth
 	if t.Bold {
@@ -37,7 +46,7 @@ func (t Text) Bounds() Box {
 	w, h := width*t.Size*float64(len([]rune(t.Text))), 1.15*t.Size
 	before := w * [...]float64{0, 0.5, 1}[t.Anchor]
 	if t.Angle != 0 {
-		// Turned labels of a view run straight up.
+		// Turned lettering runs straight up.
 		low := t.At.Y + before
 		return Box{t.At.X - h/2, low - w, t.At.X + h/2, low}
 	}

@@ -3,8 +3,9 @@ package draw
 import (
 	"fmt"
 	"io"
-	"strconv"
 	"strings"
+
+	"barkwright/core/units"
 )
 
 // Dump writes the list as text, one line an operation or part, places rounded
@@ -49,20 +50,7 @@ func places(points []Point) string {
 	return b.String()
 }
 
-func tenth(v float64) string { return rounded(v, 1) }
-
-// rounded prints v with at most the given digits after the point, without
-// trailing noughts and without a minus before nought.
-func rounded(v float64, digits int) string {
-	s := strconv.FormatFloat(v, 'f', digits, 64)
-	if strings.Contains(s, ".") {
-		s = strings.TrimRight(strings.TrimRight(s, "0"), ".")
-	}
-	if s == "-0" {
-		return "0"
-	}
-	return s
-}
+func tenth(v float64) string { return units.Trimmed(v, 1) }
 
 // errWriter keeps the first error, so that printing reads as printing.
 type errWriter struct {

@@ -4,13 +4,15 @@ import (
 	"io"
 	"math"
 	"strings"
+
+	"barkwright/core/units"
 )
 
 // SVG says how a list becomes SVG text.
 type SVG struct {
 	Palette Palette
 	// MillimetresPerUnit sizes the picture on paper: 1 for a full-size pattern
-	// whose list is in millimetres. Nought leaves the size to the page.
+	// whose list is in millimetres. Zero leaves the size to the page.
 	MillimetresPerUnit float64
 	// ID makes the title's and description's ids its own on a page of several pictures.
 	ID string
@@ -21,9 +23,9 @@ type SVG struct {
 func (s SVG) Write(w io.Writer, l List) error {
 	e := &errWriter{w: w}
 	e.printf(`<svg xmlns="http://www.w3.org/2000/svg" role="img" aria-labelledby="%s-title %s-desc" viewBox="0 0 %s %s"`,
-		Escape(s.ID), Escape(s.ID), hundredth(l.Width), hundredth(l.Height))
+		Escape(s.ID), Escape(s.ID), s.number(l.Width), s.number(l.Height))
 	if k := s.MillimetresPerUnit; k > 0 {
-		e.printf(` width="%smm" height="%smm"`, rounded(l.Width*k, 3), rounded(l.Height*k, 3))
+		e.printf(` width="%smm" height="%smm"`, units.Trimmed(l.Width*k, 3), units.Trimmed(l.Height*k, 3))
 	}
 	e.printf(` font-family="%s" stroke-linejoin="round">`, FontFamily)
 	e.printf("<title id=\"%s-title\">%s</title><desc id=\"%s-desc\">%s</desc>\n",
@@ -31,17 +33,17 @@ func (s SVG) Write(w io.Writer, l List) error {
 	for _, op := range l.Ops {
 		switch op := op.(type) {
 		case Fill:
-			e.printf("<path d=\"%sZ\" fill=\"%s\"/>\n", path(op.Points), s.Palette.Of(op.Role).Hex())
+			e.printf("<path d=\"%sZ\" fill=\"%s\"/>\n", s.path(op.Points), s.Palette.Of(op.Role).Hex())
 		case Stroke:
 			s.stroke(e, op)
 		case Hatch:
 			var d strings.Builder
 			for _, line := range op.Lines() {
-				d.WriteString(path(line[:]))
+				d.WriteString(s.path(line[:]))
 			}
 			if d.Len() > 0 {
 				e.printf("<path d=\"%s\" fill=\"none\" stroke=\"%s\" stroke-width=\"%s\"/>\n",
-					d.String(), s.Palette.Of(op.Role).Hex(), hundredth(op.Width))
+					d.String(), s.Palette.Of(op.Role).Hex(), s.number(op.Width))
 			}
 		}
 	}
@@ -55,15 +57,15 @@ func (s SVG) Write(w io.Writer, l List) error {
 }
 
 func (s SVG) stroke(e *errWriter, op Stroke) {
-	d := path(op.Points)
+	d := s.path(op.Points)
 	if op.Closed {
 		d += "Z"
 	}
-	e.printf(`<path d="%s" fill="none" stroke="%s" stroke-width="%s"`, d, s.Palette.Of(op.Role).Hex(), hundredth(op.Width))
+	e.printf(`<path d="%s" fill="none" stroke="%s" stroke-width="%s"`, d, s.Palette.Of(op.Role).Hex(), s.number(op.Width))
 	if len(op.Dash) > 0 {
 		lengths := make([]string, len(op.Dash))
 		for i, v := range op.Dash {
-			lengths[i] = hundredth(v)
+			lengths[i] = s.number(v)
 		}
 		e.printf(` stroke-dasharray="%s"`, strings.Join(lengths, " "))
 	}
@@ -75,15 +77,15 @@ const FontFamily = "system-ui, sans-serif"
 
 func (s SVG) text(e *errWriter, t Text) {
 	e.printf(`<text x="%s" y="%s" dy="0.35em" font-size="%s" text-anchor="%s" fill="%s"`,
-		hundredth(t.At.X), hundredth(t.At.Y), hundredth(t.Size), t.Anchor, s.Palette.Of(t.Role).Hex())
+		s.number(t.At.X), s.number(t.At.Y), s.number(t.Size), t.Anchor, s.Palette.Of(t.Role).Hex())
 	if t.Bold {
 		e.printf(` font-weight="700"`)
 	}
 	if t.Halo != "" {
-		e.printf(` stroke="%s" stroke-width="%s" paint-order="stroke"`, s.Palette.Of(t.Halo).Hex(), hundredth(t.Size*HaloRatio))
+		e.printf(` stroke="%s" stroke-width="%s" paint-order="stroke"`, s.Palette.Of(t.Halo).Hex(), s.number(t.Size*HaloRatio))
 	}
 	if t.Angle != 0 {
-		e.printf(` transform="rotate(%s %s %s)"`, hundredth(t.Angle*180/math.Pi), hundredth(t.At.X), hundredth(t.At.Y))
+		e.printf(` transform="rotate(%s %s %s)"`, s.number(t.Angle*180/math.Pi), s.number(t.At.X), s.number(t.At.Y))
 	}
 	e.printf(">%s</text>\n", Escape(t.Text))
 }
@@ -91,7 +93,7 @@ func (s SVG) text(e *errWriter, t Text) {
 // HaloRatio is the breadth of a halo's stroke to the size of the letters, by eye.
 const HaloRatio = 0.3
 
-func path(points []Point) string {
+func (s SVG) path(points []Point) string {
 	var b strings.Builder
 	for i, p := range points {
 		if i == 0 {
@@ -99,12 +101,19 @@ func path(points []Point) string {
 		} else {
 			b.WriteByte('L')
 		}
-		b.WriteString(hundredth(p.X) + " " + hundredth(p.Y))
+		b.WriteString(s.number(p.X) + " " + s.number(p.Y))
 	}
 	return b.String()
 }
 
-func hundredth(v float64) string { return rounded(v, 2) }
+// number writes a place or a length: a hundredth of a pixel is finer than any screen, and a
+// thousandth of a millimetre than any tool.
+func (s SVG) number(v float64) string {
+	if s.MillimetresPerUnit > 0 {
+		return units.Trimmed(v, 3)
+	}
+	return units.Trimmed(v, 2)
+}
 
 var escaper = strings.NewReplacer("&", "&amp;", "<", "&lt;", ">", "&gt;", `"`, "&#34;", "'", "&#39;")
 

@@ -60,7 +60,7 @@ func (s *svg) end() error {
 	return s.b.Flush()
 }
 
-// mm writes millimetres to the thousandth, so that files are the same everywhere.
+// Mm writes millimetres to the thousandth, so that files are the same everywhere.
 func Mm(v float64) string {
 	text := strconv.FormatFloat(v, 'f', 3, 64)
 	text = strings.TrimSuffix(strings.TrimRight(text, "0"), ".")

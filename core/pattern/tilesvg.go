@@ -10,7 +10,7 @@ import (
 	"barkwright/core/geom"
 )
 
-// versionLine names the version that printed a sheet.
+// VersionLine names the version that printed a sheet.
 var VersionLine = "version " + strconv.Itoa(design.Version)
 
 // Head is what every sheet says of the boat.

@@ -2,8 +2,6 @@ package units
 
 import (
 	"math"
-	"strconv"
-	"strings"
 )
 
 const noSuchKind = "units: no such kind"
@@ -218,11 +216,7 @@ func (u unit) placesOf(x float64) int {
 // roundedText writes x >= 0 to the given decimals, halves up, without zeros at
 // the end.
 func roundedText(x float64, places int) string {
-	text := strconv.FormatFloat(roundedNumber(x, places), 'f', places, 64)
-	if places > 0 {
-		text = strings.TrimRight(strings.TrimRight(text, "0"), ".")
-	}
-	return text
+	return Trimmed(roundedNumber(x, places), places)
 }
 
 // roundedNumber rounds x >= 0 to the given decimals, halves up.

@@ -125,12 +125,9 @@ func chartWidth(figure js.Value) float64 {
 }
 
 func chartSVG(c chart.Chart, width float64) string {
-	colours := draw.Screen()
 	var b strings.Builder
-	if err := c.SVG(&b, width, chart.Colours{
-		Ink: colours.Of(draw.Ink).Hex(), Faint: colours.Of(draw.Faint).Hex(), Fill: colours.Of(draw.Bark).Hex(),
-		Mark: colours.Of(draw.Mark).Hex(), Paper: colours.Of(draw.Paper).Hex(),
-	}); err != nil {
+	svg := draw.SVG{Palette: draw.Screen(), ID: "chart-" + c.Key}
+	if err := svg.Write(&b, c.Draw(width)); err != nil {
 		panic("bridge: a strings.Builder does not fail")
 	}
 	return b.String()

@@ -5,11 +5,11 @@ import (
 	"barkwright/core/geom"
 )
 
-// halfSteps is how many straight pieces draw half the boat's length: under half a
+// HalfSteps is how many straight pieces draw half the boat's length: under half a
 // pixel off at 1900 pixels.
 const HalfSteps = 20
 
-// crowded returns places from 0 to end that crowd toward the end, where plans
+// Crowded returns places from 0 to end that crowd toward the end, where plans
 // turn fastest.
 func Crowded(end float64, n int) []float64 {
 	out := make([]float64, n+1)
@@ -20,7 +20,7 @@ func Crowded(end float64, n int) []float64 {
 	return out
 }
 
-// curve samples (x, f(x)) from amidships to end.
+// Curve samples (x, f(x)) from amidships to end.
 func Curve(f func(float64) float64, end float64) []geom.Vec2 {
 	out := make([]geom.Vec2, 0, HalfSteps+1)
 	for _, x := range Crowded(end, HalfSteps) {
@@ -29,7 +29,7 @@ func Curve(f func(float64) float64, end float64) []geom.Vec2 {
 	return out
 }
 
-// mirrored takes a line from amidships forward and returns the whole from aft
+// Mirrored takes a line from amidships forward and returns the whole from aft
 // forward.
 func Mirrored(half []geom.Vec2) []geom.Vec2 {
 	out := make([]geom.Vec2, 0, 2*len(half))
@@ -42,7 +42,7 @@ func Mirrored(half []geom.Vec2) []geom.Vec2 {
 	return append(out, half...)
 }
 
-// between closes two lines, both from aft forward, into one outline.
+// Between closes two lines, both from aft forward, into one outline.
 func Between(a, b []geom.Vec2) []geom.Vec2 {
 	out := append(make([]geom.Vec2, 0, len(a)+len(b)), a...)
 	for i := len(b) - 1; i >= 0; i-- {
@@ -51,7 +51,7 @@ func Between(a, b []geom.Vec2) []geom.Vec2 {
 	return out
 }
 
-// flipped is the line to starboard.
+// Flipped is the line to starboard.
 func Flipped(a []geom.Vec2) []geom.Vec2 {
 	out := make([]geom.Vec2, len(a))
 	for i, q := range a {
@@ -60,12 +60,12 @@ func Flipped(a []geom.Vec2) []geom.Vec2 {
 	return out
 }
 
-// rect is an upright rectangle about x, from low to high.
+// Rect is an upright rectangle about x, from low to high.
 func Rect(x, half, low, high float64) []geom.Vec2 {
 	return []geom.Vec2{{X: x - half, Y: low}, {X: x + half, Y: low}, {X: x + half, Y: high}, {X: x - half, Y: high}}
 }
 
-// bedShown is half the length of bed drawn: all of it where that costs the boat
+// BedShown is half the length of bed drawn: all of it where that costs the boat
 // little of its size.
 func BedShown(c core.Canoe) float64 {
 	d := c.Design

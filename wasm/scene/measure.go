@@ -8,7 +8,7 @@ import (
 	"barkwright/core/geom"
 )
 
-// measure is a dimension line with slanted ticks at its ends, broken at its
+// Measure is a dimension line with slanted ticks at its ends, broken at its
 // middle by half the given gap each way.
 func (p *Pen) Measure(from, to draw.Point, gap float64) []draw.Op {
 	w := FineWidth * p.Weight
@@ -27,7 +27,7 @@ func (p *Pen) Measure(from, to draw.Point, gap float64) []draw.Op {
 	return ops
 }
 
-// readyFlat tells whether there is a flat sheet to be drawn, and says why not.
+// ReadyFlat tells whether there is a flat sheet to be drawn, and says why not.
 func (p *Pen) ReadyFlat(f *bark.Flat) bool {
 	text := "The bark is being laid flat."
 	if f != nil {

@@ -6,7 +6,7 @@ import (
 	"barkwright/core/units"
 )
 
-// goreName numbers the gores of a side, from the after one forward, as their
+// GoreName numbers the gores of a side, from the after one forward, as their
 // table does: from the one nearest the middle, mates alike.
 func GoreName(i, n int) string {
 	off := 2*i - (n - 1)
@@ -16,7 +16,7 @@ func GoreName(i, n int) string {
 	return answer.GorePart(off / 2)
 }
 
-// sheetWords name the sheet that a piece is cut from.
+// SheetWords name the sheet that a piece is cut from.
 func SheetWords(s bark.Laid, system units.System) string {
 	if s.Wanting() {
 		return "wanting"

@@ -13,7 +13,7 @@ type Pen struct {
 	List   draw.List
 	View   View
 	Letter float64
-	// weight is what line widths are multiplied by: 1 at the page's plain
+	// Weight is what line widths are multiplied by: 1 at the page's plain
 	// lettering, more on a projector.
 	Weight float64
 	Marks  []draw.Op
@@ -33,13 +33,13 @@ const (
 // plainLetter is the lettering that line widths are set for, CSS pixels.
 const plainLetter = 16
 
-// thin is a line's width round a piece so many metres thick: no more than a
+// Thin is a line's width round a piece so many metres thick: no more than a
 // quarter of it, so that slender timber in a small drawing stays timber.
 func (p *Pen) Thin(a Plate, thickness, width float64) float64 {
 	return min(width, max(0.3, thickness*a.Scale/4)/p.Weight)
 }
 
-// outline is the width of the skin's outline, lighter in a small drawing: whole
+// Outline is the width of the skin's outline, lighter in a small drawing: whole
 // from about 5 pixels to the inch.
 func (p *Pen) Outline(a Plate) float64 {
 	return min(OutlineWidth, 0.8+a.Scale/180)
@@ -52,7 +52,7 @@ func NewPen(v View, size draw.Size) *Pen {
 	}
 }
 
-// seen tells whether any of the points may show.
+// Seen tells whether any of the points may show.
 func (p *Pen) Seen(points []draw.Point) bool {
 	left, top, right, bottom := true, true, true, true
 	for _, q := range points {
@@ -88,7 +88,7 @@ func (p *Pen) Dashed(r draw.Role, width float64, dash []float64, points ...draw.
 	}
 }
 
-// area fills a piece and draws its outline.
+// Area fills a piece and draws its outline.
 func (p *Pen) Area(fill, line draw.Role, width float64, points []draw.Point) {
 	p.Fill(fill, points)
 	p.Ring(line, width, points)
@@ -102,7 +102,7 @@ var (
 	CentreDash = []float64{14, 3, 2, 3}
 )
 
-// part names a piece so that it can be touched; the touched one gets a heavy rim
+// Part names a piece so that it can be touched; the touched one gets a heavy rim
 // and a hatch over everything else.
 func (p *Pen) Part(name string, closed bool, points []draw.Point) {
 	if !p.Seen(points) {
@@ -118,23 +118,23 @@ func (p *Pen) Part(name string, closed bool, points []draw.Point) {
 	p.Marks = append(p.Marks, draw.Stroke{Role: draw.Mark, Points: points, Width: 3 * p.Weight, Closed: closed})
 }
 
-// note is a label that is shown if there is room. Lower ranks go first.
+// Note is a label that is shown if there is room. Lower ranks go first.
 type Note struct {
 	rank int
 	Text draw.Text
-	// at are the places it may stand, the best first.
+	// At are the places it may stand, the best first.
 	At []Spot
-	// with is drawn if the label is.
+	// With is drawn if the label is.
 	With []draw.Op
 }
 
-// spot is a place for a label, and which end of it stands there.
+// Spot is a place for a label, and which end of it stands there.
 type Spot struct {
 	At     draw.Point
 	Anchor draw.Anchor
 }
 
-// spotAt is a spot at x and y of the picture.
+// SpotAt is a spot at x and y of the picture.
 func SpotAt(x, y float64, a draw.Anchor) Spot { return Spot{At: draw.Point{X: x, Y: y}, Anchor: a} }
 
 // The ranks of labels, the first to be placed first.
@@ -146,13 +146,13 @@ const (
 	RankExtra
 )
 
-// say asks for a label at the first of the places that is free.
+// Say asks for a label at the first of the places that is free.
 func (p *Pen) Say(rank int, text string, r draw.Role, halo draw.Role, at ...Spot) *Note {
 	p.notes = append(p.notes, Note{rank: rank, Text: draw.Text{Role: r, Text: text, Size: p.Letter, Halo: halo}, At: at})
 	return &p.notes[len(p.notes)-1]
 }
 
-// keepOff keeps labels out of a box.
+// KeepOff keeps labels out of a box.
 func (p *Pen) KeepOff(b draw.Box) { p.taken = append(p.taken, b) }
 
 func (p *Pen) free(b draw.Box) bool {
@@ -168,7 +168,7 @@ func (p *Pen) free(b draw.Box) bool {
 	return true
 }
 
-// done places the labels, most important first, and gives the picture back.
+// Done places the labels, most important first, and gives the picture back.
 func (p *Pen) Done() draw.List {
 	p.List.Add(p.Marks...)
 	sort.SliceStable(p.notes, func(i, j int) bool { return p.notes[i].rank < p.notes[j].rank })
@@ -189,6 +189,6 @@ func (p *Pen) Done() draw.List {
 	return p.List
 }
 
-// lettering is the size of the picture's letters, CSS pixels; 11 is the least
+// Lettering is the size of the picture's letters, CSS pixels; 11 is the least
 // that is read on a phone.
 func Lettering(size draw.Size) float64 { return max(11, 0.74*size.Letter) }

@@ -6,10 +6,10 @@ import (
 	"barkwright/core/geom"
 )
 
-// quarters are the four quarters of the boat: the signs of x and y.
+// Quarters are the four quarters of the boat: the signs of x and y.
 var Quarters = [4][2]float64{{1, 1}, {-1, 1}, {1, -1}, {-1, -1}}
 
-// inQuarter puts points of the forward port quarter in one of the four, out from
+// InQuarter puts points of the forward port quarter in one of the four, out from
 // the centre line by out where they are a panel's.
 func (a Plate) InQuarter(q [2]float64, out float64, points []geom.Vec2) []draw.Point {
 	placed := make([]draw.Point, len(points))
@@ -19,11 +19,11 @@ func (a Plate) InQuarter(q [2]float64, out float64, points []geom.Vec2) []draw.P
 	return placed
 }
 
-// onAxis is how near to a centre line a point lies that is joined to its mirror
+// OnAxis is how near to a centre line a point lies that is joined to its mirror
 // image, m.
 const OnAxis = 1e-9
 
-// slitAt tells whether a piece is slit at the top of row r in a column.
+// SlitAt tells whether a piece is slit at the top of row r in a column.
 func SlitAt(piece *bark.Piece, col, r int) bool {
 	return piece.Vertex(col, r+1, geom.Before) != piece.Vertex(col, r+1, geom.After)
 }

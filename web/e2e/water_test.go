@@ -23,10 +23,10 @@ func TestCurvesFollowTheRest(t *testing.T) {
 
 			eval[bool](p, `document.querySelectorAll('[data-curve], .twin').forEach(d => d.open = true), true`)
 			p.wait(`document.querySelectorAll('[data-curve] figure svg').length === 4 && document.querySelectorAll('[data-curve] table').length === 3`)
-			small := eval[[]string](p, `[...document.querySelectorAll('[data-chart]')].filter(c => {
-				const shown = c.getBoundingClientRect().width / c.viewBox.baseVal.width;
-				return +c.getAttribute('font-size') * shown < 12;
-			}).map(c => c.dataset.chart)`)
+			small := eval[[]string](p, `[...document.querySelectorAll('[data-curve]:not([data-curve=heeled])')].filter(c => {
+				const svg = c.querySelector('figure svg'), shown = svg.getBoundingClientRect().width / svg.viewBox.baseVal.width;
+				return [...svg.querySelectorAll('text')].some(t => +t.getAttribute('font-size') * shown < 12);
+			}).map(c => c.dataset.curve)`)
 			assert.Empty(t, small, "lettering under 12 pixels")
 			unnamed := eval[int](p, `[...document.querySelectorAll('[data-curve] figure svg')].filter(c =>
 				c.getAttribute('role') !== 'img' || !c.querySelector('title').textContent || !c.querySelector('desc').textContent).length`)
@@ -67,5 +67,5 @@ func TestOverloadedIsNamed(t *testing.T) {
 	p.do(chromedp.Focus(chromedp.CSS(`input[name="cargo"]`)), chromedp.KeyEvent(kb.End))
 	p.wait(`document.querySelector('[data-warning="afloat.state"]').textContent.includes('overloaded')`)
 	p.wait(`%s.textContent === 'overloaded' && %s.dataset.value === ''`, speed, speed)
-	p.wait(`document.querySelector('[data-chart=righting]').textContent.includes('overloaded')`)
+	p.wait(`document.querySelector('[data-curve=righting] figure').textContent.includes('overloaded')`)
 }

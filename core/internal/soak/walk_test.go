@@ -149,7 +149,7 @@ func onWater(c core.Canoe, f *finds) {
 			table(t, s, f)
 		}
 		for _, ch := range chart.Water(c, w, s) {
-			written(ch.Key+".svg", f, func(w io.Writer) error { return ch.SVG(w, 400, chart.Colours{}) })
+			picture(ch.Key, ch.Draw(400), f)
 		}
 	}
 	for _, heel := range []float64{0, 10, 60} {

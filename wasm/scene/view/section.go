@@ -159,7 +159,7 @@ func (p *pen) cutLabels(c core.Canoe, r frame.Rib, k cut, a scene.Plate) {
 	state := answer.RibWord(c, r)
 	if !r.Broken && !r.Bend.WillNotFit && r.Bend.Radius < straightRib {
 		text := "radius " + units.SmallLength.Format(r.Bend.Radius, p.View.System)
-		p.List.Add(draw.Stroke{Role: draw.Mark, Points: ring(at, 5*p.Weight), Width: 1.6 * p.Weight, Closed: true})
+		p.List.Add(draw.Stroke{Role: draw.Mark, Points: draw.Polygon(at, 5*p.Weight, 12, 0), Width: 1.6 * p.Weight, Closed: true})
 		if half := 0.5 * draw.GlyphWidth * p.Letter * float64(len(text)); at.X-foot.X > half+4*p.Letter {
 			y := at.Y - 1.6*p.Letter
 			n := p.Say(scene.RankPart, text, draw.Ink, draw.Paper, scene.SpotAt(foot.X, y, draw.Middle))
@@ -173,14 +173,3 @@ func (p *pen) cutLabels(c core.Canoe, r frame.Rib, k cut, a scene.Plate) {
 
 // straightRib is the radius from which a rib is as good as straight, metres.
 const straightRib = 50
-
-// ring is a small circle.
-func ring(at draw.Point, radius float64) []draw.Point {
-	const sides = 12
-	out := make([]draw.Point, sides)
-	for i := range out {
-		sin, cos := math.Sincos(2 * math.Pi * float64(i) / sides)
-		out[i] = draw.Point{X: at.X + radius*cos, Y: at.Y + radius*sin}
-	}
-	return out
-}

@@ -210,7 +210,7 @@ func (p *pen) lacingTop(c core.Canoe, a scene.Plate) {
 		}
 		y := (in(g.X) + out(g.X)) / 2
 		for _, x := range [2]float64{g.X, -g.X} {
-			p.Fill(draw.Paper, dot(a.At(x, y), max(0.9, 0.006*a.Scale)))
+			p.Fill(draw.Paper, draw.Polygon(a.At(x, y), max(0.9, 0.006*a.Scale), 6, 0))
 			if g.X == 0 {
 				break
 			}
@@ -224,15 +224,4 @@ func groupSpan(c core.Canoe, g frame.Group) (from, to float64) {
 	h := c.Hull
 	first, last := g.Holes[0]-c.Design.RootWidth/2, g.Holes[len(g.Holes)-1]+c.Design.RootWidth/2
 	return math.Copysign(h.StationAt(math.Abs(first)), first), math.Copysign(h.StationAt(math.Abs(last)), last)
-}
-
-// dot is a small round spot.
-func dot(at draw.Point, radius float64) []draw.Point {
-	const sides = 6
-	out := make([]draw.Point, sides)
-	for i := range out {
-		sin, cos := math.Sincos(2 * math.Pi * float64(i) / sides)
-		out[i] = draw.Point{X: at.X + radius*cos, Y: at.Y + radius*sin}
-	}
-	return out
 }
