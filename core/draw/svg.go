@@ -22,11 +22,11 @@ type SVG struct {
 // the writer's first error.
 func (s SVG) Write(w io.Writer, l List) error {
 	e := &errWriter{w: w}
-	e.printf(`<svg xmlns="http://www.w3.org/2000/svg" role="img" aria-labelledby="%s-title %s-desc" viewBox="0 0 %s %s"`,
-		Escape(s.ID), Escape(s.ID), s.number(l.Width), s.number(l.Height))
+	e.printf(`<svg xmlns="http://www.w3.org/2000/svg" role="img" aria-labelledby="%s-title %s-desc"`, Escape(s.ID), Escape(s.ID))
 	if k := s.MillimetresPerUnit; k > 0 {
 		e.printf(` width="%smm" height="%smm"`, units.Trimmed(l.Width*k, 3), units.Trimmed(l.Height*k, 3))
 	}
+	e.printf(` viewBox="0 0 %s %s"`, s.number(l.Width), s.number(l.Height))
 	e.printf(` font-family="%s" stroke-linejoin="round">`, FontFamily)
 	e.printf("<title id=\"%s-title\">%s</title><desc id=\"%s-desc\">%s</desc>\n",
 		Escape(s.ID), Escape(l.Title), Escape(s.ID), Escape(l.Description))

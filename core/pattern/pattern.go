@@ -36,8 +36,8 @@ const (
 )
 
 // width is the line's breadth, mm, and dash what is drawn and skipped in turn.
-func (s Style) width() float64 { return [...]float64{0.5, 0.25, 0.25, 0.35}[s] }
-func (s Style) dash() string   { return [...]string{"", "", "12 2 2 2", "2 1.5"}[s] }
+func (s Style) width() float64  { return [...]float64{0.5, 0.25, 0.25, 0.35}[s] }
+func (s Style) dash() []float64 { return [...][]float64{nil, nil, {12, 2, 2, 2}, {2, 1.5}}[s] }
 
 // Label is a line of lettering that starts at a point, or ends there.
 type Label struct {

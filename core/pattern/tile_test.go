@@ -15,6 +15,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"barkwright/core/design"
+	"barkwright/core/draw"
 	"barkwright/core/geom"
 	"barkwright/core/pattern"
 	"barkwright/core/units"
@@ -193,7 +194,16 @@ func TestSVGInMillimetres(t *testing.T) {
 		require.NoError(t, err)
 		assert.GreaterOrEqual(t, width, p.Size.X+20)
 		assert.NotContains(t, b.String(), "<script")
-		assert.Contains(t, b.String(), "h150v1h-150Z", "the bar of 150 mm")
+		bars := 0
+		for _, op := range p.Tiles(p.Whole())[0].Draw(nasty).Ops {
+			if fill, ok := op.(draw.Fill); ok {
+				box := draw.BoxOf(fill.Points)
+				if math.Abs(max(box.Width(), box.Height())-150) < 1e-9 {
+					bars++
+				}
+			}
+		}
+		assert.Equal(t, 2, bars, "the bars of 150 mm, across and down")
 	}
 	assert.Error(t, pattern.Pattern{}.SVG(&strings.Builder{}, head), "nothing to draw")
 }

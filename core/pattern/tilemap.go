@@ -15,20 +15,20 @@ import (
 // writer's first error.
 func Print(w io.Writer, patterns []Pattern, h Head) error {
 	b := bufio.NewWriter(w)
-	page := func(write func(io.Writer) error) {
+	sheet := func(write func(io.Writer) error) {
 		b.WriteString(`<section class="tile">`)
 		// A bufio.Writer keeps its first error for Flush.
 		_ = write(b)
 		b.WriteString("</section>\n")
 	}
-	page(func(w io.Writer) error { return cover(w, patterns, h) })
+	sheet(func(w io.Writer) error { return cover(patterns, h).write(w, "scale") })
 	for _, p := range patterns {
 		tiles := p.Tiles(Paper)
 		if len(tiles) > 1 {
-			page(func(w io.Writer) error { return assembly(w, p, h) })
+			sheet(func(w io.Writer) error { return assembly(p, h).write(w, p.Key+"-map") })
 		}
 		for _, t := range tiles {
-			page(func(w io.Writer) error { return t.SVG(w, h) })
+			sheet(func(w io.Writer) error { return t.SVG(w, h) })
 		}
 	}
 	return b.Flush()
@@ -53,8 +53,8 @@ const (
 	line       = 1.35 * twelvePoints
 )
 
-// page starts a sheet of text: its title and who it belongs to.
-func (s *svg) heading(title string, h Head) (y float64) {
+// heading starts a sheet of text: its title and who it belongs to.
+func (s *page) heading(title string, h Head) (y float64) {
 	y = 14
 	for _, text := range wrap(title, mapWidth/(7*letterShare)) {
 		s.bold(Label{At: geom.Vec2{X: mapLeft, Y: y}, Text: text, Size: 7})
@@ -64,7 +64,7 @@ func (s *svg) heading(title string, h Head) (y float64) {
 }
 
 // say writes a paragraph and returns where the next one starts.
-func (s *svg) say(y float64, text string, width float64) float64 {
+func (s *page) say(y float64, text string, width float64) float64 {
 	for _, l := range wrap(text, width/(twelvePoints*proseShare)) {
 		s.label(Label{At: geom.Vec2{X: mapLeft, Y: y}, Text: l})
 		y += line
@@ -84,9 +84,8 @@ func joined(parts ...string) string {
 	return out
 }
 
-func cover(w io.Writer, patterns []Pattern, h Head) error {
-	s := newSVG(w, Paper.Width, Paper.Height)
-	s.title("Sheet 1, proof of scale", "Print it alone and measure its bars.")
+func cover(patterns []Pattern, h Head) *page {
+	s := newPage(Paper, "Sheet 1, proof of scale", "Print it alone and measure its bars.")
 	y := s.heading("Sheet 1: print it alone", h) + 3
 	for _, rule := range scaleRules {
 		y = s.say(y, rule, mapWidth) + 1
@@ -103,11 +102,11 @@ func cover(w io.Writer, patterns []Pattern, h Head) error {
 		y = s.say(y, p.Name+": "+sheets(len(p.Tiles(Paper))), mapWidth)
 	}
 	s.proof()
-	return s.end()
+	return s
 }
 
 // proof draws the bars and the frame where a sheet of text leaves room for them.
-func (s *svg) proof() {
+func (s *page) proof() {
 	s.bars(Paper)
 	at := geom.Vec2{X: mapLeft, Y: Paper.Height - Paper.Overlap - 4 - boxOutside}
 	s.frame(at)
@@ -124,11 +123,10 @@ func sheets(n int) string {
 }
 
 // assembly is the map of a pattern's sheets, with what to do.
-func assembly(w io.Writer, p Pattern, h Head) error {
+func assembly(p Pattern, h Head) *page {
 	tiles := p.Tiles(Paper)
 	rows, cols := tiles[0].Rows, tiles[0].Cols
-	s := newSVG(w, Paper.Width, Paper.Height)
-	s.title(p.Name+", map", p.Note)
+	s := newPage(Paper, p.Name+", map", p.Note)
 	y := s.heading(p.Name+": map of "+sheets(len(tiles)), h) + 2
 	y = s.say(y, p.Note, mapWidth) + 2
 	y = s.say(y, assemblyRule, mapWidth)
@@ -178,5 +176,5 @@ func assembly(w io.Writer, p Pattern, h Head) error {
 		s.bold(Label{At: middle, Text: t.ID(), Size: letters})
 	}
 	s.proof()
-	return s.end()
+	return s
 }

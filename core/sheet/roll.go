@@ -5,6 +5,7 @@ import (
 	"io"
 
 	"barkwright/core/pattern"
+	"barkwright/core/units"
 )
 
 // PrintRoll writes the pattern as HTML for a roll of paper: pages of its own size,
@@ -12,9 +13,9 @@ import (
 func PrintRoll(w io.Writer, p pattern.Pattern, h pattern.Head) error {
 	b := bufio.NewWriter(w)
 	block := p.Roll()
-	size := pattern.Mm(block.Width) + "mm " + pattern.Mm(block.Height) + "mm"
-	b.WriteString("<style>\n" + style + "@page { size: " + size + "; margin: 0; }\n" +
-		".sheets, .sheets .tile { width: " + pattern.Mm(block.Width) + "mm; }\n.sheets .tile { width: " + pattern.Mm(block.Width) + "mm; height: " + pattern.Mm(block.Height) + "mm; }\n</style>\n<div class=\"sheets\">\n")
+	width, height := units.Trimmed(block.Width, 3)+"mm", units.Trimmed(block.Height, 3)+"mm"
+	b.WriteString("<style>\n" + style + "@page { size: " + width + " " + height + "; margin: 0; }\n" +
+		".sheets, .sheets .tile { width: " + width + "; }\n.sheets .tile { width: " + width + "; height: " + height + "; }\n</style>\n<div class=\"sheets\">\n")
 	for _, t := range p.Tiles(block) {
 		b.WriteString(`<section class="tile">`)
 		if err := t.SVG(b, h); err != nil {

@@ -1,26 +1,13 @@
 package pattern
 
 import (
-	"barkwright/core/design"
 	"io"
 	"math"
-	"strconv"
 	"strings"
 
+	"barkwright/core/draw"
 	"barkwright/core/geom"
 )
-
-// VersionLine names the version that printed a sheet.
-var VersionLine = "version " + strconv.Itoa(design.Version)
-
-// Head is what every sheet says of the boat.
-type Head struct {
-	Boat string
-	// Code is the design's line of text; sheets carry its short mark.
-	Code string
-	// Date as the user reads it: the core has no clock.
-	Date string
-}
 
 // The proof of scale, mm. The bars and the box nest inches and millimetres, so
 // that either tape will do.
@@ -35,10 +22,16 @@ const (
 	boxEdge        = (boxOutside - boxInside) / 2
 )
 
-// SVG writes the sheet in true millimetres: one unit of its viewBox is one.
+// SVG writes the sheet in true millimetres, under an id of its own. It returns the
+// writer's first error.
 func (t Tile) SVG(w io.Writer, h Head) error {
-	s := newSVG(w, t.Block.Width, t.Block.Height)
-	s.title(t.Pattern.Name+", sheet "+t.ID(), t.Pattern.Note)
+	s := &page{t.Draw(h)}
+	return s.write(w, t.Pattern.Key+"-"+t.ID())
+}
+
+// Draw draws the sheet in millimetres.
+func (t Tile) Draw(h Head) draw.List {
+	s := newPage(t.Block, t.Pattern.Name+", sheet "+t.ID(), t.Pattern.Note)
 	lines, labels := t.Lines(), t.Labels()
 	for _, l := range lines {
 		s.line(l)
@@ -55,11 +48,11 @@ func (t Tile) SVG(w io.Writer, h Head) error {
 		// A pattern of several sheets has its note on their map.
 		s.note(t, append(lines, Line{Points: boxPath(at, boxOutside)}), labels)
 	}
-	return s.end()
+	return s.List
 }
 
 // note prints what the pattern's note says where there is room for it.
-func (s *svg) note(t Tile, lines []Line, labels []Label) {
+func (s *page) note(t Tile, lines []Line, labels []Label) {
 	const width = 100.0
 	text := wrap(t.Pattern.Note, width/(twelvePoints*proseShare))
 	at := t.free(geom.Vec2{X: width, Y: line * float64(len(text))}, lines, labels)
@@ -70,7 +63,7 @@ func (s *svg) note(t Tile, lines []Line, labels []Label) {
 
 // edges draws where the sheet is cut, whole, and where the next one's edge comes
 // to lie, dashed.
-func (s *svg) edges(t Tile) {
+func (s *page) edges(t Tile) {
 	b := t.Block
 	across := func(y float64, style Style) {
 		s.line(Line{[]geom.Vec2{{X: 0, Y: y}, {X: b.Width, Y: y}}, style})
@@ -93,7 +86,7 @@ func (s *svg) edges(t Tile) {
 }
 
 // bars draws the bars of 150 mm and 6 in along the lower and the right edge.
-func (s *svg) bars(b Block) {
+func (s *page) bars(b Block) {
 	const long, short = 2.2, 4.8 // from the edge to a bar's outer side
 	text := "bars: inner 150 mm, outer 6 in"
 	s.rect(barStart, b.Height-short, barMillimetres, barThick)
@@ -105,7 +98,7 @@ func (s *svg) bars(b Block) {
 }
 
 // box draws the frame of 50 mm inside and 2 in outside, with the sheet's name in it.
-func (s *svg) box(t Tile, h Head, at geom.Vec2) {
+func (s *page) box(t Tile, h Head, at geom.Vec2) {
 	s.frame(at)
 	inner := at.Add(geom.Vec2{X: boxEdge + 2, Y: boxEdge})
 	s.bold(Label{At: inner.Add(geom.Vec2{Y: 11}), Text: t.ID(), Size: 11})
@@ -126,9 +119,11 @@ func (s *svg) box(t Tile, h Head, at geom.Vec2) {
 }
 
 // frame is the box's outline: inner edge 50 mm, outer 2 in.
-func (s *svg) frame(at geom.Vec2) {
-	outer, inner := boxPath(at, boxOutside), boxPath(at.Add(geom.Vec2{X: boxEdge, Y: boxEdge}), boxInside)
-	s.printf(`<path d="%sZ%sZ" fill="#000" fill-rule="evenodd"/>`+"\n", path(outer), path(inner))
+func (s *page) frame(at geom.Vec2) {
+	s.rect(at.X, at.Y, boxOutside, boxEdge)
+	s.rect(at.X, at.Y+boxOutside-boxEdge, boxOutside, boxEdge)
+	s.rect(at.X, at.Y, boxEdge, boxOutside)
+	s.rect(at.X+boxOutside-boxEdge, at.Y, boxEdge, boxOutside)
 }
 
 func boxPath(at geom.Vec2, side float64) []geom.Vec2 {
