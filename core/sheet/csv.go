@@ -1,7 +1,7 @@
 package sheet
 
 import (
-	"bufio"
+	"encoding/csv"
 	"io"
 	"strconv"
 	"strings"
@@ -17,8 +17,10 @@ import (
 // heading names; once where the two units are one. It returns the writer's first
 // error.
 func CSV(w io.Writer, boat string, t answer.Table, s units.System) error {
-	b := bufio.NewWriter(w)
-	record(b, headings(t, s))
+	out := csv.NewWriter(w)
+	out.UseCRLF = true
+	// The writer keeps its first error for Error.
+	_ = out.Write(cells(headings(t, s)))
 	for _, r := range t.Rows {
 		fields := []string{boat}
 		for i, cell := range r.Cells {
@@ -43,9 +45,10 @@ func CSV(w io.Writer, boat string, t answer.Table, s units.System) error {
 				fields = append(fields, strconv.FormatFloat(c.Rounded(cell, s), 'f', places, 64))
 			}
 		}
-		record(b, fields)
+		_ = out.Write(cells(fields))
 	}
-	return b.Flush()
+	out.Flush()
+	return out.Error()
 }
 
 // headings name the columns with their units.
@@ -103,28 +106,15 @@ func hasNumber(t answer.Table, column int) bool {
 	return false
 }
 
-// record writes one line of fields.
-func record(b *bufio.Writer, fields []string) {
+// cells puts an apostrophe before text that a spreadsheet would run as a formula; plain
+// numbers stay.
+func cells(fields []string) []string {
 	for i, f := range fields {
-		if i > 0 {
-			b.WriteByte(',')
+		if _, err := strconv.ParseFloat(f, 64); err != nil {
+			fields[i] = guarded(f)
 		}
-		b.WriteString(field(f))
 	}
-	b.WriteString("\r\n")
-}
-
-// field quotes where RFC 4180 asks for it, and where a spreadsheet that parts cells
-// at semicolons would part one. Text that a spreadsheet would run as a formula gets
-// an apostrophe before it; plain numbers do not.
-func field(s string) string {
-	if _, err := strconv.ParseFloat(s, 64); err != nil {
-		s = guarded(s)
-	}
-	if strings.ContainsAny(s, "\",;\r\n\t") {
-		return `"` + strings.ReplaceAll(s, `"`, `""`) + `"`
-	}
-	return s
+	return fields
 }
 
 // formulas begin what spreadsheets run, in the full width of East Asian letters too,

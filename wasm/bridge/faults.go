@@ -7,6 +7,7 @@ import (
 	"syscall/js"
 
 	"barkwright/core/design"
+	"barkwright/core/draw"
 )
 
 // showNotBuilt says beside the picture that the boat shown is not the one entered,
@@ -20,8 +21,8 @@ func (p *page) showNotBuilt() {
 	}
 	f := p.work.Faults[0]
 	label := labelOf(f.Key)
-	setHTML(line, `Not built. <b>`+escape.Replace(label)+`:</b> `+escape.Replace(f.Message(p.work.System))+
-		more(len(p.work.Faults)-1)+" "+p.shownInstead()+` <button type="button" data-go="`+escape.Replace(f.Key)+`">Go there</button>`)
+	setHTML(line, `Not built. <b>`+draw.Escape(label)+`:</b> `+draw.Escape(f.Message(p.work.System))+
+		more(len(p.work.Faults)-1)+" "+p.shownInstead()+` <button type="button" data-go="`+draw.Escape(f.Key)+`">Go there</button>`)
 	line.Set("hidden", false)
 	// Only once for each fault: a user may fold the group again.
 	if p.unfolded != f.Key {
@@ -52,8 +53,8 @@ func more(n int) string {
 func (p *page) showUnread(line js.Value) {
 	for _, param := range design.Params() {
 		if p.controls[param.Key].unread {
-			setHTML(line, `Not read. <b>`+escape.Replace(param.Label)+`:</b> `+escape.Replace(p.controls[param.Key].fault.text)+
-				` <button type="button" data-go="`+escape.Replace(param.Key)+`">Go there</button>`)
+			setHTML(line, `Not read. <b>`+draw.Escape(param.Label)+`:</b> `+draw.Escape(p.controls[param.Key].fault.text)+
+				` <button type="button" data-go="`+draw.Escape(param.Key)+`">Go there</button>`)
 			line.Set("hidden", false)
 			return
 		}

@@ -9,6 +9,7 @@ import (
 	"syscall/js"
 
 	"barkwright/core/design"
+	"barkwright/core/draw"
 	"barkwright/core/file"
 	"barkwright/core/sheet"
 	"barkwright/wasm/keep"
@@ -18,9 +19,9 @@ import (
 // listenFiles answers the controls that save and open boats, and the shelf.
 func (p *page) listenFiles() {
 	var options strings.Builder
-	options.WriteString(`<option value="">Start from…</option><option value="-1">` + escape.Replace(design.Default().Name) + `</option>`)
+	options.WriteString(`<option value="">Start from…</option><option value="-1">` + draw.Escape(design.Default().Name) + `</option>`)
 	for i, d := range design.Starting() {
-		options.WriteString(`<option value="` + strconv.Itoa(i) + `">` + escape.Replace(d.Name) + `</option>`)
+		options.WriteString(`<option value="` + strconv.Itoa(i) + `">` + draw.Escape(d.Name) + `</option>`)
 	}
 	p.id("starting").Set("innerHTML", options.String())
 	p.on(p.id("starting"), "change", func(e js.Value) {
@@ -152,7 +153,7 @@ func listed(names []string) string {
 		if n := seen[name]; n > 1 {
 			label += " · " + strconv.Itoa(n)
 		}
-		b.WriteString(`<option value="` + strconv.Itoa(i) + `">` + escape.Replace(label) + `</option>`)
+		b.WriteString(`<option value="` + strconv.Itoa(i) + `">` + draw.Escape(label) + `</option>`)
 	}
 	return b.String()
 }

@@ -4,7 +4,6 @@ package bridge
 
 import (
 	"strconv"
-	"strings"
 	"syscall/js"
 
 	"barkwright/core/design"
@@ -54,10 +53,7 @@ func (p *page) setRanges() {
 }
 
 // decimal writes a number for an attribute, without its last bits.
-func decimal(v float64) string {
-	text := strconv.FormatFloat(v, 'f', 6, 64)
-	return strings.TrimSuffix(strings.TrimRight(text, "0"), ".")
-}
+func decimal(v float64) string { return units.Trimmed(v, 6) }
 
 // showControls brings every control to what is entered, and its fault with it.
 func (p *page) showControls() {

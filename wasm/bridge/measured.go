@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"barkwright/core/answer"
+	"barkwright/core/draw"
 	"barkwright/core/record"
 	"barkwright/core/sheet"
 	"barkwright/wasm/work"
@@ -98,7 +99,7 @@ func (p *page) readPaste() {
 	var b strings.Builder
 	b.WriteString(`<option value="">Choose a boat</option>`)
 	for i, name := range boats {
-		b.WriteString(`<option value="` + strconv.Itoa(i) + `">` + escape.Replace(name) + `</option>`)
+		b.WriteString(`<option value="` + strconv.Itoa(i) + `">` + draw.Escape(name) + `</option>`)
 	}
 	choice := p.id("record-boat")
 	setHTML(choice, b.String())
@@ -121,7 +122,7 @@ func (p *page) readBoat(text string, which int) {
 		b.WriteString(" into the record above.")
 	}
 	for _, r := range refused {
-		b.WriteString("<br>Row " + strconv.Itoa(r.Row) + ", " + escape.Replace(r.Text) + ": " + escape.Replace(r.Why))
+		b.WriteString("<br>Row " + strconv.Itoa(r.Row) + ", " + draw.Escape(r.Text) + ": " + draw.Escape(r.Why))
 	}
 	setHTML(p.id("record-says"), b.String())
 	if len(data) > 0 {
@@ -287,7 +288,7 @@ func (p *page) bringToReadings() {
 func (p *page) writeNotes(id string, notes []string) {
 	var b strings.Builder
 	for _, n := range notes {
-		b.WriteString("<p>" + escape.Replace(n) + "</p>")
+		b.WriteString("<p>" + draw.Escape(n) + "</p>")
 	}
 	setHTML(p.id(id), b.String())
 }
@@ -296,7 +297,7 @@ func (p *page) writeNotes(id string, notes []string) {
 func (p *page) writeInto(id string, t answer.Table) {
 	var b strings.Builder
 	if len(t.Rows) > 0 {
-		b.WriteString(`<h3>` + escape.Replace(t.Title) + `</h3><p class="help">` + escape.Replace(t.Note) + `</p><div class="scroll" tabindex="0" role="region" aria-label="` + escape.Replace(t.Title) + `">`)
+		b.WriteString(`<h3>` + draw.Escape(t.Title) + `</h3><p class="help">` + draw.Escape(t.Note) + `</p><div class="scroll" tabindex="0" role="region" aria-label="` + draw.Escape(t.Title) + `">`)
 		if err := sheet.HTMLTable(&b, t, p.work.System); err != nil {
 			panic("bridge: a strings.Builder does not fail")
 		}

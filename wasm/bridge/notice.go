@@ -7,6 +7,7 @@ import (
 	"strings"
 	"syscall/js"
 
+	"barkwright/core/draw"
 	"barkwright/core/sheet"
 )
 
@@ -26,9 +27,9 @@ func (p *page) notice(name, text string, actions ...action) {
 		at.Call("remove")
 	}
 	var b strings.Builder
-	b.WriteString(`<div data-notice="` + escape.Replace(name) + `"><p>` + escape.Replace(text) + `</p>`)
+	b.WriteString(`<div data-notice="` + draw.Escape(name) + `"><p>` + draw.Escape(text) + `</p>`)
 	for i, a := range actions {
-		b.WriteString(`<button type="button" data-action="` + strconv.Itoa(i) + `">` + escape.Replace(a.words) + `</button>`)
+		b.WriteString(`<button type="button" data-action="` + strconv.Itoa(i) + `">` + draw.Escape(a.words) + `</button>`)
 	}
 	b.WriteString(`<button type="button" data-action="close">Close</button></div>`)
 	p.id("notices").Call("insertAdjacentHTML", "beforeend", b.String())

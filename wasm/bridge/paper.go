@@ -55,11 +55,11 @@ func (p *page) listenPaper() {
 }
 
 func choice(name, key, label, more string) string {
-	return `<label class="choice"><input type="checkbox" name="` + name + `" value="` + key + `"` + more + `>` + escape.Replace(label) + `</label>`
+	return `<label class="choice"><input type="checkbox" name="` + name + `" value="` + key + `"` + more + `>` + draw.Escape(label) + `</label>`
 }
 
 func option(key, label string) string {
-	return `<option value="` + key + `">` + escape.Replace(label) + `</option>`
+	return `<option value="` + key + `">` + draw.Escape(label) + `</option>`
 }
 
 func (p *page) paper(what string) {

@@ -8,6 +8,7 @@ import (
 	"syscall/js"
 
 	"barkwright/core/answer"
+	"barkwright/core/draw"
 	"barkwright/core/units"
 	"barkwright/wasm/work"
 )
@@ -26,14 +27,11 @@ func (o *output) add(at js.Value) {
 	o.texts, o.values, o.bases = append(o.texts, &slot{at: at}), append(o.values, &value), append(o.bases, &basis)
 }
 
-// escape makes text safe between tags and in quoted attributes.
-var escape = strings.NewReplacer("&", "&amp;", "<", "&lt;", ">", "&gt;", `"`, "&#34;")
-
 // buildHeadline writes the frame of the numbers that are always in sight.
 func (p *page) buildHeadline() {
 	var head strings.Builder
 	for _, n := range answer.Headlined(answer.All(p.work.Canoe())) {
-		head.WriteString(`<p class="figure"><span>` + escape.Replace(n.Short) + `</span> <output aria-live="off" data-result="` + n.Key + `"></output> <small data-change="` + n.Key + `"></small></p>`)
+		head.WriteString(`<p class="figure"><span>` + draw.Escape(n.Short) + `</span> <output aria-live="off" data-result="` + n.Key + `"></output> <small data-change="` + n.Key + `"></small></p>`)
 	}
 	head.WriteString(`<p class="checks" id="head-checks"></p>`)
 	p.id("headline").Set("innerHTML", head.String())
@@ -53,8 +51,8 @@ func (p *page) buildResults() {
 	var jump strings.Builder
 	for i, g := range answer.Groups() {
 		id := "step-" + strconv.Itoa(i)
-		jump.WriteString(`<a href="#` + id + `">` + escape.Replace(string(g)) + `</a>`)
-		body.WriteString(`<section class="step" id="` + id + `"><h2>` + escape.Replace(string(g)) + `</h2><div class="checks" data-checks="` + escape.Replace(string(g)) + `"></div><div class="numbers">`)
+		jump.WriteString(`<a href="#` + id + `">` + draw.Escape(string(g)) + `</a>`)
+		body.WriteString(`<section class="step" id="` + id + `"><h2>` + draw.Escape(string(g)) + `</h2><div class="checks" data-checks="` + draw.Escape(string(g)) + `"></div><div class="numbers">`)
 		for _, n := range numbers {
 			if n.Home.Group() == g {
 				writeNumber(&body, n, p.work.System)
@@ -83,7 +81,7 @@ func (p *page) buildResults() {
 }
 
 func writeNumber(b *strings.Builder, n answer.Number, s units.System) {
-	b.WriteString(`<details class="number" data-number="` + n.Key + `"><summary><span data-label>` + escape.Replace(n.Label(s)) +
+	b.WriteString(`<details class="number" data-number="` + n.Key + `"><summary><span data-label>` + draw.Escape(n.Label(s)) +
 		`</span> <output aria-live="off" data-result="` + n.Key + `"></output> <small data-change="` + n.Key + `"></small></summary><div class="working"></div></details>`)
 }
 
@@ -92,8 +90,8 @@ func writeFold(b *strings.Builder, t answer.Table) {
 	if t.Open {
 		open = " open"
 	}
-	title := escape.Replace(t.Title)
-	b.WriteString(`<details class="sheet" data-fold="` + t.Key + `"` + open + `><summary>` + title + `</summary><p class="help">` + escape.Replace(t.Note) +
+	title := draw.Escape(t.Title)
+	b.WriteString(`<details class="sheet" data-fold="` + t.Key + `"` + open + `><summary>` + title + `</summary><p class="help">` + draw.Escape(t.Note) +
 		`</p><div class="scroll" role="region" aria-label="` + title + `"></div></details>`)
 }
 
@@ -180,7 +178,7 @@ func (p *page) showThese(now, before []answer.Number) {
 func (p *page) showWorkings(now []answer.Number) {
 	for _, n := range now {
 		if p.unfoldedWorkings[n.Key] {
-			setHTML(p.outputs[n.Key].working, "<p>"+escape.Replace(n.Working(p.work.System))+`</p><p class="basis"><b>`+escape.Replace(string(n.Basis))+"</b></p><p>Source: "+escape.Replace(n.Cited)+".</p>")
+			setHTML(p.outputs[n.Key].working, "<p>"+draw.Escape(n.Working(p.work.System))+`</p><p class="basis"><b>`+draw.Escape(string(n.Basis))+"</b></p><p>Source: "+draw.Escape(n.Cited)+".</p>")
 		}
 	}
 }
@@ -198,8 +196,8 @@ func (p *page) showChecks() {
 	at := map[answer.Group]string{}
 	var heads [len(stateNames)]string
 	for _, c := range checks {
-		word := `<b class="verdict" data-warning="` + c.Key + `" data-state="` + stateNames[c.State] + `">` + escape.Replace(c.Label+": "+c.Word) + `</b>`
-		at[c.Home.Group()] += "<p>" + word + " " + escape.Replace(c.Text(p.work.System)) + ".</p>"
+		word := `<b class="verdict" data-warning="` + c.Key + `" data-state="` + stateNames[c.State] + `">` + draw.Escape(c.Label+": "+c.Word) + `</b>`
+		at[c.Home.Group()] += "<p>" + word + " " + draw.Escape(c.Text(p.work.System)) + ".</p>"
 		if c.State == answer.Within {
 			word = strings.Replace(word, `class="verdict"`, `class="verdict calm"`, 1)
 		}

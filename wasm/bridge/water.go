@@ -39,8 +39,8 @@ func (p *page) writeWater(b *strings.Builder) {
 		if t.Open {
 			open = " open"
 		}
-		title := escape.Replace(t.Title)
-		b.WriteString(`<details class="sheet" data-curve="` + t.Key + `"` + open + `><summary>` + title + `</summary><p class="help">` + escape.Replace(t.Note) +
+		title := draw.Escape(t.Title)
+		b.WriteString(`<details class="sheet" data-curve="` + t.Key + `"` + open + `><summary>` + title + `</summary><p class="help">` + draw.Escape(t.Note) +
 			`</p><figure class="chart"></figure><details class="twin"><summary>` + title + `, in numbers</summary><div class="scroll" tabindex="0" role="region" aria-label="` + title + `"></div></details></details>`)
 	}
 	b.WriteString(`<details class="sheet" data-curve="heeled"><summary>Section heeled over</summary><p class="help">Seen from astern, heeled to starboard with the load fixed in the boat. The arm between the middle of all the weight and that of the water pushed aside is what brings her back.</p>` +

@@ -92,6 +92,4 @@ func writeControl(b *strings.Builder, p design.Param) {
 }
 
 // plain writes a number for an attribute, rounded where only its last bits differ.
-func plain(v float64) string {
-	return strings.TrimSuffix(strings.TrimRight(fmt.Sprintf("%.6f", v), "0"), ".")
-}
+func plain(v float64) string { return units.Trimmed(v, 6) }
