@@ -20,16 +20,13 @@ type line struct {
 // newLine measures the column at a place. Past the heel the foot is on the end
 // profile, which lies on the bed as it is seen from the side.
 func newLine(h *hull.Hull, place float64) line {
-	l := line{place: place, section: h.ColumnSection(place), up: geom.Vec2{X: 0, Y: 1}}
+	l := line{place: place}
+	l.section, l.foot, l.up = h.Standing(place)
 	l.girth = l.section.HalfGirth()
 	if place <= 1 {
-		l.foot = geom.Vec2{X: place * h.HeelX}
 		l.onBed = h.HalfGirthOnBed(l.foot.X)
 		return l
 	}
-	l.foot = h.Foot(place)
-	top := h.Edge.At(h.Edge.ParameterAt((place - 1) * h.Edge.Length()))
-	l.up = geom.Vec2{X: top.X, Y: top.Z}.Sub(l.foot).Unit()
 	l.lifted = l.foot.Y - h.End.Path.Points[0].Y
 	return l
 }

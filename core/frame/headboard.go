@@ -49,14 +49,14 @@ const (
 func headboardFoot(h *hull.Hull) float64 {
 	d := h.Design
 	most := h.Foremost() - d.BarkThickness - d.StemDepth - footRoom
-	return min(d.HeadboardX()+d.HeadboardFoot, max(d.HeadboardX(), most))
+	return min(h.HeadboardX()+d.HeadboardFoot, max(h.HeadboardX(), most))
 }
 
 // newHeadboard cuts the skin at the board and takes bark and sheathing off. The board's
 // foot comes down beside the heel to half the stem-piece's depth and is notched over it.
 func newHeadboard(h *hull.Hull) Headboard {
 	d := h.Design
-	b := Headboard{Run: HeadboardRun(h), X: d.HeadboardX(), FootX: headboardFoot(h), Tenon: d.InwaleDepth}
+	b := Headboard{Run: HeadboardRun(h), X: h.HeadboardX(), FootX: headboardFoot(h), Tenon: d.InwaleDepth}
 	cut := h.CutAt(b.FootX, b.X)
 	foot := footOver(h) / cut.Up.Y
 	b.Stands, b.Top = along(cut, foot), along(cut, cut.P.Y)

@@ -29,7 +29,7 @@ const longestStrip = 9 * units.Foot
 
 func newSheathing(h *hull.Hull) Sheathing {
 	d := h.Design
-	end := h.Design.HeadboardX()
+	end := h.HeadboardX()
 	n := int(math.Ceil(2 * end / (longestStrip - d.SheathingLap)))
 	n += 1 - n%2 // an odd number has a region amidships and its joints off it
 	var s Sheathing

@@ -16,24 +16,31 @@ import (
 
 // Column returns the points of the column at v, n+1 of them at equal lengths.
 func (h *Hull) Column(v float64, n int) []geom.Vec3 {
-	section, foot, up := h.standing(v)
-	return lift(section.Sample(n), foot, up)
+	o, foot, up := h.standing(v)
+	return lift(shape.New(o).Sample(n), foot, up)
 }
 
-// standing is the section of the column at v with its foot and the direction in which
+// standing is the outline of the column at v with its foot and the direction in which
 // its plane stands, in (x, z).
-func (h *Hull) standing(v float64) (s shape.Section, foot, up geom.Vec2) {
+func (h *Hull) standing(v float64) (o shape.Outline, foot, up geom.Vec2) {
 	if v <= 1 {
 		x := v * h.HeelX
-		return h.Section(x), geom.Vec2{X: x}, geom.Vec2{X: 0, Y: 1}
+		return h.outline(x), geom.Vec2{X: x}, geom.Vec2{X: 0, Y: 1}
 	}
 	return h.leaning(v - 1)
 }
 
 // ColumnSection returns the section of the column at v in its own plane.
 func (h *Hull) ColumnSection(v float64) shape.Section {
-	s, _, _ := h.standing(v)
+	s, _, _ := h.Standing(v)
 	return s
+}
+
+// Standing is ColumnSection with the column's foot and its plane's upward direction, in
+// (x, z). As far as the heel the foot has its x alone: the section has the heights.
+func (h *Hull) Standing(v float64) (s shape.Section, foot, up geom.Vec2) {
+	o, foot, up := h.standing(v)
+	return shape.New(o), foot, up
 }
 
 // ColumnAtEdge is the place of the column whose top stands at x along the edge.
@@ -44,14 +51,14 @@ func (h *Hull) ColumnAtEdge(x float64) float64 {
 	return 1 + h.Edge.RunTo(x)/h.Edge.Length()
 }
 
-// leaning returns the section at share u past the heel, in the plane through the
+// leaning returns the outline at share u past the heel, in the plane through the
 // profile's foot and the top edge, with that foot and the plane's upward direction
 // in (x, z).
-func (h *Hull) leaning(u float64) (s shape.Section, foot, up geom.Vec2) {
+func (h *Hull) leaning(u float64) (o shape.Outline, foot, up geom.Vec2) {
 	foot = h.Foot(1 + u)
-	x := h.columnTop(1 + u)
-	up = geom.Vec2{X: x, Y: h.TopEdge(x)}.Sub(foot).Unit()
-	return shape.New(h.columnOutline(1+u, x)), foot, up
+	edge := h.edgePoint(h.columnTop(1 + u))
+	rise := geom.Vec2{X: edge.X, Y: edge.Z}.Sub(foot)
+	return h.cornered(shape.Outline{Top: rise.Len(), Half: edge.Y}, edge.X), foot, rise.Unit()
 }
 
 // Foot is where the column at v stands on the bottom or on the end's profile, in
@@ -103,8 +110,7 @@ func (h *Hull) Stations(n, girth int) []Station {
 	inner := n / 3
 	for i := 0; i <= inner; i++ {
 		x := h.HeelX * float64(i) / float64(inner)
-		section := h.Section(x)
-		half = append(half, Station{X: x, Outline: section.Polygon(girth)})
+		half = append(half, Station{X: x, Outline: h.outline(x).Polygon(girth)})
 	}
 	cut := h.newCutter(n/2, girth)
 	past := n/2 - inner
@@ -148,8 +154,8 @@ func (h *Hull) newCutter(n, girth int) cutter {
 
 // outlined is the column at v with its points where Polygon has them.
 func (h *Hull) outlined(v float64, n int) []geom.Vec3 {
-	section, foot, up := h.standing(v)
-	return lift(section.Polygon(n), foot, up)
+	o, foot, up := h.standing(v)
+	return lift(o.Polygon(n), foot, up)
 }
 
 // foremostColumn is the place of the column that stands on the foremost point of the
@@ -174,7 +180,8 @@ func (h *Hull) foremostColumn() float64 {
 // at cuts the skin at x: up the rows as each first reaches x and, where the end
 // leans out beyond its head, back down them to the profile.
 func (c cutter) at(x float64) []geom.Vec2 {
-	var up, down []geom.Vec2
+	up := make([]geom.Vec2, 0, c.girth+1)
+	var down []geom.Vec2
 	for r := 0; r <= c.girth; r++ {
 		first := true
 		for i := 1; i < len(c.columns); i++ {

@@ -27,21 +27,11 @@ func (h *Hull) CutAt(foot, top float64) Cut {
 	rise := geom.Vec2{X: top, Y: h.TopEdge(top)}.Sub(c.Foot)
 	c.Up = rise.Unit()
 	inner := h.columnTop(low)
-	o := h.columnOutline(low, inner)
+	o, _, _ := h.standing(low)
 	o.Bottom, o.Top, o.Half = 0, rise.Len(), h.SkinHalfBreadth(top)
 	o.Along = (inner + h.columnTop(high)) / 2 / h.GunwaleX
 	c.Section = shape.New(o)
 	return c
-}
-
-// columnOutline is the outline of the column at v, whose top stands at the station top.
-func (h *Hull) columnOutline(v, top float64) shape.Outline {
-	if v <= 1 {
-		return h.outline(top)
-	}
-	edge := h.edgePoint(top)
-	rise := geom.Vec2{X: edge.X, Y: edge.Z}.Sub(h.Foot(v))
-	return h.cornered(shape.Outline{Top: rise.Len(), Half: edge.Y}, top)
 }
 
 // Lift places a point of the cut's plane, breadth and height over its foot, in the boat.

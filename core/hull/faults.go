@@ -139,7 +139,7 @@ func (h *Hull) gunwaleInside() float64 {
 // sheerTooSteep: the sheer alone rises past what is left up to the stem head.
 func (h *Hull) sheerTooSteep() (design.Fault, bool) {
 	d := &h.Design
-	rise := h.sheerEndSlope() * (d.Overhang - d.HeadSetback)
+	rise := h.endSlope * (d.Overhang - d.HeadSetback)
 	if rise <= sheerRun*(d.EndHeight-d.GunwaleEndHeight)+1e-9 {
 		return design.Fault{}, false
 	}

@@ -27,7 +27,9 @@ type Hull struct {
 	plan      shape.Gunwale
 	frameRise shape.Rise
 	footPace  float64
-	// turn0 is the corner's half-breadth amidships.
+	// endSlope is the slope of the sheer at the gunwale's end.
+	endSlope float64
+	// turn0 is the corner's half-breadth amidships, as a share of the top edge's.
 	turn0 float64
 	// out is how far the corner stands outside the bark's top edge amidships, 0 where it
 	// does not, bulge how far the bark does, and bulgeTo the station to which that is
@@ -85,7 +87,7 @@ func (h *Hull) TurnWidth() float64 { return 2 * h.Turn(0) }
 func (h *Hull) turn() {
 	var o shape.Outline
 	o, h.TurnReached = h.Design.MidsectionByNumbers()
-	h.turn0 = o.Corner
+	h.turn0 = o.Corner / h.SkinHalfBreadth(0)
 	if o.Corner > o.Half {
 		h.out = o.Corner - o.Half
 		h.bulge = shape.New(o).Breadth() - o.Half
@@ -113,6 +115,10 @@ func (h *Hull) Turn(x float64) float64 { return h.outline(math.Abs(x)).Corner }
 
 // RunTo is the length along the gunwale from its middle to the station x.
 func (h *Hull) RunTo(x float64) float64 { return h.Gunwale.RunTo(math.Abs(x)) }
+
+// HeadboardX is the station of the headboard's mark along the gunwale: the design's, by
+// the gunwale's own table.
+func (h *Hull) HeadboardX() float64 { return h.StationAt(h.Gunwale.Length() - h.Design.Headboard) }
 
 // StationAt is the x of the place a length s along the gunwale from its middle.
 func (h *Hull) StationAt(s float64) float64 { return h.Gunwale.ParameterAt(s) }

@@ -9,9 +9,10 @@ import (
 // HalfBeam, Sheer and Bottom and far quicker than New: for searches that ask for
 // thousands of boats. Its end, gunwale, edge and turn line are empty.
 func Lines(d design.Design) *Hull {
+	plan := d.Gunwale()
 	return &Hull{
 		Design: d, GunwaleX: d.HalfGunwale(), HeelX: d.HeelX(), HeadX: d.HeadX(),
-		plan: d.Gunwale(), frameRise: shape.NewRise(d.FrameFull),
+		plan: plan, frameRise: shape.NewRise(d.FrameFull), endSlope: plan.EndSlope(),
 	}
 }
 

@@ -51,9 +51,6 @@ func (h *Hull) FrameEnd() float64 {
 // Sheer is the height of the top of the inwale at x, within the gunwales.
 func (h *Hull) Sheer(x float64) float64 { return h.plan.Sheer(x) }
 
-// sheerEndSlope is the slope of the sheer at the gunwale's end.
-func (h *Hull) sheerEndSlope() float64 { return h.plan.EndSlope() }
-
 // TopEdge is the height of the bark's top edge at x: the sheer, and beyond the
 // gunwale's end a cubic that leaves with the sheer's slope and meets the stem
 // head with twice the chord's slope less the sheer's, never falling.
@@ -67,7 +64,7 @@ func (h *Hull) TopEdge(x float64) float64 {
 	if run <= 0 || x >= h.HeadX {
 		return d.EndHeight
 	}
-	m0 := h.sheerEndSlope()
+	m0 := h.endSlope
 	m1 := max(0, 2*(d.EndHeight-d.GunwaleEndHeight)/run-m0)
 	t := (x - h.GunwaleX) / run
 	s := 1 - t

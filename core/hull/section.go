@@ -28,7 +28,7 @@ func (h *Hull) cornered(o shape.Outline, x float64) shape.Outline {
 	if h.out > 0 {
 		o = o.At(o.Half + h.turnOut(x))
 	} else {
-		o = o.At(h.turn0 * o.Half / h.SkinHalfBreadth(0))
+		o = o.At(h.turn0 * o.Half)
 	}
 	return design.GirthCorrected(o, h.Design.Corrected.Girth.At(x/h.GunwaleX))
 }

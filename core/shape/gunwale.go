@@ -64,17 +64,6 @@ func (g Gunwale) Path() geom.Path3 {
 	return geom.NewPath3(g.at, 0, g.Half, knots)
 }
 
-// endKnots is the number of knots along the last of the gunwale before its end.
-const endKnots = 12
-
-// FromEnd is the x of a mark a length run along the gunwale inboard of its end: what
-// Path gives, far quicker.
-func (g Gunwale) FromEnd(run float64) float64 {
-	// The length along the gunwale is no less than that along x.
-	last := geom.NewPath3(g.at, max(0, g.Half-run), g.Half, endKnots)
-	return last.ParameterAt(last.Length() - run)
-}
-
 // inboardKnots is the number of knots along the piece next to the gunwale's end.
 const inboardKnots = 12
 
@@ -83,9 +72,8 @@ const inboardKnots = 12
 // fraction of Path's time.
 func (g *Gunwale) Inboard(s float64) float64 {
 	from := max(0, g.Half-s)
-	end := geom.NewPath3(func(x float64) geom.Vec3 {
-		return geom.Vec3{X: x, Y: g.Breadth(x), Z: g.Sheer(x)}
-	}, from, g.Half, inboardKnots)
+	// The length along the gunwale is no less than that along x.
+	end := geom.NewPath3(g.at, from, g.Half, inboardKnots)
 	if over := end.Length() - s; over > 0 {
 		return end.ParameterAt(over)
 	}

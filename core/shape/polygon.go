@@ -8,9 +8,19 @@ import "barkwright/core/geom"
 // by trial.
 const straightShare = 0.4
 
-// Polygon returns n+1 points from the centre line to the top edge, closer together
+// Polygon is the outline's section as n+1 points, closer together where it bends. How
+// they are spaced needs no more than one look at each piece of the bend.
+func (o Outline) Polygon(n int) []geom.Vec2 {
+	s := o.open()
+	for i := range bendPanels {
+		s.run[i+1] = s.run[i] + s.Bend.Speed((float64(i)+0.5)/bendPanels)/bendPanels
+	}
+	return s.polygon(n)
+}
+
+// polygon returns n+1 points from the centre line to the top edge, closer together
 // where the section bends: a polygon through few of them then holds nearly its area.
-func (s *Section) Polygon(n int) []geom.Vec2 {
+func (s *Section) polygon(n int) []geom.Vec2 {
 	flat, bend, side := straightShare*s.flat(), s.run[bendPanels], straightShare*s.side()
 	// Along the bend half by its length, half by its parameter, which runs slowest
 	// where it bends most.
