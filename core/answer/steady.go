@@ -17,6 +17,9 @@ const spreadSource = fromStanding + ". The spread: half girth and bilge by one s
 // was found in print: a choice of this project.
 const stiffFrom = 3 * units.Inch
 
+// gmShown is how finely GM is shown: one that shows as nothing is not below it.
+const gmShown = 0.25 * units.Inch
+
 // steadiness of a boat, the worse the larger.
 type steadiness int
 
@@ -34,7 +37,7 @@ func (s steadiness) String() string {
 // steadinessOf names what both ends of the spread say.
 func steadinessOf(a core.Afloat) steadiness {
 	switch {
-	case a.GMHigh < 0:
+	case a.GMHigh < -gmShown/2:
 		return falls
 	case a.GMLow < 0:
 		return tender

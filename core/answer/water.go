@@ -119,7 +119,8 @@ func floatCheck(c core.Canoe) Warning {
 		w.Text = working("# of freeboard: by custom an open canoe keeps #", length(f.Upright.Freeboard).rough(),
 			length(lowFreeboard))
 	default:
-		w.State = Within
+		// How upright it stays is the steadiness's to say.
+		w.State, w.Word = Within, afloat.Floats.String()
 		w.Text = working("# of freeboard in calm water", length(f.Upright.Freeboard).rough())
 	}
 	return w

@@ -164,7 +164,9 @@ func TestSteadinessInWords(t *testing.T) {
 		}
 		seen[w.Word] = true
 		assert.Equal(t, states[w.Word], w.State, w.Word)
-		assert.Equal(t, c.Afloat.GMHigh < 0, w.Word == "would not stay upright")
+		assert.Equal(t, c.Afloat.GMHigh < -0.125*units.Inch, w.Word == "would not stay upright", "what shows as no more than nothing is not below it")
+		assert.NotRegexp(t, `to 0": even`, w.Text(units.Imperial16))
+		assert.NotContains(t, checkOf(t, e, "afloat.state").Word, "upright", "that is the steadiness's to say")
 		assert.Equal(t, c.Afloat.GMLow < 0, w.State != answer.Within)
 		if w.State != answer.Within {
 			assert.Contains(t, w.Text(units.Imperial16), "sitting on the bottom, GM ")
@@ -176,4 +178,13 @@ func TestSteadinessInWords(t *testing.T) {
 		assert.True(t, seen[word], word)
 	}
 	assert.Equal(t, answer.NotChecked, checkOf(t, set(t, d, "cargo", 4000*units.Pound), "afloat.steady").State)
+}
+
+// A boat built on its gunwales is told so, with the published one that comes out like it.
+func TestGirthsOfABoatBuiltOnItsGunwales(t *testing.T) {
+	d := set(t, set(t, design.Default(), "builtOn", float64(design.OnGunwales)), "greatestBeam", 42*units.Inch)
+	w := checkOf(t, d, "hull.ease")
+	assert.Equal(t, answer.Near, w.State)
+	assert.Contains(t, w.Text(units.Imperial16), "published boat")
+	assert.NotContains(t, w.Text(units.Imperial16), "widen the frame")
 }
