@@ -56,7 +56,7 @@ func layoutNumbers(c core.Canoe) []Number {
 			working("the full width "+d.TreeRule.String()+", # up the trunk: # with # for torn edges; # up a usual "+
 				"trunk is # round there, rounded up to the half inch", length(tree.At), length(tree.AtGirth),
 				small(d.TreeAllowance), length(wood.BreastHeight), length(tree.Girth))).
-			between(tree.Low, tree.High),
+			between(tree.Low, tree.High).on(HomeBoat),
 		printed(HomeBark, "tree.diameter", "That tree, diameter at breast height", units.SmallLength, tree.Diameter,
 			fromTaper,
 			working("# over 3.1416, rounded up to the half inch", length(tree.Girth))).by(known.Estimate),
