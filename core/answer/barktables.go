@@ -18,6 +18,9 @@ func goresTable(c core.Canoe) Table {
 			"slit. Where a sheet joint stands, the joint takes the gore's place. Depth is along the finished hull; " +
 			"what rides over, its angle and the two edges are on the bark laid flat.",
 	}
+	if c.Bark.Uneven() {
+		t.Note += " The sheets on the bed differ in width. The slashes are given to the edge of the narrowest: in a wider sheet go on to its own edge, where more rides over than is said here."
+	}
 	var gores []nth[goreRow]
 	for n, g := range c.Bark.Gores {
 		if g.X >= -1e-9 {

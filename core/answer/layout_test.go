@@ -106,3 +106,19 @@ func TestRootsTooShort(t *testing.T) {
 	assert.True(t, n.Absent)
 	assert.Contains(t, n.Word, "a group takes more than a strand")
 }
+
+// Sheets of unlike width on the bed: what is drawn and said for the narrowest says so.
+func TestUnevenSheetsAreSaid(t *testing.T) {
+	note := func(c core.Canoe) string {
+		table, _ := answer.MakeTable(c, "gores")
+		return table.Note
+	}
+	uneven := core.Evaluate(withSheets([2]float64{60, 70}, [2]float64{38, 70}, [2]float64{36, 70}))
+	assert.True(t, uneven.Bark.Uneven())
+	assert.Contains(t, note(uneven), "differ in width")
+	for _, d := range []design.Design{design.Default(), withSheets([2]float64{40, 120}, [2]float64{40, 120})} {
+		c := core.Evaluate(d)
+		assert.False(t, c.Bark.Uneven())
+		assert.NotContains(t, note(c), "differ in width")
+	}
+}

@@ -1,5 +1,7 @@
 package bark
 
+import "math"
+
 // Verdict says whether a boat can be built from the sheets it is laid out with.
 type Verdict int
 
@@ -26,6 +28,17 @@ func (l *Layout) Verdict() Verdict {
 		return EnoughSewn
 	}
 	return Enough
+}
+
+// Uneven tells whether the sheets on the bed differ in width: gores and panels are those
+// beside the narrowest.
+func (l *Layout) Uneven() bool {
+	for _, p := range l.Bed {
+		if math.Abs(p.Width-l.Bed[0].Width) > samePlace {
+			return true
+		}
+	}
+	return false
 }
 
 // Wanting lists the pieces that there is no bark for, those on the bed first.

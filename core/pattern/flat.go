@@ -31,8 +31,8 @@ func outlinePattern(m maker) []Pattern {
 	}
 	o := outline{m, Pattern{Key: "outline", Name: "Bark laid flat, at a tenth",
 		Note: "At a tenth of its size: 1 mm on paper is 10 mm of bark, and 1 in is 10 in. Bow to the right, port up. Cut on the whole lines to try the bark in paper; the dotted ones are the bark left to trim, and the building frame. Side panels lie off the seam that they are sewn to. Gores are named by about how much rides over at the edge: slash them, and trim after the sides are up."}}
-	if m.Bark.Listed {
-		o.Note += " Side panels and the ends of the gores are drawn for the narrowest sheet on the bed."
+	if m.Bark.Uneven() {
+		o.Note += " The sheets on the bed differ in width: side panels and the ends of the gores are drawn for the narrowest. In a wider one slash on to its own edge, and sew on what the cutting list says."
 	}
 	o.pieces()
 	o.gores()

@@ -52,7 +52,7 @@ func (p *pen) flatPiece(c core.Canoe, piece *bark.Piece, a scene.Plate) {
 		for _, part := range panelParts(c, piece, q) {
 			points := a.InQuarter(q, part.out, scene.Between(part.low, part.high))
 			p.Fill(draw.Bark, points)
-			p.KeepOff(draw.BoxOf(points))
+			p.keepOffPanel(piece, part, q, a)
 			p.Part(answer.PanelPart(piece.Panel), true, points)
 		}
 	}

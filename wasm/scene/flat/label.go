@@ -69,7 +69,7 @@ func (p *pen) flatLabels(c core.Canoe, l flatLayout) {
 		p.KeepOff(draw.Box{Left: (left + right + gap) / 2, Top: l.lengthY - half, Right: right, Bottom: l.lengthY + half})
 	}
 	x := 0.5 * c.Frame.Thwarts[1].X
-	wide := "breadth " + length(f.Breadth)
+	wide := "breadth " + length(breadth(c, f))
 	if c.Design.GunwaleTurn > 0 && p.roomy(a) {
 		wide += " and " + units.SmallLength.Format(c.Design.GunwaleTurn, p.View.System) + " to trim"
 	}
@@ -92,6 +92,15 @@ func (p *pen) flatLabels(c core.Canoe, l flatLayout) {
 	}
 }
 
+// breadth is how broad the bark is without what is left to trim: overall or, where
+// there are panels, which lie apart, amidships with them.
+func breadth(c core.Canoe, f *bark.Flat) float64 {
+	if len(f.Panels) == 0 {
+		return f.Breadth
+	}
+	return 2 * c.Hull.Section(0).HalfGirth()
+}
+
 // describe says in words what the sheet looks like.
 func describe(c core.Canoe, v scene.View) string {
 	if v.Flat == nil {
@@ -108,12 +117,15 @@ func describe(c core.Canoe, v scene.View) string {
 		}
 	}
 	text := "The bark of the boat laid flat, bow to the right: " + units.Length.Format(f.Length, v.System) + " long and " +
-		units.Length.Format(f.Breadth, v.System) + " broad, with " + units.Count.Format(float64(cut), v.System) + " gores cut each side"
+		units.Length.Format(breadth(c, &f), v.System) + " broad, with " + units.Count.Format(float64(cut), v.System) + " gores cut each side"
 	if n := len(c.Bark.Panels); n > 0 {
 		text += " and side panels beside it"
 	}
 	if n := len(c.Bark.Wanting()); c.Skin != nil && n > 0 {
 		text += "; " + units.Count.Format(float64(n), v.System) + " pieces of it are wanting and hatched across"
+	}
+	if c.Skin != nil && c.Bark.Uneven() {
+		text += "; the sheets differ in width, and gores and panels are those beside the narrowest"
 	}
 	return text + ". Hatching shows where it must stretch or gather: " + answer.StretchWords(f.P95, c.Design.StretchLimit, v.System) + "."
 }

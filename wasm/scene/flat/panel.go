@@ -24,11 +24,34 @@ type panelPart struct {
 func panelParts(c core.Canoe, piece *bark.Piece, q [2]float64) []panelPart {
 	var parts []panelPart
 	for _, part := range panelSpans(c, q) {
-		if part.low, part.high = piece.Between(part.from, part.to); len(part.low) > 0 {
+		if part.low, part.high = piece.Between(part.from, part.to); len(part.low) > 0 && !scant(c, q[0]*part.low[0].X, q[0]*part.low[len(part.low)-1].X) {
 			parts = append(parts, part)
 		}
 	}
 	return parts
+}
+
+// scant tells whether a stretch of the edge is one that no piece is cut for.
+func scant(c core.Canoe, from, to float64) bool {
+	for _, s := range c.Bark.Scant {
+		if middle := (from + to) / 2; middle >= s.Aft && middle <= s.Bow {
+			return true
+		}
+	}
+	return false
+}
+
+// keepOffPanel keeps labels off a part of a panel, which is bent, and not off what
+// stands beside its ends.
+func (p *pen) keepOffPanel(piece *bark.Piece, part panelPart, q [2]float64, a scene.Plate) {
+	const pieces = 8
+	from, to := part.low[0].X, part.low[len(part.low)-1].X
+	for i := range pieces {
+		step := (to - from) / pieces
+		if low, high := piece.Between(from+step*float64(i), from+step*float64(i+1)); len(low) > 0 {
+			p.KeepOff(draw.BoxOf(a.InQuarter(q, part.out, scene.Between(low, high))))
+		}
+	}
 }
 
 // panelSpans are where panels of a quarter are strips and where they are not, all along.

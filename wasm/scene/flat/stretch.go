@@ -57,6 +57,9 @@ func (p *pen) hatchRow(c core.Canoe, a scene.Plate, piece *bark.Piece, cells []f
 		if band := at(from); band >= 0 {
 			strip := cellStrip(piece, from, to, r)
 			for _, q := range scene.Quarters {
+				if x := q[0] * strip[0].X; piece.Panel >= 0 && scant(c, x, x) {
+					continue
+				}
 				if points := a.InQuarter(q, gapAt(c, piece, q, strip[0].X), strip); p.Seen(points) {
 					p.List.Add(p.bandHatch(band, points))
 				}

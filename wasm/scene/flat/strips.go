@@ -36,7 +36,7 @@ func (p *pen) stripsOver(c core.Canoe, a scene.Plate) {
 
 // stripOver names a strip and hatches it where it is wanting.
 func (p *pen) stripOver(c core.Canoe, a scene.Plate, s bark.Laid, side float64) {
-	named := false
+	var named []scene.Spot
 	for _, half := range s.Halves() {
 		for i := range p.View.Flat.Panels {
 			low, high := p.View.Flat.Panels[i].Between(half.From, half.To)
@@ -48,17 +48,19 @@ func (p *pen) stripOver(c core.Canoe, a scene.Plate, s bark.Laid, side float64) 
 			if s.Wanting() {
 				p.Wanting(points)
 			}
-			if !named {
-				named = true
-				text := s.Name
-				if s.Wanting() {
-					text += ", wanting"
-				}
-				at := high[len(high)/2]
+			for _, i := range [3]int{len(high) / 2, len(high) / 4, 3 * len(high) / 4} {
+				at := high[i]
 				at.Y += c.Design.GunwaleTurn + 0.9*p.Letter/a.Scale
-				p.Say(scene.RankExtra, text, draw.Seam, draw.Paper, scene.Spot{At: a.InQuarter(q, panelGap, []geom.Vec2{at})[0], Anchor: draw.Middle})
+				named = append(named, scene.Spot{At: a.InQuarter(q, panelGap, []geom.Vec2{at})[0], Anchor: draw.Middle})
 			}
 		}
+	}
+	if len(named) > 0 {
+		text := s.Name
+		if s.Wanting() {
+			text += ", wanting"
+		}
+		p.Say(scene.RankExtra, text, draw.Seam, draw.Paper, named...)
 	}
 }
 

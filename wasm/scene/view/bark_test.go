@@ -212,3 +212,24 @@ func TestPiecesAreNamedInThePicture(t *testing.T) {
 		assert.Equal(t, len(c.Bark.Wanting()) > 0, wanting > 0)
 	}
 }
+
+// Strips that bend round the bark are named beside them, and the breadth is what goes
+// round amidships: their tips, which stand higher, lie apart.
+func TestBentPanelsAreNamed(t *testing.T) {
+	c := core.Evaluate(design.Starting()[2])
+	flat := core.LayFlat(c, bark.ForPicture, nil, nil)
+	c = c.WithFlat(flat)
+	require.Greater(t, len(c.Bark.Port), 2)
+	said := map[string]bool{}
+	v := scene.View{State: scene.LaidFlat, Zoom: 1, Flat: &flat}
+	for _, op := range view.Draw(c, v, draw.Size{Width: 1000, Height: 620}).Ops {
+		if text, ok := op.(draw.Text); ok {
+			said[text.Text] = true
+		}
+	}
+	for _, strip := range append(c.Bark.Port, c.Bark.Star...) {
+		assert.True(t, said[strip.Name], strip.Name)
+	}
+	round := 2 * c.Hull.Section(0).HalfGirth()
+	assert.True(t, said["breadth "+units.Length.Format(round, v.System)+` and 1 1/2" to trim`], "%v", said)
+}
