@@ -157,6 +157,7 @@ type page struct {
 	checksAt         map[answer.Group]js.Value
 	folds            []*fold
 	verdicts         map[string]string // last told to those who listen, by the checks' keys
+	told             design.Design     // what the verdicts are of
 	// before are the numbers compared with, of beforeDesign.
 	before       []answer.Number
 	beforeDesign design.Design

@@ -10,9 +10,15 @@ import (
 )
 
 // say tells those who listen what changed, once the control rests: first the
-// verdicts that are others than when it last did, then the headline numbers.
+// verdicts that are others than when it last did, then the headline numbers. Where the
+// boat is the one last told of, what was said since stays: a bad entry may have been.
 func (p *page) say() {
+	another := p.told != p.work.Entered
+	p.told = p.work.Entered
 	if len(p.work.Faults) > 0 {
+		if !another {
+			return
+		}
 		f := p.work.Faults[0]
 		setText(p.id("status"), "Not changed: "+labelOf(f.Key)+": "+f.Message(p.work.System))
 		return
@@ -26,6 +32,9 @@ func (p *page) say() {
 		}
 	}
 	p.verdicts = verdicts
+	if !another {
+		return
+	}
 	for _, n := range answer.Headlined(answer.All(p.work.Canoe())) {
 		if o := p.outputs[n.Key]; o.change != "" {
 			said = append(said, n.Short+" "+o.texts[0].text)
