@@ -190,23 +190,23 @@ func headboardTable(c core.Canoe) Table {
 			"laminations, and stands on the sheathing beside it; the neck goes up between the inwales as a tenon. " +
 			"Cut them to the length sprung, try them, and shave the edges to the lining as they go in.",
 	}
-	small := func(key, label string, of func(frame.Headboard) float64) column[frame.Headboard] {
-		return col(key, label, units.SmallLength, func(b frame.Headboard) Cell { return num(of(b)) })
-	}
-	return fill(t, []frame.Headboard{c.Frame.Headboard},
-		col("station", "Mark, from amidships", units.Length, func(b frame.Headboard) Cell { return num(b.X) }),
-		col("run", "Mark, along the gunwale", units.Length, func(b frame.Headboard) Cell { return num(b.Run) }),
-		col("stands", "Foot, from amidships", units.Length, func(b frame.Headboard) Cell { return num(b.FootX) }),
-		small("height", "Height", func(b frame.Headboard) float64 { return b.Height }),
-		small("sprung", "Length, sprung", func(b frame.Headboard) float64 { return b.Sprung }),
-		small("width", "Greatest width", func(b frame.Headboard) float64 { return b.Width }),
-		small("foot", "An inch up", func(b frame.Headboard) float64 { return b.Foot }),
-		small("neck", "Tenon, broad", func(b frame.Headboard) float64 { return b.Neck }),
-		small("tenon", "Tenon, high", func(b frame.Headboard) float64 { return b.Tenon }),
-		small("notch", "Notch, broad", func(b frame.Headboard) float64 { return b.NotchWidth }),
-		small("notchDepth", "Notch, deep", func(b frame.Headboard) float64 { return b.NotchDepth }),
-		small("thickness", "Thickness", func(frame.Headboard) float64 { return frame.HeadboardThickness }),
+	b := c.Frame.Headboard
+	return fill(t, []boardSize{
+		{"its mark, from amidships", b.X}, {"its mark, along the gunwale", b.Run}, {"its foot, from amidships", b.FootX},
+		{"height, from the foot to the top of the inwale", b.Height}, {"length, sprung", b.Sprung},
+		{"greatest width", b.Width}, {"width an inch up", b.Foot}, {"thickness", frame.HeadboardThickness},
+		{"tenon, broad", b.Neck}, {"tenon, high", b.Tenon},
+		{"notch over the heel, broad", b.NotchWidth}, {"notch over the heel, deep", b.NotchDepth},
+	},
+		text("what", "What", func(s boardSize) string { return s.what }),
+		col("size", "Size", units.Length, func(s boardSize) Cell { return num(s.size) }),
 	).parts(func(int) string { return HeadboardPart })
+}
+
+// boardSize is one measure of a headboard, m.
+type boardSize struct {
+	what string
+	size float64
 }
 
 func thwartsTable(c core.Canoe) Table {

@@ -250,7 +250,8 @@ func ribsTable(c core.Canoe) Table {
 			"face, tip to tip, the long side of the 45-degree bevels; split and bend them at the rough length, an " +
 			"inch (25 mm) longer at each tip, and cut when they have been tried. Where it is bent hardest and " +
 			"where the taper begins are measured from the rib's middle. They go in from the ends, each end in " +
-			"turn, the middle last. Toward the ends their feet stand square to the bottom, outboard of their " +
+			"turn, the middle last; where along the gunwale each stands is with the gunwale marks. Toward the " +
+			"ends their feet stand square to the bottom, outboard of their " +
 			"marks. The rule of thumb of twice the nearest thwart is no length to cut by.",
 	}
 	return fill(t, c.Frame.Ribs,
@@ -259,7 +260,7 @@ func ribsTable(c core.Canoe) Table {
 		col("length", "Finished length", units.Length, func(r frame.Rib) Cell { return num(r.Length) }),
 		col("rough", "Rough length", units.Length, func(r frame.Rib) Cell { return atLeast(r.Length + 2*ribLeave) }),
 		text("order", "Goes in", fittingOrder),
-		col("run", "Along the gunwale", units.Length, func(r frame.Rib) Cell { return num(r.Run) }),
+		col("run", "Along the gunwale", units.Length, func(r frame.Rib) Cell { return num(r.Run) }).screenOnly(),
 		col("station", "From amidships", units.Length, func(r frame.Rib) Cell { return num(r.X) }).screenOnly(),
 		col("foot", "Its foot, from amidships", units.Length,
 			func(r frame.Rib) Cell { return num(r.FootX) }).screenOnly(),
@@ -274,7 +275,7 @@ func ribsTable(c core.Canoe) Table {
 			func(r frame.Rib) Cell { return num(r.Bend.Radius).saying(radiusWord(r.Bend)) }).screenOnly(),
 		col("ratio", "Radius over thickness", units.Ratio,
 			func(r frame.Rib) Cell { return num(r.Bend.Ratio).saying(radiusWord(r.Bend)) }).screenOnly(),
-		text("state", "Bend", func(r frame.Rib) string { return RibWord(c, r) }),
+		text("state", "Bend", func(r frame.Rib) string { return RibWord(c, r) }).screenOnly(),
 	).parts(func(i int) string { return RibPart(c.Frame.Ribs[i].Number) })
 }
 

@@ -72,7 +72,7 @@ var seamNames = [...]string{bark.GoreSeams: "gores", bark.PanelSeams: "side pane
 // inFittingOrder lists the ribs as they go in: each end in turn, the middle last.
 func inFittingOrder(t answer.Table) answer.Table {
 	t.Title = "Ribs in the order they go in"
-	t = first(t, "order", "rib", "run")
+	t = first(t, "order", "rib")
 	slices.Reverse(t.Rows)
 	for _, r := range t.Rows {
 		r.Cells[0].Text = strings.ReplaceAll(r.Cells[0].Text, " and ", ", ")
