@@ -23,7 +23,9 @@ type Rib struct {
 	// its middle on the bottom; Lean is its angle from upright, foot outboard.
 	Run, X, FootX float64
 	Lean          float64
-	Spacing       float64 // of its bay, along the gunwale
+	// Height is the mean over the bottom amidships of its section, along it.
+	Height  float64
+	Spacing float64 // of its bay, along the gunwale
 	// Length is along its outer face from tip to tip, the long side of the bevels;
 	// Inner is along the inner face.
 	Length, Inner float64
@@ -153,6 +155,7 @@ func newRib(h *hull.Hull, r Rib) Rib {
 	d := h.Design
 	section := r.Cut(h)
 	r.Lean = math.Atan2(section.Foot.X-r.X, section.P.Y*section.Up.Y)
+	r.Height = meanHeight(section)
 	inside := d.BarkThickness + d.SheathingThickness
 	turning := section.Turning()
 	r.Length = 2 * (section.HalfGirth() - inside*turning - d.RibTuck)
@@ -161,6 +164,17 @@ func newRib(h *hull.Hull, r Rib) Rib {
 	r.Bend = wood.Check(min(radius, straight)-inside-r.Thickness/2, r.Thickness, d.RibStock)
 	r.BendAt = at
 	return r
+}
+
+// meanHeight is the mean height over the bottom amidships of a cut, along it.
+func meanHeight(cut hull.Cut) float64 {
+	const samples = 8
+	points := cut.Sample(samples)
+	sum := 0.0
+	for i := 1; i < len(points); i++ {
+		sum += (cut.Lift(points[i]).Z + cut.Lift(points[i-1]).Z) / 2
+	}
+	return sum / samples
 }
 
 // bevelRun is how much shorter the inner face is at each tip, in thicknesses: the

@@ -150,7 +150,7 @@ func pitch(b bark.Layout) Range {
 // weigh adds the boat up. Bark and pitch are taken at the height of the sheathing: the
 // skin's own middle.
 func (l *List) weigh(h *hull.Hull, f frame.Frame) {
-	skin := ribHeight(h, f.Ribs[0])
+	skin := f.Ribs[0].Height
 	moment := 0.0
 	add := func(m Range, height float64) {
 		l.Weight = l.Weight.plus(m)

@@ -133,7 +133,7 @@ func ribPieces(h *hull.Hull, f frame.Frame) Piece {
 		}
 		v := n * r.Area(d) * r.Thickness
 		volume += v
-		height += v * ribHeight(h, r)
+		height += v * r.Height
 		p.Length = max(p.Length, r.Length+trim)
 		if !r.Broken {
 			worst = max(worst, r.Bend.Rib(d.RibStock))
@@ -142,18 +142,6 @@ func ribPieces(h *hull.Hull, f frame.Frame) Piece {
 	p.Spares = int(math.Ceil(float64(d.Ribs) * ribSpares[worst]))
 	p.Mass, p.Height = weigh(volume, d.RibStock.Species.Density()), height/volume
 	return p
-}
-
-// ribHeight is the mean height of a rib over the bottom amidships, by its section.
-func ribHeight(h *hull.Hull, r frame.Rib) float64 {
-	const samples = 8
-	cut := r.Cut(h)
-	points := cut.Sample(samples)
-	sum := 0.0
-	for i := 1; i < len(points); i++ {
-		sum += (cut.Lift(points[i]).Z + cut.Lift(points[i-1]).Z) / 2
-	}
-	return sum / samples
 }
 
 func stemPieces(h *hull.Hull, f frame.Frame) Piece {
@@ -179,7 +167,7 @@ func sheathingPieces(h *hull.Hull, f frame.Frame) Piece {
 		p.Length = max(p.Length, r.Length+trim)
 	}
 	p.Mass = weigh(s.Area*d.SheathingThickness, wood.Cedar.Density())
-	p.Height = ribHeight(h, f.Ribs[0])
+	p.Height = f.Ribs[0].Height
 	return p
 }
 
