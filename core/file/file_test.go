@@ -26,6 +26,9 @@ func boats(designs []design.Design) []file.Boat {
 		n := &out[i].Notebook
 		for k, kind := range record.Kinds()[:i%(len(record.Kinds())+1)] {
 			m := record.Datum{Kind: kind, Value: float64(1 + k), Tolerance: 0.01 * float64(i%3), Locked: i%2 == 0}
+			if kind.AtHeight() {
+				m.At.Height = 0.1
+			}
 			if kind.Sided() {
 				m.Number, m.Note = k%3, "lettered <é>"
 				m.At = record.Place{From: record.Origin((i + k) % 3), Distance: 0.37 * float64(k%4), Side: record.Side(k % 3)}

@@ -21,6 +21,7 @@ type datumJSON struct {
 	What      string  `json:"what"`
 	Thwart    int     `json:"thwart,omitempty"`
 	Station   float64 `json:"station,omitempty"`
+	Height    float64 `json:"height,omitempty"`
 	From      string  `json:"from,omitempty"`
 	Side      string  `json:"side,omitempty"`
 	Value     float64 `json:"value"`
@@ -51,7 +52,7 @@ func writeData(data []record.Datum) []datumJSON {
 	var list []datumJSON
 	for _, d := range data {
 		list = append(list, datumJSON{
-			What: d.Kind.ID(), Thwart: d.Number, Station: d.At.Distance, From: origins[d.At.From], Side: sides[d.At.Side],
+			What: d.Kind.ID(), Thwart: d.Number, Station: d.At.Distance, Height: d.At.Height, From: origins[d.At.From], Side: sides[d.At.Side],
 			Value: d.Value, Tolerance: d.Tolerance, Locked: d.Locked, Note: d.Note,
 		})
 	}
@@ -95,13 +96,13 @@ func readData(list []datumJSON) ([]record.Datum, error) {
 			return nil, fmt.Errorf("The file holds a measurement of the side %.40q, which no boat has.", j.Side)
 		case j.Thwart > math.MaxInt16:
 			return nil, fmt.Errorf("The file holds a measurement, %s, at thwart %d, which no boat has.", kind, j.Thwart)
-		case j.Thwart < 0 || j.Tolerance < 0 || j.Station < 0:
+		case j.Thwart < 0 || j.Tolerance < 0 || j.Station < 0 || j.Height < 0:
 			return nil, fmt.Errorf("The file holds a measurement, %s, with a number less than nothing.", kind)
 		case kind.Counted() && j.Value != math.Round(j.Value):
 			return nil, fmt.Errorf("%s: the file holds %s, which is not a whole number of them.", kind, units.Ratio.Format(j.Value, units.Metric))
 		}
 		data = append(data, record.Datum{
-			Kind: kind, Number: j.Thwart, At: record.Place{From: record.Origin(from), Distance: j.Station, Side: record.Side(side)},
+			Kind: kind, Number: j.Thwart, At: record.Place{From: record.Origin(from), Distance: j.Station, Height: j.Height, Side: record.Side(side)},
 			Value: j.Value, Tolerance: j.Tolerance, Locked: j.Locked, Note: record.ShortNote(j.Note),
 		})
 	}

@@ -156,6 +156,7 @@ func measurements(of func(record.Kind) bool) object {
 				"what":      object{"enum": kinds},
 				"thwart":    object{"description": "Counted from the middle one, 0, outward.", "type": "integer", "minimum": 0},
 				"station":   number("The distance in metres where it was taken."),
+				"height":    number("Over the base line, in metres, of what is taken at one."),
 				"from":      object{"description": "Where the station is counted from; left out, from the middle.", "enum": []string{"gunwale end", "end"}},
 				"side":      object{"description": "The half of the boat; left out, both.", "enum": []string{"forward", "aft"}},
 				"value":     object{"description": "In metres, or a whole number.", "type": "number"},

@@ -57,7 +57,7 @@ func (r *reading) checkAlone(i int) {
 	switch {
 	case i >= MostData:
 		r.conflict(fmt.Sprintf("A record holds at most %d measurements; this one is left out.", MostData), i)
-	case !finite(d.Value) || !finite(d.At.Distance) || !finite(d.Tolerance) || d.At.Distance < 0:
+	case !finite(d.Value) || !finite(d.At.Distance) || !finite(d.Tolerance) || !finite(d.At.Height) || d.At.Distance < 0:
 		r.conflict(d.Kind.String()+": this is not a measurement of a boat.", i)
 	case d.Number > furthest && d.Kind != Bay || d.Number > furthest+1:
 		r.conflict(fmt.Sprintf("%v: at most %d thwarts each side of the middle one are drawn.", d.Named(r.system), furthest), i)
@@ -65,6 +65,8 @@ func (r *reading) checkAlone(i int) {
 		r.conflict(d.Kind.String()+": say which, counted from the middle.", i)
 	case d.Value <= 0 && d.Kind != BottomRise:
 		r.conflict(d.Named(r.system)+": has to be more than nothing.", i)
+	case d.AtHeight() && d.At.Height <= 0:
+		r.conflict(d.Kind.String()+": say at what height.", i)
 	case kindRows[d.Kind].key != "":
 		p := parameter(kindRows[d.Kind].key)
 		slack := d.Within()
@@ -90,7 +92,7 @@ func (r *reading) checkTwice() {
 			if a.Kind != b.Kind || a.Number != b.Number || a.Aft() != b.Aft() || r.aside[i] || r.aside[j] {
 				continue
 			}
-			if a.At.From != b.At.From || (a.Placed() && a.Number == 0 && a.At.Distance != b.At.Distance) {
+			if a.At.From != b.At.From || a.At.Height != b.At.Height || (a.Placed() && a.Number == 0 && a.At.Distance != b.At.Distance) {
 				continue
 			}
 			if a.Kind != EndPoint && math.Abs(a.Value-b.Value) > a.Within()+b.Within() {

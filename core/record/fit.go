@@ -119,7 +119,7 @@ func (f Fitted) Over(d design.Design) design.Design {
 func (b *boat) rows() []Row {
 	h := finished(b.design)
 	h.Design.GreatestBeam = b.design.GreatestBeam
-	if b.says(HalfGirth) {
+	if b.says(HalfGirth) || b.says(HalfBreadth) {
 		h = hull.New(b.design)
 	}
 	rows := make([]Row, len(b.data))
@@ -161,7 +161,7 @@ func (b *boat) endsDiffer() []string {
 		what.At.Side = BothEnds
 		for j, aft := range b.data {
 			if fore.Kind != aft.Kind || fore.Aft() || !aft.Aft() || b.aside[i] || b.aside[j] ||
-				fore.Number != aft.Number || fore.At.From != aft.At.From ||
+				fore.Number != aft.Number || fore.At.From != aft.At.From || fore.At.Height != aft.At.Height ||
 				fore.Placed() && fore.At.Distance != aft.At.Distance || fore.Value == aft.Value {
 				continue
 			}

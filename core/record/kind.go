@@ -35,6 +35,9 @@ const (
 	// HalfGirth is from the centre line to the top edge along the inside of the bark, at
 	// a thwart or a station.
 	HalfGirth
+	// HalfBreadth is from the centre line to the outside of the bark at a height over the
+	// base line, at a thwart or a station.
+	HalfBreadth
 	EndHeight
 	// EndPoint is a point of the bark's outer edge past the heel: its height, at a
 	// station.
@@ -95,6 +98,7 @@ var kindRows = [kindCount]kindRow{
 	RailHeight:         {id: "railHeight", name: "Rail height", class: scaled, placed: true},
 	BottomRise:         {id: "bottomRise", name: "Bottom rise", class: scaled, placed: true},
 	HalfGirth:          {id: "halfGirth", name: "Half girth inside the bark", placed: true},
+	HalfBreadth:        {id: "halfBreadth", name: "Half breadth at a height", placed: true},
 	EndHeight:          {id: "endHeight", name: "Height of the stem head", class: scaled, key: "endHeight"},
 	EndPoint:           {id: "endPoint", name: "Point of the end profile", class: scaled, placed: true},
 	HeadboardPosition:  {id: "headboardPosition", name: "Headboard position"},
@@ -164,8 +168,11 @@ func (k Kind) AsBuilt() bool {
 	case LengthOverall, BeamInside, DepthInwale, DepthRail, EndHeight:
 		return true
 	}
-	return k.Placed()
+	return k.Placed() && !k.AtHeight()
 }
+
+// AtHeight tells whether the measurement is taken at a height over the base line.
+func (k Kind) AtHeight() bool { return k == HalfBreadth }
 
 // atEnds tells whether "at the ends" of such a measurement means the gunwales' ends.
 func (k Kind) atEnds() bool { return k == SheerHeight || k == RailHeight || k == ClearWidth }

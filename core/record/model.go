@@ -21,6 +21,9 @@ func along(h *hull.Hull, d Datum, x float64) float64 {
 		return h.Floor(x)
 	case HalfGirth:
 		return h.HalfGirthInside(min(x, h.HeelX))
+	case HalfBreadth:
+		s := h.Section(min(x, h.HeelX))
+		return s.HalfBreadthAt(d.At.Height)
 	}
 	return d.Value + offProfile(h, geom.Vec2{X: x, Y: d.Value})
 }

@@ -70,6 +70,8 @@ var namings = []naming{
 	{SheerHeight, [][]string{gunwale, heights}, above},
 	{EndHeight, [][]string{{"stem", "head", "end", "ends", "prow"}, heights}, []string{"stem", "head", "end", "ends", "prow", "above", "base", "line"}},
 	{HeadboardPosition, [][]string{{"headboard"}}, nil},
+	{HalfBreadth, [][]string{widths, {heightMark}}, []string{"half", "outside", "bark"}},
+	{HalfBreadth, [][]string{{"half"}, {"breadth", "breadths", "width", "widths"}}, []string{"outside", "bark", "height"}},
 	{HalfGirth, [][]string{{"half"}, {"girth", "girths"}}, []string{"inside", "bark", "strip"}},
 	{ClearWidth, [][]string{{"clear"}}, joined(lengths, widths, []string{"between", "inside"})},
 	{ClearWidth, [][]string{thwarts, joined(lengths, widths)}, []string{"between", "inside"}},
@@ -103,6 +105,9 @@ type label struct {
 	from                   Origin
 	// unit is the one that the name ends in, for the bare numbers under or beside it.
 	unit string
+	// height is the text of the one it was taken at, and half tells that half is named.
+	height string
+	half   bool
 	// unsure asks for the word that is missing; "" where the kind is known.
 	unsure string
 }
@@ -131,10 +136,19 @@ func anyOf(set map[string]bool, list []string) bool {
 // readLabel makes out a row's name. What stands before the word from says what is
 // measured and where, what stands after it where the station is counted from.
 func readLabel(name string) label {
+	height, rest := cutHeight(name)
+	if set := wordsOf(rest); height != "" && anyOf(set, widths) {
+		name = rest
+	} else {
+		height = ""
+	}
 	set := wordsOf(name)
 	what, _, _ := strings.Cut(strings.ToLower(name), "from")
 	where := wordsOf(what)
-	l := label{from: readOrigin(name), unit: unitIn(name)}
+	l := label{from: readOrigin(name), unit: unitIn(name), height: height, half: set["half"]}
+	if height != "" {
+		set[heightMark] = true
+	}
 	var strange []string
 	if l.kind, l.known, strange = kindNamed(set); !l.known {
 		l.unsure = missingWord(set, strange)

@@ -171,7 +171,7 @@ func (t *table) readCells(line, name string, rest []string) {
 // ownStation tells whether a row under a row of stations says its own in words, and so
 // is none of values across.
 func (t *table) ownStation(l label, rest []string) bool {
-	_, _, err := ReadWhere(l.kind, rest[0], t.system)
+	_, _, err := ReadWhere(l.kind, l.whereWith(rest[0]), t.system)
 	return err == nil && !isNumber(rest[0])
 }
 
@@ -240,7 +240,11 @@ func (t *table) readAcross(line string, l label, rest []string) {
 		}
 		d := Datum{Kind: l.kind, At: at}
 		d.At.Side = max(d.At.Side, l.side)
-		if t.value(line, &d, l.withUnit(rest[i])) {
+		if err := l.takeHeight(&d, t.system); err != nil {
+			t.refuse(line, err.Error())
+			return
+		}
+		if t.value(line, l, &d, rest[i]) {
 			d.remark(rest[n:], t.system)
 			t.rows = append(t.rows, tableRow{d, l, t.row, line})
 		}
@@ -263,12 +267,16 @@ func (t *table) readOne(line string, l label, rest []string) {
 		}
 		if at, _, err := units.Offset.Parse(l.withUnit(rest[0]), t.system); err == nil {
 			d.At = place(l.from, at)
-		} else if d.Number, d.At, err = ReadWhere(l.kind, rest[0], t.system); err != nil {
+		} else if d.Number, d.At, err = ReadWhere(l.kind, l.whereWith(rest[0]), t.system); err != nil {
 			t.refuse(line, fmt.Sprintf("The station %q cannot be read: %v", short(rest[0]), err))
 			return
 		}
 		d.At.Side = max(d.At.Side, l.side)
 		rest = rest[1:]
+	}
+	if err := l.takeHeight(&d, t.system); err != nil {
+		t.refuse(line, err.Error())
+		return
 	}
 	if len(rest) > 1 {
 		if both, ok := feetAndInches(rest[0], rest[1]); ok && !d.Counted() {
@@ -279,7 +287,7 @@ func (t *table) readOne(line string, l label, rest []string) {
 		t.refuse(line, t.twoCells(d, rest, over+1))
 		return
 	}
-	if t.value(line, &d, l.withUnit(rest[0])) {
+	if t.value(line, l, &d, rest[0]) {
 		d.remark(rest[1:], t.system)
 		t.rows = append(t.rows, tableRow{d, l, t.row, line})
 	}
@@ -295,11 +303,15 @@ func (t *table) twoCells(d Datum, rest []string, over int) string {
 }
 
 // value reads the datum's own cell.
-func (t *table) value(line string, d *Datum, cell string) bool {
-	v, _, err := d.ValueKind().Parse(cell, t.system)
+// A breadth that its name does not call half is halved.
+func (t *table) value(line string, l label, d *Datum, cell string) bool {
+	v, _, err := d.ValueKind().Parse(l.withUnit(cell), t.system)
 	if err != nil {
 		t.refuse(line, fmt.Sprintf("The value %q cannot be read: %v", short(cell), err))
 		return false
+	}
+	if d.Kind == HalfBreadth && !l.half {
+		v /= 2
 	}
 	d.Value = v
 	return true

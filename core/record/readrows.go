@@ -71,7 +71,9 @@ func (t *table) finish() []Datum {
 			t.refuseRow(r.row, r.text, "Where the headboard stands is not given: add a row for its position.")
 			continue
 		case r.headboard:
+			height := d.At.Height
 			d.At = *headboard
+			d.At.Height = height
 		case r.label.thwart == endThwart:
 			d.Number = max(1, outer+beyond)
 		case r.Kind == Bay || r.Kind == ThwartPosition || d.Placed():

@@ -41,6 +41,9 @@ type Place struct {
 	From     Origin
 	Distance float64
 	Side     Side
+	// Height is over the base line through the lowest point of the bottom, metres; 0 for
+	// what is not taken at one.
+	Height float64
 }
 
 // Datum is one measurement.
@@ -50,7 +53,8 @@ type Datum struct {
 	// It tells where a placed measurement was taken, or, with ThwartPosition and
 	// Bay, of what thwart it is.
 	Number int
-	// At is where a placed measurement was taken if Number is 0. Of a position
+	// At is where a placed measurement was taken if Number is 0; its height counts at a
+	// thwart too. Of a position
 	// At.From and At.Side count: the distance is the value.
 	At Place
 	// Value and Tolerance in metres, or a count. A tolerance of 0 is the kind's usual one.

@@ -1,33 +1,60 @@
 package record
 
 import (
+	"fmt"
+
 	"barkwright/core/design"
+	"barkwright/core/hull"
 	"barkwright/core/shape"
 	"barkwright/core/units"
 )
 
-// girthSpread is how far the half girths of drawn boats lie from what the bed gives
-// less the usual ease: their standard deviation over nine midsections, derived from the
-// drawings of Adney and Chapelle 1964.
-const girthSpread = 0.6 * units.Inch
+// The spreads of drawn boats, standard deviations derived from the drawings of Adney and
+// Chapelle 1964: girthSpread of half girths from what the bed gives less the usual ease,
+// over nine midsections, and bilgeSpread of the bilge, over thirteen.
+const (
+	girthSpread = 0.6 * units.Inch
+	bilgeSpread = 0.06
+)
 
-// section is the corner of the section, which half girths decide: with no more than
-// them the bilge is held. They never move the building frame, which was another thing on
-// the bed. Where the greatest breadth of the bark or the gunwale frame decides the
-// section they free nothing.
+// section frees the corner of the section where half girths or half breadths at a height
+// are recorded, and the bilge where both are. They never move the building frame: it is
+// not part of the finished boat. Where the greatest breadth of the bark or the gunwale
+// frame decides the section, the block is empty.
 func (b *boat) section() block {
-	k := block{data: b.samples(HalfGirth), skin: true}
+	girths, breadths := b.samples(HalfGirth), b.belowEdge(b.samples(HalfBreadth))
+	k := block{data: append(girths, breadths...), skin: true}
 	d := b.design
 	if len(k.data) == 0 || d.Bulges() || d.BuiltOn != design.OnFrame {
 		return block{}
 	}
 	rule, _ := d.Midsection()
 	turn := freed("turnWidth", func(d *design.Design) *float64 { return &d.TurnWidth })
-	// What the spread of the girth is of the corner.
+	// The girth's spread as a spread of the corner.
 	const step = units.Millimetre
 	slope := (shape.New(rule.At(rule.Corner+step)).HalfGirth() - shape.New(rule.At(rule.Corner-step)).HalfGirth()) / (4 * step)
 	turn.spread = girthSpread / max(slope, 0.05)
 	k.loose = []loose{turn.within(0, design.MostTurn*d.OutsideBreadth())}
+	if len(girths) > 0 && len(breadths) > 0 {
+		bilge := freed("bilge", func(d *design.Design) *float64 { return &d.Bilge })
+		bilge.spread = bilgeSpread
+		k.loose = append(k.loose, bilge)
+	}
 	b.design = parameter("turnWidth").Set(d, 2*rule.Corner)
 	return k
+}
+
+// belowEdge sets aside what was recorded at a height where the boat has no side.
+func (b *boat) belowEdge(data []sample) []sample {
+	var list []sample
+	lines := hull.Lines(b.design)
+	for _, s := range data {
+		x := min(s.x, lines.HeelX)
+		if low, high := lines.Bottom(x), lines.TopEdge(x); s.At.Height <= low || s.At.Height >= high {
+			b.conflict(fmt.Sprintf("%v: the side stands from %s to %s over the base line there.", s.Named(b.system), b.length(low), b.length(high)), s.index)
+			continue
+		}
+		list = append(list, s)
+	}
+	return list
 }

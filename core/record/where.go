@@ -21,6 +21,9 @@ func (k Kind) Numbered() bool { return k == ThwartPosition || k == Bay }
 // that goes without saying.
 func (d Datum) Where(s units.System) string {
 	var words []string
+	if d.AtHeight() {
+		words = append(words, units.SmallLength.Format(d.At.Height, s)+" up")
+	}
 	switch {
 	case d.Kind == Bay:
 		words = append(words, strconv.Itoa(d.Number)+" from the middle")
@@ -59,15 +62,23 @@ var (
 )
 
 // ReadWhere reads where a measurement of a kind was taken: a thwart by its number,
-// amidships, or a distance from the middle or an end; and, for one half of the boat
-// only, forward or aft. Bare numbers are inches, or mm where the system is Metric.
+// amidships, or a distance from the middle or an end; at what height, where it was taken
+// at one; and, for one half of the boat only, forward or aft. Bare numbers are inches, or mm where the system is Metric.
 func ReadWhere(k Kind, text string, s units.System) (number int, at Place, err error) {
 	if !k.Sided() {
 		return 0, Place{}, nil
 	}
+	height := 0.0
+	if k.AtHeight() {
+		var said string
+		said, text = cutHeight(text)
+		if height, err = parseHeight(said, s); err != nil {
+			return 0, Place{}, err
+		}
+	}
 	set := wordsOf(text)
 	before, after := cutAtOrigin(text)
-	at = Place{From: originOf(after), Side: readSide(set)}
+	at = Place{From: originOf(after), Side: readSide(set), Height: height}
 	here := wordsOf(before)
 	switch {
 	case k.Numbered() || k.Placed() && anyOf(here, thwarts):

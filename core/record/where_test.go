@@ -75,12 +75,16 @@ func TestWhereIsReadBack(t *testing.T) {
 		if d.Kind == ThwartPosition || d.Kind == HeadboardPosition || d.At.Distance > 0 {
 			d.At.From = Origin(r.Intn(3))
 		}
+		if d.AtHeight() {
+			d.At.Height = 0.02 + 0.6*r.Float64()
+		}
 		for _, s := range []units.System{units.Imperial8, units.Imperial16, units.Metric} {
 			number, at, err := ReadWhere(d.Kind, d.Where(s), s)
 			assert.NoError(t, err, d.Where(s))
 			assert.Equal(t, d.Number, number, d.Where(s))
 			assert.InDelta(t, d.At.Distance, at.Distance, s.Step()/2+1e-9, d.Where(s))
-			at.Distance = d.At.Distance
+			assert.InDelta(t, d.At.Height, at.Height, s.Step()/2+1e-9, d.Where(s))
+			at.Distance, at.Height = d.At.Distance, d.At.Height
 			assert.Equal(t, d.At, at, d.Where(s))
 		}
 	}

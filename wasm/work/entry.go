@@ -146,6 +146,11 @@ func (e *Entry) become(id string) {
 	case kind.Numbered():
 		e.At.Distance, e.nowhere = 0, e.Number == 0
 	}
+	if !kind.AtHeight() {
+		e.At.Height = 0
+	} else if e.At.Height == 0 {
+		e.nowhere = true
+	}
 	if !kind.Sided() {
 		e.At = record.Place{}
 	}

@@ -49,6 +49,22 @@ func TestEntryIsFilledIn(t *testing.T) {
 	assert.InDelta(t, 44, e.Datum.Value, 0, "what was read stays")
 }
 
+// A row that becomes a half breadth asks for its height, and one that was loses it.
+func TestEntryAtAHeight(t *testing.T) {
+	s := units.Imperial16
+	e := work.OfDatum(record.Datum{Kind: record.HalfGirth, Number: 1, Value: 20 * inch})
+	e.Enter(work.What, record.HalfBreadth.ID(), s)
+	assert.False(t, e.Whole())
+	e.Enter(work.Where, "at thwart 1", s)
+	assert.Contains(t, e.Bad[work.Where], "at what height")
+	e.Enter(work.Where, "4 up, at thwart 1", s)
+	assert.True(t, e.Whole())
+	assert.Equal(t, `4" up, at thwart 1`, e.Text(work.Where, s))
+	e.Enter(work.What, record.HalfGirth.ID(), s)
+	assert.Zero(t, e.At.Height)
+	assert.True(t, e.Whole())
+}
+
 // Every field shows what it reads back as.
 func TestEntryShowsWhatItReads(t *testing.T) {
 	for _, k := range record.Kinds() {
@@ -59,6 +75,9 @@ func TestEntryShowsWhatItReads(t *testing.T) {
 		if k.Numbered() {
 			d.Number = 2
 		}
+		if k.AtHeight() {
+			d.At.Height = 4 * inch
+		}
 		for _, s := range []units.System{units.Imperial16, units.Metric} {
 			e := work.OfDatum(record.Datum{Kind: k})
 			for f := range work.Fields {
@@ -67,7 +86,8 @@ func TestEntryShowsWhatItReads(t *testing.T) {
 			}
 			assert.InDelta(t, d.Value, e.Datum.Value, s.Step()/2, k)
 			assert.InDelta(t, d.Tolerance, e.Datum.Tolerance, s.Step()/2, k)
-			e.Datum.Value, e.Datum.Tolerance = d.Value, d.Tolerance
+			assert.InDelta(t, d.At.Height, e.At.Height, s.Step()/2, k)
+			e.Datum.Value, e.Datum.Tolerance, e.At.Height = d.Value, d.Tolerance, d.At.Height
 			assert.Equal(t, d, e.Datum, k)
 		}
 	}

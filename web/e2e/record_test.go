@@ -55,6 +55,26 @@ func TestRecordFindsTheBoat(t *testing.T) {
 	p.wait(`document.querySelectorAll('[data-table="predicted"] tbody tr').length > 3`)
 }
 
+// A half breadth at a height is read off a line, stands in its row with height and place,
+// and with a half girth frees bilge and corner: neither is listed as held.
+func TestHalfBreadthIsRecorded(t *testing.T) {
+	p := open(t, desktop)
+	p.write("record-text", "length overall: 16 ft\nbeam inside the gunwales: 33\ndepth to inwale: 12 1/2\nHalf breadth 4 in up amidships: 15 3/4\nHalf girth amidships: 25 1/2\n")
+	p.press(`[data-measured="paste"]`)
+	p.wait(`document.querySelectorAll('#record-list li').length === 5`)
+	row := func(field int) string {
+		return eval[string](p, `document.querySelector('#record-list li:nth-child(4) [data-field="%d"]').value`, field)
+	}
+	assert.Equal(t, "halfBreadth", row(0))
+	assert.Equal(t, `4" up, amidships`, row(1))
+	p.press(`[data-measured="fit"]`)
+	p.wait(`document.querySelectorAll('#record-rows [data-table="measured"] tbody tr').length === 5`)
+	assert.InDelta(t, 0, eval[float64](p, differs, "half breadth"), units.Inch/4)
+	held := eval[string](p, `document.querySelector('[data-table="held"]').textContent.toLowerCase()`)
+	assert.NotContains(t, held, "bilge")
+	assert.Contains(t, held, "rocker")
+}
+
 // A survey's table asks which of its boats to read, and the one chosen is read.
 func TestSurveyAsksWhichBoat(t *testing.T) {
 	p := open(t, desktop)
