@@ -95,7 +95,7 @@ func TestResectionedIsTheBoat(t *testing.T) {
 		whole, quick := hull.New(d), h.Resectioned(d)
 		for x := 0.0; x < whole.HeadX; x += 0.1 {
 			v := whole.ColumnAtEdge(min(x, whole.GunwaleX))
-			assert.Equal(t, whole.ColumnSection(v), quick.ColumnSection(v), x)
+			assert.Equal(t, whole.Column(v).Section, quick.Column(v).Section, x)
 		}
 	}
 }

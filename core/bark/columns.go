@@ -116,7 +116,7 @@ func (s strip) girth(c, r, rows int) float64 {
 // grid is the strip's points on the hull.
 func (s strip) grid(rows int) geom.Grid {
 	return geom.NewGrid(len(s.columns), rows+1, func(c, r int) geom.Vec3 {
-		return s.columns[c].at(s.girth(c, r, rows))
+		return s.columns[c].At(s.girth(c, r, rows))
 	})
 }
 
@@ -126,12 +126,12 @@ func (s strip) start(h *hull.Hull, rows int) []geom.Vec2 {
 	out := make([]geom.Vec2, 0, len(s.columns)*(rows+1))
 	run := bottomRun(h)
 	for c, l := range s.columns {
-		foot := geom.Vec2{X: run.at(l.place), Y: l.lifted}
-		if l.place > 1 {
-			foot.X += l.foot.X - h.HeelX
+		foot := geom.Vec2{X: run.at(l.Place), Y: l.lifted}
+		if l.Place > 1 {
+			foot.X += l.Foot.X - h.HeelX
 		}
 		for r := range rows + 1 {
-			out = append(out, foot.Add(l.up.Scale(s.girth(c, r, rows))))
+			out = append(out, foot.Add(l.Up.Scale(s.girth(c, r, rows))))
 		}
 	}
 	return out

@@ -51,7 +51,7 @@ func sidesLacking(d *demand, bed []Laid) float64 {
 // meshArea is the area of the skin's triangles.
 func meshArea(all []line, rows int) float64 {
 	sum := 0.0
-	at := func(c, r int) geom.Vec3 { return all[c].at(all[c].girth * float64(r) / float64(rows)) }
+	at := func(c, r int) geom.Vec3 { return all[c].At(all[c].girth * float64(r) / float64(rows)) }
 	for c := 1; c < len(all); c++ {
 		for r := 1; r <= rows; r++ {
 			p, q := at(c-1, r-1), at(c, r)

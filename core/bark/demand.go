@@ -25,9 +25,9 @@ type demand struct {
 func newDemand(h *hull.Hull, columns []line, bottom bottomLine, whole float64) demand {
 	d := demand{hull: h, columns: columns, bottom: bottom, whole: whole}
 	for _, c := range columns {
-		d.along = append(d.along, d.alongOf(c.place))
+		d.along = append(d.along, d.alongOf(c.Place))
 		d.full = append(d.full, 2*toCover(h, c))
-		d.bed = append(d.bed, 2*(h.FrameHalfBreadth(c.foot.X)+h.Design.GoreFoot))
+		d.bed = append(d.bed, 2*(h.FrameHalfBreadth(c.Foot.X)+h.Design.GoreFoot))
 	}
 	return d
 }

@@ -78,7 +78,7 @@ func Flatten(h *hull.Hull, l Layout, res Resolution, warm *Flat, w *geom.Flatten
 func (f *Flat) add(s strip, p geom.FlattenProblem, w *geom.FlattenWorkspace) Piece {
 	piece := Piece{Flat: geom.Flatten(p, w), Curved: p.Grid, Rows: p.Grid.Rows}
 	for c, l := range s.columns {
-		piece.Places = append(piece.Places, l.place)
+		piece.Places = append(piece.Places, l.Place)
 		for r := range piece.Rows {
 			piece.Girths = append(piece.Girths, s.girth(c, r, piece.Rows-1))
 		}
@@ -113,7 +113,7 @@ func (f *Flat) flattenSheet(h *hull.Hull, l Layout, res Resolution, warm *Flat, 
 		}
 	}
 	p.Hold = func(c, r int) geom.Held {
-		return geom.Held{X: c == 0 && r <= middle, Y: r == 0 && s.columns[c].place <= 1}
+		return geom.Held{X: c == 0 && r <= middle, Y: r == 0 && s.columns[c].Place <= 1}
 	}
 	if warm != nil {
 		p.Warm = &warm.Sheet.Flat
@@ -157,7 +157,7 @@ func forward(all []Gore) []Gore {
 func nearest(columns []line, place float64) int {
 	best := 0
 	for c, l := range columns {
-		if math.Abs(l.place-place) < math.Abs(columns[best].place-place) {
+		if math.Abs(l.Place-place) < math.Abs(columns[best].Place-place) {
 			best = c
 		}
 	}

@@ -20,9 +20,9 @@ func (s *strip) bendRows(h *hull.Hull, rows int) {
 	s.knee = make([]float64, len(s.columns))
 	for c, l := range s.columns {
 		t := footShare(h, l, s.high[c])
-		if l.place > last {
+		if l.Place > last {
 			// Past the frame's ends there is no line to follow.
-			out := geom.SmoothStep((l.place - last) / (max(1, last+leastShare) - last))
+			out := geom.SmoothStep((l.Place - last) / (max(1, last+leastShare) - last))
 			t += (even - t) * out
 		}
 		s.knee[c] = t * s.high[c]
@@ -31,7 +31,7 @@ func (s *strip) bendRows(h *hull.Hull, rows int) {
 
 // footShare is the share of a column's girth at which a gore there has its foot.
 func footShare(h *hull.Hull, l line, girth float64) float64 {
-	foot := h.FrameHalfBreadth(l.foot.X) + h.Design.GoreFoot
+	foot := h.FrameHalfBreadth(l.Foot.X) + h.Design.GoreFoot
 	if foot >= (1-leastShare)*girth {
 		// At the stem head both may be 0.
 		return 1 - leastShare

@@ -114,7 +114,7 @@ func newGore(h *hull.Hull, x float64) Gore {
 	g := Gore{
 		FootGirth: l.girthAt(h.FrameHalfBreadth(x) + d.GoreFoot),
 		FullGirth: l.girth,
-		place:     l.place,
+		place:     l.Place,
 	}
 	g.end(l.girth)
 	return g

@@ -16,5 +16,5 @@ type Joint struct {
 func (d *demand) joint(along float64, m *marks) Joint {
 	l := d.lineAt(along)
 	_, on := clear(along, m.gores)
-	return Joint{Along: along, Place: l.place, X: math.Copysign(l.foot.X, along), Length: 2 * l.girth, OnGore: on}
+	return Joint{Along: along, Place: l.Place, X: math.Copysign(l.Foot.X, along), Length: 2 * l.girth, OnGore: on}
 }

@@ -401,7 +401,7 @@ func (d *demand) edgeOn(aft, bow, half float64) []geom.Vec3 {
 	var out []geom.Vec3
 	past := func(along float64) float64 { return d.lineAt(along).lifted - half }
 	add := func(l line, along float64) {
-		q := l.at(l.girthAt(half))
+		q := l.At(l.girthAt(half))
 		q.X = math.Copysign(q.X, along)
 		out = append(out, q)
 	}

@@ -1,58 +1,46 @@
 package bark
 
 import (
-	"barkwright/core/geom"
 	"barkwright/core/hull"
-	"barkwright/core/shape"
 )
 
 // line is a column of the skin with what the plain lengths are read from.
 type line struct {
-	place   float64 // as hull.Hull.Column takes it
-	section shape.Section
-	foot    geom.Vec2 // in (x, z), where the column starts
-	up      geom.Vec2 // in (x, z), the direction its plane stands up in
-	girth   float64   // from foot to top edge
-	onBed   float64   // the same folded up on the bed, 0 past the heel
-	lifted  float64   // how far out from the bed's centre line the foot lies when flat
+	hull.Column
+	girth  float64 // from foot to top edge
+	onBed  float64 // the same folded up on the bed, 0 past the heel
+	lifted float64 // how far out from the bed's centre line the foot lies when flat
 }
 
 // newLine measures the column at a place. Past the heel the foot is on the end
 // profile, which lies on the bed as it is seen from the side.
 func newLine(h *hull.Hull, place float64) line {
-	l := line{place: place}
-	l.section, l.foot, l.up = h.Standing(place)
-	l.girth = l.section.HalfGirth()
+	l := line{Column: h.Column(place)}
+	l.girth = l.Girth()
 	if place <= 1 {
-		l.onBed = h.HalfGirthOnBed(l.foot.X)
-		return l
+		l.onBed = h.HalfGirthOnBed(l.Foot.X)
+	} else {
+		l.lifted = l.Foot.Y - h.End.Path.Points[0].Y
 	}
-	l.lifted = l.foot.Y - h.End.Path.Points[0].Y
 	return l
-}
-
-// at is the point of the hull a girth up the column.
-func (l line) at(girth float64) geom.Vec3 {
-	p := l.section.At(girth)
-	return geom.Vec3{X: l.foot.X + p.Y*l.up.X, Y: p.X, Z: l.foot.Y + p.Y*l.up.Y}
 }
 
 // reach is how far out from the bed's centre line bark is wanted when flat, before
 // the flattening is worked out: the half girth on the bed or finished, whichever is
 // more, and, past the heel, where the end lies as seen from the side, the height over
 // the heel.
-func (l line) reach() float64 { return l.lifted + max(l.onBed, l.girth*l.up.Y) }
+func (l line) reach() float64 { return l.lifted + max(l.onBed, l.girth*l.Up.Y) }
 
 // girthAt is how far up the column the distance y from the bed's centre line is.
 func (l line) girthAt(y float64) float64 {
-	if l.up.Y <= 0 {
+	if l.Up.Y <= 0 {
 		// At the stem head the column has no height; all of it is on one side.
 		if y > l.lifted {
 			return l.girth
 		}
 		return 0
 	}
-	return max(0, min(l.girth, (y-l.lifted)/l.up.Y))
+	return max(0, min(l.girth, (y-l.lifted)/l.Up.Y))
 }
 
 // The plain lengths are summed over this many spaces between columns, as far as the

@@ -29,7 +29,7 @@ func panels(h *hull.Hull, all []line, width float64) []Panel {
 	var out []Panel
 	var open *Panel
 	add := func(l line) {
-		open.To = l.place
+		open.To = l.Place
 		open.Width = max(open.Width, short(h, l, width)+fitLap(h.Design))
 	}
 	for i, l := range all {
@@ -38,11 +38,11 @@ func panels(h *hull.Hull, all []line, width float64) []Panel {
 			edge := l
 			if i > 0 {
 				place, _ := geom.Bisect(func(v float64) float64 { return short(h, newLine(h, v), width) },
-					all[i-1].place, l.place, placeTolerance)
+					all[i-1].Place, l.Place, placeTolerance)
 				edge = newLine(h, place)
 			}
 			if over {
-				open = &Panel{From: edge.place}
+				open = &Panel{From: edge.Place}
 			}
 			add(edge)
 			if !over {

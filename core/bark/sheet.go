@@ -45,7 +45,7 @@ func skinArea(all []line) float64 {
 	rungs := make([]rung, len(all))
 	for i, l := range all {
 		for r := range rungs[i] {
-			rungs[i][r] = l.at(l.girth * float64(r) / areaRows)
+			rungs[i][r] = l.At(l.girth * float64(r) / areaRows)
 		}
 	}
 	sum := func(step int) float64 {
@@ -87,7 +87,7 @@ func needs(h *hull.Hull, all []line, l Layout) Needs {
 	n := Needs{Length: l.FlatLength, Sheets: len(l.Bed), SkinArea: skinArea(all)}
 	for _, c := range all {
 		if w := 2 * toCover(h, c); w > n.Width {
-			n.Width, n.WidestAt = w, c.place
+			n.Width, n.WidestAt = w, c.Place
 		}
 	}
 	n.TreeWidth = NewTree(n.Width, n.Length)

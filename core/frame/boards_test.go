@@ -145,7 +145,7 @@ func TestThwartsEnds(t *testing.T) {
 func TestThwartsFlare(t *testing.T) {
 	h, f := build(design.Default())
 	for _, thwart := range f.Thwarts {
-		s := h.ColumnSection(h.ColumnAtEdge(thwart.X))
+		s := h.Column(h.ColumnAtEdge(thwart.X)).Section
 		side := s.P.Sub(s.At(s.HalfGirth() - 1e-5))
 		assert.InDelta(t, math.Atan2(side.X, side.Y), thwart.Flare, 1e-4)
 	}
@@ -163,7 +163,7 @@ func TestSheathingCoversTheBoat(t *testing.T) {
 		}
 		assert.LessOrEqual(t, r.Length, 9*12*inch+1e-9, "to 9 ft, Adney and Chapelle 1964, p. 51")
 		for _, x := range []float64{r.From, (r.From + r.To) / 2, r.To} {
-			girth := 2 * h.ColumnSection(h.ColumnAtEdge(math.Abs(x))).HalfGirth()
+			girth := 2 * h.Column(h.ColumnAtEdge(math.Abs(x))).Section.HalfGirth()
 			assert.GreaterOrEqual(t, float64(r.Strips)*d.SheathingWidth, girth-1e-9)
 		}
 		strips += r.Strips

@@ -21,7 +21,7 @@ func TestThwartFlareIsThatOfTheSide(t *testing.T) {
 		for beam := 24.0; beam <= 60; beam += 4 {
 			h := hull.New(check.With(t, "depth", depth*inch, "beam", beam*inch))
 			for i, thwart := range frame.Build(h).Thwarts {
-				drawn := h.ColumnSection(h.ColumnAtEdge(thwart.X)).Sample(points)
+				drawn := h.Column(h.ColumnAtEdge(thwart.X)).Section.Sample(points)
 				last := drawn[points].Sub(drawn[points-1])
 				assert.InDelta(t, math.Atan2(last.X, last.Y), thwart.Flare, tolerance, "depth %g beam %g thwart %d", depth, beam, i)
 			}

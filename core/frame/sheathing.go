@@ -43,7 +43,7 @@ func newSheathing(h *hull.Hull) Sheathing {
 		if r.From < 0 && r.To > 0 {
 			broad = 0
 		}
-		girth := 2 * h.ColumnSection(h.ColumnAtEdge(broad)).HalfGirth()
+		girth := 2 * h.Column(h.ColumnAtEdge(broad)).Section.HalfGirth()
 		r.Strips = int(math.Ceil(girth / d.SheathingWidth))
 		s.Strips += r.Strips
 		s.Area += float64(r.Strips) * d.SheathingWidth * r.Length

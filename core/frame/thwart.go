@@ -40,7 +40,7 @@ func newThwarts(h *hull.Hull) []Thwart {
 			run = d.ThwartAt[i-1] * h.Gunwale.Length()
 		}
 		x := h.StationAt(run)
-		section := h.ColumnSection(h.ColumnAtEdge(x))
+		section := h.Column(h.ColumnAtEdge(x)).Section
 		// From the corner, not from the end of the bend: the side is straight along both,
 		// and a bend may take it up to the top edge but for rounding.
 		side := section.P.Sub(section.C)

@@ -108,7 +108,7 @@ func TestNoKinkAlong(t *testing.T) {
 			continue
 		}
 		tried++
-		at := func(x float64) shape.Section { return h.ColumnSection(h.ColumnAtEdge(math.Abs(x))) }
+		at := func(x float64) shape.Section { return h.Column(h.ColumnAtEdge(math.Abs(x))).Section }
 		for _, reach := range [][2]float64{{-0.1, h.GunwaleX - 0.03}, {h.GunwaleX + 0.03, h.HeadX - 0.04}} {
 			jump, x := kink(func(x float64) float64 { return at(x).HalfGirth() }, reach[0], reach[1])
 			assert.Less(t, jump, noKink, "girth at %v, heel %v, gunwale %v", x, h.HeelX, h.GunwaleX)
@@ -125,7 +125,7 @@ func TestNoKinkOfTightestRadius(t *testing.T) {
 	for _, d := range []design.Design{design.Default(), measuredM1(t), check.With(t, "bilge", 0.6), check.With(t, "turnWidth", 20*inch)} {
 		h := hull.New(d)
 		jump, x := kink(func(x float64) float64 {
-			return math.Log(tightest(h.ColumnSection(h.ColumnAtEdge(math.Abs(x))))) * units.Foot
+			return math.Log(tightest(h.Column(h.ColumnAtEdge(math.Abs(x))).Section)) * units.Foot
 		}, -0.1, h.GunwaleX-0.03)
 		assert.Less(t, jump, 2*noKink, "at %v, heel %v, gunwale %v", x, h.HeelX, h.GunwaleX)
 	}
@@ -141,7 +141,7 @@ func TestNoCreaseAtTheHeel(t *testing.T) {
 		const step, rows = 5e-4, 24
 		first := h.End.Path.Run[1]
 		allowed := 0.5*units.Degree + 1.5*first*h.End.Curvature(0)
-		before, here, after := h.Column(1-step, rows), h.Column(1, rows), h.Column(1+step, rows)
+		before, here, after := h.Column(1-step).Points(rows), h.Column(1).Points(rows), h.Column(1+step).Points(rows)
 		for i := 1; i < rows; i++ {
 			up := here[i+1].Sub(here[i-1])
 			m, n := up.Cross(here[i].Sub(before[i])), up.Cross(after[i].Sub(here[i]))

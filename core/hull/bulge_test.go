@@ -25,12 +25,12 @@ func TestBulgeIsCarried(t *testing.T) {
 	for n, h := range append(drawn, hulls...) {
 		last := math.Inf(1)
 		for i := range 201 {
-			s := h.ColumnSection(2 * float64(i) / 200)
+			s := h.Column(2 * float64(i) / 200).Section
 			breadth := s.Breadth()
 			require.LessOrEqual(t, breadth, last+1e-9)
 			last = breadth
 		}
-		end := h.ColumnSection(2)
+		end := h.Column(2).Section
 		require.InDelta(t, end.P.X, end.Breadth(), 1e-9)
 		if h.Bulge() == 0 {
 			continue
@@ -38,7 +38,7 @@ func TestBulgeIsCarried(t *testing.T) {
 		bulging++
 		x := h.StationAt(h.Design.EndThwart() * h.Gunwale.Length())
 		for _, at := range []float64{0, 0.5, 1} {
-			s := h.ColumnSection(h.ColumnAtEdge(at * x))
+			s := h.Column(h.ColumnAtEdge(at * x)).Section
 			require.InDelta(t, h.Turn(0)-h.SkinHalfBreadth(0), s.C.X-s.P.X, 1e-9)
 			if n < len(drawn) {
 				require.InDelta(t, h.Bulge(), s.Breadth()-s.P.X, inch/4)

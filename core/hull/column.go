@@ -8,39 +8,52 @@ import (
 	"barkwright/core/shape"
 )
 
-// A column is a line of the skin from the bottom or the end's profile up to the
-// top edge. Its place v runs from 0 amidships to 1 at the heel, by x, and on to 2
-// at the stem head, by equal shares of the top edge's length. The foot leaves the
-// heel at the pace of the top, so that the skin has no crease there, and gains on
-// it toward the head.
+// Column is a line of the skin from the bottom or the end's profile up to the top edge: a
+// cut, upright as far as the heel and past it leaning with the end. As far as the heel
+// Foot is on the base line, under the bottom, and heights are counted from there.
+type Column struct {
+	Cut
+	// Place runs from 0 amidships to 1 at the heel, by x, and on to 2 at the stem head,
+	// by equal shares of the top edge's length. The foot leaves the heel at the pace of
+	// the top, so that the skin has no crease there, and gains on it toward the head.
+	Place float64
+}
 
-// Column returns the points of the column at v, n+1 of them at equal lengths.
-func (h *Hull) Column(v float64, n int) []geom.Vec3 {
+// Column is the column at place v.
+func (h *Hull) Column(v float64) Column {
 	o, foot, up := h.standing(v)
-	return lift(shape.New(o).Sample(n), foot, up)
+	return Column{Cut{Section: shape.New(o), Foot: foot, Up: up}, v}
 }
 
 // standing is the outline of the column at v with its foot and the direction in which
-// its plane stands, in (x, z).
+// its plane stands, in (x, z): past the heel the plane through the profile's foot and
+// the top edge.
 func (h *Hull) standing(v float64) (o shape.Outline, foot, up geom.Vec2) {
 	if v <= 1 {
 		x := v * h.HeelX
-		return h.outline(x), geom.Vec2{X: x}, geom.Vec2{X: 0, Y: 1}
+		return h.outline(x), geom.Vec2{X: x}, geom.Vec2{Y: 1}
 	}
-	return h.leaning(v - 1)
+	foot = h.Foot(v)
+	edge := h.edgePoint(h.columnTop(v))
+	rise := geom.Vec2{X: edge.X, Y: edge.Z}.Sub(foot)
+	return h.cornered(shape.Outline{Top: rise.Len(), Half: edge.Y}, edge.X), foot, rise.Unit()
 }
 
-// ColumnSection returns the section of the column at v in its own plane.
-func (h *Hull) ColumnSection(v float64) shape.Section {
-	s, _, _ := h.Standing(v)
-	return s
-}
+// Girth is the length of the column from its foot to the top edge.
+func (c Column) Girth() float64 { return c.Section.HalfGirth() }
 
-// Standing is ColumnSection with the column's foot and its plane's upward direction, in
-// (x, z). As far as the heel the foot has its x alone: the section has the heights.
-func (h *Hull) Standing(v float64) (s shape.Section, foot, up geom.Vec2) {
-	o, foot, up := h.standing(v)
-	return shape.New(o), foot, up
+// At is the point of the hull a girth up the column.
+func (c Column) At(girth float64) geom.Vec3 { return c.Lift(c.Section.At(girth)) }
+
+// Points are n+1 points of the column at equal lengths.
+func (c Column) Points(n int) []geom.Vec3 { return c.lift(c.Section.Sample(n)) }
+
+func (c Cut) lift(points []geom.Vec2) []geom.Vec3 {
+	out := make([]geom.Vec3, len(points))
+	for i, p := range points {
+		out[i] = c.Lift(p)
+	}
+	return out
 }
 
 // ColumnAtEdge is the place of the column whose top stands at x along the edge.
@@ -49,16 +62,6 @@ func (h *Hull) ColumnAtEdge(x float64) float64 {
 		return x / h.HeelX
 	}
 	return 1 + h.Edge.RunTo(x)/h.Edge.Length()
-}
-
-// leaning returns the outline at share u past the heel, in the plane through the
-// profile's foot and the top edge, with that foot and the plane's upward direction
-// in (x, z).
-func (h *Hull) leaning(u float64) (o shape.Outline, foot, up geom.Vec2) {
-	foot = h.Foot(1 + u)
-	edge := h.edgePoint(h.columnTop(1 + u))
-	rise := geom.Vec2{X: edge.X, Y: edge.Z}.Sub(foot)
-	return h.cornered(shape.Outline{Top: rise.Len(), Half: edge.Y}, edge.X), foot, rise.Unit()
 }
 
 // Foot is where the column at v stands on the bottom or on the end's profile, in
@@ -83,21 +86,12 @@ func (h *Hull) newFootPace() float64 {
 	return h.Edge.Length() / edge / (h.End.Path.Length() / profile)
 }
 
-// lift places points (y, w) of a plane whose w runs along up from foot, in (x, z).
-func lift(points []geom.Vec2, foot, up geom.Vec2) []geom.Vec3 {
-	out := make([]geom.Vec3, len(points))
-	for i, p := range points {
-		out[i] = geom.Vec3{X: foot.X + p.Y*up.X, Y: p.X, Z: foot.Y + p.Y*up.Y}
-	}
-	return out
-}
-
 // Skin returns the grid of the quarter skin on columns at the given places, with
 // rows rows from the bottom to the top edge.
 func (h *Hull) Skin(places []float64, rows int) geom.Grid {
 	g := geom.Grid{Cols: len(places), Rows: rows, At: make([]geom.Vec3, 0, len(places)*rows)}
 	for _, v := range places {
-		g.At = append(g.At, h.Column(v, rows-1)...)
+		g.At = append(g.At, h.Column(v).Points(rows-1)...)
 	}
 	return g
 }
@@ -155,7 +149,7 @@ func (h *Hull) newCutter(n, girth int) cutter {
 // outlined is the column at v with its points where Polygon has them.
 func (h *Hull) outlined(v float64, n int) []geom.Vec3 {
 	o, foot, up := h.standing(v)
-	return lift(o.Polygon(n), foot, up)
+	return Cut{Foot: foot, Up: up}.lift(o.Polygon(n))
 }
 
 // foremostColumn is the place of the column that stands on the foremost point of the

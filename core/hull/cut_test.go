@@ -53,9 +53,9 @@ func searched(t *testing.T, h *hull.Hull, c hull.Cut, top float64, n int) []geom
 	high := h.ColumnAtEdge(top)
 	out := make([]geom.Vec2, n+1)
 	for i := range out {
-		v, ok := geom.Bisect(func(v float64) float64 { return side(h.Column(v, n)[i]) }, max(0, high-0.5), min(2, high+0.5), 1e-9)
+		v, ok := geom.Bisect(func(v float64) float64 { return side(h.Column(v).Points(n)[i]) }, max(0, high-0.5), min(2, high+0.5), 1e-9)
 		require.True(t, ok)
-		p := h.Column(v, n)[i]
+		p := h.Column(v).Points(n)[i]
 		out[i] = geom.Vec2{X: p.Y, Y: geom.Vec2{X: p.X, Y: p.Z}.Sub(c.Foot).Dot(c.Up)}
 	}
 	return out

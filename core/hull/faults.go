@@ -63,7 +63,7 @@ func (h *Hull) turnedInMost() float64 {
 	}
 	most := 0.0
 	for i := range faultStations {
-		most = max(most, h.ColumnSection(2*float64(i)/faultStations).Turning()-math.Pi/2)
+		most = max(most, h.Column(2*float64(i)/faultStations).Section.Turning()-math.Pi/2)
 	}
 	return most
 }
@@ -96,7 +96,7 @@ func (h *Hull) frameOut() (x, out float64) {
 		at := h.Design.FrameLength / 2 * float64(i) / faultStations
 		room := h.SkinHalfBreadth(at)
 		if h.out > 0 {
-			s := h.ColumnSection(h.ColumnAtEdge(at))
+			s := h.Column(h.ColumnAtEdge(at)).Section
 			room = s.Breadth()
 		}
 		if o := h.FrameHalfBreadth(at) + h.Design.BarkThickness - room; o > out {

@@ -36,7 +36,7 @@ func buildable(n int, seed uint64) []*hull.Hull {
 func TestSampleByLength(t *testing.T) {
 	for _, h := range buildable(40, 5) {
 		for _, v := range []float64{0, 0.3, 0.9, 1, 1.3, 1.9} {
-			s := h.ColumnSection(v)
+			s := h.Column(v).Section
 			speed := func(u float64) float64 { return s.Bend.Derivative(u).Len() }
 			bend := quad.Fixed(speed, 0, 0.5, 200, nil, 0) + quad.Fixed(speed, 0.5, 1, 200, nil, 0)
 			want := s.Bend.A.Sub(s.A).Len() + bend + s.P.Sub(s.Bend.B).Len()
@@ -63,7 +63,7 @@ func tightest(s shape.Section) float64 {
 func TestTurningIdentity(t *testing.T) {
 	for _, h := range buildable(60, 6) {
 		for _, v := range []float64{0, 0.5, 0.95, 1.2, 1.8} {
-			s := h.ColumnSection(v)
+			s := h.Column(v).Section
 			bent := func(u float64) float64 { return s.Bend.Curvature(u) * s.Bend.Derivative(u).Len() }
 			sum := quad.Fixed(bent, 0, 0.5, 120, nil, 0) + quad.Fixed(bent, 0.5, 1, 120, nil, 0)
 			require.InDelta(t, s.Turning(), sum, 1e-6, "column %v", v)

@@ -67,7 +67,7 @@ func TestSkinGrid(t *testing.T) {
 // The two ways of making the column at the heel are one.
 func TestColumnsJoinAtTheHeel(t *testing.T) {
 	for _, h := range buildable(20, 14) {
-		a, b := h.Column(1, 20), h.Column(1+1e-9, 20)
+		a, b := h.Column(1).Points(20), h.Column(1+1e-9).Points(20)
 		for i := range a {
 			require.InDelta(t, 0, a[i].Sub(b[i]).Len(), 1e-7)
 		}
@@ -164,7 +164,7 @@ func FuzzBuildable(f *testing.F) {
 			finite(h.Gunwale.Length(), h.Edge.Length(), h.End.Path.Length(), h.End.TightestAt, h.Foremost(), h.TurnWidth())
 			for i := 0; i <= 50; i++ {
 				v := float64(i) / 25
-				s := h.ColumnSection(v)
+				s := h.Column(v).Section
 				radius, at := s.TightestRadius()
 				require.Positive(t, radius)
 				finite(s.HalfGirth(), s.Turning(), s.Breadth(), at)

@@ -44,7 +44,7 @@ func Heeled(c core.Canoe, heel float64, v scene.View, size draw.Size) draw.List 
 	if at.State != afloat.Overloaded {
 		at = a.Body.At(a.Load, a.Water, heel)
 	}
-	skin := scene.Mirrored(c.Hull.ColumnSection(c.Hull.ColumnAtEdge(0)).Sample(heeledSteps))
+	skin := scene.Mirrored(c.Hull.Column(c.Hull.ColumnAtEdge(0)).Section.Sample(heeledSteps))
 	surface := at.Plane.Height
 	if at.State != afloat.Floats && at.State != afloat.Swamped {
 		surface = c.Design.Depth

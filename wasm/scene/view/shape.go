@@ -17,7 +17,7 @@ func skinBreadth(h *hull.Hull, x float64) float64 {
 	if h.Bulge() == 0 || x >= h.GunwaleX {
 		return h.SkinHalfBreadth(x)
 	}
-	return h.ColumnSection(h.ColumnAtEdge(x)).Breadth()
+	return h.Column(h.ColumnAtEdge(x)).Section.Breadth()
 }
 
 // skinPlan is the port edge of the bark seen from above, from aft forward.
@@ -71,15 +71,12 @@ func profile(h *hull.Hull) []geom.Vec2 {
 // flatColumn is a column of the skin laid flat beside the bed's centre line: the
 // ends lie as they are seen from the side.
 func flatColumn(h *hull.Hull, v float64) (foot, edge geom.Vec2) {
-	girth := h.ColumnSection(v).HalfGirth()
-	if v <= 1 {
-		return geom.Vec2{X: v * h.HeelX}, geom.Vec2{X: v * h.HeelX, Y: girth}
+	c := h.Column(v)
+	foot = c.Foot
+	if v > 1 {
+		foot.Y -= h.Bottom(h.HeelX)
 	}
-	f := h.Foot(v)
-	top := h.Edge.At(h.Edge.ParameterAt((v - 1) * h.Edge.Length()))
-	up := geom.Vec2{X: top.X, Y: top.Z}.Sub(f).Unit()
-	foot = geom.Vec2{X: f.X, Y: f.Y - h.Bottom(h.HeelX)}
-	return foot, foot.Add(up.Scale(girth))
+	return foot, foot.Add(c.Up.Scale(c.Girth()))
 }
 
 // sheetSteps is how many columns draw half the sheet laid flat as far as the heel,

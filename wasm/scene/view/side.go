@@ -63,7 +63,7 @@ func (p *pen) seamsSide(c core.Canoe, a scene.Plate) {
 		if g.State != bark.GoreCut {
 			continue
 		}
-		section := h.ColumnSection(h.ColumnAtEdge(math.Abs(g.X)))
+		section := h.Column(h.ColumnAtEdge(math.Abs(g.X))).Section
 		line := []draw.Point{a.At(g.X, section.At(g.FootGirth).Y), a.At(g.X, section.At(g.EndGirth).Y)}
 		p.Line(draw.Seam, scene.TimberWidth, line...)
 		p.stitches(line, 0.035*a.Scale)
@@ -78,7 +78,7 @@ func (p *pen) seamsSide(c core.Canoe, a scene.Plate) {
 	}
 	for _, j := range c.Bark.Joints {
 		x := math.Copysign(1, j.Along)
-		column := h.Column(j.Place, 1)
+		column := h.Column(j.Place).Points(1)
 		seam := []draw.Point{a.At(x*column[0].X, column[0].Z), a.At(x*column[1].X, column[1].Z)}
 		p.Line(draw.Seam, 1.3, seam...)
 		p.stitches(seam, 0.025*a.Scale)
