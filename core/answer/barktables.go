@@ -27,28 +27,28 @@ func goresTable(c core.Canoe) Table {
 			gores = append(gores, nth[goreRow]{len(gores), newGoreRow(c, n)})
 		}
 	}
-	flat := func(of func(bark.FlatGore) Cell) func(nth[goreRow]) Cell {
-		return func(g nth[goreRow]) Cell { return when(g.is.opens, of(g.is.flat)) }
+	flat := func(of func(*bark.FlatGore) Cell) func(*nth[goreRow]) Cell {
+		return func(g *nth[goreRow]) Cell { return when(g.is.opens, of(&g.is.flat)) }
 	}
-	return fill(t, gores,
-		col("gore", "Gore", units.Count, func(g nth[goreRow]) Cell { return whole(g.at) }),
-		col("run", "Along the gunwale", units.Length, func(g nth[goreRow]) Cell { return num(g.is.Run) }),
-		col("station", "From amidships", units.Length, func(g nth[goreRow]) Cell { return num(g.is.X) }).screenOnly(),
+	return fill(t, refs(gores),
+		col("gore", "Gore", units.Count, func(g *nth[goreRow]) Cell { return whole(g.at) }),
+		col("run", "Along the gunwale", units.Length, func(g *nth[goreRow]) Cell { return num(g.is.Run) }),
+		col("station", "From amidships", units.Length, func(g *nth[goreRow]) Cell { return num(g.is.X) }).screenOnly(),
 		col("foot", "Foot from the centre line", units.Length,
-			func(g nth[goreRow]) Cell { return num(g.is.FootGirth) }),
-		col("depth", "Slash, how far in", units.Length, func(g nth[goreRow]) Cell { return num(g.is.Depth) }),
+			func(g *nth[goreRow]) Cell { return num(g.is.FootGirth) }),
+		col("depth", "Slash, how far in", units.Length, func(g *nth[goreRow]) Cell { return num(g.is.Depth) }),
 		col("width", "Expect to ride over", units.SmallLength,
-			flat(func(g bark.FlatGore) Cell { return num(g.Width) })),
-		col("angle", "Angle", units.Angle, flat(func(g bark.FlatGore) Cell { return num(g.Angle) })).screenOnly(),
+			flat(func(g *bark.FlatGore) Cell { return num(g.Width) })),
+		col("angle", "Angle", units.Angle, flat(func(g *bark.FlatGore) Cell { return num(g.Angle) })).screenOnly(),
 		col("after", "After edge", units.Length,
-			flat(func(g bark.FlatGore) Cell { return num(g.AfterLength) })).screenOnly(),
+			flat(func(g *bark.FlatGore) Cell { return num(g.AfterLength) })).screenOnly(),
 		col("fore", "Fore edge", units.Length,
-			flat(func(g bark.FlatGore) Cell { return num(g.ForeLength) })).screenOnly(),
-		col("edges", "Edges", units.Words, flat(func(g bark.FlatGore) Cell {
+			flat(func(g *bark.FlatGore) Cell { return num(g.ForeLength) })).screenOnly(),
+		col("edges", "Edges", units.Words, flat(func(g *bark.FlatGore) Cell {
 			return when(g.Unequal,
 				words("unequal"))
 		})),
-		text("state", "State", func(g nth[goreRow]) string { return g.is.state }),
+		text("state", "State", func(g *nth[goreRow]) string { return g.is.state }),
 	).parts(GorePart).orNone("none")
 }
 

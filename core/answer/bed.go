@@ -47,13 +47,13 @@ func postsTable(c core.Canoe) Table {
 		Blanks: []string{"As built"},
 		Note:   "Each stands on the bark, under the inwale. The boat is the same toward both ends.",
 	}
-	return fill(t, c.Frame.Bed.Posts,
-		text("under", "Under", func(p frame.Post) string { return p.Under }),
-		col("station", "From amidships", units.Length, func(p frame.Post) Cell { return num(p.X) }),
-		col("length", "Post", units.SmallLength, func(p frame.Post) Cell { return num(p.Length) }),
-		col("bed", "Bed there", units.Length, func(p frame.Post) Cell { return num(frame.BedHeight(c.Hull, p.X)) }),
+	return fill(t, refs(c.Frame.Bed.Posts),
+		text("under", "Under", func(p *frame.Post) string { return p.Under }),
+		col("station", "From amidships", units.Length, func(p *frame.Post) Cell { return num(p.X) }),
+		col("length", "Post", units.SmallLength, func(p *frame.Post) Cell { return num(p.Length) }),
+		col("bed", "Bed there", units.Length, func(p *frame.Post) Cell { return num(frame.BedHeight(c.Hull, p.X)) }),
 		col("sheer", "Top of the inwale, finished", units.Length,
-			func(p frame.Post) Cell { return num(c.Hull.Sheer(p.X)) }),
+			func(p *frame.Post) Cell { return num(c.Hull.Sheer(p.X)) }),
 	).parts(PostPart)
 }
 
@@ -92,11 +92,11 @@ func frameTable(c core.Canoe) Table {
 			"bark is laid; the middle one is single, the others stand fore and aft."
 	}
 	type piece = nth[frame.Crosspiece]
-	return fill(t, counted(c.Frame.Bed.Crosspieces),
-		col("piece", "Crosspiece", units.Count, func(p piece) Cell { return whole(p.at) }),
-		col("station", "From amidships", units.Length, func(p piece) Cell { return num(p.is.X) }),
-		col("out", "Out to out", units.Length, func(p piece) Cell { return num(p.is.OutToOut) }),
-		col("clear", between, units.Length, func(p piece) Cell { return num(p.is.Clear) }),
+	return fill(t, refs(counted(c.Frame.Bed.Crosspieces)),
+		col("piece", "Crosspiece", units.Count, func(p *piece) Cell { return whole(p.at) }),
+		col("station", "From amidships", units.Length, func(p *piece) Cell { return num(p.is.X) }),
+		col("out", "Out to out", units.Length, func(p *piece) Cell { return num(p.is.OutToOut) }),
+		col("clear", between, units.Length, func(p *piece) Cell { return num(p.is.Clear) }),
 	).parts(CrosspiecePart)
 }
 
@@ -106,11 +106,11 @@ func stakesTable(c core.Canoe) Table {
 		Note: "Each line is four stakes: to port and starboard, fore and aft.",
 	}
 	type stake = nth[frame.Stake]
-	return fill(t, counted(c.Frame.Bed.Stakes),
-		col("stake", "Pair", units.Count, func(s stake) Cell { return whole(s.at + 1) }),
-		col("station", "From amidships", units.Length, func(s stake) Cell { return about(s.is.X) }),
-		col("out", "From the centre line", units.Length, func(s stake) Cell { return about(s.is.Y) }),
-		text("where", "Where", func(s stake) string {
+	return fill(t, refs(counted(c.Frame.Bed.Stakes)),
+		col("stake", "Pair", units.Count, func(s *stake) Cell { return whole(s.at + 1) }),
+		col("station", "From amidships", units.Length, func(s *stake) Cell { return about(s.is.X) }),
+		col("out", "From the centre line", units.Length, func(s *stake) Cell { return about(s.is.Y) }),
+		text("where", "Where", func(s *stake) string {
 			if s.is.Beyond {
 				return "beyond the frame"
 			}

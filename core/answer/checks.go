@@ -119,16 +119,16 @@ func bendsTable(c core.Canoe) Table {
 		Key: "bends", Title: "Bends of the gunwales", Home: HomeThwarts, OnPaper: true,
 		Note: "Where each is tightest. Layers are the splits at the ends, as set.",
 	}
-	return fill(t, gunwaleBends(c.Frame.Gunwales),
-		text("timber", "Timber", func(b namedBend) string { return b.name }),
-		col("station", "From amidships", units.Length, func(b namedBend) Cell { return num(b.bend.X) }).screenOnly(),
+	return fill(t, refs(gunwaleBends(c.Frame.Gunwales)),
+		text("timber", "Timber", func(b *namedBend) string { return b.name }),
+		col("station", "From amidships", units.Length, func(b *namedBend) Cell { return num(b.bend.X) }).screenOnly(),
 		col("radius", "Radius", units.Length,
-			func(b namedBend) Cell { return num(b.bend.Radius).saying(radiusWord(b.bend.Bend)) }),
-		col("layers", "Layers", units.Count, func(b namedBend) Cell { return whole(b.bend.Layers) }),
+			func(b *namedBend) Cell { return num(b.bend.Radius).saying(radiusWord(b.bend.Bend)) }),
+		col("layers", "Layers", units.Count, func(b *namedBend) Cell { return whole(b.bend.Layers) }),
 		col("ratio", "Radius over thickness", units.Ratio,
-			func(b namedBend) Cell { return num(b.bend.Ratio).saying(radiusWord(b.bend.Bend)) }),
-		text("verdict", "Verdict", namedBend.word),
-		col("mend", "Layers within guide", units.Count, func(b namedBend) Cell {
+			func(b *namedBend) Cell { return num(b.bend.Ratio).saying(radiusWord(b.bend.Bend)) }),
+		text("verdict", "Verdict", (*namedBend).word),
+		col("mend", "Layers within guide", units.Count, func(b *namedBend) Cell {
 			return whole(b.bend.Mend).saying(wordIf(b.bend.Mend == 0, "none is enough"))
 		}),
 	)

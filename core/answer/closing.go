@@ -62,15 +62,15 @@ func closingTable(c core.Canoe) Table {
 			"from the one to the other", "49"},
 		step{"outwales past the stem", num(j.OutwalePast[0]), num(j.OutwalePast[1]), whole(2), dash, dash,
 			"from the one to the other", "49"})
-	return fill(t, steps,
-		text("step", "What", func(s step) string { return s.name }),
-		col("from", "From", units.Length, func(s step) Cell { return s.from }),
-		col("to", "To", units.Length, func(s step) Cell { return s.to }),
-		col("count", "How many", units.Count, func(s step) Cell { return s.count }),
-		col("apart", "Apart", units.SmallLength, func(s step) Cell { return s.apart }),
-		col("off", "Off the trim line", units.SmallLength, func(s step) Cell { return s.off }),
-		text("how", "How", func(s step) string { return s.how }),
-		text("page", "Page", func(s step) string { return s.page }),
+	return fill(t, refs(steps),
+		text("step", "What", func(s *step) string { return s.name }),
+		col("from", "From", units.Length, func(s *step) Cell { return s.from }),
+		col("to", "To", units.Length, func(s *step) Cell { return s.to }),
+		col("count", "How many", units.Count, func(s *step) Cell { return s.count }),
+		col("apart", "Apart", units.SmallLength, func(s *step) Cell { return s.apart }),
+		col("off", "Off the trim line", units.SmallLength, func(s *step) Cell { return s.off }),
+		text("how", "How", func(s *step) string { return s.how }),
+		text("page", "Page", func(s *step) string { return s.page }),
 	).parts(func(int) string { return StemPart })
 }
 

@@ -44,6 +44,16 @@ func fill[T any](t Table, things []T, columns ...column[T]) Table {
 	return t
 }
 
+// refs points at things, for fill: all pointers share one copy of its code in the program,
+// where every other type has its own.
+func refs[T any](things []T) []*T {
+	out := make([]*T, len(things))
+	for i := range things {
+		out[i] = &things[i]
+	}
+	return out
+}
+
 // parts names the pieces of the picture that the rows stand for.
 func (t Table) parts(name func(row int) string) Table {
 	for i := range t.Rows {

@@ -171,15 +171,15 @@ func laminationsTable(c core.Canoe) Table {
 		Note: "At the tightest place of the curve, from the outside in.",
 	}
 	type lamination = nth[wood.Bend]
-	bent := func(of func(wood.Bend) float64) func(lamination) Cell {
-		return func(l lamination) Cell { return num(of(l.is)).saying(radiusWord(l.is)) }
+	bent := func(of func(wood.Bend) float64) func(*lamination) Cell {
+		return func(l *lamination) Cell { return num(of(l.is)).saying(radiusWord(l.is)) }
 	}
-	return fill(t, counted(c.Frame.Stem.Laminations),
-		col("lamination", "From the outside", units.Count, func(l lamination) Cell { return whole(l.at + 1) }),
+	return fill(t, refs(counted(c.Frame.Stem.Laminations)),
+		col("lamination", "From the outside", units.Count, func(l *lamination) Cell { return whole(l.at + 1) }),
 		col("radius", "Radius", units.SmallLength, bent(func(b wood.Bend) float64 { return b.Radius })),
 		col("ratio", "Radius over thickness", units.Ratio, bent(func(b wood.Bend) float64 { return b.Ratio })),
 		col("strain", "Strain", units.Percent, bent(func(b wood.Bend) float64 { return b.Strain })),
-		text("verdict", "Verdict", func(l lamination) string { return verdictWord(l.is) }),
+		text("verdict", "Verdict", func(l *lamination) string { return verdictWord(l.is) }),
 	).parts(func(int) string { return StemPart })
 }
 
@@ -191,15 +191,15 @@ func headboardTable(c core.Canoe) Table {
 			"Cut them to the length sprung, try them, and shave the edges to the lining as they go in.",
 	}
 	b := c.Frame.Headboard
-	return fill(t, []boardSize{
+	return fill(t, refs([]boardSize{
 		{"its mark, from amidships", b.X}, {"its mark, along the gunwale", b.Run}, {"its foot, from amidships", b.FootX},
 		{"height, from the foot to the top of the inwale", b.Height}, {"length, sprung", b.Sprung},
 		{"greatest width", b.Width}, {"width an inch up", b.Foot}, {"thickness", frame.HeadboardThickness},
 		{"tenon, broad", b.Neck}, {"tenon, high", b.Tenon},
 		{"notch over the heel, broad", b.NotchWidth}, {"notch over the heel, deep", b.NotchDepth},
-	},
-		text("what", "What", func(s boardSize) string { return s.what }),
-		col("size", "Size", units.Length, func(s boardSize) Cell { return num(s.size) }),
+	}),
+		text("what", "What", func(s *boardSize) string { return s.what }),
+		col("size", "Size", units.Length, func(s *boardSize) Cell { return num(s.size) }),
 	).parts(func(int) string { return HeadboardPart })
 }
 
@@ -217,14 +217,14 @@ func thwartsTable(c core.Canoe) Table {
 			"The middle one is single, the others stand fore and aft.",
 	}
 	type thwart = nth[frame.Thwart]
-	return fill(t, counted(c.Frame.Thwarts),
-		text("thwart", "Thwart from the middle", func(w thwart) string { return strconv.Itoa(w.at) }),
-		col("run", "Along the gunwale", units.Length, func(w thwart) Cell { return num(w.is.Run) }),
-		col("station", "From amidships", units.Length, func(w thwart) Cell { return num(w.is.X) }).screenOnly(),
-		col("shoulder", "Shoulder to shoulder", units.Length, func(w thwart) Cell { return num(w.is.Shoulder) }),
-		col("ends", "End to end", units.Length, func(w thwart) Cell { return num(w.is.EndToEnd) }),
-		col("longest", "Longest edge", units.Length, func(w thwart) Cell { return num(w.is.Longest) }),
-		col("plan", "Shoulders off square", units.Angle, func(w thwart) Cell { return num(w.is.PlanAngle) }),
-		col("flare", "Gunwale off upright", units.Angle, func(w thwart) Cell { return num(w.is.Flare) }),
+	return fill(t, refs(counted(c.Frame.Thwarts)),
+		text("thwart", "Thwart from the middle", func(w *thwart) string { return strconv.Itoa(w.at) }),
+		col("run", "Along the gunwale", units.Length, func(w *thwart) Cell { return num(w.is.Run) }),
+		col("station", "From amidships", units.Length, func(w *thwart) Cell { return num(w.is.X) }).screenOnly(),
+		col("shoulder", "Shoulder to shoulder", units.Length, func(w *thwart) Cell { return num(w.is.Shoulder) }),
+		col("ends", "End to end", units.Length, func(w *thwart) Cell { return num(w.is.EndToEnd) }),
+		col("longest", "Longest edge", units.Length, func(w *thwart) Cell { return num(w.is.Longest) }),
+		col("plan", "Shoulders off square", units.Angle, func(w *thwart) Cell { return num(w.is.PlanAngle) }),
+		col("flare", "Gunwale off upright", units.Angle, func(w *thwart) Cell { return num(w.is.Flare) }),
 	).parts(ThwartPart)
 }

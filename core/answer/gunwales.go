@@ -46,12 +46,12 @@ func marksTable(c core.Canoe) Table {
 			"gunwale and rounded once: never add up spaces.",
 	}
 	marks := gunwaleMarks(c)
-	return fill(t, marks,
-		text("mark", "Mark", func(m mark) string { return m.name }),
-		col("run", "From the middle, along the gunwale", units.Length, func(m mark) Cell { return num(m.run) }),
-		col("station", "Along the boat's length", units.Length, func(m mark) Cell { return num(m.x) }),
-		col("holes", "Holes", units.Count, func(m mark) Cell { return when(m.holes > 0, whole(m.holes)) }),
-		text("peg", "Peg", func(m mark) string { return wordIf(m.pegged, "peg") }),
+	return fill(t, refs(marks),
+		text("mark", "Mark", func(m *mark) string { return m.name }),
+		col("run", "From the middle, along the gunwale", units.Length, func(m *mark) Cell { return num(m.run) }),
+		col("station", "Along the boat's length", units.Length, func(m *mark) Cell { return num(m.x) }),
+		col("holes", "Holes", units.Count, func(m *mark) Cell { return when(m.holes > 0, whole(m.holes)) }),
+		text("peg", "Peg", func(m *mark) string { return wordIf(m.pegged, "peg") }),
 	).parts(func(i int) string { return marks[i].part })
 }
 

@@ -56,12 +56,12 @@ func joineryTable(c core.Canoe) Table {
 		{"stem head over the outwale", num(j.HeadOver[0]), num(j.HeadOver[1]), 2, "from the one to the other", "49"},
 		{"outwale past the stem", num(j.OutwalePast[0]), num(j.OutwalePast[1]), 4, "from the one to the other", "49"},
 	}
-	return fill(t, joints,
-		text("joint", "Joint", func(j joint) string { return j.name }),
-		col("size", "Size", units.SmallLength, func(j joint) Cell { return j.size }),
-		col("by", "by", units.SmallLength, func(j joint) Cell { return j.by }),
-		col("count", "How many", units.Count, func(j joint) Cell { return whole(j.count) }),
-		text("how", "How", func(j joint) string { return j.how }),
-		text("page", "Page", func(j joint) string { return j.page }),
+	return fill(t, refs(joints),
+		text("joint", "Joint", func(j *joint) string { return j.name }),
+		col("size", "Size", units.SmallLength, func(j *joint) Cell { return j.size }),
+		col("by", "by", units.SmallLength, func(j *joint) Cell { return j.by }),
+		col("count", "How many", units.Count, func(j *joint) Cell { return whole(j.count) }),
+		text("how", "How", func(j *joint) string { return j.how }),
+		text("page", "Page", func(j *joint) string { return j.page }),
 	)
 }

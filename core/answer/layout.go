@@ -93,16 +93,16 @@ func treesTable(c core.Canoe) Table {
 			add("what is wanting, "+strconv.Itoa(i+1), bark.Sheet{Width: p.Width, Length: p.Length()})
 		}
 	}
-	return fill(t, trees,
-		text("sheet", "For", func(t tree) string { return t.name }),
-		col("width", "Sheet, width", units.Length, func(t tree) Cell { return num(t.sheet.Width) }),
-		col("length", "Sheet, length", units.Length, func(t tree) Cell { return num(t.sheet.Length) }),
-		col("at", "Full width up the trunk", units.Length, func(t tree) Cell { return num(t.At) }).screenOnly(),
-		col("there", "Round it there", units.Length, func(t tree) Cell { return num(t.AtGirth) }).screenOnly(),
-		col("girth", "Round it at breast height", units.Length, func(t tree) Cell { return num(t.Girth) }),
-		col("least", "If it hardly thins", units.Length, func(t tree) Cell { return num(t.Low) }),
-		col("most", "If it thins quickly", units.Length, func(t tree) Cell { return num(t.High) }),
-		col("diameter", "Diameter there", units.SmallLength, func(t tree) Cell { return num(t.Diameter) }),
+	return fill(t, refs(trees),
+		text("sheet", "For", func(t *tree) string { return t.name }),
+		col("width", "Sheet, width", units.Length, func(t *tree) Cell { return num(t.sheet.Width) }),
+		col("length", "Sheet, length", units.Length, func(t *tree) Cell { return num(t.sheet.Length) }),
+		col("at", "Full width up the trunk", units.Length, func(t *tree) Cell { return num(t.At) }).screenOnly(),
+		col("there", "Round it there", units.Length, func(t *tree) Cell { return num(t.AtGirth) }).screenOnly(),
+		col("girth", "Round it at breast height", units.Length, func(t *tree) Cell { return num(t.Girth) }),
+		col("least", "If it hardly thins", units.Length, func(t *tree) Cell { return num(t.Low) }),
+		col("most", "If it thins quickly", units.Length, func(t *tree) Cell { return num(t.High) }),
+		col("diameter", "Diameter there", units.SmallLength, func(t *tree) Cell { return num(t.Diameter) }),
 	)
 }
 
@@ -163,14 +163,14 @@ func cuttingTable(c core.Canoe) Table {
 		pieces = append(pieces, piece{"none", "the edge, both sides", scantWords(s, c.Design.GunwaleTurn), "", dash,
 			dash, s.Bow, s.Aft})
 	}
-	return fill(t, pieces,
-		text("piece", "Piece", func(p piece) string { return p.name }),
-		text("use", "Lies", func(p piece) string { return p.lies }),
-		text("from", "Cut from", func(p piece) string { return p.from }),
-		col("length", "Length", units.Length, func(p piece) Cell { return p.length }),
-		col("width", "Width", units.Length, func(p piece) Cell { return p.width }),
-		col("bow", "Bow end at", units.Offset, func(p piece) Cell { return about(p.bow) }),
-		col("aft", "Stern end at", units.Offset, func(p piece) Cell { return about(p.aft) }),
+	return fill(t, refs(pieces),
+		text("piece", "Piece", func(p *piece) string { return p.name }),
+		text("use", "Lies", func(p *piece) string { return p.lies }),
+		text("from", "Cut from", func(p *piece) string { return p.from }),
+		col("length", "Length", units.Length, func(p *piece) Cell { return p.length }),
+		col("width", "Width", units.Length, func(p *piece) Cell { return p.width }),
+		col("bow", "Bow end at", units.Offset, func(p *piece) Cell { return about(p.bow) }),
+		col("aft", "Stern end at", units.Offset, func(p *piece) Cell { return about(p.aft) }),
 	).parts(func(i int) string { return pieces[i].part })
 }
 
@@ -213,18 +213,18 @@ func panelsTable(c core.Canoe) Table {
 			"42, 45).",
 	}
 	strips := slices.Concat(c.Bark.Port, c.Bark.Star)
-	return fill(t, strips,
-		text("panel", "Panel", func(p bark.Laid) string { return p.Name }),
-		text("side", "Goes", func(p bark.Laid) string {
+	return fill(t, refs(strips),
+		text("panel", "Panel", func(p *bark.Laid) string { return p.Name }),
+		text("side", "Goes", func(p *bark.Laid) string {
 			if p.Inside {
 				return "inside"
 			}
 			return "outside"
 		}),
-		col("bow", "Bow end at", units.Offset, func(p bark.Laid) Cell { return about(p.Bow) }),
-		col("aft", "Stern end at", units.Offset, func(p bark.Laid) Cell { return about(p.Aft) }),
-		col("length", "Strip, length", units.Length, func(p bark.Laid) Cell { return atLeast(p.Length()) }),
-		col("width", "Strip, width", units.Length, func(p bark.Laid) Cell { return atLeast(p.Width) }),
-		col("trim", "Lap, trimmed to", units.SmallLength, func(bark.Laid) Cell { return num(c.Design.SeamLap) }),
+		col("bow", "Bow end at", units.Offset, func(p *bark.Laid) Cell { return about(p.Bow) }),
+		col("aft", "Stern end at", units.Offset, func(p *bark.Laid) Cell { return about(p.Aft) }),
+		col("length", "Strip, length", units.Length, func(p *bark.Laid) Cell { return atLeast(p.Length()) }),
+		col("width", "Strip, width", units.Length, func(p *bark.Laid) Cell { return atLeast(p.Width) }),
+		col("trim", "Lap, trimmed to", units.SmallLength, func(*bark.Laid) Cell { return num(c.Design.SeamLap) }),
 	).parts(func(i int) string { return StripPart(c, strips[i]) }).orNone("none: the sheets are wide enough")
 }

@@ -78,14 +78,14 @@ func logsTable(c core.Canoe) Table {
 			"length has an allowance to trim. Several short bolts may come from one trunk. Look for straight bark, " +
 			"no twist and no knots; ask before you cut.",
 	}
-	return fill(t, toBring(c),
-		text("what", "For", func(b bring) string { return b.what }),
-		text("wood", "Of", func(b bring) string { return b.wood }),
-		col("count", "How many", units.Count, func(b bring) Cell { return b.count }),
-		col("clear", "Clear length", units.Length, func(b bring) Cell { return b.clear }),
-		col("girth", "Girth by tape", units.Length, func(b bring) Cell { return b.girth }),
-		col("diameter", "Diameter", units.SmallLength, func(b bring) Cell { return b.diameter }),
-		col("left", "Left of the last bolt", units.Percent, func(b bring) Cell { return b.left }),
+	return fill(t, refs(toBring(c)),
+		text("what", "For", func(b *bring) string { return b.what }),
+		text("wood", "Of", func(b *bring) string { return b.wood }),
+		col("count", "How many", units.Count, func(b *bring) Cell { return b.count }),
+		col("clear", "Clear length", units.Length, func(b *bring) Cell { return b.clear }),
+		col("girth", "Girth by tape", units.Length, func(b *bring) Cell { return b.girth }),
+		col("diameter", "Diameter", units.SmallLength, func(b *bring) Cell { return b.diameter }),
+		col("left", "Left of the last bolt", units.Percent, func(b *bring) Cell { return b.left }),
 	)
 }
 
@@ -133,25 +133,25 @@ func rivingTable(c core.Canoe) Table {
 			uses = append(uses, r)
 		}
 	}
-	number := func(of func(riven) int) func(riven) Cell {
-		return func(r riven) Cell { return when(!r.thin, whole(of(r))) }
+	number := func(of func(*riven) int) func(*riven) Cell {
+		return func(r *riven) Cell { return when(!r.thin, whole(of(r))) }
 	}
-	return fill(t, uses,
-		text("piece", "Piece", func(r riven) string { return r.Piece.Name }),
-		col("need", "With spares", units.Count, func(r riven) Cell { return whole(r.need) }),
-		col("sectors", "Bolt split into", units.Count, func(r riven) Cell {
+	return fill(t, refs(uses),
+		text("piece", "Piece", func(r *riven) string { return r.Piece.Name }),
+		col("need", "With spares", units.Count, func(r *riven) Cell { return whole(r.need) }),
+		col("sectors", "Bolt split into", units.Count, func(r *riven) Cell {
 			return whole(r.Riving.Sectors).saying(wordIf(r.thin, boltWord(gather.TooThin)))
 		}),
-		text("layers", "In the layers of one", func(r riven) string {
+		text("layers", "In the layers of one", func(r *riven) string {
 			return wordIf(!r.thin,
 				layerWords(r.Riving.Across))
 		}),
-		col("bolt", "From one bolt", units.Count, number(func(r riven) int { return r.Riving.Count() })),
-		col("take", "Sectors needed", units.Count, number(func(r riven) int { return r.Sectors })),
+		col("bolt", "From one bolt", units.Count, number(func(r *riven) int { return r.Riving.Count() })),
+		col("take", "Sectors needed", units.Count, number(func(r *riven) int { return r.Sectors })),
 		col("spare", "Over", units.Count,
-			number(func(r riven) int { return r.Sectors*r.Riving.Each() - r.need })).screenOnly(),
-		col("bolts", "Bolts from one trunk", units.Count, number(func(r riven) int { return r.bolts })).screenOnly(),
-		col("trunk", "Pieces from one trunk", units.Count, number(func(r riven) int { return r.pieces })).screenOnly(),
+			number(func(r *riven) int { return r.Sectors*r.Riving.Each() - r.need })).screenOnly(),
+		col("bolts", "Bolts from one trunk", units.Count, number(func(r *riven) int { return r.bolts })).screenOnly(),
+		col("trunk", "Pieces from one trunk", units.Count, number(func(r *riven) int { return r.pieces })).screenOnly(),
 	)
 }
 
@@ -178,15 +178,15 @@ func piecesTable(c core.Canoe) Table {
 		Note: "Width and thickness are finished sizes; the length is in the rough, with what is to be trimmed. " +
 			"Spares are estimates by how hard each piece is bent. The weights add up to the boat's.",
 	}
-	return fill(t, finished(c.Gather),
-		text("piece", "Piece", func(p part) string { return p.name }),
-		col("count", "In the boat", units.Count, func(p part) Cell { return p.count }),
-		col("spares", "Spares", units.Count, func(p part) Cell { return p.spares }),
-		col("length", "Length, rough", units.Length, func(p part) Cell { return p.length }),
-		col("width", "Finished width", units.SmallLength, func(p part) Cell { return p.width }),
-		col("thickness", "Finished thickness", units.SmallLength, func(p part) Cell { return p.thickness }),
-		col("mass", "Weight in the boat", units.Mass, func(p part) Cell { return p.mass }).screenOnly(),
-		text("log", "From", func(p part) string { return p.from }).screenOnly(),
+	return fill(t, refs(finished(c.Gather)),
+		text("piece", "Piece", func(p *part) string { return p.name }),
+		col("count", "In the boat", units.Count, func(p *part) Cell { return p.count }),
+		col("spares", "Spares", units.Count, func(p *part) Cell { return p.spares }),
+		col("length", "Length, rough", units.Length, func(p *part) Cell { return p.length }),
+		col("width", "Finished width", units.SmallLength, func(p *part) Cell { return p.width }),
+		col("thickness", "Finished thickness", units.SmallLength, func(p *part) Cell { return p.thickness }),
+		col("mass", "Weight in the boat", units.Mass, func(p *part) Cell { return p.mass }).screenOnly(),
+		text("log", "From", func(p *part) string { return p.from }).screenOnly(),
 	)
 }
 
@@ -223,20 +223,20 @@ func gearTable(c core.Canoe) Table {
 		Blanks: []string{"Ready"},
 		Note:   "None of it stays in the boat.",
 	}
-	size := func(of func(gather.Gear) float64) func(gather.Gear) Cell {
-		return func(g gather.Gear) Cell { return when(of(g) != 0, num(of(g))) }
+	size := func(of func(*gather.Gear) float64) func(*gather.Gear) Cell {
+		return func(g *gather.Gear) Cell { return when(of(g) != 0, num(of(g))) }
 	}
-	return fill(t, c.Gather.Gear,
-		text("gear", "What", func(g gather.Gear) string { return g.Name }),
-		col("count", "How many", units.Count, func(g gather.Gear) Cell { return whole(g.Count) }),
-		col("low", "Length", units.Length, size(func(g gather.Gear) float64 { return g.Low })),
-		col("high", "to", units.Length, func(g gather.Gear) Cell {
+	return fill(t, refs(c.Gather.Gear),
+		text("gear", "What", func(g *gather.Gear) string { return g.Name }),
+		col("count", "How many", units.Count, func(g *gather.Gear) Cell { return whole(g.Count) }),
+		col("low", "Length", units.Length, size(func(g *gather.Gear) float64 { return g.Low })),
+		col("high", "to", units.Length, func(g *gather.Gear) Cell {
 			return when(g.High != 0 && g.High != g.Low,
 				num(g.High))
 		}),
-		col("width", "Width", units.SmallLength, size(func(g gather.Gear) float64 { return g.Width })),
-		col("thickness", "Thickness", units.SmallLength, size(func(g gather.Gear) float64 { return g.Thickness })),
-		text("from", "From", func(g gather.Gear) string { return g.From }).screenOnly(),
+		col("width", "Width", units.SmallLength, size(func(g *gather.Gear) float64 { return g.Width })),
+		col("thickness", "Thickness", units.SmallLength, size(func(g *gather.Gear) float64 { return g.Thickness })),
+		text("from", "From", func(g *gather.Gear) string { return g.From }).screenOnly(),
 	)
 }
 
@@ -248,12 +248,12 @@ func sheathingTable(c core.Canoe) Table {
 			", pp. 50-52).",
 	}
 	type region = nth[frame.SheathingRegion]
-	return fill(t, counted(c.Frame.Sheathing.Regions),
-		text("region", "Length of boat", func(r region) string { return strconv.Itoa(r.at + 1) }),
-		col("from", "From", units.Offset, func(r region) Cell { return num(r.is.From) }),
-		col("to", "To", units.Offset, func(r region) Cell { return num(r.is.To) }),
-		col("strips", "Strips", units.Count, func(r region) Cell { return whole(r.is.Strips) }),
-		col("length", "Strip", units.Length, func(r region) Cell { return about(r.is.Length) }),
+	return fill(t, refs(counted(c.Frame.Sheathing.Regions)),
+		text("region", "Length of boat", func(r *region) string { return strconv.Itoa(r.at + 1) }),
+		col("from", "From", units.Offset, func(r *region) Cell { return num(r.is.From) }),
+		col("to", "To", units.Offset, func(r *region) Cell { return num(r.is.To) }),
+		col("strips", "Strips", units.Count, func(r *region) Cell { return whole(r.is.Strips) }),
+		col("length", "Strip", units.Length, func(r *region) Cell { return about(r.is.Length) }),
 	)
 }
 

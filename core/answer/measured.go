@@ -30,30 +30,30 @@ func MeasuredTable(rows []record.Row, s units.System) Table {
 		Note: "The boat's column follows as you go on changing it. A measurement that disagrees keeps its part in " +
 			"the fit: the last column is what the others make of it.",
 	}
-	aside := func(r record.Row) bool { return r.State == record.SetAside }
-	return fill(t, rows,
-		text("what", "Measurement", func(r record.Row) string { return r.Datum.Named(s) }),
-		col("value", "Measured", units.Length, func(r record.Row) Cell { return measured(r.Kind, r.Value) }),
-		col("model", "The boat", units.Length, func(r record.Row) Cell {
+	aside := func(r *record.Row) bool { return r.State == record.SetAside }
+	return fill(t, refs(rows),
+		text("what", "Measurement", func(r *record.Row) string { return r.Datum.Named(s) }),
+		col("value", "Measured", units.Length, func(r *record.Row) Cell { return measured(r.Kind, r.Value) }),
+		col("model", "The boat", units.Length, func(r *record.Row) Cell {
 			return when(!aside(r), measured(r.Kind,
 				r.Model))
 		}),
-		col("difference", "Difference", units.Offset, func(r record.Row) Cell {
+		col("difference", "Difference", units.Offset, func(r *record.Row) Cell {
 			return when(!aside(r), measured(r.Kind, between(r.ValueKind(), r.Value, r.Model, s)))
 		}),
-		col("tolerance", "Tolerance", units.SmallLength, func(r record.Row) Cell {
+		col("tolerance", "Tolerance", units.SmallLength, func(r *record.Row) Cell {
 			return measured(r.Kind,
 				r.Within())
 		}),
 		text("state", "State", stateOf),
-		col("others", "The others say", units.Length, func(r record.Row) Cell {
+		col("others", "The others say", units.Length, func(r *record.Row) Cell {
 			return when(r.Disagrees || r.Unfollowed, measured(r.Kind, r.Others))
 		}),
 		text("note", "Note", noteOf),
 	)
 }
 
-func stateOf(r record.Row) string {
+func stateOf(r *record.Row) string {
 	switch {
 	case r.Disagrees:
 		return r.State.String() + ", disagrees"
@@ -63,7 +63,7 @@ func stateOf(r record.Row) string {
 	return r.State.String()
 }
 
-func noteOf(r record.Row) string {
+func noteOf(r *record.Row) string {
 	kept := "kept as recorded"
 	if !r.Kept() {
 		kept = "to be kept, but is not"
@@ -91,11 +91,11 @@ func HeldTable(held []record.Held, s units.System) Table {
 			rows = append(rows, followed{p, h})
 		}
 	}
-	return fill(Table{Key: "held", Title: "Not in the record, held by a rule"}, rows,
-		text("what", "Dimension", func(f followed) string { return f.Label }),
-		text("value", "Value", func(f followed) string { return f.Format(f.Value, s) }),
-		text("rule", "Rule", func(f followed) string { return f.Rule(s) }),
-		text("source", "Source", func(f followed) string { return f.Source }),
+	return fill(Table{Key: "held", Title: "Not in the record, held by a rule"}, refs(rows),
+		text("what", "Dimension", func(f *followed) string { return f.Label }),
+		text("value", "Value", func(f *followed) string { return f.Format(f.Value, s) }),
+		text("rule", "Rule", func(f *followed) string { return f.Rule(s) }),
+		text("source", "Source", func(f *followed) string { return f.Source }),
 	)
 }
 
@@ -107,14 +107,14 @@ func PredictedTable(all []record.Prediction, s units.System) Table {
 			"left out between known ones came back within about 0.2 in (root mean square), the end thwart's within " +
 			"0.6, one beyond the last known within 1, and a thwart's length within 1.4.",
 	}
-	return fill(t, all,
-		text("what", "Left out", func(p record.Prediction) string { return p.Datum.Named(s) }),
-		col("value", "Measured", units.Length, func(p record.Prediction) Cell { return measured(p.Kind, p.Value) }),
-		col("predicted", "Predicted", units.Length, func(p record.Prediction) Cell {
+	return fill(t, refs(all),
+		text("what", "Left out", func(p *record.Prediction) string { return p.Datum.Named(s) }),
+		col("value", "Measured", units.Length, func(p *record.Prediction) Cell { return measured(p.Kind, p.Value) }),
+		col("predicted", "Predicted", units.Length, func(p *record.Prediction) Cell {
 			return measured(p.Kind,
 				p.Predicted)
 		}),
-		col("error", "Off by", units.Offset, func(p record.Prediction) Cell {
+		col("error", "Off by", units.Offset, func(p *record.Prediction) Cell {
 			return measured(p.Kind, between(p.ValueKind(), p.Value, p.Predicted, s))
 		}),
 	)
@@ -138,10 +138,10 @@ func MovedTable(r record.Rebuilt, s units.System) Table {
 			changes = append(changes, change{p.Label, p.Format(m.Before, s), p.Format(m.After, s)})
 		}
 	}
-	return fill(t, changes,
-		text("what", "Dimension", func(c change) string { return c.what }),
-		text("before", "Was", func(c change) string { return c.before }),
-		text("after", "Is", func(c change) string { return c.after }),
+	return fill(t, refs(changes),
+		text("what", "Dimension", func(c *change) string { return c.what }),
+		text("before", "Was", func(c *change) string { return c.before }),
+		text("after", "Is", func(c *change) string { return c.after }),
 	)
 }
 
@@ -163,18 +163,18 @@ func RibsMoved(before, after core.Canoe, s units.System) Table {
 			all = append(all, r)
 		}
 	}
-	return fill(t, all,
-		col("rib", "Rib", units.Count, func(r movedRib) Cell { return whole(r.number) }),
-		col("before", "Was cut", units.Length, func(r movedRib) Cell {
+	return fill(t, refs(all),
+		col("rib", "Rib", units.Count, func(r *movedRib) Cell { return whole(r.number) }),
+		col("before", "Was cut", units.Length, func(r *movedRib) Cell {
 			return num(r.was.Length).saying(wordIf(!r.had,
 				"none"))
 		}),
-		col("after", "Cut now", units.Length, func(r movedRib) Cell {
+		col("after", "Cut now", units.Length, func(r *movedRib) Cell {
 			return num(r.is.Length).saying(wordIf(!r.has,
 				"none"))
 		}),
-		col("change", "Change", units.Offset, func(r movedRib) Cell { return when(r.had && r.has, num(r.by)) }),
-		col("run", "Along the gunwale", units.Length, func(r movedRib) Cell {
+		col("change", "Change", units.Offset, func(r *movedRib) Cell { return when(r.had && r.has, num(r.by)) }),
+		col("run", "Along the gunwale", units.Length, func(r *movedRib) Cell {
 			if r.has {
 				return num(r.is.Run)
 			}

@@ -92,10 +92,10 @@ func onHandTable(c core.Canoe) Table {
 	if cut := from[bark.Wanting]; cut != "" {
 		sheets = append(sheets, sheet{"wanting", dash, dash, cut})
 	}
-	return fill(t, sheets,
-		text("sheet", "Sheet", func(s sheet) string { return s.name }),
-		col("width", "Width", units.Length, func(s sheet) Cell { return s.width }),
-		col("length", "Length", units.Length, func(s sheet) Cell { return s.length }),
-		text("pieces", "Cut from it", func(s sheet) string { return s.pieces }),
+	return fill(t, refs(sheets),
+		text("sheet", "Sheet", func(s *sheet) string { return s.name }),
+		col("width", "Width", units.Length, func(s *sheet) Cell { return s.width }),
+		col("length", "Length", units.Length, func(s *sheet) Cell { return s.length }),
+		text("pieces", "Cut from it", func(s *sheet) string { return s.pieces }),
 	)
 }

@@ -254,33 +254,33 @@ func ribsTable(c core.Canoe) Table {
 			"ends their feet stand square to the bottom, outboard of their " +
 			"marks. The rule of thumb of twice the nearest thwart is no length to cut by.",
 	}
-	return fill(t, c.Frame.Ribs,
+	return fill(t, refs(c.Frame.Ribs),
 		col("rib", "Rib", units.Words,
-			func(r frame.Rib) Cell { return words(strconv.Itoa(r.Number)).saying(wordIf(r.Alone(), "middle")) }),
-		col("length", "Finished length", units.Length, func(r frame.Rib) Cell { return num(r.Length) }),
-		col("rough", "Rough length", units.Length, func(r frame.Rib) Cell { return atLeast(r.Length + 2*ribLeave) }),
+			func(r *frame.Rib) Cell { return words(strconv.Itoa(r.Number)).saying(wordIf(r.Alone(), "middle")) }),
+		col("length", "Finished length", units.Length, func(r *frame.Rib) Cell { return num(r.Length) }),
+		col("rough", "Rough length", units.Length, func(r *frame.Rib) Cell { return atLeast(r.Length + 2*ribLeave) }),
 		text("order", "Goes in", fittingOrder),
-		col("run", "Along the gunwale", units.Length, func(r frame.Rib) Cell { return num(r.Run) }).screenOnly(),
-		col("station", "From amidships", units.Length, func(r frame.Rib) Cell { return num(r.X) }).screenOnly(),
+		col("run", "Along the gunwale", units.Length, func(r *frame.Rib) Cell { return num(r.Run) }).screenOnly(),
+		col("station", "From amidships", units.Length, func(r *frame.Rib) Cell { return num(r.X) }).screenOnly(),
 		col("foot", "Its foot, from amidships", units.Length,
-			func(r frame.Rib) Cell { return num(r.FootX) }).screenOnly(),
-		col("lean", "Off plumb, foot outward", units.Angle, func(r frame.Rib) Cell { return num(r.Lean) }).screenOnly(),
-		col("inner", "Inner face", units.Length, func(r frame.Rib) Cell { return num(r.Inner) }).screenOnly(),
-		col("width", "Width", units.SmallLength, func(r frame.Rib) Cell { return num(r.Width) }),
-		col("thickness", "Thickness", units.SmallLength, func(r frame.Rib) Cell { return num(r.Thickness) }),
-		col("bend", "Bent hardest at", units.SmallLength, func(r frame.Rib) Cell { return num(r.BendFrom(c.Hull)) }),
+			func(r *frame.Rib) Cell { return num(r.FootX) }).screenOnly(),
+		col("lean", "Off plumb, foot outward", units.Angle, func(r *frame.Rib) Cell { return num(r.Lean) }).screenOnly(),
+		col("inner", "Inner face", units.Length, func(r *frame.Rib) Cell { return num(r.Inner) }).screenOnly(),
+		col("width", "Width", units.SmallLength, func(r *frame.Rib) Cell { return num(r.Width) }),
+		col("thickness", "Thickness", units.SmallLength, func(r *frame.Rib) Cell { return num(r.Thickness) }),
+		col("bend", "Bent hardest at", units.SmallLength, func(r *frame.Rib) Cell { return num(r.BendFrom(c.Hull)) }),
 		col("taper", "Taper begins at", units.SmallLength,
-			func(r frame.Rib) Cell { return num(r.Length/2 - r.Taper(c.Design).Length) }),
+			func(r *frame.Rib) Cell { return num(r.Length/2 - r.Taper(c.Design).Length) }),
 		col("radius", "Tightest radius", units.SmallLength,
-			func(r frame.Rib) Cell { return num(r.Bend.Radius).saying(radiusWord(r.Bend)) }).screenOnly(),
+			func(r *frame.Rib) Cell { return num(r.Bend.Radius).saying(radiusWord(r.Bend)) }).screenOnly(),
 		col("ratio", "Radius over thickness", units.Ratio,
-			func(r frame.Rib) Cell { return num(r.Bend.Ratio).saying(radiusWord(r.Bend)) }).screenOnly(),
-		text("state", "Bend", func(r frame.Rib) string { return RibWord(c, r) }).screenOnly(),
+			func(r *frame.Rib) Cell { return num(r.Bend.Ratio).saying(radiusWord(r.Bend)) }).screenOnly(),
+		text("state", "Bend", func(r *frame.Rib) string { return RibWord(c, *r) }),
 	).parts(func(i int) string { return RibPart(c.Frame.Ribs[i].Number) })
 }
 
 // fittingOrder is when a rib goes in, its mate next.
-func fittingOrder(r frame.Rib) string {
+func fittingOrder(r *frame.Rib) string {
 	order := strconv.Itoa(r.Order)
 	if !r.Alone() {
 		order += " and " + strconv.Itoa(r.Order+1)

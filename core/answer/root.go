@@ -128,19 +128,19 @@ func rootChoicesTable(c core.Canoe) Table {
 		}
 	}
 	type choice = nth[gather.RootChoice]
-	return fill(t, counted(choices),
-		text("change", "Lacing", func(r choice) string {
+	return fill(t, refs(counted(choices)),
+		text("change", "Lacing", func(r *choice) string {
 			return lacingChange(r.is, choices[0]) + wordIf(r.at == least, ", wastes least")
 		}),
-		col("group", "Root in a group", units.Length, func(r choice) Cell { return num(r.is.Group) }),
-		col("roots", "Roots to dig", units.Count, func(r choice) Cell {
+		col("group", "Root in a group", units.Length, func(r *choice) Cell { return num(r.is.Group) }),
+		col("roots", "Roots to dig", units.Count, func(r *choice) Cell {
 			return whole(r.is.Strands.Roots).saying(wordIf(!r.is.Strands.Fits, "longer roots"))
 		}),
-		col("left", "Left over", units.Run, func(r choice) Cell {
+		col("left", "Left over", units.Run, func(r *choice) Cell {
 			return when(r.is.Strands.Fits,
 				num(r.is.Strands.Left))
 		}),
-		col("share", "Wasted", units.Percent, func(r choice) Cell { return when(r.is.Strands.Fits, num(share(r.is))) }),
+		col("share", "Wasted", units.Percent, func(r *choice) Cell { return when(r.is.Strands.Fits, num(share(r.is))) }),
 	)
 }
 

@@ -109,16 +109,16 @@ func stretchTable(c core.Canoe) Table {
 	if c.Skin != nil {
 		curve = c.Skin.Curve
 	}
-	flat := func(p bark.CurvePoint) bool { return p.State == geom.Converged }
+	flat := func(p *bark.CurvePoint) bool { return p.State == geom.Converged }
 	limit := c.Design.StretchLimit
-	return fill(t, curve,
-		col("gores", "Gores each side", units.Count, func(p bark.CurvePoint) Cell { return whole(p.Gores) }),
-		col("p95", "Stretch, 95 in 100", units.Strain, func(p bark.CurvePoint) Cell {
+	return fill(t, refs(curve),
+		col("gores", "Gores each side", units.Count, func(p *bark.CurvePoint) Cell { return whole(p.Gores) }),
+		col("p95", "Stretch, 95 in 100", units.Strain, func(p *bark.CurvePoint) Cell {
 			return when(flat(p),
 				num(p.P95))
 		}),
-		col("rms", "Root mean square", units.Strain, func(p bark.CurvePoint) Cell { return when(flat(p), num(p.RMS)) }),
-		text("limit", "Against the limit", func(p bark.CurvePoint) string {
+		col("rms", "Root mean square", units.Strain, func(p *bark.CurvePoint) Cell { return when(flat(p), num(p.RMS)) }),
+		text("limit", "Against the limit", func(p *bark.CurvePoint) string {
 			switch {
 			case !flat(p):
 				return p.State.String()

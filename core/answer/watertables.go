@@ -12,11 +12,11 @@ func figuresTable(c core.Canoe) Table {
 		Key: "figures", Title: "Figures of the hull afloat", Home: HomeWater,
 		Note: "As she floats upright with her load, in the terms of naval architecture.",
 	}
-	of := func(k units.Kind) func(figure) Cell {
-		return func(f figure) Cell { return when(f.kind == k, about(f.value)) }
+	of := func(k units.Kind) func(*figure) Cell {
+		return func(f *figure) Cell { return when(f.kind == k, about(f.value)) }
 	}
-	return fill(t, figuresAfloat(c),
-		text("figure", "Figure", func(f figure) string { return f.name }),
+	return fill(t, refs(figuresAfloat(c)),
+		text("figure", "Figure", func(f *figure) string { return f.name }),
 		col("length", "Length", units.Length, of(units.Length)),
 		col("area", "Area", units.Area, of(units.Area)),
 		col("volume", "Volume", units.Volume, of(units.Volume)),
@@ -88,13 +88,13 @@ func RightingTable(w core.Water) Table {
 	if r.State == afloat.Floats && r.Swamps {
 		points = append(points, point{r.Swamped, afloat.Swamped})
 	}
-	return fill(t, points,
-		col("heel", "Heel", units.Angle, func(p point) Cell { return about(p.Plane.Heel) }),
-		col("arm", "Righting arm", units.Length, func(p point) Cell { return about(p.Arm) }),
-		col("freeboard", "Least freeboard", units.Length, func(p point) Cell { return about(max(0, p.Freeboard)) }),
-		col("draught", "Draught", units.Length, func(p point) Cell { return about(p.Draught) }),
-		col("trim", "Trim, bow down", units.Angle, func(p point) Cell { return about(p.Trim) }),
-		text("state", "State", func(p point) string { return p.state.String() }),
+	return fill(t, refs(points),
+		col("heel", "Heel", units.Angle, func(p *point) Cell { return about(p.Plane.Heel) }),
+		col("arm", "Righting arm", units.Length, func(p *point) Cell { return about(p.Arm) }),
+		col("freeboard", "Least freeboard", units.Length, func(p *point) Cell { return about(max(0, p.Freeboard)) }),
+		col("draught", "Draught", units.Length, func(p *point) Cell { return about(p.Draught) }),
+		col("trim", "Trim, bow down", units.Angle, func(p *point) Cell { return about(p.Trim) }),
+		text("state", "State", func(p *point) string { return p.state.String() }),
 	).orNone(r.State.String())
 }
 
@@ -110,10 +110,10 @@ func CarriesTable(w core.Water) Table {
 			carries = append(carries, c)
 		}
 	}
-	return fill(t, carries,
-		col("freeboard", "Freeboard", units.Length, func(c afloat.Carried) Cell { return num(c.Freeboard) }),
-		col("load", "Crew and cargo", units.Mass, func(c afloat.Carried) Cell { return about(c.Payload) }),
-		col("all", "With the boat", units.Mass, func(c afloat.Carried) Cell { return about(c.Total) }),
+	return fill(t, refs(carries),
+		col("freeboard", "Freeboard", units.Length, func(c *afloat.Carried) Cell { return num(c.Freeboard) }),
+		col("load", "Crew and cargo", units.Mass, func(c *afloat.Carried) Cell { return about(c.Payload) }),
+		col("all", "With the boat", units.Mass, func(c *afloat.Carried) Cell { return about(c.Total) }),
 	).orNone(afloat.NoSuchLoad.String())
 }
 
@@ -124,11 +124,11 @@ func PushTable(m core.Moving) Table {
 		Note: "From friction alone to friction with the most waves that thin-ship theory gives within one part in " +
 			"twenty of the speed. A canoe is too broad for that theory: take the wave part as a shape, not a figure.",
 	}
-	return fill(t, m.Curve,
-		col("speed", "Speed", units.Speed, func(p afloat.Push) Cell { return num(p.Speed) }),
-		col("friction", "Friction", units.Force, func(p afloat.Push) Cell { return num(p.Friction) }),
-		col("waves", "Waves by theory", units.Force, func(p afloat.Push) Cell { return num(p.Wave) }),
-		col("low", "Push, least", units.Force, func(p afloat.Push) Cell { return num(p.Low()) }),
-		col("high", "Push, most", units.Force, func(p afloat.Push) Cell { return num(p.High()) }),
+	return fill(t, refs(m.Curve),
+		col("speed", "Speed", units.Speed, func(p *afloat.Push) Cell { return num(p.Speed) }),
+		col("friction", "Friction", units.Force, func(p *afloat.Push) Cell { return num(p.Friction) }),
+		col("waves", "Waves by theory", units.Force, func(p *afloat.Push) Cell { return num(p.Wave) }),
+		col("low", "Push, least", units.Force, func(p *afloat.Push) Cell { return num(p.Low()) }),
+		col("high", "Push, most", units.Force, func(p *afloat.Push) Cell { return num(p.High()) }),
 	).orNone(m.State.String())
 }
