@@ -48,7 +48,7 @@ type Number struct {
 func (n Number) Label(s units.System) string { return filled(n.label, n.named, s) }
 
 // naming gives the numbers that the label speaks of.
-func (n Number) naming(terms ...term) Number {
+func (n *Number) naming(terms ...term) *Number {
 	n.named = terms
 	return n
 }
@@ -83,59 +83,59 @@ func (n Number) On(sheet string) bool {
 
 // number starts a computed result without a range.
 func number(h Home, key, label string, k units.Kind, v float64, cited string,
-	working func(units.System) string) Number {
-	return Number{
+	working func(units.System) string) *Number {
+	return &Number{
 		Key: key, label: label, Home: h, Kind: k, Value: v, Low: v, High: v, Working: working,
 		Source: known.Source{Basis: known.Computed, Cited: cited},
 	}
 }
 
 // short gives a result the name it goes by in the headline.
-func (n Number) short(name string) Number {
+func (n *Number) short(name string) *Number {
 	n.Short = name
 	return n
 }
 
 // printed starts a computed result that its home's build sheet shows.
 func printed(h Home, key, label string, k units.Kind, v float64, cited string,
-	working func(units.System) string) Number {
+	working func(units.System) string) *Number {
 	n := number(h, key, label, k, v, cited, working)
 	n.OnPaper = true
 	return n
 }
 
 // on puts a result on the build sheets of other homes too.
-func (n Number) on(also ...Home) Number {
+func (n *Number) on(also ...Home) *Number {
 	n.also = also
 	return n
 }
 
 // by gives a result another basis.
-func (n Number) by(b known.Basis) Number {
+func (n *Number) by(b known.Basis) *Number {
 	n.Basis = b
 	return n
 }
 
 // up makes a result an estimate that is rounded upward.
-func (n Number) up() Number {
+func (n *Number) up() *Number {
 	n.Up = true
 	return n.by(known.Estimate)
 }
 
 // between makes a result an estimate with a range.
-func (n Number) between(low, high float64) Number {
+func (n *Number) between(low, high float64) *Number {
 	n.Low, n.High, n.Basis = low, high, known.Estimate
 	return n
 }
 
 // in sets the word shown in place of the value.
-func (n Number) in(word string) Number {
+func (n *Number) in(word string) *Number {
 	n.Word = word
 	return n
 }
 
 // absent says in a word why there is no number.
-func (n Number) absent(why string) Number {
+func (n *Number) absent(why string) *Number {
 	n.Value, n.Low, n.High, n.Absent = 0, 0, 0, true
 	return n.in(why)
 }

@@ -8,7 +8,7 @@ import (
 	"barkwright/core/units"
 )
 
-func barkNumbers(c core.Canoe) []Number {
+func barkNumbers(c core.Canoe) []*Number {
 	d, n := c.Design, c.Bark.Needs
 	sheets := working("about # of bark on the bed from sheets of #, lapped #", length(n.Length),
 		length(d.SheetLength), small(d.SeamLap))
@@ -16,7 +16,7 @@ func barkNumbers(c core.Canoe) []Number {
 		sheets = working("of the # on hand, those that reach along # of bark on the bed, lapped #, and leave least "+
 			"to sew", count(d.OnHand.Count), length(n.Length), small(d.SeamLap))
 	}
-	return append([]Number{
+	return append([]*Number{
 		printed(HomeBark, "bark.width", "Width of bark for one sheet with no side panels", units.Length, n.Width,
 			fromShape,
 			working("twice the greatest half girth, on the bed or finished, # and # to trim at the gunwale",
@@ -40,7 +40,7 @@ func barkNumbers(c core.Canoe) []Number {
 	}, layoutNumbers(c)...)
 }
 
-func frameNumber(c core.Canoe) Number {
+func frameNumber(c core.Canoe) *Number {
 	d := c.Design
 	if d.BuiltOn == design.OnGunwales {
 		return printed(HomeFrame, "frame.width", "Gunwale frame, out to out", units.Length,
@@ -58,17 +58,17 @@ var seamKeys = map[bark.Kind]string{bark.GoreSeams: "seams.gores", bark.PanelSea
 var seamLabels = map[bark.Kind]string{bark.GoreSeams: "Gores", bark.PanelSeams: "Side panels",
 	bark.JointSeams: "End-to-end joints", bark.EndSeams: "Ends"}
 
-func seamNumbers(c core.Canoe) []Number {
+func seamNumbers(c core.Canoe) []*Number {
 	b := c.Bark
 	total := 0.0
-	var out []Number
+	var out []*Number
 	for _, s := range b.Seams {
 		total += s.Length
 		out = append(out, number(HomeRoot, seamKeys[s.Kind], seamLabels[s.Kind]+", length of seam", units.Run,
 			s.Length, fromShape,
 			working("#, along the finished hull", many(s.Count, "seam", "seams"))))
 	}
-	out = append([]Number{printed(HomeRoot, "seams.total", "All seams in the bark", units.Run, total, fromShape,
+	out = append([]*Number{printed(HomeRoot, "seams.total", "All seams in the bark", units.Run, total, fromShape,
 		working("gores #, side panels #, joints #, ends #", run(b.Seams[0].Length), run(b.Seams[1].Length),
 			run(b.Seams[2].Length), run(b.Seams[3].Length))).short("Seams")}, out...)
 	r := c.Gather.Root

@@ -8,10 +8,10 @@ import (
 	"barkwright/core/units"
 )
 
-func bedNumbers(c core.Canoe) []Number {
+func bedNumbers(c core.Canoe) []*Number {
 	d, b := c.Design, c.Frame.Bed
 	first, last := b.Posts[0], b.Posts[len(b.Posts)-1]
-	return []Number{
+	return []*Number{
 		printed(HomeBed, "sheer.amidships", "Sheer amidships", units.Length, c.Hull.Sheer(0), fromShape,
 			working("depth # from the outside of the bark to the top of the inwale", length(d.Depth))),
 		printed(HomeBed, "sheer.end", "Sheer at the gunwale ends", units.Length, c.Hull.Sheer(c.Hull.GunwaleX),

@@ -7,9 +7,9 @@ import (
 	"barkwright/core/units"
 )
 
-func closingNumbers(c core.Canoe) []Number {
+func closingNumbers(c core.Canoe) []*Number {
 	d, k := c.Design, c.Frame.Closing
-	return []Number{
+	return []*Number{
 		printed(HomeEnds, "closing.trim", "Bark's end, trimmed from the heel to the stem head", units.Length,
 			k.Trim.Length(), fromShape,
 			working("along the end's curve, the bark's thickness # outside the stem-piece; leave # past it until "+

@@ -18,12 +18,12 @@ const (
 // Water lists the results that need the curves on the water: they come when the
 // slider rests.
 func Water(c core.Canoe, w core.Water) []Number {
-	return append(rightingNumbers(c, w), movingNumbers(c, w.Moving)...)
+	return values(append(rightingNumbers(c, w), movingNumbers(c, w.Moving)...))
 }
 
-func rightingNumbers(c core.Canoe, w core.Water) []Number {
+func rightingNumbers(c core.Canoe, w core.Water) []*Number {
 	r := w.Righting
-	curve := func(key, label string, k units.Kind, v float64, how func(units.System) string) Number {
+	curve := func(key, label string, k units.Kind, v float64, how func(units.System) string) *Number {
 		n := number(HomeWater, key, label, k, v, fromStanding, how).by(known.Estimate)
 		if r.State != afloat.Floats {
 			return n.absent(r.State.String())
@@ -48,10 +48,10 @@ func rightingNumbers(c core.Canoe, w core.Water) []Number {
 	case r.State == afloat.Floats && !r.Swamps:
 		swamp = swamp.absent("none to 90°")
 	}
-	return append([]Number{most, mostAt, swamp}, leanNumbers(c, w)...)
+	return append([]*Number{most, mostAt, swamp}, leanNumbers(c, w)...)
 }
 
-func leanNumbers(c core.Canoe, w core.Water) []Number {
+func leanNumbers(c core.Canoe, w core.Water) []*Number {
 	rest, heaviest := w.Lean.Rest, c.Afloat.Heaviest().Mass
 	lean := number(HomeWater, "afloat.lean", "Heel with a paddler leaning out", units.Angle, rest.Plane.Heel,
 		fromStanding,
@@ -62,7 +62,7 @@ func leanNumbers(c core.Canoe, w core.Water) []Number {
 		working("the heaviest, #, to where water comes over or the righting arm gives out",
 			mass(heaviest).rough())).by(known.Estimate)
 	if heaviest == 0 {
-		return []Number{lean.absent("no paddler"), most.absent("no paddler")}
+		return []*Number{lean.absent("no paddler"), most.absent("no paddler")}
 	}
 	if w.ToGunwale {
 		most = most.in("as far as the gunwale")
@@ -81,19 +81,19 @@ func leanNumbers(c core.Canoe, w core.Water) []Number {
 	if w.Righting.State != afloat.Floats {
 		most = most.absent(w.Righting.State.String())
 	}
-	return []Number{lean, most}
+	return []*Number{lean, most}
 }
 
-func movingNumbers(c core.Canoe, m core.Moving) []Number {
+func movingNumbers(c core.Canoe, m core.Moving) []*Number {
 	p, crew := m.Pace, len(c.Afloat.Crew)
-	push := func(key, label string, v, low, high float64, how func(units.System) string) Number {
+	push := func(key, label string, v, low, high float64, how func(units.System) string) *Number {
 		n := number(HomeWater, key, label, units.Force, v, fromMoving, how).between(low, high)
 		if m.State != afloat.Floats {
 			return n.absent(m.State.String())
 		}
 		return n
 	}
-	day := func(key, label string, k units.Kind, v, low, high float64) Number {
+	day := func(key, label string, k units.Kind, v, low, high float64) *Number {
 		n := number(HomeWater, key, label, k, v, fromDay,
 			working("# at # to # each, of which # to # drives the boat, in flat calm water without a rest; nothing "+
 				"is added for seams, ribs, steering or wind. Loaded canoes are commonly paddled at #", many(crew,
@@ -110,7 +110,7 @@ func movingNumbers(c core.Canoe, m core.Moving) []Number {
 		}
 		return n
 	}
-	return []Number{
+	return []*Number{
 		push("afloat.push", "Push needed at a walking pace", p.Theory(), p.Low(), p.High(),
 			working("at #: friction alone, to friction and the most that theory gives within one part in twenty of "+
 				"that speed", speed(p.Speed))),

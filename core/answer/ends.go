@@ -36,9 +36,9 @@ func radiusWord(b wood.Bend) string {
 // straightRadius is the radius over which a piece is shown as straight, metres.
 const straightRadius = 1000
 
-func endNumbers(c core.Canoe) []Number { return append(stemNumbers(c), closingNumbers(c)...) }
+func endNumbers(c core.Canoe) []*Number { return append(stemNumbers(c), closingNumbers(c)...) }
 
-func stemNumbers(c core.Canoe) []Number {
+func stemNumbers(c core.Canoe) []*Number {
 	d, s, b := c.Design, c.Frame.Stem, c.Frame.Headboard
 	in := s.Innermost()
 	splits := printed(HomeEnds, "stem.splitsNeeded", "Laminations that would be within guide", units.Count,
@@ -49,7 +49,7 @@ func stemNumbers(c core.Canoe) []Number {
 		splits = splits.absent("no splitting is enough")
 		splits.Working = working("up to # laminations were tried", count(wood.MaxSplits))
 	}
-	back := Number{}
+	var back *Number
 	switch {
 	case in.WillNotFit:
 		back = printed(HomeEnds, "stem.springback", "Curve opens when let go, at least to at most", units.Ratio, 0,
@@ -64,7 +64,7 @@ func stemNumbers(c core.Canoe) []Number {
 			working("a single strip bent to # times its thickness; laminations lashed and not glued spring back "+
 				"each alone", ratio(in.Ratio))).between(s.Springback.Low, s.Springback.High)
 	}
-	return []Number{
+	return []*Number{
 		printed(HomeEnds, "stem.height", "Height of the stem head", units.Length, d.EndHeight, fromShape,
 			working("# as set, over the bottom amidships", length(d.EndHeight))),
 		printed(HomeEnds, "stem.curve", "Stem along its outer face, heel to head", units.Length, s.Curve, fromShape,
@@ -116,7 +116,7 @@ func stemNumbers(c core.Canoe) []Number {
 }
 
 // stockNumber is how deep the billet is to be where the heel is sawn.
-func stockNumber(c core.Canoe) Number {
+func stockNumber(c core.Canoe) *Number {
 	d, s := c.Design, c.Frame.Stem
 	rule := "stem-piece # and the # that the solid heel's curve stands off its chord: it is sawn to the curve and " +
 		"not bent"
@@ -130,7 +130,7 @@ func stockNumber(c core.Canoe) Number {
 }
 
 // formNumber is the radius of the bending form at the tightest place.
-func formNumber(c core.Canoe) Number {
+func formNumber(c core.Canoe) *Number {
 	d, s := c.Design, c.Frame.Stem
 	n := number(HomeEnds, "stem.formRadius", "Bending form, tightest radius", units.SmallLength, s.FormRadius,
 		"a trial piece of your own; every radius of a strip that opens grows by the same share", nil)

@@ -7,10 +7,10 @@ import (
 	"barkwright/core/units"
 )
 
-func gunwaleNumbers(c core.Canoe) []Number {
+func gunwaleNumbers(c core.Canoe) []*Number {
 	d, f := c.Design, c.Frame
 	l, g := f.Lacing, f.Gunwales
-	return []Number{
+	return []*Number{
 		printed(HomeMarks, "gunwale.length", "Gunwale along its curve, end to end, finished", units.Length, g.Inwale,
 			fromShape,
 			working("twice # from the middle to the end, along the curve of the plan and the sheer; leave 2 in (5 "+

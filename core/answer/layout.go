@@ -21,7 +21,7 @@ const (
 )
 
 // layoutNumbers tell of the pieces that the bark is made of.
-func layoutNumbers(c core.Canoe) []Number {
+func layoutNumbers(c core.Canoe) []*Number {
 	l, d := c.Bark, c.Design
 	pieces := l.Pieces()
 	missing := len(l.Wanting())
@@ -33,7 +33,7 @@ func layoutNumbers(c core.Canoe) []Number {
 		gap = gap.absent("no joint")
 	}
 	tree := bark.NewStanding(sheetWanted(c), d)
-	price := func(key, label string, v float64) Number {
+	price := func(key, label string, v float64) *Number {
 		n := number(HomeBark, key, label, units.Run, v, fromShape,
 			working("# of seam with side panels, against # from sheets # wide, whose gores are longer",
 				run(seamLength(c)), run(seamLength(c)-l.Wide.Seam), length(l.Needs.Width)))
@@ -42,7 +42,7 @@ func layoutNumbers(c core.Canoe) []Number {
 		}
 		return n
 	}
-	return []Number{
+	return []*Number{
 		printed(HomeBark, "bark.verdict", "Can she be built from this bark?", units.Count, float64(l.Verdict()),
 			fromLaying, barkText(c)).in(verdictOfBark(c)),
 		printed(HomeBark, "bark.pieces", "Pieces of bark", units.Count, float64(len(pieces)), fromLaying,

@@ -22,9 +22,9 @@ const (
 		"weights are met within their own range"
 )
 
-func materialNumbers(c core.Canoe) []Number {
+func materialNumbers(c core.Canoe) []*Number {
 	g := c.Gather
-	return []Number{
+	return []*Number{
 		printed(HomeWeight, "weight.total", "Weight of the finished canoe", units.Mass, g.Weight.Typical, fromWeights,
 			working("wood #, bark # and # of it doubled under the gunwales, root #, pitch #",
 				mass(woodMass(g)).rough(), mass(g.Bark.Mass.Typical).rough(),
@@ -49,7 +49,7 @@ func woodMass(g gather.List) float64 {
 }
 
 // boltsNumber is how many bolts the wood is split from.
-func boltsNumber(c core.Canoe) Number {
+func boltsNumber(c core.Canoe) *Number {
 	d, g := c.Design, c.Gather
 	bolts, state := 0, gather.Found
 	for _, n := range g.Bolts {

@@ -13,12 +13,12 @@ import (
 const noList = "no sheets listed"
 
 // onHandNumbers say what the listed sheets make; without a list, that there is none.
-func onHandNumbers(c core.Canoe) []Number {
+func onHandNumbers(c core.Canoe) []*Number {
 	s := c.Skin
 	if s == nil {
 		s = &core.Skin{}
 	}
-	laid := func(n Number, ready bool) Number {
+	laid := func(n *Number, ready bool) *Number {
 		switch {
 		case !c.Bark.Listed:
 			n.Working = working("list your sheets under Bark on hand and this is worked out")
@@ -36,7 +36,7 @@ func onHandNumbers(c core.Canoe) []Number {
 		lack.Working = working("# sheets on the bed and # strips for the sides", count(len(c.Bark.Bed)),
 			count(len(c.Bark.Port)+len(c.Bark.Star)))
 	}
-	return []Number{
+	return []*Number{
 		lack,
 		makesNumber("bark.largest", "Longest boat of these proportions they make", s.Makes,
 			"the hull and its frame scaled as a whole until the sheets just cover it; timbers stay as they are", laid),
@@ -45,7 +45,7 @@ func onHandNumbers(c core.Canoe) []Number {
 	}
 }
 
-func makesNumber(key, label string, made *bark.Outcome, how string, laid func(Number, bool) Number, by ...term) Number {
+func makesNumber(key, label string, made *bark.Outcome, how string, laid func(*Number, bool) *Number, by ...term) *Number {
 	at := bark.Outcome{}
 	if made != nil {
 		at = *made

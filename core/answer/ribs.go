@@ -55,7 +55,7 @@ func brokenRibs(c core.Canoe) int {
 	return n
 }
 
-func ribNumbers(c core.Canoe) []Number {
+func ribNumbers(c core.Canoe) []*Number {
 	d := c.Design
 	ribs := c.Frame.Ribs
 	least, most := ribs[0].Spacing, ribs[0].Spacing
@@ -68,7 +68,7 @@ func ribNumbers(c core.Canoe) []Number {
 		working("equal inside each bay between thwarts, # to #; # ribs in all", small(least), small(most),
 			count(d.Ribs)))
 	spacing.Low, spacing.High = least, most
-	return []Number{
+	return []*Number{
 		printed(HomeRibs, "ribs.count", "Ribs", units.Count, float64(d.Ribs), fromBuilders,
 			working("# as set or about one to # of gunwale", count(d.Ribs),
 				small(design.RibEvery))).by(known.CommonPractice).short("Ribs"),
@@ -100,7 +100,7 @@ func ribNumbers(c core.Canoe) []Number {
 }
 
 // lastLean is how the last rib leans, with the spread of the drawn boats at its foot.
-func lastLean(c core.Canoe) Number {
+func lastLean(c core.Canoe) *Number {
 	r, b := c.Frame.Ribs[len(c.Frame.Ribs)-1], c.Frame.Headboard
 	height := c.Hull.TopEdge(r.X) - c.Hull.Floor(r.FootX)
 	lean := func(out float64) float64 { return math.Atan2(r.FootX-r.X+out, height) }
@@ -115,7 +115,7 @@ func lastLean(c core.Canoe) Number {
 }
 
 // blankRule says where the published rule for a rib's blank falls short.
-func blankRule(c core.Canoe) Number {
+func blankRule(c core.Canoe) *Number {
 	short, first := 0, 0
 	worst := 0.0
 	for _, r := range c.Frame.Ribs {

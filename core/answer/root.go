@@ -16,16 +16,16 @@ const fromCutting = "strands cut for groups and seams, the longest first and eac
 	"for it: a plain rule of this calculator"
 
 // rootNumbers tell of the roots to dig.
-func rootNumbers(c core.Canoe) []Number {
+func rootNumbers(c core.Canoe) []*Number {
 	d, s, r := c.Design, c.Gather.Root.Strands, c.Gather.Root
-	plan := func(n Number) Number {
+	plan := func(n *Number) *Number {
 		if !s.Fits {
 			return n.absent("none: a group takes more than a strand")
 		}
 		return n
 	}
 	published := gather.PublishedRoot(d)
-	return []Number{
+	return []*Number{
 		plan(printed(HomeRoot, "root.pieces", "Roots to dig of the usual length", units.Count, float64(s.Roots),
 			fromCutting,
 			working("# of # each, two from a root, cut into # for groups and seams; and # of the roots for waste",

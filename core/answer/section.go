@@ -16,9 +16,9 @@ const fromSection = fromShape + "; the rule from midsections drawn in AC (derive
 
 // sectionNumbers are the finished section amidships and what it makes of the bark on
 // the bed.
-func sectionNumbers(c core.Canoe) []Number {
+func sectionNumbers(c core.Canoe) []*Number {
 	d, s := c.Design, c.Hull.Section(0)
-	return []Number{
+	return []*Number{
 		printed(HomeFrame, "hull.halfGirth", "Half girth amidships, finished", units.SmallLength, s.HalfGirth(),
 			fromSection, girthWorking(c)),
 		number(HomeFrame, "hull.ease", "Half girth that the ribs take up", units.Offset, d.EaseLeft(), fromSection,

@@ -20,20 +20,20 @@ const (
 func (n Number) NotYet() bool { return n.awaited }
 
 // later says that a number follows when the slider rests.
-func (n Number) later() Number {
+func (n *Number) later() *Number {
 	n = n.absent(notYet)
 	n.awaited = true
 	return n
 }
 
 // skinNumbers come with the bark laid flat; without it they are not there yet.
-func skinNumbers(c core.Canoe) []Number {
+func skinNumbers(c core.Canoe) []*Number {
 	s := c.Skin
 	if s == nil {
 		s = &core.Skin{}
 	}
 	f := s.Flat
-	laid := func(key, label string, k units.Kind, v float64, how func(units.System) string) Number {
+	laid := func(key, label string, k units.Kind, v float64, how func(units.System) string) *Number {
 		n := number(HomeBark, key, label, k, v, fromFlattening, how)
 		switch {
 		case c.Skin == nil:
@@ -58,7 +58,7 @@ func skinNumbers(c core.Canoe) []Number {
 		gores = gores.in(units.Count.Format(float64(cut), units.Metric) + " cut, bark to be let in at " +
 			units.Count.Format(float64(letIn), units.Metric))
 	}
-	return []Number{
+	return []*Number{
 		gores,
 		laid("bark.stretch", "Stretch left in the bark", units.Strain, f.P95,
 			working("with # gores cut each side, 95 parts in 100 of the skin stretch or gather by less than this; "+
@@ -79,7 +79,7 @@ func skinNumbers(c core.Canoe) []Number {
 	}
 }
 
-func fewestNumber(c core.Canoe, s *core.Skin) Number {
+func fewestNumber(c core.Canoe, s *core.Skin) *Number {
 	limit := c.Design.StretchLimit
 	least, ok := bark.Fewest(s.Curve, limit)
 	n := number(HomeBark, "bark.fewestGores", "Fewest gores a side within the limit", units.Count, float64(least),

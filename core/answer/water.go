@@ -16,20 +16,20 @@ const (
 )
 
 // waterNumbers are those that follow every step of a slider.
-func waterNumbers(c core.Canoe) []Number {
+func waterNumbers(c core.Canoe) []*Number {
 	a, f := c.Afloat, c.Afloat.Floated
 	up := f.Upright
 	if f.State == afloat.Overloaded || f.State == afloat.NotConverged {
 		up.State = f.State
 	}
-	lies := func(key, label string, k units.Kind, v float64, source string, how func(units.System) string) Number {
+	lies := func(key, label string, k units.Kind, v float64, source string, how func(units.System) string) *Number {
 		n := printed(HomeWater, key, label, k, v, source, how).by(known.Estimate)
 		if up.State != afloat.Floats {
 			return n.absent(f.State.String())
 		}
 		return n
 	}
-	out := []Number{
+	out := []*Number{
 		lies("afloat.draught", "Draught", units.Length, up.Draught, fromFloating,
 			working("# in all: the boat #, her crew and cargo", mass(a.Load.Mass).rough(), mass(a.Boat.Mass).rough())),
 		lies("afloat.freeboard", "Least freeboard", units.Length, up.Freeboard, fromFloating,
@@ -82,7 +82,7 @@ func crewMass(a core.Afloat) float64 { return afloat.Total(a.Crew...).Mass }
 
 // lollNumber is the heel that a boat too tender to stay upright falls to.
 func lollNumber(f afloat.Floated, lies func(string, string, units.Kind, float64, string,
-	func(units.System) string) Number) Number {
+	func(units.System) string) *Number) *Number {
 	n := lies("afloat.loll", "Heel she comes to rest at", units.Angle, f.Rest.Plane.Heel, fromStanding,
 		working("where the righting arm is nothing and grows on heeling farther"))
 	if f.State == afloat.CapsizesUpright && f.Rest.State != afloat.Floats {
