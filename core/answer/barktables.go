@@ -19,24 +19,26 @@ func goresTable(c core.Canoe) Table {
 			"what rides over, its angle and the two edges are on the bark laid flat.",
 	}
 	if c.Bark.Uneven() {
-		t.Note += " The sheets on the bed differ in width. The slashes are given to the edge of the narrowest: in a wider sheet go on to its own edge, where more rides over than is said here."
+		t.Note += " The sheets on the bed differ in width. The slashes are given to the " +
+			"edge of the narrowest: in a wider " +
+			"sheet go on to its own edge, where more rides over than is said here."
 	}
-	var gores []nth[goreRow]
+	var gores []goreRow
 	for n, g := range c.Bark.Gores {
 		if g.X >= -1e-9 {
-			gores = append(gores, nth[goreRow]{len(gores), newGoreRow(c, n)})
+			gores = append(gores, newGoreRow(c, n))
 		}
 	}
-	flat := func(of func(*bark.FlatGore) Cell) func(*nth[goreRow]) Cell {
-		return func(g *nth[goreRow]) Cell { return when(g.is.opens, of(&g.is.flat)) }
+	flat := func(of func(*bark.FlatGore) Cell) func(*goreRow) Cell {
+		return func(g *goreRow) Cell { return when(g.opens, of(&g.flat)) }
 	}
 	return fill(t, refs(gores),
-		col("gore", "Gore", units.Count, func(g *nth[goreRow]) Cell { return whole(g.at) }),
-		col("run", "Along the gunwale", units.Length, func(g *nth[goreRow]) Cell { return num(g.is.Run) }),
-		col("station", "From amidships", units.Length, func(g *nth[goreRow]) Cell { return num(g.is.X) }).screenOnly(),
+		ordinal[*goreRow]("gore", "Gore", 0),
+		col("run", "Along the gunwale", units.Length, func(g *goreRow) Cell { return num(g.Run) }),
+		col("station", "From amidships", units.Length, func(g *goreRow) Cell { return num(g.X) }).screenOnly(),
 		col("foot", "Foot from the centre line", units.Length,
-			func(g *nth[goreRow]) Cell { return num(g.is.FootGirth) }),
-		col("depth", "Slash, how far in", units.Length, func(g *nth[goreRow]) Cell { return num(g.is.Depth) }),
+			func(g *goreRow) Cell { return num(g.FootGirth) }),
+		col("depth", "Slash, how far in", units.Length, func(g *goreRow) Cell { return num(g.Depth) }),
 		col("width", "Expect to ride over", units.SmallLength,
 			flat(func(g *bark.FlatGore) Cell { return num(g.Width) })),
 		col("angle", "Angle", units.Angle, flat(func(g *bark.FlatGore) Cell { return num(g.Angle) })).screenOnly(),
@@ -48,7 +50,7 @@ func goresTable(c core.Canoe) Table {
 			return when(g.Unequal,
 				words("unequal"))
 		})),
-		text("state", "State", func(g *nth[goreRow]) string { return g.is.state }),
+		text("state", "State", func(g *goreRow) string { return g.state }),
 	).parts(GorePart).orNone("none")
 }
 

@@ -91,12 +91,11 @@ func frameTable(c core.Canoe) Table {
 		t.Note = "The boat is built on its gunwales: the crosspieces are the thwarts, fitted and lashed before the " +
 			"bark is laid; the middle one is single, the others stand fore and aft."
 	}
-	type piece = nth[frame.Crosspiece]
-	return fill(t, refs(counted(c.Frame.Bed.Crosspieces)),
-		col("piece", "Crosspiece", units.Count, func(p *piece) Cell { return whole(p.at) }),
-		col("station", "From amidships", units.Length, func(p *piece) Cell { return num(p.is.X) }),
-		col("out", "Out to out", units.Length, func(p *piece) Cell { return num(p.is.OutToOut) }),
-		col("clear", between, units.Length, func(p *piece) Cell { return num(p.is.Clear) }),
+	return fill(t, refs(c.Frame.Bed.Crosspieces),
+		ordinal[*frame.Crosspiece]("piece", "Crosspiece", 0),
+		col("station", "From amidships", units.Length, func(p *frame.Crosspiece) Cell { return num(p.X) }),
+		col("out", "Out to out", units.Length, func(p *frame.Crosspiece) Cell { return num(p.OutToOut) }),
+		col("clear", between, units.Length, func(p *frame.Crosspiece) Cell { return num(p.Clear) }),
 	).parts(CrosspiecePart)
 }
 
@@ -105,13 +104,12 @@ func stakesTable(c core.Canoe) Table {
 		Key: "stakes", Title: "Stakes", Home: HomeBed, OnPaper: true,
 		Note: "Each line is four stakes: to port and starboard, fore and aft.",
 	}
-	type stake = nth[frame.Stake]
-	return fill(t, refs(counted(c.Frame.Bed.Stakes)),
-		col("stake", "Pair", units.Count, func(s *stake) Cell { return whole(s.at + 1) }),
-		col("station", "From amidships", units.Length, func(s *stake) Cell { return about(s.is.X) }),
-		col("out", "From the centre line", units.Length, func(s *stake) Cell { return about(s.is.Y) }),
-		text("where", "Where", func(s *stake) string {
-			if s.is.Beyond {
+	return fill(t, refs(c.Frame.Bed.Stakes),
+		ordinal[*frame.Stake]("stake", "Pair", 1),
+		col("station", "From amidships", units.Length, func(s *frame.Stake) Cell { return about(s.X) }),
+		col("out", "From the centre line", units.Length, func(s *frame.Stake) Cell { return about(s.Y) }),
+		text("where", "Where", func(s *frame.Stake) string {
+			if s.Beyond {
 				return "beyond the frame"
 			}
 			return "outside the frame"

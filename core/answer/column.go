@@ -5,12 +5,14 @@ import "barkwright/core/units"
 // column is a column together with what it shows of each thing that has a row.
 type column[T any] struct {
 	Column
+	// cell is nil in a column that numbers the rows, beginning with from.
 	cell func(T) Cell
+	from int
 }
 
 // col is a column of numbers of one kind, in which words may stand for a number.
 func col[T any](key, label string, k units.Kind, cell func(T) Cell) column[T] {
-	return column[T]{Column{Key: key, Label: label, Kind: k}, cell}
+	return column[T]{Column: Column{Key: key, Label: label, Kind: k}, cell: cell}
 }
 
 // text is a column of words; where a thing has none it shows a dash.
@@ -21,6 +23,11 @@ func text[T any](key, label string, words func(T) string) column[T] {
 		}
 		return dash
 	})
+}
+
+// ordinal is a column that numbers the rows.
+func ordinal[T any](key, label string, from int) column[T] {
+	return column[T]{Column: Column{Key: key, Label: label, Kind: units.Count}, from: from}
 }
 
 // screenOnly keeps a column off paper.
@@ -34,10 +41,14 @@ func fill[T any](t Table, things []T, columns ...column[T]) Table {
 	for _, c := range columns {
 		t.Columns = append(t.Columns, c.Column)
 	}
-	for _, thing := range things {
+	for n, thing := range things {
 		r := Row{Cells: make([]Cell, len(columns))}
 		for i, c := range columns {
-			r.Cells[i] = c.cell(thing)
+			if c.cell == nil {
+				r.Cells[i] = whole(c.from + n)
+			} else {
+				r.Cells[i] = c.cell(thing)
+			}
 		}
 		t.Rows = append(t.Rows, r)
 	}
@@ -68,20 +79,6 @@ func (t Table) orNone(says string) Table {
 		t.Rows = []Row{{Cells: dashes(says, len(t.Columns))}}
 	}
 	return t
-}
-
-// nth is a thing with its place in the list it comes from, from 0.
-type nth[T any] struct {
-	at int
-	is T
-}
-
-func counted[T any](things []T) []nth[T] {
-	out := make([]nth[T], len(things))
-	for i, thing := range things {
-		out[i] = nth[T]{i, thing}
-	}
-	return out
 }
 
 // dash stands where there is nothing to show.

@@ -1,8 +1,6 @@
 package answer
 
 import (
-	"strconv"
-
 	"barkwright/core"
 	"barkwright/core/design"
 	"barkwright/core/frame"
@@ -170,16 +168,15 @@ func laminationsTable(c core.Canoe) Table {
 		Key: "laminations", Title: "Laminations of the stem", Home: HomeEnds, OnPaper: true,
 		Note: "At the tightest place of the curve, from the outside in.",
 	}
-	type lamination = nth[wood.Bend]
-	bent := func(of func(wood.Bend) float64) func(*lamination) Cell {
-		return func(l *lamination) Cell { return num(of(l.is)).saying(radiusWord(l.is)) }
+	bent := func(of func(wood.Bend) float64) func(*wood.Bend) Cell {
+		return func(b *wood.Bend) Cell { return num(of(*b)).saying(radiusWord(*b)) }
 	}
-	return fill(t, refs(counted(c.Frame.Stem.Laminations)),
-		col("lamination", "From the outside", units.Count, func(l *lamination) Cell { return whole(l.at + 1) }),
+	return fill(t, refs(c.Frame.Stem.Laminations),
+		ordinal[*wood.Bend]("lamination", "From the outside", 1),
 		col("radius", "Radius", units.SmallLength, bent(func(b wood.Bend) float64 { return b.Radius })),
 		col("ratio", "Radius over thickness", units.Ratio, bent(func(b wood.Bend) float64 { return b.Ratio })),
 		col("strain", "Strain", units.Percent, bent(func(b wood.Bend) float64 { return b.Strain })),
-		text("verdict", "Verdict", func(l *lamination) string { return verdictWord(l.is) }),
+		text("verdict", "Verdict", func(b *wood.Bend) string { return verdictWord(*b) }),
 	).parts(func(int) string { return StemPart })
 }
 
@@ -216,15 +213,14 @@ func thwartsTable(c core.Canoe) Table {
 			"Finished lengths: leave the tenons half an inch (1 cm) long and trim them when the gunwales stand. " +
 			"The middle one is single, the others stand fore and aft.",
 	}
-	type thwart = nth[frame.Thwart]
-	return fill(t, refs(counted(c.Frame.Thwarts)),
-		text("thwart", "Thwart from the middle", func(w *thwart) string { return strconv.Itoa(w.at) }),
-		col("run", "Along the gunwale", units.Length, func(w *thwart) Cell { return num(w.is.Run) }),
-		col("station", "From amidships", units.Length, func(w *thwart) Cell { return num(w.is.X) }).screenOnly(),
-		col("shoulder", "Shoulder to shoulder", units.Length, func(w *thwart) Cell { return num(w.is.Shoulder) }),
-		col("ends", "End to end", units.Length, func(w *thwart) Cell { return num(w.is.EndToEnd) }),
-		col("longest", "Longest edge", units.Length, func(w *thwart) Cell { return num(w.is.Longest) }),
-		col("plan", "Shoulders off square", units.Angle, func(w *thwart) Cell { return num(w.is.PlanAngle) }),
-		col("flare", "Gunwale off upright", units.Angle, func(w *thwart) Cell { return num(w.is.Flare) }),
+	return fill(t, refs(c.Frame.Thwarts),
+		ordinal[*frame.Thwart]("thwart", "Thwart from the middle", 0),
+		col("run", "Along the gunwale", units.Length, func(w *frame.Thwart) Cell { return num(w.Run) }),
+		col("station", "From amidships", units.Length, func(w *frame.Thwart) Cell { return num(w.X) }).screenOnly(),
+		col("shoulder", "Shoulder to shoulder", units.Length, func(w *frame.Thwart) Cell { return num(w.Shoulder) }),
+		col("ends", "End to end", units.Length, func(w *frame.Thwart) Cell { return num(w.EndToEnd) }),
+		col("longest", "Longest edge", units.Length, func(w *frame.Thwart) Cell { return num(w.Longest) }),
+		col("plan", "Shoulders off square", units.Angle, func(w *frame.Thwart) Cell { return num(w.PlanAngle) }),
+		col("flare", "Gunwale off upright", units.Angle, func(w *frame.Thwart) Cell { return num(w.Flare) }),
 	).parts(ThwartPart)
 }

@@ -97,12 +97,11 @@ func holesTable(c core.Canoe) Table {
 		Note: "Along the gunwale; the same toward both ends and on both sides. A place less than zero lies on the " +
 			"other side of the middle.",
 	}
-	type group = nth[frame.Group]
-	columns := []column[group]{col("group", "Group", units.Count, func(g group) Cell { return whole(g.at) })}
+	columns := []column[*frame.Group]{ordinal[*frame.Group]("group", "Group", 0)}
 	for i := range c.Design.GroupHoles {
 		n := units.Count.Format(float64(i+1), units.Metric)
 		columns = append(columns, col("hole"+n, "Hole "+n, units.Offset,
-			func(g group) Cell { return num(g.is.Holes[i]) }))
+			func(g *frame.Group) Cell { return num(g.Holes[i]) }))
 	}
-	return fill(t, counted(c.Frame.Lacing.Groups), columns...).parts(GroupPart)
+	return fill(t, refs(c.Frame.Lacing.Groups), columns...).parts(GroupPart)
 }

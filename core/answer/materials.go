@@ -247,13 +247,12 @@ func sheathingTable(c core.Canoe) Table {
 			"first; strips are tapered toward the ends of the boat and their butts feathered (" + fromAdney +
 			", pp. 50-52).",
 	}
-	type region = nth[frame.SheathingRegion]
-	return fill(t, refs(counted(c.Frame.Sheathing.Regions)),
-		text("region", "Length of boat", func(r *region) string { return strconv.Itoa(r.at + 1) }),
-		col("from", "From", units.Offset, func(r *region) Cell { return num(r.is.From) }),
-		col("to", "To", units.Offset, func(r *region) Cell { return num(r.is.To) }),
-		col("strips", "Strips", units.Count, func(r *region) Cell { return whole(r.is.Strips) }),
-		col("length", "Strip", units.Length, func(r *region) Cell { return about(r.is.Length) }),
+	return fill(t, refs(c.Frame.Sheathing.Regions),
+		ordinal[*frame.SheathingRegion]("region", "Length of boat", 1),
+		col("from", "From", units.Offset, func(r *frame.SheathingRegion) Cell { return num(r.From) }),
+		col("to", "To", units.Offset, func(r *frame.SheathingRegion) Cell { return num(r.To) }),
+		col("strips", "Strips", units.Count, func(r *frame.SheathingRegion) Cell { return whole(r.Strips) }),
+		col("length", "Strip", units.Length, func(r *frame.SheathingRegion) Cell { return about(r.Length) }),
 	)
 }
 

@@ -127,20 +127,19 @@ func rootChoicesTable(c core.Canoe) Table {
 			least = i
 		}
 	}
-	type choice = nth[gather.RootChoice]
-	return fill(t, refs(counted(choices)),
-		text("change", "Lacing", func(r *choice) string {
-			return lacingChange(r.is, choices[0]) + wordIf(r.at == least, ", wastes least")
+	return fill(t, refs(choices),
+		text("change", "Lacing", func(r *gather.RootChoice) string {
+			return lacingChange(*r, choices[0]) + wordIf(least >= 0 && r == &choices[least], ", wastes least")
 		}),
-		col("group", "Root in a group", units.Length, func(r *choice) Cell { return num(r.is.Group) }),
-		col("roots", "Roots to dig", units.Count, func(r *choice) Cell {
-			return whole(r.is.Strands.Roots).saying(wordIf(!r.is.Strands.Fits, "longer roots"))
+		col("group", "Root in a group", units.Length, func(r *gather.RootChoice) Cell { return num(r.Group) }),
+		col("roots", "Roots to dig", units.Count, func(r *gather.RootChoice) Cell {
+			return whole(r.Strands.Roots).saying(wordIf(!r.Strands.Fits, "longer roots"))
 		}),
-		col("left", "Left over", units.Run, func(r *choice) Cell {
-			return when(r.is.Strands.Fits,
-				num(r.is.Strands.Left))
+		col("left", "Left over", units.Run, func(r *gather.RootChoice) Cell {
+			return when(r.Strands.Fits,
+				num(r.Strands.Left))
 		}),
-		col("share", "Wasted", units.Percent, func(r *choice) Cell { return when(r.is.Strands.Fits, num(share(r.is))) }),
+		col("share", "Wasted", units.Percent, func(r *gather.RootChoice) Cell { return when(r.Strands.Fits, num(share(*r))) }),
 	)
 }
 
