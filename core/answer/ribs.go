@@ -275,7 +275,7 @@ func ribsTable(c core.Canoe) Table {
 			func(r *frame.Rib) Cell { return num(r.Bend.Radius).saying(radiusWord(r.Bend)) }).screenOnly(),
 		col("ratio", "Radius over thickness", units.Ratio,
 			func(r *frame.Rib) Cell { return num(r.Bend.Ratio).saying(radiusWord(r.Bend)) }).screenOnly(),
-		text("state", "Bend", func(r *frame.Rib) string { return RibWord(c, *r) }),
+		text("state", "Bend", func(r *frame.Rib) string { return RibWord(c, *r) }).screenOnly(),
 	).parts(func(i int) string { return RibPart(c.Frame.Ribs[i].Number) })
 }
 
