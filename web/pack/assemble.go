@@ -53,8 +53,8 @@ var unhurried = []string{
 	"reflect", "time", "io/...", "syscall", "strings", "bytes", "bufio", "unicode/...",
 	"internal/poll", "internal/reflectlite", "internal/strconv", "internal/sync",
 	"github.com/hajimehoshi/ebiten/v2/internal/gamepad/...", "github.com/hajimehoshi/ebiten/v2/internal/gamepaddb",
-	"barkwright/core/answer", "barkwright/core/chart", "barkwright/core/design", "barkwright/core/file", "barkwright/core/gather", "barkwright/core/record",
-	"barkwright/core/pattern", "barkwright/core/sheet", "barkwright/core/units", "barkwright/core/wood", "barkwright/wasm/bridge", "barkwright/wasm/work",
+	"barkwright/core/answer", "barkwright/core/chart", "barkwright/core/draw", "barkwright/core/known", "barkwright/core/design", "barkwright/core/file", "barkwright/core/gather", "barkwright/core/record",
+	"barkwright/core/pattern", "barkwright/core/sheet", "barkwright/core/units", "barkwright/core/wood", "barkwright/wasm/bridge", "barkwright/wasm/keep", "barkwright/wasm/pipeline", "barkwright/wasm/work",
 }
 
 // compile builds a program for the browser and returns its bytes.
@@ -96,7 +96,7 @@ func (p parts) assemble() ([]byte, error) {
 	}
 	page := p.Page
 	for _, hook := range []struct{ name, text string }{
-		{"STYLE", p.Style}, {"FORM", p.Form}, {"EXEC", p.Exec}, {"BOOT", p.Boot}, {"WASM", packed},
+		{"STYLE", p.Style}, {"FORM", p.Form}, {"EXEC", p.Exec}, {"BOOT", uncommented(p.Boot)}, {"WASM", packed},
 	} {
 		mark := "<!--" + hook.name + "-->"
 		if strings.Count(page, mark) != 1 {
@@ -134,7 +134,7 @@ var (
 
 var comment = regexp.MustCompile(`(?s:/\*.*?\*/)|(?m:^\s*//.*$)|(?m:\s//\s.*$)`)
 
-// uncommented leaves out a script's comments, which may name addresses.
+// uncommented leaves out comments of a script: they may name addresses, and weigh.
 func uncommented(script string) string { return comment.ReplaceAllString(script, "") }
 
 // pack compresses as hard as gzip goes and writes the result as text.
