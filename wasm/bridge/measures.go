@@ -47,9 +47,18 @@ func (p *page) listenMeasures(of work.List, id string) *measures {
 			p.strikeOut(m, i)
 		}
 	})
+	// The Enter that asks for a row would go on to open the list that the focus goes to,
+	// where the browser is slow enough for the focus to come between the two.
+	asked := false
+	p.on(m.list, "keypress", func(e js.Value) {
+		if asked && e.Get("key").String() == "Enter" {
+			e.Call("preventDefault")
+		}
+	})
 	p.on(m.list, "keydown", func(e js.Value) {
 		r, i, f := m.at(e.Get("target"))
-		if r == nil || e.Get("key").String() != "Enter" || f == work.What {
+		asked = r != nil && e.Get("key").String() == "Enter" && f != work.What
+		if !asked {
 			return
 		}
 		e.Call("preventDefault")
