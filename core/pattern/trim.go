@@ -18,9 +18,11 @@ const (
 func trimPattern(m maker) []Pattern {
 	c := m.Frame.Closing
 	line := c.Trim.Points
-	p := Pattern{Key: "trim", Name: "Trim line of the bark's end", Note: "For both ends. Lay it on the bark where it leaves the bottom and follow the whole line. Leave the bark to the dotted line, " +
-		m.small(c.Leave) + " past it, until the stem-piece is tried in; then trim both barks to the line together, and sew. The thin line inside is the stem-piece's outer face. Crosses are the holes of the stitches, " +
-		m.small(c.Spacing) + " apart and " + m.small(c.HoleIn) + " in; the marks across the top edge are the three lashings of the outwales, seen from the side."}
+	p := Pattern{Key: "trim", Name: "Trim line of the bark's end", Note: "For both ends. Lay it on the bark where it leaves the bottom " +
+		"and follow the whole line. Leave the bark to the dotted line, " + m.small(c.Leave) + " past it, until the stem-piece is " +
+		"tried in; then trim both barks to the line together, and sew. The thin line inside is the stem-piece's outer face. " +
+		"Crosses are the holes of the stitches, " + m.small(c.Spacing) + " apart and " + m.small(c.HoleIn) + " in; " +
+		"the marks across the top edge are the three lashings of the outwales, seen from the side."}
 	p.draw(Cut, line...)
 	p.draw(Dotted, offset(line, -c.Leave)...)
 	p.draw(Mark, offset(line, m.Design.BarkThickness)...)
@@ -32,10 +34,12 @@ func trimPattern(m maker) []Pattern {
 	for i, l := range c.Lashings {
 		at := geom.Vec2{X: l.X, Y: m.Hull.TopEdge(l.X)}
 		p.draw(Mark, at.Add(geom.Vec2{Y: -tick}), at.Add(geom.Vec2{Y: tick / 2}))
-		p.Labels = append(p.Labels, Label{At: toPaper(at.Add(geom.Vec2{X: 0.002, Y: -tick - 0.005})), Text: units.Count.Format(float64(i+1), m.System), Size: smallLetters})
+		under := toPaper(at.Add(geom.Vec2{X: 0.002, Y: -tick - 0.005}))
+		p.Labels = append(p.Labels, Label{At: under, Text: units.Count.Format(float64(i+1), m.System), Size: smallLetters})
 	}
 	p.label(line[0].Add(geom.Vec2{X: -0.001, Y: 0.012}), "heel")
-	p.Labels = append(p.Labels, Label{At: toPaper(line[len(line)-1].Add(geom.Vec2{X: -headRun, Y: headRun})), Text: "stem head", End: true})
+	head := toPaper(line[len(line)-1].Add(geom.Vec2{X: -headRun, Y: headRun}))
+	p.Labels = append(p.Labels, Label{At: head, Text: "stem head", End: true})
 	return []Pattern{p.done()}
 }
 

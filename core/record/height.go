@@ -13,10 +13,12 @@ import (
 const heightMark = "up"
 
 var (
-	anyLength = `[0-9]+(?:[.,][0-9]+)?(?:[ -][0-9]+/[0-9]+|/[0-9]+| ?[½¼¾⅛⅜⅝⅞])?\s*(?:mm|cm|inches|inch|in\b\.?|m\b|"|″|”|'')?`
+	anyLength = `[0-9]+(?:[.,][0-9]+)?(?:[ -][0-9]+/[0-9]+|/[0-9]+| ?[½¼¾⅛⅜⅝⅞])?\s*` +
+		`(?:mm|cm|inches|inch|in\b\.?|m\b|"|″|”|'')?`
 	// A height is said before its word or after it.
-	heightFirst = regexp.MustCompile(`(?i)(?:^|[\s,;(])(?:at\s+)?(` + anyLength + `)\s*(?:up\b|high\b|(?:in\s+)?height\b|above the base(?:line| line)?\b)`)
-	heightLast  = regexp.MustCompile(`(?i)\b(?:at\s+)?(?:a\s+)?height(?:\s+of)?\s+(` + anyLength + `)`)
+	heightFirst = regexp.MustCompile(`(?i)(?:^|[\s,;(])(?:at\s+)?(` + anyLength + `)\s*` +
+		`(?:up\b|high\b|(?:in\s+)?height\b|above the base(?:line| line)?\b)`)
+	heightLast = regexp.MustCompile(`(?i)\b(?:at\s+)?(?:a\s+)?height(?:\s+of)?\s+(` + anyLength + `)`)
 )
 
 // cutHeight cuts a height out of a text, "" where it says none.
