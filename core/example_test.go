@@ -38,7 +38,7 @@ func ExampleEvaluate() {
 	// Split root       700 ft       estimate
 	// Seams            46 ft        computed from your shape
 	// Bark width       4' 8 5/16"   computed from your shape
-	// Stem bend radius 11 3/8"      computed from your shape
+	// Stem radius 11 3/8"      computed from your shape
 	// rib 1 is cut to 4' 2 5/16"
 	// rib 2 is cut to 4' 2 1/16"
 	// rib 3 is cut to 4' 1 9/16"

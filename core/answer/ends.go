@@ -81,7 +81,7 @@ func stemNumbers(c core.Canoe) []*Number {
 		printed(HomeEnds, "stem.minRadius", "Tightest bend of the stem", units.SmallLength, in.Radius, fromShape,
 			working("the end curve's tightest radius past the solid heel #, inside the bark # and the stem-piece "+
 				"#, at the middle of the innermost lamination",
-				small(s.Radius), thin(d.BarkThickness), small(d.StemDepth))).in(radiusWord(in)).short("Stem bend " +
+				small(s.Radius), thin(d.BarkThickness), small(d.StemDepth))).in(radiusWord(in)).short("Stem " +
 			"radius"),
 		printed(HomeEnds, "stem.laminationThickness", "Thickness of one lamination", units.Thickness, s.Lamination,
 			fromGeometry,
