@@ -27,7 +27,7 @@ func ExampleEvaluate() {
 	}
 	ribs, _ := answer.MakeTable(canoe, "ribs")
 	for _, row := range ribs.Rows[:3] {
-		fmt.Println("rib", row.Cells[0].Text, "is cut to", ribs.Columns[1].Format(row.Cells[1], units.Imperial16))
+		fmt.Println("rib", row.Cells[0].Text, "is finished at", ribs.Columns[1].Format(row.Cells[1], units.Imperial16))
 	}
 	// Output:
 	// Length overall: Read as 15 ft 0 in (4572 mm)
@@ -38,10 +38,10 @@ func ExampleEvaluate() {
 	// Split root       700 ft       estimate
 	// Seams            46 ft        computed from your shape
 	// Bark width       4' 8 5/16"   computed from your shape
-	// Stem radius 11 3/8"      computed from your shape
-	// rib 1 is cut to 4' 2 5/16"
-	// rib 2 is cut to 4' 2 1/16"
-	// rib 3 is cut to 4' 1 9/16"
+	// Stem radius      11 3/8"      computed from your shape
+	// rib 1 is finished at 4' 2 5/16"
+	// rib 2 is finished at 4' 2 1/16"
+	// rib 3 is finished at 4' 1 9/16"
 }
 
 // What cannot be built is named, all of it at once, with the control and a value that
