@@ -13,6 +13,7 @@ import (
 	"barkwright/core/record"
 	"barkwright/core/units"
 	"barkwright/wasm/keep"
+	"barkwright/wasm/pipeline"
 	"barkwright/wasm/scene"
 	"barkwright/wasm/work"
 )
@@ -235,6 +236,10 @@ func (p *page) refresh() {
 // tables, the record, the summary for those who listen.
 func (p *page) follow() {
 	p.trips("rest")
+	// Also what was known before, as of a boat undone, which nothing works out anew.
+	if p.known().Known(pipeline.Water) {
+		p.showWater()
+	}
 	p.showCurves()
 	p.showTables(true)
 	p.showTables(false)
