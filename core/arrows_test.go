@@ -20,7 +20,7 @@ var levels = [][]string{
 	{"core/design"},
 	{"core/hull"},
 	{"core/frame", "core/bark", "core/afloat"},
-	{"core/record", "core/gather"},
+	{"core/record", "core/gather", "core/crew"},
 	{"core", "core/file"},
 	{"core/answer"},
 	{"core/pattern", "core/chart"},

@@ -21,7 +21,7 @@ func TestDisplacementIsConverged(t *testing.T) {
 		a := c.Afloat
 		fine := afloat.NewBody(c.Hull.Stations(8*61, 8*32))
 		at := fine.Float(a.Load, a.Water)
-		assert.InEpsilon(t, fine.Figures(at.Upright).Volume, a.Body.Figures(at.Upright).Volume, 1e-3, d.Name)
+		assert.InEpsilon(t, fine.Hydrostatics(at.Upright).Volume, a.Body.Hydrostatics(at.Upright).Volume, 1e-3, d.Name)
 		assert.InDelta(t, at.GM, a.Floated.GM, 1e-4+1e-3*max(at.GM, 0), d.Name)
 		for i, f := range afloat.MarkedFreeboards() {
 			assert.InEpsilon(t, fine.CarriesLevel(a.Boat, a.Water, f).Total, a.Carries[i].Total, 1e-3, "%s %g", d.Name, f)

@@ -5,6 +5,7 @@ package core
 import (
 	"barkwright/core/afloat"
 	"barkwright/core/bark"
+	"barkwright/core/crew"
 	"barkwright/core/design"
 	"barkwright/core/frame"
 	"barkwright/core/gather"
@@ -93,17 +94,17 @@ func newAfloat(c Canoe) Afloat {
 		Water: afloat.WaterAt(d.WaterTemperature),
 	}
 	a.Boat = afloat.Total(afloat.Item{Mass: c.Gather.Weight.Typical, At: c.Gather.Centre})
-	a.Crew, a.Cargo = carried(c)
+	a.Crew, a.Cargo = crew.Aboard(c.Hull)
 	a.Load = a.Boat.With(a.Cargo)
-	crew := 0.0
+	people := 0.0
 	for _, p := range a.Crew {
 		a.Load = a.Load.With(p)
-		crew += p.Mass
+		people += p.Mass
 	}
 	a.Floated = a.Body.Float(a.Load, a.Water)
-	a.GMCrewHigher = a.Floated.GMWithRaised(crew, afloat.CrewHeightStep)
-	a.GMCrewLower = a.Floated.GMWithRaised(crew, -afloat.CrewHeightStep)
-	a.steady(c.Hull, crew)
+	a.GMCrewHigher = a.Floated.GMWithRaised(people, afloat.CrewHeightStep)
+	a.GMCrewLower = a.Floated.GMWithRaised(people, -afloat.CrewHeightStep)
+	a.steady(c.Hull, people)
 	for _, f := range afloat.MarkedFreeboards() {
 		a.Carries = append(a.Carries, a.Body.CarriesLevel(a.Boat, a.Water, f))
 	}

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"barkwright/core/afloat"
+	"barkwright/core/crew"
 	"barkwright/core/design"
 	"barkwright/core/hull"
 	"barkwright/core/units"
@@ -26,7 +27,7 @@ const (
 // steady is how far the stiffness may lie from what the boat as designed has: by the
 // section that the ribs come to rest in and by the height of the crew. The two have
 // nothing to do with one another and are added as such.
-func (a *Afloat) steady(h *hull.Hull, crew float64) {
+func (a *Afloat) steady(h *hull.Hull, people float64) {
 	a.GMLow, a.GMHigh = a.Floated.GM, a.Floated.GM
 	if a.Floated.Upright.State != afloat.Floats {
 		return
@@ -40,7 +41,7 @@ func (a *Afloat) steady(h *hull.Hull, crew float64) {
 			broader = max(0, broad-plain)
 		}
 	}
-	posture := crew * afloat.PostureSpread / a.Load.Mass
+	posture := people * crew.PostureSpread / a.Load.Mass
 	a.GMLow -= math.Hypot(narrower, posture)
 	a.GMHigh += math.Hypot(broader, posture)
 }

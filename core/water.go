@@ -27,8 +27,8 @@ type Water struct {
 // with her gunwales dry; the rest holds then alone, Day where there is a paddler.
 type Moving struct {
 	State afloat.State
-	Curve []afloat.Push
-	Pace  afloat.Push // at Pace
+	Curve []afloat.Resistance
+	Pace  afloat.Resistance // at Pace
 	Day   afloat.Day
 }
 
@@ -93,14 +93,14 @@ func (a Afloat) Heaviest() afloat.Item {
 // heel by the arm over the heel's cosine, so the most of that while she is dry.
 func mostLean(r afloat.RightingCurve) float64 {
 	most := 0.0
-	lean := func(a afloat.Attitude) { most = max(most, a.Arm/math.Cos(a.Plane.Heel)) }
+	lean := func(a afloat.Attitude) { most = max(most, a.Arm/math.Cos(a.Waterplane.Heel)) }
 	for _, p := range r.Points {
 		// At 90 degrees moving to the side is moving up, and holds nothing.
-		if p.Firm && p.Plane.Heel < math.Pi/2-heelSlack {
+		if p.Firm && p.Waterplane.Heel < math.Pi/2-heelSlack {
 			lean(p.Attitude)
 		}
 	}
-	if r.Swamps && r.State == afloat.Floats && r.Swamped.Plane.Heel < math.Pi/2-heelSlack {
+	if r.Swamps && r.State == afloat.Floats && r.Swamped.Waterplane.Heel < math.Pi/2-heelSlack {
 		lean(r.Swamped)
 	}
 	return most

@@ -25,7 +25,7 @@ func TestCurvesAgreeWithTheBoatUpright(t *testing.T) {
 	first, second := w.Righting.Points[0], w.Righting.Points[1]
 	assert.InDelta(t, c.Afloat.Floated.Upright.Draught, first.Draught, 1e-6)
 	// The arm's slope upright is GM; over 2 1/2 degrees it moves by some hundredths.
-	assert.InEpsilon(t, c.Afloat.Floated.GM, second.Arm/second.Plane.Heel, 0.05)
+	assert.InEpsilon(t, c.Afloat.Floated.GM, second.Arm/second.Waterplane.Heel, 0.05)
 	require.True(t, w.Righting.Swamps)
 	assert.InDelta(t, 0, w.Righting.Swamped.Freeboard, 1e-6)
 	for i, marked := range []int{3, 4, 6, 8} {
@@ -42,7 +42,7 @@ func TestLeanBalances(t *testing.T) {
 	c := core.Evaluate(design.Default())
 	w := core.OnWater(c)
 	require.Equal(t, afloat.Floats, w.Lean.State)
-	heel := w.Lean.Rest.Plane.Heel
+	heel := w.Lean.Rest.Waterplane.Heel
 	assert.Positive(t, heel)
 	arm := c.Afloat.Body.At(c.Afloat.Load, c.Afloat.Water, heel).Arm
 	m := c.Afloat.Heaviest().Mass

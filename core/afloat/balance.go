@@ -7,7 +7,7 @@ import "math"
 // it takes Newton's steps in height and slope with exact derivatives (for the
 // clipped polygons as they stand); where those fail it bisects the slope with the
 // height solved inside. It reports false where neither balances.
-func (t *tilted) balance(volume float64, load Load, start Plane) (Plane, immersion, bool) {
+func (t *tilted) balance(volume float64, load Load, start Waterplane) (Waterplane, immersion, bool) {
 	if p, m, ok := t.newton(volume, load, start); ok {
 		return p, m, true
 	}
@@ -18,23 +18,23 @@ func (t *tilted) balance(volume float64, load Load, start Plane) (Plane, immersi
 // height and slope. With the centre of mass at (gx, gv) in turned axes the balance
 // is (Mx - V gx) + slope (Mv - V gv) = 0, the distance between the centres along
 // the direction that is level and lies in the boat's middle plane.
-func (t *tilted) moment(m immersion, load Load, p Plane) (value, byHeight, bySlope float64) {
+func (t *tilted) moment(m immersion, load Load, p Waterplane) (value, byHeight, bySlope float64) {
 	gx := load.Centre.X
 	gv := load.Centre.Y*t.sin + load.Centre.Z*t.cos
 	lever := m.up - m.volume*gv
 	value = m.along - m.volume*gx + p.Slope*lever
-	upByHeight := p.Height*m.plane + p.Slope*m.planeOne
-	upBySlope := p.Height*m.planeOne + p.Slope*m.planeTwo
-	byHeight = m.planeOne - gx*m.plane + p.Slope*(upByHeight-gv*m.plane)
-	bySlope = m.planeTwo - gx*m.planeOne + lever + p.Slope*(upBySlope-gv*m.planeOne)
+	upByHeight := p.Height*m.area + p.Slope*m.areaMoment
+	upBySlope := p.Height*m.areaMoment + p.Slope*m.areaInertia
+	byHeight = m.areaMoment - gx*m.area + p.Slope*(upByHeight-gv*m.area)
+	bySlope = m.areaInertia - gx*m.areaMoment + lever + p.Slope*(upBySlope-gv*m.areaMoment)
 	return value, byHeight, bySlope
 }
 
-func (t *tilted) newton(volume float64, load Load, p Plane) (Plane, immersion, bool) {
+func (t *tilted) newton(volume float64, load Load, p Waterplane) (Waterplane, immersion, bool) {
 	half := t.body.halfLength()
 	for range newtonSteps {
 		m := t.immerse(p.Height, p.Slope)
-		v, vh, vs := m.volume-volume, m.plane, m.planeOne
+		v, vh, vs := m.volume-volume, m.area, m.areaMoment
 		f, fh, fs := t.moment(m, load, p)
 		det := vh*fs - vs*fh
 		// fs has the sign of the stiffness fore and aft: a balance with it negative
@@ -56,9 +56,9 @@ func (t *tilted) newton(volume float64, load Load, p Plane) (Plane, immersion, b
 	return p, immersion{}, false
 }
 
-func (t *tilted) bisect(volume float64, load Load) (Plane, immersion, bool) {
-	imbalance := func(slope float64) (Plane, immersion, float64, bool) {
-		p := Plane{t.heel, 0, slope}
+func (t *tilted) bisect(volume float64, load Load) (Waterplane, immersion, bool) {
+	imbalance := func(slope float64) (Waterplane, immersion, float64, bool) {
+		p := Waterplane{t.heel, 0, slope}
 		height, m, ok := t.height(volume, slope)
 		p.Height = height
 		f, _, _ := t.moment(m, load, p)
@@ -68,7 +68,7 @@ func (t *tilted) bisect(volume float64, load Load) (Plane, immersion, bool) {
 	_, _, fl, okl := imbalance(low)
 	_, _, fh, okh := imbalance(high)
 	if !okl || !okh || !(fl < 0 && fh > 0) {
-		return Plane{}, immersion{}, false
+		return Waterplane{}, immersion{}, false
 	}
 	for high-low > stepTolerance/t.body.halfLength() {
 		mid := (low + high) / 2
@@ -100,7 +100,7 @@ func (t *tilted) height(volume, slope float64) (float64, immersion, bool) {
 		} else {
 			high = h
 		}
-		next := h - (m.volume-volume)/m.plane
+		next := h - (m.volume-volume)/m.area
 		if !(next > low && next < high) {
 			next = (low + high) / 2
 		}

@@ -10,7 +10,7 @@ import (
 	"barkwright/core/hull"
 )
 
-// From a start with no water plane Newton's step does not exist; bisection finds the
+// From a start with no waterplane Newton's step does not exist; bisection finds the
 // attitude that Newton finds from a fair start.
 func TestBalanceFromABadStart(t *testing.T) {
 	outline := []geom.Vec2{{X: 0, Y: 0}, {X: 0.4, Y: 0}, {X: 0.4, Y: 0.5}}
@@ -22,16 +22,16 @@ func TestBalanceFromABadStart(t *testing.T) {
 	load := Load{Mass: 600, Centre: geom.Vec3{X: 0.05, Z: 0.25}}
 	const volume = 0.6
 
-	good, _, ok := b.upright.newton(volume, load, Plane{Height: 0.2})
+	good, _, ok := b.upright.newton(volume, load, Waterplane{Height: 0.2})
 	require.True(t, ok)
-	_, _, ok = b.upright.newton(volume, load, Plane{Height: 3})
+	_, _, ok = b.upright.newton(volume, load, Waterplane{Height: 3})
 	require.False(t, ok)
-	got, m, ok := b.upright.balance(volume, load, Plane{Height: 3})
+	got, m, ok := b.upright.balance(volume, load, Waterplane{Height: 3})
 	require.True(t, ok)
 	assert.InDelta(t, good.Height, got.Height, 2*stepTolerance)
 	assert.InDelta(t, good.Slope*2, got.Slope*2, 2*stepTolerance)
 	assert.InDelta(t, volume, m.volume, 1e-6)
 
-	_, _, ok = b.upright.balance(volume, Load{Mass: 600, Centre: geom.Vec3{X: 3}}, Plane{Height: 0.2})
+	_, _, ok = b.upright.balance(volume, Load{Mass: 600, Centre: geom.Vec3{X: 3}}, Waterplane{Height: 0.2})
 	assert.False(t, ok, "the load hangs outside the boat")
 }

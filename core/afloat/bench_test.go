@@ -13,7 +13,7 @@ func BenchmarkFloat(b *testing.B) {
 	b.ReportAllocs()
 	for b.Loop() {
 		f := body.Float(load, fresh)
-		body.Figures(f.Upright)
+		body.Hydrostatics(f.Upright)
 		for _, freeboard := range afloat.MarkedFreeboards() {
 			body.CarriesLevel(boat, fresh, freeboard)
 		}

@@ -78,6 +78,6 @@ func (b *Body) halfLength() float64 {
 
 // LowestSheer returns the z of the lowest point of the sheer.
 func (b *Body) LowestSheer() float64 {
-	f, _ := b.freeboard(Plane{})
+	f, _ := b.freeboard(Waterplane{})
 	return f
 }

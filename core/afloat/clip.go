@@ -6,10 +6,10 @@ import (
 	"barkwright/core/geom"
 )
 
-// Plane is the surface of the water in the boat's axes: at station x it is the
+// Waterplane is the surface of the water in the boat's axes: at station x it is the
 // line y sin(Heel) + z cos(Heel) = Height + Slope x. Slope is the tangent of the
 // trim, positive by the bow.
-type Plane struct{ Heel, Height, Slope float64 }
+type Waterplane struct{ Heel, Height, Slope float64 }
 
 // tilted holds a body's rings turned to a heel, so that a new draught or trim
 // costs no turning: X runs across and level, Y up.
@@ -36,11 +36,11 @@ func (t *tilted) turn(heel float64) {
 }
 
 // wet is what of one section lies under water, in turned axes: area and its first
-// moments across and upward; and the length, first and second moment across of
-// the water's surface.
+// moments across and upward; and the length and the second moment across of the
+// water's surface.
 type wet struct {
-	area, across, up                float64
-	breadth, breadthOne, breadthTwo float64
+	area, across, up        float64
+	breadth, breadthInertia float64
 }
 
 // clip returns what of station i lies below level in turned axes. The section is
@@ -66,13 +66,11 @@ func (t *tilted) clip(i int, level float64) wet {
 		case ta < 0 && tb >= 0: // coming out of the water
 			b, tb = a+(b-a)*ta/(ta-tb), 0
 			w.breadth += b
-			w.breadthOne += b * b / 2
-			w.breadthTwo += b * b * b / 3
+			w.breadthInertia += b * b * b / 3
 		case ta >= 0 && tb < 0:
 			a, ta = a+(b-a)*ta/(ta-tb), 0
 			w.breadth -= a
-			w.breadthOne -= a * a / 2
-			w.breadthTwo -= a * a * a / 3
+			w.breadthInertia -= a * a * a / 3
 		}
 		ds := b - a
 		w.area -= ds * (ta + tb) / 2
@@ -84,12 +82,12 @@ func (t *tilted) clip(i int, level float64) wet {
 }
 
 // immersion is the integral of wet along the boat: volume, its first moments along
-// x, across and up in turned axes, and of the water plane the area (times the
+// x, across and up in turned axes, and of the waterplane the area (times the
 // cosine of the trim), the moments along x and the moment of inertia across.
 type immersion struct {
-	volume, along, across, up   float64
-	plane, planeOne, planeTwo   float64
-	planeAcross, planeAcrossTwo float64
+	volume, along, across, up     float64
+	area, areaMoment, areaInertia float64
+	areaInertiaAcross             float64
 }
 
 func (t *tilted) immerse(height, slope float64) immersion {
@@ -101,11 +99,10 @@ func (t *tilted) immerse(height, slope float64) immersion {
 		m.along += k * x * w.area
 		m.across += k * w.across
 		m.up += k * w.up
-		m.plane += k * w.breadth
-		m.planeOne += k * x * w.breadth
-		m.planeTwo += k * x * x * w.breadth
-		m.planeAcross += k * w.breadthOne
-		m.planeAcrossTwo += k * w.breadthTwo
+		m.area += k * w.breadth
+		m.areaMoment += k * x * w.breadth
+		m.areaInertia += k * x * x * w.breadth
+		m.areaInertiaAcross += k * w.breadthInertia
 	}
 	return m
 }

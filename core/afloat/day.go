@@ -26,12 +26,12 @@ type Day struct {
 	DistanceLow, DistanceHigh float64
 }
 
-// DayOn returns the day on a curve of pushes made by Towed.Curve.
-func DayOn(curve []Push, p Paddling) Day {
+// DayOn returns the day on a curve of resistance made by Towed.Curve.
+func DayOn(curve []Resistance, p Paddling) Day {
 	crew := float64(p.Paddlers)
-	mid, ok := speedOn(curve, crew*p.Power*PaddleEfficiency, Push.Theory)
-	low, okLow := speedOn(curve, crew*p.Least*LeastPaddleEfficiency, Push.High)
-	high, okHigh := speedOn(curve, crew*p.Most*MostPaddleEfficiency, func(p Push) float64 { return p.Friction + p.WaveLow })
+	mid, ok := speedOn(curve, crew*p.Power*PaddleEfficiency, Resistance.Theory)
+	low, okLow := speedOn(curve, crew*p.Least*LeastPaddleEfficiency, Resistance.High)
+	high, okHigh := speedOn(curve, crew*p.Most*MostPaddleEfficiency, func(r Resistance) float64 { return r.Friction + r.WaveLow })
 	if !ok || !okLow {
 		return Day{State: NoSuchSpeed}
 	}
@@ -42,13 +42,13 @@ func DayOn(curve []Push, p Paddling) Day {
 	return Day{Floats, mid, low, high, (slow + high) / 2 * PaddlingDay, slow * PaddlingDay, high * PaddlingDay}
 }
 
-// speedOn returns the first speed of the curve at which the push takes a power. Push
-// goes nearly as a power of speed, so between speeds 5 % apart the curve is joined
-// by straight lines on logarithms; what that leaves is well below 1 %.
-func speedOn(curve []Push, power float64, push func(Push) float64) (float64, bool) {
+// speedOn returns the first speed of the curve at which the resistance takes a power.
+// Resistance goes nearly as a power of speed, so between speeds 5 % apart the curve is
+// joined by straight lines on logarithms. The error is well below 1 %.
+func speedOn(curve []Resistance, power float64, force func(Resistance) float64) (float64, bool) {
 	for i := 0; i+1 < len(curve); i++ {
 		a, b := curve[i], curve[i+1]
-		pa, pb := push(a)*a.Speed, push(b)*b.Speed
+		pa, pb := force(a)*a.Speed, force(b)*b.Speed
 		if pa <= power && power < pb {
 			share := math.Log(power/pa) / math.Log(pb/pa)
 			return a.Speed * math.Pow(b.Speed/a.Speed, share), true

@@ -11,7 +11,7 @@
 // A station is a polyline, so its area falls short of a curve's by about
 // 1/(6 n^2) for n chords to the quarter: 0.01 % at 40. Along x the rule of
 // weights.go is of the fourth order where the sections change smoothly; where
-// the water plane meets a raked end between two stations the error is of the
+// the waterplane meets a raked end between two stations the error is of the
 // second order in that one interval. Draught and trim are solved far inside
 // 0.1 mm, at which displacement is within about 0.3 kg for a boat of 4.5 m.
 //

@@ -13,7 +13,7 @@ import (
 // and are not to be shown as firm. With other states only Heel is set.
 type Attitude struct {
 	State       State
-	Plane       Plane
+	Waterplane  Waterplane
 	Volume      float64   // m^3
 	Buoyancy    geom.Vec3 // centre of the volume, m
 	Draught     float64   // m, of the lowest point of the bark
@@ -36,21 +36,21 @@ func (b *Body) At(load Load, water Water, heel float64) Attitude {
 }
 
 // level returns the plane without trim that carries the load, as a start.
-func (t *tilted) level(load Load, water Water) Plane {
+func (t *tilted) level(load Load, water Water) Waterplane {
 	if !(load.Mass > 0) {
 		panic(noLoad)
 	}
 	h, _, _ := t.height(load.Mass/water.Density, 0)
-	return Plane{t.heel, h, 0}
+	return Waterplane{t.heel, h, 0}
 }
 
-func (t *tilted) attitude(load Load, water Water, start Plane) Attitude {
+func (t *tilted) attitude(load Load, water Water, start Waterplane) Attitude {
 	start.Heel = t.heel
 	p, m, ok := t.balance(load.Mass/water.Density, load, start)
 	if !ok {
-		return Attitude{State: NotConverged, Plane: Plane{Heel: t.heel}}
+		return Attitude{State: NotConverged, Waterplane: Waterplane{Heel: t.heel}}
 	}
-	a := Attitude{Plane: p, Volume: m.volume, Buoyancy: t.centre(m), Trim: math.Atan(p.Slope)}
+	a := Attitude{Waterplane: p, Volume: m.volume, Buoyancy: t.centre(m), Trim: math.Atan(p.Slope)}
 	a.Arm = (load.Centre.Y-a.Buoyancy.Y)*t.cos + (a.Buoyancy.Z-load.Centre.Z)*t.sin
 	low, _ := t.extent(p.Slope)
 	a.Draught = (p.Height - low) * math.Cos(a.Trim)
@@ -108,11 +108,11 @@ func (b *Body) Float(load Load, water Water) Floated {
 }
 
 // stiffness returns GM = I/V + (z of buoyancy - z of mass), the derivative of the
-// righting arm by heel, I the moment of inertia of the water plane about the
+// righting arm by heel, I the moment of inertia of the waterplane about the
 // middle line.
 func (t *tilted) stiffness(a Attitude, load Load) float64 {
-	m := t.immerse(a.Plane.Height, a.Plane.Slope)
-	return m.planeAcrossTwo/m.volume + a.Buoyancy.Z - load.Centre.Z
+	m := t.immerse(a.Waterplane.Height, a.Waterplane.Slope)
+	return m.areaInertiaAcross/m.volume + a.Buoyancy.Z - load.Centre.Z
 }
 
 // LevelStiffness returns GM with the body floated level under a load: what trim adds is
@@ -124,7 +124,7 @@ func (b *Body) LevelStiffness(load Load, water Water) (float64, bool) {
 		return 0, false
 	}
 	m = t.immerse(h, 0)
-	return m.planeAcrossTwo/m.volume + t.centre(m).Z - load.Centre.Z, true
+	return m.areaInertiaAcross/m.volume + t.centre(m).Z - load.Centre.Z, true
 }
 
 // GMWithRaised returns GM with a part of the load, of the given mass, raised by dz.

@@ -22,13 +22,13 @@ func TestClosedForms(t *testing.T) {
 			require.True(t, ok)
 			a := e.body.At(e.load(), fresh, 0)
 			require.Equal(t, afloat.Floats, a.State)
-			f := e.body.Figures(a)
+			f := e.body.Hydrostatics(a)
 			got, ok := map[string]float64{
 				"draught": f.Draught, "volume": levelVolume(e),
-				"waterplane": f.WaterPlane, "section": f.LargestSection, "block": f.Block,
-				"sectionCoefficient": f.Section, "prismatic": f.Prismatic, "planeCoefficient": f.Plane,
-				"kb": f.Buoyancy.Z, "lcb": f.Buoyancy.X, "lcf": f.PlaneCentre, "beam": f.Beam,
-				"bmAcross": f.MetacentreAcross, "bmAlong": f.MetacentreAlong,
+				"waterplane": f.WaterplaneArea, "section": f.LargestSection, "block": f.BlockCoefficient,
+				"sectionCoefficient": f.SectionCoefficient, "prismatic": f.PrismaticCoefficient, "planeCoefficient": f.WaterplaneCoefficient,
+				"kb": f.Buoyancy.Z, "lcb": f.Buoyancy.X, "lcf": f.CentreOfFlotation, "beam": f.Beam,
+				"bmAcross": f.TransverseBM, "bmAlong": f.LongitudinalBM,
 				"gm": e.body.Float(e.load(), fresh).GM, "surface": f.WettedSurface,
 			}[row["quantity"]]
 			require.True(t, ok)
@@ -68,19 +68,19 @@ func TestShiftedWeights(t *testing.T) {
 	fresh := afloat.Water{Density: 999.1026} // as stated, not as computed
 
 	aft := e.body.At(load.Moved(20, geom.Vec3{X: -1}), fresh, 0)
-	assert.InDelta(t, -0.00479964711719, aft.Plane.Slope, 1e-13)
-	assert.InDelta(t, 9.59929423e-3, -2*aft.Plane.Slope, 5e-12)
+	assert.InDelta(t, -0.00479964711719, aft.Waterplane.Slope, 1e-13)
+	assert.InDelta(t, 9.59929423e-3, -2*aft.Waterplane.Slope, 5e-12)
 	assert.Less(t, aft.FreeboardAt.X, 0.0, "the stern is the lower end")
 
 	aside := e.body.Float(load.Moved(20, geom.Vec3{Y: -0.1}), fresh)
 	require.Equal(t, afloat.Floats, aside.State)
-	assert.InDelta(t, degrees(1.53446118739), aside.Rest.Plane.Heel, 1e-7) // arms are searched to 1e-8 m
+	assert.InDelta(t, degrees(1.53446118739), aside.Rest.Waterplane.Heel, 1e-7) // arms are searched to 1e-8 m
 	assert.Less(t, aside.Rest.FreeboardAt.Y, 0.0, "the starboard side is the lower")
 	port := e.body.Float(load.Moved(20, geom.Vec3{Y: 0.1}), fresh)
-	assert.InDelta(t, -aside.Rest.Plane.Heel, port.Rest.Plane.Heel, 1e-12)
+	assert.InDelta(t, -aside.Rest.Waterplane.Heel, port.Rest.Waterplane.Heel, 1e-12)
 }
 
-// Volume two ways: by stations, and by the areas of level water planes summed
+// Volume two ways: by stations, and by the areas of level waterplane summed
 // upward by Simpson's rule.
 func TestVolumeByStationsIsVolumeByWaterPlanes(t *testing.T) {
 	for name, body := range map[string]*afloat.Body{"leaning": leaning(), "parabolic": exactBodies()["parabolic"].body} {
@@ -92,8 +92,8 @@ func TestVolumeByStationsIsVolumeByWaterPlanes(t *testing.T) {
 			area := func(z float64) float64 {
 				load := afloat.Load{Mass: volume(z) * fresh.Density}
 				a := body.At(load, fresh, 0)
-				require.InDelta(t, z, a.Plane.Height, 1e-7)
-				return body.Figures(a).WaterPlane
+				require.InDelta(t, z, a.Waterplane.Height, 1e-7)
+				return body.Hydrostatics(a).WaterplaneArea
 			}
 			const bottom = 0.02
 			sum := 0.0
@@ -124,7 +124,7 @@ func TestScale(t *testing.T) {
 		assert.InDelta(t, 2*a.Arm, b.Arm, 1e-9)
 		assert.InDelta(t, a.Trim, b.Trim, 1e-9)
 	}
-	assert.InEpsilon(t, 4*small.WettedSurface(afloat.Plane{Height: 0.1}), large.WettedSurface(afloat.Plane{Height: 0.2}), 1e-12)
+	assert.InEpsilon(t, 4*small.WettedSurface(afloat.Waterplane{Height: 0.1}), large.WettedSurface(afloat.Waterplane{Height: 0.2}), 1e-12)
 }
 
 // More load never means less draught, wherever it is put (within reach of a crew).
@@ -135,8 +135,8 @@ func TestMoreLoadMoreDraught(t *testing.T) {
 		for mass := 20.0; mass < 420; mass += 20 {
 			a := body.At(afloat.Load{Mass: mass, Centre: geom.Vec3{X: x, Z: 0.3}}, fresh, 0)
 			require.NotEqual(t, afloat.NotConverged, a.State)
-			assert.Greater(t, a.Plane.Height, last)
-			last = a.Plane.Height
+			assert.Greater(t, a.Waterplane.Height, last)
+			last = a.Waterplane.Height
 			assert.InEpsilon(t, mass, a.Volume*fresh.Density, 1e-6)
 			assert.InDelta(t, x, a.Buoyancy.X+math.Tan(a.Trim)*(a.Buoyancy.Z-0.3), 1e-7, "centres in line")
 		}
@@ -144,13 +144,13 @@ func TestMoreLoadMoreDraught(t *testing.T) {
 }
 
 // How good the station count is: the invented boat against itself much finer. What
-// doc.go promises of a shape whose water plane meets raked ends between stations.
+// doc.go promises of a shape whose waterplane meets raked ends between stations.
 func TestStationCount(t *testing.T) {
 	shape := bodies.Leaning{Beam: 0.86, Depth: 0.31, SheerRise: 0.25, Rocker: 0.04}
 	_, load := crewed()
 	fine := newBody(shape.Sections(bodies.Crowded(4.9, 1000), 1000))
 	want := fine.Float(load, fresh)
-	figures := fine.Figures(want.Upright)
+	figures := fine.Hydrostatics(want.Upright)
 	for _, c := range []struct {
 		name string
 		body *afloat.Body
@@ -160,7 +160,7 @@ func TestStationCount(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			got := c.body.Float(load, fresh)
-			f := c.body.Figures(got.Upright)
+			f := c.body.Hydrostatics(got.Upright)
 			assert.InDelta(t, want.Upright.Draught, got.Upright.Draught, 1e-4)
 			assert.InDelta(t, want.Upright.Freeboard, got.Upright.Freeboard, 1e-4)
 			assert.InDelta(t, want.GM, got.GM, 5e-4)

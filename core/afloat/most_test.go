@@ -26,7 +26,7 @@ func TestLargestArmLiesBetweenSteps(t *testing.T) {
 	e := exactBodies()["ellipsoid"]
 	for _, steps := range []int{31, 35, 39} {
 		got := e.body.Righting(e.load(), fresh, steps).Most
-		assert.InDelta(t, at, got.Plane.Heel, degrees(0.1), "%d steps", steps)
+		assert.InDelta(t, at, got.Waterplane.Heel, degrees(0.1), "%d steps", steps)
 		assert.InDelta(t, most, got.Arm, 1e-5, "%d steps", steps)
 	}
 }

@@ -16,18 +16,18 @@ type Offsets struct {
 // curve of weights.go, cut off at none. Where a section is folded over, the
 // greatest half-breadth counts.
 func (b *Body) Offsets(a Attitude, g WaveGrid) Offsets {
-	if a.Plane.Heel != 0 {
-		panic(heeledPlane)
+	if a.Waterplane.Heel != 0 {
+		panic(heeledWaterplane)
 	}
 	t := b.upright
-	after, forward := t.wetEnds(a.Plane)
+	after, forward := t.wetEnds(a.Waterplane)
 	o := Offsets{forward - after, a.Draught, g.Stations, g.Waterlines, nil}
 	o.Half = make([]float64, (o.Stations+1)*(o.Waterlines+1))
 	raw := make([]float64, len(b.x))
 	for j := range o.Waterlines + 1 {
 		depth := o.Depth * float64(j) / float64(o.Waterlines)
 		for i, x := range b.x {
-			raw[i] = b.halfBreadth(i, a.Plane.Height+a.Plane.Slope*x-depth)
+			raw[i] = b.halfBreadth(i, a.Waterplane.Height+a.Waterplane.Slope*x-depth)
 		}
 		k := 0
 		for i := range o.Stations + 1 {

@@ -18,7 +18,7 @@ type RightingCurve struct {
 	State   State
 	Points  []ArmPoint
 	Swamps  bool     // water comes over at or before 90 degrees
-	Swamped Attitude // there; its Plane.Heel is the angle
+	Swamped Attitude // there; its Waterplane.Heel is the angle
 	Most    Attitude // the largest arm of the firm part
 	// Vanishes says that the arm falls to nothing at VanishAt, rad, before water
 	// comes over.
@@ -39,7 +39,7 @@ func (b *Body) Righting(load Load, water Water, steps int) RightingCurve {
 	if load.Mass > t.immerse(b.LowestSheer(), 0).volume*water.Density {
 		return RightingCurve{State: Overloaded}
 	}
-	at := func(heel float64, start Plane) Attitude {
+	at := func(heel float64, start Waterplane) Attitude {
 		t.turn(heel)
 		return t.attitude(load, water, start)
 	}
@@ -50,7 +50,7 @@ func (b *Body) Righting(load Load, water Water, steps int) RightingCurve {
 		if a.State == NotConverged {
 			return RightingCurve{State: NotConverged}
 		}
-		plane = a.Plane
+		plane = a.Waterplane
 		if firm && a.State == Swamped {
 			firm, c.Swamps, c.Swamped = false, true, a
 			if i == 0 {
@@ -70,7 +70,7 @@ func (b *Body) Righting(load Load, water Water, steps int) RightingCurve {
 // findMost sets the largest arm of the firm part: the largest of its points and of
 // the place where it ends, or the top of the parabola through a point and its
 // neighbours where that is higher.
-func (c *RightingCurve) findMost(at func(float64, Plane) Attitude) {
+func (c *RightingCurve) findMost(at func(float64, Waterplane) Attitude) {
 	k := -1
 	for i, p := range c.Points {
 		if p.Firm && (k < 0 || p.Arm > c.Points[k].Arm) {
@@ -88,22 +88,22 @@ func (c *RightingCurve) findMost(at func(float64, Plane) Attitude) {
 		return
 	}
 	before, mid, after := c.Points[k-1].Arm, c.Points[k].Arm, c.Points[k+1].Arm
-	step := c.Points[k+1].Plane.Heel - c.Points[k].Plane.Heel
+	step := c.Points[k+1].Waterplane.Heel - c.Points[k].Waterplane.Heel
 	shift := step / 2 * (before - after) / (before - 2*mid + after)
-	if top := at(c.Points[k].Plane.Heel+shift, c.Points[k].Plane); top.State == Floats && top.Arm > c.Most.Arm {
+	if top := at(c.Points[k].Waterplane.Heel+shift, c.Points[k].Waterplane); top.State == Floats && top.Arm > c.Most.Arm {
 		c.Most = top
 	}
 }
 
 // findVanishing sets the heel past the largest arm where the arm falls to nothing,
 // if the boat is still dry there.
-func (c *RightingCurve) findVanishing(at func(float64, Plane) Attitude) {
+func (c *RightingCurve) findVanishing(at func(float64, Waterplane) Attitude) {
 	if !(c.Most.Arm > 0) {
 		return
 	}
 	last := c.Most
 	for _, p := range c.Points {
-		if p.Plane.Heel <= last.Plane.Heel {
+		if p.Waterplane.Heel <= last.Waterplane.Heel {
 			continue
 		}
 		next := p.Attitude
@@ -112,7 +112,7 @@ func (c *RightingCurve) findVanishing(at func(float64, Plane) Attitude) {
 		}
 		if next.Arm < 0 {
 			gone := closeIn(last, next, func(a Attitude) float64 { return -a.Arm }, at)
-			c.Vanishes, c.VanishAt = gone.State == Floats, gone.Plane.Heel
+			c.Vanishes, c.VanishAt = gone.State == Floats, gone.Waterplane.Heel
 			return
 		}
 		if !p.Firm {

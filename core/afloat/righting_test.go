@@ -34,13 +34,13 @@ func TestBoxSwampsAtItsEdge(t *testing.T) {
 	c := e.body.Righting(e.load(), fresh, 36)
 	require.Equal(t, afloat.Floats, c.State)
 	require.True(t, c.Swamps)
-	assert.InDelta(t, degrees(14.03624347), c.Swamped.Plane.Heel, 1e-7)
+	assert.InDelta(t, degrees(14.03624347), c.Swamped.Waterplane.Heel, 1e-7)
 	assert.InDelta(t, 0, c.Swamped.Freeboard, 1e-7)
 	assert.Equal(t, c.Swamped, c.Most, "still rising there")
 	assert.False(t, c.Vanishes)
 	for _, p := range c.Points {
-		assert.Equal(t, p.Plane.Heel < c.Swamped.Plane.Heel, p.Firm)
-		if phi := p.Plane.Heel; p.Firm {
+		assert.Equal(t, p.Waterplane.Heel < c.Swamped.Waterplane.Heel, p.Firm)
+		if phi := p.Waterplane.Heel; p.Firm {
 			tan := math.Tan(phi)
 			assert.InDelta(t, (0.116666666667+0.266666666667/2*tan*tan)*math.Sin(phi), p.Arm, 1e-11)
 		}
@@ -69,10 +69,10 @@ func TestEllipsoidArmVanishes(t *testing.T) {
 	// Sections of 800 chords: 4e-6 of the arm as in the table; the top is flat, so its
 	// place is loose: the parabola through points 2.5 degrees apart.
 	assert.InDelta(t, most, c.Most.Arm, 1e-5)
-	assert.InDelta(t, at, c.Most.Plane.Heel, degrees(0.5))
+	assert.InDelta(t, at, c.Most.Waterplane.Heel, degrees(0.5))
 	require.True(t, c.Vanishes)
 	assert.InDelta(t, vanish, c.VanishAt, 1e-4)
-	assert.Greater(t, c.Swamped.Plane.Heel, c.VanishAt)
+	assert.Greater(t, c.Swamped.Waterplane.Heel, c.VanishAt)
 }
 
 // Loll by the wall-sided formula, tan = sqrt(-2 GM / BM): a box with its mass at
@@ -83,12 +83,12 @@ func TestLoll(t *testing.T) {
 	require.Equal(t, afloat.CapsizesUpright, f.State)
 	assert.InDelta(t, -0.0333333333333, f.GM, 1e-12)
 	assert.Equal(t, afloat.Floats, f.Rest.State)
-	assert.InDelta(t, degrees(26.5650511771), f.Rest.Plane.Heel, 1e-6)
+	assert.InDelta(t, degrees(26.5650511771), f.Rest.Waterplane.Heel, 1e-6)
 
 	shallow := exactBodies()["box"].body.Float(afloat.Load{Mass: 0.64 * fresh.Density, Centre: geom.Vec3{Z: 0.40}}, fresh)
 	assert.Equal(t, afloat.CapsizesUpright, shallow.State)
 	assert.Equal(t, afloat.Swamped, shallow.Rest.State, "the edge goes under before the loll")
-	assert.InDelta(t, degrees(14.03624347), shallow.Rest.Plane.Heel, 1e-7)
+	assert.InDelta(t, degrees(14.03624347), shallow.Rest.Waterplane.Heel, 1e-7)
 }
 
 // Port mirrors starboard, and GM is the slope of the arm at upright.
@@ -118,7 +118,7 @@ func TestLeaning(t *testing.T) {
 	_, load := crewed()
 	port := body.Float(load.Moved(design.AverageMass, geom.Vec3{Y: 0.05}), fresh)
 	require.Equal(t, afloat.Floats, port.State)
-	assert.Less(t, port.Rest.Plane.Heel, 0.0)
+	assert.Less(t, port.Rest.Waterplane.Heel, 0.0)
 	assert.InDelta(t, 0, port.Rest.Arm, 1e-7)
 	over := body.Float(load.Moved(design.AverageMass, geom.Vec3{Y: 0.6}), fresh)
 	assert.Equal(t, afloat.Swamped, over.State)

@@ -14,13 +14,13 @@ func (b *Body) settle(load Load, water Water, upright Attitude) Attitude {
 		upright = mirror(upright)
 	}
 	t := b.tilt(0)
-	at := func(heel float64, start Plane) Attitude {
+	at := func(heel float64, start Waterplane) Attitude {
 		t.turn(heel)
 		return t.attitude(load, water, start)
 	}
 	low, rest := upright, upright
 	for i := 1; i <= searchSteps; i++ {
-		rest = at(mostHeel*float64(i)/searchSteps, low.Plane)
+		rest = at(mostHeel*float64(i)/searchSteps, low.Waterplane)
 		if rest.State == NotConverged {
 			return rest
 		}
@@ -54,12 +54,12 @@ const restArm = 1e-6
 // closeIn finds, between two attitudes, the heel at which value passes from
 // negative to positive: the chord's root, with the value at an end that stays put
 // halved so that both ends move (the Illinois rule).
-func closeIn(low, high Attitude, value func(Attitude) float64, at func(float64, Plane) Attitude) Attitude {
+func closeIn(low, high Attitude, value func(Attitude) float64, at func(float64, Waterplane) Attitude) Attitude {
 	vl, vh := value(low), value(high)
 	mid := high
-	for high.Plane.Heel-low.Plane.Heel > angleTolerance {
+	for high.Waterplane.Heel-low.Waterplane.Heel > angleTolerance {
 		share := min(max(vl/(vl-vh), leastShare), 1-leastShare)
-		mid = at(low.Plane.Heel+share*(high.Plane.Heel-low.Plane.Heel), low.Plane)
+		mid = at(low.Waterplane.Heel+share*(high.Waterplane.Heel-low.Waterplane.Heel), low.Waterplane)
 		if mid.State == NotConverged {
 			return mid
 		}
@@ -80,7 +80,7 @@ func closeIn(low, high Attitude, value func(Attitude) float64, at func(float64, 
 const leastShare = 1e-3
 
 func mirror(a Attitude) Attitude {
-	a.Plane.Heel = -a.Plane.Heel
+	a.Waterplane.Heel = -a.Waterplane.Heel
 	a.Arm = -a.Arm
 	a.Buoyancy.Y = -a.Buoyancy.Y
 	a.FreeboardAt.Y = -a.FreeboardAt.Y

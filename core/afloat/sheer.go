@@ -9,7 +9,7 @@ import (
 // freeboard returns the least vertical distance of the sheer above the water, both
 // sides, and where it is. Between stations the lowest place is that of the parabola
 // through the three heights about it.
-func (b *Body) freeboard(p Plane) (float64, geom.Vec3) {
+func (b *Body) freeboard(p Waterplane) (float64, geom.Vec3) {
 	sin, cos := math.Sincos(p.Heel)
 	level := 1 / math.Sqrt(1+p.Slope*p.Slope)
 	least, where := math.Inf(1), geom.Vec3{}

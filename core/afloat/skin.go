@@ -36,9 +36,9 @@ func (b *Body) skin(i int) (out skin) {
 // WettedSurface returns the area of bark under water, both sides, with the boat
 // upright: the flat triangles of the skin, those that cross the surface cut at it.
 // It is of the second order in the spacing. It panics on a heeled plane.
-func (b *Body) WettedSurface(p Plane) float64 {
+func (b *Body) WettedSurface(p Waterplane) float64 {
 	if p.Heel != 0 {
-		panic(heeledPlane)
+		panic(heeledWaterplane)
 	}
 	area := 0.0
 	next := b.skin(0)
@@ -53,10 +53,10 @@ func (b *Body) WettedSurface(p Plane) float64 {
 	return 2 * area
 }
 
-const heeledPlane = "afloat: a heeled plane where an upright one is asked"
+const heeledWaterplane = "afloat: a heeled plane where an upright one is asked"
 
 // wetTriangle returns the area of the part of a triangle below an upright plane.
-func wetTriangle(p Plane, a, b, c geom.Vec3) float64 {
+func wetTriangle(p Waterplane, a, b, c geom.Vec3) float64 {
 	above := func(v geom.Vec3) float64 { return v.Z - p.Height - p.Slope*v.X }
 	ha, hb, hc := above(a), above(b), above(c)
 	if ha >= 0 && hb >= 0 && hc >= 0 {

@@ -49,9 +49,9 @@ func TestLowestSheerBetweenStations(t *testing.T) {
 	body := newBody(sections)
 	for _, x := range []float64{0.03, -0.04, 0.1} {
 		a := body.At(afloat.Load{Mass: 600, Centre: geom.Vec3{X: x, Z: 0.2}}, fresh, 0)
-		s := a.Plane.Slope
+		s := a.Waterplane.Slope
 		assert.InDelta(t, s/(2*c), a.FreeboardAt.X, 1e-9)
-		assert.InDelta(t, (depth-a.Plane.Height-s*s/(4*c))*math.Cos(a.Trim), a.Freeboard, 1e-12)
+		assert.InDelta(t, (depth-a.Waterplane.Height-s*s/(4*c))*math.Cos(a.Trim), a.Freeboard, 1e-12)
 	}
 	assert.InDelta(t, depth, body.LowestSheer(), 1e-12)
 }
@@ -110,7 +110,7 @@ func TestMisusePanics(t *testing.T) {
 	box := newBody(bodies.Box(bodies.Even(4, 8), 0.8, 0.3))
 	assert.PanicsWithValue(t, "afloat: load without mass", func() { box.At(afloat.Load{}, fresh, 0) })
 	assert.PanicsWithValue(t, "afloat: a righting curve needs at least two steps", func() { box.Righting(afloat.Load{Mass: 1}, fresh, 1) })
-	assert.PanicsWithValue(t, "afloat: a heeled plane where an upright one is asked", func() { box.WettedSurface(afloat.Plane{Heel: 0.1}) })
+	assert.PanicsWithValue(t, "afloat: a heeled plane where an upright one is asked", func() { box.WettedSurface(afloat.Waterplane{Heel: 0.1}) })
 }
 
 // Whatever load is put wherever, every number is a number.

@@ -31,14 +31,14 @@ func rightingNumbers(c core.Canoe, w core.Water) []*Number {
 		return n
 	}
 	most := curve("afloat.maxRightingArm", "Largest righting arm, dry", units.Length, r.Most.Arm,
-		working("at # of heel, with # of freeboard left there", angle(r.Most.Plane.Heel).rough(),
+		working("at # of heel, with # of freeboard left there", angle(r.Most.Waterplane.Heel).rough(),
 			length(r.Most.Freeboard).rough()))
-	mostAt := curve("afloat.maxRightingHeel", "Heel at which it is largest", units.Angle, r.Most.Plane.Heel,
+	mostAt := curve("afloat.maxRightingHeel", "Heel at which it is largest", units.Angle, r.Most.Waterplane.Heel,
 		working("the arm is looked for from upright to where water comes over the gunwale"))
 	if r.State == afloat.Floats && !(r.Most.Arm > 0) {
 		mostAt = mostAt.absent("none rights her")
 	}
-	swamp := curve("afloat.swampHeel", "Heel at which water comes over the gunwale", units.Angle, r.Swamped.Plane.Heel,
+	swamp := curve("afloat.swampHeel", "Heel at which water comes over the gunwale", units.Angle, r.Swamped.Waterplane.Heel,
 		working("the righting arm is # there; past it she fills, and no curve holds", length(r.Swamped.Arm).rough()))
 	switch {
 	case r.State == afloat.Floats && r.Vanishes:
@@ -53,7 +53,7 @@ func rightingNumbers(c core.Canoe, w core.Water) []*Number {
 
 func leanNumbers(c core.Canoe, w core.Water) []*Number {
 	rest, heaviest := w.Lean.Rest, c.Afloat.Heaviest().Mass
-	lean := number(HomeWater, "afloat.lean", "Heel with a paddler leaning out", units.Angle, rest.Plane.Heel,
+	lean := number(HomeWater, "afloat.lean", "Heel with a paddler leaning out", units.Angle, rest.Waterplane.Heel,
 		fromStanding,
 		working("the middle of the heaviest paddler, #, moved # to the side, the shoulders two or three times as "+
 			"far, the others still", mass(heaviest).rough(), small(core.LeanDistance))).by(known.Estimate)

@@ -5,6 +5,7 @@ import (
 
 	"barkwright/core"
 	"barkwright/core/afloat"
+	"barkwright/core/crew"
 	"barkwright/core/design"
 	"barkwright/core/units"
 )
@@ -81,11 +82,11 @@ func steadyCheck(c core.Canoe) Warning {
 func remedies(c core.Canoe, s units.System) []string {
 	d, a := c.Design, c.Afloat
 	var all []string
-	if crew := crewMass(a); d.Posture != design.SittingOnBottom && crew > 0 {
+	if d.Posture != design.SittingOnBottom && crewMass(a) > 0 {
 		down := 0.0
 		for _, p := range d.Aboard[:d.Paddlers] {
-			down += p.Mass * (afloat.CentreHeight(d.Posture, p.SeatHeight,
-				d.Stature) - afloat.CentreHeight(design.SittingOnBottom, 0, d.Stature))
+			down += p.Mass * (crew.CentreHeight(d.Posture, p.SeatHeight,
+				d.Stature) - crew.CentreHeight(design.SittingOnBottom, 0, d.Stature))
 		}
 		if more := down / a.Load.Mass; more > 0 {
 			all = append(all, "sitting on the bottom, GM "+units.Length.Rough(more, s)+" more")

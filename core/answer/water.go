@@ -3,6 +3,7 @@ package answer
 import (
 	"barkwright/core"
 	"barkwright/core/afloat"
+	"barkwright/core/crew"
 	"barkwright/core/known"
 	"barkwright/core/units"
 )
@@ -48,10 +49,10 @@ func waterNumbers(c core.Canoe) []*Number {
 				"not stay upright")),
 		lies("afloat.gmLow", "GM at the low end of what is not known", units.Length, a.GMLow, spreadSource,
 			working("the ribs come to rest # narrower round the half girth and harder at the bilge, the crew's "+
-				"weight # higher", small(core.GirthSpread), small(afloat.PostureSpread).rough())),
+				"weight # higher", small(core.GirthSpread), small(crew.PostureSpread).rough())),
 		lies("afloat.gmHigh", "GM at the high end", units.Length, a.GMHigh, spreadSource,
 			working("the half girth # longer and the bilge easier, the crew's weight # lower",
-				small(core.GirthSpread), small(afloat.PostureSpread).rough())),
+				small(core.GirthSpread), small(crew.PostureSpread).rough())),
 		lies("afloat.gmHigher", "GM with the crew # higher", units.Length, a.GMCrewHigher, fromStanding,
 			working("# of people raised #", mass(crewMass(a)).rough(),
 				small(afloat.CrewHeightStep))).naming(small(afloat.CrewHeightStep)),

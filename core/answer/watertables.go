@@ -37,26 +37,26 @@ func figuresAfloat(c core.Canoe) []figure {
 	if floated.Upright.State != afloat.Floats || !(floated.Upright.Volume > 0) {
 		return nil
 	}
-	f := c.Afloat.Body.Figures(floated.Upright)
+	f := c.Afloat.Body.Hydrostatics(floated.Upright)
 	return []figure{
 		{"waterline, length", units.Length, f.Length},
 		{"waterline, greatest beam", units.Length, f.Beam},
 		{"draught", units.Length, f.Draught},
 		{"displaced volume", units.Volume, f.Volume},
-		{"water plane", units.Area, f.WaterPlane},
+		{"water plane", units.Area, f.WaterplaneArea},
 		{"wetted surface", units.Area, f.WettedSurface},
 		{"largest section under water", units.Area, f.LargestSection},
-		{"block coefficient", units.Ratio, f.Block},
-		{"prismatic coefficient", units.Ratio, f.Prismatic},
-		{"largest section's coefficient", units.Ratio, f.Section},
-		{"water-plane coefficient", units.Ratio, f.Plane},
+		{"block coefficient", units.Ratio, f.BlockCoefficient},
+		{"prismatic coefficient", units.Ratio, f.PrismaticCoefficient},
+		{"largest section's coefficient", units.Ratio, f.SectionCoefficient},
+		{"water-plane coefficient", units.Ratio, f.WaterplaneCoefficient},
 		{"centre of buoyancy, over the lowest bark", units.Length, f.Buoyancy.Z},
 		{"centre of buoyancy, forward of amidships", units.Length, f.Buoyancy.X},
-		{"centre of the water plane, forward of amidships", units.Length, f.PlaneCentre},
+		{"centre of the water plane, forward of amidships", units.Length, f.CentreOfFlotation},
 		{"centre of mass, over the lowest bark", units.Length, c.Afloat.Load.Centre.Z},
 		{"centre of mass, forward of amidships", units.Length, c.Afloat.Load.Centre.X},
-		{"metacentre over the centre of buoyancy, heeling", units.Length, f.MetacentreAcross},
-		{"metacentre over the centre of buoyancy, trimming", units.Length, f.MetacentreAlong},
+		{"metacentre over the centre of buoyancy, heeling", units.Length, f.TransverseBM},
+		{"metacentre over the centre of buoyancy, trimming", units.Length, f.LongitudinalBM},
 		{"metacentre over the centre of mass, GM", units.Length, floated.GM},
 	}
 }

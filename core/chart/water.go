@@ -40,7 +40,7 @@ func rightingChart(c core.Canoe, w core.Water, s units.System) Chart {
 	if r.State != afloat.Floats {
 		return ch.empty(r.State)
 	}
-	arm := func(a afloat.Attitude) geom.Vec2 { return geom.Vec2{X: a.Plane.Heel, Y: a.Arm} }
+	arm := func(a afloat.Attitude) geom.Vec2 { return geom.Vec2{X: a.Waterplane.Heel, Y: a.Arm} }
 	var line []geom.Vec2
 	for _, p := range r.Points {
 		if p.Firm {
@@ -52,24 +52,24 @@ func rightingChart(c core.Canoe, w core.Water, s units.System) Chart {
 	here := c.Afloat.Floated.Rest
 	if here.State == afloat.Floats {
 		lies := "upright"
-		if math.Abs(here.Plane.Heel) > units.Degree/2 {
-			lies = angle(here.Plane.Heel)
+		if math.Abs(here.Waterplane.Heel) > units.Degree/2 {
+			lies = angle(here.Waterplane.Heel)
 		}
 		ch.Marks = append(ch.Marks, Mark{arm(here), Here, "you are here: " + lies})
 	}
 	ch.Description = "The righting arm by heel. The largest while she is dry is " + length(r.Most.Arm) + " at " +
-		angle(r.Most.Plane.Heel) + "."
+		angle(r.Most.Waterplane.Heel) + "."
 	if r.Swamps {
 		line = append(line, arm(r.Swamped))
 		ch.Marks = append(ch.Marks, Mark{arm(r.Swamped), Cross, "water comes over: swamped, " +
-			angle(r.Swamped.Plane.Heel)})
-		ch.Description += " Water comes over the gunwale at " + angle(r.Swamped.Plane.Heel) + "; the line ends there."
+			angle(r.Swamped.Waterplane.Heel)})
+		ch.Description += " Water comes over the gunwale at " + angle(r.Swamped.Waterplane.Heel) + "; the line ends there."
 	}
-	if r.Most.Arm > 0 && !(r.Swamps && r.Swamped.Plane.Heel-r.Most.Plane.Heel < units.Degree) {
+	if r.Most.Arm > 0 && !(r.Swamps && r.Swamped.Waterplane.Heel-r.Most.Waterplane.Heel < units.Degree) {
 		ch.Marks = append(ch.Marks, Mark{arm(r.Most), Ring, "largest, " + length(r.Most.Arm)})
 	}
 	if lean := w.Lean; len(c.Afloat.Crew) > 0 && lean.State == afloat.Floats {
-		at := lean.Rest.Plane.Heel
+		at := lean.Rest.Waterplane.Heel
 		ch.Marks = append(ch.Marks, Mark{geom.Vec2{X: at, Y: interpolated(line, at)}, Ring, "a paddler leaning " +
 			length(core.LeanDistance)})
 	}

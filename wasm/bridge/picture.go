@@ -20,7 +20,7 @@ func (p *page) drawIn(size draw.Size) {
 	p.view.System = p.work.System
 	p.view.Load = nil
 	if f := p.work.Canoe().Afloat.Floated; f.State == afloat.Floats {
-		p.view.Load = &scene.Load{Height: f.Upright.Plane.Height, Slope: f.Upright.Plane.Slope}
+		p.view.Load = &scene.Load{Height: f.Upright.Waterplane.Height, Slope: f.Upright.Waterplane.Slope}
 	}
 	p.view = p.view.Clamp(size)
 	p.readOut("off")

@@ -104,7 +104,7 @@ func TestPrintUsesTheTwin(t *testing.T) {
 		// A handle would add its parts: the same picture, drawn here, has none.
 		var b strings.Builder
 		c := core.Evaluate(design.Default())
-		f := c.Afloat.Floated.Upright.Plane
+		f := c.Afloat.Floated.Upright.Waterplane
 		v := scene.View{State: scene.Finished, Zoom: 1, Load: &scene.Load{Height: f.Height, Slope: f.Slope}}
 		require.NoError(t, draw.SVG{Palette: draw.Print(), ID: "x"}.Write(&b, view.Draw(c, v, draw.Size{Width: 718, Height: 330, Letter: 16})))
 		assert.Equal(t, strings.Count(b.String(), "<path"), strings.Count(printed, "<path"))

@@ -163,7 +163,7 @@ var sizes = []draw.Size{{Width: 1000, Height: 400, Letter: 16}, {Width: 390, Hei
 func pictures(c core.Canoe, f *finds) {
 	load := &scene.Load{}
 	if up := c.Afloat.Floated.Upright; c.Afloat.Floated.State == afloat.Floats {
-		load.Height, load.Slope = up.Plane.Height, up.Plane.Slope
+		load.Height, load.Slope = up.Waterplane.Height, up.Waterplane.Slope
 	}
 	for i, size := range sizes {
 		for _, state := range []scene.State{scene.OnTheBed, scene.Finished} {

@@ -82,12 +82,12 @@ func TestWaterLineIsTrimmed(t *testing.T) {
 	c := core.Evaluate(p.Set(design.Default(), 40*units.Inch))
 	up := c.Afloat.Floated.Upright
 	require.Equal(t, afloat.Floats, up.State)
-	assert.Positive(t, up.Plane.Slope)
-	v := scene.View{State: scene.Finished, Zoom: 1, Load: &scene.Load{Height: up.Plane.Height, Slope: up.Plane.Slope}}
+	assert.Positive(t, up.Waterplane.Slope)
+	v := scene.View{State: scene.Finished, Zoom: 1, Load: &scene.Load{Height: up.Waterplane.Height, Slope: up.Waterplane.Slope}}
 	for _, op := range view.TopAndSide(c, v, desk).Ops {
 		if line, ok := op.(draw.Stroke); ok && line.Role == draw.Water && line.Width > 1.5 {
 			from, to := line.Points[0], line.Points[1]
-			assert.InDelta(t, up.Plane.Slope, (from.Y-to.Y)/(to.X-from.X), 1e-9)
+			assert.InDelta(t, up.Waterplane.Slope, (from.Y-to.Y)/(to.X-from.X), 1e-9)
 			return
 		}
 	}

@@ -59,7 +59,7 @@ func Heeled(c core.Canoe, heel float64, v scene.View, size draw.Size) draw.List 
 		p.List.Description = p.afloatAt(c, e, skin, at)
 	case afloat.Swamped:
 		p.List.Description = "At this heel water is over the gunwale: swamped."
-		p.level(e, at.Plane.Height)
+		p.level(e, at.Waterplane.Height)
 		p.Say(scene.RankMain, "swamped: water over the gunwale", draw.Warn, draw.Paper, scene.SpotAt(size.Width/2, 1.2*p.Letter, draw.Middle))
 	default:
 		p.List.Description = "There is no attitude to draw: " + at.State.String() + "."
@@ -91,9 +91,9 @@ func (p *pen) level(e heeled, height float64) {
 
 // afloatAt draws what holds the boat up at a heel, and says it in words.
 func (p *pen) afloatAt(c core.Canoe, e heeled, skin []geom.Vec2, at afloat.Attitude) string {
-	wet := below(e.place(skin), e.Plate.At(0, at.Plane.Height).Y)
+	wet := below(e.place(skin), e.Plate.At(0, at.Waterplane.Height).Y)
 	p.List.Add(draw.Hatch{Role: draw.Water, Points: wet, Spacing: 5 * p.Weight, Width: scene.HairWidth * p.Weight})
-	p.level(e, at.Plane.Height)
+	p.level(e, at.Waterplane.Height)
 	weight, water := e.at(c.Afloat.Load.Centre.Y, c.Afloat.Load.Centre.Z), e.at(at.Buoyancy.Y, at.Buoyancy.Z)
 	p.centre(weight, draw.Ink)
 	p.centre(water, draw.Water)

@@ -1,11 +1,11 @@
-package afloat_test
+package crew_test
 
 import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 
-	"barkwright/core/afloat"
+	"barkwright/core/crew"
 	"barkwright/core/design"
 )
 
@@ -20,16 +20,16 @@ func TestCentreHeight(t *testing.T) {
 		{design.Kneeling, 0.20, 0.44}, {design.Kneeling, 0.25, 0.47}, {design.Kneeling, 0.30, 0.51},
 		{design.SittingOnSeat, 0.20, 0.48}, {design.SittingOnSeat, 0.25, 0.53}, {design.SittingOnSeat, 0.30, 0.57},
 	} {
-		assert.InDelta(t, c.height, afloat.CentreHeight(c.posture, c.seat, design.ModelStature), 1e-12)
+		assert.InDelta(t, c.height, crew.CentreHeight(c.posture, c.seat, design.ModelStature), 1e-12)
 	}
 	// The USAF sitting value, 0.24 to 0.25 m over the seat (from memory), is within
 	// the stated spread.
-	assert.InDelta(t, 0.25+0.245, afloat.CentreHeight(design.SittingOnSeat, 0.25, design.ModelStature), afloat.PostureSpread)
+	assert.InDelta(t, 0.25+0.245, crew.CentreHeight(design.SittingOnSeat, 0.25, design.ModelStature), crew.PostureSpread)
 	// A taller paddler on a seat as much higher is the model enlarged.
-	assert.InDelta(t, 1.1*0.53, afloat.CentreHeight(design.SittingOnSeat, 1.1*0.25, 1.1*design.ModelStature), 1e-12)
-	assert.Panics(t, func() { afloat.CentreHeight(design.Kneeling, 0, 0) })
-	assert.Panics(t, func() { afloat.CentreHeight(design.Posture(9), 0, 1.7) })
-	assert.Panics(t, func() { afloat.CentreHeight(design.Kneeling, -0.1, 1.7) })
+	assert.InDelta(t, 1.1*0.53, crew.CentreHeight(design.SittingOnSeat, 1.1*0.25, 1.1*design.ModelStature), 1e-12)
+	assert.Panics(t, func() { crew.CentreHeight(design.Kneeling, 0, 0) })
+	assert.Panics(t, func() { crew.CentreHeight(design.Posture(9), 0, 1.7) })
+	assert.Panics(t, func() { crew.CentreHeight(design.Kneeling, -0.1, 1.7) })
 }
 
 // 185 lb printed in kilograms.
