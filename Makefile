@@ -65,7 +65,7 @@ soak:
 
 SEED ?= 1
 mutants:
-	go run ./core/internal/mutants -seed $(SEED) ./core/frame ./core/bark ./core/record ./core/afloat
+	go run ./core/internal/mutants -seed $(SEED) ./core/frame ./core/bark ./core/refit ./core/afloat
 
 golden:
 	go test -count=1 $$(grep -rl --include='*_test.go' 'flag.Bool("update"' core wasm | xargs -n1 dirname | sort -u | sed 's|^|./|') -update

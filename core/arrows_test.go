@@ -21,6 +21,7 @@ var levels = [][]string{
 	{"core/hull"},
 	{"core/frame", "core/bark", "core/afloat"},
 	{"core/record", "core/gather", "core/crew"},
+	{"core/refit"},
 	{"core", "core/file"},
 	{"core/answer"},
 	{"core/pattern", "core/chart"},

@@ -7,6 +7,7 @@ import (
 	"barkwright/core/design"
 	"barkwright/core/frame"
 	"barkwright/core/record"
+	"barkwright/core/refit"
 	"barkwright/core/units"
 )
 
@@ -24,7 +25,7 @@ func between(k units.Kind, from, to float64, s units.System) float64 {
 }
 
 // MeasuredTable stands a boat beside what was measured.
-func MeasuredTable(rows []record.Row, s units.System) Table {
+func MeasuredTable(rows []refit.Row, s units.System) Table {
 	t := Table{
 		Key: "measured", Title: "Measured and as the boat stands",
 		Note: "The boat's column follows as you go on changing it. A measurement that disagrees keeps its part in " +
@@ -80,10 +81,10 @@ func noteOf(r *record.Row) string {
 }
 
 // HeldTable lists what the record says nothing of and the rule that gave it.
-func HeldTable(held []record.Held, s units.System) Table {
+func HeldTable(held []refit.Held, s units.System) Table {
 	type followed struct {
 		design.Param
-		record.Held
+		refit.Held
 	}
 	var rows []followed
 	for _, h := range held {
@@ -100,7 +101,7 @@ func HeldTable(held []record.Held, s units.System) Table {
 }
 
 // PredictedTable is what the fit is worth: each measurement left out and predicted.
-func PredictedTable(all []record.Prediction, s units.System) Table {
+func PredictedTable(all []refit.Prediction, s units.System) Table {
 	t := Table{
 		Key: "predicted", Title: "Each measurement left out and predicted from the rest",
 		Note: "What the fit is worth on this record. On the seven published boats it was tried with, a rail height " +
@@ -122,7 +123,7 @@ func PredictedTable(all []record.Prediction, s units.System) Table {
 
 // MovedTable lists the dimensions that tape readings moved, and where they changed a
 // curve.
-func MovedTable(r record.Rebuilt, s units.System) Table {
+func MovedTable(r refit.Rebuilt, s units.System) Table {
 	t := Table{Key: "moved", Title: "What the readings moved"}
 	if len(r.Corrected) > 0 {
 		t.Note = "A width or a height changes the boat where it was read and has died out at the next thwart. It " +

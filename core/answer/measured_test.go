@@ -12,6 +12,7 @@ import (
 	"barkwright/core/design"
 	"barkwright/core/internal/check"
 	"barkwright/core/record"
+	"barkwright/core/refit"
 	"barkwright/core/units"
 )
 
@@ -21,7 +22,7 @@ func TestReadingsMoveTheRibsNearThem(t *testing.T) {
 	d := design.Default()
 	before := core.Evaluate(d)
 	clear := before.Frame.Thwarts[1].Shoulder
-	rebuilt := record.AsBuilt(d, []record.Datum{{Kind: record.ClearWidth, Number: 1, Value: clear + 0.5*units.Inch}},
+	rebuilt := refit.AsBuilt(d, []record.Datum{{Kind: record.ClearWidth, Number: 1, Value: clear + 0.5*units.Inch}},
 		units.Imperial16)
 	require.Empty(t, rebuilt.Conflicts)
 	after := core.Evaluate(rebuilt.Design)
@@ -69,7 +70,7 @@ func TestRibsOfOneBoatOnlyAreListed(t *testing.T) {
 
 // A measurement that the boat has none of is held at none, not at nothing long.
 func TestHeldAtNone(t *testing.T) {
-	f := record.Fit(record.Record{Data: []record.Datum{{Kind: record.LengthOverall, Value: 4.9}}})
+	f := refit.Fit(record.Record{Data: []record.Datum{{Kind: record.LengthOverall, Value: 4.9}}})
 	for _, r := range answer.HeldTable(f.Held, units.Imperial16).Rows {
 		if r.Cells[0].Text == "Greatest breadth of bark" {
 			assert.Equal(t, "none", r.Cells[1].Text)
@@ -86,11 +87,11 @@ func TestMeasuredTables(t *testing.T) {
 		"thwart\t15\nrail height at 80\t18", 0, units.Imperial16)
 	require.NotEmpty(t, data)
 	rec := record.Record{Data: data}
-	f := record.Fit(rec)
-	predicted, ok := record.Predict(rec, len(data)-1)
+	f := refit.Fit(rec)
+	predicted, ok := refit.Predict(rec, len(data)-1)
 	require.True(t, ok)
 	for _, table := range []answer.Table{answer.MeasuredTable(f.Rows, units.Metric), answer.HeldTable(f.Held,
-		units.Metric), answer.PredictedTable([]record.Prediction{predicted}, units.Metric)} {
+		units.Metric), answer.PredictedTable([]refit.Prediction{predicted}, units.Metric)} {
 		require.NotEmpty(t, table.Rows, table.Key)
 		for _, r := range table.Rows {
 			require.Len(t, r.Cells, len(table.Columns))

@@ -139,6 +139,10 @@ func LookupKind(id string) (Kind, bool) {
 // String is the kind as a record's row names it.
 func (k Kind) String() string { return kindRows[k].name }
 
+// Parameter returns the key of the parameter that the measurement states outright,
+// "" where it states none.
+func (k Kind) Parameter() string { return kindRows[k].key }
+
 // Counted tells whether the value is a whole number and not a length.
 func (k Kind) Counted() bool { return kindRows[k].class == counted }
 
@@ -153,7 +157,7 @@ func (k Kind) ValueKind() units.Kind {
 	return units.Length
 }
 
-// ToleranceKind is of a tolerance what ValueKind is of a value.
+// ToleranceKind is what a tolerance of the kind is typed and shown as.
 func (k Kind) ToleranceKind() units.Kind {
 	if k.Counted() {
 		return units.Ratio

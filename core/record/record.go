@@ -74,20 +74,19 @@ func (d Datum) Within() float64 {
 	return d.UsualTolerance()
 }
 
-// lockedTolerance is what a locked measurement may miss by; a choice of this
-// project, under what a tape shows.
-const lockedTolerance = units.Inch / 64
-
-// weight is one over the tolerance the fit goes by.
-func (d Datum) weight() float64 {
-	if d.Locked {
-		return 1 / min(lockedTolerance, d.Within())
+// Shown returns the datum's value as text.
+func (d Datum) Shown(s units.System) string {
+	if d.Counted() {
+		return units.Count.Format(d.Value, s)
 	}
-	return 1 / d.Within()
+	return units.Length.Format(d.Value, s)
 }
 
 // Aft tells whether the datum lies in the after half.
 func (d Datum) Aft() bool { return d.At.Side == Aft }
+
+// MostData is how many measurements one record may hold: it bounds the time of a fit.
+const MostData = 400
 
 // Record is what was measured of one boat.
 type Record struct {

@@ -9,6 +9,7 @@ import (
 	"barkwright/core/answer"
 	"barkwright/core/draw"
 	"barkwright/core/record"
+	"barkwright/core/refit"
 	"barkwright/core/sheet"
 	"barkwright/wasm/work"
 
@@ -229,7 +230,7 @@ func (p *page) showSaid() {
 // predicts it from the rest: a fit for each, and a turn of the page for each.
 func (p *page) predictEach() {
 	rec, notebook := p.work.Record(), p.work.Notebook
-	var all []record.Prediction
+	var all []refit.Prediction
 	i := 0
 	var next js.Func
 	next = p.callback(func([]js.Value) {
@@ -239,7 +240,7 @@ func (p *page) predictEach() {
 		switch {
 		case p.work.Notebook != notebook:
 		case i < len(rec.Data):
-			if prediction, ok := record.Predict(rec, i); ok {
+			if prediction, ok := refit.Predict(rec, i); ok {
 				all = append(all, prediction)
 			}
 			i++

@@ -6,6 +6,7 @@ import (
 	"barkwright/core/design"
 	"barkwright/core/geom"
 	"barkwright/core/record"
+	"barkwright/core/refit"
 	"barkwright/core/units"
 )
 
@@ -26,7 +27,7 @@ type Boat struct {
 	curve            []bark.CurvePoint
 	makes            core.Canoe // whose Skin has what the sheets on hand make
 	waters           waters
-	rows             []record.Row
+	rows             []refit.Row
 	fitted           fitted
 	memory           geom.FlattenWorkspace
 	task             *task
@@ -97,7 +98,7 @@ func (b *Boat) WaterBefore() core.Water {
 }
 
 // Rows returns the record stood beside the boat, and whether that is known.
-func (b *Boat) Rows() ([]record.Row, bool) { return b.rows, b.Known(Beside) }
+func (b *Boat) Rows() ([]refit.Row, bool) { return b.rows, b.Known(Beside) }
 
 // Known tells whether a piece is worked out for the canoe in hand.
 func (b *Boat) Known(p Piece) bool {

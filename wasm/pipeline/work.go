@@ -6,6 +6,7 @@ import (
 	"barkwright/core/design"
 	"barkwright/core/geom"
 	"barkwright/core/record"
+	"barkwright/core/refit"
 	"barkwright/core/units"
 )
 
@@ -38,14 +39,14 @@ func (b *Boat) draw(c core.Canoe) {
 type fitted struct {
 	of     *record.Notebook
 	system units.System
-	found  record.Fitted
+	found  refit.Fitted
 }
 
 // Fitted is what the record gives by itself, whatever the boat in hand: the boat,
 // its contradictions and what the rules held.
-func (b *Boat) Fitted() record.Fitted {
+func (b *Boat) Fitted() refit.Fitted {
 	if b.fitted.of != b.notebook || b.fitted.system != b.system {
-		b.fitted = fitted{b.notebook, b.system, record.Fit(b.record())}
+		b.fitted = fitted{b.notebook, b.system, refit.Fit(b.record())}
 	}
 	return b.fitted.found
 }
@@ -59,8 +60,8 @@ func (b *Boat) record() record.Record {
 
 // stand stands a design beside the record. What disagrees with the rest of the record
 // is marked whatever the boat.
-func (b *Boat) stand(d design.Design) []record.Row {
-	rows := record.Measure(d, b.record())
+func (b *Boat) stand(d design.Design) []refit.Row {
+	rows := refit.Measure(d, b.record())
 	for i, r := range b.Fitted().Rows {
 		rows[i].Disagrees, rows[i].Unfollowed, rows[i].Others = r.Disagrees, r.Unfollowed, r.Others
 	}

@@ -4,7 +4,7 @@ import (
 	"barkwright/core"
 	"barkwright/core/bark"
 	"barkwright/core/draw"
-	"barkwright/core/record"
+	"barkwright/core/refit"
 	"barkwright/core/units"
 )
 
@@ -46,7 +46,7 @@ type View struct {
 	// Load gives the water line of the finished boat, or nil.
 	Load *Load
 	// Measured is what a record says of the boat, drawn over both views; nil for none.
-	Measured []record.Row
+	Measured []refit.Row
 	// Flat is the bark laid flat, for the states that show it; nil while it is
 	// being worked out.
 	Flat *bark.Flat

@@ -10,6 +10,7 @@ import (
 	"barkwright/core/design"
 	"barkwright/core/file"
 	"barkwright/core/record"
+	"barkwright/core/refit"
 	"barkwright/core/units"
 )
 
@@ -85,11 +86,11 @@ func (w *Work) Record() record.Record {
 
 // Fitted is what the record gives by itself, whatever the boat in hand: the boat,
 // its contradictions and what the rules held.
-func (w *Work) Fitted() record.Fitted { return w.Known().Fitted() }
+func (w *Work) Fitted() refit.Fitted { return w.Known().Fitted() }
 
 // Measured is the boat in hand stood beside its record; nothing where the boat as it is
 // entered cannot be built, and until it is worked out.
-func (w *Work) Measured() []record.Row {
+func (w *Work) Measured() []refit.Row {
 	if len(w.Notebook.Record.Data) == 0 || len(w.Faults) > 0 && !w.OnlyTexts() {
 		return nil
 	}
@@ -127,13 +128,13 @@ func (s *Shelf) FindBoat() string {
 }
 
 // found says how many measurements of the record the boat found keeps to.
-func found(f record.Fitted) string {
+func found(f refit.Fitted) string {
 	inside, aside := 0, 0
 	for _, r := range f.Rows {
 		switch r.State {
-		case record.InsideTolerance:
+		case refit.InsideTolerance:
 			inside++
-		case record.SetAside:
+		case refit.SetAside:
 			aside++
 		}
 	}
@@ -146,7 +147,7 @@ func found(f record.Fitted) string {
 
 // Rebuilt is a boat brought to what a tape reads of it.
 type Rebuilt struct {
-	record.Rebuilt
+	refit.Rebuilt
 	Before, After core.Canoe
 	// Builds is false where the readings ask for what cannot be built: After is then
 	// the boat as it was.
@@ -156,7 +157,7 @@ type Rebuilt struct {
 // BringToReadings brings the boat in hand to its readings in one step of undo.
 func (w *Work) BringToReadings() Rebuilt {
 	before := w.Canoe()
-	r := record.AsBuilt(before.Design, w.Notebook.Readings, w.System)
+	r := refit.AsBuilt(before.Design, w.Notebook.Readings, w.System)
 	w.Replace(r.Design)
 	return Rebuilt{r, before, w.Canoe(), len(w.Faults) == 0}
 }

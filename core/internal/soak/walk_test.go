@@ -16,6 +16,7 @@ import (
 	"barkwright/core/geom"
 	"barkwright/core/pattern"
 	"barkwright/core/record"
+	"barkwright/core/refit"
 	"barkwright/core/sheet"
 	"barkwright/core/units"
 	"barkwright/wasm/scene"
@@ -228,7 +229,7 @@ func measured(c core.Canoe, f *finds) {
 		{Kind: record.LengthOverall, Value: d.Length}, {Kind: record.BeamInside, Value: d.Beam + units.Inch},
 		{Kind: record.DepthInwale, Value: d.Depth}, {Kind: record.EndHeight, Value: d.EndHeight},
 	}
-	found := record.Fit(record.Record{Name: d.Name, Data: data})
+	found := refit.Fit(record.Record{Name: d.Name, Data: data})
 	for _, r := range found.Rows {
 		f.number("measured "+r.Named(units.Metric), r.Difference)
 	}
@@ -236,7 +237,7 @@ func measured(c core.Canoe, f *finds) {
 		table(answer.MeasuredTable(found.Rows, s), s, f)
 		table(answer.HeldTable(found.Held, s), s, f)
 	}
-	built := record.AsBuilt(d, data, units.Metric)
+	built := refit.AsBuilt(d, data, units.Metric)
 	table(answer.MovedTable(built, units.Metric), units.Metric, f)
 	try(built.Design, f)
 }

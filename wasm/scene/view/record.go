@@ -6,6 +6,7 @@ import (
 	"barkwright/core"
 	"barkwright/core/draw"
 	"barkwright/core/record"
+	"barkwright/core/refit"
 	"barkwright/core/units"
 	"barkwright/wasm/scene"
 )
@@ -18,7 +19,7 @@ func measuredPart(i int) string { return "measured." + strconv.Itoa(i) }
 // misses has a ring too.
 func (p *pen) measured(c core.Canoe, l layout) {
 	for i, r := range p.View.Measured {
-		if r.State == record.SetAside {
+		if r.State == refit.SetAside {
 			continue
 		}
 		sides := []float64{1, -1}
@@ -44,7 +45,7 @@ func (p *pen) measured(c core.Canoe, l layout) {
 }
 
 // bar is one measurement in a view. It is never drawn too short to see.
-func (p *pen) bar(i int, a scene.Plate, x, v, within float64, s record.State) {
+func (p *pen) bar(i int, a scene.Plate, x, v, within float64, s refit.State) {
 	const least, half = 3, 4 // CSS pixels
 	at := a.At(x, v)
 	reach := max(least, within*a.Scale)
@@ -53,7 +54,7 @@ func (p *pen) bar(i int, a scene.Plate, x, v, within float64, s record.State) {
 		return
 	}
 	role, width := draw.Water, 1.5*p.Weight
-	if s == record.OutsideTolerance {
+	if s == refit.OutsideTolerance {
 		role = draw.Warn
 		ring := []draw.Point{{X: at.X - 6, Y: at.Y}, {X: at.X, Y: at.Y - 6}, {X: at.X + 6, Y: at.Y}, {X: at.X, Y: at.Y + 6}}
 		p.Marks = append(p.Marks, draw.Stroke{Role: role, Points: ring, Width: width, Closed: true})
@@ -66,7 +67,7 @@ func (p *pen) bar(i int, a scene.Plate, x, v, within float64, s record.State) {
 
 // ReadMeasured is one sentence on a measurement in the picture; empty for a name
 // that is none.
-func ReadMeasured(rows []record.Row, part string, s units.System) string {
+func ReadMeasured(rows []refit.Row, part string, s units.System) string {
 	for i, r := range rows {
 		if part == measuredPart(i) {
 			return r.Datum.Named(s) + ": " + units.Length.Format(r.Value, s) + " measured, " + units.Length.Format(r.Model, s) + " as the boat stands, " + r.State.String() + "."

@@ -11,6 +11,7 @@ import (
 	"barkwright/core/design"
 	"barkwright/core/draw"
 	"barkwright/core/record"
+	"barkwright/core/refit"
 	"barkwright/core/units"
 	"barkwright/wasm/scene"
 )
@@ -20,7 +21,7 @@ import (
 func TestMeasuredPointsAreDrawn(t *testing.T) {
 	_, data, _ := record.Read("length overall\t16'\nlength over gunwales\t14' 6\nbeam inside the gunwales\t33\ndepth to inwale\t12 1/2\nfirst thwart, from middle\t36\nfirst thwart clear\t26\nrail height at first thwart\t20\nend height\t25", 0, units.Imperial16)
 	c := core.Evaluate(design.Default())
-	rows := record.Measure(c.Design, record.Record{Data: data})
+	rows := refit.Measure(c.Design, record.Record{Data: data})
 	for _, state := range []scene.State{scene.OnTheBed, scene.Finished} {
 		v := scene.View{State: state, Zoom: 1, Measured: rows}
 		l := TopAndSide(c, v, draw.Size{Width: 1000, Height: 400, Letter: 16})

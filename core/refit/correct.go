@@ -1,4 +1,4 @@
-package record
+package refit
 
 import (
 	"fmt"
@@ -7,6 +7,7 @@ import (
 
 	"barkwright/core/design"
 	"barkwright/core/hull"
+	"barkwright/core/record"
 	"barkwright/core/shape"
 	"barkwright/core/units"
 )
@@ -16,20 +17,20 @@ const hand = 4 * units.Inch
 
 // Corrected is what readings changed of a curve in one place.
 type Corrected struct {
-	Kind
+	record.Kind
 	// X is the place, metres from amidships, Was and Is what is measured there.
 	X, Was, Is float64
 }
 
 // Named is what was corrected and where.
 func (c Corrected) Named(s units.System) string {
-	return Datum{Kind: c.Kind, At: Place{Distance: c.X}}.Named(s)
+	return record.Datum{Kind: c.Kind, At: record.Place{Distance: c.X}}.Named(s)
 }
 
 // curve is one that readings correct along the gunwale.
 type curve struct {
-	kind  Kind
-	kinds []Kind
+	kind  record.Kind
+	kinds []record.Kind
 	list  func(*design.Design) *shape.Corrections
 	// share is how much of the curve's own change one of the reading is.
 	share float64
@@ -49,11 +50,11 @@ func (c curve) hull(d design.Design) *hull.Hull {
 }
 
 var (
-	planCurve = curve{kind: ClearWidth, kinds: []Kind{ClearWidth}, share: 0.5, mid: "beam",
+	planCurve = curve{kind: record.ClearWidth, kinds: []record.Kind{record.ClearWidth}, share: 0.5, mid: "beam",
 		list: func(d *design.Design) *shape.Corrections { return &d.Corrected.Plan }}
-	sheerCurve = curve{kind: SheerHeight, kinds: []Kind{SheerHeight, RailHeight}, share: 1, mid: "depth", end: "gunwaleEndHeight",
+	sheerCurve = curve{kind: record.SheerHeight, kinds: []record.Kind{record.SheerHeight, record.RailHeight}, share: 1, mid: "depth", end: "gunwaleEndHeight",
 		list: func(d *design.Design) *shape.Corrections { return &d.Corrected.Sheer }}
-	girthCurve = curve{kind: HalfGirth, kinds: []Kind{HalfGirth}, share: 1, skin: true,
+	girthCurve = curve{kind: record.HalfGirth, kinds: []record.Kind{record.HalfGirth}, share: 1, skin: true,
 		list: func(d *design.Design) *shape.Corrections { return &d.Corrected.Girth }}
 )
 
@@ -110,7 +111,7 @@ func (b *boat) correct(c curve) []Corrected {
 		for i, l := range list {
 			by, ok := b.correctAt(c, l, sites[i])
 			if ok && round == 0 {
-				was := along(c.hull(before), Datum{Kind: c.kind}, l.x)
+				was := along(c.hull(before), record.Datum{Kind: c.kind}, l.x)
 				done = append(done, Corrected{c.kind, l.x, was, was + by})
 			}
 		}

@@ -1,10 +1,11 @@
-package record
+package refit
 
 import (
 	"math"
 
 	"barkwright/core/design"
 	"barkwright/core/hull"
+	"barkwright/core/record"
 	"barkwright/core/units"
 )
 
@@ -48,8 +49,8 @@ func (b *boat) set(key string, v float64) {
 
 // state sets what the record states outright and the rules for what it does not.
 func (b *boat) state() {
-	for _, k := range Kinds() {
-		if key := kindRows[k].key; key != "" && k != GreatestBeam {
+	for _, k := range record.Kinds() {
+		if key := k.Parameter(); key != "" && k != record.GreatestBeam {
 			if v, ok := b.mean(k); ok {
 				b.set(key, v)
 			}
@@ -64,7 +65,7 @@ func (b *boat) state() {
 		b.design = hold(b.design, "overhang")
 	}
 	b.stateBeam()
-	if rail, _, ok := b.first(DepthRail); ok && !b.settled["depth"] {
+	if rail, _, ok := b.first(record.DepthRail); ok && !b.settled["depth"] {
 		b.set("depth", rail.Value-b.design.CapThickness)
 	} else if !b.settled["depth"] {
 		b.design = hold(b.design, "depth")
@@ -82,18 +83,18 @@ func (b *boat) state() {
 
 // mean is that of what the record says of a kind, by weight: of both ends where
 // they are recorded apart. A position is turned into one from amidships.
-func (b *boat) mean(k Kind) (v float64, ok bool) {
+func (b *boat) mean(k record.Kind) (v float64, ok bool) {
 	sum, weights := 0.0, 0.0
 	for i, d := range b.data {
 		if d.Kind != k || b.aside[i] {
 			continue
 		}
 		v, known := d.Value, true
-		if k == HeadboardPosition {
+		if k == record.HeadboardPosition {
 			v, known = b.from(d.At.From, d.Value)
 		}
 		if known {
-			w := d.weight() * d.weight()
+			w := weight(d) * weight(d)
 			sum, weights = sum+w*v, weights+w
 		}
 	}
@@ -101,8 +102,8 @@ func (b *boat) mean(k Kind) (v float64, ok bool) {
 }
 
 func (b *boat) stateBeam() {
-	out, _, outside := b.first(BeamOutside)
-	great, _, bulges := b.first(GreatestBeam)
+	out, _, outside := b.first(record.BeamOutside)
+	great, _, bulges := b.first(record.GreatestBeam)
 	switch {
 	case b.settled["beam"]:
 		b.splitBeams()
@@ -118,7 +119,7 @@ func (b *boat) stateBeam() {
 		b.set("greatestBeam", great.Value)
 		b.settled["turnWidth"] = true
 		// Bark bulges where it was folded up round the gunwales themselves.
-		if _, _, framed := b.first(FrameWidth); !framed {
+		if _, _, framed := b.first(record.FrameWidth); !framed {
 			b.set("builtOn", float64(design.OnGunwales))
 		}
 	}
@@ -127,16 +128,16 @@ func (b *boat) stateBeam() {
 // splitBeams gives the inwales what lies between the beams outside and inside them,
 // where no thickness is recorded.
 func (b *boat) splitBeams() {
-	_, _, inside := b.first(BeamInside)
-	_, _, thick := b.first(InwaleThickness)
-	if out, _, outside := b.first(BeamOutside); inside && outside && !thick {
+	_, _, inside := b.first(record.BeamInside)
+	_, _, thick := b.first(record.InwaleThickness)
+	if out, _, outside := b.first(record.BeamOutside); inside && outside && !thick {
 		b.set("inwaleThickness", (out.Value-b.design.Beam)/2)
 	}
 }
 
 // amidships collects what the record states of a curve amidships, as measurements of
 // the curve there: it is weighed against the others by its own tolerance.
-func (b *boat) amidships(stated map[Kind]Kind, less float64) []sample {
+func (b *boat) amidships(stated map[record.Kind]record.Kind, less float64) []sample {
 	var list []sample
 	for i, d := range b.data {
 		if as, ok := stated[d.Kind]; ok && !b.aside[i] {
@@ -150,7 +151,7 @@ func (b *boat) amidships(stated map[Kind]Kind, less float64) []sample {
 }
 
 // samples collects the data of some kinds that stand.
-func (b *boat) samples(kinds ...Kind) []sample {
+func (b *boat) samples(kinds ...record.Kind) []sample {
 	var list []sample
 	for i, d := range b.data {
 		for _, k := range kinds {
@@ -164,7 +165,7 @@ func (b *boat) samples(kinds ...Kind) []sample {
 }
 
 // says tells whether the record has anything of a kind that stands.
-func (b *boat) says(k Kind) bool {
+func (b *boat) says(k record.Kind) bool {
 	_, _, ok := b.first(k)
 	return ok
 }
@@ -180,14 +181,14 @@ func offMiddle(data []sample) bool {
 }
 
 func (b *boat) plan() block {
-	k := block{data: b.samples(ClearWidth)}
+	k := block{data: b.samples(record.ClearWidth)}
 	if len(k.data) == 0 {
 		return k
 	}
-	if inside := b.amidships(map[Kind]Kind{BeamInside: ClearWidth}, 0); len(inside) > 0 {
+	if inside := b.amidships(map[record.Kind]record.Kind{record.BeamInside: record.ClearWidth}, 0); len(inside) > 0 {
 		k.data = append(k.data, inside...)
 	} else {
-		k.data = append(k.data, b.amidships(map[Kind]Kind{BeamOutside: ClearWidth}, 2*b.design.InwaleThickness)...)
+		k.data = append(k.data, b.amidships(map[record.Kind]record.Kind{record.BeamOutside: record.ClearWidth}, 2*b.design.InwaleThickness)...)
 	}
 	k.loose = append(k.loose, freed("beam", func(d *design.Design) *float64 { return &d.Beam }))
 	if offMiddle(k.data) {
@@ -199,11 +200,11 @@ func (b *boat) plan() block {
 }
 
 func (b *boat) sheer() block {
-	k := block{data: b.samples(SheerHeight, RailHeight)}
+	k := block{data: b.samples(record.SheerHeight, record.RailHeight)}
 	if len(k.data) == 0 {
 		return k
 	}
-	k.data = append(k.data, b.amidships(map[Kind]Kind{DepthInwale: SheerHeight, DepthRail: RailHeight}, 0)...)
+	k.data = append(k.data, b.amidships(map[record.Kind]record.Kind{record.DepthInwale: record.SheerHeight, record.DepthRail: record.RailHeight}, 0)...)
 	k.loose = append(k.loose, freed("depth", func(d *design.Design) *float64 { return &d.Depth }))
 	if !offMiddle(k.data) {
 		return k
@@ -234,8 +235,8 @@ func (b *boat) sheer() block {
 // ends is the bottom and the end's profile, which take over one from the other at
 // the heel.
 func (b *boat) ends() block {
-	points := b.samples(EndPoint)
-	k := block{data: append(b.samples(BottomRise), points...)}
+	points := b.samples(record.EndPoint)
+	k := block{data: append(b.samples(record.BottomRise), points...)}
 	if len(k.data) == 0 {
 		return k
 	}
@@ -256,7 +257,7 @@ func (b *boat) ends() block {
 	// A head far inboard of a short heel leaves no room for the end's curve.
 	k.fences = 1
 	k.fence = func(h *hull.Hull, over []float64) { over[0] = h.Design.HeadSetback - 0.6*h.Design.HeelLength }
-	heights, lengths := b.samples(EndHeight), b.samples(LengthOverall)
+	heights, lengths := b.samples(record.EndHeight), b.samples(record.LengthOverall)
 	k.data = append(append(k.data, heights...), lengths...)
 	if len(heights) > 0 || !b.settled["endHeight"] {
 		k.loose = append(k.loose, freed("endHeight", func(d *design.Design) *float64 { return &d.EndHeight }).

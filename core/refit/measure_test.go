@@ -1,4 +1,4 @@
-package record
+package refit
 
 import (
 	"testing"
@@ -7,15 +7,16 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"barkwright/core/design"
+	"barkwright/core/record"
 	"barkwright/core/units"
 )
 
 // Measured against its own record the fitted boat gives the fit's own rows; an inch
 // more of beam is an inch more at the middle thwart and nothing in the heights.
 func TestMeasureFollowsTheDesign(t *testing.T) {
-	_, data, refused := Read("beam inside the gunwales\t33\nmiddle thwart clear\t33\nlength overall\t16'\nrail height at 0\t13", 0, units.Imperial16)
+	_, data, refused := record.Read("beam inside the gunwales\t33\nmiddle thwart clear\t33\nlength overall\t16'\nrail height at 0\t13", 0, units.Imperial16)
 	require.LessOrEqual(t, len(refused), 1)
-	rec := Record{Data: data}
+	rec := record.Record{Data: data}
 	f := Fit(rec)
 	rows := Measure(f.Design, rec)
 	require.Len(t, rows, len(f.Rows))
@@ -26,9 +27,9 @@ func TestMeasureFollowsTheDesign(t *testing.T) {
 	wide := Measure(p.Set(f.Design, f.Design.Beam+units.Inch), rec)
 	for i := range rows {
 		switch rows[i].Kind {
-		case BeamInside, ClearWidth:
+		case record.BeamInside, record.ClearWidth:
 			assert.InDelta(t, rows[i].Model+units.Inch, wide[i].Model, 1e-9)
-		case RailHeight:
+		case record.RailHeight:
 			assert.InDelta(t, rows[i].Model, wide[i].Model, 1e-9)
 		}
 	}

@@ -1,15 +1,16 @@
-package record
+package refit
 
 import (
 	"barkwright/core/design"
 	"barkwright/core/geom"
 	"barkwright/core/hull"
+	"barkwright/core/record"
 	"barkwright/core/units"
 )
 
 // sample is a datum of a block with its station.
 type sample struct {
-	Datum
+	record.Datum
 	x     float64
 	index int // in the record
 }
@@ -53,6 +54,18 @@ type block struct {
 	// halfGunwale is kept where the overhang is loose, so that the length follows it; 0
 	// where it is not.
 	halfGunwale float64
+}
+
+// lockedTolerance is what a locked measurement may miss by; a choice of this
+// project, under what a tape shows.
+const lockedTolerance = units.Inch / 64
+
+// weight returns one over the tolerance that the fit goes by.
+func weight(d record.Datum) float64 {
+	if d.Locked {
+		return 1 / min(lockedTolerance, d.Within())
+	}
+	return 1 / d.Within()
 }
 
 // A fence is felt as a measurement would be that is good to fenceTolerance, and
@@ -102,7 +115,7 @@ func (b block) solve(d design.Design, skip map[int]bool) (design.Design, float64
 		for i, s := range b.data {
 			out[i] = 0
 			if !skip[i] {
-				out[i] = (modelled(h, s) - s.Value) * s.weight()
+				out[i] = (modelled(h, s) - s.Value) * weight(s.Datum)
 			}
 		}
 		rest := out[len(b.data):]
@@ -136,9 +149,9 @@ func (b block) solve(d design.Design, skip map[int]bool) (design.Design, float64
 // modelled is what the boat measures for a sample.
 func modelled(h *hull.Hull, s sample) float64 {
 	switch s.Kind {
-	case LengthOverall:
+	case record.LengthOverall:
 		return h.Design.Length
-	case EndHeight:
+	case record.EndHeight:
 		return h.Design.EndHeight
 	}
 	return along(h, s.Datum, s.x)

@@ -1,8 +1,9 @@
-package record
+package refit
 
 import (
 	"barkwright/core/design"
 	"barkwright/core/hull"
+	"barkwright/core/record"
 )
 
 // readOff sets what is measured along the gunwale of the finished lines.
@@ -14,7 +15,7 @@ func (b *boat) readOff() {
 			b.set(thwartKey(n), h.RunTo(x)/length)
 		}
 	}
-	if d, _, ok := b.first(RibSpacing); ok && !b.settled["ribs"] {
+	if d, _, ok := b.first(record.RibSpacing); ok && !b.settled["ribs"] {
 		b.set("ribs", 2*length/d.Value)
 	}
 }
@@ -22,7 +23,7 @@ func (b *boat) readOff() {
 // headboard sets where the headboard stands, once plan and sheer are known: the heel
 // and so the bottom hang on it.
 func (b *boat) headboard() {
-	if x, ok := b.mean(HeadboardPosition); ok {
+	if x, ok := b.mean(record.HeadboardPosition); ok {
 		h := finished(b.design)
 		b.set("headboard", h.Gunwale.Length()-h.RunTo(x))
 	}

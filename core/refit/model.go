@@ -1,25 +1,26 @@
-package record
+package refit
 
 import (
 	"math"
 
 	"barkwright/core/geom"
 	"barkwright/core/hull"
+	"barkwright/core/record"
 )
 
 // along returns what the boat measures at a placed datum that stands x from
 // amidships. h has its end profile where the datum lies past the heel.
-func along(h *hull.Hull, d Datum, x float64) float64 {
+func along(h *hull.Hull, d record.Datum, x float64) float64 {
 	switch d.Kind {
-	case ClearWidth:
+	case record.ClearWidth:
 		return 2 * h.HalfBeam(x)
-	case SheerHeight:
+	case record.SheerHeight:
 		return h.Sheer(min(x, h.GunwaleX))
-	case RailHeight:
+	case record.RailHeight:
 		return h.Sheer(min(x, h.GunwaleX)) + h.Design.CapThickness
-	case BottomRise:
+	case record.BottomRise:
 		return h.Floor(x)
-	case HalfGirth:
+	case record.HalfGirth:
 		return h.HalfGirthInside(min(x, h.HeelX))
 	case HalfBreadth:
 		s := h.Section(min(x, h.HeelX))
@@ -57,27 +58,27 @@ func offProfile(h *hull.Hull, p geom.Vec2) float64 {
 }
 
 // overall returns what a fitted boat measures for a datum that is not placed.
-func overall(h *hull.Hull, s stations, d Datum) float64 {
+func overall(h *hull.Hull, s stations, d record.Datum) float64 {
 	b := h.Design
 	switch d.Kind {
-	case LengthOverGunwales:
+	case record.LengthOverGunwales:
 		return 2 * h.GunwaleX
-	case BeamOutside:
+	case record.BeamOutside:
 		return b.Beam + 2*b.InwaleThickness
-	case GreatestBeam:
+	case record.GreatestBeam:
 		return max(b.GreatestBeam, b.OutsideBreadth())
-	case DepthRail:
+	case record.DepthRail:
 		return b.Depth + b.CapThickness
-	case ThwartPosition:
+	case record.ThwartPosition:
 		return s.away(d.At.From, thwartX(h, d.Number))
-	case Bay:
+	case record.Bay:
 		return thwartX(h, d.Number) - thwartX(h, d.Number-1)
-	case HeadboardPosition:
+	case record.HeadboardPosition:
 		return s.away(d.At.From, b.HeadboardX())
-	case RibSpacing:
+	case record.RibSpacing:
 		return 2 * h.Gunwale.Length() / float64(b.Ribs)
 	}
-	return parameter(kindRows[d.Kind].key).Get(&b)
+	return parameter(d.Kind.Parameter()).Get(&b)
 }
 
 // thwartX is the station of thwart n; beyond the last one, the gunwale's end.

@@ -1,7 +1,8 @@
-package record
+package refit
 
 import (
 	"barkwright/core/design"
+	"barkwright/core/record"
 	"barkwright/core/units"
 )
 
@@ -17,7 +18,7 @@ type stations struct {
 }
 
 // half is the index of a datum's half of the boat.
-func half(d Datum) int {
+func half(d record.Datum) int {
 	if d.Aft() {
 		return 1
 	}
@@ -27,24 +28,24 @@ func half(d Datum) int {
 // reading is a record's data with those that are set aside from the fit and why.
 type reading struct {
 	system    units.System
-	data      []Datum
+	data      []record.Datum
 	aside     []bool
 	conflicts []Conflict
 	stations
 }
 
 // first returns the first datum of a kind that is not set aside, and its index.
-func (r *reading) first(k Kind) (Datum, int, bool) {
+func (r *reading) first(k record.Kind) (record.Datum, int, bool) {
 	for i, d := range r.data {
 		if d.Kind == k && !r.aside[i] {
 			return d, i, true
 		}
 	}
-	return Datum{}, -1, false
+	return record.Datum{}, -1, false
 }
 
 // value is that of the first datum of a kind, 0 where there is none.
-func (r *reading) value(k Kind) float64 {
+func (r *reading) value(k record.Kind) float64 {
 	d, _, _ := r.first(k)
 	return d.Value
 }
@@ -59,7 +60,7 @@ type station struct {
 func (r *reading) ways(n, side int) []station {
 	var ways []station
 	for i, d := range r.data {
-		if d.Kind == ThwartPosition && !r.aside[i] && d.Number == n && half(d) == side {
+		if d.Kind == record.ThwartPosition && !r.aside[i] && d.Number == n && half(d) == side {
 			if x, ok := r.from(d.At.From, d.Value); ok {
 				ways = append(ways, station{x, d.Within(), []int{i}})
 			}
@@ -77,7 +78,7 @@ func (r *reading) bays(n, side int) (station, bool) {
 	for k := 1; k <= n; k++ {
 		found := false
 		for i, d := range r.data {
-			if d.Kind == Bay && !r.aside[i] && d.Number == k && half(d) == side {
+			if d.Kind == record.Bay && !r.aside[i] && d.Number == k && half(d) == side {
 				sum.x += d.Value
 				sum.within += d.Within()
 				sum.from = append(sum.from, i)
@@ -96,7 +97,7 @@ func (r *reading) bays(n, side int) (station, bool) {
 func (r *reading) lastBay(side int) int {
 	last := 0
 	for i, d := range r.data {
-		if d.Kind == Bay && !r.aside[i] && half(d) == side {
+		if d.Kind == record.Bay && !r.aside[i] && half(d) == side {
 			last = max(last, d.Number)
 		}
 	}
@@ -105,29 +106,29 @@ func (r *reading) lastBay(side int) int {
 
 // from turns a distance from an origin into one from amidships; false where the
 // origin is not known or the station would lie past amidships.
-func (s stations) from(o Origin, distance float64) (float64, bool) {
+func (s stations) from(o record.Origin, distance float64) (float64, bool) {
 	switch o {
-	case FromGunwaleEnd:
+	case record.FromGunwaleEnd:
 		return s.halfGunwale - distance, s.halfGunwale > 0 && distance <= s.halfGunwale
-	case FromEnd:
+	case record.FromEnd:
 		return s.halfLength - distance, s.halfLength > 0 && distance <= s.halfLength
 	}
 	return distance, true
 }
 
 // away is the distance of x from an origin.
-func (s stations) away(o Origin, x float64) float64 {
+func (s stations) away(o record.Origin, x float64) float64 {
 	switch o {
-	case FromGunwaleEnd:
+	case record.FromGunwaleEnd:
 		return s.halfGunwale - x
-	case FromEnd:
+	case record.FromEnd:
 		return s.halfLength - x
 	}
 	return x
 }
 
 // where is the station of a placed datum; false where it is not known.
-func (s stations) where(d Datum) (float64, bool) {
+func (s stations) where(d record.Datum) (float64, bool) {
 	n := d.Number
 	if n == 0 {
 		return s.from(d.At.From, d.At.Distance)

@@ -1,4 +1,4 @@
-package record
+package refit
 
 import (
 	"fmt"
@@ -6,6 +6,7 @@ import (
 
 	"barkwright/core/design"
 	"barkwright/core/hull"
+	"barkwright/core/record"
 	"barkwright/core/units"
 )
 
@@ -27,7 +28,7 @@ func (s State) String() string { return stateWords[s] }
 
 // Row is one measurement beside the fitted boat's, metres or a count.
 type Row struct {
-	Datum
+	record.Datum
 	// Model is what the fitted boat measures, Difference that less the datum.
 	Model, Difference float64
 	State
@@ -60,7 +61,7 @@ type Fitted struct {
 // curves. What nothing else is measured against is taken as it stands. The result
 // follows from the record alone. The design may still ask for what cannot be
 // built: design's faults say so.
-func Fit(rec Record) Fitted {
+func Fit(rec record.Record) Fitted {
 	b := build(read(rec.Data, rec.System))
 	if rec.Name != "" {
 		b.design.Name = rec.Name
@@ -86,7 +87,7 @@ func notKept(rows []Row, s units.System) []Conflict {
 		if r.Locked && r.State != SetAside && !r.Kept() {
 			list = append(list, Conflict{Data: []int{i}, Message: fmt.Sprintf(
 				"%v is to be kept at %s, but the nearest boat that keeps the others has %s: this shape cannot have both. Measure again, or do not keep one of them.",
-				r.Named(s), r.shown(s), r.at(r.Model).shown(s))})
+				r.Named(s), r.Shown(s), valued(r.Datum, r.Model).Shown(s))})
 		}
 	}
 	return list
@@ -95,7 +96,7 @@ func notKept(rows []Row, s units.System) []Conflict {
 // Kept tells whether the boat has a locked measurement to the sixteenth.
 func (r Row) Kept() bool { return math.Abs(r.Difference) <= keptWithin }
 
-func (d Datum) at(v float64) Datum {
+func valued(d record.Datum, v float64) record.Datum {
 	d.Value = v
 	return d
 }
@@ -142,7 +143,7 @@ func (b *boat) rows() []Row {
 }
 
 // measure is what the boat measures for a datum whose station is known.
-func (b *boat) measure(h *hull.Hull, d Datum) float64 {
+func (b *boat) measure(h *hull.Hull, d record.Datum) float64 {
 	if !d.Placed() {
 		return overall(h, b.stations, d)
 	}
@@ -151,21 +152,21 @@ func (b *boat) measure(h *hull.Hull, d Datum) float64 {
 }
 
 // saidOf is how a note names the end of what is not aft.
-var saidOf = [...]string{BothEnds: "of both ends", Forward: "forward"}
+var saidOf = [...]string{record.BothEnds: "of both ends", record.Forward: "forward"}
 
 // endsDiffer compares each measurement forward with the same one aft.
 func (b *boat) endsDiffer() []string {
 	var list []string
 	for i, fore := range b.data {
 		what := fore
-		what.At.Side = BothEnds
+		what.At.Side = record.BothEnds
 		for j, aft := range b.data {
 			if fore.Kind != aft.Kind || fore.Aft() || !aft.Aft() || b.aside[i] || b.aside[j] ||
 				fore.Number != aft.Number || fore.At.From != aft.At.From || fore.At.Height != aft.At.Height ||
 				fore.Placed() && fore.At.Distance != aft.At.Distance || fore.Value == aft.Value {
 				continue
 			}
-			list = append(list, fmt.Sprintf("%v: %s %s, %s aft. A boat the same at both ends shows neither; the fit stands between them.", what.Named(b.system), fore.shown(b.system), saidOf[fore.At.Side], aft.shown(b.system)))
+			list = append(list, fmt.Sprintf("%v: %s %s, %s aft. A boat the same at both ends shows neither; the fit stands between them.", what.Named(b.system), fore.Shown(b.system), saidOf[fore.At.Side], aft.Shown(b.system)))
 		}
 	}
 	return list

@@ -1,4 +1,4 @@
-package record
+package refit
 
 import (
 	"testing"
@@ -7,6 +7,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"barkwright/core/design"
+	"barkwright/core/record"
 )
 
 // A measurement is outside its tolerance from just over it.
@@ -16,7 +17,7 @@ func TestToleranceIsWhatItSays(t *testing.T) {
 		off   float64
 		state State
 	}{{0.24, InsideTolerance}, {-0.24, InsideTolerance}, {0.26, OutsideTolerance}, {-0.26, OutsideTolerance}} {
-		rows := Measure(d, Record{Data: []Datum{{Kind: EndHeight, Value: d.EndHeight + c.off*inch, Tolerance: 0.25 * inch}}})
+		rows := Measure(d, record.Record{Data: []record.Datum{{Kind: record.EndHeight, Value: d.EndHeight + c.off*inch, Tolerance: 0.25 * inch}}})
 		assert.Equal(t, c.state, rows[0].State, "off by %g in", c.off)
 	}
 }
@@ -24,9 +25,9 @@ func TestToleranceIsWhatItSays(t *testing.T) {
 // Two readings of one thing agree as far apart as both their tolerances together.
 func TestTwoReadingsAgreeWithinBothTolerances(t *testing.T) {
 	for apart, conflicts := range map[float64]int{0.7: 0, 0.8: 1} {
-		f := Fit(Record{Data: []Datum{
-			{Kind: EndHeight, Value: 25 * inch, Tolerance: 0.25 * inch},
-			{Kind: EndHeight, Value: (25 + apart) * inch, Tolerance: 0.5 * inch},
+		f := Fit(record.Record{Data: []record.Datum{
+			{Kind: record.EndHeight, Value: 25 * inch, Tolerance: 0.25 * inch},
+			{Kind: record.EndHeight, Value: (25 + apart) * inch, Tolerance: 0.5 * inch},
 		}})
 		require.Len(t, f.Conflicts, conflicts, "%g in apart", apart)
 	}
@@ -34,8 +35,8 @@ func TestTwoReadingsAgreeWithinBothTolerances(t *testing.T) {
 
 // A station as far from the gunwale's end as half the gunwales are long is amidships.
 func TestAmidshipsFromTheEnd(t *testing.T) {
-	for _, from := range []Place{{From: FromGunwaleEnd, Distance: 87 * inch}, {From: FromEnd, Distance: 96 * inch}} {
-		f := Fit(plain(Datum{Kind: SheerHeight, At: from, Value: 12.5 * inch}))
+	for _, from := range []record.Place{{From: record.FromGunwaleEnd, Distance: 87 * inch}, {From: record.FromEnd, Distance: 96 * inch}} {
+		f := Fit(plain(record.Datum{Kind: record.SheerHeight, At: from, Value: 12.5 * inch}))
 		assert.Empty(t, f.Conflicts)
 		assert.Equal(t, InsideTolerance, f.Rows[4].State, from.From)
 		assert.Zero(t, f.Rows[4].X)

@@ -1,4 +1,4 @@
-package record_test
+package refit_test
 
 import (
 	"testing"
@@ -8,6 +8,7 @@ import (
 	"barkwright/core/design"
 	"barkwright/core/internal/check"
 	"barkwright/core/record"
+	"barkwright/core/refit"
 	"barkwright/core/units"
 )
 
@@ -18,7 +19,7 @@ func TestRuleWordsAreWhatIsDone(t *testing.T) {
 	d := check.With(t, "length", 240*in, "beam", 50*in, "depth", 15*in, "overhang", 20*in, "heelLength", 30*in)
 	says := func(key string, k units.Kind, v float64, rest string) {
 		for _, s := range []units.System{units.Imperial16, units.Metric} {
-			assert.Equal(t, check.Plain(k.Format(v, s))+rest, check.Plain(record.Held{Key: key}.Rule(s)))
+			assert.Equal(t, check.Plain(k.Format(v, s))+rest, check.Plain(refit.Held{Key: key}.Rule(s)))
 		}
 	}
 	says("frameWidth", units.Ratio, d.FrameWidth/d.Beam, " of the beam inside the gunwales")
@@ -26,10 +27,10 @@ func TestRuleWordsAreWhatIsDone(t *testing.T) {
 	says("gunwaleEndHeight", units.SmallLength, d.GunwaleEndHeight-d.Depth, " over the depth")
 	says("endHeight", units.SmallLength, d.EndHeight-d.GunwaleEndHeight, " over the end of the gunwale")
 	says("headSetback", units.SmallLength, d.HeadSetback, ", or less where the ends overhang little")
-	assert.Contains(t, check.Plain(record.Held{Key: "ribs"}.Rule(units.Imperial16)),
+	assert.Contains(t, check.Plain(refit.Held{Key: "ribs"}.Rule(units.Imperial16)),
 		check.Plain(units.SmallLength.Format(2*d.HalfGunwale()/float64(d.Ribs), units.Imperial16)))
-	assert.Equal(t, "the starting value", record.Held{Key: "beamFull"}.Rule(units.Metric))
-	fit := record.Fit(record.Record{Name: "nothing"})
+	assert.Equal(t, "the starting value", refit.Held{Key: "beamFull"}.Rule(units.Metric))
+	fit := refit.Fit(record.Record{Name: "nothing"})
 	for _, h := range fit.Held {
 		p, _ := design.Lookup(h.Key)
 		if share := map[string]float64{"overhang": fit.Design.Length, "beam": fit.Design.Length, "depth": fit.Design.Beam}[h.Key]; share > 0 {

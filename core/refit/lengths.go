@@ -1,15 +1,17 @@
-package record
+package refit
 
 import (
 	"fmt"
 	"math"
+
+	"barkwright/core/record"
 )
 
 // checkLengths finds the half lengths and names what does not add up to them.
 func (r *reading) checkLengths() {
-	r.checkOrder(LengthOverGunwales, LengthOverall, "left out until one is put right.")
-	r.halfLength = r.value(LengthOverall) / 2
-	r.halfGunwale = r.value(LengthOverGunwales) / 2
+	r.checkOrder(record.LengthOverGunwales, record.LengthOverall, "left out until one is put right.")
+	r.halfLength = r.value(record.LengthOverall) / 2
+	r.halfGunwale = r.value(record.LengthOverGunwales) / 2
 	for side := range 2 {
 		r.checkBays(side)
 	}
@@ -24,7 +26,7 @@ func (r *reading) checkBays(side int) {
 		return
 	}
 	toEnd := r.reachEnd(side)
-	gunwales, i, known := r.first(LengthOverGunwales)
+	gunwales, i, known := r.first(record.LengthOverGunwales)
 	switch {
 	case toEnd && !known && r.halfGunwale == 0:
 		r.halfGunwale = sum.x
@@ -57,7 +59,7 @@ func (r *reading) asideAll(message string, about, aside []int) {
 func (r *reading) outermost() int {
 	n := 0
 	for i, d := range r.data {
-		if d.Kind != Bay && !r.aside[i] {
+		if d.Kind != record.Bay && !r.aside[i] {
 			n = max(n, d.Number)
 		}
 	}
@@ -88,7 +90,7 @@ func (r *reading) placeThwart(n, side int, before float64, way station) {
 		r.asideAll(fmt.Sprintf("Thwart %d stands %s from the middle, no further out than the one before it: left out.", n, r.length(way.x)), way.from, way.from)
 	case *at == 0:
 		*at = way.x
-	case math.Abs(*at-way.x) > way.within+ThwartPosition.UsualTolerance():
+	case math.Abs(*at-way.x) > way.within+record.ThwartPosition.UsualTolerance():
 		r.asideAll(fmt.Sprintf("Thwart %d stands %s from the middle by one measurement and %s by another: the stations do not add up to half the length. The first is used until one is put right.",
 			n, r.length(*at), r.length(way.x)), way.from, way.from)
 	}

@@ -1,4 +1,4 @@
-package record
+package refit
 
 import (
 	"math"
@@ -11,6 +11,7 @@ import (
 	"barkwright/core/frame"
 	"barkwright/core/hull"
 	"barkwright/core/internal/check"
+	"barkwright/core/record"
 	"barkwright/core/units"
 	"barkwright/core/wood"
 )
@@ -20,34 +21,34 @@ const inch = units.Inch
 // surveyRecord is a row of the survey's file as a builder would type it. A beam
 // lettered more than the thickest inwales, 2 in each, over the beam inside is the
 // bark's greatest breadth; otherwise it is over the inwales.
-func surveyRecord(t testing.TB, row check.Row) Record {
-	rec := Record{Name: row["id"]}
+func surveyRecord(t testing.TB, row check.Row) record.Record {
+	rec := record.Record{Name: row["id"]}
 	v := func(c string) float64 { return row.Float(t, c) * inch }
-	add := func(k Kind, column string, number int, at float64) {
-		rec.Data = append(rec.Data, Datum{Kind: k, Number: number, At: Place{Distance: at}, Value: v(column)})
+	add := func(k record.Kind, column string, number int, at float64) {
+		rec.Data = append(rec.Data, record.Datum{Kind: k, Number: number, At: record.Place{Distance: at}, Value: v(column)})
 	}
 	headboard := v("headboard_from_mid_in")
-	add(LengthOverall, "length_overall_in", 0, 0)
-	add(LengthOverGunwales, "length_over_gunwales_in", 0, 0)
-	add(BeamInside, "beam_inside_gunwales_in", 0, 0)
-	beam := BeamOutside
+	add(record.LengthOverall, "length_overall_in", 0, 0)
+	add(record.LengthOverGunwales, "length_over_gunwales_in", 0, 0)
+	add(record.BeamInside, "beam_inside_gunwales_in", 0, 0)
+	beam := record.BeamOutside
 	if v("beam_in")-v("beam_inside_gunwales_in") > 4*inch {
-		beam = GreatestBeam
+		beam = record.GreatestBeam
 	}
 	add(beam, "beam_in", 0, 0)
-	add(DepthInwale, "depth_amidships_in", 0, 0)
-	add(EndHeight, "end_height_in", 0, 0)
-	add(ThwartPosition, "first_thwart_from_mid_in", 1, 0)
-	add(ThwartPosition, "end_thwart_from_mid_in", 2, 0)
-	add(HeadboardPosition, "headboard_from_mid_in", 0, 0)
-	add(ClearWidth, "thwart_mid_clear_in", 0, 0)
-	add(ClearWidth, "thwart_first_clear_in", 1, 0)
-	add(ClearWidth, "thwart_end_clear_in", 2, 0)
-	add(RailHeight, "rail_mid_in", 0, 0)
-	add(RailHeight, "rail_first_thwart_in", 1, 0)
-	add(RailHeight, "rail_end_thwart_in", 2, 0)
-	add(RailHeight, "rail_headboard_in", 0, headboard)
-	add(BottomRise, "bottom_rise_headboard_in", 0, headboard)
+	add(record.DepthInwale, "depth_amidships_in", 0, 0)
+	add(record.EndHeight, "end_height_in", 0, 0)
+	add(record.ThwartPosition, "first_thwart_from_mid_in", 1, 0)
+	add(record.ThwartPosition, "end_thwart_from_mid_in", 2, 0)
+	add(record.HeadboardPosition, "headboard_from_mid_in", 0, 0)
+	add(record.ClearWidth, "thwart_mid_clear_in", 0, 0)
+	add(record.ClearWidth, "thwart_first_clear_in", 1, 0)
+	add(record.ClearWidth, "thwart_end_clear_in", 2, 0)
+	add(record.RailHeight, "rail_mid_in", 0, 0)
+	add(record.RailHeight, "rail_first_thwart_in", 1, 0)
+	add(record.RailHeight, "rail_end_thwart_in", 2, 0)
+	add(record.RailHeight, "rail_headboard_in", 0, headboard)
+	add(record.BottomRise, "bottom_rise_headboard_in", 0, headboard)
 	return rec
 }
 
@@ -78,11 +79,11 @@ func TestPublishedBoatsAreRebuilt(t *testing.T) {
 		assert.Empty(t, h.Faults(), row["id"])
 		for _, r := range f.Rows {
 			switch r.Kind {
-			case ClearWidth:
+			case record.ClearWidth:
 				widths.add(r.Difference / inch)
-			case RailHeight:
+			case record.RailHeight:
 				heights.add(r.Difference / inch)
-			case BottomRise, BeamInside, DepthInwale:
+			case record.BottomRise, record.BeamInside, record.DepthInwale:
 				// Weighed against what was scaled at the same place, by their tolerances.
 				assert.InDelta(t, r.Value, r.Model, r.Within(), "%s %v", row["id"], r.Datum)
 			default:
@@ -108,15 +109,15 @@ func TestPublishedBoatsPredicted(t *testing.T) {
 	}
 	for _, row := range check.Published(t, "measured-canoes") {
 		for _, p := range predictEach(surveyRecord(t, row)) {
-			name := map[Kind]string{ClearWidth: " thwart length", RailHeight: "rail at "}[p.Kind]
+			name := map[record.Kind]string{record.ClearWidth: " thwart length", record.RailHeight: "rail at "}[p.Kind]
 			switch {
-			case p.Kind == ClearWidth && p.Number > 0:
+			case p.Kind == record.ClearWidth && p.Number > 0:
 				name = []string{"first", "end"}[p.Number-1] + name
-			case p.Kind == RailHeight && p.Number > 0:
+			case p.Kind == record.RailHeight && p.Number > 0:
 				name += []string{"first", "end"}[p.Number-1] + " thwart"
-			case p.Kind == RailHeight && p.At.Distance > 0:
+			case p.Kind == record.RailHeight && p.At.Distance > 0:
 				name += "headboard"
-			case p.Kind == RailHeight:
+			case p.Kind == record.RailHeight:
 				name = "rail amidships"
 			default:
 				continue
@@ -162,7 +163,7 @@ func BenchmarkPredictEach(b *testing.B) {
 // predictEach leaves out in turn each measurement of a curve, a width, a height or
 // a point of the end, and predicts it: what the fit is worth where nothing is
 // recorded.
-func predictEach(rec Record) []Prediction {
+func predictEach(rec record.Record) []Prediction {
 	var list []Prediction
 	for i, d := range rec.Data {
 		if !d.Placed() {

@@ -1,10 +1,14 @@
-package record
+package refit
 
-import "slices"
+import (
+	"slices"
+
+	"barkwright/core/record"
+)
 
 // Prediction is what the rest of a record makes of one measurement left out of it.
 type Prediction struct {
-	Datum
+	record.Datum
 	// Index is the datum's place in the record.
 	Index int
 	// Predicted, and Error, that less the datum, in metres or a count.
@@ -14,7 +18,7 @@ type Prediction struct {
 // Predict leaves out the datum at index i, fits the rest and measures the boat
 // there. False where the datum is set aside or cannot be placed without itself.
 // It costs a fit.
-func Predict(rec Record, i int) (Prediction, bool) {
+func Predict(rec record.Record, i int) (Prediction, bool) {
 	if read(rec.Data, rec.System).aside[i] {
 		return Prediction{}, false
 	}

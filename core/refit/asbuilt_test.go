@@ -1,4 +1,4 @@
-package record
+package refit
 
 import (
 	"math"
@@ -9,6 +9,7 @@ import (
 
 	"barkwright/core/design"
 	"barkwright/core/hull"
+	"barkwright/core/record"
 	"barkwright/core/shape"
 	"barkwright/core/units"
 )
@@ -28,7 +29,7 @@ func TestSpreadAtOneThwartMovesTheRibsNearIt(t *testing.T) {
 	d := design.Default()
 	before := hull.New(d)
 	read := widthAt(before, 1) + inch/2
-	out := AsBuilt(d, []Datum{{Kind: ClearWidth, Number: 1, Value: read}}, units.Imperial16)
+	out := AsBuilt(d, []record.Datum{{Kind: record.ClearWidth, Number: 1, Value: read}}, units.Imperial16)
 	require.Empty(t, out.Conflicts)
 	after := hull.New(out.Design)
 	assert.Empty(t, design.Validate(out.Design))
@@ -51,9 +52,9 @@ func TestSpreadAtOneThwartMovesTheRibsNearIt(t *testing.T) {
 	assert.Less(t, girth(x), 0.6)
 	assert.InDelta(t, 0, girth(next), 1e-9)
 
-	again := AsBuilt(out.Design, []Datum{{Kind: ClearWidth, Number: 1, Value: read}}, units.Imperial16)
+	again := AsBuilt(out.Design, []record.Datum{{Kind: record.ClearWidth, Number: 1, Value: read}}, units.Imperial16)
 	assert.Empty(t, again.Corrected, "read again, nothing changes")
-	back := AsBuilt(out.Design, []Datum{{Kind: ClearWidth, Number: 1, Value: read - inch/2}}, units.Imperial16)
+	back := AsBuilt(out.Design, []record.Datum{{Kind: record.ClearWidth, Number: 1, Value: read - inch/2}}, units.Imperial16)
 	assert.InDelta(t, before.HalfBeam(x), halfBeam(back.Design, x), 1e-6)
 	assert.Equal(t, 1, back.Design.Corrected.Plan.Count)
 }
@@ -64,13 +65,13 @@ func TestSpreadAtOneThwartMovesTheRibsNearIt(t *testing.T) {
 func TestCorrectionsAreSmooth(t *testing.T) {
 	d := design.Default()
 	h := hull.New(d)
-	var readings []Datum
+	var readings []record.Datum
 	for n := range 3 {
 		readings = append(readings,
-			Datum{Kind: ClearWidth, Number: n, Value: widthAt(h, n) + inch*(0.5-float64(n)/2)},
-			Datum{Kind: SheerHeight, Number: n, Value: h.Sheer(thwartX(h, n)) - inch*(0.5-float64(n)/4)})
+			record.Datum{Kind: record.ClearWidth, Number: n, Value: widthAt(h, n) + inch*(0.5-float64(n)/2)},
+			record.Datum{Kind: record.SheerHeight, Number: n, Value: h.Sheer(thwartX(h, n)) - inch*(0.5-float64(n)/4)})
 	}
-	readings = append(readings, Datum{Kind: SheerHeight, At: Place{From: FromGunwaleEnd}, Value: d.GunwaleEndHeight + inch/2})
+	readings = append(readings, record.Datum{Kind: record.SheerHeight, At: record.Place{From: record.FromGunwaleEnd}, Value: d.GunwaleEndHeight + inch/2})
 	out := AsBuilt(d, readings, units.Imperial16)
 	require.Empty(t, out.Conflicts)
 	for _, r := range out.Rows {
@@ -101,23 +102,23 @@ func TestCorrectionsAreSmooth(t *testing.T) {
 func TestCorrectionsHaveLimits(t *testing.T) {
 	d := design.Default()
 	h := hull.New(d)
-	for _, a := range []Datum{
-		{Kind: ClearWidth, Number: 1, Value: widthAt(h, 1) + 7*inch},
-		{Kind: SheerHeight, Number: 1, Value: h.Sheer(thwartX(h, 1)) + 3.5*inch},
-		{Kind: ClearWidth, At: Place{From: FromGunwaleEnd, Distance: 2 * inch}, Value: 3 * inch},
+	for _, a := range []record.Datum{
+		{Kind: record.ClearWidth, Number: 1, Value: widthAt(h, 1) + 7*inch},
+		{Kind: record.SheerHeight, Number: 1, Value: h.Sheer(thwartX(h, 1)) + 3.5*inch},
+		{Kind: record.ClearWidth, At: record.Place{From: record.FromGunwaleEnd, Distance: 2 * inch}, Value: 3 * inch},
 	} {
-		out := AsBuilt(d, []Datum{a}, units.Imperial16)
+		out := AsBuilt(d, []record.Datum{a}, units.Imperial16)
 		require.Len(t, out.Conflicts, 1)
 		assert.Equal(t, []int{0}, out.Conflicts[0].Aside)
 		assert.Equal(t, d, out.Design)
 	}
 	for i := range shape.MostCorrections + 1 {
 		x := float64(i+1) * 9 * inch
-		if out := AsBuilt(d, []Datum{{Kind: ClearWidth, At: Place{Distance: x}, Value: 2*halfBeam(d, x) + inch/4}}, units.Imperial16); len(out.Conflicts) > 0 {
+		if out := AsBuilt(d, []record.Datum{{Kind: record.ClearWidth, At: record.Place{Distance: x}, Value: 2*halfBeam(d, x) + inch/4}}, units.Imperial16); len(out.Conflicts) > 0 {
 			assert.Contains(t, out.Conflicts[0].Message, "8 places")
 			return
 		}
-		d = AsBuilt(d, []Datum{{Kind: ClearWidth, At: Place{Distance: x}, Value: 2*halfBeam(d, x) + inch/4}}, units.Imperial16).Design
+		d = AsBuilt(d, []record.Datum{{Kind: record.ClearWidth, At: record.Place{Distance: x}, Value: 2*halfBeam(d, x) + inch/4}}, units.Imperial16).Design
 	}
 	t.Fatal("there is always room")
 }
@@ -127,17 +128,17 @@ func TestSheerAndLengthAsBuilt(t *testing.T) {
 	d := design.Default()
 	before := hull.New(d)
 	x := thwartX(before, 2)
-	out := AsBuilt(d, []Datum{
-		{Kind: SheerHeight, Number: 2, Value: before.Sheer(x) - inch/2},
-		{Kind: LengthOverall, Value: d.Length + inch},
-		{Kind: DepthInwale, Value: d.Depth + inch/4},
+	out := AsBuilt(d, []record.Datum{
+		{Kind: record.SheerHeight, Number: 2, Value: before.Sheer(x) - inch/2},
+		{Kind: record.LengthOverall, Value: d.Length + inch},
+		{Kind: record.DepthInwale, Value: d.Depth + inch/4},
 	}, units.Imperial16)
 	require.Empty(t, out.Conflicts)
 	after := hull.New(out.Design)
 	for _, r := range out.Rows {
 		assert.InDelta(t, 0, r.Difference, inch/16, r.Datum)
 	}
-	assert.Equal(t, DepthInwale, out.Rows[2].Kind)
+	assert.Equal(t, record.DepthInwale, out.Rows[2].Kind)
 	assert.InDelta(t, before.GunwaleX, after.GunwaleX, 1e-12)
 	assert.InDelta(t, before.Sheer(before.GunwaleX), after.Sheer(after.GunwaleX), inch/4)
 	assert.InDelta(t, d.EndHeight, out.Design.EndHeight, 1e-12)
@@ -150,7 +151,7 @@ func TestNothingReadNothingMoved(t *testing.T) {
 	out := AsBuilt(d, nil, units.Imperial16)
 	assert.Equal(t, d, out.Design)
 	assert.Empty(t, out.Moved)
-	out = AsBuilt(d, []Datum{{Kind: ClearWidth, Number: 4, Value: inch}}, units.Imperial16)
+	out = AsBuilt(d, []record.Datum{{Kind: record.ClearWidth, Number: 4, Value: inch}}, units.Imperial16)
 	assert.Len(t, out.Conflicts, 1)
 	assert.Equal(t, d, out.Design)
 }

@@ -1,4 +1,4 @@
-package record
+package refit
 
 import (
 	"math/rand/v2"
@@ -9,6 +9,7 @@ import (
 	"barkwright/core/design"
 	"barkwright/core/geom"
 	"barkwright/core/hull"
+	"barkwright/core/record"
 )
 
 // drawn is a random boat that can be built; invented.
@@ -42,28 +43,28 @@ const places = 12
 
 // measured is a thorough record of a boat, each figure off by anything inside its
 // tolerance.
-func measured(d design.Design, r *rand.Rand) Record {
+func measured(d design.Design, r *rand.Rand) record.Record {
 	h := hull.New(d)
-	var rec Record
-	off := func(k Kind) float64 { return k.UsualTolerance() * (2*r.Float64() - 1) }
-	add := func(k Kind, x, v float64) {
-		rec.Data = append(rec.Data, Datum{Kind: k, At: Place{Distance: x}, Value: v})
+	var rec record.Record
+	off := func(k record.Kind) float64 { return k.UsualTolerance() * (2*r.Float64() - 1) }
+	add := func(k record.Kind, x, v float64) {
+		rec.Data = append(rec.Data, record.Datum{Kind: k, At: record.Place{Distance: x}, Value: v})
 	}
-	add(LengthOverall, 0, d.Length)
-	add(LengthOverGunwales, 0, 2*d.HalfGunwale())
-	add(BeamInside, 0, d.Beam)
-	add(DepthInwale, 0, d.Depth)
-	add(EndHeight, 0, d.EndHeight)
+	add(record.LengthOverall, 0, d.Length)
+	add(record.LengthOverGunwales, 0, 2*d.HalfGunwale())
+	add(record.BeamInside, 0, d.Beam)
+	add(record.DepthInwale, 0, d.Depth)
+	add(record.EndHeight, 0, d.EndHeight)
 	for i := 1; i <= places; i++ {
 		x := h.GunwaleX * float64(i) / (places + 0.3)
-		if width := 2 * h.HalfBeam(x); width > ClearWidth.UsualTolerance() {
-			add(ClearWidth, x, width+off(ClearWidth))
+		if width := 2 * h.HalfBeam(x); width > record.ClearWidth.UsualTolerance() {
+			add(record.ClearWidth, x, width+off(record.ClearWidth))
 		}
-		add(SheerHeight, x, h.Sheer(x)+off(SheerHeight))
+		add(record.SheerHeight, x, h.Sheer(x)+off(record.SheerHeight))
 		x = h.HeelX * float64(i) / places
-		add(BottomRise, x, h.Bottom(x)+off(BottomRise))
+		add(record.BottomRise, x, h.Bottom(x)+off(record.BottomRise))
 		p := h.End.At(float64(i) / (places + 1))
-		add(EndPoint, p.X, p.Y+off(EndPoint))
+		add(record.EndPoint, p.X, p.Y+off(record.EndPoint))
 	}
 	return rec
 }
@@ -90,7 +91,7 @@ func TestRecordOfAKnownBoatGivesItBack(t *testing.T) {
 	}
 	for name, p := range map[string]pooled{"width": width, "sheer": sheer, "bottom": bottom, "end": profile} {
 		t.Logf("%-8s rms %.3f in, worst %.3f", name, p.rms(), p.worst)
-		assert.Less(t, p.worst, ClearWidth.UsualTolerance()/inch, name)
+		assert.Less(t, p.worst, record.ClearWidth.UsualTolerance()/inch, name)
 	}
 }
 

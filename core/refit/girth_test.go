@@ -1,4 +1,4 @@
-package record
+package refit
 
 import (
 	"math"
@@ -13,6 +13,7 @@ import (
 	"barkwright/core/geom"
 	"barkwright/core/hull"
 	"barkwright/core/internal/check"
+	"barkwright/core/record"
 	"barkwright/core/units"
 )
 
@@ -29,15 +30,15 @@ func TestHalfGirthGivesTheDrawnSection(t *testing.T) {
 		v := func(column string) float64 { return row.Float(t, column) * inch }
 		plain := design.Default()
 		beam := 2 * (v("half_breadth_gunwale_in") - plain.InwaleThickness - plain.BarkThickness)
-		rec := Record{Data: []Datum{{Kind: BeamInside, Value: beam}, {Kind: DepthInwale, Value: v("depth_in")}}}
+		rec := record.Record{Data: []record.Datum{{Kind: record.BeamInside, Value: beam}, {Kind: record.DepthInwale, Value: v("depth_in")}}}
 		if row["lettered_frame_in"] != "" {
-			rec.Data = append(rec.Data, Datum{Kind: FrameWidth, Value: v("lettered_frame_in")})
+			rec.Data = append(rec.Data, record.Datum{Kind: record.FrameWidth, Value: v("lettered_frame_in")})
 		}
 		before := Fit(rec)
 		// The turning of these sections is within a tenth of the default's.
 		h := hull.New(before.Design)
 		turning := h.Section(0).Turning()
-		rec.Data = append(rec.Data, Datum{Kind: HalfGirth, Value: v("half_girth_in") - plain.BarkThickness*turning})
+		rec.Data = append(rec.Data, record.Datum{Kind: record.HalfGirth, Value: v("half_girth_in") - plain.BarkThickness*turning})
 		after := Fit(rec)
 		require.Empty(t, after.Conflicts, row["boat"])
 		assert.Equal(t, before.Design.FrameWidth, after.Design.FrameWidth, "a girth moves no frame")
@@ -173,9 +174,9 @@ func TestHalfGirthAsBuilt(t *testing.T) {
 	d := design.Default()
 	before := hull.New(d)
 	x, next := thwartX(before, 1), thwartX(before, 2)
-	readings := []Datum{
-		{Kind: HalfGirth, Value: before.HalfGirthInside(0) + inch/4},
-		{Kind: HalfGirth, Number: 1, Value: before.HalfGirthInside(x) - inch/2},
+	readings := []record.Datum{
+		{Kind: record.HalfGirth, Value: before.HalfGirthInside(0) + inch/4},
+		{Kind: record.HalfGirth, Number: 1, Value: before.HalfGirthInside(x) - inch/2},
 	}
 	out := AsBuilt(d, readings, units.Imperial16)
 	require.Empty(t, out.Conflicts)
@@ -200,9 +201,9 @@ func TestHalfGirthAsBuilt(t *testing.T) {
 
 // Bark broader than its gunwales, with no frame recorded, was built on them.
 func TestGreatestBeamMeansGunwaleFrame(t *testing.T) {
-	bulging := plain(Datum{Kind: GreatestBeam, Value: 37 * inch})
+	bulging := plain(record.Datum{Kind: record.GreatestBeam, Value: 37 * inch})
 	assert.Equal(t, design.OnGunwales, Fit(bulging).Design.BuiltOn)
-	bulging.Data = append(bulging.Data, Datum{Kind: FrameWidth, Value: 27 * inch})
+	bulging.Data = append(bulging.Data, record.Datum{Kind: record.FrameWidth, Value: 27 * inch})
 	assert.Equal(t, design.OnFrame, Fit(bulging).Design.BuiltOn)
 	assert.Equal(t, design.OnFrame, Fit(plain()).Design.BuiltOn)
 }

@@ -1,9 +1,10 @@
-package record
+package refit
 
 import (
 	"math"
 
 	"barkwright/core/design"
+	"barkwright/core/record"
 	"barkwright/core/units"
 )
 
@@ -36,8 +37,8 @@ type Rebuilt struct {
 //
 // Gunwales spread by half an inch draw their ends in by well under a sixteenth; that
 // is left out. Messages show lengths in the system.
-func AsBuilt(d design.Design, readings []Datum, s units.System) Rebuilt {
-	r := &reading{system: s, data: make([]Datum, len(readings)), aside: make([]bool, len(readings))}
+func AsBuilt(d design.Design, readings []record.Datum, s units.System) Rebuilt {
+	r := &reading{system: s, data: make([]record.Datum, len(readings)), aside: make([]bool, len(readings))}
 	for i, a := range readings {
 		a.Kind, a.Locked = plainKind(a.Kind), true
 		r.data[i] = a
@@ -47,12 +48,12 @@ func AsBuilt(d design.Design, readings []Datum, s units.System) Rebuilt {
 	r.halfLength, r.halfGunwale = d.Length/2, d.HalfGunwale()
 	b := &boat{reading: r, design: d, settled: map[string]bool{"endHeight": true}}
 	b.standThwarts()
-	if l, _, ok := b.first(LengthOverall); ok {
+	if l, _, ok := b.first(record.LengthOverall); ok {
 		b.set("length", l.Value)
 		b.set("overhang", l.Value/2-r.halfGunwale)
 		r.halfLength = b.design.Length / 2
 	}
-	if e, _, ok := b.first(EndHeight); ok {
+	if e, _, ok := b.first(record.EndHeight); ok {
 		b.set("endHeight", e.Value)
 	}
 	for i, a := range r.data {
@@ -77,14 +78,14 @@ func AsBuilt(d design.Design, readings []Datum, s units.System) Rebuilt {
 }
 
 // plainKind is the placed kind that a measurement amidships is one of.
-func plainKind(k Kind) Kind {
+func plainKind(k record.Kind) record.Kind {
 	switch k {
-	case BeamInside:
-		return ClearWidth
-	case DepthInwale:
-		return SheerHeight
-	case DepthRail:
-		return RailHeight
+	case record.BeamInside:
+		return record.ClearWidth
+	case record.DepthInwale:
+		return record.SheerHeight
+	case record.DepthRail:
+		return record.RailHeight
 	}
 	return k
 }
@@ -94,7 +95,7 @@ func keepMade(before, after design.Design, r *reading) design.Design {
 	read := map[string]bool{}
 	for i, a := range r.data {
 		if !r.aside[i] {
-			read[kindRows[a.Kind].key] = true
+			read[a.Kind.Parameter()] = true
 		}
 	}
 	for _, p := range design.Params() {

@@ -1,10 +1,11 @@
-package record
+package refit
 
 import (
 	"fmt"
 	"math"
 
 	"barkwright/core/design"
+	"barkwright/core/record"
 	"barkwright/core/units"
 )
 
@@ -16,11 +17,8 @@ type Conflict struct {
 	Data, Aside []int
 }
 
-// MostData is how many measurements one record may hold: it bounds the time of a fit.
-const MostData = 400
-
 // read goes over the record once and sets aside what cannot stand.
-func read(data []Datum, s units.System) *reading {
+func read(data []record.Datum, s units.System) *reading {
 	r := &reading{system: s, data: data, aside: make([]bool, len(data))}
 	for i := range data {
 		r.checkAlone(i)
@@ -50,8 +48,8 @@ func (r *reading) length(v float64) string { return units.Length.Format(v, r.sys
 // checkAlone sets aside what no boat that can be drawn here has.
 func (r *reading) checkAlone(i int) {
 	d := r.data[i]
-	if d.Kind < 0 || d.Kind >= kindCount {
-		panic("record: no such kind of measurement")
+	if d.Kind < 0 || int(d.Kind) >= len(record.Kinds()) {
+		panic("refit: no such kind of measurement")
 	}
 	finite := func(v float64) bool { return math.Abs(v) < 1e6 }
 	switch {
@@ -59,11 +57,11 @@ func (r *reading) checkAlone(i int) {
 		r.conflict(fmt.Sprintf("A record holds at most %d measurements; this one is left out.", MostData), i)
 	case !finite(d.Value) || !finite(d.At.Distance) || !finite(d.Tolerance) || !finite(d.At.Height) || d.At.Distance < 0:
 		r.conflict(d.Kind.String()+": this is not a measurement of a boat.", i)
-	case d.Number > furthest && d.Kind != Bay || d.Number > furthest+1:
+	case d.Number > furthest && d.Kind != record.Bay || d.Number > furthest+1:
 		r.conflict(fmt.Sprintf("%v: at most %d thwarts each side of the middle one are drawn.", d.Named(r.system), furthest), i)
-	case d.Number == 0 && (d.Kind == ThwartPosition || d.Kind == Bay):
+	case d.Number == 0 && (d.Kind == record.ThwartPosition || d.Kind == record.Bay):
 		r.conflict(d.Kind.String()+": say which, counted from the middle.", i)
-	case d.Value <= 0 && d.Kind != BottomRise:
+	case d.Value <= 0 && d.Kind != record.BottomRise:
 		r.conflict(d.Named(r.system)+": has to be more than nothing.", i)
 	case d.AtHeight() && d.At.Height <= 0:
 		r.conflict(d.Kind.String()+": say at what height.", i)
@@ -80,14 +78,14 @@ func (r *reading) checkAlone(i int) {
 func parameter(key string) design.Param {
 	p, ok := design.Lookup(key)
 	if !ok {
-		panic("record: no such parameter")
+		panic("refit: no such parameter")
 	}
 	return p
 }
 
 // checkTwice sets aside what is recorded a second time and differently.
 func (r *reading) checkTwice() {
-	for j, b := range r.data[:min(MostData, len(r.data))] {
+	for j, b := range r.data[:min(record.MostData, len(r.data))] {
 		for i, a := range r.data[:j] {
 			if a.Kind != b.Kind || a.Number != b.Number || a.Aft() != b.Aft() || r.aside[i] || r.aside[j] {
 				continue
@@ -95,55 +93,48 @@ func (r *reading) checkTwice() {
 			if a.At.From != b.At.From || a.At.Height != b.At.Height || (a.Placed() && a.Number == 0 && a.At.Distance != b.At.Distance) {
 				continue
 			}
-			if a.Kind != EndPoint && math.Abs(a.Value-b.Value) > a.Within()+b.Within() {
-				r.conflict(fmt.Sprintf("%v is recorded twice, as %s and as %s; the first is used until one is struck out.", a.Named(r.system), a.shown(r.system), b.shown(r.system)), i, j)
+			if a.Kind != record.EndPoint && math.Abs(a.Value-b.Value) > a.Within()+b.Within() {
+				r.conflict(fmt.Sprintf("%v is recorded twice, as %s and as %s; the first is used until one is struck out.", a.Named(r.system), a.Shown(r.system), b.Shown(r.system)), i, j)
 			}
 		}
 	}
 }
 
-func (d Datum) shown(s units.System) string {
-	if d.Counted() {
-		return units.Count.Format(d.Value, s)
-	}
-	return units.Length.Format(d.Value, s)
-}
-
 // checkOrder names two data of which the first should not be the larger.
-func (r *reading) checkOrder(small, large Kind, why string) {
+func (r *reading) checkOrder(small, large record.Kind, why string) {
 	a, i, okA := r.first(small)
 	b, j, okB := r.first(large)
 	if okA && okB && a.Value > b.Value+a.Within()+b.Within() {
-		r.conflict(fmt.Sprintf("%v, %s, is more than %v, %s: %s", a.Named(r.system), a.shown(r.system), b.Named(r.system), b.shown(r.system), why), j, i)
+		r.conflict(fmt.Sprintf("%v, %s, is more than %v, %s: %s", a.Named(r.system), a.Shown(r.system), b.Named(r.system), b.Shown(r.system), why), j, i)
 	}
 }
 
 func (r *reading) checkBeams() {
-	r.checkOrder(BeamInside, BeamOutside, "left out until one is put right.")
-	r.checkOrder(BeamInside, GreatestBeam, "left out until one is put right.")
-	in, i, okIn := r.first(BeamInside)
-	out, j, okOut := r.first(BeamOutside)
+	r.checkOrder(record.BeamInside, record.BeamOutside, "left out until one is put right.")
+	r.checkOrder(record.BeamInside, record.GreatestBeam, "left out until one is put right.")
+	in, i, okIn := r.first(record.BeamInside)
+	out, j, okOut := r.first(record.BeamOutside)
 	if okIn && okOut && out.Value-in.Value > 2*parameter("inwaleThickness").Max+in.Within()+out.Within() {
 		r.conflict(fmt.Sprintf("Beam outside and inside would make each gunwale %s thick: left out. If the bark bulges beyond the gunwales, record the greatest breadth of bark.",
 			r.length((out.Value-in.Value)/2)), i, j)
 	}
 	for k, d := range r.data {
-		if okIn && d.Kind == ClearWidth && !r.aside[k] && d.Value > in.Value+in.Within()+d.Within() {
+		if okIn && d.Kind == record.ClearWidth && !r.aside[k] && d.Value > in.Value+in.Within()+d.Within() {
 			r.conflict(fmt.Sprintf("%v, %s, is longer than the beam inside the gunwales, %s: left out until one is put right.", d.Named(r.system), r.length(d.Value), r.length(in.Value)), i, k)
 		}
 	}
 }
 
 func (r *reading) checkDepths() {
-	r.checkOrder(DepthInwale, DepthRail, "left out until one is put right.")
-	in, i, okIn := r.first(DepthInwale)
-	rail, j, okRail := r.first(DepthRail)
+	r.checkOrder(record.DepthInwale, record.DepthRail, "left out until one is put right.")
+	in, i, okIn := r.first(record.DepthInwale)
+	rail, j, okRail := r.first(record.DepthRail)
 	if okIn && okRail && rail.Value-in.Value > parameter("capThickness").Max+in.Within()+rail.Within() {
 		r.conflict(fmt.Sprintf("Depth to the rail and to the gunwale would make the cap %s thick: the rail's is left out.", r.length(rail.Value-in.Value)), i, j)
 	}
-	end, e, ok := r.first(EndHeight)
+	end, e, ok := r.first(record.EndHeight)
 	for k, d := range r.data {
-		if ok && (d.Kind == SheerHeight || d.Kind == RailHeight) && !r.aside[k] && d.Value > end.Value+end.Within()+d.Within() {
+		if ok && (d.Kind == record.SheerHeight || d.Kind == record.RailHeight) && !r.aside[k] && d.Value > end.Value+end.Within()+d.Within() {
 			r.conflict(fmt.Sprintf("%v, %s, is higher than the stem head, %s: left out until one is put right.", d.Named(r.system), r.length(d.Value), r.length(end.Value)), e, k)
 		}
 	}
@@ -154,7 +145,7 @@ func (r *reading) checkPlaced(i int) {
 	d := r.data[i]
 	x, known := r.where(d)
 	limit := r.halfLength
-	if d.Kind == ClearWidth || d.Kind == SheerHeight || d.Kind == RailHeight {
+	if d.Kind == record.ClearWidth || d.Kind == record.SheerHeight || d.Kind == record.RailHeight {
 		limit = r.halfGunwale
 	}
 	switch {

@@ -1,10 +1,11 @@
-package record
+package refit
 
 import (
 	"math"
 	"sort"
 
 	"barkwright/core/design"
+	"barkwright/core/record"
 	"barkwright/core/units"
 )
 
@@ -56,7 +57,7 @@ func (b block) last(i int) bool {
 			return false
 		}
 	}
-	return b.data[i].Kind != EndPoint
+	return b.data[i].Kind != record.EndPoint
 }
 
 // nearby is how far apart two stations count as one, a choice of this project: less
