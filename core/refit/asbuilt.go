@@ -38,27 +38,27 @@ type Rebuilt struct {
 // Gunwales spread by half an inch draw their ends in by well under a sixteenth; that
 // is left out. Messages show lengths in the system.
 func AsBuilt(d design.Design, readings []record.Datum, s units.System) Rebuilt {
-	r := &reading{system: s, data: make([]record.Datum, len(readings)), aside: make([]bool, len(readings))}
+	ev := &evidence{system: s, data: make([]record.Datum, len(readings)), aside: make([]bool, len(readings))}
 	for i, a := range readings {
 		a.Kind, a.Locked = plainKind(a.Kind), true
-		r.data[i] = a
-		r.checkAlone(i)
+		ev.data[i] = a
+		ev.checkAlone(i)
 	}
-	r.checkTwice()
-	r.halfLength, r.halfGunwale = d.Length/2, d.HalfGunwale()
-	b := &boat{reading: r, design: d, settled: map[string]bool{"endHeight": true}}
+	ev.checkTwice()
+	ev.stations.halfLength, ev.stations.halfGunwale = at(d.Length/2), at(d.HalfGunwale())
+	b := &boat{ev: ev, design: d, settled: map[string]bool{"endHeight": true}}
 	b.standThwarts()
-	if l, _, ok := b.first(record.LengthOverall); ok {
+	if l, _, ok := b.ev.first(record.LengthOverall); ok {
 		b.set("length", l.Value)
-		b.set("overhang", l.Value/2-r.halfGunwale)
-		r.halfLength = b.design.Length / 2
+		b.set("overhang", l.Value/2-d.HalfGunwale())
+		ev.stations.halfLength = at(b.design.Length / 2)
 	}
-	if e, _, ok := b.first(record.EndHeight); ok {
+	if e, _, ok := b.ev.first(record.EndHeight); ok {
 		b.set("endHeight", e.Value)
 	}
-	for i, a := range r.data {
-		if !r.aside[i] && a.Placed() {
-			r.checkPlaced(i)
+	for i, a := range ev.data {
+		if !ev.aside[i] && a.Placed() {
+			ev.checkPlaced(i)
 		}
 	}
 	corrected := append(b.correct(planCurve), b.correct(sheerCurve)...)
@@ -69,8 +69,8 @@ func AsBuilt(d design.Design, readings []record.Datum, s units.System) Rebuilt {
 	}
 	corrected = append(corrected, b.correct(girthCurve)...)
 	b.design, _ = b.ends().solve(b.design, nil)
-	b.design = keepMade(d, b.design, r)
-	out := Rebuilt{Design: b.design, Conflicts: r.conflicts, Rows: b.rows(), Moved: moved(d, b.design), Corrected: corrected}
+	b.design = keepMade(d, b.design, ev)
+	out := Rebuilt{Design: b.design, Conflicts: ev.conflicts, Rows: b.rows(), Moved: moved(d, b.design), Corrected: corrected}
 	for i := range out.Rows {
 		out.Rows[i].Datum = readings[i]
 	}
@@ -91,10 +91,10 @@ func plainKind(k record.Kind) record.Kind {
 }
 
 // keepMade puts back the parameters that would follow the new lines but are made.
-func keepMade(before, after design.Design, r *reading) design.Design {
+func keepMade(before, after design.Design, ev *evidence) design.Design {
 	read := map[string]bool{}
-	for i, a := range r.data {
-		if !r.aside[i] {
+	for i, a := range ev.data {
+		if !ev.aside[i] {
 			read[a.Kind.Parameter()] = true
 		}
 	}

@@ -9,12 +9,12 @@ import (
 	"barkwright/core/units"
 )
 
-// boat is a design as it is put together from a reading.
+// boat is a design as it is put together from evidence.
 type boat struct {
-	*reading
+	ev      *evidence
 	design  design.Design
 	settled map[string]bool
-	blocks  []block
+	groups  []group
 	// begun are the designs each block began from.
 	begun []design.Design
 }
@@ -22,17 +22,17 @@ type boat struct {
 // build works out the design: first what is stated outright, then what the plan,
 // the sheer, the bottom and the ends decide, each by least squares, last what is
 // read off the finished lines.
-func build(r *reading) *boat {
-	b := &boat{reading: r, design: design.Default(), settled: map[string]bool{}}
+func build(ev *evidence) *boat {
+	b := &boat{ev: ev, design: design.Default(), settled: map[string]bool{}}
 	b.state()
-	for i, next := range []func() block{b.plan, b.sheer, b.ends, b.section} {
+	for i, next := range []func() group{b.plan, b.sheer, b.ends, b.section} {
 		if i == 2 {
 			b.headboard()
 		}
 		k := next()
-		b.blocks, b.begun = append(b.blocks, k), append(b.begun, b.design)
+		b.groups, b.begun = append(b.groups, k), append(b.begun, b.design)
 		b.design, _ = k.solve(b.design, nil)
-		for _, l := range k.loose {
+		for _, l := range k.free {
 			b.settled[l.key] = true
 		}
 	}
@@ -56,23 +56,24 @@ func (b *boat) state() {
 			}
 		}
 	}
-	if b.halfLength == 0 && b.halfGunwale > 0 {
-		b.set("length", 2*b.halfGunwale/(1-2*overhangShare))
+	gunwale := b.ev.stations.halfGunwale
+	if !b.ev.stations.halfLength.known && gunwale.known {
+		b.set("length", 2*gunwale.x/(1-2*overhangShare))
 	}
-	if b.halfGunwale > 0 {
-		b.set("overhang", b.design.Length/2-b.halfGunwale)
+	if gunwale.known {
+		b.set("overhang", b.design.Length/2-gunwale.x)
 	} else {
 		b.design = hold(b.design, "overhang")
 	}
 	b.stateBeam()
-	if rail, _, ok := b.first(record.DepthRail); ok && !b.settled["depth"] {
+	if rail, _, ok := b.ev.first(record.DepthRail); ok && !b.settled["depth"] {
 		b.set("depth", rail.Value-b.design.CapThickness)
 	} else if !b.settled["depth"] {
 		b.design = hold(b.design, "depth")
 	}
 	n := 0
 	for k := 1; k <= furthest; k++ {
-		if b.thwart(k) > 0 {
+		if b.ev.stations.thwart(k).known {
 			n = k
 		}
 	}
@@ -81,17 +82,17 @@ func (b *boat) state() {
 	}
 }
 
-// mean is that of what the record says of a kind, by weight: of both ends where
-// they are recorded apart. A position is turned into one from amidships.
+// mean returns the weighted mean of what the record says of a kind: of both ends
+// where they are recorded apart. A position is turned into one from amidships.
 func (b *boat) mean(k record.Kind) (v float64, ok bool) {
 	sum, weights := 0.0, 0.0
-	for i, d := range b.data {
-		if d.Kind != k || b.aside[i] {
+	for i, d := range b.ev.data {
+		if d.Kind != k || b.ev.aside[i] {
 			continue
 		}
 		v, known := d.Value, true
 		if k == record.HeadboardPosition {
-			v, known = b.from(d.At.From, d.Value)
+			v, known = b.ev.stations.from(d.At.From, d.Value)
 		}
 		if known {
 			w := weight(d) * weight(d)
@@ -102,8 +103,8 @@ func (b *boat) mean(k record.Kind) (v float64, ok bool) {
 }
 
 func (b *boat) stateBeam() {
-	out, _, outside := b.first(record.BeamOutside)
-	great, _, bulges := b.first(record.GreatestBeam)
+	out, _, outside := b.ev.first(record.BeamOutside)
+	great, _, bulges := b.ev.first(record.GreatestBeam)
 	switch {
 	case b.settled["beam"]:
 		b.splitBeams()
@@ -119,7 +120,7 @@ func (b *boat) stateBeam() {
 		b.set("greatestBeam", great.Value)
 		b.settled["turnWidth"] = true
 		// Bark bulges where it was folded up round the gunwales themselves.
-		if _, _, framed := b.first(record.FrameWidth); !framed {
+		if _, _, framed := b.ev.first(record.FrameWidth); !framed {
 			b.set("builtOn", float64(design.OnGunwales))
 		}
 	}
@@ -128,50 +129,50 @@ func (b *boat) stateBeam() {
 // splitBeams gives the inwales what lies between the beams outside and inside them,
 // where no thickness is recorded.
 func (b *boat) splitBeams() {
-	_, _, inside := b.first(record.BeamInside)
-	_, _, thick := b.first(record.InwaleThickness)
-	if out, _, outside := b.first(record.BeamOutside); inside && outside && !thick {
+	_, _, inside := b.ev.first(record.BeamInside)
+	_, _, thick := b.ev.first(record.InwaleThickness)
+	if out, _, outside := b.ev.first(record.BeamOutside); inside && outside && !thick {
 		b.set("inwaleThickness", (out.Value-b.design.Beam)/2)
 	}
 }
 
 // amidships collects what the record states of a curve amidships, as measurements of
-// the curve there: it is weighed against the others by its own tolerance.
-func (b *boat) amidships(stated map[record.Kind]record.Kind, less float64) []sample {
-	var list []sample
-	for i, d := range b.data {
-		if as, ok := stated[d.Kind]; ok && !b.aside[i] {
+// the curve there. Each is weighed against the others by its own tolerance.
+func (b *boat) amidships(stated map[record.Kind]record.Kind, less float64) []located {
+	var list []located
+	for i, d := range b.ev.data {
+		if as, ok := stated[d.Kind]; ok && !b.ev.aside[i] {
 			d.Tolerance = d.Within()
 			d.Kind = as
 			d.Value -= less
-			list = append(list, sample{d, 0, i})
+			list = append(list, located{d, 0, i})
 		}
 	}
 	return list
 }
 
-// samples collects the data of some kinds that stand.
-func (b *boat) samples(kinds ...record.Kind) []sample {
-	var list []sample
-	for i, d := range b.data {
+// samples collects the data of some kinds that are not set aside.
+func (b *boat) samples(kinds ...record.Kind) []located {
+	var list []located
+	for i, d := range b.ev.data {
 		for _, k := range kinds {
-			if d.Kind == k && !b.aside[i] {
-				x, _ := b.where(d)
-				list = append(list, sample{d, x, i})
+			if d.Kind == k && !b.ev.aside[i] {
+				x, _ := b.ev.stations.where(d)
+				list = append(list, located{d, x, i})
 			}
 		}
 	}
 	return list
 }
 
-// says tells whether the record has anything of a kind that stands.
+// says tells whether the record has a datum of a kind that is not set aside.
 func (b *boat) says(k record.Kind) bool {
-	_, _, ok := b.first(k)
+	_, _, ok := b.ev.first(k)
 	return ok
 }
 
-// offMiddle tells whether any datum says something of a boat's curves.
-func offMiddle(data []sample) bool {
+// offMiddle tells whether any datum was taken away from amidships.
+func offMiddle(data []located) bool {
 	for _, s := range data {
 		if s.x > 0 {
 			return true
@@ -180,8 +181,8 @@ func offMiddle(data []sample) bool {
 	return false
 }
 
-func (b *boat) plan() block {
-	k := block{data: b.samples(record.ClearWidth)}
+func (b *boat) plan() group {
+	k := group{data: b.samples(record.ClearWidth)}
 	if len(k.data) == 0 {
 		return k
 	}
@@ -190,22 +191,22 @@ func (b *boat) plan() block {
 	} else {
 		k.data = append(k.data, b.amidships(map[record.Kind]record.Kind{record.BeamOutside: record.ClearWidth}, 2*b.design.InwaleThickness)...)
 	}
-	k.loose = append(k.loose, freed("beam", func(d *design.Design) *float64 { return &d.Beam }))
+	k.free = append(k.free, freed("beam", func(d *design.Design) *float64 { return &d.Beam }))
 	if offMiddle(k.data) {
-		k.loose = append(k.loose,
+		k.free = append(k.free,
 			freed("beamFull", func(d *design.Design) *float64 { return &d.BeamFull }),
 			freed("beamFine", func(d *design.Design) *float64 { return &d.BeamFine }))
 	}
 	return k
 }
 
-func (b *boat) sheer() block {
-	k := block{data: b.samples(record.SheerHeight, record.RailHeight)}
+func (b *boat) sheer() group {
+	k := group{data: b.samples(record.SheerHeight, record.RailHeight)}
 	if len(k.data) == 0 {
 		return k
 	}
 	k.data = append(k.data, b.amidships(map[record.Kind]record.Kind{record.DepthInwale: record.SheerHeight, record.DepthRail: record.RailHeight}, 0)...)
-	k.loose = append(k.loose, freed("depth", func(d *design.Design) *float64 { return &d.Depth }))
+	k.free = append(k.free, freed("depth", func(d *design.Design) *float64 { return &d.Depth }))
 	if !offMiddle(k.data) {
 		return k
 	}
@@ -218,11 +219,11 @@ func (b *boat) sheer() block {
 		over := b.design.EndHeight - b.design.GunwaleEndHeight
 		headRise = func(design.Design) float64 { return over }
 	}
-	k.loose = append(k.loose, end, freed("sheerSweep", func(d *design.Design) *float64 { return &d.SheerSweep }))
+	k.free = append(k.free, end, freed("sheerSweep", func(d *design.Design) *float64 { return &d.SheerSweep }))
 	// The gunwales end no lower than amidships, and the bark's edge goes on from
 	// their slope to the head without a hump: design.Faults asks for both.
-	k.fences = 2
-	k.fence = func(h *hull.Hull, over []float64) {
+	k.constraints = 2
+	k.constraint = func(h *hull.Hull, over []float64) {
 		d := h.Design
 		const step = units.Millimetre
 		slope := (h.Sheer(h.GunwaleX) - h.Sheer(h.GunwaleX-step)) / step
@@ -234,14 +235,14 @@ func (b *boat) sheer() block {
 
 // ends is the bottom and the end's profile, which take over one from the other at
 // the heel.
-func (b *boat) ends() block {
+func (b *boat) ends() group {
 	points := b.samples(record.EndPoint)
-	k := block{data: append(b.samples(record.BottomRise), points...)}
+	k := group{data: append(b.samples(record.BottomRise), points...)}
 	if len(k.data) == 0 {
 		return k
 	}
 	d := b.design
-	k.loose = []loose{
+	k.free = []free{
 		freed("rocker", func(d *design.Design) *float64 { return &d.Rocker }).within(0, d.Depth/2),
 		freed("rockerSpread", func(d *design.Design) *float64 { return &d.RockerSpread }),
 	}
@@ -253,23 +254,46 @@ func (b *boat) ends() block {
 		return k
 	}
 	// Points of the end tell how far in the heel lies; else it stands by the headboard.
-	k.loose = append(k.loose, freed("heelLength", func(d *design.Design) *float64 { return &d.HeelLength }).within(0, d.Length/2-d.HalfGunwale()/2))
+	k.free = append(k.free, freed("heelLength", func(d *design.Design) *float64 { return &d.HeelLength }).within(0, d.Length/2-d.HalfGunwale()/2))
 	// A head far inboard of a short heel leaves no room for the end's curve.
-	k.fences = 1
-	k.fence = func(h *hull.Hull, over []float64) { over[0] = h.Design.HeadSetback - 0.6*h.Design.HeelLength }
+	k.constraints = 1
+	k.constraint = func(h *hull.Hull, over []float64) { over[0] = h.Design.HeadSetback - 0.6*h.Design.HeelLength }
 	heights, lengths := b.samples(record.EndHeight), b.samples(record.LengthOverall)
 	k.data = append(append(k.data, heights...), lengths...)
 	if len(heights) > 0 || !b.settled["endHeight"] {
-		k.loose = append(k.loose, freed("endHeight", func(d *design.Design) *float64 { return &d.EndHeight }).
+		k.free = append(k.free, freed("endHeight", func(d *design.Design) *float64 { return &d.EndHeight }).
 			within(d.GunwaleEndHeight+d.CapThickness, math.Inf(1)))
 	}
 	if len(lengths) > 0 {
 		// A foremost point that lies elsewhere moves the bark's end and not the gunwale's.
-		k.loose = append(k.loose, freed("overhang", func(d *design.Design) *float64 { return &d.Overhang }))
-		k.halfGunwale = d.HalfGunwale()
+		k.free = append(k.free, freed("overhang", func(d *design.Design) *float64 { return &d.Overhang }))
+		k.halfGunwale = at(d.HalfGunwale())
 	}
-	k.loose = append(k.loose,
+	k.free = append(k.free,
 		freed("headSetback", func(d *design.Design) *float64 { return &d.HeadSetback }).within(0, max(0, d.Overhang-units.Inch)),
 		freed("endFull", func(d *design.Design) *float64 { return &d.EndFull }))
 	return k
+}
+
+// headboard sets where the headboard stands, once plan and sheer are known. The heel
+// and so the bottom depend on it.
+func (b *boat) headboard() {
+	if x, ok := b.mean(record.HeadboardPosition); ok {
+		h := finished(b.design)
+		b.set("headboard", h.Gunwale.Length()-h.RunTo(x))
+	}
+}
+
+// readOff sets what is measured along the gunwale of the finished lines.
+func (b *boat) readOff() {
+	h := finished(b.design)
+	length := h.Gunwale.Length()
+	for n := 1; n <= furthest; n++ {
+		if thwart := b.ev.stations.thwart(n); thwart.known {
+			b.set(thwartKey(n), h.RunTo(thwart.x)/length)
+		}
+	}
+	if d, _, ok := b.ev.first(record.RibSpacing); ok && !b.settled["ribs"] {
+		b.set("ribs", 2*length/d.Value)
+	}
 }

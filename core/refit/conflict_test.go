@@ -47,7 +47,7 @@ func TestContradictionsAreNamedAndLeftOut(t *testing.T) {
 		"beyond the end":          {[]record.Datum{{Kind: record.SheerHeight, At: record.Place{Distance: 90 * inch}, Value: 20 * inch}}, "beyond the end", []int{4}},
 		"thwart outside":          {[]record.Datum{thwart(1, record.FromMiddle, 88)}, "beyond the end", []int{4}},
 		"thwarts crossed":         {[]record.Datum{thwart(1, record.FromMiddle, 60), thwart(2, record.FromMiddle, 50)}, "no further out", []int{5}},
-		"nothing":                 {[]record.Datum{{Kind: record.EndHeight}}, "more than nothing", []int{4}},
+		"nothing":                 {[]record.Datum{{Kind: record.EndHeight}}, "more than zero", []int{4}},
 		"not a number":            {[]record.Datum{{Kind: record.EndHeight, Value: math.NaN()}}, "not a measurement", []int{4}},
 		"too big":                 {[]record.Datum{{Kind: record.FrameWidth, Value: 200 * inch}}, "outside what is drawn", []int{4}},
 		"too many thwarts":        {[]record.Datum{thwart(7, record.FromMiddle, 60)}, "at most 4", []int{4}},

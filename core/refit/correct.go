@@ -96,9 +96,9 @@ const (
 	readAlready = 1e-7
 )
 
-// correct brings a curve to its readings, each by a change that is whole at the reading
-// and has died out at the next place that was made or read. Everything else of the
-// curve stays as it is.
+// correct brings a curve to its readings. Each reading changes it in full at its own
+// place and not at all at the next place that was made or read. The rest of the curve
+// stays as it is.
 func (b *boat) correct(c curve) []Corrected {
 	var done []Corrected
 	before := b.design
@@ -128,31 +128,31 @@ func (b *boat) correct(c curve) []Corrected {
 func (b *boat) standThwarts() {
 	h := finished(b.design)
 	for n := 1; n <= b.design.OuterThwarts(); n++ {
-		b.thwarts[0][n] = thwartX(h, n)
+		b.ev.stations.thwarts[0][n] = at(thwartX(h, n))
 	}
 }
 
-// sites are the places of the correction for each reading: from and to the nearest of
-// the thwarts that nothing was read at, the other readings and the curve's ends. What
-// was read at the same places before keeps its correction's.
+// sites returns the extent of the correction for each reading. It runs from and to the
+// nearest of the thwarts without a reading, the other readings and the curve's ends. A
+// correction made before at the same places keeps its extent.
 func (b *boat) sites(c curve, list []cluster) []shape.Correction {
 	half := b.design.HalfGunwale()
 	places := []float64{0, 1}
 	for n := 1; n <= b.design.OuterThwarts(); n++ {
-		near := false
+		thwart, near := b.ev.stations.thwarts[0][n], false
 		for _, l := range list {
-			near = near || math.Abs(l.x-b.thwarts[0][n]) < hand
+			near = near || math.Abs(l.x-thwart.x) < hand
 		}
-		if x := b.thwarts[0][n]; x > 0 && !near {
-			places = append(places, x/half)
+		if thwart.known && !near {
+			places = append(places, thwart.x/half)
 		}
 	}
 	for _, l := range list {
-		places = append(places, at(l.x, half))
+		places = append(places, placeOf(l.x, half))
 	}
 	sites := make([]shape.Correction, len(list))
 	for i, l := range list {
-		s := shape.Correction{At: at(l.x, half), To: 1}
+		s := shape.Correction{At: placeOf(l.x, half), To: 1}
 		for _, p := range places {
 			if p < s.At {
 				s.From = max(s.From, p)
@@ -171,9 +171,9 @@ func (b *boat) sites(c curve, list []cluster) []shape.Correction {
 	return sites
 }
 
-// at is the place of a correction for a reading at x: what is read near the middle or
-// the end is of the curve's own number there.
-func at(x, half float64) float64 {
+// placeOf returns the place of a correction for a reading at x, 0 amidships and 1 at
+// the gunwale's end. A reading near either counts as taken there.
+func placeOf(x, half float64) float64 {
 	switch {
 	case x < hand:
 		return 0
@@ -183,15 +183,15 @@ func at(x, half float64) float64 {
 	return x / half
 }
 
-// correctAt adds the correction that one place asks for and returns the change there;
-// false where none is needed or none can be.
+// correctAt adds the correction that one place asks for and returns the change there. It
+// returns false where no correction is needed or possible.
 func (b *boat) correctAt(c curve, l cluster, add shape.Correction) (by float64, ok bool) {
-	if math.Abs(l.miss) < readAlready || b.aside[l.index[0]] {
+	if math.Abs(l.miss) < readAlready || b.ev.aside[l.index[0]] {
 		return 0, false
 	}
 	half := b.design.HalfGunwale()
 	refuse := func(why string) (float64, bool) {
-		b.asideAll(b.data[l.index[0]].Named(b.system)+": "+why, l.index, l.index)
+		b.ev.asideAll(b.ev.data[l.index[0]].Named(b.ev.system)+": "+why, l.index, l.index)
 		return 0, false
 	}
 	if add.At == 1 && c.end == "" {
@@ -208,15 +208,15 @@ func (b *boat) correctAt(c curve, l cluster, add shape.Correction) (by float64, 
 		return refuse(fmt.Sprintf("%d places of a curve can be corrected: take the corrections off and begin again from the numbers.", shape.MostCorrections))
 	case math.Abs(with.Of(add.At)) > design.MostCorrection:
 		return refuse(fmt.Sprintf("this is %s off the boat as it is drawn. Up to %s is corrected: measure again, or change the boat's numbers.",
-			b.length(math.Abs(l.miss)), b.length(design.MostCorrection/c.share)))
+			b.ev.length(math.Abs(l.miss)), b.ev.length(design.MostCorrection/c.share)))
 	}
 	if key := map[float64]string{0: c.mid, 1: c.end}[add.At]; key != "" {
 		p := parameter(key)
 		v := p.Get(&b.design) + add.By/c.share
 		if v < p.Min || v > p.Max {
-			return refuse(fmt.Sprintf("%s is outside what is drawn here, %s to %s.", p.Format(v, b.system), p.Format(p.Min, b.system), p.Format(p.Max, b.system)))
+			return refuse(fmt.Sprintf("%s is outside what is drawn here, %s to %s.", p.Format(v, b.ev.system), p.Format(p.Min, b.ev.system), p.Format(p.Max, b.ev.system)))
 		}
-		b.design = keepMade(b.design, p.Set(b.design, v), b.reading)
+		b.design = keepMade(b.design, p.Set(b.design, v), b.ev)
 	}
 	*c.list(&b.design) = with
 	return l.miss, true

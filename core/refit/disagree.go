@@ -21,23 +21,24 @@ const (
 	betterWithout, farOff = 0.5, 2.0
 )
 
-// oddOne is one: a measurement's place in the record and what the others make of it.
+// oddOne is a measurement that disagrees with the others: its index in the record and
+// the value that the others predict.
 type oddOne struct {
 	index  int
 	others float64
-	// last tells that nothing of its curve is measured farther out: the others do not
-	// stand about it, and a true end that lifts more steeply than this shape looks the same.
+	// last tells that no datum of its curve is measured farther out. The others then
+	// extrapolate to it, and a true end that lifts more steeply than this shape looks the same.
 	last bool
 }
 
-// disagreeing finds the measurements that the rest do better without, block by
-// block, one at a time.
+// disagreeing finds the measurements without which the rest fit much better, group by
+// group, one at a time.
 func (b *boat) disagreeing() []oddOne {
 	var list []oddOne
-	for i, k := range b.blocks {
+	for i, k := range b.groups {
 		skip := map[int]bool{}
 		// With one figure more than parameters any of them could be the odd one.
-		for len(skip) < odd && len(k.data)-len(skip) > len(k.loose)+1 {
+		for len(skip) < odd && len(k.data)-len(skip) > len(k.free)+1 {
 			at, others, found := k.oddest(b, i, skip)
 			if !found {
 				break
@@ -49,63 +50,63 @@ func (b *boat) disagreeing() []oddOne {
 	return list
 }
 
-// last tells whether nothing is measured farther out than the datum at place i; no
-// point of a profile is the last of it.
-func (b block) last(i int) bool {
-	for _, s := range b.data {
-		if s.x > b.data[i].x+nearby {
+// last tells whether datum i is the one measured farthest out. Points of a profile
+// never are.
+func (g group) last(i int) bool {
+	for _, s := range g.data {
+		if s.x > g.data[i].x+nearby {
 			return false
 		}
 	}
-	return b.data[i].Kind != record.EndPoint
+	return g.data[i].Kind != record.EndPoint
 }
 
 // nearby is how far apart two stations count as one, a choice of this project: less
 // than a boat's curves change in.
 const nearby = 2 * units.Inch
 
-// oddest finds the measurement that disagrees most with the rest of block i.
-func (k block) oddest(b *boat, i int, skip map[int]bool) (at int, others float64, found bool) {
-	d, all := k.solve(b.begun[i], skip)
-	misses := k.worst(d, skip)
+// oddest finds the measurement that disagrees most with the rest of group i.
+func (g group) oddest(b *boat, i int, skip map[int]bool) (at int, others float64, found bool) {
+	d, all := g.solve(b.begun[i], skip)
+	misses := g.worst(d, skip)
 	if len(misses) == 0 {
 		return 0, 0, false
 	}
 	// An end that this shape cannot follow bends the fit beside it too: it is tried first,
 	// so that no figure there is blamed for it.
-	for i, s := range k.data {
-		if !skip[i] && !s.Locked && k.last(i) {
+	for i, s := range g.data {
+		if !skip[i] && !s.Locked && g.last(i) {
 			misses = append([]int{i}, misses...)
 		}
 	}
 	least := betterWithout * all
 	for _, try := range misses {
 		skip[try] = true
-		without, sum := k.solve(b.begun[i], skip)
+		without, sum := g.solve(b.begun[i], skip)
 		delete(skip, try)
-		miss := k.miss(without, try)
-		if sum >= least || math.Abs(miss) <= farOff*k.data[try].Within() {
+		miss := g.miss(without, try)
+		if sum >= least || math.Abs(miss) <= farOff*g.data[try].Within() {
 			continue
 		}
-		least, at, others, found = sum, try, k.data[try].Value+miss, true
-		if k.last(try) {
+		least, at, others, found = sum, try, g.data[try].Value+miss, true
+		if g.last(try) {
 			break
 		}
 	}
 	return at, others, found
 }
 
-// worst lists the places of the largest misses in tolerances, and none where all
-// lie inside.
-func (k block) worst(d design.Design, skip map[int]bool) []int {
+// worst lists the indices of the largest misses in tolerances. The list is empty where
+// all lie inside.
+func (g group) worst(d design.Design, skip map[int]bool) []int {
 	var list []int
-	miss := make([]float64, len(k.data))
+	miss := make([]float64, len(g.data))
 	outside := false
-	for i, s := range k.data {
+	for i, s := range g.data {
 		if skip[i] || s.Locked {
 			continue
 		}
-		miss[i] = math.Abs(k.miss(d, i)) / s.Within()
+		miss[i] = math.Abs(g.miss(d, i)) / s.Within()
 		outside = outside || miss[i] > 1
 		list = append(list, i)
 	}

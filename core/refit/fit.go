@@ -26,17 +26,17 @@ var stateWords = [...]string{"inside tolerance", "outside tolerance", "set aside
 // String is the state as the table says it.
 func (s State) String() string { return stateWords[s] }
 
-// Row is one measurement beside the fitted boat's, metres or a count.
+// Row is one measurement beside the fitted boat's. Values are in metres or a count.
 type Row struct {
 	record.Datum
 	// Model is what the fitted boat measures, Difference that less the datum.
 	Model, Difference float64
-	State
+	State             State
 	// Disagrees tells that the other measurements fit together much better without
-	// this one; Others is then what they make of it. It keeps its part in the fit.
+	// this one. Others is then the value that they predict. It keeps its part in the fit.
 	Disagrees bool
-	// Unfollowed tells the same of one with nothing measured farther out: it may be true
-	// of a boat whose end lifts as this shape cannot.
+	// Unfollowed tells the same of the measurement farthest out. It may be true of a boat
+	// whose end lifts as this shape cannot.
 	Unfollowed bool
 	Others     float64
 	// X is where a placed measurement was taken, metres from amidships.
@@ -56,17 +56,17 @@ type Fitted struct {
 	EndsDiffer []string
 }
 
-// Fit finds the design that rebuilds a recorded boat, by bounded least squares with
-// each measurement weighed by its tolerance, beam and depth among those of their
-// curves. What nothing else is measured against is taken as it stands. The result
-// follows from the record alone. The design may still ask for what cannot be
-// built: design's faults say so.
+// Fit finds the design that rebuilds a recorded boat, by bounded least squares. Each
+// measurement is weighed by its tolerance; beam and depth take part in the fits of
+// their curves. A parameter that one measurement states alone is taken as it stands.
+// The result follows from the record alone. It may not be buildable: design's faults
+// say so.
 func Fit(rec record.Record) Fitted {
 	b := build(read(rec.Data, rec.System))
 	if rec.Name != "" {
 		b.design.Name = rec.Name
 	}
-	f := Fitted{Design: b.design, Conflicts: b.conflicts, Held: held(b.design, b.settled), EndsDiffer: b.endsDiffer()}
+	f := Fitted{Design: b.design, Conflicts: b.ev.conflicts, Held: held(b.design, b.settled), EndsDiffer: b.endsDiffer()}
 	f.Rows = b.rows()
 	for _, k := range b.disagreeing() {
 		row := &f.Rows[k.index]
@@ -101,8 +101,8 @@ func valued(d record.Datum, v float64) record.Datum {
 	return d
 }
 
-// Over returns a design with what a record can speak to, settled or held by a rule, as
-// the fitted boat has it, and everything else as it was.
+// Over returns a design with the parameters that a record can tell as the fitted boat
+// has them, and everything else as it was.
 func (f Fitted) Over(d design.Design) design.Design {
 	d.Corrected = f.Design.Corrected
 	for _, key := range append([]string{"builtOn"}, spoken...) {
@@ -123,16 +123,16 @@ func (b *boat) rows() []Row {
 	if b.says(HalfGirth) || b.says(HalfBreadth) {
 		h = hull.New(b.design)
 	}
-	rows := make([]Row, len(b.data))
-	for i, d := range b.data {
+	rows := make([]Row, len(b.ev.data))
+	for i, d := range b.ev.data {
 		rows[i] = Row{Datum: d, State: SetAside}
-		if b.aside[i] {
+		if b.ev.aside[i] {
 			continue
 		}
 		model := b.measure(h, d)
 		rows[i].Model, rows[i].Difference = model, model-d.Value
 		if d.Placed() {
-			rows[i].X, _ = b.where(d)
+			rows[i].X, _ = b.ev.stations.where(d)
 		}
 		rows[i].State = InsideTolerance
 		if math.Abs(model-d.Value) > d.Within()+1e-9 {
@@ -142,12 +142,12 @@ func (b *boat) rows() []Row {
 	return rows
 }
 
-// measure is what the boat measures for a datum whose station is known.
+// measure returns what the boat measures for a datum whose station is known.
 func (b *boat) measure(h *hull.Hull, d record.Datum) float64 {
 	if !d.Placed() {
-		return overall(h, b.stations, d)
+		return overall(h, b.ev.stations, d)
 	}
-	x, _ := b.where(d)
+	x, _ := b.ev.stations.where(d)
 	return along(h, d, x)
 }
 
@@ -157,7 +157,7 @@ var saidOf = [...]string{record.BothEnds: "of both ends", record.Forward: "forwa
 // endsDiffer compares each measurement forward with the same one aft.
 func (b *boat) endsDiffer() []string {
 	var list []string
-	for i, fore := range b.data {
+	for i, fore := range b.ev.data {
 		what := fore
 		what.At.Side = record.BothEnds
 		for j, aft := range b.data {
@@ -166,8 +166,15 @@ func (b *boat) endsDiffer() []string {
 				fore.Placed() && fore.At.Distance != aft.At.Distance || fore.Value == aft.Value {
 				continue
 			}
-			list = append(list, fmt.Sprintf("%v: %s %s, %s aft. A boat the same at both ends shows neither; the fit stands between them.", what.Named(b.system), fore.Shown(b.system), saidOf[fore.At.Side], aft.Shown(b.system)))
+			list = append(list, fmt.Sprintf("%v: %s %s, %s aft. A boat the same at both ends shows neither; the fit stands between them.", what.Named(b.ev.system), fore.Shown(b.ev.system), saidOf[fore.At.Side], aft.Shown(b.ev.system)))
 		}
 	}
 	return list
+}
+
+// Measure compares a design with a record, as Fit does with the boat it finds, without
+// fitting. It shows how a boat changed afterwards stands to what was measured.
+func Measure(d design.Design, rec record.Record) []Row {
+	b := &boat{ev: read(rec.Data, rec.System), design: d}
+	return b.rows()
 }

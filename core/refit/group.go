@@ -8,17 +8,17 @@ import (
 	"barkwright/core/units"
 )
 
-// sample is a datum of a block with its station.
-type sample struct {
+// located is a datum of a group with its station.
+type located struct {
 	record.Datum
 	x     float64
 	index int // in the record
 }
 
-// loose is a parameter that a block may move, between bounds narrower than the
-// table's where the rest of the boat asks for it. Its rule is the value it has
-// when the block begins.
-type loose struct {
+// free is a parameter that a group may move. Its bounds are narrower than the table's
+// where the rest of the boat asks for it. Its rule is the value it has when the group
+// begins.
+type free struct {
 	key    string
 	at     func(*design.Design) *float64
 	lo, hi float64
@@ -26,38 +26,38 @@ type loose struct {
 	spread float64
 }
 
-// freed makes a parameter loose. The rule counts as good to half the parameter's
-// range, the same for every parameter: a pull that settles what the record leaves
-// open and that scaled measurements outweigh many times.
-func freed(key string, at func(*design.Design) *float64) loose {
+// freed makes a parameter free. Its rule counts as good to half the parameter's range.
+// That weak pull settles what the record leaves open, and scaled measurements outweigh
+// it many times.
+func freed(key string, at func(*design.Design) *float64) free {
 	p := parameter(key)
-	return loose{key: key, at: at, lo: p.Min, hi: p.Max, spread: (p.Max - p.Min) / 2}
+	return free{key: key, at: at, lo: p.Min, hi: p.Max, spread: (p.Max - p.Min) / 2}
 }
 
-func (l loose) within(lo, hi float64) loose {
+func (l free) within(lo, hi float64) free {
 	l.lo = max(l.lo, lo)
 	l.hi = max(l.lo, min(l.hi, hi))
 	return l
 }
 
-// block is a group of parameters that one group of measurements decides.
-type block struct {
-	loose []loose
-	data  []sample
+// group is the parameters that one group of measurements decides.
+type group struct {
+	free []free
+	data []located
 	// curve tells that the model needs the end's profile, which is slow.
 	curve bool
 	// skin tells that it needs the whole hull.
 	skin bool
-	// fence fills, as lengths over what can be built, what no boat may exceed.
-	fence  func(h *hull.Hull, over []float64)
-	fences int
-	// halfGunwale is kept where the overhang is loose, so that the length follows it; 0
-	// where it is not.
-	halfGunwale float64
+	// constraint fills over with by how much, in metres, a boat exceeds each limit that
+	// it must keep. There are as many as constraints says.
+	constraint  func(h *hull.Hull, over []float64)
+	constraints int
+	// halfGunwale is kept where the overhang is free, so that the length follows it.
+	halfGunwale distance
 }
 
-// lockedTolerance is what a locked measurement may miss by; a choice of this
-// project, under what a tape shows.
+// lockedTolerance is by how much a locked measurement may be missed. A choice of this
+// project: less than a tape shows.
 const lockedTolerance = units.Inch / 64
 
 // weight returns one over the tolerance that the fit goes by.
@@ -68,65 +68,65 @@ func weight(d record.Datum) float64 {
 	return 1 / d.Within()
 }
 
-// A fence is felt as a measurement would be that is good to fenceTolerance, and
-// fenceMargin before it is reached, so that the fit does not lean past it.
+// A constraint weighs as a measurement with constraintTolerance would. It begins
+// constraintMargin before its limit, so that the fit does not lean past it.
 const (
-	fenceTolerance = units.Inch / 64
-	fenceMargin    = units.Inch / 16
+	constraintTolerance = units.Inch / 64
+	constraintMargin    = units.Inch / 16
 )
 
-func (b block) shape(d design.Design, x []float64) *hull.Hull {
-	for i, l := range b.loose {
+func (g group) shape(d design.Design, x []float64) *hull.Hull {
+	for i, l := range g.free {
 		*l.at(&d) = x[i]
 	}
-	if b.halfGunwale > 0 {
-		d.Length = 2 * (b.halfGunwale + d.Overhang)
+	if g.halfGunwale.known {
+		d.Length = 2 * (g.halfGunwale.x + d.Overhang)
 	}
-	return b.model(d)
+	return g.model(d)
 }
 
-// model is as much of a hull as the block's data are measured on.
-func (b block) model(d design.Design) *hull.Hull {
+// model returns as much of a hull as the group's data are measured on.
+func (g group) model(d design.Design) *hull.Hull {
 	switch {
-	case b.skin:
+	case g.skin:
 		return hull.New(d)
-	case b.curve:
+	case g.curve:
 		return hull.Profile(d)
 	}
 	return hull.Lines(d)
 }
 
-// solve moves the loose parameters of d to the least sum of squares of the misses
-// over their tolerances; skip holds the places in data to leave out. It returns
-// the sum over the data alone.
-func (b block) solve(d design.Design, skip map[int]bool) (design.Design, float64) {
-	n := len(b.loose)
+// solve moves the free parameters of d to the least sum of squares of the misses over
+// their tolerances. skip holds the indices of data to leave out. It returns the sum
+// over the data alone.
+func (g group) solve(d design.Design, skip map[int]bool) (design.Design, float64) {
+	n := len(g.free)
 	if n == 0 {
 		return d, 0
 	}
-	q := geom.LeastSquares{Count: len(b.data) + b.fences + n}
+	q := geom.LeastSquares{Count: len(g.data) + g.constraints + n}
 	start := make([]float64, n)
-	for i, l := range b.loose {
+	for i, l := range g.free {
 		q.Lower, q.Upper, q.Scale = append(q.Lower, l.lo), append(q.Upper, l.hi), append(q.Scale, l.spread)
 		start[i] = max(l.lo, min(l.hi, *l.at(&d)))
 	}
 	q.Residuals = func(x, out []float64) {
-		h := b.shape(d, x)
-		for i, s := range b.data {
+		h := g.shape(d, x)
+		for i, s := range g.data {
 			out[i] = 0
 			if !skip[i] {
 				out[i] = (modelled(h, s) - s.Value) * weight(s.Datum)
 			}
 		}
-		rest := out[len(b.data):]
+		rest := out[len(g.data):]
 		for i := range rest[:n] {
-			rest[i] = (x[i] - start[i]) / b.loose[i].spread
+			rest[i] = (x[i] - start[i]) / g.free[i].spread
 		}
-		if b.fences > 0 {
+		if g.constraints > 0 {
 			over := rest[n:]
-			b.fence(h, over)
+			g.constraint(h, over)
 			for i, v := range over {
-				over[i] = max(0, v+fenceMargin) / fenceTolerance
+				over[i] = max(0, v+constraintMargin) / constraintTolerance
 			}
 		}
 	}
@@ -134,20 +134,20 @@ func (b block) solve(d design.Design, skip map[int]bool) (design.Design, float64
 	out := make([]float64, q.Count)
 	q.Residuals(found, out)
 	sum := 0.0
-	for _, v := range out[:len(b.data)] {
+	for _, v := range out[:len(g.data)] {
 		sum += v * v
 	}
-	for i, l := range b.loose {
+	for i, l := range g.free {
 		d = parameter(l.key).Set(d, found[i])
 	}
-	if b.halfGunwale > 0 {
-		d = parameter("length").Set(d, 2*(b.halfGunwale+d.Overhang))
+	if g.halfGunwale.known {
+		d = parameter("length").Set(d, 2*(g.halfGunwale.x+d.Overhang))
 	}
 	return d, sum
 }
 
-// modelled is what the boat measures for a sample.
-func modelled(h *hull.Hull, s sample) float64 {
+// modelled returns what the boat measures for a datum.
+func modelled(h *hull.Hull, s located) float64 {
 	switch s.Kind {
 	case record.LengthOverall:
 		return h.Design.Length
@@ -157,7 +157,7 @@ func modelled(h *hull.Hull, s sample) float64 {
 	return along(h, s.Datum, s.x)
 }
 
-// miss is by how much the boat d misses the datum at place i of the block.
-func (b block) miss(d design.Design, i int) float64 {
-	return modelled(b.model(d), b.data[i]) - b.data[i].Value
+// miss returns by how much the boat d misses datum i of the group.
+func (g group) miss(d design.Design, i int) float64 {
+	return modelled(g.model(d), g.data[i]) - g.data[i].Value
 }

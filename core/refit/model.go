@@ -3,6 +3,7 @@ package refit
 import (
 	"math"
 
+	"barkwright/core/design"
 	"barkwright/core/geom"
 	"barkwright/core/hull"
 	"barkwright/core/record"
@@ -29,12 +30,12 @@ func along(h *hull.Hull, d record.Datum, x float64) float64 {
 	return d.Value + offProfile(h, geom.Vec2{X: x, Y: d.Value})
 }
 
-// profileSamples is in how many pieces the end's curve is looked at: chords of a
-// curve a yard long and a foot in radius then stand off it by 0.2 mm at most.
+// profileSamples is the number of chords that stand for the end's curve. Of a curve a
+// yard long and a foot in radius they stand off by 0.2 mm at most.
 const profileSamples = 64
 
-// offProfile is how far the end's curve passes from a point, more than nothing
-// where it passes outside.
+// offProfile returns the distance of the end's curve from a point, positive where the
+// curve passes outside the point.
 func offProfile(h *hull.Hull, p geom.Vec2) float64 {
 	nearest, out := math.Inf(1), 1.0
 	a := h.End.At(0)
@@ -90,4 +91,11 @@ func thwartX(h *hull.Hull, n int) float64 {
 		return h.GunwaleX
 	}
 	return h.StationAt(h.Design.ThwartAt[n-1] * h.Gunwale.Length())
+}
+
+// finished returns the whole hull except for the bulge of its bark. Nothing measured
+// here depends on the bulge, and it is slow to find.
+func finished(d design.Design) *hull.Hull {
+	d.GreatestBeam = 0
+	return hull.New(d)
 }

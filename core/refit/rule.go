@@ -7,7 +7,7 @@ import (
 	"barkwright/core/units"
 )
 
-// Held is a parameter that the record says nothing of, and the rule that gave it.
+// Held is a parameter that the record does not tell, and the rule that gave it.
 type Held struct {
 	Key string
 	// Value in the parameter's SI unit.
@@ -41,16 +41,15 @@ const (
 	noSource = "a choice of this project, no published source"
 )
 
-// rule is how a parameter is held where nothing is recorded of it. at is nil where
-// the design's own rule, or its starting value, stands. words has a %s for each number
-// shown.
+// rule is how a parameter is held that is not recorded. at is nil where the design's
+// own rule, or its starting value, stands. words has a %s for each number shown.
 type rule struct {
 	at           func(design.Design) float64
 	words, cited string
 	shown        []design.Shown
 }
 
-// of is a rule that is a share of another number, inches one that is so far from it.
+// of makes a rule that is a share of another number, inches one that is a length from it.
 func of(at func(design.Design) float64, share float64, words, cited string) rule {
 	return rule{at, words, cited, []design.Shown{{Kind: units.Ratio, Value: share}}}
 }
@@ -81,8 +80,8 @@ var rules = map[string]rule{
 	"gunwaleEndHeight": inches(design.GunwaleEndRise, "%s over the depth", noSource),
 }
 
-// spoken are the parameters a record can speak to and so the ones whose rules are
-// listed where it does not.
+// spoken are the parameters that a record can tell. Where it does not, their rules are
+// listed.
 var spoken = []string{
 	"length", "overhang", "beam", "greatestBeam", "beamFull", "beamFine", "depth",
 	"gunwaleEndHeight", "sheerSweep", "rocker", "rockerSpread",
@@ -91,8 +90,8 @@ var spoken = []string{
 	"thwarts", "thwart1", "thwart2", "thwart3", "thwart4", "ribs", "ribWidthMid", "ribWidthEnd",
 }
 
-// hold sets a parameter by its rule, inside its range. One that follows goes on
-// following.
+// hold sets a parameter by its rule, inside its range. A parameter that follows others
+// goes on following.
 func hold(d design.Design, key string) design.Design {
 	at := rules[key].at
 	if at == nil {

@@ -26,7 +26,7 @@ func (b *boat) section() block {
 	k := block{data: append(girths, breadths...), skin: true}
 	d := b.design
 	if len(k.data) == 0 || d.Bulges() || d.BuiltOn != design.OnFrame {
-		return block{}
+		return group{}
 	}
 	rule, _ := d.Midsection()
 	turn := freed("turnWidth", func(d *design.Design) *float64 { return &d.TurnWidth })

@@ -73,7 +73,7 @@ func (e Entry) Whole() bool {
 
 var (
 	errNoValue   = errors.New("There is no value: type one, or strike the row out.")
-	errTolerance = errors.New("A tolerance is more than nothing: empty the field for the usual one.")
+	errTolerance = errors.New("A tolerance is more than zero: empty the field for the usual one.")
 )
 
 // Enter reads a text into a field. The field What takes a kind's ID, Locked
