@@ -20,7 +20,7 @@ var levels = [][]string{
 	{"core/design"},
 	{"core/hull"},
 	{"core/frame", "core/bark", "core/afloat"},
-	{"core/record", "core/gather", "core/crew"},
+	{"core/record", "core/gather", "core/crew", "core/onhand"},
 	{"core/refit"},
 	{"core", "core/file"},
 	{"core/answer"},

@@ -4,6 +4,7 @@ import (
 	"barkwright/core/bark"
 	"barkwright/core/design"
 	"barkwright/core/geom"
+	"barkwright/core/onhand"
 )
 
 // Skin is what the bark laid flat tells, and what bark on hand makes of the boat.
@@ -13,9 +14,9 @@ type Skin struct {
 	// empty until it is worked out.
 	Curve []bark.CurvePoint
 	// Makes is what the list makes of the design, and Narrower what is left of it
-	// with every sheet narrower by bark.NarrowerBy; nil without a list and until
+	// with every sheet narrower by onhand.NarrowerBy; nil without a list and until
 	// they are worked out.
-	Makes, Narrower *bark.Outcome
+	Makes, Narrower *onhand.Outcome
 }
 
 // MostCurved is the number of gores the curve of stretch goes up to: past it slits
@@ -80,7 +81,7 @@ func (c Canoe) WithMakes() Canoe {
 	}
 	s := *c.Skin
 	sheets := c.Design.OnHand.List()
-	makes, narrower := bark.Makes(c.Design, sheets), bark.Makes(c.Design, bark.Narrower(sheets, bark.NarrowerBy))
+	makes, narrower := onhand.Makes(c.Design, sheets), onhand.Makes(c.Design, onhand.Narrower(sheets, onhand.NarrowerBy))
 	if narrower.Largest > makes.Largest {
 		// A sheet can be cut narrower: the rule of cutting missed that it helps.
 		makes = narrower

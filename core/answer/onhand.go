@@ -6,6 +6,7 @@ import (
 	"barkwright/core"
 	"barkwright/core/bark"
 	"barkwright/core/known"
+	"barkwright/core/onhand"
 	"barkwright/core/units"
 )
 
@@ -41,7 +42,7 @@ func onHandNumbers(c core.Canoe) []*Number {
 		makesNumber("bark.largest", "Longest boat of these proportions they make", s.Makes,
 			"the hull and its frame scaled as a whole until the sheets just cover it; timbers stay as they are", laid),
 		makesNumber("bark.largestNarrower", "The same if every sheet comes # narrower", s.Narrower,
-			"each sheet narrower by #: an edge split, or a smaller tree", laid, small(bark.NarrowerBy)),
+			"each sheet narrower by #: an edge split, or a smaller tree", laid, small(onhand.NarrowerBy)),
 	}
 }
 

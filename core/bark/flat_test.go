@@ -213,7 +213,7 @@ func TestGoresMirrorAboutAmidships(t *testing.T) {
 func TestFlatScales(t *testing.T) {
 	const k = 1.3
 	d := boat(t, map[string]float64{"sheetWidth": wide})
-	big := bark.Scaled(d, k)
+	big := d.Scaled(k)
 	for _, p := range []*float64{&big.BarkThickness, &big.InwaleThickness, &big.StemWidth, &big.GoreFoot, &big.GunwaleTurn, &big.SheetWidth} {
 		*p *= k
 	}

@@ -36,7 +36,6 @@ func TestOneGreatSheetCovers(t *testing.T) {
 }
 
 func TestNothingOnHand(t *testing.T) {
-	assert.Zero(t, bark.Makes(design.Default(), nil).Largest)
 	l := bark.Plan(hull.New(design.Default()))
 	assert.Equal(t, bark.EnoughSewn, l.Verdict(), "as many sheets of the size set as it takes")
 }
@@ -114,21 +113,6 @@ func TestPanelsFollowTheSheetThatLiesThere(t *testing.T) {
 		assert.NotEqual(t, 1, b.Piece)
 	}
 	assert.Zero(t, laid(sheets([2]float64{60, 400})).Seams[bark.PanelSeams].Length, "one wide sheet needs none, whatever width is set")
-}
-
-// Longer, wider or more sheets make no smaller boat here; the boat named is covered and
-// one a little larger is not.
-func TestLargestBoat(t *testing.T) {
-	d := design.Default()
-	list := sheets([2]float64{57, 210})
-	o := bark.Makes(d, list)
-	assert.InDelta(t, o.Largest*d.Length, o.Length, 1e-9)
-	at := func(k float64) bool { return bark.Covers(hull.New(bark.Scaled(d, k)), list) }
-	assert.True(t, at(o.Largest))
-	assert.False(t, at(o.Largest+0.002))
-	less := bark.Makes(d, bark.Narrower(list, bark.NarrowerBy))
-	assert.Less(t, less.Length, o.Length)
-	assert.LessOrEqual(t, o.Length, bark.Makes(d, append(list, sheets([2]float64{30, 210})...)).Length)
 }
 
 // randomList draws sheets, now and then at the ends of their ranges.

@@ -1,6 +1,10 @@
 package bark
 
-import "math"
+import (
+	"math"
+
+	"barkwright/core/hull"
+)
 
 // Verdict says whether a boat can be built from the sheets it is laid out with.
 type Verdict int
@@ -57,4 +61,15 @@ func (l *Layout) Wanting() []Laid {
 func (l *Layout) Pieces() []Laid {
 	out := make([]Laid, 0, len(l.Bed)+len(l.Port)+len(l.Star))
 	return append(append(append(out, l.Bed...), l.Port...), l.Star...)
+}
+
+// Covers tells whether a list of sheets covers a boat.
+func Covers(h *hull.Hull, sheets []Sheet) bool {
+	if len(sheets) == 0 {
+		return false
+	}
+	bottom := bottomRun(h)
+	d := newDemand(h, lines(h), bottom, plainFlatLength(h, bottom))
+	l := Layout{Gores: gores(h, goreShares(h.Design))}
+	return lay(&d, l.marks(&d), sheets).wanting == 0
 }
