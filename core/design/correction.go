@@ -49,15 +49,15 @@ func correctionFaults(d Design) []Fault {
 			if !placed || curve.Name != "sheer" && c.At == 1 {
 				return []Fault{NewFault(CorrectionsKey, "A correction of the "+curve.Name+" is not inside the gunwales. Take the corrections off.")}
 			}
-			if !(math.Abs(c.By) <= MostCorrection+over) {
-				return []Fault{NewFault(CorrectionsKey, "A correction of the "+curve.Name+" is more than %s: change the boat's numbers and take the corrections off.", small(MostCorrection))}
+			if !(math.Abs(c.By) <= MostCorrection+Rounding) {
+				return []Fault{NewFault(CorrectionsKey, "A correction of the "+curve.Name+" is more than %s: change the boat's numbers and take the corrections off.", Small(MostCorrection))}
 			}
 		}
 	}
 	g := d.Gunwale()
 	for _, c := range d.Corrected.Plan.List() {
 		if d.HalfGunwale() > 0 && g.Breadth(c.At*g.Half) <= 0 {
-			return []Fault{NewFault(CorrectionsKey, "The gunwales as corrected close %s from amidships. Take the corrections off.", long(c.At*g.Half))}
+			return []Fault{NewFault(CorrectionsKey, "The gunwales as corrected close %s from amidships. Take the corrections off.", Long(c.At*g.Half))}
 		}
 	}
 	return nil

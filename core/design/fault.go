@@ -39,6 +39,15 @@ type Shown struct {
 	Value float64
 }
 
+// Long and Small show a length and a size of timber.
+func Long(v float64) Shown  { return Shown{units.Length, v} }
+func Small(v float64) Shown { return Shown{units.SmallLength, v} }
+
+// Rounding is by how much a number must pass a bound before it is a fault: the last
+// bits of a value that was meant to be equal to the bound are not. Metres, radians or
+// a ratio.
+const Rounding = 1e-9
+
 // NewFault states what is wrong with a parameter in one full sentence, with a %s
 // for each number shown.
 func NewFault(key, sentence string, shown ...Shown) Fault {

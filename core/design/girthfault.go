@@ -15,10 +15,10 @@ func (d *Design) girthFault() (Fault, bool) {
 		return Fault{}, false
 	}
 	sentence := "Folded up round this frame the bark is %s longer, round half the boat amidships, than a finished section can be with this turn of the bilge."
-	shown := small(long)
+	shown := Small(long)
 	if short > 0 {
 		sentence = "Folded up round this frame the bark is %s too short, round half the boat amidships, for any turn of the bilge."
-		shown = small(short)
+		shown = Small(short)
 	}
 	first := 0
 	for i := len(girthDeciders) - 1; i >= 0; i-- {

@@ -25,13 +25,6 @@ func (d Design) OutsideBreadth() float64 {
 	return d.Beam + 2*(d.InwaleThickness+d.BarkThickness)
 }
 
-func long(v float64) Shown  { return Shown{units.Length, v} }
-func small(v float64) Shown { return Shown{units.SmallLength, v} }
-
-// over is how far one number stands beyond another before it is a fault: the last
-// bits of a value that was meant to be equal are not.
-const over = 1e-9
-
 // relationFaults checks what parameters in range ask of each other.
 func relationFaults(d Design) []Fault {
 	var faults []Fault
@@ -45,22 +38,22 @@ func relationFaults(d Design) []Fault {
 
 	add(d.Bulges() && d.GreatestBeam <= outside,
 		NewFault("greatestBeam", "The greatest breadth of the bark, %s, is not over the %s outside the gunwales: choose none, or more.",
-			long(d.GreatestBeam), long(outside)).AtLeast(outside+0.25*units.Inch))
-	add(d.GunwaleEndHeight < d.Depth-over,
-		NewFault("gunwaleEndHeight", "The gunwale would be lower at its ends than the depth of %s amidships.", long(d.Depth)).AtLeast(d.Depth))
-	add(d.Rocker > d.Depth/2+over,
-		NewFault("rocker", "The bottom would rise to more than half the depth of %s.", long(d.Depth)).AtMost(d.Depth/2))
+			Long(d.GreatestBeam), Long(outside)).AtLeast(outside+0.25*units.Inch))
+	add(d.GunwaleEndHeight < d.Depth-Rounding,
+		NewFault("gunwaleEndHeight", "The gunwale would be lower at its ends than the depth of %s amidships.", Long(d.Depth)).AtLeast(d.Depth))
+	add(d.Rocker > d.Depth/2+Rounding,
+		NewFault("rocker", "The bottom would rise to more than half the depth of %s.", Long(d.Depth)).AtMost(d.Depth/2))
 	onFrame := d.BuiltOn == OnFrame
-	add(onFrame && d.FrameLength > gunwales-frameRoom+over,
+	add(onFrame && d.FrameLength > gunwales-frameRoom+Rounding,
 		NewFault("frameLength", "The building frame has to be %s shorter than the gunwales, which are %s from end to end.",
-			small(frameRoom), long(gunwales)).AtMost(gunwales-frameRoom))
-	add(onFrame && d.FrameLength > d.BedLength+over,
-		NewFault("bedLength", "The bed is shorter than the building frame of %s.", long(d.FrameLength)).AtLeast(d.FrameLength))
-	add(!onFrame && gunwales > d.BedLength+over,
-		NewFault("bedLength", "The bed is shorter than the gunwales of %s, on which the boat is built.", long(gunwales)).AtLeast(gunwales))
-	add(d.TurnSet() && d.TurnWidth > MostTurn*outside+over,
+			Small(frameRoom), Long(gunwales)).AtMost(gunwales-frameRoom))
+	add(onFrame && d.FrameLength > d.BedLength+Rounding,
+		NewFault("bedLength", "The bed is shorter than the building frame of %s.", Long(d.FrameLength)).AtLeast(d.FrameLength))
+	add(!onFrame && gunwales > d.BedLength+Rounding,
+		NewFault("bedLength", "The bed is shorter than the gunwales of %s, on which the boat is built.", Long(gunwales)).AtLeast(gunwales))
+	add(d.TurnSet() && d.TurnWidth > MostTurn*outside+Rounding,
 		NewFault("turnWidth", "The turn line of a boat built on a frame is at most %s of the %s outside the gunwales; for sides that bulge more, set a greatest breadth of bark or build on the gunwale frame.",
-			Shown{units.Percent, MostTurn}, long(outside)).AtMost(MostTurn*outside))
+			Shown{units.Percent, MostTurn}, Long(outside)).AtMost(MostTurn*outside))
 	if f, wrong := d.girthFault(); wrong {
 		faults = append(faults, f)
 	}
@@ -73,8 +66,8 @@ func relationFaults(d Design) []Fault {
 func crewFaults(d Design) []Fault {
 	faults := seatFaults(d)
 	end := d.HalfGunwale()
-	if d.Cargo > 0 && math.Abs(d.CargoPosition) > end+over {
-		fault := NewFault("cargoPosition", "The cargo would be beyond the end of the gunwales, %s from amidships.", long(end))
+	if d.Cargo > 0 && math.Abs(d.CargoPosition) > end+Rounding {
+		fault := NewFault("cargoPosition", "The cargo would be beyond the end of the gunwales, %s from amidships.", Long(end))
 		if d.CargoPosition > 0 {
 			faults = append(faults, fault.AtMost(end))
 		} else {
@@ -83,11 +76,11 @@ func crewFaults(d Design) []Fault {
 	}
 	for i, p := range d.Aboard[:max(0, min(MostPaddlers, d.Paddlers))] {
 		fault := NewFault("paddler"+strconv.Itoa(i+1)+"Place", "Paddler %s would be beyond the end of the gunwales, %s from amidships.",
-			Shown{units.Count, float64(i + 1)}, long(end))
+			Shown{units.Count, float64(i + 1)}, Long(end))
 		switch {
-		case p.X > end+over:
+		case p.X > end+Rounding:
 			faults = append(faults, fault.AtMost(end))
-		case p.X < -end-over:
+		case p.X < -end-Rounding:
 			faults = append(faults, fault.AtLeast(-end))
 		}
 	}
@@ -101,10 +94,10 @@ func seatFaults(d Design) []Fault {
 	}
 	var faults []Fault
 	low := func(key string, height float64) bool {
-		if height >= LeastSeat-over {
+		if height >= LeastSeat-Rounding {
 			return false
 		}
-		faults = append(faults, NewFault(key, "A seat this low is none: sit on the bottom, or set a seat of %s or more.", small(LeastSeat)).AtLeast(LeastSeat))
+		faults = append(faults, NewFault(key, "A seat this low is none: sit on the bottom, or set a seat of %s or more.", Small(LeastSeat)).AtLeast(LeastSeat))
 		return true
 	}
 	all := low("seatHeight", d.SeatHeight)
@@ -139,17 +132,17 @@ func Seated(d Design) Design {
 
 func endFaults(d Design) []Fault {
 	var faults []Fault
-	if least := d.GunwaleEndHeight + d.CapThickness; d.EndHeight < least-over {
+	if least := d.GunwaleEndHeight + d.CapThickness; d.EndHeight < least-Rounding {
 		faults = append(faults, NewFault("endHeight", "The stem head has to stand over the gunwale's end and its cap, %s high.",
-			long(least)).AtLeast(least))
+			Long(least)).AtLeast(least))
 	}
-	if most := d.mostSetback(); d.HeadSetback > most+over {
+	if most := d.mostSetback(); d.HeadSetback > most+Rounding {
 		faults = append(faults, NewFault("headSetback",
 			"The stem head is set back too far: it has to stand %s or more beyond the gunwale's end, and its setback is at most %s of the way back to the heel.",
-			small(headRoom), Shown{units.Percent, headBackShare}).AtMost(most))
+			Small(headRoom), Shown{units.Percent, headBackShare}).AtMost(most))
 	}
 	// The heel at least half-way from the middle to the gunwale's end.
-	if most := d.Length/2 - d.HalfGunwale()/2; d.HeelLength > most+over {
+	if most := d.Length/2 - d.HalfGunwale()/2; d.HeelLength > most+Rounding {
 		fault := NewFault("heelLength", "The heel would stand less than half-way from the middle to the gunwale's end.").AtMost(most)
 		if heel, _ := Lookup("heelLength"); !heel.Owned(d) {
 			// Nobody set it: it stands where the headboard does.
@@ -169,12 +162,12 @@ func (d Design) mostSetback() float64 {
 
 func timberFaults(d Design) []Fault {
 	var faults []Fault
-	if d.StemWidth > 2*d.InwaleThickness+over {
+	if d.StemWidth > 2*d.InwaleThickness+Rounding {
 		faults = append(faults, NewFault("stemWidth", "The stem-piece is broader than the two inwales, %s each, that meet on it.",
-			small(d.InwaleThickness)).AtMost(2*d.InwaleThickness))
+			Small(d.InwaleThickness)).AtMost(2*d.InwaleThickness))
 	}
-	if narrowest := min(d.RibWidthMid, d.RibWidthEnd); d.RibTipWidth > narrowest+over {
-		faults = append(faults, NewFault("ribTipWidth", "The ribs' tips are broader than the ribs, %s at the narrowest.", small(narrowest)).AtMost(narrowest))
+	if narrowest := min(d.RibWidthMid, d.RibWidthEnd); d.RibTipWidth > narrowest+Rounding {
+		faults = append(faults, NewFault("ribTipWidth", "The ribs' tips are broader than the ribs, %s at the narrowest.", Small(narrowest)).AtMost(narrowest))
 	}
 	return faults
 }

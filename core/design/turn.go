@@ -126,5 +126,5 @@ func (d *Design) EaseLeft() float64 { return d.HalfGirthOnBed() - d.HalfGirth() 
 // building frame and the finished section do not agree.
 func (d *Design) GirthsAgree() bool {
 	e := d.EaseLeft()
-	return e > LeastEase-over && e < MostEase+over
+	return e > LeastEase-Rounding && e < MostEase+Rounding
 }

@@ -18,12 +18,6 @@ const (
 	leastBoard = 2 * units.Inch
 )
 
-// over is how far one number stands beyond another before it is a fault: the last
-// bits of a value that was meant to be equal are not. Metres.
-const over = 1e-9
-
-func small(v float64) design.Shown { return design.Shown{Kind: units.SmallLength, Value: v} }
-
 // Faults finds what keeps the timbers from going into a hull that is itself
 // without fault, and what would fit.
 func Faults(h *hull.Hull) []design.Fault {
@@ -37,10 +31,10 @@ func Faults(h *hull.Hull) []design.Fault {
 
 // boardFaults finds a headboard set so far out that the end's curve leaves it no height.
 func boardFaults(h *hull.Hull) []design.Fault {
-	if boardHeight(h) >= leastBoard-over {
+	if boardHeight(h) >= leastBoard-design.Rounding {
 		return nil
 	}
-	fault := design.NewFault("headboard", "The end's curve leaves the headboard less than %s under its neck: set it farther in.", small(leastBoard))
+	fault := design.NewFault("headboard", "The end's curve leaves the headboard less than %s under its neck: set it farther in.", design.Small(leastBoard))
 	p, _ := design.Lookup("headboard")
 	short := func(v float64) bool {
 		d := p.Set(h.Design, v)
@@ -76,15 +70,15 @@ func thwartFaults(h *hull.Hull, thwarts []Thwart) []design.Fault {
 	var faults []design.Fault
 	last := 0.0
 	for i, t := range thwarts[1:] {
-		if t.Run < last+thwartRoom-over {
+		if t.Run < last+thwartRoom-design.Rounding {
 			faults = append(faults, design.NewFault("thwart"+strconv.Itoa(i+1), "The thwart stands under %s along the gunwale from the one inboard of it.",
-				small(thwartRoom)).AtLeast((last+thwartRoom)/length))
+				design.Small(thwartRoom)).AtLeast((last+thwartRoom)/length))
 		}
 		last = max(last, t.Run)
 	}
-	if HeadboardRun(h) < last+headboardRoom-over {
+	if HeadboardRun(h) < last+headboardRoom-design.Rounding {
 		faults = append(faults, design.NewFault("headboard", "The headboard has to stand %s or more outside the last thwart, which is %s inside the gunwale's end.",
-			small(headboardRoom), small(length-last)).AtMost(length-last-headboardRoom))
+			design.Small(headboardRoom), design.Small(length-last)).AtMost(length-last-headboardRoom))
 	}
 	return faults
 }
@@ -106,7 +100,7 @@ func ribFaults(d design.Design, all []bay) []design.Fault {
 			n--
 		}
 		f := design.NewFault("ribs", "The ribs are %s wide where they stand %s apart along the gunwale: have fewer or narrower ones.",
-			small(ribWidth(d, places, i)), small(places[i].spacing))
+			design.Small(ribWidth(d, places, i)), design.Small(places[i].spacing))
 		if everyBay(n, all) {
 			f = f.AtMost(float64(n))
 		}
@@ -114,7 +108,7 @@ func ribFaults(d design.Design, all []bay) []design.Fault {
 	}
 	if at := crowded(d, places); at >= 0 {
 		f := design.NewFault("groupHoles", "A group of lacing %s long does not fit between the tips of ribs that stand %s apart: have fewer holes, holes closer together, narrower tips or fewer ribs.",
-			small(GroupLength(d)), small(places[at].spacing))
+			design.Small(GroupLength(d)), design.Small(places[at].spacing))
 		fewer := d
 		for fewer.GroupHoles > 1 && crowded(fewer, places) >= 0 {
 			fewer.GroupHoles--
@@ -137,7 +131,7 @@ func everyBay(ribs int, all []bay) bool {
 // tooWide is the first rib broader than its space, or -1.
 func tooWide(d design.Design, places []place) int {
 	for i, p := range places {
-		if ribWidth(d, places, i) > p.spacing+over {
+		if ribWidth(d, places, i) > p.spacing+design.Rounding {
 			return i
 		}
 	}
@@ -152,7 +146,7 @@ func crowded(d design.Design, places []place) int {
 		if p.run == 0 {
 			need += splitRoom(d) - d.RibTipWidth/2
 		}
-		if need > p.spacing+over {
+		if need > p.spacing+design.Rounding {
 			return i
 		}
 	}
@@ -168,13 +162,13 @@ func postFaults(h *hull.Hull, thwarts []Thwart) []design.Fault {
 		// A crown lower by one lowers the bed at x by this much against the heels.
 		if eases := crownShare(h, p.X) - crownShare(h, h.HeelX); eases > 0 {
 			crown = min(crown, d.BedCrown-(leastPost-p.Length)/eases)
-		} else if p.Length < leastPost-over {
+		} else if p.Length < leastPost-design.Rounding {
 			crown = -1 // no crown mends a post beyond the heel
 		}
 	}
-	if shortest >= leastPost-over {
+	if shortest >= leastPost-design.Rounding {
 		return nil
 	}
 	return []design.Fault{design.NewFault("bedCrown", "A post would be %s long, and %s is the least: lower the crown of the bed, or bring the blocks under the heels nearer to the rocker.",
-		small(max(0, shortest)), small(leastPost)).AtMost(crown)}
+		design.Small(max(0, shortest)), design.Small(leastPost)).AtMost(crown)}
 }

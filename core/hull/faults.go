@@ -41,7 +41,7 @@ func (h *Hull) tooBroad() (design.Fault, bool) {
 	if h.TurnReached || !h.Design.Bulges() {
 		return design.Fault{}, false
 	}
-	f := design.NewFault("greatestBeam", "No section of this depth and turn of the bilge is %s broad.", length(h.Design.GreatestBeam))
+	f := design.NewFault("greatestBeam", "No section of this depth and turn of the bilge is %s broad.", design.Long(h.Design.GreatestBeam))
 	return h.fitMost(f, "greatestBeam", func(t *Hull) bool { return t.TurnReached }), true
 }
 
@@ -79,7 +79,7 @@ func (h *Hull) frameOutside() (design.Fault, bool) {
 	}
 	fits := func(t *Hull) bool { _, out := t.frameOut(); return out <= 0 }
 	sentence := "The building frame would stand %s outside the bark, %s from amidships."
-	shown := []design.Shown{{Kind: units.SmallLength, Value: out}, length(x)}
+	shown := []design.Shown{{Kind: units.SmallLength, Value: out}, design.Long(x)}
 	f := h.fitMost(design.NewFault("frameWidth", sentence, shown...), "frameWidth", fits)
 	if shorter := h.fitMost(design.NewFault("frameLength", sentence, shown...), "frameLength", fits); shorter.HasFit &&
 		(!f.HasFit || x > 0.75*h.Design.FrameLength/2) {
@@ -114,7 +114,7 @@ func (h *Hull) headHandle() (design.Fault, bool) {
 	if fits(h) {
 		return design.Fault{}, false
 	}
-	f := design.NewFault("rocker", "The bottom rises so steeply at the heels that no end curve reaches the stem head of %s.", length(h.Design.EndHeight))
+	f := design.NewFault("rocker", "The bottom rises so steeply at the heels that no end curve reaches the stem head of %s.", design.Long(h.Design.EndHeight))
 	return h.fitMost(f, "rocker", fits), true
 }
 
@@ -140,14 +140,12 @@ func (h *Hull) gunwaleInside() float64 {
 func (h *Hull) sheerTooSteep() (design.Fault, bool) {
 	d := &h.Design
 	rise := h.endSlope * (d.Overhang - d.HeadSetback)
-	if rise <= sheerRun*(d.EndHeight-d.GunwaleEndHeight)+1e-9 {
+	if rise <= sheerRun*(d.EndHeight-d.GunwaleEndHeight)+design.Rounding {
 		return design.Fault{}, false
 	}
 	return design.NewFault("endHeight", "The sheer rises so steeply at the gunwale's end that its run to the stem head would rise over the head and come down.").
 		AtLeast(d.GunwaleEndHeight + rise/sheerRun), true
 }
-
-func length(v float64) design.Shown { return design.Shown{Kind: units.Length, Value: v} }
 
 // fitMost and fitLeast add the value of a parameter nearest the design's, below or
 // above it, at which fits holds and the design stays valid.

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"barkwright/core/design"
+	"barkwright/core/geom"
 	"barkwright/core/shape"
 )
 
@@ -39,4 +40,13 @@ func (h *Hull) cornered(o shape.Outline, x float64) shape.Outline {
 func (h *Hull) HalfGirthInside(x float64) float64 {
 	s := h.Section(x)
 	return s.HalfGirth() - h.Design.BarkThickness*s.Turning()
+}
+
+// Station is one transverse section of the bark's outer face at X, for the port
+// half: points (y, z) with y >= 0 from the lowest point on the centre line up to
+// the sheer, in metres. Forward of the stem head, where the end leans out
+// beyond its head, the outline ends on the centre line instead.
+type Station struct {
+	X       float64
+	Outline []geom.Vec2
 }

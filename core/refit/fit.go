@@ -135,7 +135,7 @@ func (b *boat) rows() []Row {
 			rows[i].X, _ = b.ev.stations.where(d)
 		}
 		rows[i].State = InsideTolerance
-		if math.Abs(model-d.Value) > d.Within()+1e-9 {
+		if math.Abs(model-d.Value) > d.Within()+design.Rounding {
 			rows[i].State = OutsideTolerance
 		}
 	}

@@ -1,6 +1,10 @@
 package wood
 
-import "barkwright/core/units"
+import (
+	"math"
+
+	"barkwright/core/units"
+)
 
 // BreastHeight is how far up the trunk a tree is taped by custom, 4 1/2 ft.
 const BreastHeight = 4.5 * units.Foot
@@ -39,3 +43,8 @@ func BirchTaper(height float64) (typical, low, high float64) {
 	high = max(leastTaper, 1-(1-typical)*slowTaper)
 	return typical, min(low, high), max(low, high)
 }
+
+// TreeDiameter is the diameter outside the bark of the least trunk that gives a
+// sheet of the width, which goes once round it; the usable width is a little less.
+// Metres in, metres out.
+func TreeDiameter(width float64) float64 { return width / math.Pi }
