@@ -48,7 +48,7 @@ func TestAmidshipsFromTheEnd(t *testing.T) {
 // 26.4 good to 1/2 are 26.08.
 func TestStatedTwiceIsTheWeighedMean(t *testing.T) {
 	f := Fit(plain(
-		Datum{Kind: FrameWidth, Value: 26 * inch, Tolerance: inch / 4},
-		Datum{Kind: FrameWidth, Value: 26.4 * inch, Tolerance: inch / 2}))
+		record.Datum{Kind: record.FrameWidth, Value: 26 * inch, Tolerance: inch / 4},
+		record.Datum{Kind: record.FrameWidth, Value: 26.4 * inch, Tolerance: inch / 2}))
 	assert.InDelta(t, 26.08*inch, f.Design.FrameWidth, 1e-9)
 }
