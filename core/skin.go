@@ -10,7 +10,7 @@ import (
 // Skin is what the bark laid flat tells, and what bark on hand makes of the boat.
 type Skin struct {
 	Flat bark.Flat
-	// Curve is the stretch left by each number of gores a side, from none upward;
+	// Curve is the stretch left by each number of gores a side, from zero upward. It is
 	// empty until it is worked out.
 	Curve []bark.CurvePoint
 	// Makes is what the list makes of the design, and Narrower what is left of it

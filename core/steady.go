@@ -10,9 +10,10 @@ import (
 	"barkwright/core/units"
 )
 
-// GirthSpread and BilgeSpread are what is not known of a finished section amidships, held against drawn midsections of
-// published canoes: the half girth that the ribs take up, one standard deviation of nine
-// boats either way, and the bilge, of thirteen (derived from Adney and Chapelle 1964).
+// GirthSpread and BilgeSpread are what is not known of a finished section amidships: one
+// standard deviation of the half girth that the ribs take up, over nine drawn
+// midsections of published canoes, and of the bilge, over thirteen (derived from Adney
+// and Chapelle 1964).
 const (
 	GirthSpread = 0.6 * units.Inch
 	BilgeSpread = 0.06
@@ -24,9 +25,9 @@ const (
 	spreadStations, spreadPoints = 21, 16
 )
 
-// steady is how far the stiffness may lie from what the boat as designed has: by the
-// section that the ribs come to rest in and by the height of the crew. The two have
-// nothing to do with one another and are added as such.
+// steady bounds the stiffness by what is not known of the section that the ribs come to
+// rest in and of the height of the crew. The two are independent and are added as such:
+// by the root of the sum of their squares.
 func (a *Afloat) steady(h *hull.Hull, people float64) {
 	a.GMLow, a.GMHigh = a.Floated.GM, a.Floated.GM
 	if a.Floated.Upright.State != afloat.Floats {

@@ -19,7 +19,7 @@ type Water struct {
 	Lean      afloat.Floated
 	LeanMost  float64
 	ToGunwale bool
-	Carries   []afloat.Carried // from none upward, by carryStep of freeboard
+	Carries   []afloat.Carried // from zero freeboard upward, by carryStep
 	Moving    Moving
 }
 
@@ -95,7 +95,7 @@ func mostLean(r afloat.RightingCurve) float64 {
 	most := 0.0
 	lean := func(a afloat.Attitude) { most = max(most, a.Arm/math.Cos(a.Waterplane.Heel)) }
 	for _, p := range r.Points {
-		// At 90 degrees moving to the side is moving up, and holds nothing.
+		// At 90 degrees a load moved to the side moves up: that has no moment.
 		if p.Firm && p.Waterplane.Heel < math.Pi/2-heelSlack {
 			lean(p.Attitude)
 		}

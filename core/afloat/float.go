@@ -65,13 +65,13 @@ func (t *tilted) attitude(load Load, water Water, start Waterplane) Attitude {
 //
 //   - Floats: Upright and Rest both hold. Rest is upright unless the load lies to
 //     one side.
-//   - Overloaded: nothing but Excess holds, the mass beyond what brings the lowest
-//     sheer to the water floated level.
+//   - Overloaded: only Excess holds, the mass beyond what brings the lowest sheer to
+//     the water floated level.
 //   - Swamped: Upright holds where its own state is Floats; Rest is the attitude at
 //     which water comes over.
 //   - CapsizesUpright: Upright and GM hold; Rest is the angle of loll if its state
 //     is Floats; if Swamped, water comes over first, and the boat goes over.
-//   - NotConverged: nothing holds.
+//   - NotConverged: no field holds.
 type Floated struct {
 	State   State
 	Mass    float64  // kg

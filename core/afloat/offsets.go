@@ -2,7 +2,7 @@ package afloat
 
 // Offsets are half-breadths of the wet body on an equal grid: Stations cells along
 // Length, Waterlines cells down Depth from the surface. Half[i (Waterlines+1) + j]
-// is at station i, waterline j; nothing is outside the grid. Metres.
+// is at station i, waterline j; outside the grid it is zero. Metres.
 type Offsets struct {
 	Length, Depth        float64
 	Stations, Waterlines int
@@ -13,7 +13,7 @@ type Offsets struct {
 // panics on a heeled one.
 //
 // At each waterline the half-breadths of the body's stations are joined by the
-// curve of weights.go, cut off at none. Where a section is folded over, the
+// curve of weights.go, cut off at zero. Where a section is folded over, the
 // greatest half-breadth counts.
 func (b *Body) Offsets(a Attitude, g WaveGrid) Offsets {
 	if a.Waterplane.Heel != 0 {
@@ -41,8 +41,8 @@ func (b *Body) Offsets(a Attitude, g WaveGrid) Offsets {
 	return o
 }
 
-// halfBreadth returns the greatest half-breadth of station i at height z, none
-// where the station does not reach.
+// halfBreadth returns the greatest half-breadth of station i at height z, zero where
+// the station does not reach.
 func (b *Body) halfBreadth(i int, z float64) float64 {
 	ring := b.ring[b.first[i]:b.first[i+1]]
 	port := ring[len(ring)/2:]

@@ -20,7 +20,7 @@ type RightingCurve struct {
 	Swamps  bool     // water comes over at or before 90 degrees
 	Swamped Attitude // there; its Waterplane.Heel is the angle
 	Most    Attitude // the largest arm of the firm part
-	// Vanishes says that the arm falls to nothing at VanishAt, rad, before water
+	// Vanishes says that the arm falls to zero at VanishAt, rad, before water
 	// comes over.
 	Vanishes bool
 	VanishAt float64
@@ -95,7 +95,7 @@ func (c *RightingCurve) findMost(at func(float64, Waterplane) Attitude) {
 	}
 }
 
-// findVanishing sets the heel past the largest arm where the arm falls to nothing,
+// findVanishing sets the heel past the largest arm where the arm falls to zero,
 // if the boat is still dry there.
 func (c *RightingCurve) findVanishing(at func(float64, Waterplane) Attitude) {
 	if !(c.Most.Arm > 0) {

@@ -3,7 +3,7 @@ package afloat
 import "math"
 
 // settle returns the attitude at which the boat comes to rest when it heels from
-// upright towards the heavy side, or to starboard where there is none. It steps
+// upright towards the heavy side, or to starboard where neither is. It steps
 // in heel until the righting arm turns positive, then closes in on that heel. The
 // attitude's state is Swamped if water comes over the gunwale first or no heel to
 // 90 degrees holds the boat.
@@ -48,7 +48,7 @@ func (b *Body) settle(load Load, water Water, upright Attitude) Attitude {
 	return rest
 }
 
-// restArm is the righting arm taken as none, m: the search in heel ends nearer.
+// restArm is the righting arm taken as zero, m: the search in heel ends nearer.
 const restArm = 1e-6
 
 // closeIn finds, between two attitudes, the heel at which value passes from

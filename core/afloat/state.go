@@ -17,7 +17,7 @@ const (
 	CapsizesUpright
 	// NotConverged: no attitude was found that balances the load.
 	NotConverged
-	// NoSuchLoad: a load was asked for that leaves a freeboard, and none does.
+	// NoSuchLoad: no load leaves the freeboard asked for.
 	NoSuchLoad
 	// NoSuchSpeed: a power was given that the curve of speeds does not reach.
 	NoSuchSpeed

@@ -8,9 +8,9 @@ import "math"
 //	P + iQ = -i lam k IntInt f exp(-lam^2 k z + i lam k x) dx dz
 //
 // with k = g/U^2 and lam the secant of theta; after integration by parts, so that
-// no slopes are needed and raked ends are only places where f is nothing. Down and
-// along, f is joined by straight lines and those integrals are exact; the last one
-// is the midpoint rule at equal steps of theta.
+// no slopes are needed and raked ends are only places where f is zero. Down and along,
+// f is interpolated linearly and those integrals are exact. The integral over theta is
+// by the midpoint rule at equal steps.
 //
 // J. H. Michell, The wave-resistance of a ship, Phil. Mag. (5) 45 (1898) 106-123.
 // The theory takes a thin rigid hull that neither sinks nor trims in deep water
@@ -38,7 +38,7 @@ func NewWaves(o Offsets, angles int) *Waves {
 }
 
 // Resistance returns the wave resistance in newtons at speed u in m/s, in water of
-// a density in kg/m^3; none at no speed.
+// a density in kg/m^3. At zero speed it is zero.
 func (w *Waves) Resistance(u, density float64) float64 {
 	if !(u > 0) {
 		return 0

@@ -9,7 +9,7 @@ const leastNeighbour = 0.4
 
 // parabolas returns which parabolas are used in interval i of increasing x: those
 // through points j, j+1 and j+2 for the first n of j, one reaching back over the
-// interval before, one forward over the one after. None at all, a straight line.
+// interval before, one forward over the one after. With n of zero f is taken as straight.
 func parabolas(x []float64, i int) (j [2]int, n int) {
 	h := leastNeighbour * (x[i+1] - x[i])
 	if i > 0 && x[i]-x[i-1] >= h {
@@ -26,10 +26,10 @@ func parabolas(x []float64, i int) (j [2]int, n int) {
 // integrationWeights returns w so that the integral of f over [x[0], x[n-1]] is
 // the sum of w[i] f(x[i]), for increasing x at unequal distances.
 //
-// Inside an interval f is the mean of the parabolas of parabolas. Exact for parabolas
-// at any spacing that leaves none out; at equal spacing exact for cubics except in
-// the two end intervals, so of the fourth order for smooth f. At a corner of f, and
-// where a parabola is left out on both sides, it is of the second order.
+// Inside an interval f is the mean of the parabolas that parabolas returns. The rule is
+// exact for parabolas at any spacing that leaves no parabola out. At equal spacing it is
+// exact for cubics except in the two end intervals, so of the fourth order for smooth f.
+// At a corner of f, and where both parabolas are left out, it is of the second order.
 func integrationWeights(x []float64) []float64 {
 	w := make([]float64, len(x))
 	for i := 0; i+1 < len(x); i++ {

@@ -99,7 +99,7 @@ func stands(all []float64, low, high float64) []float64 {
 
 // slide finds the joints between sheets laid in order from the bow: of all ways that
 // reach from end to end the one that stands best. A sheet must be as wide as the bed
-// asks where it lies, unless narrow is let pass; it reports false where there is none.
+// asks where it lies, unless narrow is let pass. It returns false where no way does.
 func (d *demand) slide(order []bedSheet, m *marks, narrow bool) ([]float64, bool) {
 	lap := d.hull.Design.SeamLap
 	n := len(order)

@@ -13,8 +13,8 @@ const (
 )
 
 // choices lists the ways to choose sheets for the bed from a list, the most
-// promising first: every set that reaches from end to end and of which none can be
-// left out, and every one that does so with sheets of the size more besides.
+// promising first. These are the sets that reach from end to end and need every one of
+// their sheets, and the sets that do so with sheets of the size more added.
 func (d *demand) choices(sheets []Sheet, more Sheet) [][]bedSheet {
 	type choice struct {
 		order []bedSheet

@@ -6,7 +6,8 @@ import (
 )
 
 // The feet of the gores keep this share of a column clear below and above them in
-// the grid, so that no row of cells is squeezed to nothing; a gore so short is none.
+// the grid, so that no row of cells shrinks to zero height. A gore shorter than that is
+// left out.
 const leastShare = 0.08
 
 // bendRows lays one row of the grid along the line of the gores' feet as far out

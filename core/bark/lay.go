@@ -26,7 +26,7 @@ type laying struct {
 	seams   float64 // about how long they are, m
 }
 
-// lay lays sheets over the boat: those listed or, where none are, as many of the size
+// lay lays sheets over the boat: those listed or, without a list, as many of the size
 // set as it takes. Of a list it tries the likeliest choices for the bed and keeps the
 // one that leaves least wanting and then least to sew. A plain rule of this
 // project: a good eye may find a better cut.

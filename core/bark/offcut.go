@@ -19,12 +19,12 @@ type stock struct {
 	// across tells that a strip is cut off across the piece first, so that what is left
 	// beside it is no longer than it is; otherwise along it.
 	across bool
-	// more is a sheet of the size that can be had beyond those listed; none where its
-	// width is 0.
+	// more is a sheet of the size that can be had beyond those listed. With a width of 0
+	// no more can be had.
 	more Sheet
 }
 
-// cut takes a strip out of what is left and reports false where nothing is wide and
+// cut takes a strip out of what is left. It returns false where no piece is wide and
 // long enough. It takes the piece that wastes least width and then least length.
 func (s *stock) cut(width, length float64) (offcut, bool) {
 	best := -1

@@ -27,10 +27,10 @@ type Layout struct {
 	Butts  []Butt   // between strips
 	Scant  []Scant
 	// Gap is the least distance of a joint or a butt from a gore or from another of
-	// them that it does not stand on, m; 0 where there is none of either.
+	// them that it does not stand on, m. It is 0 without joints and butts.
 	Gap float64
-	// Asked is the breadth that the bed asks for where a piece on it is narrower, m; 0
-	// where none is. No panel helps there: no seam lies on the bottom.
+	// Asked is the breadth that the bed asks for where a piece on it is narrower, m, or 0.
+	// No panel helps there: no seam lies on the bottom.
 	Asked float64
 	// Short is the area of bark that is wanting, m2.
 	Short float64
@@ -89,8 +89,8 @@ func PlanWith(h *hull.Hull, sheets []Sheet) Layout {
 }
 
 // OnFlat is the layout with the length and the breadth of the sheet laid flat in
-// place of the plain ones: sheets, joints and the bark needed follow them. Of a sheet
-// that did not converge nothing is taken over: the plain lengths stand.
+// place of the plain ones. Sheets, joints and the bark needed follow them. Where the
+// flattening did not converge the plain lengths stand.
 func (l Layout) OnFlat(h *hull.Hull, f Flat) Layout {
 	if f.State != geom.Converged {
 		return l

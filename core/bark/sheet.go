@@ -38,9 +38,9 @@ const areaRows = 8
 // rung is a column's points at equal shares of its girth.
 type rung [areaRows + 1]geom.Vec3
 
-// skinArea is the area of the whole skin. Chords along the boat miss by the square of
-// their length: what every column gives and what every second one does are carried on
-// to none between them (Richardson's extrapolation).
+// skinArea returns the area of the whole skin. The error of chords along the boat is of
+// the second order in their length, so the areas over every column and over every
+// second one are extrapolated to chords of length zero (Richardson's extrapolation).
 func skinArea(all []line) float64 {
 	rungs := make([]rung, len(all))
 	for i, l := range all {

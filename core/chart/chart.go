@@ -13,7 +13,7 @@ import (
 type Chart struct {
 	// Key names it on the page; Title and Description are its text alternative.
 	Key, Title, Description string
-	// Empty says why there is nothing to draw, where there is not.
+	// Empty says why there is no curve to draw, or is "".
 	Empty string
 	X, Y  Axis
 	Bands []Band

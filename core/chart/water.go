@@ -167,7 +167,7 @@ func interpolated(line []geom.Vec2, x float64) float64 {
 	return line[len(line)-1].Y
 }
 
-// around sets the axes to hold everything, nothing included.
+// around sets the axes to hold every curve and zero.
 func (c Chart) around() Chart {
 	hold := func(points ...geom.Vec2) {
 		for _, q := range points {

@@ -29,7 +29,7 @@ func (c *Corrections) Curves() []struct {
 	}{{"plan", &c.Plan}, {"sheer", &c.Sheer}, {"girth", &c.Girth}}
 }
 
-// None tells whether there are none.
+// None tells whether there are no corrections.
 func (c Corrections) None() bool { return c == Corrections{} }
 
 // Scaled returns those of a boat k times the size.
@@ -37,7 +37,7 @@ func (c Corrections) Scaled(k float64) Corrections {
 	return Corrections{c.Plan.Scaled(k), c.Sheer.Scaled(k), c.Girth.Scaled(k)}
 }
 
-// correctionFaults names corrections that are none, or that close the gunwales.
+// correctionFaults names corrections that are not valid, or that close the gunwales.
 func correctionFaults(d Design) []Fault {
 	for _, curve := range d.Corrected.Curves() {
 		if n := curve.List.Count; n < 0 || n > shape.MostCorrections {

@@ -33,8 +33,8 @@ func (d *Design) girthFault() (Fault, bool) {
 	return d.girthFit(f), true
 }
 
-// girthRoom is by how much the half girth asked for is under the least and over the
-// most of a section built on a frame; both less than nothing where it is between.
+// girthRoom returns by how much the half girth asked for is under the least and over
+// the most of a section built on a frame. Both are negative where it lies between.
 func (d *Design) girthRoom() (short, long float64) {
 	if d.BuiltOn != OnFrame || d.Bulges() || d.TurnSet() {
 		return -1, -1

@@ -42,7 +42,7 @@ type Param struct {
 	// Odd allows odd numbers only.
 	Odd bool
 	// Paddler is the one of the crew, from 1 at the bow, that the number belongs
-	// to; 0 for none.
+	// to, or 0.
 	Paddler int
 
 	get    func(*Design) float64
@@ -76,9 +76,9 @@ func (p Param) Format(v float64, s units.System) string {
 // Whole tells whether the parameter is kept as a whole number.
 func (p Param) Whole() bool { return p.Kind == units.Count }
 
-// Put sets the parameter in d, in SI, and nothing else. It is the one way a value
-// enters a design: one that misses a bound of its range only by rounding becomes that
-// bound, so that nothing after Validate sees a value outside the range.
+// Put sets the parameter in d, in SI, and no other. It is the one way a value enters a
+// design. A value that misses a bound of its range only by rounding becomes that bound,
+// so that no code after Validate sees a value outside the range.
 func (p Param) Put(d *Design, v float64) { p.put(d, onBound(v, p.Min, p.Max, p.StepMetric)) }
 
 // roundingShare is how far, as a share of a step, a value may miss the bound it was

@@ -87,7 +87,7 @@ func crewFaults(d Design) []Fault {
 	return faults
 }
 
-// seatFaults names seats that are none, at the control that set them.
+// seatFaults names seats too low to be seats, at the control that set them.
 func seatFaults(d Design) []Fault {
 	if d.Posture != SittingOnSeat {
 		return nil

@@ -74,16 +74,16 @@ func (d *Design) TurnSet() bool {
 	return d.Own&turnOwn != 0 && !d.Bulges() && d.BuiltOn == OnFrame
 }
 
-// Midsection is the outline of the finished section amidships, and whether there is
-// one that the design asks for; where there is none, the nearest. A half girth that was
-// read there corrects it.
+// Midsection returns the outline of the finished section amidships. A half girth that
+// was read there corrects it. Where no section has what the design asks for it returns
+// the nearest and false.
 func (d *Design) Midsection() (shape.Outline, bool) {
 	o, ok := d.MidsectionByNumbers()
 	return GirthCorrected(o, d.Corrected.Girth.Of(0)), ok
 }
 
-// GirthCorrected is an outline whose section has a half girth more by so much, the
-// nearest there is where none has.
+// GirthCorrected returns the outline whose section has a half girth that is greater by
+// the amount, or the nearest where no section has.
 func GirthCorrected(o shape.Outline, by float64) shape.Outline {
 	if by != 0 {
 		o, _ = o.WithHalfGirth(shape.New(o).HalfGirth()+by, o.MostCorner())

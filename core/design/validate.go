@@ -15,8 +15,8 @@ const (
 )
 
 // Validate returns everything about a design that is out of range or cannot be
-// built and that algebra alone can tell; hull and frame know the rest. Nil where
-// nothing is wrong.
+// built, as far as algebra alone can tell; hull and frame know the rest. It returns nil
+// for a design without faults.
 func Validate(d Design) []Fault {
 	faults := append(textFaults(d), onHandFaults(d.OnHand)...)
 	near, clean := d, true

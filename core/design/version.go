@@ -16,8 +16,8 @@ var defaults1 = map[string]float64{
 	"bilge": 0.72, "heelLength": 20 * units.Inch, "stemSolid": 6 * units.Inch,
 }
 
-// follows1 are the rules of version 1 that are others now. The heel followed nothing:
-// where it stood, it was set.
+// follows1 are the rules of version 1 that are others now. The heel followed no rule
+// then: its place was always set.
 var follows1 = map[string]func(Design) float64{
 	"frameWidth": func(d Design) float64 { return 0.76 * d.Beam },
 	"turnWidth":  func(d Design) float64 { return d.FrameWidth },

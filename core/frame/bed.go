@@ -144,8 +144,8 @@ func crosspieces(h *hull.Hull, thwarts []Thwart) []Crosspiece {
 	return out
 }
 
-// stakes stand no farther apart than StakeSpacing in each bay, at the same spaces
-// from the thwarts as from one another halved, so that none comes at a thwart.
+// stakes stand no farther apart than StakeSpacing in each bay. From the thwarts they
+// stand half of that space, so that no stake comes at a thwart.
 func stakes(h *hull.Hull, thwarts []Thwart) []Stake {
 	end := h.FrameEnd()
 	var out []Stake

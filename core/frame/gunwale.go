@@ -30,7 +30,7 @@ type GunwaleBend struct {
 
 // Radius over thickness of the tightest gunwales of a published boat whose measurements
 // this project rebuilds, reckoned as here: in plan, and of the outwale in four layers
-// past the gunwale's end. Adney and Chapelle 1964, fig. 81; core/record's tests hold
+// past the gunwale's end. Adney and Chapelle 1964, fig. 81; core/refit's tests hold
 // the boat to them.
 const (
 	PublishedInPlan  = 25

@@ -110,8 +110,9 @@ func breadthAt(edge []geom.Vec2, height float64) float64 {
 	return edge[len(edge)-1].X
 }
 
-// outline is half the board. Where the lining leaves no wood beside the heel the cheeks
-// begin higher, and where none is left below the notch's top the foot is square over it.
+// outline returns half the board. Where the lining leaves no wood beside the heel the
+// cheeks begin higher. Where it leaves no wood below the notch's top the foot is square
+// over it.
 func (b Headboard) outline(edge []geom.Vec2, shoulder float64) []geom.Vec2 {
 	half := b.NotchWidth / 2
 	from := 0.0

@@ -10,8 +10,8 @@ import (
 )
 
 // Gear is one kind of thing that is needed for the work and does not stay in the boat.
-// Low and High bound its length and are both 0 where it has none; Width and Thickness
-// are 0 where they do not matter.
+// Low and High bound its length. They are 0 for gear without a length, Width and
+// Thickness where they do not matter.
 type Gear struct {
 	Name             string
 	Count            int
@@ -49,7 +49,7 @@ func gear(h *hull.Hull, f frame.Frame) []Gear {
 	d, b := h.Design, f.Bed
 	inside := 0
 	for _, s := range b.Stakes {
-		// None at the ends: the frame's end and beyond.
+		// Stakes at the frame's end and beyond take no inside stake.
 		if !s.Beyond && s.X < h.FrameEnd()-1e-9 {
 			inside += 4
 		}

@@ -45,7 +45,7 @@ func (r Riving) Each() int {
 func (r Riving) Count() int { return r.Sectors * r.Each() }
 
 // Rive splits a bolt of the trunk into sticks of a finished width and thickness, the
-// way that gives the most; none where the trunk is too thin for any.
+// way that gives the most. It gives no stick where the trunk is too thin.
 //
 // Wide faces lie parallel to the bark and pieces are split in half and half again, so
 // that each split has as much wood on either side: a billet two ribs thick and two wide
@@ -86,8 +86,8 @@ func (t Trunk) rive(n int, width, thickness float64) Riving {
 	return r
 }
 
-// halvings is how many equal parts halving gives that are no smaller than one:
-// 1, 2, 4 and so on, or none.
+// halvings returns how many equal parts of at least the size of one halving gives:
+// 1, 2, 4 and so on, or 0.
 func halvings(parts float64) int {
 	const slack = 1e-9 // a part meant to be just as wide is
 	n := 0

@@ -53,8 +53,8 @@ func (h *Hull) columnAtFoot(x float64) float64 {
 	if x <= h.HeelX {
 		return x / h.HeelX
 	}
-	// The foot gains on the top by a square: the root that is the share itself where it
-	// gains nothing.
+	// The foot gains on the top by a square. Of the two roots this is the one that equals
+	// the share where the gain is zero.
 	share, pace := h.End.RunTo(x)/h.End.Path.Length(), h.footPace
 	return 1 + 2*share/(pace+math.Sqrt(max(0, pace*pace+4*(1-pace)*share)))
 }

@@ -22,8 +22,8 @@ const (
 	faultStations = 60
 )
 
-// Faults returns what cannot be built about the shape of a design in which
-// design.Validate finds nothing wrong. Nil where nothing is.
+// Faults returns what cannot be built about the shape of a design that design.Validate
+// passes, or nil.
 func (h *Hull) Faults() []design.Fault {
 	var faults []design.Fault
 	for _, find := range []func() (design.Fault, bool){

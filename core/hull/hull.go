@@ -102,7 +102,7 @@ func (h *Hull) Bulge() float64 { return h.bulge }
 // turnOut is how far outside the bark's top edge the corner stands at x, where it stands
 // outside: in inches as amidships as far as the end thwarts, which keeps what the bark
 // stands out beyond the gunwale within a quarter inch of that amidships, and from there
-// eased to nothing at the stem head by a quarter of a cosine. That bulging bark is
+// eased to zero at the stem head by a quarter of a cosine. That bulging bark is
 // carried full length: Adney and Chapelle 1964, p. 59; the easing is a choice of this
 // project, with no kink at the end thwarts.
 func (h *Hull) turnOut(x float64) float64 {

@@ -108,7 +108,7 @@ func outsideQuotes(line string) string {
 	return string(out)
 }
 
-// closing is the place after the quote that closes the one at i, i where none does: a
+// closing returns the index after the quote that closes the one at i, or i: a
 // separator or the line's end follows it, and quotes inside stand double.
 func closing(line string, i int) int {
 	for k := i + 1; k < len(line); k++ {

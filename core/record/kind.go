@@ -140,7 +140,7 @@ func LookupKind(id string) (Kind, bool) {
 func (k Kind) String() string { return kindRows[k].name }
 
 // Parameter returns the key of the parameter that the measurement states outright,
-// "" where it states none.
+// or "".
 func (k Kind) Parameter() string { return kindRows[k].key }
 
 // Counted tells whether the value is a whole number and not a length.

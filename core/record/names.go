@@ -31,7 +31,7 @@ var (
 	// above is where heights are counted from, and over what else they are.
 	above = []string{"height", "heights", "above", "over", "base", "baseline", "line", "bottom", "top", "gunwale", "gunwales", "inwale", "inwales", "rail", "cap"}
 
-	// anyName are words that change nothing.
+	// anyName are words without a meaning of their own.
 	anyName = []string{"the", "a", "an", "of", "at", "in", "to", "on", "from", "and", "is", "by", "boat", "canoe", "hull",
 		"measured", "lettered", "scaled", "about", "approx", "approximately", "mm", "cm", "m", "ft", "feet", "foot", "inch", "inches"}
 	// placeWords say where, or of which half.

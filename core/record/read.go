@@ -168,8 +168,8 @@ func (t *table) readCells(line, name string, rest []string) {
 	}
 }
 
-// ownStation tells whether a row under a row of stations says its own in words, and so
-// is none of values across.
+// ownStation tells whether a row under a row of stations says its own station in words.
+// Such a row does not hold a value for each station.
 func (t *table) ownStation(l label, rest []string) bool {
 	_, _, err := ReadWhere(l.kind, l.whereWith(rest[0]), t.system)
 	return err == nil && !isNumber(rest[0])

@@ -32,10 +32,10 @@ type curve struct {
 	kind  record.Kind
 	kinds []record.Kind
 	list  func(*design.Design) *shape.Corrections
-	// share is how much of the curve's own change one of the reading is.
+	// share is the change of the curve for a change of the reading by one.
 	share float64
-	// mid and end are what the curve's own numbers for amidships and the gunwale's end
-	// are kept by, "" for none, and per how much they change for one of the reading.
+	// mid and end are the keys of the curve's own numbers for amidships and for the
+	// gunwale's end, "" where it has no such number.
 	mid, end string
 	// skin tells that it takes the whole hull to measure it.
 	skin bool

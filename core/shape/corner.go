@@ -20,8 +20,8 @@ func (o Outline) At(corner float64) Outline {
 }
 
 // WithHalfGirth returns the outline whose section has that half girth, looking for
-// the corner between the centre line and most. Girth rises with the corner, so that
-// there is one such section or none: then it returns the nearer end and false.
+// the corner between the centre line and most. Girth rises with the corner, so at most
+// one corner fits. Where none does it returns the nearer end and false.
 func (o Outline) WithHalfGirth(girth, most float64) (Outline, bool) {
 	c, ok := geom.Zero(func(c float64) float64 {
 		s := o.At(c).open()
@@ -46,8 +46,8 @@ func (o Outline) WithBreadth(half float64) (Outline, bool) {
 }
 
 // WithHalfBreadthAt returns the outline whose section stands out to a half-breadth at a
-// height, looking for the corner between the centre line and most; where none does, the
-// nearer end and false.
+// height, looking for the corner between the centre line and most. Where no corner fits
+// it returns the nearer end and false.
 func (o Outline) WithHalfBreadthAt(height, half, most float64) (Outline, bool) {
 	c, ok := geom.Zero(func(c float64) float64 {
 		return o.At(c).open().HalfBreadthAt(height) - half

@@ -3,13 +3,13 @@ package shape
 import "math"
 
 // Correction is a local change of a curve along the gunwale: By, metres, at the place
-// At, dying out to nothing at From inboard of it and To outboard. Places are shares
-// of the half gunwale along x. At 0 and at 1 it is the curve's own height or breadth
-// there that stands, and the curve beside it that is left where it was.
+// At, falling to zero at From inboard of it and at To outboard. Places are shares of
+// the half gunwale along x. At 0 and at 1 the curve keeps its own height or breadth,
+// and the correction puts the curve beside it back where it was.
 type Correction struct{ At, From, To, By float64 }
 
-// at is the change at a share t of the half gunwale. Its slope and curvature are
-// nothing at all three places, so that a curve stays as smooth as it was.
+// at returns the change at a share t of the half gunwale. Its slope and curvature are
+// zero at all three places, so that a curve stays as smooth as it was.
 func (c Correction) at(t float64) float64 {
 	width := c.To - c.At
 	if t < c.At {

@@ -26,9 +26,9 @@ func (e *twoReadings) Error() string {
 	return fmt.Sprintf("%s may mean %s or %s: write one of them.", e.raw, e.first, e.second)
 }
 
-// endOfGroups is where the groups of a number that starts at i end, i where it has
-// none: one to three digits, and then three at a time, each after the same mark. Digits
-// over a slash are a fraction's.
+// endOfGroups returns where the groups of a number that starts at i end: one to three
+// digits, and then three at a time, each after the same mark. It returns i where there
+// are no groups. Digits over a slash are a fraction's.
 func endOfGroups(runes []rune, i int) int {
 	first := i
 	for i < len(runes) && isDigit(runes[i]) {

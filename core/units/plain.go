@@ -102,8 +102,8 @@ func (k Kind) readPlain(body string, negative bool, s System) (float64, *ParseEr
 	return (q.value - as.zero) * as.si, nil
 }
 
-// unitStart is where the unit of a text begins, -1 where it has none. An apostrophe
-// between digits parts thousands.
+// unitStart returns the index at which the unit of a text begins, -1 without a unit. An
+// apostrophe between digits parts thousands.
 func unitStart(text string) int {
 	for i, r := range text {
 		between := r == '\'' && i > 0 && isDigit(rune(text[i-1])) && i+1 < len(text) && isDigit(rune(text[i+1]))

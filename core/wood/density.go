@@ -44,7 +44,7 @@ const (
 	// a species, Wood Handbook chapter 5, from memory, high.
 	gravityVariation = 0.10
 	// outerBark is the specific gravity of the dry outer bark of paper birch, between
-	// lightBark and heavyBark: none was found, 0.5 to 0.6 is usual (from memory, low).
+	// lightBark and heavyBark: no published figure was found, 0.5 to 0.6 is usual (from memory, low).
 	// The whole bark of mountain birch has 0.559 (Silva Fennica, abstract).
 	outerBark, lightBark, heavyBark = 0.55, 0.5, 0.6
 	// rootVariation is judgement: no density of root wood was found.

@@ -22,7 +22,7 @@ const effortNotPositive = "wood: width, depth, radius or laminations not positiv
 // table's MOE at the stock's moisture. It is the most that can be asked: past
 // its elastic limit wood asks for less, and hot wood for much less (beech steamed
 // through, about 70 % off its modulus: Domeny and others, BioResources 16(4),
-// 2021; no figure for cedar was found). A straight piece (radius +Inf) asks none.
+// 2021; no figure for cedar was found). A straight piece (radius +Inf) asks zero.
 func MomentToBend(e Effort) Moments {
 	if !(e.Width > 0 && e.Depth > 0 && e.Radius > 0 && e.Laminations > 0) {
 		panic(effortNotPositive)

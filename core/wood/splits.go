@@ -69,7 +69,7 @@ type Splits struct {
 }
 
 // LeastSplits finds the fewest laminations, 1 to MaxSplits, whose innermost is in
-// the given band or a better one; ok is false where no number is enough, as
+// the given band or a better one; ok is false where MaxSplits are not enough, as
 // where the curve is tighter than the piece is deep. The innermost R/t,
 // n (OuterRadius/Depth - 1) + 1/2, grows with n, so more laminations, as after
 // the last round of halving, are in the band too.
@@ -88,8 +88,8 @@ func LeastSplits(p StemBend, band Verdict) (s Splits, ok bool) {
 	return Splits{}, false
 }
 
-// SplitsNeeded is the least number of laminations whose innermost is within
-// guide; ok is false, and n zero, where up to MaxSplits none is.
+// SplitsNeeded returns the least number of laminations whose innermost is within
+// guide. It returns zero and false where MaxSplits are not enough.
 func SplitsNeeded(stem StemBend) (n int, ok bool) {
 	s, ok := LeastSplits(stem, WithinGuide)
 	return s.Laminations, ok

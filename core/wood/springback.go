@@ -13,8 +13,8 @@ type Springback struct {
 }
 
 // StripSpringback is the relation for a single elastic-plastic strip of
-// rectangular section, with x = yieldStrain R/t: it keeps 1 - 3x + 4x^3 of its
-// curvature, and none from x = 1/2 (textbook sheet bending, from memory, high).
+// rectangular section, with x = yieldStrain R/t. It keeps the share 1 - 3x + 4x^3 of
+// its curvature, zero from x = 1/2 on (textbook sheet bending, from memory, high).
 // A lashed stem is so many single strips; the far smaller springback of a glued
 // stack is not to be used for it.
 func StripSpringback(yieldStrain, ratio float64) Springback {
