@@ -5,7 +5,7 @@ import (
 	"barkwright/core/units"
 )
 
-// All lists every result of a canoe, in the order of the work. One that is no number
+// All lists every result of a canoe, in the order of the work. One without a number
 // is absent by name.
 func All(c core.Canoe) []Number {
 	var all []*Number

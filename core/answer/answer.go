@@ -29,7 +29,7 @@ type Number struct {
 	// Word stands in place of the value: a verdict, or the state of a number that
 	// has no value, such as will not fit.
 	Word string
-	// Absent says that there is no number in this state: Value stands for nothing.
+	// Absent says that there is no number in this state: Value has no meaning.
 	Absent bool
 	// Source is how it is known: the basis, and where the rule is written.
 	known.Source

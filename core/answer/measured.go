@@ -80,7 +80,7 @@ func noteOf(r *record.Row) string {
 	return "–"
 }
 
-// HeldTable lists what the record says nothing of and the rule that gave it.
+// HeldTable lists the parameters that the record does not tell, with their rules.
 func HeldTable(held []refit.Held, s units.System) Table {
 	type followed struct {
 		design.Param

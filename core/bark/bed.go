@@ -20,8 +20,8 @@ type marks struct {
 	joints []float64 // of the bed, for the butts of panels
 }
 
-// What is avoided in laying, in the order of how much it matters: a lesser one never
-// outweighs a greater. The numbers only order the choices.
+// Costs of what is avoided in laying. The steps between them are so large that a lesser
+// fault never outweighs a greater one. The numbers only order the choices.
 const (
 	costClash = 1000.0 // within a hand of a gore or of another joint
 	costBay   = 300.0  // between the first thwarts, where the boat is strained most
@@ -30,7 +30,7 @@ const (
 	costPlace = 1.0    // a metre from where it would rather be
 )
 
-// samePlace is how near two places are one, m.
+// samePlace is how far apart two places may be that count as one, m.
 const samePlace = 1e-6
 
 // clear is the least distance of a place from the others, leaving out one that it

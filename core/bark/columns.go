@@ -85,10 +85,10 @@ func insertSorted(pinned []float64, heel, end float64) []float64 {
 type strip struct {
 	columns   []line
 	low, high []float64
-	// kneeRow of each column lies on its girth knee and the rows on either side
-	// are even; 0 where all are.
-	kneeRow int
-	knee    []float64
+	// knuckleRow of each column lies at the girth knuckle. The rows below it are even, and
+	// so are those above it. With a knuckleRow of 0 all rows are even.
+	knuckleRow int
+	knuckle    []float64
 }
 
 // newStrip covers columns at the places from low to high, which are asked of each.
@@ -104,11 +104,11 @@ func newStrip(h *hull.Hull, places []float64, low, high func(line) float64) stri
 
 // girth is the girth of row r of rows in column c.
 func (s strip) girth(c, r, rows int) float64 {
-	if s.kneeRow > 0 {
-		if r <= s.kneeRow {
-			return s.low[c] + (s.knee[c]-s.low[c])*float64(r)/float64(s.kneeRow)
+	if s.knuckleRow > 0 {
+		if r <= s.knuckleRow {
+			return s.low[c] + (s.knuckle[c]-s.low[c])*float64(r)/float64(s.knuckleRow)
 		}
-		return s.knee[c] + (s.high[c]-s.knee[c])*float64(r-s.kneeRow)/float64(rows-s.kneeRow)
+		return s.knuckle[c] + (s.high[c]-s.knuckle[c])*float64(r-s.knuckleRow)/float64(rows-s.knuckleRow)
 	}
 	return s.low[c] + (s.high[c]-s.low[c])*float64(r)/float64(rows)
 }

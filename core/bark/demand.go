@@ -107,11 +107,11 @@ func placeAlong(bottom bottomLine, run, whole float64) float64 {
 	return 1 + min(1, (run-bottom.heel())/(whole/2-bottom.heel()))
 }
 
-// sideExcess is how much longer at each end the flat bark is than its bottom and
-// its end seen from the side, as a multiple of what the plan of the top edge is
-// longer than the middle line: the sides laid flat push forward. An estimate
-// read off this project's own flattenings, good to about 3 in at an end; the flat
-// sheet replaces it.
+// sideExcess tells by how much, at each end, the flat bark is longer than its bottom and
+// its end seen from the side: the sides laid flat push forward. It is a multiple of the
+// difference in length between the plan of the top edge and the middle line. An estimate
+// read off this project's own flattenings, good to about 3 in at an end; the flat sheet
+// replaces it.
 const sideExcess = 1.5
 
 // plainFlatLength is the length of the bark on the bed before it is worked out.

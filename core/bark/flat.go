@@ -105,11 +105,11 @@ func (f *Flat) flattenSheet(h *hull.Hull, l Layout, res Resolution, warm *Flat, 
 		switch {
 		case g.State != GoreCut || g.X < 0:
 		case g.X == 0:
-			middle = s.kneeRow
+			middle = s.knuckleRow
 		default:
 			c := nearest(s.columns, h.ColumnAtEdge(g.X))
 			numbers[i] = len(p.Slits)
-			p.Slits = append(p.Slits, geom.Slit{Col: c, Foot: s.kneeRow})
+			p.Slits = append(p.Slits, geom.Slit{Col: c, Foot: s.knuckleRow})
 		}
 	}
 	p.Hold = func(c, r int) geom.Held {
@@ -120,7 +120,7 @@ func (f *Flat) flattenSheet(h *hull.Hull, l Layout, res Resolution, warm *Flat, 
 	}
 	f.Sheet = f.add(s, p, w)
 	f.Sheet.Panel = -1
-	f.Sheet.FootRow = s.kneeRow
+	f.Sheet.FootRow = s.knuckleRow
 	return numbers
 }
 

@@ -16,9 +16,9 @@ const leastShare = 0.08
 // middle row for every boat, so that a flattening can start from that of another.
 func (s *strip) bendRows(h *hull.Hull, rows int) {
 	last := endThwart(h)
-	s.kneeRow = rows / 2
-	even := float64(s.kneeRow) / float64(rows)
-	s.knee = make([]float64, len(s.columns))
+	s.knuckleRow = rows / 2
+	even := float64(s.knuckleRow) / float64(rows)
+	s.knuckle = make([]float64, len(s.columns))
 	for c, l := range s.columns {
 		t := footShare(h, l, s.high[c])
 		if l.Place > last {
@@ -26,7 +26,7 @@ func (s *strip) bendRows(h *hull.Hull, rows int) {
 			out := geom.SmoothStep((l.Place - last) / (max(1, last+leastShare) - last))
 			t += (even - t) * out
 		}
-		s.knee[c] = t * s.high[c]
+		s.knuckle[c] = t * s.high[c]
 	}
 }
 

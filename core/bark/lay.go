@@ -78,7 +78,7 @@ func endToEnd(d *demand, s Sheet, first int) []bedSheet {
 	return order
 }
 
-// areaTolerance is how near two areas are one, m2.
+// areaTolerance is by how much two areas may differ that count as equal, m2.
 const areaTolerance = 1e-9
 
 // sheetsEndToEnd is how many sheets of a length, each lapped over the next, make

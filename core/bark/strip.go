@@ -123,8 +123,8 @@ func (b *beside) crossing(i int, from, to, atFrom, atTo float64) float64 {
 	return from + (to-from)*atFrom/(atFrom-atTo)
 }
 
-// shortened is a stretch no longer than a strip can be where only the bark left to trim
-// makes it longer: what its ends lack is less than that.
+// shortened returns a stretch cut to the length of the longest strip, if what is cut off
+// lacks no more than the bark left to trim.
 func (b *beside) shortened(s stretchOf, longest float64) stretchOf {
 	if s.bow-s.aft <= longest {
 		return s

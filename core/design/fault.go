@@ -23,8 +23,8 @@ type Fault struct {
 	at *Design
 }
 
-// At is the fault at the control of key, where that is one that decides it: what is
-// wrong is said at the control that was moved.
+// At returns the fault moved to the control of key, if key is one of the parameters that
+// decide it: a fault is named at the control that was moved.
 func (f Fault) At(key string) Fault {
 	if f.at == nil || f.Key == key || !slices.Contains(girthDeciders, key) {
 		return f

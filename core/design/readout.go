@@ -1,8 +1,8 @@
 package design
 
-// ReadOut returns the value of a parameter that other choices have made a readout, in
-// SI, and one sentence for the user that says of what; false where it is one that can be
-// set.
+// ReadOut returns, for a parameter that other choices decide, its value in SI and one
+// sentence for the user that says what decides it. It returns false for a parameter that
+// can be set.
 func ReadOut(d Design, key string) (v float64, why string, is bool) {
 	switch key {
 	case "turnWidth":

@@ -18,9 +18,8 @@ func (k Kind) Shown(v float64, s System) float64 {
 	return (math.Copysign(rounded, x) - u.zero) * u.si
 }
 
-// Difference returns by how much to differs from from as a reader of the two finds it,
-// with its sign: of what Format shows of them, +1/2" or −13 mm; "" where they show alike
-// or one of them cannot be written.
+// Difference returns the difference of two values as Format shows them, with its sign:
+// +1/2" or −13 mm. It returns "" where they show alike or one of them cannot be written.
 func (k Kind) Difference(from, to float64, s System) string {
 	if !Shows(from) || !Shows(to) {
 		return ""

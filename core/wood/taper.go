@@ -26,7 +26,7 @@ const (
 	barkInside = 0.96
 	quickTaper = (1 - 0.66/barkInside) / (1 - 0.81)
 	slowTaper  = (1 - 0.86/barkInside) / (1 - 0.81)
-	// leastTaper keeps a trunk from coming to nothing past the table's end.
+	// leastTaper keeps a trunk from tapering to zero past the table's end.
 	leastTaper = 0.3
 )
 

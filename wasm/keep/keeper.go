@@ -186,7 +186,7 @@ func (k *Keeper) SetInHand(id string) {
 	}
 }
 
-// Units are what SetUnits was last given, empty for nothing.
+// Units are what SetUnits was last given, or empty.
 func (k *Keeper) Units() string {
 	text, _ := k.shared.Get(unitsKey)
 	return text

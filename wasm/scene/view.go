@@ -8,10 +8,10 @@ import (
 	"barkwright/core/units"
 )
 
-// State is which half of the work a view shows.
+// State is what a view shows.
 type State int
 
-// The states, in the order of the work.
+// The states.
 const (
 	OnTheBed State = iota
 	Finished

@@ -88,7 +88,7 @@ func (w *Work) Record() record.Record {
 // its contradictions and what the rules held.
 func (w *Work) Fitted() refit.Fitted { return w.Known().Fitted() }
 
-// Measured is the boat in hand stood beside its record; nothing where the boat as it is
+// Measured compares the boat in hand with its record; empty where the boat as it is
 // entered cannot be built, and until it is worked out.
 func (w *Work) Measured() []refit.Row {
 	if len(w.Notebook.Record.Data) == 0 || len(w.Faults) > 0 && !w.OnlyTexts() {

@@ -25,7 +25,7 @@ type place struct {
 	id   string
 	head file.Head // as it was last read or kept
 	work *Work     // nil until it is taken in hand
-	kept *asKept   // what of the work is kept, nil for nothing
+	kept *asKept   // what of the work is kept, nil without any
 	// fresh marks the first boat of a new user.
 	fresh bool
 	// elsewhere tells that another page has kept the boat since.
@@ -153,7 +153,7 @@ func (s *Shelf) Copy() {
 	s.add(Open(b, s.system))
 }
 
-// Take takes another boat in hand; a place that is none does nothing. One that cannot
+// Take takes another boat in hand; an unknown place changes nothing. One that cannot
 // be read leaves the shelf with an error, and stays where it is kept.
 func (s *Shelf) Take(i int) error {
 	if i < 0 || i >= len(s.on) {

@@ -159,7 +159,7 @@ func (w *Work) remember(s state) {
 	w.redo = nil
 }
 
-// Set puts a parameter at a value in SI. A key that is none does nothing.
+// Set puts a parameter at a value in SI. An unknown key changes nothing.
 func (w *Work) Set(key string, v float64) {
 	if p, ok := design.Lookup(key); ok {
 		w.TakeUp(key)
@@ -285,7 +285,7 @@ func (w *Work) Known() *pipeline.Boat {
 	return w.boat
 }
 
-// OnlyTexts tells whether nothing but the name and the notes is at fault.
+// OnlyTexts tells whether only the name and the notes are at fault.
 func (w *Work) OnlyTexts() bool {
 	for _, f := range w.Faults {
 		if f.Key != "name" && f.Key != "notes" {

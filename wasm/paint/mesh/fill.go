@@ -13,7 +13,7 @@ type clipper struct {
 
 // triangulate cuts a simple polygon, wound either way. Points that repeat or
 // stand in a line are passed over. A polygon that crosses itself is cut as far
-// as it can be and never hangs; one without area gives nothing.
+// as it can be and never hangs; one without area gives no triangles.
 func (c *clipper) triangulate(p []draw.Point) [][3]uint32 {
 	c.out, c.ring, c.hollow = c.out[:0], c.ring[:0], c.hollow[:0]
 	area := 0.0

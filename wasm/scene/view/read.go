@@ -64,7 +64,7 @@ func verdict(b frame.Stem) string {
 	return b.Innermost().Verdict.String()
 }
 
-// at reads element i, or nothing where there is none.
+// at returns element i, or the zero value where there is none.
 func at[T any](all []T, i int, say func(int, T) string) string {
 	if i >= len(all) {
 		return ""
