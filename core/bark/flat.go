@@ -51,7 +51,7 @@ type FlatGore struct {
 }
 
 // EdgesAlike is how much the two edges of a gore may differ in length and still
-// be sewn without a thought, 1/8 in; a choice of this project.
+// be sewn without easing one to the other, 1/8 in; a choice of this project.
 const EdgesAlike = 0.0254 / 8
 
 // Flatten lays the bark flat. warm is an earlier result of a like boat at the same

@@ -15,9 +15,8 @@ func (f *Flat) Pieces() []*Piece {
 	return out
 }
 
-// patchSide is the size of the squares the sheet is looked over by for the place
-// that stretches most, m: a hand's breadth, so that one triangle at a gore's foot
-// does not speak for the sheet.
+// patchSide is the side of the squares among which the one that stretches most is
+// found, m: a hand's breadth, so that one triangle at a gore's foot does not decide.
 const patchSide = 0.1
 
 // measure sums up the pieces.

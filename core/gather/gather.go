@@ -99,7 +99,7 @@ func Gather(h *hull.Hull, f frame.Frame, b bark.Layout) List {
 }
 
 // OnBark is the list with the bark, root and pitch of another layout. The boat's weight
-// stays: what the layouts of one boat differ by weighs grams.
+// stays: layouts of one boat differ by grams.
 func (l List) OnBark(h *hull.Hull, f frame.Frame, b bark.Layout) List {
 	l.Bark = skin(h, f, b)
 	l.Root = bundle(h, f, b)

@@ -16,9 +16,9 @@ var (
 	tightComma  = regexp.MustCompile(`[0-9]+(,[0-9]+)+`)
 )
 
-// cells parts a line at its own separator, with the empty ones at its end. A line
-// whose commas may be either in its numbers or between its cells is refused, and why
-// is both readings.
+// cells splits a line into cells at the separator it uses, empty cells included. A line
+// whose commas may be either in its numbers or between its cells is refused: parts is
+// then nil and why names both readings.
 func cells(line string) (parts []string, why string) {
 	switch {
 	case strings.Contains(line, "\t"):
@@ -48,9 +48,9 @@ func cells(line string) (parts []string, why string) {
 	return parts, ""
 }
 
-// nameFirst parts a line whose name ends in a colon or a wide gap, nil where it has no
-// such name: commas after it are of the value, begin a remark or, with a space, part
-// the station from the value.
+// nameFirst splits a line whose name ends in a colon or a wide gap, and returns nil for
+// other lines. A comma after the name belongs to the value, begins a remark or, with a
+// space, stands between station and value.
 func nameFirst(line string) []string {
 	end, next := strings.Index(line, ":"), strings.Index(line, ":")+1
 	if end < 0 || !readLabel(line[:end]).known {
@@ -91,7 +91,7 @@ func split(line string, sep rune) []string {
 	return append(parts, line[begin:])
 }
 
-// outsideQuotes is a line with what stands in quoted cells blanked, byte for byte. A
+// outsideQuotes returns a line with the text of quoted cells blanked, byte for byte. A
 // quote that does not begin a cell is an inch mark.
 func outsideQuotes(line string) string {
 	out := []byte(line)
@@ -108,8 +108,8 @@ func outsideQuotes(line string) string {
 	return string(out)
 }
 
-// closing returns the index after the quote that closes the one at i, or i: a
-// separator or the line's end follows it, and quotes inside stand double.
+// closing returns the index after the quote that closes the one at i, or i. A closing
+// quote stands before a separator or the line's end; quotes inside a cell are doubled.
 func closing(line string, i int) int {
 	for k := i + 1; k < len(line); k++ {
 		if line[k] != '"' {
@@ -139,7 +139,7 @@ func unquoted(cell string) string {
 	return cell
 }
 
-// filled are the cells up to the last that is not empty.
+// filled returns the cells up to the last that is not empty.
 func filled(parts []string) []string {
 	for len(parts) > 0 && parts[len(parts)-1] == "" {
 		parts = parts[:len(parts)-1]

@@ -6,12 +6,12 @@ import (
 	"barkwright/core/units"
 )
 
-// columns are the names over a table that has one boat a line, nil where the table
-// has one measurement a line.
+// columns are the names in the first line of a table that has one boat a line. It is nil
+// for a table with one measurement a line.
 type columns []string
 
-// headerOf tells a line of names from a measurement: three cells or more, none of
-// them a length, and most of them understood.
+// headerOf returns the names of a line that is a header: it has three cells or more, no
+// cell is a length, and most are known names. For other lines it returns nil.
 func headerOf(line string) columns {
 	names, _ := cells(line)
 	if names = filled(names); len(names) < 3 {

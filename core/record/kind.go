@@ -77,7 +77,7 @@ type kindRow struct {
 	// id names the kind in files.
 	id, name string
 	class
-	// key is the parameter the measurement states outright; "" where it does not.
+	// key is the parameter that the measurement states outright, or "".
 	key string
 	// placed tells whether the measurement is taken somewhere along the boat.
 	placed bool

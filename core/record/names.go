@@ -7,9 +7,9 @@ import (
 	"unicode"
 )
 
-// naming says by which words of a row's name a kind is known: one of each list in all,
-// and no word besides but those of also, of placeWords where the kind is taken at one, and
-// those that any name may hold.
+// naming says by which words a row's name is known to be of a kind. The name must have
+// one word of each list in all. Its other words must be in also, in anyName or, for a
+// kind that is taken at a place, in placeWords.
 type naming struct {
 	kind Kind
 	all  [][]string
@@ -133,8 +133,8 @@ func anyOf(set map[string]bool, list []string) bool {
 	return false
 }
 
-// readLabel makes out a row's name. What stands before the word from says what is
-// measured and where, what stands after it where the station is counted from.
+// readLabel reads a row's name. The words before "from" say what is measured and where,
+// those after it where the station is counted from.
 func readLabel(name string) label {
 	height, rest := cutHeight(name)
 	if set := wordsOf(rest); height != "" && anyOf(set, widths) {
@@ -183,8 +183,8 @@ func readLabel(name string) label {
 	return l
 }
 
-// kindNamed finds the kind that explains every word of a name. Where none does but
-// some would if words were left out, false and those words of the nearest.
+// kindNamed finds the kind that explains every word of a name. Otherwise it returns false
+// and the words that the nearest kind does not explain.
 func kindNamed(set map[string]bool) (kind Kind, known bool, strange []string) {
 	nearest := -1
 	for _, n := range namings {
@@ -266,8 +266,7 @@ func readSide(set map[string]bool) Side {
 	return BothEnds
 }
 
-// missingWord says what a name would have to say besides, or what in it is not
-// understood.
+// missingWord says which word a name lacks, or which of its words is not understood.
 func missingWord(set map[string]bool, strange []string) string {
 	beam := anyOf(set, widths) && !anyOf(set, thwarts)
 	switch {
@@ -283,8 +282,7 @@ func missingWord(set map[string]bool, strange []string) string {
 	return "What this measures is not understood."
 }
 
-// nearKinds names the kinds that a name would be of if some words were left out, two
-// at most.
+// nearKinds names at most two kinds that a name would fit with some words left out.
 func nearKinds(set map[string]bool) []string {
 	var near []string
 	for _, n := range namings {
@@ -301,7 +299,7 @@ func readOrigin(name string) Origin {
 	return originOf(after)
 }
 
-// originOf is the origin that words mean, the middle where they say nothing.
+// originOf returns the origin that words name, or else FromMiddle.
 func originOf(words string) Origin {
 	set := wordsOf(words)
 	switch {

@@ -51,7 +51,7 @@ func Read(text string, which int, s units.System) (name string, data []Datum, re
 	return t.name, data, t.refusals
 }
 
-// Boats names the boats of a table that has one a line, nil where it is of one boat.
+// Boats returns the names of the boats of a table that has one a line, or nil.
 func Boats(text string) []string {
 	t := table{}
 	lines, _ := linesOf(text)
@@ -66,7 +66,8 @@ func Boats(text string) []string {
 	return t.names
 }
 
-// linesOf are the whole lines of a text as far as it is read, and whether it is longer.
+// linesOf returns the whole lines of a text as far as it is read, and whether the text
+// is longer.
 func linesOf(text string) (lines []string, short bool) {
 	if len(text) > longestPaste {
 		text, short = text[:longestPaste], true
@@ -89,8 +90,8 @@ type table struct {
 	columns columns
 	names   []string
 	which   int
-	// stations are those of the rows under a row of stations; astray tells that those
-	// over this row could not be read.
+	// stations are those of the last row of stations. astray tells that it could not be
+	// read.
 	stations []Place
 	astray   bool
 }

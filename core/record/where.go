@@ -17,8 +17,8 @@ func (k Kind) Sided() bool {
 // Numbered tells whether the kind is of a thwart by its number and of no station.
 func (k Kind) Numbered() bool { return k == ThwartPosition || k == Bay }
 
-// Where says in words where the datum was taken, as ReadWhere reads it; "" where
-// that goes without saying.
+// Where says in words where the datum was taken, as ReadWhere reads it. It returns ""
+// for kinds that are measured at one place only.
 func (d Datum) Where(s units.System) string {
 	var words []string
 	if d.AtHeight() {
@@ -55,7 +55,7 @@ func (d Datum) Named(s units.System) string {
 	return d.Kind.String()
 }
 
-// What is missing where a place cannot be read.
+// Errors of a place that cannot be read.
 var (
 	errWhichThwart = errors.New("Say which thwart, counted from the middle: 1, 2, 3.")
 	errNoPlace     = errors.New("Say where: amidships, at thwart 1, or a distance such as 24 from the middle, 10 from the end, aft.")
