@@ -72,7 +72,8 @@ func moving(a Afloat, crew int) Moving {
 	towed := a.Body.Towed(a.Floated.Upright, a.Water, afloat.LiveGrid())
 	m := Moving{State: afloat.Floats, Curve: towed.Curve(slowest, pushSpeeds), Pace: towed.At(Pace)}
 	if crew > 0 {
-		m.Day = afloat.DayOn(m.Curve, afloat.Paddling{Paddlers: crew, Least: afloat.LeastPower, Power: afloat.TouringPower, Most: afloat.BriskPower})
+		m.Day = afloat.DayOn(m.Curve, afloat.Paddling{Paddlers: crew, Least: afloat.LeastPower, Power: afloat.TouringPower,
+			Most: afloat.BriskPower})
 	}
 	return m
 }

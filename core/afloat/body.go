@@ -38,7 +38,8 @@ func NewBody(stations []hull.Station) *Body {
 	for _, s := range stations {
 		points += 2 * len(s.Outline)
 	}
-	b := &Body{ring: make([]geom.Vec2, 0, points), x: make([]float64, 0, len(stations)), first: make([]int, 0, len(stations)+1)}
+	b := &Body{ring: make([]geom.Vec2, 0, points), x: make([]float64, 0, len(stations)),
+		first: make([]int, 0, len(stations)+1)}
 	for i, s := range stations {
 		if i > 0 && !(s.X > stations[i-1].X) {
 			panic(stationsNotIncreasing)

@@ -31,7 +31,8 @@ func DayOn(curve []Resistance, p Paddling) Day {
 	crew := float64(p.Paddlers)
 	mid, ok := speedOn(curve, crew*p.Power*PaddleEfficiency, Resistance.Theory)
 	low, okLow := speedOn(curve, crew*p.Least*LeastPaddleEfficiency, Resistance.High)
-	high, okHigh := speedOn(curve, crew*p.Most*MostPaddleEfficiency, func(r Resistance) float64 { return r.Friction + r.WaveLow })
+	high, okHigh := speedOn(curve, crew*p.Most*MostPaddleEfficiency,
+		func(r Resistance) float64 { return r.Friction + r.WaveLow })
 	if !ok || !okLow {
 		return Day{State: NoSuchSpeed}
 	}

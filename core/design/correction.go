@@ -41,23 +41,28 @@ func (c Corrections) Scaled(k float64) Corrections {
 func correctionFaults(d Design) []Fault {
 	for _, curve := range d.Corrected.Curves() {
 		if n := curve.List.Count; n < 0 || n > shape.MostCorrections {
-			return []Fault{NewFault(CorrectionsKey, "The "+curve.Name+" holds %s corrections; %s are kept. Take the corrections off.",
+			return []Fault{NewFault(CorrectionsKey,
+				"The "+curve.Name+" holds %s corrections; %s are kept. Take the corrections off.",
 				Shown{units.Count, max(0, float64(n))}, Shown{units.Count, shape.MostCorrections})}
 		}
 		for _, c := range curve.List.List() {
-			placed := c.At >= 0 && c.At <= 1 && (c.From < c.At || c.At == 0) && c.From >= 0 && (c.To > c.At || c.At == 1) && c.To <= 1
+			placed := c.At >= 0 && c.At <= 1 && (c.From < c.At || c.At == 0) && c.From >= 0 && (c.To > c.At || c.At == 1) &&
+				c.To <= 1
 			if !placed || curve.Name != "sheer" && c.At == 1 {
-				return []Fault{NewFault(CorrectionsKey, "A correction of the "+curve.Name+" is not inside the gunwales. Take the corrections off.")}
+				return []Fault{NewFault(CorrectionsKey,
+					"A correction of the "+curve.Name+" is not inside the gunwales. Take the corrections off.")}
 			}
 			if !(math.Abs(c.By) <= MostCorrection+Rounding) {
-				return []Fault{NewFault(CorrectionsKey, "A correction of the "+curve.Name+" is more than %s: change the boat's numbers and take the corrections off.", Small(MostCorrection))}
+				return []Fault{NewFault(CorrectionsKey,
+					"A correction of the "+curve.Name+" is more than %s: change the boat's numbers and take the corrections off.", Small(MostCorrection))}
 			}
 		}
 	}
 	g := d.Gunwale()
 	for _, c := range d.Corrected.Plan.List() {
 		if d.HalfGunwale() > 0 && g.Breadth(c.At*g.Half) <= 0 {
-			return []Fault{NewFault(CorrectionsKey, "The gunwales as corrected close %s from amidships. Take the corrections off.", Long(c.At*g.Half))}
+			return []Fault{NewFault(CorrectionsKey,
+				"The gunwales as corrected close %s from amidships. Take the corrections off.", Long(c.At*g.Half))}
 		}
 	}
 	return nil

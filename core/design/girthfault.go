@@ -14,10 +14,12 @@ func (d *Design) girthFault() (Fault, bool) {
 	if short <= 0 && long <= 0 {
 		return Fault{}, false
 	}
-	sentence := "Folded up round this frame the bark is %s longer, round half the boat amidships, than a finished section can be with this turn of the bilge."
+	sentence := "Folded up round this frame the bark is %s longer, round half the boat amidships, than a finished " +
+		"section can be with this turn of the bilge."
 	shown := Small(long)
 	if short > 0 {
-		sentence = "Folded up round this frame the bark is %s too short, round half the boat amidships, for any turn of the bilge."
+		sentence = "Folded up round this frame the bark is %s too short, round half the boat amidships, for any turn of " +
+			"the bilge."
 		shown = Small(short)
 	}
 	first := 0

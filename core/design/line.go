@@ -127,7 +127,8 @@ func versionOf(mark string) (int, error) {
 	case !ours || err != nil || v < 1 || number != strconv.Itoa(v):
 		return 0, fmt.Errorf("This is not a boat's line of text: one starts with %s%d.", lineMark, Version)
 	case v > Version:
-		return 0, fmt.Errorf("This line is of version %d and this page reads up to %d: open it with a newer page.", v, Version)
+		return 0, fmt.Errorf("This line is of version %d and this page reads up to %d: open it with a newer page.", v,
+			Version)
 	}
 	return v, nil
 }
@@ -159,7 +160,8 @@ func readPart(d *Design, code, value string) error {
 	}
 	x, err := strconv.ParseFloat(value, 64)
 	v := x * SliderUnit(p, system)
-	if err != nil || math.IsNaN(v) || math.IsInf(v, 0) || p.Whole() && (v != math.Round(v) || math.Abs(v) > math.MaxInt32) {
+	if err != nil || math.IsNaN(v) || math.IsInf(v, 0) || p.Whole() &&
+		(v != math.Round(v) || math.Abs(v) > math.MaxInt32) {
 		return fmt.Errorf("%s: the line gives %.20q, which is not its number.", p.Label, value)
 	}
 	p.Put(d, v)
@@ -173,7 +175,8 @@ func escapeName(name string) string {
 	var b strings.Builder
 	for _, r := range name {
 		switch {
-		case r >= utf8.RuneSelf || r >= '0' && r <= '9' || r >= 'A' && r <= 'Z' || r >= 'a' && r <= 'z' || strings.ContainsRune("-.!()'", r):
+		case r >= utf8.RuneSelf || r >= '0' && r <= '9' || r >= 'A' && r <= 'Z' || r >= 'a' && r <= 'z' ||
+			strings.ContainsRune("-.!()'", r):
 			b.WriteRune(r)
 		default:
 			fmt.Fprintf(&b, "%%%02X", r)

@@ -23,7 +23,8 @@ const (
 func lineCorrections(list *shape.Corrections) string {
 	var each []string
 	for _, c := range list.List() {
-		each = append(each, strings.Join([]string{shortest(c.At), shortest(c.From), shortest(c.To), shortest(c.By / units.Millimetre)}, correctionPart))
+		each = append(each, strings.Join([]string{shortest(c.At), shortest(c.From), shortest(c.To),
+			shortest(c.By / units.Millimetre)}, correctionPart))
 	}
 	return strings.Join(each, correctionJoin)
 }

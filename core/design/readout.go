@@ -44,7 +44,8 @@ func (d *Design) easeReadOut() (float64, string, bool) {
 	case !d.Bulges() && !d.TurnSet():
 		return 0, "", false
 	case !d.GirthsAgree():
-		return d.EaseLeft(), "The frame and the section do not agree: this is the bark on the bed less the bark round the finished half.", true
+		return d.EaseLeft(), "The frame and the section do not agree: this is the bark on the bed less the bark round the " +
+			"finished half.", true
 	}
 	return d.EaseLeft(), "What the section set leaves: the bark on the bed less the bark round the finished half.", true
 }

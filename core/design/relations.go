@@ -37,10 +37,12 @@ func relationFaults(d Design) []Fault {
 	outside := d.OutsideBreadth()
 
 	add(d.Bulges() && d.GreatestBeam <= outside,
-		NewFault("greatestBeam", "The greatest breadth of the bark, %s, is not over the %s outside the gunwales: choose none, or more.",
+		NewFault("greatestBeam", "The greatest breadth of the bark, %s, is not over the %s outside the gunwales: choose "+
+			"none, or more.",
 			Long(d.GreatestBeam), Long(outside)).AtLeast(outside+0.25*units.Inch))
 	add(d.GunwaleEndHeight < d.Depth-Rounding,
-		NewFault("gunwaleEndHeight", "The gunwale would be lower at its ends than the depth of %s amidships.", Long(d.Depth)).AtLeast(d.Depth))
+		NewFault("gunwaleEndHeight", "The gunwale would be lower at its ends than the depth of %s amidships.",
+			Long(d.Depth)).AtLeast(d.Depth))
 	add(d.Rocker > d.Depth/2+Rounding,
 		NewFault("rocker", "The bottom would rise to more than half the depth of %s.", Long(d.Depth)).AtMost(d.Depth/2))
 	onFrame := d.BuiltOn == OnFrame
@@ -48,11 +50,14 @@ func relationFaults(d Design) []Fault {
 		NewFault("frameLength", "The building frame has to be %s shorter than the gunwales, which are %s from end to end.",
 			Small(frameRoom), Long(gunwales)).AtMost(gunwales-frameRoom))
 	add(onFrame && d.FrameLength > d.BedLength+Rounding,
-		NewFault("bedLength", "The bed is shorter than the building frame of %s.", Long(d.FrameLength)).AtLeast(d.FrameLength))
+		NewFault("bedLength", "The bed is shorter than the building frame of %s.",
+			Long(d.FrameLength)).AtLeast(d.FrameLength))
 	add(!onFrame && gunwales > d.BedLength+Rounding,
-		NewFault("bedLength", "The bed is shorter than the gunwales of %s, on which the boat is built.", Long(gunwales)).AtLeast(gunwales))
+		NewFault("bedLength", "The bed is shorter than the gunwales of %s, on which the boat is built.",
+			Long(gunwales)).AtLeast(gunwales))
 	add(d.TurnSet() && d.TurnWidth > MostTurn*outside+Rounding,
-		NewFault("turnWidth", "The turn line of a boat built on a frame is at most %s of the %s outside the gunwales; for sides that bulge more, set a greatest breadth of bark or build on the gunwale frame.",
+		NewFault("turnWidth", "The turn line of a boat built on a frame is at most %s of the %s outside the gunwales; for "+
+			"sides that bulge more, set a greatest breadth of bark or build on the gunwale frame.",
 			Shown{units.Percent, MostTurn}, Long(outside)).AtMost(MostTurn*outside))
 	if f, wrong := d.girthFault(); wrong {
 		faults = append(faults, f)
@@ -75,7 +80,8 @@ func crewFaults(d Design) []Fault {
 		}
 	}
 	for i, p := range d.Aboard[:max(0, min(MostPaddlers, d.Paddlers))] {
-		fault := NewFault("paddler"+strconv.Itoa(i+1)+"Place", "Paddler %s would be beyond the end of the gunwales, %s from amidships.",
+		fault := NewFault("paddler"+strconv.Itoa(i+1)+"Place",
+			"Paddler %s would be beyond the end of the gunwales, %s from amidships.",
 			Shown{units.Count, float64(i + 1)}, Long(end))
 		switch {
 		case p.X > end+Rounding:
@@ -97,7 +103,8 @@ func seatFaults(d Design) []Fault {
 		if height >= LeastSeat-Rounding {
 			return false
 		}
-		faults = append(faults, NewFault(key, "A seat this low is none: sit on the bottom, or set a seat of %s or more.", Small(LeastSeat)).AtLeast(LeastSeat))
+		faults = append(faults, NewFault(key, "A seat this low is none: sit on the bottom, or set a seat of %s or more.",
+			Small(LeastSeat)).AtLeast(LeastSeat))
 		return true
 	}
 	all := low("seatHeight", d.SeatHeight)
@@ -133,17 +140,20 @@ func Seated(d Design) Design {
 func endFaults(d Design) []Fault {
 	var faults []Fault
 	if least := d.GunwaleEndHeight + d.CapThickness; d.EndHeight < least-Rounding {
-		faults = append(faults, NewFault("endHeight", "The stem head has to stand over the gunwale's end and its cap, %s high.",
+		faults = append(faults, NewFault("endHeight",
+			"The stem head has to stand over the gunwale's end and its cap, %s high.",
 			Long(least)).AtLeast(least))
 	}
 	if most := d.mostSetback(); d.HeadSetback > most+Rounding {
 		faults = append(faults, NewFault("headSetback",
-			"The stem head is set back too far: it has to stand %s or more beyond the gunwale's end, and its setback is at most %s of the way back to the heel.",
+			"The stem head is set back too far: it has to stand %s or more beyond the gunwale's end, and its setback is at "+
+				"most %s of the way back to the heel.",
 			Small(headRoom), Shown{units.Percent, headBackShare}).AtMost(most))
 	}
 	// The heel at least half-way from the middle to the gunwale's end.
 	if most := d.Length/2 - d.HalfGunwale()/2; d.HeelLength > most+Rounding {
-		fault := NewFault("heelLength", "The heel would stand less than half-way from the middle to the gunwale's end.").AtMost(most)
+		fault := NewFault("heelLength",
+			"The heel would stand less than half-way from the middle to the gunwale's end.").AtMost(most)
 		if heel, _ := Lookup("heelLength"); !heel.Owned(d) {
 			// Nobody set it: it stands where the headboard does.
 			fault.Key = "headboard"
@@ -163,11 +173,13 @@ func (d Design) mostSetback() float64 {
 func timberFaults(d Design) []Fault {
 	var faults []Fault
 	if d.StemWidth > 2*d.InwaleThickness+Rounding {
-		faults = append(faults, NewFault("stemWidth", "The stem-piece is broader than the two inwales, %s each, that meet on it.",
+		faults = append(faults, NewFault("stemWidth",
+			"The stem-piece is broader than the two inwales, %s each, that meet on it.",
 			Small(d.InwaleThickness)).AtMost(2*d.InwaleThickness))
 	}
 	if narrowest := min(d.RibWidthMid, d.RibWidthEnd); d.RibTipWidth > narrowest+Rounding {
-		faults = append(faults, NewFault("ribTipWidth", "The ribs' tips are broader than the ribs, %s at the narrowest.", Small(narrowest)).AtMost(narrowest))
+		faults = append(faults, NewFault("ribTipWidth", "The ribs' tips are broader than the ribs, %s at the narrowest.",
+			Small(narrowest)).AtMost(narrowest))
 	}
 	return faults
 }

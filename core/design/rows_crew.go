@@ -27,10 +27,13 @@ func crewRows() []Param {
 	rows := []Param{
 		row(g, "paddlers", "Paddlers", "").wholes(2, 0, MostPaddlers, func(d *Design) *int { return &d.Paddlers }),
 		row(g, "paddlerMass", "Weight of each", "").
-			quantity(units.Mass, AverageMass, 50*units.Pound, 350*units.Pound, pounds, func(d *Design) *float64 { return &d.PaddlerMass }),
-		choices(row(g, "posture", "They are", ""), names(Postures(), Posture.String), func(d *Design) *Posture { return &d.Posture }),
+			quantity(units.Mass, AverageMass, 50*units.Pound, 350*units.Pound, pounds,
+				func(d *Design) *float64 { return &d.PaddlerMass }),
+		choices(row(g, "posture", "They are", ""), names(Postures(), Posture.String),
+			func(d *Design) *Posture { return &d.Posture }),
 		row(g, "stature", "Height of a paddler, standing", "").
-			quantity(units.Length, ModelStature, 48*units.Inch, 84*units.Inch, [2]float64{0.5 * units.Inch, 0.01}, func(d *Design) *float64 { return &d.Stature }),
+			quantity(units.Length, ModelStature, 48*units.Inch, 84*units.Inch, [2]float64{0.5 * units.Inch, 0.01},
+				func(d *Design) *float64 { return &d.Stature }),
 		row(g, "seatHeight", "Height of the seat over the bottom", "0 for kneeling on the heels.").
 			timber(0, 0, 14, func(d *Design) *float64 { return &d.SeatHeight }).
 			follows(func(d Design) float64 {
@@ -45,7 +48,8 @@ func crewRows() []Param {
 			timber(6, 0, 36, func(d *Design) *float64 { return &d.CargoHeight }),
 		cargoPosition(),
 		row(g, "waterTemperature", "Water temperature", "").
-			quantity(units.Temperature, 15, 0, 30, [2]float64{5.0 / 9, 1}, func(d *Design) *float64 { return &d.WaterTemperature }),
+			quantity(units.Temperature, 15, 0, 30, [2]float64{5.0 / 9, 1},
+				func(d *Design) *float64 { return &d.WaterTemperature }),
 	}
 	for i := range MostPaddlers {
 		rows = append(rows, paddlerRows(i)...)
@@ -68,7 +72,8 @@ func paddlerRows(i int) []Param {
 	return []Param{
 		place,
 		one("Mass", "weight", "").
-			quantity(units.Mass, AverageMass, 50*units.Pound, 350*units.Pound, [2]float64{5 * units.Pound, 1}, func(d *Design) *float64 { return &d.Aboard[i].Mass }).
+			quantity(units.Mass, AverageMass, 50*units.Pound, 350*units.Pound, [2]float64{5 * units.Pound, 1},
+				func(d *Design) *float64 { return &d.Aboard[i].Mass }).
 			exactly(func(d Design) float64 { return d.PaddlerMass }),
 		one("Seat", "height of the seat", "").
 			timber(0, 0, 14, func(d *Design) *float64 { return &d.Aboard[i].SeatHeight }).

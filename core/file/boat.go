@@ -131,7 +131,8 @@ func (j boatJSON) design(version int) (design.Design, []design.Move, error) {
 		p.Claim(&d)
 	}
 	if len(j.Sheets) > design.MostSheets {
-		return design.Design{}, nil, fmt.Errorf("The file holds %d sheets of bark on hand; %d are kept.", len(j.Sheets), design.MostSheets)
+		return design.Design{}, nil, fmt.Errorf("The file holds %d sheets of bark on hand; %d are kept.", len(j.Sheets),
+			design.MostSheets)
 	}
 	for i, s := range j.Sheets {
 		d.OnHand = d.OnHand.Put(i, design.Sheet(s))
@@ -149,7 +150,8 @@ func (j boatJSON) corrections(d *design.Design) error {
 		known[curve.Name] = true
 		list := j.Corrections[curve.Name]
 		if len(list) > shape.MostCorrections {
-			return fmt.Errorf("The file holds %d corrections of the %s; %d are kept.", len(list), curve.Name, shape.MostCorrections)
+			return fmt.Errorf("The file holds %d corrections of the %s; %d are kept.", len(list), curve.Name,
+				shape.MostCorrections)
 		}
 		for i, c := range list {
 			curve.List.Each[i] = shape.Correction(c)

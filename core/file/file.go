@@ -136,7 +136,8 @@ func readable(format string, version int) error {
 	case format != Format:
 		return ErrForeign
 	case version > Version:
-		return fmt.Errorf("The file is of version %d and this page reads up to %d: open it with a newer page.", version, Version)
+		return fmt.Errorf("The file is of version %d and this page reads up to %d: open it with a newer page.", version,
+			Version)
 	case version < 1:
 		return ErrDamaged
 	}

@@ -71,7 +71,8 @@ func (j boatJSON) notebook() (n record.Notebook, err error) {
 	}
 	for _, d := range n.Readings {
 		if !d.AsBuilt() {
-			return record.Notebook{}, fmt.Errorf("The file holds a reading, %s, which no tape reads off a boat being built.", d.Kind)
+			return record.Notebook{}, fmt.Errorf("The file holds a reading, %s, which no tape reads off a boat being built.",
+				d.Kind)
 		}
 	}
 	return n, nil
@@ -99,7 +100,8 @@ func readData(list []datumJSON) ([]record.Datum, error) {
 		case j.Thwart < 0 || j.Tolerance < 0 || j.Station < 0 || j.Height < 0:
 			return nil, fmt.Errorf("The file holds a measurement, %s, with a number less than nothing.", kind)
 		case kind.Counted() && j.Value != math.Round(j.Value):
-			return nil, fmt.Errorf("%s: the file holds %s, which is not a whole number of them.", kind, units.Ratio.Format(j.Value, units.Metric))
+			return nil, fmt.Errorf("%s: the file holds %s, which is not a whole number of them.", kind,
+				units.Ratio.Format(j.Value, units.Metric))
 		}
 		data = append(data, record.Datum{
 			Kind: kind, Number: j.Thwart, At: record.Place{From: record.Origin(from), Distance: j.Station, Height: j.Height, Side: record.Side(side)},

@@ -34,7 +34,8 @@ func boardFaults(h *hull.Hull) []design.Fault {
 	if boardHeight(h) >= leastBoard-design.Rounding {
 		return nil
 	}
-	fault := design.NewFault("headboard", "The end's curve leaves the headboard less than %s under its neck: set it farther in.", design.Small(leastBoard))
+	fault := design.NewFault("headboard",
+		"The end's curve leaves the headboard less than %s under its neck: set it farther in.", design.Small(leastBoard))
 	p, _ := design.Lookup("headboard")
 	short := func(v float64) bool {
 		d := p.Set(h.Design, v)
@@ -71,13 +72,15 @@ func thwartFaults(h *hull.Hull, thwarts []Thwart) []design.Fault {
 	last := 0.0
 	for i, t := range thwarts[1:] {
 		if t.Run < last+thwartRoom-design.Rounding {
-			faults = append(faults, design.NewFault("thwart"+strconv.Itoa(i+1), "The thwart stands under %s along the gunwale from the one inboard of it.",
+			faults = append(faults, design.NewFault("thwart"+strconv.Itoa(i+1),
+				"The thwart stands under %s along the gunwale from the one inboard of it.",
 				design.Small(thwartRoom)).AtLeast((last+thwartRoom)/length))
 		}
 		last = max(last, t.Run)
 	}
 	if HeadboardRun(h) < last+headboardRoom-design.Rounding {
-		faults = append(faults, design.NewFault("headboard", "The headboard has to stand %s or more outside the last thwart, which is %s inside the gunwale's end.",
+		faults = append(faults, design.NewFault("headboard",
+			"The headboard has to stand %s or more outside the last thwart, which is %s inside the gunwale's end.",
 			design.Small(headboardRoom), design.Small(length-last)).AtMost(length-last-headboardRoom))
 	}
 	return faults
@@ -90,7 +93,8 @@ func ribFaults(d design.Design, all []bay) []design.Fault {
 		for !everyBay(n, all) {
 			n++
 		}
-		return []design.Fault{design.NewFault("ribs", "So few ribs leave none between two of the thwarts, or outside the last.").AtLeast(float64(n))}
+		return []design.Fault{design.NewFault("ribs",
+			"So few ribs leave none between two of the thwarts, or outside the last.").AtLeast(float64(n))}
 	}
 	var faults []design.Fault
 	places := ribPlaces(d.Ribs, all)
@@ -99,7 +103,8 @@ func ribFaults(d design.Design, all []bay) []design.Fault {
 		for n > 0 && everyBay(n, all) && tooWide(d, ribPlaces(n, all)) >= 0 {
 			n--
 		}
-		f := design.NewFault("ribs", "The ribs are %s wide where they stand %s apart along the gunwale: have fewer or narrower ones.",
+		f := design.NewFault("ribs", "The ribs are %s wide where they stand %s apart along the gunwale: have fewer or "+
+			"narrower ones.",
 			design.Small(ribWidth(d, places, i)), design.Small(places[i].spacing))
 		if everyBay(n, all) {
 			f = f.AtMost(float64(n))
@@ -107,7 +112,9 @@ func ribFaults(d design.Design, all []bay) []design.Fault {
 		faults = append(faults, f)
 	}
 	if at := crowded(d, places); at >= 0 {
-		f := design.NewFault("groupHoles", "A group of lacing %s long does not fit between the tips of ribs that stand %s apart: have fewer holes, holes closer together, narrower tips or fewer ribs.",
+		f := design.NewFault("groupHoles",
+			"A group of lacing %s long does not fit between the tips of ribs that stand %s apart: have fewer holes, holes "+
+				"closer together, narrower tips or fewer ribs.",
 			design.Small(GroupLength(d)), design.Small(places[at].spacing))
 		fewer := d
 		for fewer.GroupHoles > 1 && crowded(fewer, places) >= 0 {
@@ -169,6 +176,8 @@ func postFaults(h *hull.Hull, thwarts []Thwart) []design.Fault {
 	if shortest >= leastPost-design.Rounding {
 		return nil
 	}
-	return []design.Fault{design.NewFault("bedCrown", "A post would be %s long, and %s is the least: lower the crown of the bed, or bring the blocks under the heels nearer to the rocker.",
+	return []design.Fault{design.NewFault("bedCrown",
+		"A post would be %s long, and %s is the least: lower the crown of the bed, or bring the blocks under the heels "+
+			"nearer to the rocker.",
 		design.Small(max(0, shortest)), design.Small(leastPost)).AtMost(crown)}
 }

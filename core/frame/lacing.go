@@ -40,7 +40,8 @@ func newLacing(h *hull.Hull, ribs []Rib) Lacing {
 	d := h.Design
 	var l Lacing
 	add := func(run float64, thwart int, holes []float64) {
-		l.Groups = append(l.Groups, Group{Run: run, X: h.StationAt(run), Thwart: thwart, Pegged: len(l.Groups)%d.PegEvery == 0, Holes: holes})
+		l.Groups = append(l.Groups, Group{Run: run, X: h.StationAt(run), Thwart: thwart,
+			Pegged: len(l.Groups)%d.PegEvery == 0, Holes: holes})
 	}
 	if ribs[0].Alone() {
 		add(0, 0, splitHoles(d))

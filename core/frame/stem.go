@@ -83,7 +83,8 @@ func newStem(h *hull.Hull, from float64) Stem {
 	s.Springback = innermost.Springback(d.StemStock)
 	s.FormRadius = max(0, s.Radius-d.BarkThickness-d.StemDepth) / (1 + d.StemOpening)
 	if !innermost.WillNotFit {
-		s.Moments = wood.MomentToBend(wood.Effort{Width: d.StemWidth, Depth: d.StemDepth, Radius: innermost.Radius, Laminations: d.StemLaminations, Stock: d.StemStock})
+		s.Moments = wood.MomentToBend(wood.Effort{Width: d.StemWidth, Depth: d.StemDepth, Radius: innermost.Radius,
+			Laminations: d.StemLaminations, Stock: d.StemStock})
 	}
 	return s
 }

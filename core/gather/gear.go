@@ -59,28 +59,35 @@ func gear(h *hull.Hull, f frame.Frame) []Gear {
 	var all []Gear
 	if d.BuiltOn == design.OnFrame {
 		all = append(all,
-			Gear{Name: "long battens of the building frame", Count: 2, Low: batten, High: batten, Width: frame.Batten, Thickness: frame.Batten, From: "Adney and Chapelle, p. 54"},
-			Gear{Name: "crosspieces of the frame", Count: cross, Low: b.Crosspieces[len(b.Crosspieces)-1].OutToOut, High: b.Crosspieces[0].OutToOut, From: "the table of the building frame"})
+			Gear{Name: "long battens of the building frame", Count: 2, Low: batten, High: batten, Width: frame.Batten,
+				Thickness: frame.Batten, From: "Adney and Chapelle, p. 54"},
+			Gear{Name: "crosspieces of the frame", Count: cross, Low: b.Crosspieces[len(b.Crosspieces)-1].OutToOut,
+				High: b.Crosspieces[0].OutToOut, From: "the table of the building frame"})
 	}
 	all = append(all,
 		Gear{Name: "stakes", Count: b.StakeCount, Low: stakeShort, High: stakeLong, From: pp4041},
-		Gear{Name: "inside stakes, one against each stake along the sides", Count: inside, Low: insideShort, High: insideLong, Width: insideWidth, Thickness: insideThickness, From: "Adney and Chapelle, pp. 45, 116"},
-		Gear{Name: "ties: one across each pair of stakes, one to each inside stake", Count: b.StakeCount/2 + inside, From: own},
+		Gear{Name: "inside stakes, one against each stake along the sides", Count: inside, Low: insideShort,
+			High: insideLong, Width: insideWidth, Thickness: insideThickness, From: "Adney and Chapelle, pp. 45, 116"},
+		Gear{Name: "ties: one across each pair of stakes, one to each inside stake", Count: b.StakeCount/2 + inside,
+			From: own},
 	)
 	for i, p := range b.Posts {
 		n := 4
 		if i == 0 || i == len(b.Posts)-1 {
 			n = 2 // the middle thwart has one place; at the ends the gunwales meet
 		}
-		all = append(all, Gear{Name: "posts under the " + p.Under, Count: n, Low: p.Length, High: p.Length, From: "the table of posts"})
+		all = append(all, Gear{Name: "posts under the " + p.Under, Count: n, Low: p.Length, High: p.Length,
+			From: "the table of posts"})
 	}
 	if d.EndBlocking > 0 {
-		all = append(all, Gear{Name: "blocks under the heels, this high", Count: 2, Low: d.EndBlocking, High: d.EndBlocking, From: "as set"})
+		all = append(all, Gear{Name: "blocks under the heels, this high", Count: 2, Low: d.EndBlocking, High: d.EndBlocking,
+			From: "as set"})
 	}
 	return append(all,
 		Gear{Name: "stones to weigh the frame down, two to a crosspiece", Count: 2 * cross, From: own},
 		Gear{Name: "clamps, one to a foot of gunwale", Count: 2 * int(math.Ceil(f.Gunwales.Inwale/clampEvery)), From: own},
-		Gear{Name: "temporary ribs, to hold the sheathing", Count: int(math.Ceil(2 * h.HeelX / temporaryEvery)), From: "Adney and Chapelle, p. 51; how many, estimate"},
+		Gear{Name: "temporary ribs, to hold the sheathing", Count: int(math.Ceil(2 * h.HeelX / temporaryEvery)),
+			From: "Adney and Chapelle, p. 51; how many, estimate"},
 	)
 }
 

@@ -93,7 +93,8 @@ const (
 var spareShare = [...]float64{wood.WithinGuide: 0.05, wood.NearLimit: 0.15, wood.TooTight: 0.30, wood.NotChecked: 0}
 
 // ribSpares is spareShare by where the tightest rib that bends whole falls. Estimate.
-var ribSpares = [...]float64{wood.EasyRib: 0.05, wood.PublishedRib: 0.15, wood.ColdRib: 0.15, wood.TighterThanMost: 0.30, wood.TighterThanAny: 0.30}
+var ribSpares = [...]float64{wood.EasyRib: 0.05, wood.PublishedRib: 0.15, wood.ColdRib: 0.15,
+	wood.TighterThanMost: 0.30, wood.TighterThanAny: 0.30}
 
 func spares(n int, v wood.Verdict) int { return int(math.Ceil(float64(n) * spareShare[v])) }
 
@@ -102,13 +103,16 @@ func pieces(h *hull.Hull, f frame.Frame) []Piece {
 	top := gunwaleHeight(h)
 	gunwale := d.GunwaleStock.Species.Density()
 	long := func(kind Kind, name string, length, width, thickness float64, v wood.Verdict) Piece {
-		return Piece{Kind: kind, Name: name, Count: 2, Spares: spares(2, v), Length: length + trim, Width: width, Thickness: thickness,
-			Mass: weigh(2*length*width*thickness, gunwale), Height: top, Log: GunwaleLog}
+		return Piece{Kind: kind, Name: name, Count: 2, Spares: spares(2, v), Length: length + trim, Width: width,
+			Thickness: thickness,
+			Mass:      weigh(2*length*width*thickness, gunwale), Height: top, Log: GunwaleLog}
 	}
 	g := f.Gunwales
 	all := []Piece{
-		long(Inwales, "inwales", g.Inwale, d.InwaleDepth, d.InwaleThickness, max(g.InwalePlan.Verdict, g.InwaleSheer.Verdict)),
-		long(Outwales, "outwales", g.Outwale, d.OutwaleDepth, d.OutwaleThickness, max(g.OutwalePlan.Verdict, g.OutwaleSheer.Verdict, g.OutwaleEnd.Verdict)),
+		long(Inwales, "inwales", g.Inwale, d.InwaleDepth, d.InwaleThickness,
+			max(g.InwalePlan.Verdict, g.InwaleSheer.Verdict)),
+		long(Outwales, "outwales", g.Outwale, d.OutwaleDepth, d.OutwaleThickness,
+			max(g.OutwalePlan.Verdict, g.OutwaleSheer.Verdict, g.OutwaleEnd.Verdict)),
 		long(Caps, "caps", g.Cap, d.CapWidth, d.CapThickness, wood.WithinGuide),
 		ribPieces(h, f),
 		stemPieces(h, f),
@@ -123,7 +127,8 @@ func gunwaleHeight(h *hull.Hull) float64 { return (h.Sheer(0)*2 + h.Sheer(h.Gunw
 
 func ribPieces(h *hull.Hull, f frame.Frame) Piece {
 	d := h.Design
-	p := Piece{Kind: Ribs, Name: "ribs", Count: d.Ribs, Width: d.RibWidthMid, Thickness: max(d.RibThickness, d.RibThicknessEnd), Log: RibLog}
+	p := Piece{Kind: Ribs, Name: "ribs", Count: d.Ribs, Width: d.RibWidthMid,
+		Thickness: max(d.RibThickness, d.RibThicknessEnd), Log: RibLog}
 	volume, height := 0.0, 0.0
 	worst := wood.EasyRib
 	for _, r := range f.Ribs {
@@ -150,19 +155,24 @@ func stemPieces(h *hull.Hull, f frame.Frame) Piece {
 	if len(f.Stem.Laminations) > 0 {
 		v = f.Stem.Innermost().Verdict
 	}
-	return Piece{Kind: Stems, Name: "stem-pieces", Count: 2, Spares: spares(2, v), Length: f.Stem.Blank, Width: f.Stem.Stock, Thickness: d.StemWidth,
-		Mass: weigh(2*f.Stem.Curve*d.StemDepth*d.StemWidth, d.StemStock.Species.Density()), Height: d.EndHeight / 2, Log: RibLog}
+	return Piece{Kind: Stems, Name: "stem-pieces", Count: 2, Spares: spares(2, v), Length: f.Stem.Blank,
+		Width: f.Stem.Stock, Thickness: d.StemWidth,
+		Mass: weigh(2*f.Stem.Curve*d.StemDepth*d.StemWidth,
+			d.StemStock.Species.Density()), Height: d.EndHeight / 2, Log: RibLog}
 }
 
 func headboardPieces(h *hull.Hull, f frame.Frame) Piece {
 	b := f.Headboard
-	return Piece{Kind: Headboards, Name: "headboards", Count: 2, Length: b.Sprung + trim, Width: b.Width, Thickness: frame.HeadboardThickness,
-		Mass: weigh(2*b.Sprung*b.Width*frame.HeadboardThickness, wood.Cedar.Density()), Height: h.Sheer(b.X) - b.Height/2, Log: RibLog}
+	return Piece{Kind: Headboards, Name: "headboards", Count: 2, Length: b.Sprung + trim, Width: b.Width,
+		Thickness: frame.HeadboardThickness,
+		Mass: weigh(2*b.Sprung*b.Width*frame.HeadboardThickness,
+			wood.Cedar.Density()), Height: h.Sheer(b.X) - b.Height/2, Log: RibLog}
 }
 
 func sheathingPieces(h *hull.Hull, f frame.Frame) Piece {
 	d, s := h.Design, f.Sheathing
-	p := Piece{Kind: Sheathing, Name: "sheathing strips", Count: s.Strips, Spares: spares(s.Strips, wood.WithinGuide), Width: d.SheathingWidth, Thickness: d.SheathingThickness, Log: SheathingLog}
+	p := Piece{Kind: Sheathing, Name: "sheathing strips", Count: s.Strips, Spares: spares(s.Strips, wood.WithinGuide),
+		Width: d.SheathingWidth, Thickness: d.SheathingThickness, Log: SheathingLog}
 	for _, r := range s.Regions {
 		p.Length = max(p.Length, r.Length+trim)
 	}
@@ -178,8 +188,10 @@ func thwartPieces(f frame.Frame) []Piece {
 		if i == 0 {
 			n = 1
 		}
-		all = append(all, Piece{Kind: Thwarts, Name: frame.ThwartName(i, len(f.Thwarts)), Count: n, Length: t.Longest + trim, Width: frame.ThwartWidth, Thickness: thwartThickness,
-			Mass: weigh(float64(n)*t.EndToEnd*frame.ThwartWidth*thwartThickness*thwartTaper, wood.Maple.Density()), Height: t.Height, Log: Hardwood})
+		all = append(all, Piece{Kind: Thwarts, Name: frame.ThwartName(i, len(f.Thwarts)), Count: n, Length: t.Longest +
+			trim, Width: frame.ThwartWidth, Thickness: thwartThickness,
+			Mass: weigh(float64(n)*t.EndToEnd*frame.ThwartWidth*thwartThickness*thwartTaper,
+				wood.Maple.Density()), Height: t.Height, Log: Hardwood})
 	}
 	return all
 }

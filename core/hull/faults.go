@@ -41,7 +41,8 @@ func (h *Hull) tooBroad() (design.Fault, bool) {
 	if h.TurnReached || !h.Design.Bulges() {
 		return design.Fault{}, false
 	}
-	f := design.NewFault("greatestBeam", "No section of this depth and turn of the bilge is %s broad.", design.Long(h.Design.GreatestBeam))
+	f := design.NewFault("greatestBeam", "No section of this depth and turn of the bilge is %s broad.",
+		design.Long(h.Design.GreatestBeam))
 	return h.fitMost(f, "greatestBeam", func(t *Hull) bool { return t.TurnReached }), true
 }
 
@@ -114,7 +115,8 @@ func (h *Hull) headHandle() (design.Fault, bool) {
 	if fits(h) {
 		return design.Fault{}, false
 	}
-	f := design.NewFault("rocker", "The bottom rises so steeply at the heels that no end curve reaches the stem head of %s.", design.Long(h.Design.EndHeight))
+	f := design.NewFault("rocker", "The bottom rises so steeply at the heels that no end curve reaches the stem head "+
+		"of %s.", design.Long(h.Design.EndHeight))
 	return h.fitMost(f, "rocker", fits), true
 }
 
@@ -143,7 +145,9 @@ func (h *Hull) sheerTooSteep() (design.Fault, bool) {
 	if rise <= sheerRun*(d.EndHeight-d.GunwaleEndHeight)+design.Rounding {
 		return design.Fault{}, false
 	}
-	return design.NewFault("endHeight", "The sheer rises so steeply at the gunwale's end that its run to the stem head would rise over the head and come down.").
+	return design.NewFault("endHeight",
+		"The sheer rises so steeply at the gunwale's end that its run to the stem head would rise over the head and come "+
+			"down.").
 		AtLeast(d.GunwaleEndHeight + rise/sheerRun), true
 }
 

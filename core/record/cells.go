@@ -37,7 +37,8 @@ func cells(line string) (parts []string, why string) {
 			break
 		}
 		if tight := tightComma.FindString(bare); tight != "" && spacedComma.MatchString(bare) {
-			return nil, fmt.Sprintf("%s may be one number, or %s in cells of their own: put a number in quotes, or part the cells by semicolons.",
+			return nil, fmt.Sprintf("%s may be one number, or %s in cells of their own: put a number in quotes, or part the "+
+				"cells by semicolons.",
 				tight, strings.ReplaceAll(tight, ",", " and "))
 		}
 		parts = split(line, ',')
@@ -96,7 +97,8 @@ func split(line string, sep rune) []string {
 func outsideQuotes(line string) string {
 	out := []byte(line)
 	for i := 0; i < len(line); i++ {
-		if line[i] != '"' || strings.TrimRight(line[:i], " ") != "" && !strings.ContainsAny(lastOf(strings.TrimRight(line[:i], " ")), ",;\t") {
+		if line[i] != '"' || strings.TrimRight(line[:i], " ") != "" &&
+			!strings.ContainsAny(lastOf(strings.TrimRight(line[:i], " ")), ",;\t") {
 			continue
 		}
 		end := closing(line, i)

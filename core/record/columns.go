@@ -51,7 +51,8 @@ func (t *table) readBoat(line string) {
 		t.refuse(line, why)
 		return
 	case len(values) > len(t.columns):
-		t.refuse(line, fmt.Sprintf("There are %d values under %d names: which is of which is not known.", len(values), len(t.columns)))
+		t.refuse(line, fmt.Sprintf("There are %d values under %d names: which is of which is not known.", len(values),
+			len(t.columns)))
 		return
 	}
 	t.name = name

@@ -29,13 +29,15 @@ var (
 	stem    = []string{"stem", "piece", "fore", "aft"}
 	counts  = []string{"number", "count"}
 	// above is where heights are counted from, and over what else they are.
-	above = []string{"height", "heights", "above", "over", "base", "baseline", "line", "bottom", "top", "gunwale", "gunwales", "inwale", "inwales", "rail", "cap"}
+	above = []string{"height", "heights", "above", "over", "base", "baseline", "line", "bottom", "top", "gunwale",
+		"gunwales", "inwale", "inwales", "rail", "cap"}
 
 	// anyName are words without a meaning of their own.
 	anyName = []string{"the", "a", "an", "of", "at", "in", "to", "on", "from", "and", "is", "by", "boat", "canoe", "hull",
 		"measured", "lettered", "scaled", "about", "approx", "approximately", "mm", "cm", "m", "ft", "feet", "foot", "inch", "inches"}
 	// placeWords say where, or of which half.
-	placeWords = joined(middles, ends, gunwale, thwarts, []string{"headboard", "stem", "bow", "stern", "point", "tip", "head",
+	placeWords = joined(middles, ends, gunwale, thwarts, []string{"headboard", "stem", "bow", "stern", "point", "tip",
+		"head",
 		"forward", "fore", "aft", "after", "position", "station", "stands", "distance", "foremost"})
 )
 
@@ -51,7 +53,8 @@ func joined(lists ...[]string) []string {
 var namings = []naming{
 	{FrameWidth, [][]string{{"frame"}, widths}, joined([]string{"building"}, middles)},
 	{FrameLength, [][]string{{"frame"}, lengths}, []string{"building"}},
-	{RibSpacing, [][]string{ribs, {"spacing", "apart", "centres", "centers", "space"}}, []string{"centre", "center", "between"}},
+	{RibSpacing, [][]string{ribs, {"spacing", "apart", "centres", "centers", "space"}},
+		[]string{"centre", "center", "between"}},
 	{RibWidthEnd, [][]string{ribs, widths, ends}, nil},
 	{RibWidthMid, [][]string{ribs, widths}, middles},
 	{RibCount, [][]string{ribs}, counts},
@@ -68,7 +71,8 @@ var namings = []naming{
 	{RailHeight, [][]string{{"cap"}, heights}, above},
 	{SheerHeight, [][]string{{"sheer"}}, above},
 	{SheerHeight, [][]string{gunwale, heights}, above},
-	{EndHeight, [][]string{{"stem", "head", "end", "ends", "prow"}, heights}, []string{"stem", "head", "end", "ends", "prow", "above", "base", "line"}},
+	{EndHeight, [][]string{{"stem", "head", "end", "ends", "prow"}, heights},
+		[]string{"stem", "head", "end", "ends", "prow", "above", "base", "line"}},
 	{HeadboardPosition, [][]string{{"headboard"}}, nil},
 	{HalfBreadth, [][]string{widths, {heightMark}}, []string{"half", "outside", "bark"}},
 	{HalfBreadth, [][]string{{"half"}, {"breadth", "breadths", "width", "widths"}}, []string{"outside", "bark", "height"}},
@@ -77,7 +81,8 @@ var namings = []naming{
 	{ClearWidth, [][]string{thwarts, joined(lengths, widths)}, []string{"between", "inside"}},
 	{ClearWidth, [][]string{gunwale, {"width", "widths"}}, []string{"between", "inside"}},
 	{ThwartPosition, [][]string{thwarts, {"position", "from", "stands", "place", "distance", "station"}}, nil},
-	{GreatestBeam, [][]string{widths, {"bark"}}, joined(middles, []string{"greatest", "extreme", "max", "maximum", "overall", "over", "all", "outside"})},
+	{GreatestBeam, [][]string{widths, {"bark"}}, joined(middles,
+		[]string{"greatest", "extreme", "max", "maximum", "overall", "over", "all", "outside"})},
 	{GreatestBeam, [][]string{widths, {"greatest", "extreme", "overall"}}, []string{"over", "all"}},
 	{BeamInside, [][]string{widths, {"inside", "inner"}}, joined(middles, gunwale)},
 	{BeamOutside, [][]string{widths, {"outside", "outer", "out", "over"}}, joined(middles, gunwale)},
@@ -118,7 +123,10 @@ func (l label) placed() bool { return l.thwart != 0 || l.middle || l.end || l.he
 // wordsOf splits a name at everything that is no letter or digit.
 func wordsOf(name string) map[string]bool {
 	set := map[string]bool{}
-	for _, w := range strings.FieldsFunc(strings.ToLower(name), func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) }) {
+	for _, w := range strings.FieldsFunc(strings.ToLower(name), func(r rune) bool {
+		return !unicode.IsLetter(r) &&
+			!unicode.IsDigit(r)
+	}) {
 		set[w] = true
 	}
 	return set
@@ -246,7 +254,10 @@ func (n naming) leftOver(set map[string]bool) []string {
 
 // unitIn is the unit that a name ends in, to stand after its bare numbers.
 func unitIn(name string) string {
-	words := strings.FieldsFunc(strings.ToLower(name), func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) })
+	words := strings.FieldsFunc(strings.ToLower(name), func(r rune) bool {
+		return !unicode.IsLetter(r) &&
+			!unicode.IsDigit(r)
+	})
 	if len(words) > 1 {
 		switch last := words[len(words)-1]; last {
 		case "mm", "cm", "m", "in", "inch", "inches", "ft", "feet":

@@ -74,7 +74,8 @@ func linesOf(text string) (lines []string, short bool) {
 		// A torn line is not read.
 		text = text[:strings.LastIndexAny(text, "\r\n")+1]
 	}
-	return strings.Split(strings.NewReplacer("\r\n", "\n", "\r", "\n").Replace(strings.ToValidUTF8(text, "?")), "\n"), short
+	return strings.Split(strings.NewReplacer("\r\n", "\n", "\r", "\n").Replace(strings.ToValidUTF8(text, "?")),
+		"\n"), short
 }
 
 // table is a paste as far as it is read.
@@ -184,7 +185,8 @@ func (t *table) readStations(line string, l label, rest []string) {
 		case err != nil:
 			t.refuse(line, fmt.Sprintf("The station %q cannot be read: %v", short(cell), err))
 		case n > 1 && (v-signed(t.stations[n-1]))*(signed(t.stations[1])-signed(t.stations[0])) <= 0:
-			t.refuse(line, fmt.Sprintf("The stations do not go in order at %q: it may be one, or part of the number before it, %s.", short(cell), rest[i-1]))
+			t.refuse(line, fmt.Sprintf("The stations do not go in order at %q: it may be one, or part of the number before "+
+				"it, %s.", short(cell), rest[i-1]))
 		default:
 			t.stations = append(t.stations, place(l.from, v))
 			continue
@@ -227,12 +229,14 @@ func short(cell string) string {
 func (t *table) readAcross(line string, l label, rest []string) {
 	n := len(t.stations)
 	if len(rest) < n {
-		t.refuse(line, fmt.Sprintf("There are %d stations and %d values: the first value may be of the first station, or be a station of its own. Put a - where there is a gap.",
+		t.refuse(line, fmt.Sprintf("There are %d stations and %d values: the first value may be of the first station, or "+
+			"be a station of its own. Put a - where there is a gap.",
 			n, len(rest)))
 		return
 	}
 	if over := slices.IndexFunc(rest[n:], isNumber); over >= 0 {
-		t.refuse(line, fmt.Sprintf("There are %d stations and more values than that: %q may be a value, or part of the one before it.", n, short(rest[n+over])))
+		t.refuse(line, fmt.Sprintf("There are %d stations and more values than that: %q may be a value, or part of the "+
+			"one before it.", n, short(rest[n+over])))
 		return
 	}
 	for i, at := range t.stations {
@@ -263,7 +267,8 @@ func (t *table) readOne(line string, l label, rest []string) {
 			return
 		}
 		if both, ok := feetAndInches(rest[0], rest[1]); ok && len(rest) == 2 {
-			t.refuse(line, fmt.Sprintf("This may be %s at the station %s, or %s at no station: put the station before the value.", rest[1], rest[0], both))
+			t.refuse(line, fmt.Sprintf("This may be %s at the station %s, or %s at no station: put the station before the "+
+				"value.", rest[1], rest[0], both))
 			return
 		}
 		if at, _, err := units.Offset.Parse(l.withUnit(rest[0]), t.system); err == nil {
@@ -298,9 +303,11 @@ func (t *table) readOne(line string, l label, rest []string) {
 func (t *table) twoCells(d Datum, rest []string, over int) string {
 	together := readings(d.ValueKind(), rest[0], rest[over], t.system)
 	if over > 1 || len(together) == 0 {
-		return fmt.Sprintf("%q stands in a cell of its own after the value %q: it may be part of a number, or a remark. Write the value in one cell, and words to a remark.", short(rest[over]), short(rest[0]))
+		return fmt.Sprintf("%q stands in a cell of its own after the value %q: it may be part of a number, or a remark. "+
+			"Write the value in one cell, and words to a remark.", short(rest[over]), short(rest[0]))
 	}
-	return fmt.Sprintf("This may be %q with %q as a remark, or %s: write the value in one cell.", short(rest[0]), short(rest[over]), strings.Join(together, " or "))
+	return fmt.Sprintf("This may be %q with %q as a remark, or %s: write the value in one cell.", short(rest[0]),
+		short(rest[over]), strings.Join(together, " or "))
 }
 
 // value reads the datum's own cell.

@@ -84,7 +84,8 @@ func (t *table) finish() []Datum {
 			continue
 		}
 		if len(data) == MostData {
-			t.refuseRow(r.row, r.text, fmt.Sprintf("A record holds at most %d measurements: this row and those under it are left out.", MostData))
+			t.refuseRow(r.row, r.text, fmt.Sprintf("A record holds at most %d measurements: this row and those under it are "+
+				"left out.", MostData))
 			break
 		}
 		data = append(data, d)

@@ -58,7 +58,8 @@ func (d Datum) Named(s units.System) string {
 // Errors of a place that cannot be read.
 var (
 	errWhichThwart = errors.New("Say which thwart, counted from the middle: 1, 2, 3.")
-	errNoPlace     = errors.New("Say where: amidships, at thwart 1, or a distance such as 24 from the middle, 10 from the end, aft.")
+	errNoPlace     = errors.New("Say where: amidships, at thwart 1, or a distance such as 24 from the middle, 10 from " +
+		"the end, aft.")
 )
 
 // ReadWhere reads where a measurement of a kind was taken: a thwart by its number,
@@ -93,7 +94,8 @@ func ReadWhere(k Kind, text string, s units.System) (number int, at Place, err e
 		case !k.Numbered():
 			at.From = FromMiddle
 		}
-	case k.Placed() && !strings.ContainsAny(text, "0123456789") && (anyOf(set, gunwale) && anyOf(set, ends) || k.atEnds() && anyOf(here, ends)):
+	case k.Placed() && !strings.ContainsAny(text, "0123456789") &&
+		(anyOf(set, gunwale) && anyOf(set, ends) || k.atEnds() && anyOf(here, ends)):
 		at.From = FromGunwaleEnd
 	case !k.Placed() || anyOf(here, middles) && !strings.ContainsAny(before, "0123456789"):
 	default:

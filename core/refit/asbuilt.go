@@ -70,7 +70,8 @@ func AsBuilt(d design.Design, readings []record.Datum, s units.System) Rebuilt {
 	corrected = append(corrected, b.correct(girthCurve)...)
 	b.design, _ = b.ends().solve(b.design, nil)
 	b.design = keepMade(d, b.design, ev)
-	out := Rebuilt{Design: b.design, Conflicts: ev.conflicts, Rows: b.rows(), Moved: moved(d, b.design), Corrected: corrected}
+	out := Rebuilt{Design: b.design, Conflicts: ev.conflicts, Rows: b.rows(), Moved: moved(d, b.design),
+		Corrected: corrected}
 	for i := range out.Rows {
 		out.Rows[i].Datum = readings[i]
 	}

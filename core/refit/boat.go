@@ -189,7 +189,8 @@ func (b *boat) plan() group {
 	if inside := b.amidships(map[record.Kind]record.Kind{record.BeamInside: record.ClearWidth}, 0); len(inside) > 0 {
 		k.data = append(k.data, inside...)
 	} else {
-		k.data = append(k.data, b.amidships(map[record.Kind]record.Kind{record.BeamOutside: record.ClearWidth}, 2*b.design.InwaleThickness)...)
+		k.data = append(k.data, b.amidships(map[record.Kind]record.Kind{record.BeamOutside: record.ClearWidth},
+			2*b.design.InwaleThickness)...)
 	}
 	k.free = append(k.free, freed("beam", func(d *design.Design) *float64 { return &d.Beam }))
 	if offMiddle(k.data) {
@@ -205,7 +206,8 @@ func (b *boat) sheer() group {
 	if len(k.data) == 0 {
 		return k
 	}
-	k.data = append(k.data, b.amidships(map[record.Kind]record.Kind{record.DepthInwale: record.SheerHeight, record.DepthRail: record.RailHeight}, 0)...)
+	k.data = append(k.data, b.amidships(map[record.Kind]record.Kind{record.DepthInwale: record.SheerHeight,
+		record.DepthRail: record.RailHeight}, 0)...)
 	k.free = append(k.free, freed("depth", func(d *design.Design) *float64 { return &d.Depth }))
 	if !offMiddle(k.data) {
 		return k
@@ -254,7 +256,8 @@ func (b *boat) ends() group {
 		return k
 	}
 	// Points of the end tell how far in the heel lies; else it stands by the headboard.
-	k.free = append(k.free, freed("heelLength", func(d *design.Design) *float64 { return &d.HeelLength }).within(0, d.Length/2-d.HalfGunwale()/2))
+	k.free = append(k.free, freed("heelLength", func(d *design.Design) *float64 { return &d.HeelLength }).within(0,
+		d.Length/2-d.HalfGunwale()/2))
 	// A head far inboard of a short heel leaves no room for the end's curve.
 	k.constraints = 1
 	k.constraint = func(h *hull.Hull, over []float64) { over[0] = h.Design.HeadSetback - 0.6*h.Design.HeelLength }
@@ -270,7 +273,8 @@ func (b *boat) ends() group {
 		k.halfGunwale = at(d.HalfGunwale())
 	}
 	k.free = append(k.free,
-		freed("headSetback", func(d *design.Design) *float64 { return &d.HeadSetback }).within(0, max(0, d.Overhang-units.Inch)),
+		freed("headSetback", func(d *design.Design) *float64 { return &d.HeadSetback }).within(0,
+			max(0, d.Overhang-units.Inch)),
 		freed("endFull", func(d *design.Design) *float64 { return &d.EndFull }))
 	return k
 }

@@ -58,7 +58,8 @@ func (ev *evidence) checkAlone(i int) {
 	case !finite(d.Value) || !finite(d.At.Distance) || !finite(d.Tolerance) || !finite(d.At.Height) || d.At.Distance < 0:
 		r.conflict(d.Kind.String()+": this is not a measurement of a boat.", i)
 	case d.Number > furthest && d.Kind != record.Bay || d.Number > furthest+1:
-		ev.conflict(fmt.Sprintf("%v: at most %d thwarts each side of the middle one are drawn.", d.Named(ev.system), furthest), i)
+		ev.conflict(fmt.Sprintf("%v: at most %d thwarts each side of the middle one are drawn.", d.Named(ev.system),
+			furthest), i)
 	case d.Number == 0 && (d.Kind == record.ThwartPosition || d.Kind == record.Bay):
 		ev.conflict(d.Kind.String()+": say which, counted from the middle.", i)
 	case d.Value <= 0 && d.Kind != record.BottomRise:
@@ -94,7 +95,8 @@ func (ev *evidence) checkTwice() {
 				continue
 			}
 			if a.Kind != record.EndPoint && math.Abs(a.Value-b.Value) > a.Within()+b.Within() {
-				ev.conflict(fmt.Sprintf("%v is recorded twice, as %s and as %s; the first is used until one is struck out.", a.Named(ev.system), a.Shown(ev.system), b.Shown(ev.system)), i, j)
+				ev.conflict(fmt.Sprintf("%v is recorded twice, as %s and as %s; the first is used until one is struck out.",
+					a.Named(ev.system), a.Shown(ev.system), b.Shown(ev.system)), i, j)
 			}
 		}
 	}
@@ -105,7 +107,8 @@ func (ev *evidence) checkOrder(small, large record.Kind, why string) {
 	a, i, okA := ev.first(small)
 	b, j, okB := ev.first(large)
 	if okA && okB && a.Value > b.Value+a.Within()+b.Within() {
-		ev.conflict(fmt.Sprintf("%v, %s, is more than %v, %s: %s", a.Named(ev.system), a.Shown(ev.system), b.Named(ev.system), b.Shown(ev.system), why), j, i)
+		ev.conflict(fmt.Sprintf("%v, %s, is more than %v, %s: %s", a.Named(ev.system), a.Shown(ev.system),
+			b.Named(ev.system), b.Shown(ev.system), why), j, i)
 	}
 }
 
@@ -115,12 +118,14 @@ func (ev *evidence) checkBeams() {
 	in, i, okIn := ev.first(record.BeamInside)
 	out, j, okOut := ev.first(record.BeamOutside)
 	if okIn && okOut && out.Value-in.Value > 2*parameter("inwaleThickness").Max+in.Within()+out.Within() {
-		ev.conflict(fmt.Sprintf("Beam outside and inside would make each gunwale %s thick: left out. If the bark bulges beyond the gunwales, record the greatest breadth of bark.",
+		ev.conflict(fmt.Sprintf("Beam outside and inside would make each gunwale %s thick: left out. If the bark bulges "+
+			"beyond the gunwales, record the greatest breadth of bark.",
 			ev.length((out.Value-in.Value)/2)), i, j)
 	}
 	for k, d := range ev.data {
 		if okIn && d.Kind == record.ClearWidth && !ev.aside[k] && d.Value > in.Value+in.Within()+d.Within() {
-			ev.conflict(fmt.Sprintf("%v, %s, is longer than the beam inside the gunwales, %s: left out until one is put right.", d.Named(ev.system), ev.length(d.Value), ev.length(in.Value)), i, k)
+			ev.conflict(fmt.Sprintf("%v, %s, is longer than the beam inside the gunwales, %s: left out until one is put "+
+				"right.", d.Named(ev.system), ev.length(d.Value), ev.length(in.Value)), i, k)
 		}
 	}
 }
@@ -130,12 +135,15 @@ func (ev *evidence) checkDepths() {
 	in, i, okIn := ev.first(record.DepthInwale)
 	rail, j, okRail := ev.first(record.DepthRail)
 	if okIn && okRail && rail.Value-in.Value > parameter("capThickness").Max+in.Within()+rail.Within() {
-		ev.conflict(fmt.Sprintf("Depth to the rail and to the gunwale would make the cap %s thick: the rail's is left out.", ev.length(rail.Value-in.Value)), i, j)
+		ev.conflict(fmt.Sprintf("Depth to the rail and to the gunwale would make the cap %s thick: the rail's is left out.",
+			ev.length(rail.Value-in.Value)), i, j)
 	}
 	end, e, ok := ev.first(record.EndHeight)
 	for k, d := range ev.data {
-		if ok && (d.Kind == record.SheerHeight || d.Kind == record.RailHeight) && !ev.aside[k] && d.Value > end.Value+end.Within()+d.Within() {
-			ev.conflict(fmt.Sprintf("%v, %s, is higher than the stem head, %s: left out until one is put right.", d.Named(ev.system), ev.length(d.Value), ev.length(end.Value)), e, k)
+		if ok && (d.Kind == record.SheerHeight || d.Kind == record.RailHeight) && !ev.aside[k] &&
+			d.Value > end.Value+end.Within()+d.Within() {
+			ev.conflict(fmt.Sprintf("%v, %s, is higher than the stem head, %s: left out until one is put right.",
+				d.Named(ev.system), ev.length(d.Value), ev.length(end.Value)), e, k)
 		}
 	}
 }
@@ -156,6 +164,7 @@ func (ev *evidence) checkPlaced(i int) {
 	case !known:
 		ev.conflict(d.Named(ev.system)+": lies past amidships, or the length it is counted from is not recorded.", i)
 	case limit.known && x > limit.x+d.Within():
-		ev.conflict(fmt.Sprintf("%v: lies beyond the end, which is %s from the middle.", d.Named(ev.system), ev.length(limit.x)), i)
+		ev.conflict(fmt.Sprintf("%v: lies beyond the end, which is %s from the middle.", d.Named(ev.system),
+			ev.length(limit.x)), i)
 	}
 }

@@ -52,7 +52,8 @@ func (c curve) hull(d design.Design) *hull.Hull {
 var (
 	planCurve = curve{kind: record.ClearWidth, kinds: []record.Kind{record.ClearWidth}, share: 0.5, mid: "beam",
 		list: func(d *design.Design) *shape.Corrections { return &d.Corrected.Plan }}
-	sheerCurve = curve{kind: record.SheerHeight, kinds: []record.Kind{record.SheerHeight, record.RailHeight}, share: 1, mid: "depth", end: "gunwaleEndHeight",
+	sheerCurve = curve{kind: record.SheerHeight, kinds: []record.Kind{record.SheerHeight, record.RailHeight}, share: 1,
+		mid: "depth", end: "gunwaleEndHeight",
 		list: func(d *design.Design) *shape.Corrections { return &d.Corrected.Sheer }}
 	girthCurve = curve{kind: record.HalfGirth, kinds: []record.Kind{record.HalfGirth}, share: 1, skin: true,
 		list: func(d *design.Design) *shape.Corrections { return &d.Corrected.Girth }}
@@ -162,7 +163,8 @@ func (b *boat) sites(c curve, list []cluster) []shape.Correction {
 			}
 		}
 		for _, had := range c.list(&b.design).List() {
-			if same := func(p, q float64) bool { return math.Abs(p-q)*half < nearby }; same(had.At, s.At) && same(had.From, s.From) && same(had.To, s.To) {
+			if same := func(p, q float64) bool { return math.Abs(p-q)*half < nearby }; same(had.At, s.At) &&
+				same(had.From, s.From) && same(had.To, s.To) {
 				s = shape.Correction{At: had.At, From: had.From, To: had.To}
 			}
 		}
@@ -205,16 +207,19 @@ func (b *boat) correctAt(c curve, l cluster, add shape.Correction) (by float64, 
 	with, room := c.list(&b.design).Add(add)
 	switch {
 	case !room:
-		return refuse(fmt.Sprintf("%d places of a curve can be corrected: take the corrections off and begin again from the numbers.", shape.MostCorrections))
+		return refuse(fmt.Sprintf("%d places of a curve can be corrected: take the corrections off and begin again from "+
+			"the numbers.", shape.MostCorrections))
 	case math.Abs(with.Of(add.At)) > design.MostCorrection:
-		return refuse(fmt.Sprintf("this is %s off the boat as it is drawn. Up to %s is corrected: measure again, or change the boat's numbers.",
+		return refuse(fmt.Sprintf("this is %s off the boat as it is drawn. Up to %s is corrected: measure again, or "+
+			"change the boat's numbers.",
 			b.ev.length(math.Abs(l.miss)), b.ev.length(design.MostCorrection/c.share)))
 	}
 	if key := map[float64]string{0: c.mid, 1: c.end}[add.At]; key != "" {
 		p := parameter(key)
 		v := p.Get(&b.design) + add.By/c.share
 		if v < p.Min || v > p.Max {
-			return refuse(fmt.Sprintf("%s is outside what is drawn here, %s to %s.", p.Format(v, b.ev.system), p.Format(p.Min, b.ev.system), p.Format(p.Max, b.ev.system)))
+			return refuse(fmt.Sprintf("%s is outside what is drawn here, %s to %s.", p.Format(v, b.ev.system),
+				p.Format(p.Min, b.ev.system), p.Format(p.Max, b.ev.system)))
 		}
 		b.design = keepMade(b.design, p.Set(b.design, v), b.ev)
 	}

@@ -86,7 +86,8 @@ func notKept(rows []Row, s units.System) []Conflict {
 	for i, r := range rows {
 		if r.Locked && r.State != SetAside && !r.Kept() {
 			list = append(list, Conflict{Data: []int{i}, Message: fmt.Sprintf(
-				"%v is to be kept at %s, but the nearest boat that keeps the others has %s: this shape cannot have both. Measure again, or do not keep one of them.",
+				"%v is to be kept at %s, but the nearest boat that keeps the others has %s: this shape cannot have both. "+
+					"Measure again, or do not keep one of them.",
 				r.Named(s), r.Shown(s), valued(r.Datum, r.Model).Shown(s))})
 		}
 	}
@@ -166,7 +167,8 @@ func (b *boat) endsDiffer() []string {
 				fore.Placed() && fore.At.Distance != aft.At.Distance || fore.Value == aft.Value {
 				continue
 			}
-			list = append(list, fmt.Sprintf("%v: %s %s, %s aft. A boat the same at both ends shows neither; the fit stands between them.", what.Named(b.ev.system), fore.Shown(b.ev.system), saidOf[fore.At.Side], aft.Shown(b.ev.system)))
+			list = append(list, fmt.Sprintf("%v: %s %s, %s aft. A boat the same at both ends shows neither; the fit stands "+
+				"between them.", what.Named(b.ev.system), fore.Shown(b.ev.system), saidOf[fore.At.Side], aft.Shown(b.ev.system)))
 		}
 	}
 	return list

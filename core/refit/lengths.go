@@ -33,10 +33,12 @@ func (ev *evidence) checkBays(side int) {
 		ev.stations.halfGunwale = at(sum.x)
 	case toEnd && known && math.Abs(sum.x-half.x) > sum.within+gunwales.Within()/2:
 		// No bay can be told from the others as the wrong one.
-		message := fmt.Sprintf("The bays from the middle add up to %s, but half the length over the gunwales is %s: the bays are left out until one is put right.", ev.length(sum.x), ev.length(half.x))
+		message := fmt.Sprintf("The bays from the middle add up to %s, but half the length over the gunwales is %s: the "+
+			"bays are left out until one is put right.", ev.length(sum.x), ev.length(half.x))
 		ev.asideAll(message, append([]int{i}, sum.from...), sum.from)
 	case half.known && sum.x > half.x+sum.within:
-		ev.asideAll(fmt.Sprintf("The bays from the middle add up to %s, more than half the length over the gunwales, %s: the bays are left out until one is put right.", ev.length(sum.x), ev.length(half.x)), sum.from, sum.from)
+		ev.asideAll(fmt.Sprintf("The bays from the middle add up to %s, more than half the length over the gunwales, %s: "+
+			"the bays are left out until one is put right.", ev.length(sum.x), ev.length(half.x)), sum.from, sum.from)
 	}
 }
 
@@ -86,13 +88,16 @@ func (ev *evidence) placeThwart(n, side int, before float64, way position) {
 	half, had := ev.stations.halfGunwale, ev.stations.thwarts[side][n]
 	switch {
 	case half.known && way.x >= half.x:
-		ev.asideAll(fmt.Sprintf("Thwart %d stands at or beyond the end of the gunwales, %s from the middle: left out.", n, ev.length(half.x)), way.from, way.from)
+		ev.asideAll(fmt.Sprintf("Thwart %d stands at or beyond the end of the gunwales, %s from the middle: left out.", n,
+			ev.length(half.x)), way.from, way.from)
 	case way.x <= before:
-		ev.asideAll(fmt.Sprintf("Thwart %d stands %s from the middle, no further out than the one before it: left out.", n, ev.length(way.x)), way.from, way.from)
+		ev.asideAll(fmt.Sprintf("Thwart %d stands %s from the middle, no further out than the one before it: left out.", n,
+			ev.length(way.x)), way.from, way.from)
 	case !had.known:
 		ev.stations.thwarts[side][n] = at(way.x)
 	case math.Abs(had.x-way.x) > way.within+record.ThwartPosition.UsualTolerance():
-		ev.asideAll(fmt.Sprintf("Thwart %d stands %s from the middle by one measurement and %s by another: the stations do not add up to half the length. The first is used until one is put right.",
+		ev.asideAll(fmt.Sprintf("Thwart %d stands %s from the middle by one measurement and %s by another: the stations "+
+			"do not add up to half the length. The first is used until one is put right.",
 			n, ev.length(had.x), ev.length(way.x)), way.from, way.from)
 	}
 }

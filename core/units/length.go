@@ -58,7 +58,8 @@ func (k Kind) readLength(body string, s System) (float64, *ParseError) {
 		return parted, nil
 	case v != parted:
 		list, _ := tokens(body, true)
-		two := &twoReadings{raw: body, first: strings.Replace(body, list[0].raw, list[0].text, 1), second: k.worded(v, Imperial16)}
+		two := &twoReadings{raw: body, first: strings.Replace(body, list[0].raw, list[0].text, 1),
+			second: k.worded(v, Imperial16)}
 		return 0, k.clearer(two, body, s)
 	}
 	return v, nil
@@ -113,7 +114,8 @@ func feetDashInches(list []token) (metres float64, message string) {
 	if err != nil || inches.value >= inchesInFoot || rest[0].kind == word && measures[rest[0].text] != inch {
 		return 0, ""
 	}
-	return feet*Foot + inches.value*Inch, fmt.Sprintf("A hyphen joins only inches and their fraction, or stands after feet: %s-%s may mean feet and inches.", list[0].raw, list[2].raw)
+	return feet*Foot + inches.value*Inch, fmt.Sprintf("A hyphen joins only inches and their fraction, or stands after "+
+		"feet: %s-%s may mean feet and inches.", list[0].raw, list[2].raw)
 }
 
 func (k Kind) readParts(list []token) ([]part, error) {

@@ -93,8 +93,10 @@ func (m Material) Density() Density {
 	case Maple:
 		return used(0.56, "from memory", "Wood Handbook, sugar maple green, from memory, high")
 	case BirchBark:
-		return Density{Low: DensityAt(lightBark, barkInUse), Typical: DensityAt(outerBark, barkInUse), High: DensityAt(heavyBark, inUse), Basis: "estimate",
-			Source: "outer bark of paper birch not found; 0.5 to 0.6 dry, from memory, low; moisture half that of the wood, estimate"}
+		return Density{Low: DensityAt(lightBark, barkInUse), Typical: DensityAt(outerBark, barkInUse),
+			High: DensityAt(heavyBark, inUse), Basis: "estimate",
+			Source: "outer bark of paper birch not found; 0.5 to 0.6 dry, from memory, low; moisture half that of the wood, " +
+				"estimate"}
 	case Root:
 		stem := BlackSpruce.Density().Typical
 		return Density{Low: (1 - rootVariation) * stem, Typical: stem, High: (1 + rootVariation) * stem,

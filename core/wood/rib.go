@@ -29,7 +29,8 @@ const (
 )
 
 func (r RibBand) String() string {
-	return [...]string{"easy", "as published ribs bend", "near the limit", "tighter than most published", "tighter than any published"}[r]
+	return [...]string{"easy", "as published ribs bend", "near the limit", "tighter than most published",
+		"tighter than any published"}[r]
 }
 
 // Rib is where the bend falls for a rib of the stock. Another wood or grain moves the
