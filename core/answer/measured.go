@@ -31,30 +31,30 @@ func MeasuredTable(rows []refit.Row, s units.System) Table {
 		Note: "The boat's column follows as you go on changing it. A measurement that disagrees keeps its part in " +
 			"the fit: the last column is what the others make of it.",
 	}
-	aside := func(r *record.Row) bool { return r.State == record.SetAside }
+	aside := func(r *refit.Row) bool { return r.State == refit.SetAside }
 	return fill(t, refs(rows),
-		text("what", "Measurement", func(r *record.Row) string { return r.Datum.Named(s) }),
-		col("value", "Measured", units.Length, func(r *record.Row) Cell { return measured(r.Kind, r.Value) }),
-		col("model", "The boat", units.Length, func(r *record.Row) Cell {
+		text("what", "Measurement", func(r *refit.Row) string { return r.Datum.Named(s) }),
+		col("value", "Measured", units.Length, func(r *refit.Row) Cell { return measured(r.Kind, r.Value) }),
+		col("model", "The boat", units.Length, func(r *refit.Row) Cell {
 			return when(!aside(r), measured(r.Kind,
 				r.Model))
 		}),
-		col("difference", "Difference", units.Offset, func(r *record.Row) Cell {
+		col("difference", "Difference", units.Offset, func(r *refit.Row) Cell {
 			return when(!aside(r), measured(r.Kind, between(r.ValueKind(), r.Value, r.Model, s)))
 		}),
-		col("tolerance", "Tolerance", units.SmallLength, func(r *record.Row) Cell {
+		col("tolerance", "Tolerance", units.SmallLength, func(r *refit.Row) Cell {
 			return measured(r.Kind,
 				r.Within())
 		}),
 		text("state", "State", stateOf),
-		col("others", "The others say", units.Length, func(r *record.Row) Cell {
+		col("others", "The others say", units.Length, func(r *refit.Row) Cell {
 			return when(r.Disagrees || r.Unfollowed, measured(r.Kind, r.Others))
 		}),
 		text("note", "Note", noteOf),
 	)
 }
 
-func stateOf(r *record.Row) string {
+func stateOf(r *refit.Row) string {
 	switch {
 	case r.Disagrees:
 		return r.State.String() + ", disagrees"
@@ -64,7 +64,7 @@ func stateOf(r *record.Row) string {
 	return r.State.String()
 }
 
-func noteOf(r *record.Row) string {
+func noteOf(r *refit.Row) string {
 	kept := "kept as recorded"
 	if !r.Kept() {
 		kept = "to be kept, but is not"
@@ -109,13 +109,13 @@ func PredictedTable(all []refit.Prediction, s units.System) Table {
 			"0.6, one beyond the last known within 1, and a thwart's length within 1.4.",
 	}
 	return fill(t, refs(all),
-		text("what", "Left out", func(p *record.Prediction) string { return p.Datum.Named(s) }),
-		col("value", "Measured", units.Length, func(p *record.Prediction) Cell { return measured(p.Kind, p.Value) }),
-		col("predicted", "Predicted", units.Length, func(p *record.Prediction) Cell {
+		text("what", "Left out", func(p *refit.Prediction) string { return p.Datum.Named(s) }),
+		col("value", "Measured", units.Length, func(p *refit.Prediction) Cell { return measured(p.Kind, p.Value) }),
+		col("predicted", "Predicted", units.Length, func(p *refit.Prediction) Cell {
 			return measured(p.Kind,
 				p.Predicted)
 		}),
-		col("error", "Off by", units.Offset, func(p *record.Prediction) Cell {
+		col("error", "Off by", units.Offset, func(p *refit.Prediction) Cell {
 			return measured(p.Kind, between(p.ValueKind(), p.Value, p.Predicted, s))
 		}),
 	)

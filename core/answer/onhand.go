@@ -46,8 +46,8 @@ func onHandNumbers(c core.Canoe) []*Number {
 	}
 }
 
-func makesNumber(key, label string, made *bark.Outcome, how string, laid func(*Number, bool) *Number, by ...term) *Number {
-	at := bark.Outcome{}
+func makesNumber(key, label string, made *onhand.Outcome, how string, laid func(*Number, bool) *Number, by ...term) *Number {
+	at := onhand.Outcome{}
 	if made != nil {
 		at = *made
 	}

@@ -84,7 +84,7 @@ func crewMass(a core.Afloat) float64 { return afloat.Total(a.Crew...).Mass }
 // lollNumber is the heel that a boat too tender to stay upright falls to.
 func lollNumber(f afloat.Floated, lies func(string, string, units.Kind, float64, string,
 	func(units.System) string) *Number) *Number {
-	n := lies("afloat.loll", "Heel she comes to rest at", units.Angle, f.Rest.Plane.Heel, fromStanding,
+	n := lies("afloat.loll", "Heel she comes to rest at", units.Angle, f.Rest.Waterplane.Heel, fromStanding,
 		working("where the righting arm is nothing and grows on heeling farther"))
 	if f.State == afloat.CapsizesUpright && f.Rest.State != afloat.Floats {
 		return n.absent("none: she goes over")

@@ -89,7 +89,7 @@ func RightingTable(w core.Water) Table {
 		points = append(points, point{r.Swamped, afloat.Swamped})
 	}
 	return fill(t, refs(points),
-		col("heel", "Heel", units.Angle, func(p *point) Cell { return about(p.Plane.Heel) }),
+		col("heel", "Heel", units.Angle, func(p *point) Cell { return about(p.Waterplane.Heel) }),
 		col("arm", "Righting arm", units.Length, func(p *point) Cell { return about(p.Arm) }),
 		col("freeboard", "Least freeboard", units.Length, func(p *point) Cell { return about(max(0, p.Freeboard)) }),
 		col("draught", "Draught", units.Length, func(p *point) Cell { return about(p.Draught) }),
@@ -125,10 +125,10 @@ func PushTable(m core.Moving) Table {
 			"twenty of the speed. A canoe is too broad for that theory: take the wave part as a shape, not a figure.",
 	}
 	return fill(t, refs(m.Curve),
-		col("speed", "Speed", units.Speed, func(p *afloat.Push) Cell { return num(p.Speed) }),
-		col("friction", "Friction", units.Force, func(p *afloat.Push) Cell { return num(p.Friction) }),
-		col("waves", "Waves by theory", units.Force, func(p *afloat.Push) Cell { return num(p.Wave) }),
-		col("low", "Push, least", units.Force, func(p *afloat.Push) Cell { return num(p.Low()) }),
-		col("high", "Push, most", units.Force, func(p *afloat.Push) Cell { return num(p.High()) }),
+		col("speed", "Speed", units.Speed, func(p *afloat.Resistance) Cell { return num(p.Speed) }),
+		col("friction", "Friction", units.Force, func(p *afloat.Resistance) Cell { return num(p.Friction) }),
+		col("waves", "Waves by theory", units.Force, func(p *afloat.Resistance) Cell { return num(p.Wave) }),
+		col("low", "Push, least", units.Force, func(p *afloat.Resistance) Cell { return num(p.Low()) }),
+		col("high", "Push, most", units.Force, func(p *afloat.Resistance) Cell { return num(p.High()) }),
 	).orNone(m.State.String())
 }

@@ -53,21 +53,21 @@ func (ev *evidence) checkAlone(i int) {
 	}
 	finite := func(v float64) bool { return math.Abs(v) < 1e6 }
 	switch {
-	case i >= MostData:
-		r.conflict(fmt.Sprintf("A record holds at most %d measurements; this one is left out.", MostData), i)
+	case i >= record.MostData:
+		ev.conflict(fmt.Sprintf("A record holds at most %d measurements; this one is left out.", record.MostData), i)
 	case !finite(d.Value) || !finite(d.At.Distance) || !finite(d.Tolerance) || !finite(d.At.Height) || d.At.Distance < 0:
-		r.conflict(d.Kind.String()+": this is not a measurement of a boat.", i)
+		ev.conflict(d.Kind.String()+": this is not a measurement of a boat.", i)
 	case d.Number > furthest && d.Kind != record.Bay || d.Number > furthest+1:
 		ev.conflict(fmt.Sprintf("%v: at most %d thwarts each side of the middle one are drawn.", d.Named(ev.system),
 			furthest), i)
 	case d.Number == 0 && (d.Kind == record.ThwartPosition || d.Kind == record.Bay):
 		ev.conflict(d.Kind.String()+": say which, counted from the middle.", i)
 	case d.Value <= 0 && d.Kind != record.BottomRise:
-		r.conflict(d.Named(r.system)+": has to be more than nothing.", i)
+		ev.conflict(d.Named(ev.system)+": has to be more than zero.", i)
 	case d.AtHeight() && d.At.Height <= 0:
-		r.conflict(d.Kind.String()+": say at what height.", i)
-	case kindRows[d.Kind].key != "":
-		p := parameter(kindRows[d.Kind].key)
+		ev.conflict(d.Kind.String()+": say at what height.", i)
+	case d.Kind.Parameter() != "":
+		p := parameter(d.Kind.Parameter())
 		slack := d.Within()
 		if d.Value < p.Min-slack || d.Value > p.Max+slack {
 			ev.conflict(fmt.Sprintf("%v: %s is outside what is drawn here, %s to %s.", d.Named(ev.system),

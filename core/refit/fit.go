@@ -121,7 +121,7 @@ func (f Fitted) Over(d design.Design) design.Design {
 func (b *boat) rows() []Row {
 	h := finished(b.design)
 	h.Design.GreatestBeam = b.design.GreatestBeam
-	if b.says(HalfGirth) || b.says(HalfBreadth) {
+	if b.says(record.HalfGirth) || b.says(record.HalfBreadth) {
 		h = hull.New(b.design)
 	}
 	rows := make([]Row, len(b.ev.data))
@@ -161,8 +161,8 @@ func (b *boat) endsDiffer() []string {
 	for i, fore := range b.ev.data {
 		what := fore
 		what.At.Side = record.BothEnds
-		for j, aft := range b.data {
-			if fore.Kind != aft.Kind || fore.Aft() || !aft.Aft() || b.aside[i] || b.aside[j] ||
+		for j, aft := range b.ev.data {
+			if fore.Kind != aft.Kind || fore.Aft() || !aft.Aft() || b.ev.aside[i] || b.ev.aside[j] ||
 				fore.Number != aft.Number || fore.At.From != aft.At.From || fore.At.Height != aft.At.Height ||
 				fore.Placed() && fore.At.Distance != aft.At.Distance || fore.Value == aft.Value {
 				continue

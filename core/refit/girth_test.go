@@ -66,17 +66,17 @@ func TestHalfBreadthGivesTheDrawnSection(t *testing.T) {
 		v := func(column string) float64 { return row.Float(t, column) * inch }
 		plain := design.Default()
 		beam := 2 * (v("half_breadth_gunwale_in") - plain.InwaleThickness - plain.BarkThickness)
-		rec := Record{Data: []Datum{{Kind: BeamInside, Value: beam}, {Kind: DepthInwale, Value: v("depth_in")}}}
+		rec := record.Record{Data: []record.Datum{{Kind: record.BeamInside, Value: beam}, {Kind: record.DepthInwale, Value: v("depth_in")}}}
 		if row["lettered_frame_in"] != "" {
-			rec.Data = append(rec.Data, Datum{Kind: FrameWidth, Value: v("lettered_frame_in")})
+			rec.Data = append(rec.Data, record.Datum{Kind: record.FrameWidth, Value: v("lettered_frame_in")})
 		}
 		before := Fit(rec)
 		h := hull.New(before.Design)
 		turning := h.Section(0).Turning()
-		at4 := Datum{Kind: HalfBreadth, At: Place{Height: 4 * inch}, Value: v("half_at_4_in")}
-		girth := Datum{Kind: HalfGirth, Value: v("half_girth_in") - plain.BarkThickness*turning}
-		one := Fit(Record{Data: append(rec.Data[:len(rec.Data):len(rec.Data)], at4)})
-		two := Fit(Record{Data: append(rec.Data[:len(rec.Data):len(rec.Data)], at4, girth)})
+		at4 := record.Datum{Kind: record.HalfBreadth, At: record.Place{Height: 4 * inch}, Value: v("half_at_4_in")}
+		girth := record.Datum{Kind: record.HalfGirth, Value: v("half_girth_in") - plain.BarkThickness*turning}
+		one := Fit(record.Record{Data: append(rec.Data[:len(rec.Data):len(rec.Data)], at4)})
+		two := Fit(record.Record{Data: append(rec.Data[:len(rec.Data):len(rec.Data)], at4, girth)})
 		for _, f := range []Fitted{one, two} {
 			require.Empty(t, f.Conflicts, row["boat"])
 			assert.Equal(t, before.Design.FrameWidth, f.Design.FrameWidth, "no frame moves")
@@ -115,16 +115,16 @@ func TestSectionDoesNotFollowErrors(t *testing.T) {
 		}
 		v := func(column string) float64 { return row.Float(t, column) * inch }
 		plain := design.Default()
-		data := []Datum{{Kind: BeamInside, Value: 2 * (v("half_breadth_gunwale_in") - plain.InwaleThickness - plain.BarkThickness)}, {Kind: DepthInwale, Value: v("depth_in")}}
+		data := []record.Datum{{Kind: record.BeamInside, Value: 2 * (v("half_breadth_gunwale_in") - plain.InwaleThickness - plain.BarkThickness)}, {Kind: record.DepthInwale, Value: v("depth_in")}}
 		if row["lettered_frame_in"] != "" {
-			data = append(data, Datum{Kind: FrameWidth, Value: v("lettered_frame_in")})
+			data = append(data, record.Datum{Kind: record.FrameWidth, Value: v("lettered_frame_in")})
 		}
-		h := hull.New(Fit(Record{Data: data}).Design)
+		h := hull.New(Fit(record.Record{Data: data}).Design)
 		turning := h.Section(0).Turning()
 		for range 12 {
-			f := Fit(Record{Data: append(data[:len(data):len(data)],
-				Datum{Kind: HalfBreadth, At: Place{Height: 4 * inch}, Value: v("half_at_4_in") + off()},
-				Datum{Kind: HalfGirth, Value: v("half_girth_in") - plain.BarkThickness*turning + off()})})
+			f := Fit(record.Record{Data: append(data[:len(data):len(data)],
+				record.Datum{Kind: record.HalfBreadth, At: record.Place{Height: 4 * inch}, Value: v("half_at_4_in") + off()},
+				record.Datum{Kind: record.HalfGirth, Value: v("half_girth_in") - plain.BarkThickness*turning + off()})})
 			for _, at := range []string{"3", "4", "6"} {
 				both.add(halfAt(f.Design, v("half_at_"+at+"_in"), at) / inch)
 			}
@@ -144,19 +144,19 @@ func TestHalfBreadthAtItsHeight(t *testing.T) {
 	d := design.Default()
 	h := hull.New(d)
 	s := h.Section(24 * inch)
-	rows := Measure(d, Record{Data: []Datum{{Kind: HalfBreadth, At: Place{Distance: 24 * inch, Height: 5 * inch}, Value: 15 * inch}}})
+	rows := Measure(d, record.Record{Data: []record.Datum{{Kind: record.HalfBreadth, At: record.Place{Distance: 24 * inch, Height: 5 * inch}, Value: 15 * inch}}})
 	points := s.Sample(20000)
 	i := slices.IndexFunc(points, func(q geom.Vec2) bool { return q.Y >= 5*inch })
 	assert.InDelta(t, points[i].X, rows[0].Model, 1e-4)
 	for _, height := range []float64{0, 13 * inch} {
-		f := Fit(plain(Datum{Kind: HalfBreadth, At: Place{Height: height}, Value: 15 * inch}))
+		f := Fit(plain(record.Datum{Kind: record.HalfBreadth, At: record.Place{Height: height}, Value: 15 * inch}))
 		require.Len(t, f.Conflicts, 1, height)
 		assert.True(t, isHeld(f, "turnWidth"))
 	}
 	// At two heights of one place there are two measurements and no conflict.
 	f := Fit(plain(
-		Datum{Kind: HalfBreadth, At: Place{Height: 3 * inch}, Value: 14.8 * inch},
-		Datum{Kind: HalfBreadth, At: Place{Height: 6 * inch}, Value: 16.2 * inch}))
+		record.Datum{Kind: record.HalfBreadth, At: record.Place{Height: 3 * inch}, Value: 14.8 * inch},
+		record.Datum{Kind: record.HalfBreadth, At: record.Place{Height: 6 * inch}, Value: 16.2 * inch}))
 	assert.Empty(t, f.Conflicts)
 	assert.True(t, isHeld(f, "bilge"), "breadths alone free the corner only")
 }

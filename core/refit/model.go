@@ -23,7 +23,7 @@ func along(h *hull.Hull, d record.Datum, x float64) float64 {
 		return h.Floor(x)
 	case record.HalfGirth:
 		return h.HalfGirthInside(min(x, h.HeelX))
-	case HalfBreadth:
+	case record.HalfBreadth:
 		s := h.Section(min(x, h.HeelX))
 		return s.HalfBreadthAt(d.At.Height)
 	}

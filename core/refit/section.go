@@ -5,6 +5,7 @@ import (
 
 	"barkwright/core/design"
 	"barkwright/core/hull"
+	"barkwright/core/record"
 	"barkwright/core/shape"
 	"barkwright/core/units"
 )
@@ -20,10 +21,10 @@ const (
 // section frees the corner of the section where half girths or half breadths at a height
 // are recorded, and the bilge where both are. They never move the building frame: it is
 // not part of the finished boat. Where the greatest breadth of the bark or the gunwale
-// frame decides the section, the block is empty.
-func (b *boat) section() block {
-	girths, breadths := b.samples(HalfGirth), b.belowEdge(b.samples(HalfBreadth))
-	k := block{data: append(girths, breadths...), skin: true}
+// frame decides the section, the group is empty.
+func (b *boat) section() group {
+	girths, breadths := b.samples(record.HalfGirth), b.belowEdge(b.samples(record.HalfBreadth))
+	k := group{data: append(girths, breadths...), skin: true}
 	d := b.design
 	if len(k.data) == 0 || d.Bulges() || d.BuiltOn != design.OnFrame {
 		return group{}
@@ -34,24 +35,24 @@ func (b *boat) section() block {
 	const step = units.Millimetre
 	slope := (shape.New(rule.At(rule.Corner+step)).HalfGirth() - shape.New(rule.At(rule.Corner-step)).HalfGirth()) / (4 * step)
 	turn.spread = girthSpread / max(slope, 0.05)
-	k.loose = []loose{turn.within(0, design.MostTurn*d.OutsideBreadth())}
+	k.free = []free{turn.within(0, design.MostTurn*d.OutsideBreadth())}
 	if len(girths) > 0 && len(breadths) > 0 {
 		bilge := freed("bilge", func(d *design.Design) *float64 { return &d.Bilge })
 		bilge.spread = bilgeSpread
-		k.loose = append(k.loose, bilge)
+		k.free = append(k.free, bilge)
 	}
 	b.design = parameter("turnWidth").Set(d, 2*rule.Corner)
 	return k
 }
 
 // belowEdge sets aside what was recorded at a height where the boat has no side.
-func (b *boat) belowEdge(data []sample) []sample {
-	var list []sample
+func (b *boat) belowEdge(data []located) []located {
+	var list []located
 	lines := hull.Lines(b.design)
 	for _, s := range data {
 		x := min(s.x, lines.HeelX)
 		if low, high := lines.Bottom(x), lines.TopEdge(x); s.At.Height <= low || s.At.Height >= high {
-			b.conflict(fmt.Sprintf("%v: the side stands from %s to %s over the base line there.", s.Named(b.system), b.length(low), b.length(high)), s.index)
+			b.ev.conflict(fmt.Sprintf("%v: the side stands from %s to %s over the base line there.", s.Named(b.ev.system), b.ev.length(low), b.ev.length(high)), s.index)
 			continue
 		}
 		list = append(list, s)

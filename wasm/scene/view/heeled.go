@@ -45,7 +45,7 @@ func Heeled(c core.Canoe, heel float64, v scene.View, size draw.Size) draw.List 
 		at = a.Body.At(a.Load, a.Water, heel)
 	}
 	skin := scene.Mirrored(c.Hull.Column(c.Hull.ColumnAtEdge(0)).Section.Sample(heeledSteps))
-	surface := at.Plane.Height
+	surface := at.Waterplane.Height
 	if at.State != afloat.Floats && at.State != afloat.Swamped {
 		surface = c.Design.Depth
 	}
