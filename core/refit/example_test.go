@@ -1,9 +1,10 @@
-package record_test
+package refit_test
 
 import (
 	"fmt"
 
 	"barkwright/core/record"
+	"barkwright/core/refit"
 	"barkwright/core/units"
 )
 
@@ -15,7 +16,7 @@ func ExampleFit() {
 	for _, r := range refused {
 		fmt.Println("not read:", r.Text)
 	}
-	f := record.Fit(record.Record{Data: data})
+	f := refit.Fit(record.Record{Data: data})
 	for _, row := range f.Rows {
 		fmt.Println(row.Datum.Named(units.Imperial16)+":", units.Length.Format(row.Model, units.Imperial16)+",", row.State)
 	}
