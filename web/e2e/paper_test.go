@@ -75,6 +75,33 @@ func (s sheetOfPaper) blocks(width, height, within float64) int {
 	return n
 }
 
+// frame is how wide and high the frame that proves the scale is within its four bars and
+// over all, mm.
+func (s sheetOfPaper) frame(t *testing.T, within float64) (inside, outside spot) {
+	t.Helper()
+	var lying, upright [][2]spot
+	for _, q := range s.painted {
+		for _, part := range q.parts {
+			low, high := reach([][]spot{part})
+			w, h := high.x-low.x, high.y-low.y
+			switch {
+			case !q.filled:
+			case math.Abs(w-50.8) <= within && math.Abs(h-0.4) <= within:
+				lying = append(lying, [2]spot{low, high})
+			case math.Abs(w-0.4) <= within && math.Abs(h-50.8) <= within:
+				upright = append(upright, [2]spot{low, high})
+			}
+		}
+	}
+	require.Len(t, lying, 2, "the frame's upper and lower bar")
+	require.Len(t, upright, 2, "the frame's left and right bar")
+	inside.x = max(upright[0][0].x, upright[1][0].x) - min(upright[0][1].x, upright[1][1].x)
+	inside.y = max(lying[0][0].y, lying[1][0].y) - min(lying[0][1].y, lying[1][1].y)
+	outside.x = max(upright[0][1].x, upright[1][1].x) - min(upright[0][0].x, upright[1][0].x)
+	outside.y = max(lying[0][1].y, lying[1][1].y) - min(lying[0][0].y, lying[1][0].y)
+	return inside, outside
+}
+
 // Bars, frame and safe area on both papers, from the browser's own PDF. The bars
 // are to be true within 0.1 mm.
 func TestPatternsPrintTrue(t *testing.T) {
@@ -96,8 +123,11 @@ func TestPatternsPrintTrue(t *testing.T) {
 				assert.Equal(t, 1, s.blocks(152.4, 1, within), name+": the bar of 6 in")
 				assert.Equal(t, 1, s.blocks(1, 150, within), name+": the bar of 150 mm, upright")
 				assert.Equal(t, 1, s.blocks(1, 152.4, within), name+": the bar of 6 in, upright")
-				assert.Equal(t, 1, s.blocks(50, 50, within), name+": the frame inside")
-				assert.Equal(t, 1, s.blocks(50.8, 50.8, within), name+": the frame outside")
+				inside, outside := s.frame(t, within)
+				assert.InDelta(t, 50, inside.x, within, name+": the frame inside")
+				assert.InDelta(t, 50, inside.y, within, name+": the frame inside, upright")
+				assert.InDelta(t, 50.8, outside.x, within, name+": the frame outside")
+				assert.InDelta(t, 50.8, outside.y, within, name+": the frame outside, upright")
 				assert.InDelta(t, on.width*25.4, s.width, 25.4/96, "the paper, to a CSS pixel")
 				s.insideMargin(t, name)
 			}
