@@ -40,17 +40,17 @@ lint:
 	$(WASM) $$(go tool -n staticcheck) -checks $(CHECKS) ./wasm/... ./web/e2e/bare
 
 native:
-	go test -count=1 ./...
+	go test -count=1 -timeout 30m ./...
 
 node:
 	@if command -v node >/dev/null; then \
 		echo 'the same on the page'"'"'s target, under node:'; \
-		$(WASM) go test -count=1 -exec "$(NODE)" $(PURE); \
+		$(WASM) go test -count=1 -timeout 30m -exec "$(NODE)" $(PURE); \
 	else echo "skipped: no node here to run the core's tests on the page's target"; fi
 
 browser: page
 	@browser=$$(./web/e2e/browser.sh) && echo "the page in $$browser:" && \
-	BARKWRIGHT_BROWSER="$$browser" BARKWRIGHT_PAGE="$(CURDIR)/$(PAGE)" go test -count=1 ./web/e2e
+	BARKWRIGHT_BROWSER="$$browser" BARKWRIGHT_PAGE="$(CURDIR)/$(PAGE)" go test -count=1 -timeout 30m ./web/e2e
 
 bench: page
 	go test -run '^$$' -bench . -benchmem $(PURE)

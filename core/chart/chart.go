@@ -21,7 +21,7 @@ type Chart struct {
 	Marks []Mark
 }
 
-// ChartAxis is one axis, from Low to High in the SI unit of its kind.
+// Axis is one axis, from Low to High in the SI unit of its kind.
 type Axis struct {
 	Label     string
 	Kind      units.Kind
@@ -31,17 +31,17 @@ type Axis struct {
 	step float64 // between ticks, in the axis's unit; set by widened
 }
 
-// ChartBand is the room between two lines over the same places.
+// Band is the room between two lines over the same places.
 type Band struct{ Low, High []geom.Vec2 }
 
-// ChartLine is a line; what is not firm is dashed. Label stands near its last point.
+// Line is a line; what is not firm is dashed. Label stands near its last point.
 type Line struct {
 	Points []geom.Vec2
 	Dashed bool
 	Label  string
 }
 
-// ChartMark is a point with a name.
+// Mark is a point with a name.
 type Mark struct {
 	At    geom.Vec2
 	Shape MarkShape

@@ -10,7 +10,7 @@ import (
 	"barkwright/core/units"
 )
 
-// WaterCharts are the curves on the water, each with its table's key and title.
+// Water makes the curves on the water, each with its table's key and title.
 func Water(c core.Canoe, w core.Water, s units.System) []Chart {
 	var all []Chart
 	for _, t := range answer.CurveTables(w) {

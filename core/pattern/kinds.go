@@ -44,7 +44,7 @@ var kinds = []Kind{
 // Kinds lists what patterns there are, in the order of the work.
 func Kinds() []Kind { return append([]Kind(nil), kinds...) }
 
-// Patterns draws the patterns of a kind. Gores and the outline are read off the bark
+// Make draws the patterns of a kind. Gores and the outline are read off the bark
 // laid flat: a canoe without its skin, or whose gores are not cut, has none. A key
 // that is no kind's has none either.
 func Make(c core.Canoe, key string, o Options) []Pattern {

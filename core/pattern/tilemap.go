@@ -11,7 +11,7 @@ import (
 // Patterns printed together: a first sheet that proves the scale, then for every
 // pattern of several sheets a map of how they go together, then the sheets.
 
-// PrintPatterns writes them as HTML, one block of the paper a sheet. It returns the
+// Print writes patterns as HTML, one block of the paper a sheet. It returns the
 // writer's first error.
 func Print(w io.Writer, patterns []Pattern, h Head) error {
 	b := bufio.NewWriter(w)
