@@ -31,13 +31,15 @@ func (p *tab) look(view string) {
 func TestStretchAppears(t *testing.T) {
 	p := open(t, desktop)
 	p.skinLaid()
-	assert.Less(t, p.shown("bark.stretch"), 0.005)
-	assert.Greater(t, p.shown("bark.stretch"), 0.002)
+	gored := p.shown("bark.stretch")
+	assert.Less(t, gored, 0.005)
+	assert.Greater(t, gored, 0.002)
 	assert.InDelta(t, 7*units.Inch, p.shown("bark.flatOver"), units.Inch)
 	assert.Positive(t, p.shown("bark.fewestGores"))
 	p.enter("gores", "0")
 	p.skinLaid()
-	assert.Greater(t, p.shown("bark.stretch"), 0.009, "no gore, more stretch")
+	// What the boat comes to is held natively; here that the page follows.
+	assert.Greater(t, p.shown("bark.stretch"), 2*gored, "no gore, more stretch")
 }
 
 // Both pictures of the bark are drawn, and the sides go up by the slider's keys.
