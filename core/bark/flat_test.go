@@ -289,7 +289,7 @@ func BenchmarkFlatten(b *testing.B) {
 	for _, size := range []struct {
 		name string
 		res  bark.Resolution
-	}{{"48x12", bark.ForPicture}, {"96x20", bark.ForFigures}} {
+	}{{"48x12", bark.ForPicture}, {"176x36", bark.ForFigures}} {
 		_, near := flatten(b, boat(b, map[string]float64{"beam": 33.25 * inch}), size.res)
 		for _, start := range []struct {
 			name string
