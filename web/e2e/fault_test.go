@@ -34,7 +34,7 @@ func (p *tab) takeFaults() {
 func TestFaultIsGoneOnFrom(t *testing.T) {
 	for _, in := range []string{"step", "rest"} {
 		t.Run(in, func(t *testing.T) {
-			p := openAfter(t, forgetOnce+faultAt(in), desktop)
+			p := openAfter(t, faultAt(in), desktop, own(t))
 			eval[bool](p, `window.saved = [], window.handOver = (name, kind, text) => saved.push(text), true`)
 			p.enter("beam", "35 in")
 			p.wait(`document.documentElement.dataset.skin === ''`)
@@ -64,7 +64,7 @@ func TestKeptBoatThatStopsTheStart(t *testing.T) {
 	texts := map[string]string{"barkwright.boat.a": kept(t, "Good", nil), "barkwright.boat.b": bad, "barkwright.in-hand": "b"}
 	for _, in := range []string{"start", "step", "rest"} {
 		t.Run(in, func(t *testing.T) {
-			p := openFile(t, pageFile(t), stores(texts)+faultAt(in), desktop)
+			p := openFile(t, pageFile(t), stores(texts)+faultAt(in), desktop, own(t))
 			// The page may open itself once more, which ends a wait.
 			for range 200 {
 				ready, err := chromedp.Run(p.ctx, chromedp.Evaluate[bool](`document.documentElement?.dataset.ready === "true"`))

@@ -17,9 +17,10 @@ import (
 	"barkwright/core/file"
 )
 
-// forgetOnce is forget for a tab that is opened again with what was kept in it. The tab
-// knows by its name: on a busy machine Chromium was seen to lose its sessionStorage.
-const forgetOnce = `if (window.name !== 'again') { window.name = 'again'; ` + forget + ` }`
+// own is a flag that means nothing to a browser, so that a test of what is kept has a
+// browser, and so a store, of its own: tabs of other tests that are still closing write
+// into the one they share.
+func own(t testing.TB) string { return "own-" + t.Name() }
 
 // keptBoats are the texts of the boats as they are kept.
 const keptBoats = `Object.keys(localStorage).filter(k => k.startsWith('barkwright.boat.')).sort().map(k => localStorage.getItem(k))`
@@ -66,7 +67,7 @@ func (p *tab) within(expression string) {
 // Whatever is entered is kept within a second, with the control still in hand, and is
 // there when the page is opened again.
 func TestKeptWithinASecond(t *testing.T) {
-	p := openAfter(t, forgetOnce, desktop)
+	p := openAfter(t, "", desktop, own(t))
 	has := func(text string) string { return fmt.Sprintf(keptBoats+`.some(t => t.includes(%q))`, text) }
 	// The button +: a value between two steps goes to the next.
 	p.do(chromedp.Click(chromedp.CSS(`[data-control="beam"] [data-step="1"]`)))
@@ -118,7 +119,7 @@ func TestKeptWithinASecond(t *testing.T) {
 
 // A slider that is held down is kept too.
 func TestSliderHeldIsKept(t *testing.T) {
-	p := openAfter(t, forgetOnce, desktop)
+	p := openAfter(t, "", desktop, own(t))
 	box := eval[[]float64](p, `(r => [r.left, r.top + r.height / 2, r.width])((s => { s.closest('details').open = true; s.scrollIntoView({block: 'center'}); return s.getBoundingClientRect(); })(document.querySelector('input[name="beam"]')))`)
 	p.do(chromedp.MouseEvent(chromedp.MousePressed, box[0]+box[2]/2, box[1], chromedp.ButtonLeft),
 		chromedp.MouseEvent(chromedp.MouseMoved, box[0]+0.7*box[2], box[1], chromedp.ButtonLeft))
@@ -133,9 +134,9 @@ func TestSliderHeldIsKept(t *testing.T) {
 
 // Two tabs on two boats: both boats survive either.
 func TestTwoTabsOnTwoBoats(t *testing.T) {
-	p := openAfter(t, forgetOnce, desktop)
+	p := openAfter(t, "", desktop, own(t))
 	p.enter("beam", "34 in")
-	q := openAfter(t, "", desktop)
+	q := openAfter(t, "", desktop, own(t))
 	assert.Equal(t, "34", eval[string](q, `document.querySelector('input[name="beam"]').value`))
 	eval[bool](q, `(s => { s.value = '2'; s.dispatchEvent(new Event('change', {bubbles: true})); return true; })(document.getElementById('starting'))`)
 	q.settle()
@@ -152,10 +153,10 @@ func TestTwoTabsOnTwoBoats(t *testing.T) {
 
 // Two tabs on one boat: the later one keeps both versions, and both tabs say so.
 func TestTwoTabsOnOneBoat(t *testing.T) {
-	p := openAfter(t, forgetOnce, desktop)
+	p := openAfter(t, "", desktop, own(t))
 	p.enter("beam", "34 in")
 	p.wait(keptBoats + `.length === 1`)
-	q := openAfter(t, "", desktop)
+	q := openAfter(t, "", desktop, own(t))
 	p.enter("beam", "35 in")
 	q.noticed("changed in another window")
 	q.enter("depth", "13 in")
@@ -213,7 +214,7 @@ func TestWhatCannotBeReadStays(t *testing.T) {
 		// What the page before this one kept.
 		"barkwright.designs": string(old),
 	}
-	p := openAfter(t, stores(texts), desktop)
+	p := openAfter(t, stores(texts), desktop, own(t))
 	eval[bool](p, `window.saved = [], window.handOver = (name, kind, text) => saved.push(text), true`)
 	said := strings.Join(p.notices(), "\n")
 	for _, name := range []string{"A torn one", "A newer one", "One with a keel", "barkwright.boat.d"} {
@@ -246,7 +247,7 @@ func TestWhatCannotBeReadStays(t *testing.T) {
 // The old key torn, or of a newer page: it stays, and is offered.
 func TestOldKeyThatCannotBeRead(t *testing.T) {
 	for _, text := range []string{`{"format":"barkwright designs","version":99,"designs":[]}`, `{"format": "barkwright designs", "version": 1, "cur`} {
-		p := openAfter(t, stores(map[string]string{"barkwright.designs": text}), desktop)
+		p := openAfter(t, stores(map[string]string{"barkwright.designs": text}), desktop, own(t))
 		assert.Contains(t, strings.Join(p.notices(), "\n"), "barkwright.designs")
 		p.enter("beam", "35 in")
 		p.wait(keptBoats + `.length === 1`)
@@ -256,7 +257,7 @@ func TestOldKeyThatCannotBeRead(t *testing.T) {
 
 // That the browser refuses to keep is said at the top, once, where it is spoken.
 func TestRefusalIsSaidOnce(t *testing.T) {
-	p := openAfter(t, `Storage.prototype.setItem = () => { throw new DOMException('no'); }`, desktop)
+	p := openAfter(t, `Storage.prototype.setItem = () => { throw new DOMException('no'); }`, desktop, own(t))
 	require.Len(t, p.notices(), 1)
 	assert.Contains(t, p.notices()[0], "the browser refuses it")
 	eval[bool](p, `window.added = 0, new MutationObserver(() => added++).observe(document.getElementById('notices'), {childList: true, subtree: true, characterData: true}), true`)
@@ -270,7 +271,7 @@ func TestRefusalIsSaidOnce(t *testing.T) {
 	assert.True(t, eval[bool](p, `document.getElementById('notices').getBoundingClientRect().top < document.getElementById('sight').getBoundingClientRect().top`))
 
 	// The same where it refuses later, and it is unsaid where it keeps again.
-	q := openAfter(t, forget+`; (s => { Storage.prototype.setItem = function (...a) { if (window.full) throw new DOMException('full'); s.apply(this, a); }; })(Storage.prototype.setItem)`, desktop)
+	q := openAfter(t, forget+`; (s => { Storage.prototype.setItem = function (...a) { if (window.full) throw new DOMException('full'); s.apply(this, a); }; })(Storage.prototype.setItem)`, desktop, own(t))
 	assert.Empty(t, q.notices())
 	assert.Contains(t, eval[string](q, `document.getElementById('kept').textContent`), "any other page opened from disk")
 	eval[bool](q, `window.full = true`)
@@ -288,7 +289,7 @@ func TestAddressEdited(t *testing.T) {
 		http.ServeFile(w, r, pageFile(t))
 	}))
 	defer served.Close()
-	p := openAddress(t, served.URL+"/", forgetOnce, desktop)
+	p := openAddress(t, served.URL+"/", "", desktop, own(t))
 	p.wait(`document.documentElement.dataset.ready === "true"`)
 	const beam = `+document.querySelector('input[name="beam"]').value`
 	p.enter("beam", "34 in")
@@ -333,7 +334,7 @@ func TestAddressEdited(t *testing.T) {
 
 // Everything taken off can be brought back, also on another day, until it is cleared.
 func TestTakenOffCanBeBroughtBack(t *testing.T) {
-	p := openAfter(t, forgetOnce, desktop)
+	p := openAfter(t, "", desktop, own(t))
 	for _, i := range []string{"1", "2"} {
 		eval[bool](p, `(s => { s.value = %q; s.dispatchEvent(new Event('change', {bubbles: true})); return true; })(document.getElementById('starting'))`, i)
 		p.settle()
@@ -362,7 +363,7 @@ func TestTakenOffCanBeBroughtBack(t *testing.T) {
 // One boat or all are saved, the file named for what it holds; opened again it adds none
 // twice; one that there is no room for changes nothing.
 func TestSaveOneOrAll(t *testing.T) {
-	p := openAfter(t, forgetOnce+`; (s => { Storage.prototype.setItem = function (...a) { if (window.full) throw new DOMException('full'); s.apply(this, a); }; })(Storage.prototype.setItem)`, desktop)
+	p := openAfter(t, `(s => { Storage.prototype.setItem = function (...a) { if (window.full) throw new DOMException('full'); s.apply(this, a); }; })(Storage.prototype.setItem)`, desktop, own(t))
 	eval[bool](p, `window.saved = [], window.handOver = (name, kind, text) => saved.push({name, text}), true`)
 	assert.True(t, eval[bool](p, `document.getElementById('save-all').hidden`))
 	p.enter("beam", "34 in")
@@ -407,7 +408,7 @@ func TestResetSaysWhatItKeeps(t *testing.T) {
 // The boat shown beside a fault is this one as it last could be built: after a reload,
 // of a copy, and none where it never could be.
 func TestBoatShownIsThisOne(t *testing.T) {
-	p := openAfter(t, forgetOnce, desktop)
+	p := openAfter(t, "", desktop, own(t))
 	p.enter("beam", "40 in")
 	longest := p.shown("ribs.longest")
 	p.enter("gunwaleEndHeight", "9 in")
