@@ -285,8 +285,9 @@ func TestRefusalIsSaidOnce(t *testing.T) {
 // An address that is edited is read, and Back goes back. One that cannot be read is
 // named and stays to be gone back to.
 func TestAddressEdited(t *testing.T) {
+	file := pageFile(t) // Here, because only the test's own goroutine may skip it.
 	served := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
-		http.ServeFile(w, r, pageFile(t))
+		http.ServeFile(w, r, file)
 	}))
 	defer served.Close()
 	p := openAddress(t, served.URL+"/", "", desktop, own(t))
