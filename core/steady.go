@@ -7,16 +7,6 @@ import (
 	"barkwright/core/crew"
 	"barkwright/core/design"
 	"barkwright/core/hull"
-	"barkwright/core/units"
-)
-
-// GirthSpread and BilgeSpread are what is not known of a finished section amidships: one
-// standard deviation of the half girth that the ribs take up, over nine drawn
-// midsections of published canoes, and of the bilge, over thirteen (derived from Adney
-// and Chapelle 1964).
-const (
-	GirthSpread = 0.6 * units.Inch
-	BilgeSpread = 0.06
 )
 
 const (
@@ -59,7 +49,7 @@ func (a *Afloat) stiffness(h *hull.Hull) (float64, bool) {
 func Spread(d design.Design, way float64) design.Design {
 	bilge, _ := design.Lookup("bilge")
 	ease, _ := design.Lookup("ease")
-	bilge.Put(&d, max(bilge.Min, min(bilge.Max, d.Bilge+way*BilgeSpread)))
-	ease.Put(&d, max(ease.Min, min(ease.Max, d.Ease+way*GirthSpread)))
+	bilge.Put(&d, max(bilge.Min, min(bilge.Max, d.Bilge+way*design.BilgeSpread)))
+	ease.Put(&d, max(ease.Min, min(ease.Max, d.Ease+way*design.GirthSpread)))
 	return design.Follow(d)
 }

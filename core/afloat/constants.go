@@ -15,11 +15,14 @@ const (
 	CrewHeightStep = 2 * units.Inch
 )
 
-// MarkedFreeboards are the freeboards at which a load is stated, 3, 4, 6 and 8 in,
-// in metres. Six inches is makers' and instructors' custom for the largest load
-// of an open canoe (common practice, from memory); the others bracket it.
+// CustomaryFreeboard is what makers and instructors leave an open canoe with its largest
+// load, in metres. Common practice, from memory.
+const CustomaryFreeboard = 6 * units.Inch
+
+// MarkedFreeboards are the freeboards at which a load is stated, in metres: the customary
+// one, and others below and above it.
 func MarkedFreeboards() []float64 {
-	return []float64{3 * units.Inch, 4 * units.Inch, 6 * units.Inch, 8 * units.Inch}
+	return []float64{3 * units.Inch, 4 * units.Inch, CustomaryFreeboard, 8 * units.Inch}
 }
 
 // Solver limits. Attitudes are wanted to 0.1 mm; Newton's last step is asked to

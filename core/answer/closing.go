@@ -36,7 +36,8 @@ func closingTable(c core.Canoe) Table {
 			"Each stitch goes through both barks and the stem-piece and back round the edge, over a band of split " +
 			"root (" + fromAdney + ", pp. 43, 49); others sew in groups of long and short stitches or cross " +
 			"them: the person teaching you comes first. " +
-			"Published are three lashings, inboard of the stem, at mid flap and about 6 in (15 cm) farther in, and " +
+			"Published are three lashings, inboard of the stem, at mid flap and about " +
+			units.SmallLength.Both(frame.LastLashing) + " farther in, and " +
 			"how far head and outwale stand past one another; where the flap lies and the first lashing's " +
 			"place are estimates.",
 	}

@@ -3,6 +3,7 @@ package answer
 import (
 	"barkwright/core"
 	"barkwright/core/frame"
+	"barkwright/core/gather"
 	"barkwright/core/known"
 	"barkwright/core/units"
 )
@@ -13,8 +14,8 @@ func gunwaleNumbers(c core.Canoe) []*Number {
 	return []*Number{
 		printed(HomeMarks, "gunwale.length", "Gunwale along its curve, end to end, finished", units.Length, g.Inwale,
 			fromShape,
-			working("twice # from the middle to the end, along the curve of the plan and the sheer; leave 2 in (5 "+
-				"cm) at each end until the ends are tied", length(g.Run))),
+			working("twice # from the middle to the end, along the curve of the plan and the sheer; leave # "+
+				"at each end until the ends are tied", length(g.Run), small(gather.EndTrim))),
 		printed(HomeMarks, "gunwale.outwale", "Outwale and cap, to the stem heads, finished", units.Length, g.Outwale,
 			fromShape,
 			working("# of gunwale and the bark's top edge on to both stem heads", length(g.Inwale))),

@@ -32,11 +32,11 @@ func materialNumbers(c core.Canoe) []*Number {
 				mass(g.Pitch.Typical).rough())).between(g.Weight.Low, g.Weight.High).on(HomeBoat),
 		boltsNumber(c),
 		printed(HomeWood, "materials.billets", "Billets for ribs", units.Count, float64(g.Billets), fromAdney+", p. 18",
-			working("a billet two thick and two wide gives four; # ribs and spares",
+			working("a billet two thick and two wide gives #; # ribs and spares", count(gather.RibsPerBillet),
 				count(c.Design.Ribs))).by(known.Published),
 		printed(HomeWood, "materials.pitch", "Pitch", units.Mass, g.Pitch.Typical, fromOwnChoice,
-			working("by # of seam, payed inside and outside in a band of 1 1/2 in (38 mm); no source prints an "+
-				"amount", run(seamLength(c)).rough())).between(g.Pitch.Low, g.Pitch.High).on(HomeRoot),
+			working("by # of seam, payed inside and outside in a band of #; no source prints an amount",
+				run(seamLength(c)).rough(), small(gather.PitchBand))).between(g.Pitch.Low, g.Pitch.High).on(HomeRoot),
 	}
 }
 
@@ -119,7 +119,9 @@ func rivingTable(c core.Canoe) Table {
 	t := Table{
 		Key: "riving", Title: "How the bolts are split", Home: HomeWood, OnPaper: true,
 		Note: "Split from end to end into so many sectors, each by halving on faces along the bark; the layers are " +
-			"from the heart outward. Pieces are split a quarter thicker and 1/4 in (6 mm) wider than finished. The " +
+			"from the heart outward. Pieces are split " +
+			units.Percent.Format(gather.SplitThicker, units.Metric) + " thicker and " +
+			units.SmallLength.Both(gather.SplitWider) + " wider than finished. The " +
 			"last columns are the other way about: what one trunk gives if all of it goes to that piece.",
 	}
 	trunk := gather.TrunkOf(c.Design)

@@ -8,6 +8,7 @@ import (
 	"barkwright/core"
 	"barkwright/core/design"
 	"barkwright/core/frame"
+	"barkwright/core/gather"
 	"barkwright/core/known"
 	"barkwright/core/units"
 	"barkwright/core/wood"
@@ -247,8 +248,8 @@ func ribsTable(c core.Canoe) Table {
 		Blanks: []string{"As built, fore", "aft"},
 		Note: "Each number is a pair of mates, one toward either end: bend the two together, one inside the other, " +
 			"a little past the shape, and tie them across until they are dry. Finished length is on the outer " +
-			"face, tip to tip, the long side of the 45-degree bevels; split and bend them at the rough length, an " +
-			"inch (25 mm) longer at each tip, and cut when they have been tried. Where it is bent hardest and " +
+			"face, tip to tip, the long side of the 45-degree bevels; split and bend them at the rough length, " +
+			units.SmallLength.Both(gather.RibTrim) + " longer at each tip, and cut when they have been tried. Where it is bent hardest and " +
 			"where the taper begins are measured from the rib's middle. They go in from the ends, each end in " +
 			"turn, the middle last; where along the gunwale each stands is with the gunwale marks. Toward the " +
 			"ends their feet stand square to the bottom, outboard of their " +
@@ -258,7 +259,7 @@ func ribsTable(c core.Canoe) Table {
 		col("rib", "Rib", units.Words,
 			func(r *frame.Rib) Cell { return words(strconv.Itoa(r.Number)).saying(wordIf(r.Alone(), "middle")) }),
 		col("length", "Finished length", units.Length, func(r *frame.Rib) Cell { return num(r.Length) }),
-		col("rough", "Rough length", units.Length, func(r *frame.Rib) Cell { return atLeast(r.Length + 2*ribLeave) }),
+		col("rough", "Rough length", units.Length, func(r *frame.Rib) Cell { return atLeast(r.Length + 2*gather.RibTrim) }),
 		text("order", "Goes in", fittingOrder),
 		col("run", "Along the gunwale", units.Length, func(r *frame.Rib) Cell { return num(r.Run) }).screenOnly(),
 		col("station", "From amidships", units.Length, func(r *frame.Rib) Cell { return num(r.X) }).screenOnly(),
@@ -287,10 +288,6 @@ func fittingOrder(r *frame.Rib) string {
 	}
 	return order
 }
-
-// ribLeave is what a rib is left longer at each tip until it has been tried: somewhat
-// longer than required (Adney and Chapelle 1964, p. 51); how much, common practice.
-const ribLeave = 1 * units.Inch
 
 // bendState is the state of a bend on the scale of checks.
 func bendState(b wood.Bend) State { return [...]State{Within, Near, Beyond, NotChecked}[b.Verdict] }

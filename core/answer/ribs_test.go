@@ -2,6 +2,7 @@ package answer_test
 
 import (
 	"regexp"
+	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -10,6 +11,7 @@ import (
 	"barkwright/core"
 	"barkwright/core/answer"
 	"barkwright/core/design"
+	"barkwright/core/gather"
 	"barkwright/core/internal/check"
 	"barkwright/core/units"
 )
@@ -121,4 +123,28 @@ func TestPiecesAddUp(t *testing.T) {
 	}
 	assert.InDelta(t, last, sum, 1e-9)
 	assert.InDelta(t, c.Gather.Weight.Typical, last, 1e-9)
+}
+
+// A rib has one rough length: that of the list of ribs is the one it is split to.
+func TestOneRoughLengthOfARib(t *testing.T) {
+	c := core.Evaluate(design.Default())
+	ribs, _ := answer.MakeTable(c, "ribs")
+	pieces, _ := answer.MakeTable(c, "pieces")
+	cell := func(table answer.Table, row int, key string) float64 {
+		for i, col := range table.Columns {
+			if col.Key == key {
+				return table.Rows[row].Cells[i].Value
+			}
+		}
+		require.Fail(t, "no column "+key)
+		return 0
+	}
+	longest := 0.0
+	for i := range ribs.Rows {
+		longest = max(longest, cell(ribs, i, "rough"))
+	}
+	// The list of pieces begins with what is gathered, in the same order.
+	at := slices.IndexFunc(c.Gather.Pieces, func(p gather.Piece) bool { return p.Kind == gather.Ribs })
+	require.GreaterOrEqual(t, at, 0)
+	assert.InDelta(t, longest, cell(pieces, at, "length"), 1e-9)
 }

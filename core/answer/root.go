@@ -35,11 +35,11 @@ func rootNumbers(c core.Canoe) []*Number {
 			working("# of strand less what groups and seams take; short lengths serve for ties",
 				run(float64(len(s.Cut))*d.RootLength))).by(known.Estimate)),
 		printed(HomeRoot, "root.published", "Root to dig by one published plan", units.Run, published,
-			"a museum's account of building one canoe, 15 ft with 40 ribs: 250 ft dug gave 500 ft split, planned "+
-				"as 5 ft for each rib and 50 ft for the seams",
-			working("5 ft (1.5 m) for each of # ribs, and 50 ft (15 m) for the seams of 15 ft in proportion to #. "+
+			"a museum's account of building one canoe with 40 ribs: 250 ft dug gave 500 ft split",
+			working("# for each of # ribs, and # for the seams of a boat # long in proportion to #. "+
 				"This page has #: it allows # for waste, and side panels take # of its root where the sheets are "+
-				"narrow", count(d.Ribs), length(d.Length), run(r.Dug), percent(d.RootWaste),
+				"narrow", run(gather.PublishedSpace), count(d.Ribs), run(gather.PublishedSeams),
+				length(gather.PublishedLength), length(d.Length), run(r.Dug), percent(d.RootWaste),
 				run(c.Bark.Seams[bark.PanelSeams].Root))).by(known.Published),
 	}
 }

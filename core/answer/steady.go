@@ -96,7 +96,7 @@ func remedies(c core.Canoe, s units.System) []string {
 		without := a.Load.With(afloat.Item{Mass: -a.Cargo.Mass, At: a.Cargo.At})
 		light, ok := a.Body.LevelStiffness(without, a.Water)
 		loaded, _ := a.Body.LevelStiffness(a.Load, a.Water)
-		if more := light - loaded; ok && more > units.Inch/4 {
+		if more := light - loaded; ok && more > gmShown {
 			all = append(all, "without the cargo, GM "+units.Length.Rough(more, s)+" more")
 		} else {
 			all = append(all, "the cargo lower")

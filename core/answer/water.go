@@ -4,6 +4,7 @@ import (
 	"barkwright/core"
 	"barkwright/core/afloat"
 	"barkwright/core/crew"
+	"barkwright/core/design"
 	"barkwright/core/known"
 	"barkwright/core/units"
 )
@@ -49,10 +50,10 @@ func waterNumbers(c core.Canoe) []*Number {
 				"not stay upright")),
 		lies("afloat.gmLow", "GM at the low end of what is not known", units.Length, a.GMLow, spreadSource,
 			working("the ribs come to rest # narrower round the half girth and harder at the bilge, the crew's "+
-				"weight # higher", small(core.GirthSpread), small(crew.PostureSpread).rough())),
+				"weight # higher", small(design.GirthSpread), small(crew.PostureSpread).rough())),
 		lies("afloat.gmHigh", "GM at the high end", units.Length, a.GMHigh, spreadSource,
 			working("the half girth # longer and the bilge easier, the crew's weight # lower",
-				small(core.GirthSpread), small(crew.PostureSpread).rough())),
+				small(design.GirthSpread), small(crew.PostureSpread).rough())),
 		lies("afloat.gmHigher", "GM with the crew # higher", units.Length, a.GMCrewHigher, fromStanding,
 			working("# of people raised #", mass(crewMass(a)).rough(),
 				small(afloat.CrewHeightStep))).naming(small(afloat.CrewHeightStep)),
@@ -92,11 +93,6 @@ func lollNumber(f afloat.Floated, lies func(string, string, units.Kind, float64,
 	return n
 }
 
-// lowFreeboard is the freeboard under which the page warns: makers' and
-// instructors' custom of six inches for the largest load of an open canoe. Common
-// practice, from memory.
-const lowFreeboard = 6 * units.Inch
-
 // floatCheck names how the boat lies and what would mend it.
 func floatCheck(c core.Canoe) Warning {
 	f := c.Afloat.Floated
@@ -115,10 +111,10 @@ func floatCheck(c core.Canoe) Warning {
 			x, toward, end, back = -x, "aft", "stern", "forward"
 		}
 		w.Text = working("its middle is # "+toward+"; the "+end+" would go under. Move it "+back, length(x))
-	case f.Upright.Freeboard < lowFreeboard:
+	case f.Upright.Freeboard < afloat.CustomaryFreeboard:
 		w.State, w.Word = Near, "little freeboard"
 		w.Text = working("# of freeboard: by custom an open canoe keeps #", length(f.Upright.Freeboard).rough(),
-			length(lowFreeboard))
+			length(afloat.CustomaryFreeboard))
 	default:
 		// How upright it stays is the steadiness's to say.
 		w.State, w.Word = Within, afloat.Floats.String()

@@ -102,7 +102,8 @@ func RightingTable(w core.Water) Table {
 func CarriesTable(w core.Water) Table {
 	t := Table{
 		Key: "carries", Title: "Load and the freeboard it leaves", Home: HomeWater,
-		Note: "Floated level in calm water. By custom an open canoe keeps 6 in; no rule looked at rates canoes.",
+		Note: "Floated level in calm water. By custom an open canoe keeps " +
+			units.Length.Both(afloat.CustomaryFreeboard) + "; no rule looked at rates canoes.",
 	}
 	var carries []afloat.Carried
 	for _, c := range w.Carries {

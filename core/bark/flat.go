@@ -5,6 +5,7 @@ import (
 
 	"barkwright/core/geom"
 	"barkwright/core/hull"
+	"barkwright/core/units"
 )
 
 // Flat is the bark of the forward port quarter laid flat: the sheet, and the side
@@ -52,7 +53,7 @@ type FlatGore struct {
 
 // EdgesAlike is how much the two edges of a gore may differ in length and still
 // be sewn without easing one to the other, 1/8 in; a choice of this project.
-const EdgesAlike = 0.0254 / 8
+const EdgesAlike = units.Inch / 8
 
 // Flatten lays the bark flat. warm is an earlier result of a like boat at the same
 // resolution, or nil; w is memory to work in, or nil. Where w's pause ends the work,

@@ -36,9 +36,9 @@ func (f *Flat) open(gores []Gore, slits map[int]int) {
 	}
 }
 
-// leastGore is the narrowest opening that is trimmed, 1/8 in: a slash that opens or
+// LeastGore is the narrowest opening that is trimmed, 1/8 in: a slash that opens or
 // laps by less stays a slit. A choice of this project.
-const leastGore = units.Inch / 8
+const LeastGore = units.Inch / 8
 
 // fill takes over an opening and says what it comes to. The width is taken square
 // to the gore's middle line, so that edges of unequal length do not widen it.
@@ -47,9 +47,9 @@ func (g *FlatGore) fill(o geom.Gore) {
 	foot, after, fore := o.Before[0], o.Before[len(o.Before)-1], o.After[len(o.After)-1]
 	g.Width = -fore.Sub(after).Dot(after.Lerp(fore, 0.5).Sub(foot).Unit().Left())
 	switch {
-	case g.Width < -leastGore:
+	case g.Width < -LeastGore:
 		g.State = GoreLetIn
-	case g.Width < leastGore:
+	case g.Width < LeastGore:
 		g.State = GoreNotNeeded
 	}
 }

@@ -8,9 +8,9 @@ import (
 	"barkwright/core/wood"
 )
 
-// stumpHeight is how far up the trunk a sheet is cut from, 3 ft. A choice of this
+// StumpHeight is how far up the trunk a sheet is cut from, 3 ft. A choice of this
 // project, the one that its tree table was worked out with.
-const stumpHeight = 3 * units.Foot
+const StumpHeight = 3 * units.Foot
 
 // Standing is a tree that gives a sheet, as it is taped while it stands.
 type Standing struct {
@@ -26,9 +26,9 @@ type Standing struct {
 
 // NewStanding is the tree for a sheet by the design's rule and allowance.
 func NewStanding(s Sheet, d design.Design) Standing {
-	t := Standing{Sheet: s, At: stumpHeight + s.Length/2, AtGirth: s.Width + d.TreeAllowance}
+	t := Standing{Sheet: s, At: StumpHeight + s.Length/2, AtGirth: s.Width + d.TreeAllowance}
 	if d.TreeRule == design.WideAllAlong {
-		t.At = stumpHeight + s.Length
+		t.At = StumpHeight + s.Length
 	}
 	typical, low, high := wood.BirchTaper(t.At)
 	t.Girth, t.Low, t.High = upToHalf(t.AtGirth/typical), upToHalf(t.AtGirth/high), upToHalf(t.AtGirth/low)

@@ -145,7 +145,8 @@ func endRows() []Param {
 			"How far its middle bellies out when it is sprung in; nothing where it is left straight.").
 			timber(1.75, 0, 6, func(d *Design) *float64 { return &d.HeadboardBelly }),
 		row(g, "heelLength", "Foremost point back to the heel",
-			"Where the straight of the bottom ends and the stem's curve begins; by rule 2 in inboard of the headboard.").
+			"Where the straight of the bottom ends and the stem's curve begins; by rule "+
+				units.SmallLength.Both(HeelInboard)+" inboard of the headboard.").
 			hull(14.25, 8, 48, func(d *Design) *float64 { return &d.HeelLength }).
 			exactly(func(d Design) float64 { return d.Length/2 - d.HeadboardX() + HeelInboard }),
 		row(g, "headSetback", "Stem head inboard of the foremost point", "How far the end tumbles home.").

@@ -34,6 +34,11 @@ const (
 	LeastEase = -0.2 * units.Inch
 	MostEase  = 1.5 * units.Inch
 	usualEase = 0.6 * units.Inch
+	// GirthSpread and BilgeSpread are what is not known of a finished section amidships:
+	// one standard deviation of the half girth that the ribs take up, over nine drawn
+	// midsections, and of the bilge, over thirteen. Same source.
+	GirthSpread = 0.6 * units.Inch
+	BilgeSpread = 0.06
 )
 
 // Amidships is the outline of the finished section there, with no corner yet.

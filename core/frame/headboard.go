@@ -33,9 +33,9 @@ type Headboard struct {
 const (
 	// HeadboardThickness: Adney and Chapelle 1964, p. 52 and fig. 102: cedar 1/4 in.
 	HeadboardThickness = 0.25 * units.Inch
-	// footHeight is where the breadth of a headboard's foot is taken. A choice of this
+	// FootHeight is where the breadth of a headboard's foot is taken. A choice of this
 	// project.
-	footHeight = 1 * units.Inch
+	FootHeight = 1 * units.Inch
 	// boardPieces is in how many pieces the board's edge is looked at.
 	boardPieces = 48
 	// footRoom is how far the foot stays from the foremost point at least, so that the
@@ -72,7 +72,7 @@ func newHeadboard(h *hull.Hull) Headboard {
 			b.Width = max(b.Width, 2*q.X)
 		}
 	}
-	b.Foot = 2 * min(breadthAt(edge, min(footHeight, shoulder)), b.Width/2)
+	b.Foot = 2 * min(breadthAt(edge, min(FootHeight, shoulder)), b.Width/2)
 	return b
 }
 

@@ -32,6 +32,9 @@ type Lacing struct {
 	Total, WithWaste float64
 }
 
+// RootThickness is the thickness of a split root as a share of its width. Estimate.
+const RootThickness = 0.5
+
 // holeBelow is how far under the gunwales the holes stand: a quarter inch. Common
 // practice, no published source.
 const holeBelow = 0.25 * units.Inch
@@ -116,10 +119,10 @@ func thwartAfter(ribs []Rib, i int) int {
 }
 
 // turnLength is one turn: round inwale, outwale and the bark doubled, down to the
-// hole, measured at the middle of a root half as thick as it is wide.
+// hole, measured at the middle of the root's thickness.
 func turnLength(h *hull.Hull) float64 {
 	d := h.Design
 	across := d.InwaleThickness + d.OutwaleThickness + 2*d.BarkThickness
 	down := max(d.InwaleDepth, d.OutwaleDepth) + holeBelow
-	return 2*(across+down) + 2*math.Pi*d.RootWidth/4
+	return 2*(across+down) + math.Pi*d.RootWidth*RootThickness
 }

@@ -5,6 +5,7 @@ import (
 	"sort"
 
 	"barkwright/core/design"
+	"barkwright/core/wood"
 )
 
 // BoltState says whether a trunk gives the pieces at all.
@@ -86,11 +87,13 @@ func boltNeeds(d design.Design, pieces []Piece) []BoltNeed {
 
 // logCount is how many logs of a clear length the bolts are cut from, those of one
 // wood together: the longest first, each from the first log with room for it.
-func logCount(needs []BoltNeed, clear float64) int {
-	lengths := map[string][]float64{}
+func logCount(d design.Design, needs []BoltNeed, clear float64) int {
+	lengths := map[[2]wood.Species][]float64{}
 	for _, n := range needs {
+		most, stems := n.Log.species(d)
+		of := [2]wood.Species{most, stems}
 		for range n.Bolts {
-			lengths[n.Wood] = append(lengths[n.Wood], n.Length)
+			lengths[of] = append(lengths[of], n.Length)
 		}
 	}
 	logs := 0

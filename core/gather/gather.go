@@ -55,27 +55,24 @@ type Bundle struct {
 type Pegs struct{ Outwales, Caps int }
 
 const (
-	// ribsPerBillet: a billet two ribs thick and two wide gives four. Adney and
+	// RibsPerBillet: a billet two ribs thick and two wide gives four. Adney and
 	// Chapelle 1964, p. 18.
-	ribsPerBillet = 4
-	// pitchBand is how wide a seam is payed and pitchThick how thick, on pitchFaces
+	RibsPerBillet = 4
+	// PitchBand is how wide a seam is payed and pitchThick how thick, on pitchFaces
 	// faces of it: inside before the sheathing, outside last (Adney and Chapelle 1964,
 	// pp. 50, 53). No amount is printed in any source looked at: width and thickness
 	// are estimates, the thickness half as much more or less.
-	pitchBand   = 1.5 * units.Inch
+	PitchBand   = 1.5 * units.Inch
 	pitchThick  = 1.0 / 16 * units.Inch
 	pitchFaces  = 2
 	pitchSpread = 0.5
-	// rootThickness is the thickness of a split root as a share of its width.
-	// Estimate; the lacing's turns are measured on the same.
-	rootThickness = 0.5
 	// doubledBelow is how far under the outwale the bark is doubled: the strip put on
 	// there is trimmed to about 2 in below it (Adney and Chapelle 1964, p. 148). The
 	// lacing's turns go round it too.
 	doubledBelow = 2 * units.Inch
-	// capPegs is how far apart the pegs of the caps stand, about a foot. Adney and
+	// CapPegs is how far apart the pegs of the caps stand, about a foot. Adney and
 	// Chapelle 1964, pp. 117, 150.
-	capPegs = 12 * units.Inch
+	CapPegs = 12 * units.Inch
 )
 
 // Gather rolls up the materials of a boat.
@@ -88,11 +85,11 @@ func Gather(h *hull.Hull, f frame.Frame, b bark.Layout) List {
 			ribs += p.Count + p.Spares
 		}
 	}
-	l.Billets = (ribs + ribsPerBillet - 1) / ribsPerBillet
+	l.Billets = (ribs + RibsPerBillet - 1) / RibsPerBillet
 	l.Bolts = boltNeeds(d, l.Pieces)
-	l.Logs = logCount(l.Bolts, d.CedarClear)
+	l.Logs = logCount(d, l.Bolts, d.CedarClear)
 	l.Gear = gear(h, f)
-	l.Pegs = Pegs{Outwales: f.Lacing.Pegs, Caps: 2 * int(f.Gunwales.Cap/capPegs)}
+	l.Pegs = Pegs{Outwales: f.Lacing.Pegs, Caps: 2 * int(f.Gunwales.Cap/CapPegs)}
 	l = l.OnBark(h, f, b)
 	l.weigh(h, f)
 	return l
@@ -134,7 +131,7 @@ func bundle(h *hull.Hull, f frame.Frame, b bark.Layout) Bundle {
 	d := h.Design
 	r := Bundle{Root: bark.NewRoot(f.Lacing.Total+b.Root.Split, d.RootWaste)}
 	r.Strands = CutStrands(d.RootLength, f.Lacing.Count, f.Lacing.Group, b.Seams, d.RootWaste)
-	r.Mass = weigh(r.Split*d.RootWidth*d.RootWidth*rootThickness, wood.Root.Density())
+	r.Mass = weigh(r.Split*d.RootWidth*d.RootWidth*frame.RootThickness, wood.Root.Density())
 	return r
 }
 
@@ -143,7 +140,7 @@ func pitch(b bark.Layout) Range {
 	for _, s := range b.Seams {
 		seams += s.Length
 	}
-	m := weigh(seams*pitchFaces*pitchBand*pitchThick, wood.Pitch.Density())
+	m := weigh(seams*pitchFaces*PitchBand*pitchThick, wood.Pitch.Density())
 	return Range{m.Low * (1 - pitchSpread), m.Typical, m.High * (1 + pitchSpread)}
 }
 

@@ -59,29 +59,44 @@ func (l Log) String() string {
 	return [...]string{"gunwales", "ribs, stems and headboards", "sheathing", "thwarts"}[l]
 }
 
-// Wood says what the log is to be of.
-func (l Log) Wood(d design.Design) string {
+// noSpecies stands for a hardwood that the bend guide has no figures for.
+const noSpecies wood.Species = -1
+
+// species are the woods of a log: that of most of its pieces and that of the stems.
+func (l Log) species(d design.Design) (most, stems wood.Species) {
 	switch l {
 	case GunwaleLog:
-		return d.GunwaleStock.Species.Name()
+		return d.GunwaleStock.Species, d.GunwaleStock.Species
 	case RibLog:
-		ribs, stem := d.RibStock.Species.Name(), d.StemStock.Species.Name()
-		if ribs != stem {
-			return ribs + ", stems of " + stem
-		}
-		return ribs
+		return d.RibStock.Species, d.StemStock.Species
 	case SheathingLog:
-		return wood.NorthernWhiteCedar.Name()
+		return wood.NorthernWhiteCedar, wood.NorthernWhiteCedar
 	}
-	return "maple or the like"
+	return noSpecies, noSpecies
+}
+
+// Wood says what the log is to be of.
+func (l Log) Wood(d design.Design) string {
+	most, stems := l.species(d)
+	switch {
+	case most == noSpecies:
+		return "maple or the like"
+	case most != stems:
+		return most.Name() + ", stems of " + stems.Name()
+	}
+	return most.Name()
 }
 
 // Logs lists them in their order.
 func Logs() []Log { return []Log{GunwaleLog, RibLog, SheathingLog, Hardwood} }
 
 const (
-	// trim is what a timber is longer in the rough than finished. Estimate.
-	trim = 4 * units.Inch
+	// EndTrim is what a timber is longer in the rough than finished, at each end. Estimate.
+	EndTrim = 2 * units.Inch
+	trim    = 2 * EndTrim
+	// RibTrim is the same of a rib, until it has been tried: somewhat longer than required
+	// (Adney and Chapelle 1964, p. 51); how much, common practice.
+	RibTrim = 1 * units.Inch
 	// thwartThickness and thwartTaper: 7/8 in stock of 3 in, worked away to about
 	// two thirds of its volume. Adney and Chapelle 1964, pp. 38-40; the share is an
 	// estimate.
@@ -139,7 +154,7 @@ func ribPieces(h *hull.Hull, f frame.Frame) Piece {
 		v := n * r.Area(d) * r.Thickness
 		volume += v
 		height += v * r.Height
-		p.Length = max(p.Length, r.Length+trim)
+		p.Length = max(p.Length, r.Length+2*RibTrim)
 		if !r.Broken {
 			worst = max(worst, r.Bend.Rib(d.RibStock))
 		}

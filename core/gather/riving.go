@@ -22,10 +22,10 @@ type Riving struct {
 }
 
 const (
-	// splitThick is how much thicker a stick is split than finished, as a factor, and
-	// splitWide how much wider, metres: a knife takes the rest. Estimates.
-	splitThick = 1.25
-	splitWide  = 0.25 * units.Inch
+	// SplitThicker is how much thicker a stick is split than finished, as a share of its
+	// thickness, and SplitWider how much wider, in metres. A knife takes the rest. Estimates.
+	SplitThicker = 0.25
+	SplitWider   = 0.25 * units.Inch
 )
 
 // sectors are the ways a bolt is halved from end to end: quarters, eighths and
@@ -54,7 +54,7 @@ func (r Riving) Count() int { return r.Sectors * r.Each() }
 func (t Trunk) Rive(width, thickness float64) Riving {
 	var best Riving
 	for _, n := range sectors {
-		if r := t.rive(n, width+splitWide, thickness*splitThick); r.Count() > best.Count() {
+		if r := t.rive(n, width+SplitWider, thickness*(1+SplitThicker)); r.Count() > best.Count() {
 			best = r
 		}
 	}

@@ -145,12 +145,12 @@ func RootChoices(d design.Design, f frame.Frame, b bark.Layout) []RootChoice {
 // The one published total of root: a museum's account of a 15 ft canoe with 40 ribs
 // plans 5 ft a rib space and 50 ft for the seams; 250 ft dug gave 500 ft split.
 const (
-	publishedSpace, publishedSeams = 5 * units.Foot, 50 * units.Foot
-	publishedLength                = 15 * units.Foot
+	PublishedSpace, PublishedSeams = 5 * units.Foot, 50 * units.Foot
+	PublishedLength                = 15 * units.Foot
 )
 
 // PublishedRoot is what that account's plan comes to for a boat, m to dig: by its ribs
 // and, for the seams, by its length.
 func PublishedRoot(d design.Design) float64 {
-	return publishedSpace*float64(d.Ribs) + publishedSeams*d.Length/publishedLength
+	return PublishedSpace*float64(d.Ribs) + PublishedSeams*d.Length/PublishedLength
 }

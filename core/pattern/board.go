@@ -2,6 +2,7 @@ package pattern
 
 import (
 	"barkwright/core/frame"
+	"barkwright/core/gather"
 	"barkwright/core/geom"
 )
 
@@ -75,7 +76,7 @@ func tipPattern(m maker) []Pattern {
 	taper := r.Taper(d)
 	half, wide, shoulder, tip := r.Length/2, taper.Middle/2, taper.Shoulder/2, taper.Tip/2
 	from := half - taper.Length
-	p := Pattern{Key: "tip", Name: "Rib taper and bevel", Note: "Half of rib " + nameOfRib(r.Number) + ", the longest, from its middle to its tip, as finished: leave an inch at the tip until the rib has been tried. For another rib keep the tip and slide the middle to its half length. Tips are cut at 45 degrees, the outer face long."}
+	p := Pattern{Key: "tip", Name: "Rib taper and bevel", Note: "Half of rib " + nameOfRib(r.Number) + ", the longest, from its middle to its tip, as finished: leave " + m.small(gather.RibTrim) + " at the tip until the rib has been tried. For another rib keep the tip and slide the middle to its half length. Tips are cut at 45 degrees, the outer face long."}
 	p.draw(Cut, geom.Vec2{X: -wide}, geom.Vec2{X: -shoulder, Y: from}, geom.Vec2{X: -tip, Y: half}, geom.Vec2{X: tip, Y: half}, geom.Vec2{X: shoulder, Y: from}, geom.Vec2{X: wide})
 	p.draw(Dotted, geom.Vec2{X: -shoulder, Y: from}, geom.Vec2{X: shoulder, Y: from})
 	p.label(geom.Vec2{X: 0.003, Y: from - 0.005}, "taper begins, "+m.small(taper.Length)+" from the tip")

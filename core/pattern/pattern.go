@@ -51,7 +51,7 @@ type Label struct {
 }
 
 // twelvePoints in mm, the least lettering of what is read at the bench.
-const twelvePoints = 12 * 25.4 / 72
+const twelvePoints = 12 * inch / 72
 
 func (l Label) size() float64 {
 	if l.Size > 0 {

@@ -15,7 +15,7 @@ var Paper = Block{Width: 190, Height: 259, Overlap: 10}
 
 // longestPage is the longest page that every reader of PDF shows, mm: 14,400
 // points. From memory.
-const longestPage = 14400 * 25.4 / 72
+const longestPage = 14400 * inch / 72
 
 // room is what is left free round a drawing for scale bars and marks, mm.
 const room = 12

@@ -7,20 +7,31 @@ import (
 
 	"barkwright/core/draw"
 	"barkwright/core/geom"
+	"barkwright/core/units"
 )
+
+// inch is in the millimetres that sheets are drawn in.
+const inch = units.Inch / units.Millimetre
+
+// ScaleBars are the lengths of the two bars on every sheet, m.
+var ScaleBars = [2]float64{barMillimetres * units.Millimetre, barInches * units.Millimetre}
 
 // The proof of scale, mm. The bars and the box nest inches and millimetres, so
 // that either tape will do.
 const (
 	barMillimetres = 150.0
-	barInches      = 6 * 25.4
+	barInches      = 6 * inch
 	boxInside      = 50.0
-	boxOutside     = 2 * 25.4
+	boxOutside     = 2 * inch
 	barThick       = 1.0
 	barStart       = 22.0 // along the edge, clear of the corner's cross
 	barLetters     = 3.0
 	boxEdge        = (boxOutside - boxInside) / 2
 )
+
+// inInches and inMillimetres name a size on paper, mm.
+func inInches(size float64) string      { return units.Trimmed(size/inch, 0) + " in" }
+func inMillimetres(size float64) string { return units.Trimmed(size, 0) + " mm" }
 
 // SVG writes the sheet in true millimetres, under an id of its own. It returns the
 // writer's first error.
@@ -85,10 +96,10 @@ func (s *page) edges(t Tile) {
 	}
 }
 
-// bars draws the bars of 150 mm and 6 in along the lower and the right edge.
+// bars draws the two bars along the lower and the right edge.
 func (s *page) bars(b Block) {
 	const long, short = 2.2, 4.8 // from the edge to a bar's outer side
-	text := "bars: inner 150 mm, outer 6 in"
+	text := "bars: inner " + inMillimetres(barMillimetres) + ", outer " + inInches(barInches)
 	s.rect(barStart, b.Height-short, barMillimetres, barThick)
 	s.rect(barStart, b.Height-long, barInches, barThick)
 	s.label(Label{At: geom.Vec2{X: barStart, Y: b.Height - short - 1}, Text: text, Size: barLetters})
@@ -97,7 +108,7 @@ func (s *page) bars(b Block) {
 	s.label(Label{At: geom.Vec2{X: b.Width - short - 1, Y: barStart + barInches}, Text: text, Size: barLetters, Turned: true})
 }
 
-// box draws the frame of 50 mm inside and 2 in outside, with the sheet's name in it.
+// box draws the frame, with the sheet's name in it.
 func (s *page) box(t Tile, h Head, at geom.Vec2) {
 	s.frame(at)
 	inner := at.Add(geom.Vec2{X: boxEdge + 2, Y: boxEdge})
@@ -115,10 +126,10 @@ func (s *page) box(t Tile, h Head, at geom.Vec2) {
 	say(h.Boat, 3.4, 2)
 	say(strings.TrimSpace(h.Date+" "+h.Mark()+" "+VersionLine), 3.4, 2)
 	y = max(y, at.Y+boxOutside-8.5)
-	say("Scale 100 %, actual size, not Fit. 50 mm inside, 2 in outside.", 2.9, 2)
+	say("Scale 100 %, actual size, not Fit. "+inMillimetres(boxInside)+" inside, "+inInches(boxOutside)+" outside.", 2.9, 2)
 }
 
-// frame is the box's outline: inner edge 50 mm, outer 2 in.
+// frame is the box's outline: its inner edge is boxInside, its outer edge boxOutside.
 func (s *page) frame(at geom.Vec2) {
 	s.rect(at.X, at.Y, boxOutside, boxEdge)
 	s.rect(at.X, at.Y+boxOutside-boxEdge, boxOutside, boxEdge)

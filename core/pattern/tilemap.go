@@ -37,7 +37,8 @@ func Print(w io.Writer, patterns []Pattern, h Head) error {
 // scaleRules are on the first sheet.
 var scaleRules = []string{
 	"Print this sheet alone first. Scale 100 %, actual size, not Fit; margins default.",
-	"Measure a bar each way and the frame. 150 mm or 6 in: the scale is true, print the rest.",
+	"Measure a bar each way and the frame. " + inMillimetres(barMillimetres) + " or " + inInches(barInches) +
+		": the scale is true, print the rest.",
 	"If a bar measures anything else, enter it in the page under “It measured”.",
 	"A4 and Letter paper both do; keep to one of them for the whole job.",
 }
@@ -110,7 +111,7 @@ func (s *page) proof() {
 	s.bars(Paper)
 	at := geom.Vec2{X: mapLeft, Y: Paper.Height - Paper.Overlap - 4 - boxOutside}
 	s.frame(at)
-	for i, text := range []string{"inside 50 mm", "outside 2 in"} {
+	for i, text := range []string{"inside " + inMillimetres(boxInside), "outside " + inInches(boxOutside)} {
 		s.label(Label{At: at.Add(geom.Vec2{X: 6, Y: 22 + line*float64(i)}), Text: text})
 	}
 }

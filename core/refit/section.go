@@ -10,14 +10,6 @@ import (
 	"barkwright/core/units"
 )
 
-// The spreads of drawn boats, standard deviations derived from the drawings of Adney and
-// Chapelle 1964: girthSpread of half girths from what the bed gives less the usual ease,
-// over nine midsections, and bilgeSpread of the bilge, over thirteen.
-const (
-	girthSpread = 0.6 * units.Inch
-	bilgeSpread = 0.06
-)
-
 // section frees the corner of the section where half girths or half breadths at a height
 // are recorded, and the bilge where both are. They never move the building frame: it is
 // not part of the finished boat. Where the greatest breadth of the bark or the gunwale
@@ -34,11 +26,11 @@ func (b *boat) section() group {
 	// The girth's spread as a spread of the corner.
 	const step = units.Millimetre
 	slope := (shape.New(rule.At(rule.Corner+step)).HalfGirth() - shape.New(rule.At(rule.Corner-step)).HalfGirth()) / (4 * step)
-	turn.spread = girthSpread / max(slope, 0.05)
+	turn.spread = design.GirthSpread / max(slope, 0.05)
 	k.free = []free{turn.within(0, design.MostTurn*d.OutsideBreadth())}
 	if len(girths) > 0 && len(breadths) > 0 {
 		bilge := freed("bilge", func(d *design.Design) *float64 { return &d.Bilge })
-		bilge.spread = bilgeSpread
+		bilge.spread = design.BilgeSpread
 		k.free = append(k.free, bilge)
 	}
 	b.design = parameter("turnWidth").Set(d, 2*rule.Corner)

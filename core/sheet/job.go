@@ -126,7 +126,7 @@ func (s *stage) open(number int) {
 	s.raw(`<table class="stage"><thead><tr><td><div class="head"><b>`)
 	s.text(s.Head.Boat)
 	s.raw("</b>")
-	for _, part := range []string{codeLine(s.Head), s.Head.Date, rounding(s.System)} {
+	for _, part := range []string{codeLine(s.Head), s.Head.Date, s.System.Rounding()} {
 		if part != "" {
 			s.element("span", part)
 		}
@@ -142,15 +142,6 @@ func codeLine(h pattern.Head) string {
 		return "code " + m + ", " + pattern.VersionLine
 	}
 	return pattern.VersionLine
-}
-
-// rounding states the units and how the numbers were rounded.
-func rounding(s units.System) string {
-	return [...]string{
-		units.Imperial16: "feet and inches, rounded to 1/16 in, estimates to 1/4 in",
-		units.Imperial8:  "feet and inches, rounded to 1/8 in, estimates to 1/4 in",
-		units.Metric:     "millimetres, rounded to 1 mm, estimates to 5 mm",
-	}[s]
 }
 
 func (s *stage) raw(markup string) { s.WriteString(markup) }

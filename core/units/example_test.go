@@ -22,3 +22,12 @@ func ExampleKind_Parse() {
 	// 4.6609 m: Read as 15 ft 3 1/2 in (4661 mm)
 	// A number is missing before "fifteen". Try 15' 3 1/2".
 }
+
+// Text that stands the same for every reader names a length in both systems.
+func ExampleKind_Both() {
+	fmt.Println(units.SmallLength.Both(1.5 * units.Inch))
+	fmt.Println(units.Length.Both(4.5 * units.Foot))
+	// Output:
+	// 1 1/2 in (38 mm)
+	// 4 ft 6 in (1372 mm)
+}

@@ -97,6 +97,15 @@ func (k Kind) roughStep(v float64, s System) float64 {
 	return 0
 }
 
+// Rounding says in what lengths are shown and how they are rounded.
+func (s System) Rounding() string {
+	in := "feet and inches"
+	if s == Metric {
+		in = "millimetres"
+	}
+	return in + ", rounded to " + Length.worded(s.Step(), s) + ", estimates to " + Length.worded(Length.roughStep(0, s), s)
+}
+
 // FormatASCII is Format in plain ASCII, for tables of comma-separated values.
 func (k Kind) FormatASCII(v float64, s System) string {
 	u := k.in(s)

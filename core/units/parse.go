@@ -124,6 +124,12 @@ func (k Kind) echo(v float64, s System) string {
 	return fmt.Sprintf("Read as %s (%s)", first, second)
 }
 
+// Both returns v in both systems, for text that stands the same for every reader:
+// 2 in (51 mm).
+func (k Kind) Both(v float64) string {
+	return k.worded(v, Imperial16) + " (" + k.worded(v, Metric) + ")"
+}
+
 func (k Kind) worded(v float64, s System) string {
 	u := k.in(s)
 	negative, f, ok := u.split(v, s)

@@ -230,7 +230,7 @@ func (p *page) handOverCSV() {
 
 // checkScale answers what a printed bar measured.
 func (p *page) checkScale() {
-	bar := []float64{150 * units.Millimetre, 6 * units.Inch}[p.id("bar").Get("selectedIndex").Int()]
+	bar := pattern.ScaleBars[p.id("bar").Get("selectedIndex").Int()]
 	says := p.id("measured-says")
 	// A bare number is in the unit that the bar is named in.
 	system := []units.System{units.Metric, units.Imperial16}[p.id("bar").Get("selectedIndex").Int()]
