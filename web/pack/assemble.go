@@ -7,7 +7,6 @@ import (
 	"encoding/base64"
 	"fmt"
 	"os"
-	"os/exec"
 	"path/filepath"
 	"regexp"
 	"strings"
@@ -34,51 +33,13 @@ func read(web string) (parts, error) {
 		*to = string(text)
 	}
 	p.Style += paper + media
-	root, err := exec.Command("go", "env", "GOROOT").Output()
+	root, err := goroot()
 	if err != nil {
-		return p, fmt.Errorf("go env GOROOT: %w", err)
+		return p, err
 	}
-	text, err := os.ReadFile(filepath.Join(strings.TrimSpace(string(root)), "lib", "wasm", "wasm_exec.js"))
+	text, err := os.ReadFile(filepath.Join(root, "lib", "wasm", "wasm_exec.js"))
 	p.Exec = string(text)
 	return p, err
-}
-
-// unhurried packages are compiled without inlining: they run once, at the user's
-// pace, or spend their time where nothing is inlined, and the page is a
-// tenth smaller for it. Raising the sides is not among them: it takes twice as long without.
-var unhurried = []string{
-	"github.com/hajimehoshi/ebiten/v2/internal/shader", "github.com/hajimehoshi/ebiten/v2/internal/ui",
-	"go/...", "text/...", "encoding/...", "log/...", "math/big", "regexp/...",
-	"fmt", "strconv", "net/...", "os/...", "archive/...", "mime/...", "compress/...",
-	"reflect", "time", "io/...", "syscall", "strings", "bytes", "bufio", "unicode/...",
-	"internal/poll", "internal/reflectlite", "internal/strconv", "internal/sync",
-	"github.com/hajimehoshi/ebiten/v2/internal/gamepad/...", "github.com/hajimehoshi/ebiten/v2/internal/gamepaddb",
-	"barkwright/core/answer", "barkwright/core/chart", "barkwright/core/design", "barkwright/core/draw",
-	"barkwright/core/file", "barkwright/core/gather", "barkwright/core/known", "barkwright/core/pattern",
-	"barkwright/core/record", "barkwright/core/sheet", "barkwright/core/units", "barkwright/core/wood",
-	"barkwright/wasm/bridge", "barkwright/wasm/keep", "barkwright/wasm/pipeline", "barkwright/wasm/scene",
-	"barkwright/wasm/scene/flat", "barkwright/wasm/scene/view", "barkwright/wasm/work",
-}
-
-// compile builds a program for the browser and returns its bytes.
-func compile(program string) ([]byte, error) {
-	dir, err := os.MkdirTemp("", "barkwright")
-	if err != nil {
-		return nil, err
-	}
-	defer os.RemoveAll(dir)
-	out := filepath.Join(dir, "program.wasm")
-	args := []string{"build", "-trimpath", "-ldflags=-s -w"}
-	for _, packages := range unhurried {
-		args = append(args, "-gcflags="+packages+"=-l")
-	}
-	build := exec.Command("go", append(args, "-o", out, program)...)
-	build.Env = append(os.Environ(), "GOOS=js", "GOARCH=wasm")
-	build.Stdout, build.Stderr = os.Stdout, os.Stderr
-	if err := build.Run(); err != nil {
-		return nil, fmt.Errorf("go build %s: %w", program, err)
-	}
-	return os.ReadFile(out)
 }
 
 // assemble lays the parts into the page's hooks. Each hook must be there once,
