@@ -31,6 +31,7 @@ var levels = [][]string{
 	{"wasm/scene/view"},
 	{"wasm/keep"},
 	{"wasm/work", "wasm/paint/mesh"},
+	{"wasm/markup"},
 	{"wasm/paint", "wasm/bridge"},
 	{"wasm"},
 }

@@ -13,7 +13,6 @@ import (
 	"barkwright/core/record"
 	"barkwright/core/units"
 	"barkwright/wasm/keep"
-	"barkwright/wasm/pipeline"
 	"barkwright/wasm/scene"
 	"barkwright/wasm/work"
 )
@@ -28,15 +27,14 @@ type Picture interface {
 // Start shows the first results and answers the page from then on.
 func Start(picture Picture) {
 	p := &page{
-		document:         js.Global().Get("document"),
-		picture:          picture,
-		keeper:           keep.Open(browserStore("localStorage"), browserStore("sessionStorage"), time.Now),
-		noticed:          map[string][]action{},
-		trip:             readTrip(),
-		view:             scene.View{Zoom: 1, Handles: true},
-		outputs:          map[string]*output{},
-		unfoldedWorkings: map[string]bool{},
-		checksAt:         map[answer.Group]js.Value{},
+		document: js.Global().Get("document"),
+		picture:  picture,
+		keeper:   keep.Open(browserStore("localStorage"), browserStore("sessionStorage"), time.Now),
+		noticed:  map[string][]action{},
+		trip:     readTrip(),
+		view:     scene.View{Zoom: 1, Handles: true},
+		outputs:  map[string]*output{},
+		checksAt: map[answer.Group]js.Value{},
 	}
 	p.readout.at = p.id("readout")
 	p.guard(p.start)
@@ -77,7 +75,7 @@ func (p *page) start() {
 // recall puts on the shelf what the browser kept and takes in hand the boat of the
 // address, or the one that was in hand.
 func (p *page) recall() {
-	p.shelf = work.NewShelf(p.keeper, p.unitsKept())
+	p.shelf = work.NewShelf(p.keeper, work.UnitsOf(p.keeper.Units()))
 	if p.keeper.Refuses() || p.shelf.TakeOver() != nil {
 		p.sayNotKept()
 	}
@@ -103,18 +101,16 @@ const pictureWait = 2000
 // afterPicture calls act once the first picture has been painted: what is below it
 // can wait, and the boat is seen sooner.
 func (p *page) afterPicture(act func()) {
-	began := js.Global().Get("performance").Call("now").Float()
-	var look js.Func
-	look = p.callback(func([]js.Value) {
-		waited := js.Global().Get("performance").Call("now").Float() - began
-		if !p.root().Get("dataset").Get("drawn").Truthy() && waited < pictureWait {
-			js.Global().Call("setTimeout", look, pictureLook)
+	began := now()
+	var look func()
+	look = func() {
+		if data(p.root(), "drawn") == "" && now()-began < pictureWait {
+			p.later(pictureLook, look)
 			return
 		}
-		look.Release()
 		act()
-	})
-	js.Global().Call("setTimeout", look, pictureLook)
+	}
+	p.later(pictureLook, look)
 }
 
 // pictureLook is how often it looks, ms.
@@ -147,27 +143,21 @@ type page struct {
 	measuredIn         units.System
 	builtFor           design.Design
 	// found is what was said of the boat found last, and foundFor that boat.
-	found    string
-	foundFor design.Design
-	unfolded string // the key of the fault whose fold was opened last
-	controls map[string]*control
-	outputs  map[string]*output
-	// unfoldedWorkings are the keys of the numbers whose workings show, checksAt the
-	// places of the checks.
-	unfoldedWorkings map[string]bool
-	checksAt         map[answer.Group]js.Value
-	folds            []*fold
-	verdicts         map[string]string // last told to those who listen, by the checks' keys
-	told             design.Design     // what the verdicts are of
-	// before are the numbers compared with, of beforeDesign.
-	before       []answer.Number
-	beforeDesign design.Design
-	ribs         []int // whose sections are drawn
-	sheets       []*sheetRow
-	sheetsShown  *shownSheets
-	resting      js.Value // the timer of what waits for the control to rest
-	turnFunc     js.Func
-	followed     bool // what stands further down the page shows the boat as she is
+	found       string
+	foundFor    design.Design
+	unfolded    string // the key of the fault whose fold was opened last
+	controls    map[string]*control
+	outputs     map[string]*output
+	checksAt    map[answer.Group]js.Value // the places of the checks
+	folds       []*fold
+	numbers     work.Numbers
+	speaker     work.Speaker
+	ribs        []int // whose sections are drawn
+	sheets      []*sheetRow
+	sheetsShown *shownSheets
+	resting     js.Value // the timer of what waits for the control to rest
+	turnFunc    js.Func
+	followed    bool // what stands further down the page shows the boat as she is
 
 	noticed  map[string][]action // the buttons of the notices, by their names
 	keeping  bool                // keepFunc is about to run
@@ -187,22 +177,6 @@ type page struct {
 	good            work.Snapshot
 	faults          int
 	trip            trip
-}
-
-func (p *page) root() js.Value { return p.document.Get("documentElement") }
-
-func (p *page) id(name string) js.Value { return p.document.Call("getElementById", name) }
-
-// each calls act for every element a selector finds.
-func each(in js.Value, selector string, act func(js.Value)) {
-	found := in.Call("querySelectorAll", selector)
-	for i := range found.Length() {
-		act(found.Index(i))
-	}
-}
-
-func (p *page) on(target js.Value, event string, act func(js.Value)) {
-	target.Call("addEventListener", event, p.answering(act))
 }
 
 // answering is act as what answers an event.
@@ -237,15 +211,13 @@ func (p *page) refresh() {
 func (p *page) follow() {
 	p.trips("rest")
 	// Also what was known before, as of a boat undone, which nothing works out anew.
-	if p.known().Known(pipeline.Water) {
-		p.showWater()
-	}
+	p.showWater()
 	p.showCurves()
 	p.showTables(true)
 	p.showTables(false)
 	p.showRecord()
 	p.showPaper()
-	p.say()
+	p.speak()
 	p.showShelf()
 	p.stood()
 }

@@ -23,7 +23,7 @@ func (p *page) typed(c *control, text string, done bool) {
 		c.fault.set(err.Error())
 		c.echo.set("")
 		c.markWrong()
-		p.sayWrong(c.param.Label, err.Error())
+		p.speakWrong(c.param.Label, err.Error())
 		p.showNotBuilt()
 		return
 	}

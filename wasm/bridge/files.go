@@ -13,6 +13,7 @@ import (
 	"barkwright/core/file"
 	"barkwright/core/sheet"
 	"barkwright/wasm/keep"
+	"barkwright/wasm/markup"
 	"barkwright/wasm/work"
 )
 
@@ -131,31 +132,13 @@ func (p *page) clearTakenOff(sure bool) {
 // showShelf lists the boats that are kept, and those taken off.
 func (p *page) showShelf() {
 	names := p.shelf.Names()
-	setHTML(p.id("shelf"), listed(names))
+	setHTML(p.id("shelf"), markup.Named(names))
 	p.id("shelf").Set("value", strconv.Itoa(p.shelf.Current()))
 	off := p.shelf.TakenOff()
-	setHTML(p.id("taken-off"), listed(off))
+	setHTML(p.id("taken-off"), markup.Named(off))
 	p.id("off").Set("hidden", len(off) == 0)
 	p.id("remove").Set("disabled", len(names) == 1)
 	p.id("save-all").Set("hidden", len(names) == 1)
-}
-
-// listed writes names to choose from; of equal ones each but the first has its number.
-func listed(names []string) string {
-	var b strings.Builder
-	seen := map[string]int{}
-	for i, name := range names {
-		if name == "" {
-			name = "without a name"
-		}
-		seen[name]++
-		label := name
-		if n := seen[name]; n > 1 {
-			label += " · " + strconv.Itoa(n)
-		}
-		b.WriteString(`<option value="` + strconv.Itoa(i) + `">` + draw.Escape(label) + `</option>`)
-	}
-	return b.String()
 }
 
 func (p *page) fileSays(text string) { setText(p.id("file-says"), text) }

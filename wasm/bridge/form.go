@@ -8,6 +8,7 @@ import (
 
 	"barkwright/core/design"
 	"barkwright/core/units"
+	"barkwright/wasm/work"
 )
 
 // control is what the form holds for one parameter.
@@ -74,7 +75,7 @@ func (p *page) showControls() {
 			c.own = own
 		}
 		if !c.unread {
-			c.fault.set(p.faultText(key))
+			c.fault.set(p.work.FaultText(key))
 		}
 		c.markWrong()
 	}
@@ -84,8 +85,8 @@ func (p *page) showControls() {
 		if field.Get("value").String() != text {
 			field.Set("value", text)
 		}
-		setText(p.id(key+"-fault"), p.faultText(key))
-		setWrong(field, p.faultText(key))
+		setText(p.id(key+"-fault"), p.work.FaultText(key))
+		setWrong(field, p.work.FaultText(key))
 	}
 	p.showCrew()
 	p.showThwarts()
@@ -124,16 +125,6 @@ func (c *control) markWrong() {
 	setWrong(field, c.fault.text)
 }
 
-// setWrong marks a field as wrong where there is a fault; its aria-describedby names
-// where that stands.
-func setWrong(field js.Value, fault string) {
-	if fault == "" {
-		field.Call("removeAttribute", "aria-invalid")
-		return
-	}
-	field.Call("setAttribute", "aria-invalid", "true")
-}
-
 func (p *page) showControl(c *control, v float64) {
 	if c.param.Options != nil {
 		c.input.Set("value", strconv.Itoa(int(v)))
@@ -148,19 +139,6 @@ func (p *page) showControl(c *control, v float64) {
 	if !c.unread && !p.document.Get("activeElement").Equal(c.typed) {
 		c.typed.Set("value", text)
 		c.echo.set(c.why)
-	}
-}
-
-func (p *page) faultText(key string) string {
-	if f, ok := p.work.Fault(key); ok {
-		return f.Message(p.work.System)
-	}
-	return ""
-}
-
-func setText(at js.Value, text string) {
-	if at.Get("textContent").String() != text {
-		at.Set("textContent", text)
 	}
 }
 
@@ -263,7 +241,7 @@ func (p *page) formClick(e js.Value) {
 // setSystem changes the units everything is shown in.
 func (p *page) setSystem(s units.System) {
 	p.shelf.SetSystem(s)
-	p.keeper.SetUnits(unitIDs[s])
+	p.keeper.SetUnits(work.UnitsID(s))
 	p.view.System = s
 	p.setRanges()
 	p.refresh()

@@ -60,19 +60,6 @@ func (p *page) sayNotKept() {
 	p.notice("not kept", notKeptWords, action{"Save all as a file", p.saveAll})
 }
 
-// unitIDs name the units for good.
-var unitIDs = [...]string{units.Imperial16: "in16", units.Imperial8: "in8", units.Metric: "mm"}
-
-// unitsKept are the units last chosen in this browser.
-func (p *page) unitsKept() units.System {
-	for s, id := range unitIDs {
-		if id == p.keeper.Units() {
-			return units.System(s)
-		}
-	}
-	return units.Imperial16
-}
-
 // showInAddress writes the boat in hand into the address. What stands there and cannot
 // be read stays in the history, to be gone back to.
 func (p *page) showInAddress() {

@@ -10,7 +10,7 @@ import (
 	"barkwright/core/draw"
 	"barkwright/core/record"
 	"barkwright/core/refit"
-	"barkwright/core/sheet"
+	"barkwright/wasm/markup"
 	"barkwright/wasm/work"
 
 	"syscall/js"
@@ -217,13 +217,13 @@ func (p *page) showSaid() {
 			text = "Found: " + p.found
 		}
 		if w := p.work; len(w.Faults) > 0 && !w.OnlyTexts() {
-			text += " Nothing is compared with them: the boat cannot be built as it stands. " + labelOf(w.Faults[0].Key) + ": " + w.Faults[0].Message(w.System)
+			text += " Nothing is compared with them: the boat cannot be built as it stands. " + w.FirstFault()
 		}
 	}
 	p.recorded.say(more)
 	p.readings.say(nil)
 	setText(p.id("record-said"), text)
-	p.writeNotes("record-notes", notes)
+	p.fill("record-notes", markup.Notes(notes))
 }
 
 // predictEach leaves out in turn each measurement that was taken at a place and
@@ -262,7 +262,7 @@ func (p *page) predictEach() {
 // and lists what moved.
 func (p *page) bringToReadings() {
 	if len(p.work.Measurements(work.AsBuilt)) == 0 {
-		p.writeNotes("built-notes", []string{"There is no reading to bring the boat to: add one."})
+		p.fill("built-notes", markup.Notes([]string{"There is no reading to bring the boat to: add one."}))
 		return
 	}
 	r := p.work.BringToReadings()
@@ -280,29 +280,10 @@ func (p *page) bringToReadings() {
 	case len(ribs.Rows) == 0:
 		notes = append(notes, "No rib changes by as much as a tape shows.")
 	}
-	p.writeNotes("built-notes", notes)
+	p.fill("built-notes", markup.Notes(notes))
 	p.writeInto("built-moved", answer.MovedTable(r.Rebuilt, p.work.System))
 	p.writeInto("built-ribs", ribs)
 }
 
-// writeNotes writes each note on a line of its own.
-func (p *page) writeNotes(id string, notes []string) {
-	var b strings.Builder
-	for _, n := range notes {
-		b.WriteString("<p>" + draw.Escape(n) + "</p>")
-	}
-	setHTML(p.id(id), b.String())
-}
-
 // writeInto writes a table where there is one to write.
-func (p *page) writeInto(id string, t answer.Table) {
-	var b strings.Builder
-	if len(t.Rows) > 0 {
-		b.WriteString(`<h3>` + draw.Escape(t.Title) + `</h3><p class="help">` + draw.Escape(t.Note) + `</p><div class="scroll" tabindex="0" role="region" aria-label="` + draw.Escape(t.Title) + `">`)
-		if err := sheet.HTMLTable(&b, t, p.work.System); err != nil {
-			panic("bridge: a strings.Builder does not fail")
-		}
-		b.WriteString("</div>")
-	}
-	setHTML(p.id(id), b.String())
-}
+func (p *page) writeInto(id string, t answer.Table) { p.fill(id, markup.Titled(t, p.work.System)) }

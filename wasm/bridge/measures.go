@@ -99,7 +99,7 @@ func (p *page) measureEntered(m *measures, r *measureRow, i int, f work.Field) {
 	p.noteRow(m, i)
 	p.showSaid()
 	if r.Bad[f] != "" {
-		p.sayWrong(fieldNames[f], r.Bad[f])
+		p.speakWrong(fieldNames[f], r.Bad[f])
 	}
 }
 

@@ -4,11 +4,10 @@ package bridge
 
 import (
 	"strconv"
-	"strings"
 	"syscall/js"
 
-	"barkwright/core/draw"
 	"barkwright/core/sheet"
+	"barkwright/wasm/markup"
 )
 
 // action is a button of a notice: its words and what it does.
@@ -26,13 +25,11 @@ func (p *page) notice(name, text string, actions ...action) {
 		}
 		at.Call("remove")
 	}
-	var b strings.Builder
-	b.WriteString(`<div data-notice="` + draw.Escape(name) + `"><p>` + draw.Escape(text) + `</p>`)
-	for i, a := range actions {
-		b.WriteString(`<button type="button" data-action="` + strconv.Itoa(i) + `">` + draw.Escape(a.words) + `</button>`)
+	var buttons []string
+	for _, a := range actions {
+		buttons = append(buttons, a.words)
 	}
-	b.WriteString(`<button type="button" data-action="close">Close</button></div>`)
-	p.id("notices").Call("insertAdjacentHTML", "beforeend", b.String())
+	p.id("notices").Call("insertAdjacentHTML", "beforeend", markup.Notice(name, text, buttons))
 	p.noticed[name] = actions
 }
 
@@ -53,8 +50,8 @@ func (p *page) listenNotices() {
 		if b.IsNull() {
 			return
 		}
-		name := b.Call("closest", "[data-notice]").Get("dataset").Get("notice").String()
-		if i, err := strconv.Atoi(b.Get("dataset").Get("action").String()); err == nil {
+		name := data(b.Call("closest", "[data-notice]"), "notice")
+		if i, err := strconv.Atoi(data(b, "action")); err == nil {
 			p.noticed[name][i].act()
 		} else {
 			p.unsay(name)

@@ -13,6 +13,7 @@ import (
 	"barkwright/core/pattern"
 	"barkwright/core/sheet"
 	"barkwright/core/units"
+	"barkwright/wasm/markup"
 	"barkwright/wasm/pipeline"
 	"barkwright/wasm/scene"
 	"barkwright/wasm/scene/view"
@@ -23,15 +24,15 @@ import (
 func (p *page) listenPaper() {
 	var sheets, patterns, drawings, tables strings.Builder
 	for _, s := range sheet.Stages() {
-		sheets.WriteString(choice("sheet", s.Key, s.Title, " checked"))
+		sheets.WriteString(markup.Choice("sheet", s.Key, s.Title, true))
 	}
 	for _, k := range pattern.Kinds() {
-		patterns.WriteString(choice("pattern", k.Key, k.Label, ""))
-		drawings.WriteString(option(k.Key, k.Label))
+		patterns.WriteString(markup.Choice("pattern", k.Key, k.Label, false))
+		drawings.WriteString(markup.Option(k.Key, k.Label))
 	}
 	for _, key := range answer.TableKeys() {
 		t, _ := answer.MakeTable(p.work.Canoe(), key)
-		tables.WriteString(option(key, t.Title))
+		tables.WriteString(markup.Option(key, t.Title))
 	}
 	p.id("paper-sheets").Call("insertAdjacentHTML", "beforeend", sheets.String())
 	p.id("paper-patterns").Call("insertAdjacentHTML", "beforeend", patterns.String())
@@ -52,14 +53,6 @@ func (p *page) listenPaper() {
 	})
 	p.on(p.id("section-ribs"), "change", func(js.Value) { p.readRibs() })
 	p.on(js.Global(), "afterprint", func(js.Value) { p.clearPaper() })
-}
-
-func choice(name, key, label, more string) string {
-	return `<label class="choice"><input type="checkbox" name="` + name + `" value="` + key + `"` + more + `>` + draw.Escape(label) + `</label>`
-}
-
-func option(key, label string) string {
-	return `<option value="` + key + `">` + draw.Escape(label) + `</option>`
 }
 
 func (p *page) paper(what string) {

@@ -93,7 +93,7 @@ func (p *page) showSheets() {
 				v := [2]float64{o.Sheets[i].Width, o.Sheets[i].Length}[k]
 				side.input.Set("value", units.Length.Format(v, p.work.System))
 			}
-			side.fault.set(p.faultText(side.key))
+			side.fault.set(p.work.FaultText(side.key))
 			setWrong(side.input, side.fault.text)
 		}
 	}
@@ -114,7 +114,7 @@ func (p *page) sheetTyped(i, k int, done bool) {
 		side.unread = true
 		side.fault.set(err.Error())
 		setWrong(side.input, side.fault.text)
-		p.sayWrong(side.input.Call("getAttribute", "aria-label").String(), err.Error())
+		p.speakWrong(side.input.Call("getAttribute", "aria-label").String(), err.Error())
 	case done:
 		side.unread = false
 		p.work.SetTyped(side.key, "")

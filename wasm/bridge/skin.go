@@ -50,7 +50,6 @@ func (p *page) turnIn(ms int) {
 // stands further down the page follows once the bark and the water are.
 func (p *page) turn() {
 	known := p.known()
-	now := func() float64 { return js.Global().Get("performance").Call("now").Float() }
 	for until := now() + turnLength; ; {
 		next, waits := known.Waiting()
 		if !p.followed && (!waits || next > pipeline.Water) {

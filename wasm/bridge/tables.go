@@ -3,12 +3,11 @@
 package bridge
 
 import (
-	"strconv"
-	"strings"
 	"syscall/js"
 
 	"barkwright/core/answer"
-	"barkwright/core/sheet"
+	"barkwright/wasm/markup"
+	"barkwright/wasm/work"
 )
 
 // fold is one table in its fold.
@@ -23,12 +22,12 @@ type fold struct {
 // cell is one cell of a table: its text and its value.
 type cell struct {
 	text  slot
-	value data
+	value mark
 }
 
 func (p *page) findFolds() {
 	each(p.document, "[data-fold]", func(at js.Value) {
-		p.folds = append(p.folds, &fold{key: at.Get("dataset").Get("fold").String(), at: at, scroll: at.Call("querySelector", ".scroll")})
+		p.folds = append(p.folds, &fold{key: data(at, "fold"), at: at, scroll: at.Call("querySelector", ".scroll")})
 	})
 }
 
@@ -47,57 +46,28 @@ func (p *page) showTable(f *fold) {
 	if !ok {
 		return
 	}
-	if shape := shapeOf(t); shape != f.shape {
+	if shape := markup.Shape(t); shape != f.shape {
 		p.writeTable(f, t)
 		f.shape = shape
 		return
 	}
-	i := 0
-	for _, r := range t.Rows {
-		for j, c := range r.Cells {
-			f.cells[i].text.set(t.Columns[j].Format(c, p.work.System))
-			if c.Text == "" {
-				f.cells[i].value.put(valueText(c.Value))
-			}
-			i++
+	for i, c := range markup.Cells(t, p.work.System) {
+		f.cells[i].text.set(c.Text)
+		if c.Number {
+			f.cells[i].value.put(c.Value)
 		}
 	}
-}
-
-func valueText(v float64) string { return strconv.FormatFloat(v, 'g', 9, 64) }
-
-// shapeOf is what must be the same for a table to be written cell by cell.
-func shapeOf(t answer.Table) string {
-	var b strings.Builder
-	for _, c := range t.Columns {
-		b.WriteString(c.Key + " ")
-	}
-	for _, r := range t.Rows {
-		b.WriteString("|" + r.Part)
-		for _, c := range r.Cells {
-			if c.Text == "" {
-				b.WriteByte('#')
-			} else {
-				b.WriteByte('.')
-			}
-		}
-	}
-	return b.String()
 }
 
 func (p *page) writeTable(f *fold, t answer.Table) {
-	var b strings.Builder
-	if err := sheet.HTMLTable(&b, t, p.work.System); err != nil {
-		panic("bridge: a strings.Builder does not fail")
-	}
 	held := ""
 	if row := f.scroll.Call("querySelector", "tr:focus"); !row.IsNull() {
-		held = row.Get("dataset").Get("part").String()
+		held = data(row, "part")
 	}
-	f.scroll.Set("innerHTML", b.String())
+	f.scroll.Set("innerHTML", markup.Table(t, p.work.System))
 	f.cells = f.cells[:0]
 	each(f.scroll, "tbody th, tbody td", func(at js.Value) {
-		f.cells = append(f.cells, cell{text: slot{at: at}, value: dataOf(at, "value")})
+		f.cells = append(f.cells, cell{text: slot{at: at}, value: markOf(at, "value")})
 	})
 	f.stop(held)
 	p.markRows()
@@ -132,17 +102,17 @@ func (p *page) rowKey(e js.Value) {
 		return
 	}
 	rows := row.Call("closest", "table").Call("querySelectorAll", partRow)
-	last, at := rows.Length()-1, 0
+	at := 0
 	for !rows.Index(at).Equal(row) {
 		at++
 	}
-	to, ok := map[string]int{"ArrowDown": at + 1, "ArrowUp": at - 1, "Home": 0, "End": last}[e.Get("key").String()]
+	to, ok := work.RowByKey(e.Get("key").String(), at, rows.Length())
 	if !ok {
 		return
 	}
 	e.Call("preventDefault")
 	row.Call("removeAttribute", "tabindex")
-	next := rows.Index(max(0, min(to, last)))
+	next := rows.Index(to)
 	next.Set("tabIndex", 0)
 	next.Call("focus")
 }

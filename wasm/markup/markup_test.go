@@ -1,0 +1,217 @@
+package markup_test
+
+import (
+	"encoding/xml"
+	"io"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"barkwright/core"
+	"barkwright/core/answer"
+	"barkwright/core/design"
+	"barkwright/core/units"
+	"barkwright/wasm/markup"
+	"barkwright/wasm/work"
+)
+
+// tag is an element's start as read back.
+type tag struct {
+	name string
+	attr map[string]string
+}
+
+// tags reads HTML back and fails where an element is not closed or a value not quoted.
+func tags(t *testing.T, html string) (found []tag, text string) {
+	t.Helper()
+	d := xml.NewDecoder(strings.NewReader("<div>" + html + "</div>"))
+	d.Strict, d.AutoClose, d.Entity = false, xml.HTMLAutoClose, xml.HTMLEntity
+	for {
+		next, err := d.Token()
+		if err == io.EOF {
+			return found[1:], text
+		}
+		require.NoError(t, err)
+		switch e := next.(type) {
+		case xml.StartElement:
+			attr := map[string]string{}
+			for _, a := range e.Attr {
+				attr[a.Name.Local] = a.Value
+			}
+			found = append(found, tag{e.Name.Local, attr})
+		case xml.CharData:
+			text += string(e)
+		}
+	}
+}
+
+// values lists an attribute's values, in their order.
+func values(found []tag, attr string) (out []string) {
+	for _, f := range found {
+		if v, ok := f.attr[attr]; ok {
+			out = append(out, v)
+		}
+	}
+	return out
+}
+
+func TestHeadlineHasItsNumbers(t *testing.T) {
+	found, text := tags(t, markup.Headline(core.Evaluate(design.Default())))
+	assert.Equal(t, answer.Headline(), values(found, "data-result"))
+	assert.Equal(t, answer.Headline(), values(found, "data-change"))
+	for _, n := range answer.Headlined(answer.All(core.Evaluate(design.Default()))) {
+		assert.Contains(t, text, n.Short)
+	}
+	assert.Contains(t, values(found, "id"), "head-checks")
+}
+
+// Every number, table and curve has one place in the results, and every link leads to
+// one.
+func TestResultsHaveOnePlaceForEach(t *testing.T) {
+	c := core.Evaluate(design.Default())
+	w := core.OnWater(c)
+	jump, body := markup.Results(c, w, units.Imperial16)
+	found, _ := tags(t, body)
+	var keys []string
+	for _, n := range append(answer.All(c), answer.Water(c, w)...) {
+		keys = append(keys, n.Key)
+	}
+	assert.ElementsMatch(t, keys, values(found, "data-number"))
+	assert.ElementsMatch(t, answer.TableKeys(), values(found, "data-fold"))
+	curves := []string{markup.HeeledKey}
+	for _, t := range answer.CurveTables(w) {
+		curves = append(curves, t.Key)
+	}
+	assert.ElementsMatch(t, curves, values(found, "data-curve"))
+	ids := map[string]int{"measured-boat": 1, "paper": 1} // of the page's own
+	for _, id := range values(found, "id") {
+		ids[id]++
+	}
+	links, _ := tags(t, jump)
+	require.NotEmpty(t, links)
+	for _, to := range values(links, "href") {
+		assert.Equal(t, 1, ids[strings.TrimPrefix(to, "#")], to)
+	}
+}
+
+// The worst check comes first beside the headline, and text is text.
+func TestChecks(t *testing.T) {
+	check := func(key string, s answer.State) answer.Warning {
+		return answer.Warning{Key: key, Label: "<" + key + ">", Home: answer.HomeRibs, State: s, Word: s.String(),
+			Text: func(units.System) string { return "cut & try" }}
+	}
+	head, at := markup.Checks([]answer.Warning{check("a", answer.Within), check("b", answer.Near), check("c", answer.Beyond),
+		check("d", answer.NotChecked)}, units.Metric)
+	found, text := tags(t, head)
+	assert.Equal(t, []string{"c", "b", "a"}, values(found, "data-warning"))
+	assert.Equal(t, []string{"tight", "near", "within"}, values(found, "data-state"))
+	assert.Equal(t, []string{"verdict", "verdict", "verdict calm"}, values(found, "class"))
+	assert.Contains(t, text, "<c>: too tight")
+	require.Len(t, at, 1)
+	found, text = tags(t, at[answer.HomeRibs.Group()])
+	assert.Equal(t, []string{"a", "b", "c", "d"}, values(found, "data-warning"))
+	assert.Contains(t, text, "<d>: not checked cut & try.")
+}
+
+func TestWorkingOpens(t *testing.T) {
+	for _, n := range answer.All(core.Evaluate(design.Default())) {
+		_, text := tags(t, markup.Working(n, units.Imperial16))
+		assert.Equal(t, n.Working(units.Imperial16)+string(n.Basis)+"Source: "+n.Cited+".", text)
+	}
+}
+
+// A table's cells stand in the order of its HTML, with their values.
+func TestCellsAreTheTables(t *testing.T) {
+	c := core.Evaluate(design.Default())
+	for _, key := range answer.TableKeys() {
+		table, _ := answer.MakeTable(c, key)
+		found, text := tags(t, markup.Table(table, units.Metric))
+		var cells []tag
+		for _, f := range found {
+			if _, ok := f.attr["data-column"]; ok {
+				cells = append(cells, f)
+			}
+		}
+		got := markup.Cells(table, units.Metric)
+		require.Len(t, got, len(cells), key)
+		for i, cell := range got {
+			value, number := cells[i].attr["data-value"]
+			assert.Equal(t, cell.Number, number)
+			assert.Equal(t, cell.Value, value)
+			assert.Contains(t, text, cell.Text)
+		}
+	}
+}
+
+// What a step changes in the cells leaves the shape; another number of rows does not.
+func TestShape(t *testing.T) {
+	ribs := func(set func(*design.Design)) answer.Table {
+		d := design.Default()
+		set(&d)
+		table, ok := answer.MakeTable(core.Evaluate(d), "ribs")
+		require.True(t, ok)
+		return table
+	}
+	was := ribs(func(*design.Design) {})
+	deeper := ribs(func(d *design.Design) { d.Depth += units.Inch / 4 })
+	assert.NotEqual(t, markup.Cells(was, units.Metric), markup.Cells(deeper, units.Metric))
+	assert.Equal(t, markup.Shape(was), markup.Shape(deeper))
+	assert.NotEqual(t, markup.Shape(was), markup.Shape(ribs(func(d *design.Design) { d.Ribs += 2 })))
+}
+
+func TestTitledTable(t *testing.T) {
+	assert.Empty(t, markup.Titled(answer.Table{Key: "none", Title: "None"}, units.Metric))
+	table := answer.Table{Key: "k", Title: "A & B", Note: "of <c>", Columns: []answer.Column{{Key: "x", Label: "X"}},
+		Rows: []answer.Row{{Cells: []answer.Cell{{Text: "one"}}}}}
+	found, text := tags(t, markup.Titled(table, units.Metric))
+	assert.Equal(t, []string{"A & B"}, values(found, "aria-label"))
+	assert.Equal(t, "A & Bof <c>A & BXone", text)
+}
+
+// Each curve has a figure, titled by its key, and a table; a width is held to what a
+// chart can be drawn in.
+func TestCurves(t *testing.T) {
+	c := core.Evaluate(design.Default())
+	w := core.OnWater(c)
+	curves := markup.CurvesOf(c, w, units.Metric)
+	for _, table := range answer.CurveTables(w) {
+		figure := curves.Figure(table.Key, 500)
+		tags(t, figure)
+		assert.Contains(t, figure, `id="chart-`+table.Key+`-title"`)
+		assert.NotEqual(t, figure, curves.Figure(table.Key, 400))
+		assert.Equal(t, curves.Figure(table.Key, 280), curves.Figure(table.Key, 0))
+		assert.Equal(t, curves.Figure(table.Key, 640), curves.Figure(table.Key, 2000))
+		assert.Equal(t, markup.Table(table, units.Metric), curves.Table(table.Key))
+	}
+	assert.Empty(t, curves.Figure("none", 500))
+	assert.Empty(t, curves.Table("none"))
+	upright, over := markup.Heeled(c, 0, 500, units.Metric), markup.Heeled(c, 20*units.Degree, 500, units.Metric)
+	tags(t, over)
+	assert.NotEqual(t, upright, over)
+}
+
+func TestNamesToChooseFrom(t *testing.T) {
+	found, text := tags(t, markup.Named([]string{"Otter", "", "Otter", "<i>", "Otter", ""}))
+	assert.Equal(t, "Otterwithout a nameOtter · 2<i>Otter · 3without a name · 2", text)
+	assert.Equal(t, []string{"0", "1", "2", "3", "4", "5"}, values(found, "value"))
+}
+
+func TestSmallParts(t *testing.T) {
+	found, text := tags(t, markup.Choice("sheet", "a", "A & B", true)+markup.Choice("sheet", "b", "C", false))
+	assert.Equal(t, []string{"checked"}, values(found, "checked"))
+	assert.Equal(t, []string{"a", "b"}, values(found, "value"))
+	assert.Equal(t, "A & BC", text)
+	found, text = tags(t, markup.Notes([]string{"one", "<two>"}))
+	assert.Len(t, found, 2)
+	assert.Equal(t, "one<two>", text)
+	found, text = tags(t, markup.Notice(`"x"`, "It <broke>.", []string{"Save", "Try & see"}))
+	assert.Equal(t, []string{`"x"`}, values(found, "data-notice"))
+	assert.Equal(t, []string{"0", "1", "close"}, values(found, "data-action"))
+	assert.Equal(t, "It <broke>.SaveTry & seeClose", text)
+	found, text = tags(t, markup.NotBuilt(work.NotRead("beam", `No <number> in "x".`)))
+	assert.Equal(t, []string{"beam"}, values(found, "data-go"))
+	beam, _ := design.Lookup("beam")
+	assert.Equal(t, `Not read. `+beam.Label+`: No <number> in "x". Go there`, text)
+}

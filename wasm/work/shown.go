@@ -1,0 +1,72 @@
+package work
+
+import (
+	"strconv"
+
+	"barkwright/core/answer"
+	"barkwright/core/design"
+	"barkwright/wasm/pipeline"
+)
+
+// Shown is a result as the page shows it: its name and text, its value in SI, empty
+// where there is none, and how it changed since the control in hand was taken up.
+type Shown struct {
+	*answer.Number
+	Name, Text, SI, Change string
+}
+
+// noBoat stands in place of a number where no boat could be built.
+const noBoat = "–"
+
+// Numbers are the results of the boat in hand beside those she is compared with, which
+// it keeps from one step to the next.
+type Numbers struct {
+	Shown []Shown // as they were last brought up to date
+
+	before []answer.Number
+	of     design.Design
+}
+
+// Update brings every result up to date and returns them.
+func (n *Numbers) Update(w *Work) []Shown {
+	if d := w.Before().Design; n.before == nil || d != n.of {
+		n.before, n.of = answer.All(w.Before()), d
+	}
+	n.Shown = w.beside(answer.All(w.Canoe()), n.before)
+	return n.Shown
+}
+
+// Water returns the results on the water; nil where they are not known.
+func (w *Work) Water() []Shown {
+	known := w.Known()
+	if !known.Known(pipeline.Water) {
+		return nil
+	}
+	now, _ := known.Water()
+	return w.beside(answer.Water(w.Canoe(), now), answer.Water(w.Before(), known.WaterBefore()))
+}
+
+// beside shows results and how they changed from others of the same keys.
+func (w *Work) beside(now, before []answer.Number) []Shown {
+	shown := make([]Shown, len(now))
+	for i := range now {
+		n := &now[i]
+		s := Shown{Number: n, Name: n.Label(w.System), Text: n.Text(w.System), Change: Change(before[i], *n, w.System)}
+		if !n.Absent {
+			s.SI = strconv.FormatFloat(n.Value, 'g', 12, 64)
+		}
+		if w.None {
+			s.Text, s.SI = noBoat, ""
+		}
+		shown[i] = s
+	}
+	return shown
+}
+
+// Checks are those of the boat in hand; none where no boat could be built.
+func (w *Work) Checks() []answer.Warning {
+	if w.None {
+		return nil
+	}
+	return answer.Checks(w.Canoe())
+}
