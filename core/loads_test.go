@@ -26,7 +26,7 @@ func levelFreeboard(a core.Afloat, boat afloat.Load, payload, depth float64) flo
 	low, high := 0.0, depth
 	for range 40 {
 		mid := (low + high) / 2
-		if c := a.Body.CarriesLevel(boat, a.Water, mid); c.State == afloat.Floats && c.Payload > payload {
+		if c := a.Body.CarriesLevel(boat, a.Water, mid); c.Possible && c.Payload > payload {
 			low = mid
 		} else {
 			high = mid

@@ -2,7 +2,7 @@ package afloat
 
 // Carried is the load that leaves a given freeboard.
 type Carried struct {
-	State     State   // Floats or NoSuchLoad; the loads hold with Floats alone
+	Possible  bool    // some load leaves it; the loads are zero otherwise
 	Freeboard float64 // m, of the lowest point of the sheer
 	Total     float64 // kg, all that the water carries
 	Payload   float64 // kg, Total less the boat
@@ -10,7 +10,7 @@ type Carried struct {
 
 // CarriesLevel returns the load that brings the boat, floated level, to a
 // freeboard. With the boat alone already deeper, or the freeboard more than the
-// depth, the state is NoSuchLoad and no load is given.
+// depth, no load is possible.
 func (b *Body) CarriesLevel(boat Load, water Water, freeboard float64) Carried {
 	m := b.upright.immerse(b.LowestSheer()-freeboard, 0)
 	return carried(freeboard, m.volume*water.Density, boat)
@@ -18,7 +18,7 @@ func (b *Body) CarriesLevel(boat Load, water Water, freeboard float64) Carried {
 
 func carried(freeboard, total float64, boat Load) Carried {
 	if !(total >= boat.Mass) {
-		return Carried{State: NoSuchLoad, Freeboard: freeboard}
+		return Carried{Freeboard: freeboard}
 	}
-	return Carried{Floats, freeboard, total, total - boat.Mass}
+	return Carried{true, freeboard, total, total - boat.Mass}
 }

@@ -16,10 +16,10 @@ type Paddling struct {
 // The slow end takes the least power, the worse paddle and the most push near that
 // speed; the fast end the most power, the better paddle and the least wave part near it,
 // or the last speed of the curve where they come to more. The distance runs from what
-// loaded canoes are commonly paddled at to the fast end. State is Floats where it holds,
-// NoSuchSpeed where the crew's power is off the curve given.
+// loaded canoes are commonly paddled at to the fast end. The rest
+// holds only with OnCurve: the curve of resistance reaches the crew's power.
 type Day struct {
-	State                     State
+	OnCurve                   bool
 	Speed                     float64 // m/s
 	SpeedLow, SpeedHigh       float64
 	Distance                  float64 // m
@@ -34,13 +34,13 @@ func DayOn(curve []Resistance, p Paddling) Day {
 	high, okHigh := speedOn(curve, crew*p.Most*MostPaddleEfficiency,
 		func(r Resistance) float64 { return r.Friction + r.WaveLow })
 	if !ok || !okLow {
-		return Day{State: NoSuchSpeed}
+		return Day{}
 	}
 	if !okHigh {
 		high = curve[len(curve)-1].Speed
 	}
 	slow := min(low, CommonPace)
-	return Day{Floats, mid, low, high, (slow + high) / 2 * PaddlingDay, slow * PaddlingDay, high * PaddlingDay}
+	return Day{true, mid, low, high, (slow + high) / 2 * PaddlingDay, slow * PaddlingDay, high * PaddlingDay}
 }
 
 // speedOn returns the first speed of the curve at which the resistance takes a power.

@@ -221,7 +221,7 @@ func TestCurveAndDay(t *testing.T) {
 	}
 	for _, power := range []float64{afloat.EasyPower, afloat.TouringPower, afloat.BriskPower, afloat.HardPower} {
 		d := afloat.DayOn(curve, afloat.Paddling{Paddlers: 2, Least: 0.8 * power, Power: power, Most: 1.2 * power})
-		require.Equal(t, afloat.Floats, d.State)
+		require.True(t, d.OnCurve)
 		assert.InEpsilon(t, speedAt(h, 2*power*0.65), d.Speed, 0.005)
 		assert.Less(t, d.SpeedLow, d.Speed)
 		assert.Less(t, d.Speed, d.SpeedHigh)
@@ -229,5 +229,5 @@ func TestCurveAndDay(t *testing.T) {
 		assert.InEpsilon(t, 6*3600*min(d.SpeedLow, 3*1609.344/3600), d.DistanceLow, 1e-12)
 		assert.InEpsilon(t, 6*3600*d.SpeedHigh, d.DistanceHigh, 1e-12)
 	}
-	assert.Equal(t, afloat.NoSuchSpeed, afloat.DayOn(curve, afloat.Paddling{Paddlers: 0, Least: 20, Power: 50, Most: 75}).State)
+	assert.False(t, afloat.DayOn(curve, afloat.Paddling{Paddlers: 0, Least: 20, Power: 50, Most: 75}).OnCurve)
 }

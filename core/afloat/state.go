@@ -1,7 +1,7 @@
 package afloat
 
-// State names what became of the boat. Numbers that go with a state other than
-// Floats are described at the function that returns them.
+// State names how the boat lies. Numbers that go with a state other than Floats are
+// described at the function that returns them.
 type State int
 
 const (
@@ -17,10 +17,6 @@ const (
 	CapsizesUpright
 	// NotConverged: no attitude was found that balances the load.
 	NotConverged
-	// NoSuchLoad: no load leaves the freeboard asked for.
-	NoSuchLoad
-	// NoSuchSpeed: a power was given that the curve of speeds does not reach.
-	NoSuchSpeed
 )
 
 // String returns the state in the words of the page.
@@ -36,10 +32,6 @@ func (s State) String() string {
 		return "will not stay upright"
 	case NotConverged:
 		return "not converged"
-	case NoSuchLoad:
-		return "no load leaves that freeboard"
-	case NoSuchSpeed:
-		return "no speed on the curve"
 	}
 	return "unknown"
 }

@@ -62,11 +62,11 @@ func TestLoadAtFreeboard(t *testing.T) {
 	for _, freeboard := range afloat.MarkedFreeboards() {
 		want := 4 * 0.8 * (0.5 - freeboard) * fresh.Density
 		level := box.CarriesLevel(boat, fresh, freeboard)
-		require.Equal(t, afloat.Floats, level.State)
+		require.True(t, level.Possible)
 		assert.InDelta(t, want, level.Total, 1e-8)
 		assert.InDelta(t, want-40, level.Payload, 1e-8)
 	}
-	assert.Equal(t, afloat.NoSuchLoad, box.CarriesLevel(boat, fresh, 0.49).State)
+	assert.False(t, box.CarriesLevel(boat, fresh, 0.49).Possible)
 }
 
 // The load found for a freeboard, put in so that the boat lies level, leaves that

@@ -105,8 +105,8 @@ func movingNumbers(c core.Canoe, m core.Moving) []*Number {
 			return n.absent(m.State.String())
 		case crew == 0:
 			return n.absent("no paddler")
-		case m.Day.State != afloat.Floats:
-			return n.absent(m.Day.State.String())
+		case !m.Day.OnCurve:
+			return n.absent("no speed on the curve")
 		}
 		return n
 	}

@@ -68,13 +68,16 @@ func waterNumbers(c core.Canoe) []*Number {
 			fromFloating,
 			working("floated level, # with the boat's own #", mass(carried.Total).rough(),
 				mass(a.Boat.Mass).rough())).naming(small(freeboards[i])).by(known.Estimate)
-		if carried.State != afloat.Floats {
-			n = n.absent(carried.State.String())
+		if !carried.Possible {
+			n = n.absent(NoLoad)
 		}
 		out = append(out, n)
 	}
 	return out
 }
+
+// NoLoad stands for the load at a freeboard that the boat does not have even when empty.
+const NoLoad = "no load leaves that freeboard"
 
 // loadKeys are the loads' keys, in the order of afloat.MarkedFreeboards.
 var loadKeys = [...]string{"afloat.loadAtThreeInches", "afloat.loadAtFourInches", "afloat.loadAtSixInches",

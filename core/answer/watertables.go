@@ -107,7 +107,7 @@ func CarriesTable(w core.Water) Table {
 	}
 	var carries []afloat.Carried
 	for _, c := range w.Carries {
-		if c.State == afloat.Floats {
+		if c.Possible {
 			carries = append(carries, c)
 		}
 	}
@@ -115,7 +115,7 @@ func CarriesTable(w core.Water) Table {
 		col("freeboard", "Freeboard", units.Length, func(c *afloat.Carried) Cell { return num(c.Freeboard) }),
 		col("load", "Crew and cargo", units.Mass, func(c *afloat.Carried) Cell { return about(c.Payload) }),
 		col("all", "With the boat", units.Mass, func(c *afloat.Carried) Cell { return about(c.Total) }),
-	).orNone(afloat.NoSuchLoad.String())
+	).orNone(NoLoad)
 }
 
 // PushTable is the push needed by speed.

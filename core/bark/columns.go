@@ -83,7 +83,7 @@ func insertSorted(pinned []float64, heel, end float64) []float64 {
 
 // strip is a piece of bark on the hull: columns and the girths it covers of each.
 type strip struct {
-	columns   []line
+	columns   []column
 	low, high []float64
 	// knuckleRow of each column lies at the girth knuckle. The rows below it are even, and
 	// so are those above it. With a knuckleRow of 0 all rows are even.
@@ -92,10 +92,10 @@ type strip struct {
 }
 
 // newStrip covers columns at the places from low to high, which are asked of each.
-func newStrip(h *hull.Hull, places []float64, low, high func(line) float64) strip {
+func newStrip(h *hull.Hull, places []float64, low, high func(column) float64) strip {
 	s := strip{}
 	for _, v := range places {
-		l := newLine(h, v)
+		l := newColumn(h, v)
 		s.columns = append(s.columns, l)
 		s.low, s.high = append(s.low, low(l)), append(s.high, high(l))
 	}

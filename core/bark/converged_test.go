@@ -16,8 +16,8 @@ import (
 func TestSkinAndSeamsAreConverged(t *testing.T) {
 	for _, d := range append(design.Starting(), design.Default()) {
 		h := hull.New(d)
-		fine := spacedLines(h, 16*plainInside, 16*plainPast)
-		assert.InEpsilon(t, meshArea(fine, 25*areaRows), skinArea(lines(h)), 1e-3, d.Name)
+		fine := spacedColumns(h, 16*plainInside, 16*plainPast)
+		assert.InEpsilon(t, meshArea(fine, 25*areaRows), skinArea(plainColumns(h)), 1e-3, d.Name)
 		l := Plan(h)
 		bottom := bottomRun(h)
 		exact := newDemand(h, fine, bottom, l.FlatLength)
@@ -49,7 +49,7 @@ func sidesLacking(d *demand, bed []Laid) float64 {
 }
 
 // meshArea is the area of the skin's triangles.
-func meshArea(all []line, rows int) float64 {
+func meshArea(all []column, rows int) float64 {
 	sum := 0.0
 	at := func(c, r int) geom.Vec3 { return all[c].At(all[c].girth * float64(r) / float64(rows)) }
 	for c := 1; c < len(all); c++ {
@@ -73,7 +73,7 @@ func TestSkinAreaDoesNotJump(t *testing.T) {
 		d := setback.Set(design.Default(), 1*units.Inch)
 		var areas []float64
 		for v := 8 * units.Inch; v <= 20*units.Inch; v += p.StepInch {
-			areas = append(areas, skinArea(lines(hull.New(p.Set(d, v)))))
+			areas = append(areas, skinArea(plainColumns(hull.New(p.Set(d, v)))))
 		}
 		for i := 2; i < len(areas); i++ {
 			assert.InDelta(t, 2*areas[i-1], areas[i]+areas[i-2], 1e-4*areas[i], "%s, step %d", key, i)

@@ -11,7 +11,7 @@ import (
 // fore and aft, so places are asked for by their distance from amidships.
 type demand struct {
 	hull    *hull.Hull
-	columns []line
+	columns []column
 	bottom  bottomLine
 	whole   float64   // length of the flat bark, m
 	along   []float64 // of the columns from amidships, m
@@ -22,7 +22,7 @@ type demand struct {
 // newDemand asks for the sides' reach and the bark left to trim. The sheet on the
 // bed must at least come out to the gores' feet, since no seam lies on the bottom
 // (Adney and Chapelle 1964, p. 29, of the centre line).
-func newDemand(h *hull.Hull, columns []line, bottom bottomLine, whole float64) demand {
+func newDemand(h *hull.Hull, columns []column, bottom bottomLine, whole float64) demand {
 	d := demand{hull: h, columns: columns, bottom: bottom, whole: whole}
 	for _, c := range columns {
 		d.along = append(d.along, d.alongOf(c.Place))
@@ -34,7 +34,7 @@ func newDemand(h *hull.Hull, columns []line, bottom bottomLine, whole float64) d
 
 // toCover is how far out from the bed's centre line bark is wanted at a column, with
 // what is left to trim: all that sheets and panels are measured by.
-func toCover(h *hull.Hull, l line) float64 { return l.reach() + h.Design.GunwaleTurn }
+func toCover(h *hull.Hull, l column) float64 { return l.reach() + h.Design.GunwaleTurn }
 
 // alongOf is where the column at a place has its foot on the flat bark, m from
 // amidships.
@@ -46,9 +46,9 @@ func (d *demand) alongOf(place float64) float64 {
 	return run
 }
 
-// lineAt is the column whose foot lies so far along the flat bark.
-func (d *demand) lineAt(along float64) line {
-	return newLine(d.hull, placeAlong(d.bottom, math.Abs(along), d.whole))
+// columnAlong is the column whose foot lies so far along the flat bark.
+func (d *demand) columnAlong(along float64) column {
+	return newColumn(d.hull, placeAlong(d.bottom, math.Abs(along), d.whole))
 }
 
 // at is a breadth so far along.

@@ -96,8 +96,8 @@ func (f *Flat) flattenSheet(h *hull.Hull, l Layout, res Resolution, warm *Flat, 
 		pinned = append(pinned, h.ColumnAtEdge(g.X))
 	}
 	s := newStrip(h, spread(h, res.Columns, sheetEnd(h, l.SheetWidth), pinned),
-		func(line) float64 { return 0 },
-		func(c line) float64 { return sheetGirth(h, c, l.SheetWidth) })
+		func(column) float64 { return 0 },
+		func(c column) float64 { return sheetGirth(h, c, l.SheetWidth) })
 	s.bendRows(h, res.Rows)
 	p := geom.FlattenProblem{Grid: s.grid(res.Rows), Start: s.start(h, res.Rows)}
 	middle := res.Rows
@@ -128,7 +128,7 @@ func (f *Flat) flattenSheet(h *hull.Hull, l Layout, res Resolution, warm *Flat, 
 // sheetEnd is the place where the edge of a sheet of a width meets the end profile.
 func sheetEnd(h *hull.Hull, width float64) float64 {
 	half := width / 2
-	rise := func(v float64) float64 { return newLine(h, v).lifted - half }
+	rise := func(v float64) float64 { return newColumn(h, v).lifted - half }
 	if rise(2) <= 0 {
 		return 2
 	}
@@ -137,7 +137,7 @@ func sheetEnd(h *hull.Hull, width float64) float64 {
 }
 
 // sheetGirth is the girth of a column that a sheet of a width covers.
-func sheetGirth(h *hull.Hull, l line, width float64) float64 {
+func sheetGirth(h *hull.Hull, l column, width float64) float64 {
 	if short(h, l, width) <= 0 {
 		return l.girth
 	}
@@ -155,7 +155,7 @@ func forward(all []Gore) []Gore {
 }
 
 // nearest is the number of the column nearest to a place.
-func nearest(columns []line, place float64) int {
+func nearest(columns []column, place float64) int {
 	best := 0
 	for c, l := range columns {
 		if math.Abs(l.Place-place) < math.Abs(columns[best].Place-place) {

@@ -31,7 +31,7 @@ func (s *strip) bendRows(h *hull.Hull, rows int) {
 }
 
 // footShare is the share of a column's girth at which a gore there has its foot.
-func footShare(h *hull.Hull, l line, girth float64) float64 {
+func footShare(h *hull.Hull, l column, girth float64) float64 {
 	foot := h.FrameHalfBreadth(l.Foot.X) + h.Design.GoreFoot
 	if foot >= (1-leastShare)*girth {
 		// At the stem head both may be 0.

@@ -110,7 +110,7 @@ func gores(h *hull.Hull, shares []float64) []Gore {
 // marked, so a distance outside the frame there is a distance along the bark.
 func newGore(h *hull.Hull, x float64) Gore {
 	d := h.Design
-	l := newLine(h, h.ColumnAtEdge(x))
+	l := newColumn(h, h.ColumnAtEdge(x))
 	g := Gore{
 		FootGirth: l.girthAt(h.FrameHalfBreadth(x) + d.GoreFoot),
 		FullGirth: l.girth,
@@ -129,4 +129,6 @@ func (g *Gore) end(girth float64) {
 }
 
 // reachTo stops a gore at the edge of a sheet of a width.
-func (g *Gore) reachTo(h *hull.Hull, width float64) { g.end(sheetGirth(h, newLine(h, g.place), width)) }
+func (g *Gore) reachTo(h *hull.Hull, width float64) {
+	g.end(sheetGirth(h, newColumn(h, g.place), width))
+}

@@ -14,7 +14,7 @@ type Joint struct {
 }
 
 func (d *demand) joint(along float64, m *marks) Joint {
-	l := d.lineAt(along)
+	l := d.columnAlong(along)
 	_, on := clear(along, m.gores)
 	return Joint{Along: along, Place: l.Place, X: math.Copysign(l.Foot.X, along), Length: 2 * l.girth, OnGore: on}
 }

@@ -46,8 +46,8 @@ func (l *laying) besides(b *beside, stretches []stretchOf) {
 // two places along: as far as the end profile, which it ends on.
 func (d *demand) edgeOn(aft, bow, half float64) []geom.Vec3 {
 	var out []geom.Vec3
-	past := func(along float64) float64 { return d.lineAt(along).lifted - half }
-	add := func(l line, along float64) {
+	past := func(along float64) float64 { return d.columnAlong(along).lifted - half }
+	add := func(l column, along float64) {
 		q := l.At(l.girthAt(half))
 		q.X = math.Copysign(q.X, along)
 		out = append(out, q)
@@ -58,7 +58,7 @@ func (d *demand) edgeOn(aft, bow, half float64) []geom.Vec3 {
 		for k := endPieces - 1; k > 0; k-- {
 			t := float64(k) / endPieces
 			along := end + (on-end)*t*t
-			add(d.lineAt(along), along)
+			add(d.columnAlong(along), along)
 		}
 	}
 	places := d.between(aft, bow)
@@ -72,19 +72,19 @@ func (d *demand) edgeOn(aft, bow, half float64) []geom.Vec3 {
 				if was {
 					near(last, end)
 				}
-				add(d.lineAt(end), end)
+				add(d.columnAlong(end), end)
 				if on {
 					for k := 1; k < endPieces; k++ {
 						t := float64(k) / endPieces
 						along := end + (x-end)*t*t
-						add(d.lineAt(along), along)
+						add(d.columnAlong(along), along)
 					}
 				}
 			}
 		} else if on && i > 0 && min(math.Abs(x), math.Abs(places[i-1])) >= d.bottom.heel()-samePlace {
 			for k := 1; k < pastPieces; k++ {
 				along := places[i-1] + (x-places[i-1])*float64(k)/pastPieces
-				add(d.lineAt(along), along)
+				add(d.columnAlong(along), along)
 			}
 		}
 		if on {
@@ -97,11 +97,11 @@ func (d *demand) edgeOn(aft, bow, half float64) []geom.Vec3 {
 
 // columnAt is the column at the i-th of n places: those between the first and the
 // last are the plain ones.
-func (d *demand) columnAt(i, n int, x float64) line {
+func (d *demand) columnAt(i, n int, x float64) column {
 	if i > 0 && i < n-1 {
 		if k := sort.SearchFloat64s(d.along, math.Abs(x)); k < len(d.along) && d.along[k] == math.Abs(x) {
 			return d.columns[k]
 		}
 	}
-	return d.lineAt(x)
+	return d.columnAlong(x)
 }

@@ -16,7 +16,7 @@ import (
 // bed is left whole.
 func TestWhatABedLeaves(t *testing.T) {
 	h := hull.New(design.Default())
-	all := lines(h)
+	all := plainColumns(h)
 	d := newDemand(h, all, bottomRun(h), 5)
 	wide := d.most(d.full, -1, 1)
 	l := &laying{d: &d, bed: []Laid{{Sheet: 1, Aft: -1, Bow: 1}},

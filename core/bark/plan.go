@@ -49,7 +49,7 @@ type Layout struct {
 	Wide  Saving
 	Needs Needs
 
-	columns []line
+	columns []column
 }
 
 // Saving is the sewing that goes into side panels beyond what longer gores would.
@@ -71,7 +71,7 @@ func PlanWith(h *hull.Hull, sheets []Sheet) Layout {
 		Listed:     len(sheets) > 0,
 		FlatLength: plainFlatLength(h, bottom),
 		EndSeam:    h.End.Path.Length(),
-		columns:    lines(h),
+		columns:    plainColumns(h),
 	}
 	d := newDemand(h, l.columns, bottom, l.FlatLength)
 	laid := lay(&d, l.marks(&d), sheets)

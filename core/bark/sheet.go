@@ -41,7 +41,7 @@ type rung [areaRows + 1]geom.Vec3
 // skinArea returns the area of the whole skin. The error of chords along the boat is of
 // the second order in their length, so the areas over every column and over every
 // second one are extrapolated to chords of length zero (Richardson's extrapolation).
-func skinArea(all []line) float64 {
+func skinArea(all []column) float64 {
 	rungs := make([]rung, len(all))
 	for i, l := range all {
 		for r := range rungs[i] {
@@ -74,7 +74,7 @@ func between(a, b *rung, girthA, girthB float64) float64 {
 
 // widestOnBed is the breadth of bark that the boat takes folded up on the bed, the bark
 // left to trim apart.
-func widestOnBed(all []line) float64 {
+func widestOnBed(all []column) float64 {
 	most := 0.0
 	for _, c := range all {
 		most = max(most, 2*c.onBed)
@@ -82,7 +82,7 @@ func widestOnBed(all []line) float64 {
 	return most
 }
 
-func needs(h *hull.Hull, all []line, l Layout) Needs {
+func needs(h *hull.Hull, all []column, l Layout) Needs {
 	d := h.Design
 	n := Needs{Length: l.FlatLength, Sheets: len(l.Bed), SkinArea: skinArea(all)}
 	for _, c := range all {

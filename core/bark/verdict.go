@@ -69,7 +69,7 @@ func Covers(h *hull.Hull, sheets []Sheet) bool {
 		return false
 	}
 	bottom := bottomRun(h)
-	d := newDemand(h, lines(h), bottom, plainFlatLength(h, bottom))
+	d := newDemand(h, plainColumns(h), bottom, plainFlatLength(h, bottom))
 	l := Layout{Gores: gores(h, goreShares(h.Design))}
 	return lay(&d, l.marks(&d), sheets).wanting == 0
 }

@@ -38,7 +38,7 @@ func rightingChart(c core.Canoe, w core.Water, s units.System) Chart {
 		Y: Axis{Label: "Righting arm", Kind: units.SmallLength, System: s},
 	}
 	if r.State != afloat.Floats {
-		return ch.empty(r.State)
+		return ch.empty(r.State.String())
 	}
 	arm := func(a afloat.Attitude) geom.Vec2 { return geom.Vec2{X: a.Waterplane.Heel, Y: a.Arm} }
 	var line []geom.Vec2
@@ -85,12 +85,12 @@ func carriesChart(c core.Canoe, w core.Water, s units.System) Chart {
 	}
 	var line []geom.Vec2
 	for _, k := range w.Carries {
-		if k.State == afloat.Floats {
+		if k.Possible {
 			line = append(line, geom.Vec2{X: k.Payload, Y: k.Freeboard})
 		}
 	}
 	if len(line) == 0 {
-		return ch.empty(afloat.NoSuchLoad)
+		return ch.empty(answer.NoLoad)
 	}
 	a := c.Afloat
 	payload := a.Load.Mass - a.Boat.Mass
@@ -107,7 +107,7 @@ func carriesChart(c core.Canoe, w core.Water, s units.System) Chart {
 			units.SmallLength.Format(a.Floated.Upright.Freeboard, s) + "."
 	}
 	for i, k := range a.Carries {
-		if k.State == afloat.Floats && i > 0 {
+		if k.Possible && i > 0 {
 			ch.Marks = append(ch.Marks, Mark{geom.Vec2{X: k.Payload, Y: k.Freeboard}, Ring, text(k.Payload)})
 		}
 	}
@@ -126,10 +126,10 @@ func pushChart(_ core.Canoe, w core.Water, s units.System) Chart {
 		Y: Axis{Label: "Push", Kind: units.Force, System: s},
 	}
 	if m.State != afloat.Floats {
-		return ch.empty(m.State)
+		return ch.empty(m.State.String())
 	}
 	most := core.Pace
-	if m.Day.State == afloat.Floats {
+	if m.Day.OnCurve {
 		most = max(most, m.Day.SpeedHigh)
 	}
 	var low, high, theory []geom.Vec2
@@ -149,7 +149,7 @@ func pushChart(_ core.Canoe, w core.Water, s units.System) Chart {
 		" to " + force(m.Pace.High())}}
 	ch.Description = "The push rises with speed: at " + units.Speed.Format(m.Pace.Speed, s) + " it is " +
 		force(m.Pace.Low()) + " to " + force(m.Pace.High()) + "."
-	if at := m.Day.Speed; m.Day.State == afloat.Floats && at > 0 {
+	if at := m.Day.Speed; m.Day.OnCurve && at > 0 {
 		ch.Marks = append([]Mark{{geom.Vec2{X: at, Y: interpolated(theory, at)}, Here, "you are here: " +
 			units.Speed.Format(at, s) + " all day"}}, ch.Marks...)
 		ch.Description += " This crew holds about " + units.Speed.Format(at, s) + " for a day."
@@ -184,8 +184,8 @@ func (c Chart) around() Chart {
 	return c
 }
 
-func (c Chart) empty(s afloat.State) Chart {
-	c.Empty = "no curve: " + s.String()
-	c.Description = "There is nothing to draw: " + s.String() + "."
+func (c Chart) empty(why string) Chart {
+	c.Empty = "no curve: " + why
+	c.Description = "There is nothing to draw: " + why + "."
 	return c
 }

@@ -97,3 +97,29 @@ func TestPolygon(t *testing.T) {
 	assert.Equal(t, -1.0, check.Area(clockwise))
 	assert.Zero(t, check.Area(nil))
 }
+
+// A circle's points, evenly spaced, move to those of the circle with the same middle: the
+// chord between a point's neighbours is square to its radius. An end moves square to its
+// own piece.
+func TestOffset(t *testing.T) {
+	const radius, by, n = 2.0, 0.3, 12
+	circle := make([]geom.Vec2, n+1)
+	for i := range circle {
+		sin, cos := math.Sincos(math.Pi * float64(i) / n)
+		circle[i] = geom.Vec2{X: radius * cos, Y: radius * sin}
+	}
+	in := geom.Offset(circle, by)
+	require.Len(t, in, len(circle))
+	for i := 1; i < n; i++ {
+		want := circle[i].Scale((radius - by) / radius)
+		assert.InDelta(t, 0, in[i].Sub(want).Len(), 1e-15*n)
+	}
+	for _, i := range []int{0, n} {
+		piece, moved := circle[min(i+1, n)].Sub(circle[max(i-1, 0)]), in[i].Sub(circle[i])
+		assert.InDelta(t, 0, piece.Dot(moved), 1e-15)
+		assert.InDelta(t, by, moved.Len(), 1e-15)
+	}
+	out := geom.Offset([]geom.Vec2{{X: 1}, {X: 3}}, -by)
+	assert.Equal(t, []geom.Vec2{{X: 1, Y: -by}, {X: 3, Y: -by}}, out)
+	assert.Empty(t, geom.Offset(nil, by))
+}

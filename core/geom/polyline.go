@@ -77,3 +77,15 @@ func (p Polyline) Turning() float64 {
 	}
 	return sum
 }
+
+// Offset returns the points of a path moved to its left by a distance, its ends
+// included. Each moves square to the chord between its neighbours: exact where the path
+// is straight or turns evenly. At a corner the two paths come nearer to each other.
+func Offset(points []Vec2, by float64) []Vec2 {
+	out := make([]Vec2, len(points))
+	for i, p := range points {
+		before, after := points[max(0, i-1)], points[min(len(points)-1, i+1)]
+		out[i] = p.Add(after.Sub(before).Unit().Left().Scale(by))
+	}
+	return out
+}

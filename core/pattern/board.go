@@ -51,7 +51,7 @@ func sectionPatterns(m maker) []Pattern {
 		tip := shape[len(shape)-1]
 		p.draw(Centre, shape[0], geom.Vec2{X: shape[0].X, Y: tip.Y})
 		p.draw(Mark, tip, geom.Vec2{X: tip.X - 0.02, Y: tip.Y})
-		inner := offset(shape, r.Thickness)
+		inner := geom.Offset(shape, r.Thickness)
 		if r.Bend.Radius > r.Thickness {
 			p.draw(Mark, inner...)
 		}

@@ -184,7 +184,7 @@ func (o *outline) edge(run []geom.Vec2) {
 // trim draws the bark left to trim outside an edge.
 func (o *outline) trim(run []geom.Vec2) {
 	if turn := o.Design.GunwaleTurn; turn > 0 && len(run) > 1 {
-		o.put(Dotted, offset(run, turn), both, both)
+		o.put(Dotted, geom.Offset(run, turn), both, both)
 	}
 }
 

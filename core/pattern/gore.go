@@ -45,7 +45,7 @@ func (m maker) gore(name string, g bark.FlatGore) Pattern {
 	top := geom.Vec2{Y: turn(after.Lerp(fore, 0.5)).Y}
 	p.draw(Centre, geom.Vec2{}, top)
 	if lap := m.Design.SeamLap; lap > 0 && lap < g.Width {
-		p.draw(Dotted, offset(a, -lap)...)
+		p.draw(Dotted, geom.Offset(a, -lap)...)
 	}
 	p.label(geom.Vec2{X: 0.035, Y: top.Y - 0.004}, "edge, about "+m.small(g.Width)+" rides over")
 	p.label(geom.Vec2{X: 0.035, Y: top.Y / 2}, "slash "+m.length(g.Cut))

@@ -127,13 +127,3 @@ func (p Pattern) done() Pattern {
 	p.Size = high.Sub(low)
 	return p
 }
-
-// offset is a path moved to its left by a distance, its ends included.
-func offset(points []geom.Vec2, by float64) []geom.Vec2 {
-	out := make([]geom.Vec2, len(points))
-	for i, q := range points {
-		a, b := points[max(0, i-1)], points[min(len(points)-1, i+1)]
-		out[i] = q.Add(b.Sub(a).Unit().Left().Scale(by))
-	}
-	return out
-}

@@ -13,7 +13,7 @@ import (
 // inboard end, with where on it the solid ends: the bark's outer face less the bark.
 func (m maker) stemPath() (outer []geom.Vec2, solid int) {
 	s := m.Frame.Stem
-	return offset(s.Profile.Points, m.Design.BarkThickness), s.Point
+	return geom.Offset(s.Profile.Points, m.Design.BarkThickness), s.Point
 }
 
 // bends tells whether the stem's inner face is a curve at all.
@@ -33,16 +33,16 @@ func stemPattern(m maker) []Pattern {
 	p.draw(Cut, outer...)
 	last := len(outer) - 1
 	if m.bends() {
-		inner := offset(outer, d.StemDepth)
+		inner := geom.Offset(outer, d.StemDepth)
 		p.draw(Cut, inner...)
 		p.draw(Cut, outer[0], inner[0])
 		p.draw(Cut, outer[last], inner[last])
 		p.draw(Mark, outer[solid], inner[solid])
 		for i := 1; i < d.StemLaminations; i++ {
-			p.draw(Mark, offset(outer, float64(i)*s.Lamination)[solid:]...)
+			p.draw(Mark, geom.Offset(outer, float64(i)*s.Lamination)[solid:]...)
 		}
 		m.headboardOn(&p)
-		inside := offset(outer, d.StemDepth+0.012)
+		inside := geom.Offset(outer, d.StemDepth+0.012)
 		p.label(inside[solid].Add(geom.Vec2{Y: 0.01}), "solid to here, split from here")
 		p.label(outer[last].Add(geom.Vec2{X: 0.005, Y: -0.006}), "head")
 		tight := sort.SearchFloat64s(s.Profile.Run, s.Tightest-1e-9)
@@ -75,7 +75,7 @@ const (
 // with every bend tighter by what a trial piece opened; the solid runs on straight from it.
 func (m maker) formFace() []geom.Vec2 {
 	outer, solid := m.stemPath()
-	inner := offset(outer, m.Design.StemDepth)[solid:]
+	inner := geom.Offset(outer, m.Design.StemDepth)[solid:]
 	return overbent(inner, 1+m.Design.StemOpening)
 }
 
@@ -116,7 +116,7 @@ func formPattern(m maker) []Pattern {
 	p.draw(Cut, face...)
 	// Behind the face the form is as broad all along, or cut off along its chord
 	// where the curve is too tight for that.
-	behind := offset(face, formDepth)
+	behind := geom.Offset(face, formDepth)
 	if s.FormRadius < formDepth {
 		in := face[len(face)-1].Sub(face[0]).Unit().Left().Scale(formDepth)
 		behind = []geom.Vec2{face[0].Add(in), face[len(face)-1].Add(in)}

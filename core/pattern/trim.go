@@ -24,8 +24,8 @@ func trimPattern(m maker) []Pattern {
 		"Crosses are the holes of the stitches, " + m.small(c.Spacing) + " apart and " + m.small(c.HoleIn) + " in; " +
 		"the marks across the top edge are the three lashings of the outwales, seen from the side."}
 	p.draw(Cut, line...)
-	p.draw(Dotted, offset(line, -c.Leave)...)
-	p.draw(Mark, offset(line, m.Design.BarkThickness)...)
+	p.draw(Dotted, geom.Offset(line, -c.Leave)...)
+	p.draw(Mark, geom.Offset(line, m.Design.BarkThickness)...)
 	edge := m.topEdge()
 	p.draw(Mark, edge...)
 	for k := range c.Stitches() {

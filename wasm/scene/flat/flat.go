@@ -102,7 +102,7 @@ func (p *pen) flatEdges(c core.Canoe, piece *bark.Piece, a scene.Plate) {
 	var outside [][]geom.Vec2
 	if trim > 0 && len(c.Bark.Panels) == 0 {
 		for _, run := range piece.Row(piece.Rows - 1) {
-			outside = append(outside, offset(run, trim))
+			outside = append(outside, geom.Offset(run, trim))
 		}
 	}
 	for _, q := range scene.Quarters {
@@ -113,16 +113,6 @@ func (p *pen) flatEdges(c core.Canoe, piece *bark.Piece, a scene.Plate) {
 			p.Line(draw.Ink, p.Outline(a), a.InQuarter(q, 0, line)...)
 		}
 	}
-}
-
-// offset moves a line that runs forward out to port of itself.
-func offset(line []geom.Vec2, by float64) []geom.Vec2 {
-	out := make([]geom.Vec2, len(line))
-	for i, q := range line {
-		along := line[min(i+1, len(line)-1)].Sub(line[max(i-1, 0)])
-		out[i] = q.Add(along.Unit().Left().Scale(by))
-	}
-	return out
 }
 
 // frameOver is the building frame's outline where it is set on the bark.

@@ -150,7 +150,7 @@ func (p *pen) panelEdges(c core.Canoe, piece *bark.Piece, a scene.Plate) {
 	for _, q := range scene.Quarters {
 		for _, part := range panelParts(c, piece, q) {
 			if trim := c.Design.GunwaleTurn; trim > 0 {
-				p.Dashed(draw.Seam, scene.FineWidth, scene.ShortDash, a.InQuarter(q, part.out, offset(part.high, trim))...)
+				p.Dashed(draw.Seam, scene.FineWidth, scene.ShortDash, a.InQuarter(q, part.out, geom.Offset(part.high, trim))...)
 			}
 			put := func(role draw.Role, line ...geom.Vec2) { p.Line(role, p.Outline(a), a.InQuarter(q, part.out, line)...) }
 			put(draw.Ink, part.high...)

@@ -1,46 +1,44 @@
 package bark
 
-import (
-	"barkwright/core/hull"
-)
+import "barkwright/core/hull"
 
-// line is a column of the skin with what the plain lengths are read from.
-type line struct {
+// column is a column of the skin with what the plain lengths are read from.
+type column struct {
 	hull.Column
 	girth  float64 // from foot to top edge
 	onBed  float64 // the same folded up on the bed, 0 past the heel
 	lifted float64 // how far out from the bed's centre line the foot lies when flat
 }
 
-// newLine measures the column at a place. Past the heel the foot is on the end
+// newColumn measures the column at a place. Past the heel the foot is on the end
 // profile, which lies on the bed as it is seen from the side.
-func newLine(h *hull.Hull, place float64) line {
-	l := line{Column: h.Column(place)}
-	l.girth = l.Girth()
+func newColumn(h *hull.Hull, place float64) column {
+	c := column{Column: h.Column(place)}
+	c.girth = c.Girth()
 	if place <= 1 {
-		l.onBed = h.HalfGirthOnBed(l.Foot.X)
+		c.onBed = h.HalfGirthOnBed(c.Foot.X)
 	} else {
-		l.lifted = l.Foot.Y - h.End.Path.Points[0].Y
+		c.lifted = c.Foot.Y - h.End.Path.Points[0].Y
 	}
-	return l
+	return c
 }
 
 // reach is how far out from the bed's centre line bark is wanted when flat, before
 // the flattening is worked out: the half girth on the bed or finished, whichever is
 // more, and, past the heel, where the end lies as seen from the side, the height over
 // the heel.
-func (l line) reach() float64 { return l.lifted + max(l.onBed, l.girth*l.Up.Y) }
+func (c column) reach() float64 { return c.lifted + max(c.onBed, c.girth*c.Up.Y) }
 
 // girthAt is how far up the column the distance y from the bed's centre line is.
-func (l line) girthAt(y float64) float64 {
-	if l.Up.Y <= 0 {
+func (c column) girthAt(y float64) float64 {
+	if c.Up.Y <= 0 {
 		// At the stem head the column has no height; all of it is on one side.
-		if y > l.lifted {
-			return l.girth
+		if y > c.lifted {
+			return c.girth
 		}
 		return 0
 	}
-	return max(0, min(l.girth, (y-l.lifted)/l.Up.Y))
+	return max(0, min(c.girth, (y-c.lifted)/c.Up.Y))
 }
 
 // The plain lengths are summed over this many spaces between columns, as far as the
@@ -49,17 +47,17 @@ func (l line) girthAt(y float64) float64 {
 // boat, so that no slider makes a jump.
 const plainInside, plainPast = 24, 14
 
-// lines measures the columns of the half boat from amidships to the stem head.
-func lines(h *hull.Hull) []line { return spacedLines(h, plainInside, plainPast) }
+// plainColumns measures the columns of the half boat from amidships to the stem head.
+func plainColumns(h *hull.Hull) []column { return spacedColumns(h, plainInside, plainPast) }
 
-// spacedLines has so many spaces between columns as far as the heel and past it.
-func spacedLines(h *hull.Hull, inside, past int) []line {
-	out := make([]line, 0, inside+past+1)
+// spacedColumns has so many spaces between columns as far as the heel and past it.
+func spacedColumns(h *hull.Hull, inside, past int) []column {
+	out := make([]column, 0, inside+past+1)
 	for i := 0; i <= inside; i++ {
-		out = append(out, newLine(h, float64(i)/float64(inside)))
+		out = append(out, newColumn(h, float64(i)/float64(inside)))
 	}
 	for i := 1; i <= past; i++ {
-		out = append(out, newLine(h, 1+float64(i)/float64(past)))
+		out = append(out, newColumn(h, 1+float64(i)/float64(past)))
 	}
 	return out
 }
