@@ -96,7 +96,7 @@ func HeldTable(held []refit.Held, s units.System) Table {
 		text("what", "Dimension", func(f *followed) string { return f.Label }),
 		text("value", "Value", func(f *followed) string { return f.Format(f.Value, s) }),
 		text("rule", "Rule", func(f *followed) string { return f.Rule(s) }),
-		text("source", "Source", func(f *followed) string { return f.Source }),
+		text("source", "Source", func(f *followed) string { return f.Cited }),
 	)
 }
 

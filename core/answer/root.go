@@ -84,22 +84,23 @@ func alikeStrands(s gather.Strands) []*alike {
 	}
 	type cut struct {
 		groups int
-		seams  string
+		seams  [len(gather.Strand{}.Seams)]bool
 	}
 	var all []*alike
 	at := map[cut]*alike{}
 	for _, strand := range s.Cut {
 		var names []string
+		k := cut{groups: strand.Groups}
 		sewn := 0.0
-		for k, v := range strand.Seams {
+		for kind, v := range strand.Seams {
 			if v > 0 {
-				names = append(names, strings.ToLower(seamLabels[bark.Kind(k)]))
+				k.seams[kind] = true
+				names = append(names, strings.ToLower(seamLabels[bark.Kind(kind)]))
 				sewn += v
 			}
 		}
-		k := cut{strand.Groups, strings.Join(names, ", ")}
 		if at[k] == nil {
-			at[k] = &alike{groups: k.groups, seams: k.seams}
+			at[k] = &alike{groups: k.groups, seams: strings.Join(names, ", ")}
 			all = append(all, at[k])
 		}
 		at[k].strands++

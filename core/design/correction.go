@@ -18,15 +18,26 @@ const MostCorrection = 3 * units.Inch
 // CorrectionsKey is what faults of them are kept by.
 const CorrectionsKey = "corrections"
 
-// Curves are the lists by the name that files and messages have for each.
-func (c *Corrections) Curves() []struct {
+// CorrectedCurve is one of the curves with its corrections.
+type CorrectedCurve struct {
+	// Name is the curve's in files and messages.
 	Name string
-	List *shape.Corrections
-} {
-	return []struct {
-		Name string
-		List *shape.Corrections
-	}{{"plan", &c.Plan}, {"sheer", &c.Sheer}, {"girth", &c.Girth}}
+	// Read is what a tape reads of the curve, which moves by Times the correction.
+	Read  string
+	Times float64
+	List  *shape.Corrections
+
+	code  string // in a line of text
+	toEnd bool   // the gunwale's end itself may be corrected
+}
+
+// Curves lists the curves.
+func (c *Corrections) Curves() []CorrectedCurve {
+	return []CorrectedCurve{
+		{Name: "plan", Read: "width", Times: 2, List: &c.Plan, code: "Qp"},
+		{Name: "sheer", Read: "sheer", Times: 1, List: &c.Sheer, code: "Qs", toEnd: true},
+		{Name: "girth", Read: "half girth", Times: 1, List: &c.Girth, code: "Qg"},
+	}
 }
 
 // None tells whether there are no corrections.
@@ -48,7 +59,7 @@ func correctionFaults(d Design) []Fault {
 		for _, c := range curve.List.List() {
 			placed := c.At >= 0 && c.At <= 1 && (c.From < c.At || c.At == 0) && c.From >= 0 && (c.To > c.At || c.At == 1) &&
 				c.To <= 1
-			if !placed || curve.Name != "sheer" && c.At == 1 {
+			if !placed || c.At == 1 && !curve.toEnd {
 				return []Fault{NewFault(CorrectionsKey,
 					"A correction of the "+curve.Name+" is not inside the gunwales. Take the corrections off.")}
 			}

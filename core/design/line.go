@@ -46,7 +46,7 @@ func Line(d Design) (string, error) {
 	}
 	for _, curve := range d.Corrected.Curves() {
 		if curve.List.Count != 0 {
-			parts = append(parts, correctionCodes[curve.Name]+lineCorrections(curve.List))
+			parts = append(parts, curve.code+lineCorrections(curve.List))
 		}
 	}
 	if d.Name != plain.Name {
@@ -143,7 +143,7 @@ func readPart(d *Design, code, value string) error {
 		return nil
 	}
 	for _, curve := range d.Corrected.Curves() {
-		if code == correctionCodes[curve.Name] {
+		if code == curve.code {
 			list, err := readCorrections(value)
 			*curve.List = list
 			return err

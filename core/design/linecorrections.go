@@ -10,11 +10,8 @@ import (
 	"barkwright/core/units"
 )
 
-// correctionCodes are the codes of the curves' corrections in a line of text. The value
-// is each correction's three places, as shares of the half gunwale, and its millimetres:
-// 0.41~0~0.78~12.7!0.78~0.41~1~-3.
-var correctionCodes = map[string]string{"plan": "Qp", "sheer": "Qs", "girth": "Qg"}
-
+// In a line of text each correction is its three places, as shares of the half gunwale,
+// and its millimetres: 0.41~0~0.78~12.7!0.78~0.41~1~-3.
 const (
 	correctionJoin = "!"
 	correctionPart = "~"

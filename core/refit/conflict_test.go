@@ -75,7 +75,7 @@ func TestGapsAreHeldByRule(t *testing.T) {
 	for _, h := range f.Held {
 		keys[h.Key] = true
 		assert.NotEmpty(t, h.Rule(units.Metric), h.Key)
-		assert.NotEmpty(t, h.Source, h.Key)
+		assert.NotEmpty(t, h.Cited, h.Key)
 		p, ok := design.Lookup(h.Key)
 		require.True(t, ok, h.Key)
 		assert.Equal(t, p.Get(&f.Design), h.Value)

@@ -11,8 +11,9 @@ import (
 type Held struct {
 	Key string
 	// Value in the parameter's SI unit.
-	Value  float64
-	Source string
+	Value float64
+	// Cited is where the rule is written, or that it is not.
+	Cited string
 }
 
 // Rule is the rule in words, with its numbers in the reader's units.
@@ -113,9 +114,9 @@ func held(d design.Design, settled map[string]bool) []Held {
 		if settled[key] || unusedThwart(d, key) {
 			continue
 		}
-		h := Held{Key: key, Value: parameter(key).Get(&d), Source: noSource}
+		h := Held{Key: key, Value: parameter(key).Get(&d), Cited: noSource}
 		if r, ok := rules[key]; ok {
-			h.Source = r.cited
+			h.Cited = r.cited
 		}
 		list = append(list, h)
 	}

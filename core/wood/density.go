@@ -1,11 +1,12 @@
 package wood
 
+import "barkwright/core/known"
+
 // Density is a material's mass per volume in the finished boat, kg/m3, with a
 // range and where it comes from.
 type Density struct {
 	Low, Typical, High float64
-	Basis              string // published, from memory, or estimate
-	Source             string
+	known.Source
 }
 
 // Material is what a part of the boat is made of, where the user does not choose
@@ -69,18 +70,18 @@ func GravityAt(green, moisture float64) float64 {
 
 // used is the density of wood in a boat that is used. Low is light wood kept dry, High
 // heavy wood that lies wet: one coefficient of variation either way.
-func used(green float64, basis, source string) Density {
+func used(green float64, source known.Source) Density {
 	at := func(moisture float64) float64 { return DensityAt(GravityAt(green, moisture), moisture) }
 	return Density{
 		Low: at(usedDry) * (1 - gravityVariation), Typical: at(inUse), High: at(usedWet) * (1 + gravityVariation),
-		Basis: basis, Source: source,
+		Source: source,
 	}
 }
 
 // Density is the species' density in a boat that is used.
 func (s Species) Density() Density {
 	r := s.Row()
-	return used(r.Green.SpecificGravity, "published", r.Source)
+	return used(r.Green.SpecificGravity, r.Source)
 }
 
 // Density gives the material's density in the finished boat.
@@ -91,19 +92,21 @@ func (m Material) Density() Density {
 	case Spruce:
 		return BlackSpruce.Density()
 	case Maple:
-		return used(0.56, "from memory", "Wood Handbook, sugar maple green, from memory, high")
+		return used(0.56, known.Source{Basis: known.Published, Cited: "Wood Handbook, sugar maple green, from memory, high"})
 	case BirchBark:
 		return Density{Low: DensityAt(lightBark, barkInUse), Typical: DensityAt(outerBark, barkInUse),
-			High: DensityAt(heavyBark, inUse), Basis: "estimate",
-			Source: "outer bark of paper birch not found; 0.5 to 0.6 dry, from memory, low; moisture half that of the wood, " +
-				"estimate"}
+			High: DensityAt(heavyBark, inUse),
+			Source: estimate("outer bark of paper birch not found; 0.5 to 0.6 dry, from memory, low; moisture half that of " +
+				"the wood, estimate")}
 	case Root:
 		stem := BlackSpruce.Density().Typical
 		return Density{Low: (1 - rootVariation) * stem, Typical: stem, High: (1 + rootVariation) * stem,
-			Basis: "estimate", Source: "root not found; as the stem wood of black spruce, a fifth either way"}
+			Source: estimate("root not found; as the stem wood of black spruce, a fifth either way")}
 	case Pitch:
-		return Density{Low: 950, Typical: 1050, High: 1100, Basis: "estimate",
-			Source: "rosin 1070 to 1090, from memory, medium, tempered with lighter fat and some charcoal"}
+		return Density{Low: 950, Typical: 1050, High: 1100,
+			Source: estimate("rosin 1070 to 1090, from memory, medium, tempered with lighter fat and some charcoal")}
 	}
 	panic(noSuchMaterial)
 }
+
+func estimate(cited string) known.Source { return known.Source{Basis: known.Estimate, Cited: cited} }

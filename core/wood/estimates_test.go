@@ -4,6 +4,7 @@ import (
 	"math"
 	"testing"
 
+	"barkwright/core/known"
 	"barkwright/core/units"
 	"barkwright/core/wood"
 
@@ -65,8 +66,8 @@ func TestDensities(t *testing.T) {
 		d := m.Density()
 		assert.Less(t, d.Low, d.Typical, m)
 		assert.Less(t, d.Typical, d.High, m)
-		assert.Contains(t, []string{"published", "from memory", "estimate"}, d.Basis, m)
-		assert.NotEmpty(t, d.Source, m)
+		assert.Contains(t, []known.Basis{known.Published, known.Estimate}, d.Basis, m)
+		assert.NotEmpty(t, d.Cited, m)
 	}
 	// About 22 lb/ft3 (350 kg/m3) air-dry is printed by the timber trade: in the range.
 	cedar := wood.Cedar.Density()

@@ -1,6 +1,9 @@
 package wood
 
-import "barkwright/core/units"
+import (
+	"barkwright/core/known"
+	"barkwright/core/units"
+)
 
 // Species is a wood the bend guide has strength figures for. The zero value is
 // northern white-cedar, the wood the guide's bands are written for.
@@ -34,7 +37,7 @@ type SpeciesRow struct {
 	Name    string
 	Green   Strength
 	Dry     Strength // 12 % moisture
-	Source  string
+	known.Source
 }
 
 const noSuchSpecies = "wood: no such species"
@@ -63,7 +66,7 @@ func (p inchPound) strength() Strength {
 }
 
 func row(s Species, name string, green, dry inchPound, source string) SpeciesRow {
-	return SpeciesRow{Species: s, Name: name, Green: green.strength(), Dry: dry.strength(), Source: source}
+	return SpeciesRow{Species: s, Name: name, Green: green.strength(), Dry: dry.strength(), Source: known.Source{Basis: known.Published, Cited: source}}
 }
 
 var speciesRows = [...]SpeciesRow{

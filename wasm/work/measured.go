@@ -171,20 +171,14 @@ func (w *Work) Corrections() string {
 	}
 	var said []string
 	for _, curve := range d.Corrected.Curves() {
-		what, times := "width", 2.0
-		switch curve.Name {
-		case "sheer":
-			what, times = "sheer", 1
-		case "girth":
-			what, times = "half girth", 1
-		}
 		for _, c := range curve.List.List() {
 			sign := "+"
 			if c.By < 0 {
 				sign = "−"
 			}
 			at := record.Datum{Kind: record.SheerHeight, At: record.Place{Distance: c.At * d.HalfGunwale()}}
-			said = append(said, what+" "+sign+units.Length.Format(math.Abs(c.By)*times, w.System)+" "+at.Where(w.System))
+			by := units.Length.Format(math.Abs(c.By)*curve.Times, w.System)
+			said = append(said, curve.Read+" "+sign+by+" "+at.Where(w.System))
 		}
 	}
 	return "Corrected where a tape read otherwise: " + strings.Join(said, "; ") + "."
