@@ -12,11 +12,11 @@ import (
 func goresTable(c core.Canoe) Table {
 	t := Table{
 		Key: "gores", Title: "Gores", Home: HomeBark, OnPaper: true,
-		Note: "Each side, from the middle forward; the same aft. Slash first, straight from the edge in to the " +
-			"foot, and turn the sides up; then about so much rides over at the edge. Trim it after turning up and " +
-			"fairing, edge to edge or to a lap (AC, pp. 41, 46). Where under " + units.SmallLength.Both(bark.LeastGore) + " rides over it " +
-			"stays a slit. Where a sheet joint stands, the joint takes the gore's place. Depth is along the finished hull; " +
-			"what rides over, its angle and the two edges are on the bark laid flat.",
+		Note: "Each side, from the middle forward; the same aft. Slash first, straight from the edge in to the foot, " +
+			"and turn the sides up; then about so much rides over at the edge. Trim it after turning up and fairing, " +
+			"edge to edge or to a lap (AC, pp. 41, 46). Where under " + units.SmallLength.Both(bark.LeastGore) + " rides " +
+			"over it stays a slit. Where a sheet joint stands, the joint takes the gore's place. Depth is along the " +
+			"finished hull; what rides over, its angle and the two edges are on the bark laid flat.",
 	}
 	if c.Bark.Uneven() {
 		t.Note += " The sheets on the bed differ in width. The slashes are given to the " +

@@ -38,7 +38,8 @@ func rightingNumbers(c core.Canoe, w core.Water) []*Number {
 	if r.State == afloat.Floats && !(r.Most.Arm > 0) {
 		mostAt = mostAt.absent("none rights her")
 	}
-	swamp := curve("afloat.swampHeel", "Heel at which water comes over the gunwale", units.Angle, r.Swamped.Waterplane.Heel,
+	swamp := curve("afloat.swampHeel", "Heel at which water comes over the gunwale", units.Angle,
+		r.Swamped.Waterplane.Heel,
 		working("the righting arm is # there; past it she fills, and no curve holds", length(r.Swamped.Arm).rough()))
 	switch {
 	case r.State == afloat.Floats && r.Vanishes:

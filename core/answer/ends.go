@@ -191,7 +191,8 @@ func headboardTable(c core.Canoe) Table {
 	return fill(t, refs([]boardSize{
 		{"its mark, from amidships", b.X}, {"its mark, along the gunwale", b.Run}, {"its foot, from amidships", b.FootX},
 		{"height, from the foot to the top of the inwale", b.Height}, {"length, sprung", b.Sprung},
-		{"greatest width", b.Width}, {"width " + units.SmallLength.Both(frame.FootHeight) + " up", b.Foot}, {"thickness", frame.HeadboardThickness},
+		{"greatest width", b.Width}, {"width " + units.SmallLength.Both(frame.FootHeight) + " up", b.Foot},
+		{"thickness", frame.HeadboardThickness},
 		{"tenon, broad", b.Neck}, {"tenon, high", b.Tenon},
 		{"notch over the heel, broad", b.NotchWidth}, {"notch over the heel, deep", b.NotchDepth},
 	}),

@@ -45,8 +45,8 @@ func joineryTable(c core.Canoe) Table {
 			"inboard of the shoulder, one at each end", "40"},
 		{"outwale pegs", num(j.PegStock), dash, c.Gather.Pegs.Outwales, "square stock 6 to 9 in (15 to 23 cm) long " +
 			"makes two; none past the end thwarts in the example", "48"},
-		{"cap pegs", num(j.PegStock), dash, c.Gather.Pegs.Caps, "about " +
-			units.SmallLength.Both(gather.CapPegs) + " apart, clear of the lashings; two or three lashings at each end", "53, 117"},
+		{"cap pegs", num(j.PegStock), dash, c.Gather.Pegs.Caps, "about " + units.SmallLength.Both(gather.CapPegs) +
+			" apart, clear of the lashings; two or three lashings at each end", "53, 117"},
 		{"headboard, notch over the heel", num(b.NotchWidth), num(b.NotchDepth), 2,
 			"its breadth and depth, just clear of the laminations", "49, 52"},
 		{"headboard, tenon between the inwales", num(b.Neck), num(b.Tenon), 2, "its breadth and height", "52"},

@@ -46,7 +46,8 @@ func onHandNumbers(c core.Canoe) []*Number {
 	}
 }
 
-func makesNumber(key, label string, made *onhand.Outcome, how string, laid func(*Number, bool) *Number, by ...term) *Number {
+func makesNumber(key, label string, made *onhand.Outcome, how string, laid func(*Number, bool) *Number,
+	by ...term) *Number {
 	at := onhand.Outcome{}
 	if made != nil {
 		at = *made

@@ -246,14 +246,14 @@ func ribsTable(c core.Canoe) Table {
 	t := Table{
 		Key: "ribs", Title: "Ribs from the middle outward", Home: HomeRibs, Open: true, OnPaper: true,
 		Blanks: []string{"As built, fore", "aft"},
-		Note: "Each number is a pair of mates, one toward either end: bend the two together, one inside the other, " +
-			"a little past the shape, and tie them across until they are dry. Finished length is on the outer " +
-			"face, tip to tip, the long side of the 45-degree bevels; split and bend them at the rough length, " +
-			units.SmallLength.Both(gather.RibTrim) + " longer at each tip, and cut when they have been tried. Where it is bent hardest and " +
-			"where the taper begins are measured from the rib's middle. They go in from the ends, each end in " +
-			"turn, the middle last; where along the gunwale each stands is with the gunwale marks. Toward the " +
-			"ends their feet stand square to the bottom, outboard of their " +
-			"marks. The rule of thumb of twice the nearest thwart is no length to cut by.",
+		Note: "Each number is a pair of mates, one toward either end: bend the two together, one inside the other, a " +
+			"little past the shape, and tie them across until they are dry. Finished length is on the outer face, tip to " +
+			"tip, the long side of the 45-degree bevels; split and bend them at the rough length, " +
+			units.SmallLength.Both(gather.RibTrim) + " longer at each tip, and cut when they have been tried. Where it " +
+			"is bent hardest and where the taper begins are measured from the rib's middle. They go in from the ends, " +
+			"each end in turn, the middle last; where along the gunwale each stands is with the gunwale marks. Toward " +
+			"the ends their feet stand square to the bottom, outboard of their marks. The rule of thumb of twice the " +
+			"nearest thwart is no length to cut by.",
 	}
 	return fill(t, refs(c.Frame.Ribs),
 		col("rib", "Rib", units.Words,

@@ -140,7 +140,9 @@ func rootChoicesTable(c core.Canoe) Table {
 			return when(r.Strands.Fits,
 				num(r.Strands.Left))
 		}),
-		col("share", "Wasted", units.Percent, func(r *gather.RootChoice) Cell { return when(r.Strands.Fits, num(share(*r))) }),
+		col("share", "Wasted", units.Percent, func(r *gather.RootChoice) Cell {
+			return when(r.Strands.Fits, num(share(*r)))
+		}),
 	)
 }
 

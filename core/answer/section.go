@@ -78,8 +78,9 @@ func girthCheck(c core.Canoe) Warning {
 			"frame, or let the turn line follow", onBed, finished, small(design.MostEase))
 	case d.BuiltOn == design.OnGunwales:
 		w.State, w.Word = Near, "the frame and the section do not agree"
-		w.Text = working("# of bark on the bed for # of the finished half boat: let the turn line follow, or lessen the greatest breadth. "+
-			"A published boat built on its gunwales (fig. 31) has this too, by the same reckoning", onBed, finished)
+		w.Text = working("# of bark on the bed for # of the finished half boat: let the turn line follow, or lessen the "+
+			"greatest breadth. A published boat built on its gunwales (fig. 31) has this too, by the same reckoning",
+			onBed, finished)
 	default:
 		w.State, w.Word = Near, "the frame and the section do not agree"
 		w.Text = working("# of bark on the bed for # of the finished half boat: bark does not stretch so far; "+

@@ -50,7 +50,8 @@ func lay(d *demand, m marks, listed []Sheet) *laying {
 			continue
 		}
 		l.layStrips(Sheet{}, more)
-		if best == nil || l.wanting < best.wanting-areaTolerance || (l.wanting < best.wanting+areaTolerance && l.seams < best.seams) {
+		if best == nil || l.wanting < best.wanting-areaTolerance ||
+			(l.wanting < best.wanting+areaTolerance && l.seams < best.seams) {
 			best = l
 		}
 	}
@@ -99,7 +100,8 @@ func (l *laying) layBed(order []bedSheet, narrow bool) bool {
 	lap := d.hull.Design.SeamLap
 	l.joints, l.marks.joints = joints, joints
 	for k, s := range order {
-		p := Laid{Name: OnBed.letter() + strconv.Itoa(k+1), Side: OnBed, Sheet: s.number, Aft: -d.whole / 2, Bow: d.whole / 2, Width: s.Width}
+		p := Laid{Name: OnBed.letter() + strconv.Itoa(k+1), Side: OnBed, Sheet: s.number,
+			Aft: -d.whole / 2, Bow: d.whole / 2, Width: s.Width}
 		if k > 0 {
 			p.Bow = joints[k-1] + lap/2
 		}

@@ -52,7 +52,8 @@ func (l *laying) strip(b *beside, s stretchOf, aft, bow float64) Laid {
 	if bow < s.bow {
 		bow += lap / 2
 	}
-	return Laid{Aft: aft, Bow: bow, Width: b.mostLack(aft, bow) + lap, Inside: s.aft < 0 && s.bow > 0 && aft < 0 && bow >= 0}
+	return Laid{Aft: aft, Bow: bow, Width: b.mostLack(aft, bow) + lap,
+		Inside: s.aft < 0 && s.bow > 0 && aft < 0 && bow >= 0}
 }
 
 // alike cuts the strips of stretches alike for both sides, as long as they can be had,

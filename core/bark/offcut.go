@@ -46,7 +46,8 @@ func (s *stock) cut(width, length float64) (offcut, bool) {
 	}
 	o := s.left[best]
 	s.left = slices.Delete(s.left, best, best+1)
-	besideIt, beyond := offcut{o.sheet, o.from, o.width - width, o.length}, offcut{o.sheet, o.from, width, o.length - length}
+	besideIt := offcut{o.sheet, o.from, o.width - width, o.length}
+	beyond := offcut{o.sheet, o.from, width, o.length - length}
 	if s.across {
 		besideIt.length, beyond.width = length, o.width
 	}

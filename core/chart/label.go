@@ -50,7 +50,8 @@ func (p *plot) label(at geom.Vec2, text string, bold bool) {
 			if !box.Within(room) || !p.free(box) || offLines && p.crossed(box) {
 				continue
 			}
-			p.taken = append(p.taken, draw.Box{Left: box.Left - 3, Top: box.Top - 1, Right: box.Right + 3, Bottom: box.Bottom + 1})
+			p.taken = append(p.taken, draw.Box{Left: box.Left - 3, Top: box.Top - 1, Right: box.Right + 3,
+				Bottom: box.Bottom + 1})
 			p.leader(at, box)
 			p.list.Add(t)
 			return

@@ -65,7 +65,8 @@ func correctionFaults(d Design) []Fault {
 			}
 			if !(math.Abs(c.By) <= MostCorrection+Rounding) {
 				return []Fault{NewFault(CorrectionsKey,
-					"A correction of the "+curve.Name+" is more than %s: change the boat's numbers and take the corrections off.", Small(MostCorrection))}
+					"A correction of the "+curve.Name+" is more than %s: change the boat's numbers and take the corrections off.",
+					Small(MostCorrection))}
 			}
 		}
 	}

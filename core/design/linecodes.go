@@ -9,7 +9,8 @@ var lineCodes = withPaddlers(map[string]string{
 
 	"gunwaleEndHeight": "G", "sheerSweep": "S", "rocker": "R", "rockerSpread": "Rs",
 
-	"frameWidth": "Fw", "frameLength": "Fl", "frameFull": "Ff", "frameFine": "Fe", "turnWidth": "T", "bilge": "Tb", "ease": "Te", "builtOn": "Fb",
+	"frameWidth": "Fw", "frameLength": "Fl", "frameFull": "Ff", "frameFine": "Fe", "turnWidth": "T",
+	"bilge": "Tb", "ease": "Te", "builtOn": "Fb",
 	"bedLength": "Bl", "bedCrown": "Bc", "endBlocking": "Bb",
 	"barkThickness": "K", "sheetWidth": "Kw", "sheetLength": "Kl",
 	"gores": "Gn", "goreFoot": "Gf", "seamLap": "Sl", "gunwaleTurn": "Gt", "stretchLimit": "Kx",

@@ -22,7 +22,8 @@ type SVG struct {
 // the writer's first error.
 func (s SVG) Write(w io.Writer, l List) error {
 	e := &errWriter{w: w}
-	e.printf(`<svg xmlns="http://www.w3.org/2000/svg" role="img" aria-labelledby="%s-title %s-desc"`, Escape(s.ID), Escape(s.ID))
+	e.printf(`<svg xmlns="http://www.w3.org/2000/svg" role="img" aria-labelledby="%s-title %s-desc"`,
+		Escape(s.ID), Escape(s.ID))
 	if k := s.MillimetresPerUnit; k > 0 {
 		e.printf(` width="%smm" height="%smm"`, units.Trimmed(l.Width*k, 3), units.Trimmed(l.Height*k, 3))
 	}
@@ -82,7 +83,8 @@ func (s SVG) text(e *errWriter, t Text) {
 		e.printf(` font-weight="700"`)
 	}
 	if t.Halo != "" {
-		e.printf(` stroke="%s" stroke-width="%s" paint-order="stroke"`, s.Palette.Of(t.Halo).Hex(), s.number(t.Size*HaloRatio))
+		e.printf(` stroke="%s" stroke-width="%s" paint-order="stroke"`,
+			s.Palette.Of(t.Halo).Hex(), s.number(t.Size*HaloRatio))
 	}
 	if t.Angle != 0 {
 		e.printf(` transform="rotate(%s %s %s)"`, s.number(t.Angle*180/math.Pi), s.number(t.At.X), s.number(t.At.Y))

@@ -52,7 +52,8 @@ func writeData(data []record.Datum) []datumJSON {
 	var list []datumJSON
 	for _, d := range data {
 		list = append(list, datumJSON{
-			What: d.Kind.ID(), Thwart: d.Number, Station: d.At.Distance, Height: d.At.Height, From: origins[d.At.From], Side: sides[d.At.Side],
+			What: d.Kind.ID(), Thwart: d.Number,
+			Station: d.At.Distance, Height: d.At.Height, From: origins[d.At.From], Side: sides[d.At.Side],
 			Value: d.Value, Tolerance: d.Tolerance, Locked: d.Locked, Note: d.Note,
 		})
 	}
@@ -104,7 +105,8 @@ func readData(list []datumJSON) ([]record.Datum, error) {
 				units.Ratio.Format(j.Value, units.Metric))
 		}
 		data = append(data, record.Datum{
-			Kind: kind, Number: j.Thwart, At: record.Place{From: record.Origin(from), Distance: j.Station, Height: j.Height, Side: record.Side(side)},
+			Kind: kind, Number: j.Thwart,
+			At:    record.Place{From: record.Origin(from), Distance: j.Station, Height: j.Height, Side: record.Side(side)},
 			Value: j.Value, Tolerance: j.Tolerance, Locked: j.Locked, Note: record.ShortNote(j.Note),
 		})
 	}

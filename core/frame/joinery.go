@@ -45,9 +45,10 @@ const (
 func NewJoinery(d design.Design) Joinery {
 	return Joinery{
 		Bevel:        bevelShare * d.InwaleThickness,
-		EndThickness: endThicknessShare * d.InwaleThickness, EndDepth: endDepthShare * d.InwaleDepth, ArrowLength: 3 * units.Inch,
-		CapEnd:     capEndShare * d.CapWidth,
-		TenonThick: 0.25 * units.Inch, TenonWide: tenonWidth,
+		EndThickness: endThicknessShare * d.InwaleThickness, EndDepth: endDepthShare * d.InwaleDepth,
+		ArrowLength: 3 * units.Inch,
+		CapEnd:      capEndShare * d.CapWidth,
+		TenonThick:  0.25 * units.Inch, TenonWide: tenonWidth,
 		ShoulderThick: 5.0 / 16 * units.Inch,
 		HoleInboard:   1.5 * units.Inch, HolesMiddle: 3, HolesOther: 1,
 		PegStock: 0.25 * units.Inch,

@@ -30,7 +30,8 @@ func (s Source) By(b Basis) Source {
 
 // Works and standing reasons that are cited in more than one place.
 const (
-	BarkCanoes  = "E. T. Adney and H. I. Chapelle, The Bark Canoes and Skin Boats of North America, Smithsonian Institution, 1964"
+	BarkCanoes = "E. T. Adney and H. I. Chapelle, The Bark Canoes and Skin Boats of North America, " +
+		"Smithsonian Institution, 1964"
 	NoSource    = "common practice, no published source"
 	OwnEstimate = "estimate of this calculator, no published source"
 )

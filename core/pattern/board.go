@@ -16,8 +16,10 @@ func mirrored(points []geom.Vec2) []geom.Vec2 {
 
 func headboardPattern(m maker) []Pattern {
 	b := m.Frame.Headboard
-	p := Pattern{Key: "headboard", Name: "Headboard", Note: "Two alike, " + m.small(frame.HeadboardThickness) + " thick, drawn to the length they have when sprung. " +
-		"The neck is the tenon between the inwales; the notch goes over the heel of the stem-piece. Try it straight first: wood is taken off more easily than put on."}
+	p := Pattern{Key: "headboard", Name: "Headboard",
+		Note: "Two alike, " + m.small(frame.HeadboardThickness) + " thick, drawn to the length they have when sprung. " +
+			"The neck is the tenon between the inwales; the notch goes over the heel of the stem-piece. Try it straight " +
+			"first: wood is taken off more easily than put on."}
 	// The board is cut as long as it is along its curve when sprung.
 	stretch := b.Sprung / b.Height
 	outline := make([]geom.Vec2, len(b.Outline))
@@ -45,7 +47,8 @@ func sectionPatterns(m maker) []Pattern {
 	for _, r := range sectionRibs(m.Frame, m.Ribs) {
 		name := "Rib " + nameOfRib(r.Number) + ", section"
 		p := Pattern{Key: "section-" + nameOfRib(r.Number), Name: name,
-			Note: "The port half of the rib's outer face, inside bark and sheathing, to its tip. Turn it over on the centre line. The plane leans as the rib does."}
+			Note: "The port half of the rib's outer face, inside bark and sheathing, to its tip. Turn it over on the " +
+				"centre line. The plane leans as the rib does."}
 		shape := r.Shape(m.Hull, sectionPieces)
 		p.draw(Cut, shape...)
 		tip := shape[len(shape)-1]
@@ -56,8 +59,10 @@ func sectionPatterns(m maker) []Pattern {
 			p.draw(Mark, inner...)
 		}
 		p.label(geom.Vec2{X: shape[0].X + 0.004, Y: (shape[0].Y + tip.Y) / 2}, "rib "+nameOfRib(r.Number)+", centre line")
-		p.label(geom.Vec2{X: shape[0].X + 0.004, Y: (shape[0].Y+tip.Y)/2 - 0.007}, "finished "+m.length(r.Length)+", tip to tip")
-		p.Labels = append(p.Labels, Label{At: toPaper(geom.Vec2{X: tip.X - 0.022, Y: tip.Y - 0.0015}), Text: "tip", End: true})
+		p.label(geom.Vec2{X: shape[0].X + 0.004, Y: (shape[0].Y+tip.Y)/2 - 0.007},
+			"finished "+m.length(r.Length)+", tip to tip")
+		p.Labels = append(p.Labels, Label{At: toPaper(geom.Vec2{X: tip.X - 0.022, Y: tip.Y - 0.0015}),
+			Text: "tip", End: true})
 		out = append(out, p.done())
 	}
 	return out
@@ -76,15 +81,21 @@ func tipPattern(m maker) []Pattern {
 	taper := r.Taper(d)
 	half, wide, shoulder, tip := r.Length/2, taper.Middle/2, taper.Shoulder/2, taper.Tip/2
 	from := half - taper.Length
-	p := Pattern{Key: "tip", Name: "Rib taper and bevel", Note: "Half of rib " + nameOfRib(r.Number) + ", the longest, from its middle to its tip, as finished: leave " + m.small(gather.RibTrim) + " at the tip until the rib has been tried. For another rib keep the tip and slide the middle to its half length. Tips are cut at 45 degrees, the outer face long."}
-	p.draw(Cut, geom.Vec2{X: -wide}, geom.Vec2{X: -shoulder, Y: from}, geom.Vec2{X: -tip, Y: half}, geom.Vec2{X: tip, Y: half}, geom.Vec2{X: shoulder, Y: from}, geom.Vec2{X: wide})
+	p := Pattern{Key: "tip", Name: "Rib taper and bevel",
+		Note: "Half of rib " + nameOfRib(r.Number) + ", the longest, from its middle to its tip, as finished: leave " +
+			m.small(gather.RibTrim) + " at the tip until the rib has been tried. For another rib keep the tip and slide " +
+			"the middle to its half length. Tips are cut at 45 degrees, the outer face long."}
+	p.draw(Cut, geom.Vec2{X: -wide}, geom.Vec2{X: -shoulder, Y: from}, geom.Vec2{X: -tip, Y: half},
+		geom.Vec2{X: tip, Y: half}, geom.Vec2{X: shoulder, Y: from}, geom.Vec2{X: wide})
 	p.draw(Dotted, geom.Vec2{X: -shoulder, Y: from}, geom.Vec2{X: shoulder, Y: from})
 	p.label(geom.Vec2{X: 0.003, Y: from - 0.005}, "taper begins, "+m.small(taper.Length)+" from the tip")
 	p.draw(Centre, geom.Vec2{}, geom.Vec2{Y: half})
 	p.draw(Centre, geom.Vec2{X: -wide}, geom.Vec2{X: wide})
 	p.draw(Mark, geom.Vec2{X: -tip, Y: half - r.Thickness}, geom.Vec2{X: tip, Y: half - r.Thickness})
 	edge := wide + 0.02
-	p.draw(Cut, geom.Vec2{X: edge, Y: half - 0.12}, geom.Vec2{X: edge, Y: half}, geom.Vec2{X: edge + r.Thickness, Y: half - r.Thickness}, geom.Vec2{X: edge + r.Thickness, Y: half - 0.12})
+	inside := edge + r.Thickness
+	p.draw(Cut, geom.Vec2{X: edge, Y: half - 0.12}, geom.Vec2{X: edge, Y: half},
+		geom.Vec2{X: inside, Y: half - r.Thickness}, geom.Vec2{X: inside, Y: half - 0.12})
 	p.label(geom.Vec2{X: edge, Y: half - 0.128}, "from the edge")
 	p.label(geom.Vec2{X: tip + 0.012, Y: half - r.Thickness - 0.002}, "bevel")
 	p.label(geom.Vec2{X: 0.003, Y: 0.004}, "middle, "+m.small(r.Width)+" wide")

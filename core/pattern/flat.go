@@ -30,9 +30,13 @@ func outlinePattern(m maker) []Pattern {
 		return nil
 	}
 	o := outline{m, Pattern{Key: "outline", Name: "Bark laid flat, at a tenth",
-		Note: "At a tenth of its size: 1 mm on paper is 10 mm of bark, and 1 in is 10 in. Bow to the right, port up. Cut on the whole lines to try the bark in paper; the dotted ones are the bark left to trim, and the building frame. Side panels lie off the seam that they are sewn to. Gores are named by about how much rides over at the edge: slash them, and trim after the sides are up."}}
+		Note: "At a tenth of its size: 1 mm on paper is 10 mm of bark, and 1 in is 10 in. Bow to the right, port up. " +
+			"Cut on the whole lines to try the bark in paper; the dotted ones are the bark left to trim, and the " +
+			"building frame. Side panels lie off the seam that they are sewn to. Gores are named by about how much rides " +
+			"over at the edge: slash them, and trim after the sides are up."}}
 	if m.Bark.Uneven() {
-		o.Note += " The sheets on the bed differ in width: side panels and the ends of the gores are drawn for the narrowest. In a wider one slash on to its own edge, and sew on what the cutting list says."
+		o.Note += " The sheets on the bed differ in width: side panels and the ends of the gores are drawn for the " +
+			"narrowest. In a wider one slash on to its own edge, and sew on what the cutting list says."
 	}
 	o.pieces()
 	o.gores()
@@ -44,7 +48,9 @@ func outlinePattern(m maker) []Pattern {
 func (o *outline) put(style Style, line []geom.Vec2, ends, sides []float64) {
 	for _, x := range ends {
 		for _, y := range sides {
-			o.draw(style, each(line, func(q geom.Vec2) geom.Vec2 { return geom.Vec2{X: x * tenth * q.X, Y: y * tenth * q.Y} })...)
+			o.draw(style, each(line, func(q geom.Vec2) geom.Vec2 {
+				return geom.Vec2{X: x * tenth * q.X, Y: y * tenth * q.Y}
+			})...)
 		}
 	}
 }
@@ -225,7 +231,8 @@ func (o *outline) marks() {
 	o.middled(aside.X, -aside.Y, 1.2, "building frame")
 	for i, s := range o.Bark.Bed {
 		half := s.Width / 2
-		box := []geom.Vec2{{X: s.Aft, Y: -half}, {X: s.Bow, Y: -half}, {X: s.Bow, Y: half}, {X: s.Aft, Y: half}, {X: s.Aft, Y: -half}}
+		box := []geom.Vec2{{X: s.Aft, Y: -half}, {X: s.Bow, Y: -half}, {X: s.Bow, Y: half}, {X: s.Aft, Y: half},
+			{X: s.Aft, Y: -half}}
 		o.put(Mark, box, both[:1], both[:1])
 		text := s.Name + ", " + o.length(s.Width) + " wide"
 		if s.Wanting() {

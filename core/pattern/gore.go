@@ -30,7 +30,10 @@ func gorePatterns(m maker) []Pattern {
 
 func (m maker) gore(name string, g bark.FlatGore) Pattern {
 	p := Pattern{Key: "gore-" + name, Name: "Gore " + name,
-		Note: "Slash first, straight from the edge in to the foot, and turn the sides up; then hold this to what rides over and trim. It stands " + m.length(abs(g.Run)) + " along the gunwale from the middle, port; turn it over for starboard and for the other end. The two edges are what comes together when sewn. " + m.lapNote(g)}
+		Note: "Slash first, straight from the edge in to the foot, and turn the sides up; then hold this to what " +
+			"rides over and trim. It stands " + m.length(abs(g.Run)) + " along the gunwale from the middle, port; turn " +
+			"it over for starboard and for the other end. The two edges are what comes together when sewn. " +
+			m.lapNote(g)}
 	foot := g.After[0]
 	after, fore := g.After[len(g.After)-1], g.Fore[len(g.Fore)-1]
 	up := after.Lerp(fore, 0.5).Sub(foot).Unit()

@@ -30,7 +30,9 @@ func (s *page) line(l Line) {
 }
 
 func (s *page) rect(x, y, width, height float64) {
-	s.Add(draw.Fill{Role: draw.Ink, Points: []draw.Point{{X: x, Y: y}, {X: x + width, Y: y}, {X: x + width, Y: y + height}, {X: x, Y: y + height}}})
+	right, low := x+width, y+height
+	s.Add(draw.Fill{Role: draw.Ink,
+		Points: []draw.Point{{X: x, Y: y}, {X: right, Y: y}, {X: right, Y: low}, {X: x, Y: low}}})
 }
 
 func (s *page) label(l Label) { s.text(l, false) }

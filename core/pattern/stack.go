@@ -20,7 +20,8 @@ func Stack(patterns []Pattern) Pattern {
 	if len(patterns) == 1 {
 		return patterns[0]
 	}
-	out := Pattern{Key: patterns[0].Key, Name: patterns[0].Name + " and " + strconv.Itoa(len(patterns)-1) + " more", Note: patterns[0].Note}
+	first, more := patterns[0], strconv.Itoa(len(patterns)-1)
+	out := Pattern{Key: first.Key, Name: first.Name + " and " + more + " more", Note: first.Note}
 	y := 0.0
 	for _, p := range patterns {
 		y += 2 * twelvePoints

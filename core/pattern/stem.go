@@ -25,8 +25,11 @@ func (m maker) bends() bool {
 func stemPattern(m maker) []Pattern {
 	d, s := m.Design, m.Frame.Stem
 	outer, solid := m.stemPath()
-	p := Pattern{Key: "stem", Name: "Stem-piece", Note: "Two alike. The outer line is the stem's outer face, inside the bark. The heel is left solid and sawn to its curve from stock " +
-		m.small(s.Stock) + " deep; " + units.Count.Format(float64(d.StemLaminations), m.System) + " laminations of " + units.Thickness.Format(s.Lamination, m.System) + " run from it to the head."}
+	p := Pattern{Key: "stem", Name: "Stem-piece",
+		Note: "Two alike. The outer line is the stem's outer face, inside the bark. The heel is left solid and sawn " +
+			"to its curve from stock " + m.small(s.Stock) + " deep; " +
+			units.Count.Format(float64(d.StemLaminations), m.System) + " laminations of " +
+			units.Thickness.Format(s.Lamination, m.System) + " run from it to the head."}
 	if s.SolidTightest {
 		p.Note += " The end is tightest in the solid, radius " + m.small(s.SolidRadius) + "."
 	}
@@ -47,7 +50,8 @@ func stemPattern(m maker) []Pattern {
 		p.label(outer[last].Add(geom.Vec2{X: 0.005, Y: -0.006}), "head")
 		tight := sort.SearchFloat64s(s.Profile.Run, s.Tightest-1e-9)
 		p.draw(Mark, outer[tight], inner[tight])
-		p.Labels = append(p.Labels, Label{At: toPaper(inside[tight]), Text: "tightest, " + m.small(max(0, s.Innermost().Radius)), End: true})
+		p.Labels = append(p.Labels, Label{At: toPaper(inside[tight]),
+			Text: "tightest, " + m.small(max(0, s.Innermost().Radius)), End: true})
 	} else {
 		p.Note += " The curve is tighter than the piece is deep: it will not fit, and only its outer face is drawn."
 		p.label(outer[solid].Add(geom.Vec2{Y: 0.012}), "heel")
@@ -106,13 +110,16 @@ func formPattern(m maker) []Pattern {
 	past := face[last].Sub(face[last-1]).Unit().Scale(formRun)
 	face = append(append([]geom.Vec2{first.Add(back)}, face...), face[last].Add(past))
 	end := len(face) - 2 // the head
-	note := "The curved edge is the stem's inner face from the end of the solid to the head, with nothing added for what it opens: test first. " + m.springback() +
-		". Bend one lamination on this form, let it dry, let it go, and enter by how much its radius grew: the form is then drawn tighter by that."
+	note := "The curved edge is the stem's inner face from the end of the solid to the head, with nothing added " +
+		"for what it opens: test first. " + m.springback() + ". Bend one lamination on this form, let it dry, let it " +
+		"go, and enter by how much its radius grew: the form is then drawn tighter by that."
 	if frame.Tried(m.Design) {
-		note = "The curved edge is bent tighter than the stem's inner face all along, for a trial piece whose radius grew by " +
-			units.Percent.Format(m.Design.StemOpening, m.System) + ": its tightest radius is " + m.small(s.FormRadius) + "."
+		note = "The curved edge is bent tighter than the stem's inner face all along, for a trial piece whose radius " +
+			"grew by " + units.Percent.Format(m.Design.StemOpening, m.System) + ": its tightest radius is " +
+			m.small(s.FormRadius) + "."
 	}
-	p := Pattern{Key: "form", Name: "Bending form of the stem", Note: note + " The solid heel lies straight on it and is sawn to its curve afterwards."}
+	p := Pattern{Key: "form", Name: "Bending form of the stem",
+		Note: note + " The solid heel lies straight on it and is sawn to its curve afterwards."}
 	p.draw(Cut, face...)
 	// Behind the face the form is as broad all along, or cut off along its chord
 	// where the curve is too tight for that.
@@ -135,5 +142,6 @@ func (m maker) springback() string {
 	if s.FullyStraight {
 		return "Laminations this thin may spring straight, so let them dry in the form"
 	}
-	return "A lashed stem may open to at most " + units.Ratio.Format(math.Round(s.High*100)/100, m.System) + " times its radius, so let it dry in the form"
+	return "A lashed stem may open to at most " + units.Ratio.Format(math.Round(s.High*100)/100, m.System) +
+		" times its radius, so let it dry in the form"
 }

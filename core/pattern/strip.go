@@ -29,7 +29,8 @@ func framePatterns(m maker) []Pattern {
 	var out []Pattern
 	for i, part := range parts {
 		p := Pattern{Key: "frame-" + strconv.Itoa(i+1), Name: "Building frame",
-			Note: "The outer edge of the long batten, from the middle to the end; the same for all four quarters. Cross lines stand square to the centre line of the frame."}
+			Note: "The outer edge of the long batten, from the middle to the end; the same for all four quarters. Cross " +
+				"lines stand square to the centre line of the frame."}
 		if len(parts) > 1 {
 			p.Name += ", strip " + strconv.Itoa(i+1)
 		}
@@ -98,7 +99,10 @@ const (
 // over to a stick: the same toward both ends and on both sides.
 func stickPattern(m maker) []Pattern {
 	f := m.Frame
-	p := Pattern{Key: "stick", Name: "Story stick for the gunwale", Note: "From the middle to one end, along the gunwale's curve; the same toward both ends and on both sides. Prick the marks through to a straight stick, then roll the stick along the gunwale's top inner edge from its middle."}
+	p := Pattern{Key: "stick", Name: "Story stick for the gunwale",
+		Note: "From the middle to one end, along the gunwale's curve; the same toward both ends and on both sides. " +
+			"Prick the marks through to a straight stick, then roll the stick along the gunwale's top inner edge from " +
+			"its middle."}
 	run := f.Gunwales.Run
 	at := func(x, along float64) geom.Vec2 { return geom.Vec2{X: x, Y: -along} }
 	p.draw(Cut, at(stickWidth, 0), at(0, 0), at(0, run), at(stickWidth, run), at(stickWidth, 0))

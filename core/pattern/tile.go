@@ -23,7 +23,11 @@ const room = 12
 // Whole is a block that holds all of a pattern, and Roll the same cut into lengths
 // that a page may have. Both are broad enough for the scale bars.
 func (p Pattern) Whole() Block {
-	return Block{Width: max(Paper.Width, math.Ceil(p.Size.X)+2*room), Height: max(Paper.Height, math.Ceil(p.Size.Y)+2*room), Overlap: Paper.Overlap}
+	return Block{
+		Width:   max(Paper.Width, math.Ceil(p.Size.X)+2*room),
+		Height:  max(Paper.Height, math.Ceil(p.Size.Y)+2*room),
+		Overlap: Paper.Overlap,
+	}
 }
 
 // Roll is Whole in lengths of at most the longest page.

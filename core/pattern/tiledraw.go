@@ -105,7 +105,8 @@ func (s *page) bars(b Block) {
 	s.label(Label{At: geom.Vec2{X: barStart, Y: b.Height - short - 1}, Text: text, Size: barLetters})
 	s.rect(b.Width-short, barStart, barThick, barMillimetres)
 	s.rect(b.Width-long, barStart, barThick, barInches)
-	s.label(Label{At: geom.Vec2{X: b.Width - short - 1, Y: barStart + barInches}, Text: text, Size: barLetters, Turned: true})
+	s.label(Label{At: geom.Vec2{X: b.Width - short - 1, Y: barStart + barInches},
+		Text: text, Size: barLetters, Turned: true})
 }
 
 // box draws the frame, with the sheet's name in it.
@@ -126,7 +127,8 @@ func (s *page) box(t Tile, h Head, at geom.Vec2) {
 	say(h.Boat, 3.4, 2)
 	say(strings.TrimSpace(h.Date+" "+h.Mark()+" "+VersionLine), 3.4, 2)
 	y = max(y, at.Y+boxOutside-8.5)
-	say("Scale 100 %, actual size, not Fit. "+inMillimetres(boxInside)+" inside, "+inInches(boxOutside)+" outside.", 2.9, 2)
+	say("Scale 100 %, actual size, not Fit. "+
+		inMillimetres(boxInside)+" inside, "+inInches(boxOutside)+" outside.", 2.9, 2)
 }
 
 // frame is the box's outline: its inner edge is boxInside, its outer edge boxOutside.

@@ -44,7 +44,9 @@ var scaleRules = []string{
 }
 
 // assemblyRule is on every map.
-const assemblyRule = "Cut along a whole line at the left or the upper edge of a sheet, and lay that edge on the dashed line of the sheet before: crosses and symbols come to lie on their like. Sheets with nothing on them are left out."
+const assemblyRule = "Cut along a whole line at the left or the upper edge of a sheet, and lay that edge on the " +
+	"dashed line of the sheet before: crosses and symbols come to lie on their like. Sheets with nothing on them " +
+	"are left out."
 
 const (
 	// proseShare is letterShare for whole lines of small letters, by eye.
@@ -141,7 +143,8 @@ func assembly(p Pattern, h Head) *page {
 	}
 	top := y + 4
 	const left = mapLeft + boxOutside + 8
-	corner, area := geom.Vec2{X: left, Y: top}, geom.Vec2{X: Paper.Width - Paper.Overlap - 6 - left, Y: Paper.Height - Paper.Overlap - 8 - top}
+	corner := geom.Vec2{X: left, Y: top}
+	area := geom.Vec2{X: Paper.Width - Paper.Overlap - 6 - left, Y: Paper.Height - Paper.Overlap - 8 - top}
 	if lying {
 		corner, area = geom.Vec2{X: mapLeft, Y: top}, geom.Vec2{X: mapWidth, Y: area.Y - boxOutside}
 	}
@@ -155,7 +158,8 @@ func assembly(p Pattern, h Head) *page {
 	}
 	for _, t := range tiles {
 		o := t.origin()
-		box := []geom.Vec2{o, {X: o.X + Paper.Width, Y: o.Y}, {X: o.X + Paper.Width, Y: o.Y + Paper.Height}, {X: o.X, Y: o.Y + Paper.Height}, o}
+		right, low := o.X+Paper.Width, o.Y+Paper.Height
+		box := []geom.Vec2{o, {X: right, Y: o.Y}, {X: right, Y: low}, {X: o.X, Y: low}, o}
 		for i := range box {
 			box[i] = place(box[i])
 		}

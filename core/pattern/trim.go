@@ -18,11 +18,12 @@ const (
 func trimPattern(m maker) []Pattern {
 	c := m.Frame.Closing
 	line := c.Trim.Points
-	p := Pattern{Key: "trim", Name: "Trim line of the bark's end", Note: "For both ends. Lay it on the bark where it leaves the bottom " +
-		"and follow the whole line. Leave the bark to the dotted line, " + m.small(c.Leave) + " past it, until the stem-piece is " +
-		"tried in; then trim both barks to the line together, and sew. The thin line inside is the stem-piece's outer face. " +
-		"Crosses are the holes of the stitches, " + m.small(c.Spacing) + " apart and " + m.small(c.HoleIn) + " in; " +
-		"the marks across the top edge are the three lashings of the outwales, seen from the side."}
+	p := Pattern{Key: "trim", Name: "Trim line of the bark's end",
+		Note: "For both ends. Lay it on the bark where it leaves the bottom and follow the whole line. Leave the bark " +
+			"to the dotted line, " + m.small(c.Leave) + " past it, until the stem-piece is tried in; then trim both " +
+			"barks to the line together, and sew. The thin line inside is the stem-piece's outer face. Crosses are the " +
+			"holes of the stitches, " + m.small(c.Spacing) + " apart and " + m.small(c.HoleIn) + " in; the marks across " +
+			"the top edge are the three lashings of the outwales, seen from the side."}
 	p.draw(Cut, line...)
 	p.draw(Dotted, geom.Offset(line, -c.Leave)...)
 	p.draw(Mark, geom.Offset(line, m.Design.BarkThickness)...)

@@ -34,7 +34,8 @@ var (
 
 	// anyName are words without a meaning of their own.
 	anyName = []string{"the", "a", "an", "of", "at", "in", "to", "on", "from", "and", "is", "by", "boat", "canoe", "hull",
-		"measured", "lettered", "scaled", "about", "approx", "approximately", "mm", "cm", "m", "ft", "feet", "foot", "inch", "inches"}
+		"measured", "lettered", "scaled", "about", "approx", "approximately", "mm", "cm", "m", "ft", "feet", "foot",
+		"inch", "inches"}
 	// placeWords say where, or of which half.
 	placeWords = joined(middles, ends, gunwale, thwarts, []string{"headboard", "stem", "bow", "stern", "point", "tip",
 		"head",

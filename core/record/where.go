@@ -64,7 +64,8 @@ var (
 
 // ReadWhere reads where a measurement of a kind was taken: a thwart by its number,
 // amidships, or a distance from the middle or an end; at what height, where it was taken
-// at one; and, for one half of the boat only, forward or aft. Bare numbers are inches, or mm where the system is Metric.
+// at one; and, for one half of the boat only, forward or aft. Bare numbers are inches, or
+// mm where the system is Metric.
 func ReadWhere(k Kind, text string, s units.System) (number int, at Place, err error) {
 	if !k.Sided() {
 		return 0, Place{}, nil

@@ -91,7 +91,8 @@ func (ev *evidence) checkTwice() {
 			if a.Kind != b.Kind || a.Number != b.Number || a.Aft() != b.Aft() || ev.aside[i] || ev.aside[j] {
 				continue
 			}
-			if a.At.From != b.At.From || a.At.Height != b.At.Height || (a.Placed() && a.Number == 0 && a.At.Distance != b.At.Distance) {
+			elsewhere := a.Placed() && a.Number == 0 && a.At.Distance != b.At.Distance
+			if elsewhere || a.At.From != b.At.From || a.At.Height != b.At.Height {
 				continue
 			}
 			if a.Kind != record.EndPoint && math.Abs(a.Value-b.Value) > a.Within()+b.Within() {

@@ -25,7 +25,8 @@ func (b *boat) section() group {
 	turn := freed("turnWidth", func(d *design.Design) *float64 { return &d.TurnWidth })
 	// The girth's spread as a spread of the corner.
 	const step = units.Millimetre
-	slope := (shape.New(rule.At(rule.Corner+step)).HalfGirth() - shape.New(rule.At(rule.Corner-step)).HalfGirth()) / (4 * step)
+	girth := func(corner float64) float64 { return shape.New(rule.At(corner)).HalfGirth() }
+	slope := (girth(rule.Corner+step) - girth(rule.Corner-step)) / (4 * step)
 	turn.spread = design.GirthSpread / max(slope, 0.05)
 	k.free = []free{turn.within(0, design.MostTurn*d.OutsideBreadth())}
 	if len(girths) > 0 && len(breadths) > 0 {
@@ -44,7 +45,8 @@ func (b *boat) belowEdge(data []located) []located {
 	for _, s := range data {
 		x := min(s.x, lines.HeelX)
 		if low, high := lines.Bottom(x), lines.TopEdge(x); s.At.Height <= low || s.At.Height >= high {
-			b.ev.conflict(fmt.Sprintf("%v: the side stands from %s to %s over the base line there.", s.Named(b.ev.system), b.ev.length(low), b.ev.length(high)), s.index)
+			b.ev.conflict(fmt.Sprintf("%v: the side stands from %s to %s over the base line there.",
+				s.Named(b.ev.system), b.ev.length(low), b.ev.length(high)), s.index)
 			continue
 		}
 		list = append(list, s)

@@ -15,7 +15,8 @@ func PrintRoll(w io.Writer, p pattern.Pattern, h pattern.Head) error {
 	block := p.Roll()
 	width, height := units.Trimmed(block.Width, 3)+"mm", units.Trimmed(block.Height, 3)+"mm"
 	b.WriteString("<style>\n" + style + "@page { size: " + width + " " + height + "; margin: 0; }\n" +
-		".sheets, .sheets .tile { width: " + width + "; }\n.sheets .tile { width: " + width + "; height: " + height + "; }\n</style>\n<div class=\"sheets\">\n")
+		".sheets, .sheets .tile { width: " + width + "; }\n" +
+		".sheets .tile { width: " + width + "; height: " + height + "; }\n</style>\n<div class=\"sheets\">\n")
 	for _, t := range p.Tiles(block) {
 		b.WriteString(`<section class="tile">`)
 		if err := t.SVG(b, h); err != nil {

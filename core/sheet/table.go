@@ -14,7 +14,8 @@ import (
 // value, every row the part of the picture it stands for.
 func HTMLTable(w io.Writer, t answer.Table, s units.System) error {
 	b := bufio.NewWriter(w)
-	b.WriteString(`<table data-table="` + draw.Escape(t.Key) + `"><caption>` + draw.Escape(t.Title) + `</caption><thead><tr>`)
+	b.WriteString(`<table data-table="` + draw.Escape(t.Key) + `"><caption>` + draw.Escape(t.Title) +
+		`</caption><thead><tr>`)
 	for _, c := range t.Columns {
 		b.WriteString(`<th scope="col">` + draw.Escape(c.Label) + `</th>`)
 	}

@@ -103,8 +103,11 @@ func (f fraction) spokenInches() string {
 // spokenPart returns a half, three quarters, five sixteenths.
 func (f fraction) spokenPart() string {
 	parts := map[int64]string{2: "half", 4: "quarter", 8: "eighth", 16: "sixteenth", 32: "thirty-second"}
-	counts := map[int64]string{3: "three", 5: "five", 7: "seven", 9: "nine", 11: "eleven", 13: "thirteen", 15: "fifteen",
-		17: "seventeen", 19: "nineteen", 21: "twenty-one", 23: "twenty-three", 25: "twenty-five", 27: "twenty-seven", 29: "twenty-nine", 31: "thirty-one"}
+	counts := map[int64]string{
+		3: "three", 5: "five", 7: "seven", 9: "nine", 11: "eleven", 13: "thirteen", 15: "fifteen", 17: "seventeen",
+		19: "nineteen", 21: "twenty-one", 23: "twenty-three", 25: "twenty-five", 27: "twenty-seven", 29: "twenty-nine",
+		31: "thirty-one",
+	}
 	part := parts[f.under]
 	if f.over > 1 {
 		return counts[f.over] + " " + part + "s"

@@ -66,7 +66,8 @@ func (p inchPound) strength() Strength {
 }
 
 func row(s Species, name string, green, dry inchPound, source string) SpeciesRow {
-	return SpeciesRow{Species: s, Name: name, Green: green.strength(), Dry: dry.strength(), Source: known.Source{Basis: known.Published, Cited: source}}
+	return SpeciesRow{Species: s, Name: name, Green: green.strength(), Dry: dry.strength(),
+		Source: known.Source{Basis: known.Published, Cited: source}}
 }
 
 var speciesRows = [...]SpeciesRow{

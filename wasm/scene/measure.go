@@ -22,7 +22,8 @@ func (p *Pen) Measure(from, to draw.Point, gap float64) []draw.Op {
 	}
 	const tick = 3.5
 	for _, q := range [2]draw.Point{from, to} {
-		ops = append(ops, draw.Stroke{Role: draw.Ink, Points: []draw.Point{{X: q.X - tick, Y: q.Y + tick}, {X: q.X + tick, Y: q.Y - tick}}, Width: 1.4 * p.Weight})
+		ops = append(ops, draw.Stroke{Role: draw.Ink, Width: 1.4 * p.Weight,
+			Points: []draw.Point{{X: q.X - tick, Y: q.Y + tick}, {X: q.X + tick, Y: q.Y - tick}}})
 	}
 	return ops
 }
@@ -42,5 +43,5 @@ func (p *Pen) ReadyFlat(f *bark.Flat) bool {
 
 // Wanting hatches a piece of bark that there is none for.
 func (p *Pen) Wanting(points []draw.Point) {
-	p.List.Add(draw.Hatch{Role: draw.Warn, Points: points, Spacing: 5 * p.Weight, Width: FineWidth * p.Weight, Angle: math.Pi / 4})
+	p.Hatch(draw.Warn, 5, FineWidth, math.Pi/4, points)
 }

@@ -94,6 +94,14 @@ func (p *Pen) Area(fill, line draw.Role, width float64, points []draw.Point) {
 	p.Ring(line, width, points)
 }
 
+// Hatch hatches an area with lines at an angle, radians. spacing and width are at plain
+// lettering.
+func (p *Pen) Hatch(r draw.Role, spacing, width, angle float64, points []draw.Point) {
+	if p.Seen(points) {
+		p.List.Add(draw.Hatch{Role: r, Points: points, Spacing: spacing * p.Weight, Width: width * p.Weight, Angle: angle})
+	}
+}
+
 // The dashes: short for seams and what lies underneath, long for the boat
 // compared with, dash and dot for centre lines.
 var (
@@ -113,7 +121,8 @@ func (p *Pen) Part(name string, closed bool, points []draw.Point) {
 		return
 	}
 	if closed {
-		p.Marks = append(p.Marks, draw.Hatch{Role: draw.Mark, Points: points, Spacing: 4 * p.Weight, Width: p.Weight, Angle: math.Pi / 4})
+		p.Marks = append(p.Marks, draw.Hatch{Role: draw.Mark, Points: points,
+			Spacing: 4 * p.Weight, Width: p.Weight, Angle: math.Pi / 4})
 	}
 	p.Marks = append(p.Marks, draw.Stroke{Role: draw.Mark, Points: points, Width: 3 * p.Weight, Closed: closed})
 }

@@ -18,6 +18,7 @@ func (w *Work) SayMoved() string {
 	if said == nil {
 		return ""
 	}
-	return "This boat was written by an older page. What was set stays as it was set; what follows follows today's rules. " +
-		strings.Join(said, ". ") + ". Half girths, ribs, bark and how she floats move with these: print again what was printed before."
+	return "This boat was written by an older page. What was set stays as it was set; what follows follows today's " +
+		"rules. " + strings.Join(said, ". ") + ". Half girths, ribs, bark and how she floats move with these: print " +
+		"again what was printed before."
 }

@@ -227,7 +227,8 @@ func drawLines(dir, pkg string, seed uint64, share float64) int {
 }
 
 func commit(dir, subject string) {
-	run(dir, "git", "-c", "user.name=mutants", "-c", "user.email=mutants@localhost", "commit", "-qam", subject, "--allow-empty")
+	run(dir, "git", "-c", "user.name=mutants", "-c", "user.email=mutants@localhost",
+		"commit", "-qam", subject, "--allow-empty")
 }
 
 func run(dir, name string, args ...string) string {

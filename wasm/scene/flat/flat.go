@@ -63,7 +63,7 @@ func cutLines(piece *bark.Piece) [][]geom.Vec2 {
 	outline := piece.Outline()
 	mirror := func(i int) bool {
 		a, b := outline[i], outline[(i+1)%len(outline)]
-		return math.Abs(a.X) < scene.OnAxis && math.Abs(b.X) < scene.OnAxis || math.Abs(a.Y) < scene.OnAxis && math.Abs(b.Y) < scene.OnAxis
+		return max(math.Abs(a.X), math.Abs(b.X)) < scene.OnAxis || max(math.Abs(a.Y), math.Abs(b.Y)) < scene.OnAxis
 	}
 	// Begin after a mirror line, so that no edge is broken in two.
 	n, first := len(outline), 0
@@ -139,7 +139,7 @@ func (p *pen) flatGores(c core.Canoe, a scene.Plate) {
 		for _, side := range [2]float64{1, -1} {
 			points := a.InQuarter([2]float64{1, side}, 0, opening)
 			if g.State == bark.GoreLetIn {
-				p.List.Add(draw.Hatch{Role: draw.Warn, Points: points, Spacing: 3 * p.Weight, Width: scene.FineWidth * p.Weight, Angle: math.Pi / 4})
+				p.Hatch(draw.Warn, 3, scene.FineWidth, math.Pi/4, points)
 			}
 			p.Part(name, true, points)
 		}
@@ -149,7 +149,8 @@ func (p *pen) flatGores(c core.Canoe, a scene.Plate) {
 	for tier := tiers - 1; tier >= 0; tier-- {
 		for i, g := range f.Gores {
 			if i%tiers == tier && len(g.After) > 0 {
-				p.goreLabel(c, i, a.At(g.After[0].X, g.After[0].Y), a.Place([]geom.Vec2{g.After[len(g.After)-1], g.Fore[len(g.Fore)-1]}))
+				p.goreLabel(c, i, a.At(g.After[0].X, g.After[0].Y),
+					a.Place([]geom.Vec2{g.After[len(g.After)-1], g.Fore[len(g.Fore)-1]}))
 			}
 		}
 	}
@@ -169,7 +170,8 @@ func (p *pen) sheetsUnder(c core.Canoe, a scene.Plate) {
 		x, half := (s.Aft+s.Bow)/2, (s.Bow-s.Aft)/2
 		points := a.Place(scene.Rect(x, half, -s.Width/2, s.Width/2))
 		p.Fill(draw.Ground, points)
-		p.List.Add(draw.Stroke{Role: draw.Seam, Points: points, Width: scene.FineWidth * p.Weight, Dash: []float64{7, 2, 2, 2}, Closed: true})
+		p.List.Add(draw.Stroke{Role: draw.Seam, Points: points, Width: scene.FineWidth * p.Weight,
+			Dash: []float64{7, 2, 2, 2}, Closed: true})
 	}
 }
 

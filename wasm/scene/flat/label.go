@@ -35,7 +35,8 @@ func (p *pen) goreLabel(c core.Canoe, i int, foot draw.Point, tips []draw.Point)
 	case !p.roomy(a):
 		at.Y = a.At(0, flatReach(c, p.View.Flat)).Y - (0.7+1.4*float64(i%l.tiers))*p.Letter
 		n := p.Say(scene.RankPart, text, role, draw.Paper, scene.Spot{At: at, Anchor: draw.Middle})
-		n.With = []draw.Op{draw.Stroke{Role: draw.Faint, Points: []draw.Point{{X: at.X, Y: at.Y + 0.6*p.Letter}, {X: at.X, Y: over}}, Width: scene.HairWidth * p.Weight}}
+		n.With = []draw.Op{draw.Stroke{Role: draw.Faint, Width: scene.HairWidth * p.Weight,
+			Points: []draw.Point{{X: at.X, Y: at.Y + 0.6*p.Letter}, {X: at.X, Y: over}}}}
 	case len(p.View.Flat.Panels) > 0:
 		p.Say(scene.RankPart, text, role, draw.Bark, scene.SpotAt(foot.X, foot.Y+0.7*p.Letter, draw.Middle))
 	default:
@@ -52,14 +53,17 @@ func (p *pen) flatLabels(c core.Canoe, l flatLayout) {
 	}
 	left, right := a.At(-f.Length/2, 0).X, a.At(f.Length/2, 0).X
 	if l.titled {
-		n := p.Say(scene.RankTitle, "Bark laid flat", draw.Ink, draw.Paper, scene.SpotAt(max(left, 4), 1.1*p.Letter, draw.Start))
+		n := p.Say(scene.RankTitle, "Bark laid flat", draw.Ink, draw.Paper,
+			scene.SpotAt(max(left, 4), 1.1*p.Letter, draw.Start))
 		n.Text.Bold = true
 	}
 	if l.rows {
-		p.Say(scene.RankTitle, "bow →", draw.Ink, draw.Paper, scene.SpotAt(min(right, p.List.Width-4), 1.1*p.Letter, draw.End))
+		p.Say(scene.RankTitle, "bow →", draw.Ink, draw.Paper,
+			scene.SpotAt(min(right, p.List.Width-4), 1.1*p.Letter, draw.End))
 	}
 	text := length(f.Length) + " on the bed"
-	n := p.Say(scene.RankMain, text, draw.Ink, draw.Paper, scene.SpotAt((left+right)/2, l.lengthY, draw.Middle), scene.SpotAt((left+right)/2, p.List.Height-p.Letter, draw.Middle))
+	n := p.Say(scene.RankMain, text, draw.Ink, draw.Paper, scene.SpotAt((left+right)/2, l.lengthY, draw.Middle),
+		scene.SpotAt((left+right)/2, p.List.Height-p.Letter, draw.Middle))
 	n.Text.Bold = true
 	if l.rows {
 		gap := n.Text.Bounds().Width() + p.Letter
@@ -73,13 +77,17 @@ func (p *pen) flatLabels(c core.Canoe, l flatLayout) {
 	if c.Design.GunwaleTurn > 0 && p.roomy(a) {
 		wide += " and " + units.SmallLength.Format(c.Design.GunwaleTurn, p.View.System) + " to trim"
 	}
-	m := p.Say(scene.RankMain, wide, draw.Ink, draw.Bark, scene.SpotAt(a.Origin.X, a.Origin.Y-0.8*p.Letter, draw.Middle), scene.SpotAt(a.Origin.X, a.Origin.Y+0.8*p.Letter, draw.Middle))
+	m := p.Say(scene.RankMain, wide, draw.Ink, draw.Bark,
+		scene.SpotAt(a.Origin.X, a.Origin.Y-0.8*p.Letter, draw.Middle),
+		scene.SpotAt(a.Origin.X, a.Origin.Y+0.8*p.Letter, draw.Middle))
 	m.Text.Bold = true
-	p.Say(scene.RankExtra, "building frame", draw.Frame, draw.Bark, scene.Spot{At: a.At(-x, -c.Hull.FrameHalfBreadth(x)+0.9*p.Letter/a.Scale), Anchor: draw.End})
+	p.Say(scene.RankExtra, "building frame", draw.Frame, draw.Bark,
+		scene.Spot{At: a.At(-x, -c.Hull.FrameHalfBreadth(x)+0.9*p.Letter/a.Scale), Anchor: draw.End})
 	for i, s := range sheetsLaid(c) {
 		name := s.Name + ", " + scene.SheetWords(s, p.View.System) + ", " + length(s.Width) + " wide"
 		aft, bow, y := a.At(s.Aft, 0).X, a.At(s.Bow, 0).X, a.At(0, -s.Width/2).Y+0.8*p.Letter
-		p.Say(scene.RankExtra, name, draw.Seam, draw.Paper, scene.SpotAt(aft+4, y, draw.Start), scene.SpotAt(bow-4, y, draw.End), scene.SpotAt((aft+bow)/2, y, draw.Middle),
+		p.Say(scene.RankExtra, name, draw.Seam, draw.Paper, scene.SpotAt(aft+4, y, draw.Start),
+			scene.SpotAt(bow-4, y, draw.End), scene.SpotAt((aft+bow)/2, y, draw.Middle),
 			scene.SpotAt(aft+0.85*(bow-aft), y, draw.End), scene.SpotAt(aft+0.15*(bow-aft), y, draw.Start))
 		if i > 0 {
 			at := draw.Point{X: bow + 5, Y: a.Origin.Y + 2.2*p.Letter}
@@ -87,7 +95,8 @@ func (p *pen) flatLabels(c core.Canoe, l flatLayout) {
 			if p.roomy(a) {
 				joint += ", lapped to the stern"
 			}
-			p.Say(scene.RankExtra, joint, draw.Seam, draw.Bark, scene.Spot{At: at, Anchor: draw.Start}, scene.SpotAt(bow-5, at.Y, draw.End))
+			p.Say(scene.RankExtra, joint, draw.Seam, draw.Bark, scene.Spot{At: at, Anchor: draw.Start},
+				scene.SpotAt(bow-5, at.Y, draw.End))
 		}
 	}
 }
@@ -117,7 +126,8 @@ func describe(c core.Canoe, v scene.View) string {
 		}
 	}
 	text := "The bark of the boat laid flat, bow to the right: " + units.Length.Format(f.Length, v.System) + " long and " +
-		units.Length.Format(breadth(c, &f), v.System) + " broad, with " + units.Count.Format(float64(cut), v.System) + " gores cut each side"
+		units.Length.Format(breadth(c, &f), v.System) + " broad, with " + units.Count.Format(float64(cut), v.System) +
+		" gores cut each side"
 	if n := len(c.Bark.Panels); n > 0 {
 		text += " and side panels beside it"
 	}
@@ -127,5 +137,6 @@ func describe(c core.Canoe, v scene.View) string {
 	if c.Skin != nil && c.Bark.Uneven() {
 		text += "; the sheets differ in width, and gores and panels are those beside the narrowest"
 	}
-	return text + ". Hatching shows where it must stretch or gather: " + answer.StretchWords(f.P95, c.Design.StretchLimit, v.System) + "."
+	return text + ". Hatching shows where it must stretch or gather: " +
+		answer.StretchWords(f.P95, c.Design.StretchLimit, v.System) + "."
 }

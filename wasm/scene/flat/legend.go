@@ -96,7 +96,10 @@ func (p *pen) stretchLegend(c core.Canoe, l flatLayout) {
 		under += float64(len(g.rows)) * g.pitch()
 	}
 	// Brought near, the sheet runs under the legend.
-	p.Marks = append(p.Marks, draw.Fill{Role: draw.Paper, Points: []draw.Point{{X: x - g.gap, Y: y - g.size}, {X: x + wide + g.gap, Y: y - g.size}, {X: x + wide + g.gap, Y: under}, {X: x - g.gap, Y: under}}})
+	p.Marks = append(p.Marks, draw.Fill{Role: draw.Paper, Points: []draw.Point{
+		{X: x - g.gap, Y: y - g.size}, {X: x + wide + g.gap, Y: y - g.size},
+		{X: x + wide + g.gap, Y: under}, {X: x - g.gap, Y: under},
+	}})
 	start := x
 	if g.title != "" {
 		p.legendText(g, g.title, x, y)
@@ -116,7 +119,8 @@ func (p *pen) legendText(g legend, t string, x, y float64) {
 
 func (p *pen) legendRow(g legend, row []legendEntry, x, y float64) {
 	for _, e := range row {
-		box := []draw.Point{{X: x, Y: y - g.size/2}, {X: x + g.swatch, Y: y - g.size/2}, {X: x + g.swatch, Y: y + g.size/2}, {X: x, Y: y + g.size/2}}
+		right, top, low := x+g.swatch, y-g.size/2, y+g.size/2
+		box := []draw.Point{{X: x, Y: top}, {X: right, Y: top}, {X: right, Y: low}, {X: x, Y: low}}
 		p.Marks = append(p.Marks, draw.Fill{Role: draw.Bark, Points: box})
 		if e.band >= 0 {
 			p.Marks = append(p.Marks, p.bandHatch(e.band, box))

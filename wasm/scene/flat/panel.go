@@ -24,7 +24,8 @@ type panelPart struct {
 func panelParts(c core.Canoe, piece *bark.Piece, q [2]float64) []panelPart {
 	var parts []panelPart
 	for _, part := range panelSpans(c, q) {
-		if part.low, part.high = piece.Between(part.from, part.to); len(part.low) > 0 && !scant(c, q[0]*part.low[0].X, q[0]*part.low[len(part.low)-1].X) {
+		part.low, part.high = piece.Between(part.from, part.to)
+		if last := len(part.low) - 1; last >= 0 && !scant(c, q[0]*part.low[0].X, q[0]*part.low[last].X) {
 			parts = append(parts, part)
 		}
 	}

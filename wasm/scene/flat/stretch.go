@@ -17,7 +17,8 @@ var stretchBands = [...]float64{0.25, 0.5, 1}
 // bandHatch is the hatch of a band, from the first. Each spacing is half the one
 // before, so that lines run on from band to band.
 func (p *pen) bandHatch(band int, points []draw.Point) draw.Hatch {
-	h := draw.Hatch{Role: draw.Faint, Points: points, Spacing: 12 * p.Weight / math.Pow(2, float64(band)), Width: scene.HairWidth * p.Weight, Angle: -math.Pi / 4}
+	h := draw.Hatch{Role: draw.Faint, Points: points, Spacing: 12 * p.Weight / math.Pow(2, float64(band)),
+		Width: scene.HairWidth * p.Weight, Angle: -math.Pi / 4}
 	if band == len(stretchBands)-1 {
 		h.Role, h.Width = draw.Warn, scene.FineWidth*p.Weight
 	}

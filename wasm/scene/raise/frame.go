@@ -89,6 +89,7 @@ func (s *solid) gunwales(c core.Canoe) {
 		for _, q := range scene.Mirrored(line) {
 			rail = append(rail, geom.Vec3{X: q.X, Y: side * q.Y, Z: h.TopEdge(math.Abs(q.X))})
 		}
-		s.Marks = append(s.Marks, draw.Stroke{Role: draw.Faint, Points: s.place(rail), Width: scene.FineWidth * s.Weight, Dash: scene.LongDash})
+		s.Marks = append(s.Marks, draw.Stroke{Role: draw.Faint, Points: s.place(rail), Width: scene.FineWidth * s.Weight,
+			Dash: scene.LongDash})
 	}
 }

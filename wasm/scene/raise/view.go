@@ -26,7 +26,8 @@ func (p *pen) raised(c core.Canoe, size draw.Size) {
 	if !p.ReadyFlat(f) {
 		return
 	}
-	room := draw.Box{Left: 0.8 * p.Letter, Top: 2.2 * p.Letter, Right: size.Width - 0.8*p.Letter, Bottom: size.Height - 0.8*p.Letter}
+	room := draw.Box{Left: 0.8 * p.Letter, Top: 2.2 * p.Letter, Right: size.Width - 0.8*p.Letter,
+		Bottom: size.Height - 0.8*p.Letter}
 	if size.Height < 15*p.Letter {
 		room.Top = 1.4 * p.Letter
 	}
@@ -130,12 +131,14 @@ func (s *solid) goreParts(f *bark.Flat, raised []geom.Vec3) {
 
 // labels say how far the sides are up.
 func (s *solid) labels(c core.Canoe) {
-	n := s.Say(scene.RankMain, "Sides turned up: "+UpWords(s.View.Up), draw.Ink, draw.Paper, scene.SpotAt(0.8*s.Letter, 1.1*s.Letter, draw.Start))
+	n := s.Say(scene.RankMain, "Sides turned up: "+UpWords(s.View.Up), draw.Ink, draw.Paper,
+		scene.SpotAt(0.8*s.Letter, 1.1*s.Letter, draw.Start))
 	n.Text.Bold = true
 	s.Say(scene.RankTitle, "bow →", draw.Ink, draw.Paper, scene.SpotAt(s.List.Width-0.8*s.Letter, 1.1*s.Letter, draw.End))
 	if s.View.Up < 1 {
 		top := s.camera.at(geom.Vec3{Y: c.Hull.SkinHalfBreadth(0), Z: c.Hull.TopEdge(0)})
-		s.Say(scene.RankExtra, "where the gunwale will stand", draw.Faint, draw.Paper, scene.SpotAt(top.X, top.Y-0.8*s.Letter, draw.Middle))
+		s.Say(scene.RankExtra, "where the gunwale will stand", draw.Faint, draw.Paper,
+			scene.SpotAt(top.X, top.Y-0.8*s.Letter, draw.Middle))
 	}
 }
 

@@ -102,7 +102,9 @@ func (p *pen) crewSide(c core.Canoe, a scene.Plate) {
 // centreSign is the surveyors' sign for a centre of mass: a disc in quarters.
 func (p *pen) centreSign(at draw.Point, r draw.Role, radius float64) {
 	p.Fill(draw.Paper, draw.Polygon(at, radius, 12, 0))
-	p.Fill(r, []draw.Point{at, {X: at.X + radius, Y: at.Y}, {X: at.X + 0.7*radius, Y: at.Y - 0.7*radius}, {X: at.X, Y: at.Y - radius}})
-	p.Fill(r, []draw.Point{at, {X: at.X - radius, Y: at.Y}, {X: at.X - 0.7*radius, Y: at.Y + 0.7*radius}, {X: at.X, Y: at.Y + radius}})
+	p.Fill(r, []draw.Point{at, {X: at.X + radius, Y: at.Y}, {X: at.X + 0.7*radius, Y: at.Y - 0.7*radius},
+		{X: at.X, Y: at.Y - radius}})
+	p.Fill(r, []draw.Point{at, {X: at.X - radius, Y: at.Y}, {X: at.X - 0.7*radius, Y: at.Y + 0.7*radius},
+		{X: at.X, Y: at.Y + radius}})
 	p.Ring(r, 1.4, draw.Polygon(at, radius, 12, 0))
 }

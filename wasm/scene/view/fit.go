@@ -134,7 +134,8 @@ func (l layout) zoomed(v scene.View, size draw.Size) layout {
 		l.dimensionY = y(l.dimensionY)
 	}
 	if l.sections != (draw.Box{}) {
-		l.sections = draw.Box{Left: x(l.sections.Left), Top: y(l.sections.Top), Right: x(l.sections.Right), Bottom: y(l.sections.Bottom)}
+		l.sections = draw.Box{Left: x(l.sections.Left), Top: y(l.sections.Top), Right: x(l.sections.Right),
+			Bottom: y(l.sections.Bottom)}
 	}
 	return l
 }

@@ -56,7 +56,8 @@ func Handles(c core.Canoe, v scene.View, size draw.Size) []Handle {
 		{Key: "depth", At: l.side.At(0, d.Depth), Axis: up, PerPixel: scale, Reach: handleReach},
 		{Key: "endHeight", At: l.side.At(h.HeadX, d.EndHeight), Axis: up, PerPixel: scale, Reach: handleReach},
 		{Key: "rocker", At: l.side.At(-h.HeelX, d.Rocker), Axis: up, PerPixel: scale, Reach: handleReach},
-		{Key: "heelLength", At: l.side.At(h.HeelX, d.Rocker), Axis: draw.Point{X: -1, Y: 0}, PerPixel: scale, Reach: handleReach},
+		{Key: "heelLength", At: l.side.At(h.HeelX, d.Rocker), Axis: draw.Point{X: -1, Y: 0}, PerPixel: scale,
+			Reach: handleReach},
 	}
 	if v.State == scene.Finished {
 		handles = append(handles, crewHandles(c, l, handles)...)

@@ -60,13 +60,15 @@ func Heeled(c core.Canoe, heel float64, v scene.View, size draw.Size) draw.List 
 	case afloat.Swamped:
 		p.List.Description = "At this heel water is over the gunwale: swamped."
 		p.level(e, at.Waterplane.Height)
-		p.Say(scene.RankMain, "swamped: water over the gunwale", draw.Warn, draw.Paper, scene.SpotAt(size.Width/2, 1.2*p.Letter, draw.Middle))
+		p.Say(scene.RankMain, "swamped: water over the gunwale", draw.Warn, draw.Paper,
+			scene.SpotAt(size.Width/2, 1.2*p.Letter, draw.Middle))
 	default:
 		p.List.Description = "There is no attitude to draw: " + at.State.String() + "."
 		p.Say(scene.RankMain, at.State.String(), draw.Warn, draw.Paper, scene.SpotAt(size.Width/2, 1.2*p.Letter, draw.Middle))
 	}
 	p.Line(draw.Ink, p.Outline(e.Plate), e.place(skin)...)
-	p.Say(scene.RankTitle, name, draw.Ink, draw.Paper, scene.SpotAt(size.Width/2, size.Height-0.9*p.Letter, draw.Middle)).Text.Bold = true
+	p.Say(scene.RankTitle, name, draw.Ink, draw.Paper,
+		scene.SpotAt(size.Width/2, size.Height-0.9*p.Letter, draw.Middle)).Text.Bold = true
 	return p.Done()
 }
 
@@ -92,7 +94,7 @@ func (p *pen) level(e heeled, height float64) {
 // afloatAt draws what holds the boat up at a heel, and says it in words.
 func (p *pen) afloatAt(c core.Canoe, e heeled, skin []geom.Vec2, at afloat.Attitude) string {
 	wet := below(e.place(skin), e.Plate.At(0, at.Waterplane.Height).Y)
-	p.List.Add(draw.Hatch{Role: draw.Water, Points: wet, Spacing: 5 * p.Weight, Width: scene.HairWidth * p.Weight})
+	p.Hatch(draw.Water, 5, scene.HairWidth, 0, wet)
 	p.level(e, at.Waterplane.Height)
 	weight, water := e.at(c.Afloat.Load.Centre.Y, c.Afloat.Load.Centre.Z), e.at(at.Buoyancy.Y, at.Buoyancy.Z)
 	p.centre(weight, draw.Ink)
@@ -102,7 +104,8 @@ func (p *pen) afloatAt(c core.Canoe, e heeled, skin []geom.Vec2, at afloat.Attit
 		if q.X > other.X {
 			away = scene.SpotAt(q.X+p.Letter, q.Y, draw.Start)
 		}
-		return []scene.Spot{away, {At: draw.Point{X: q.X, Y: q.Y - 1.3*p.Letter}, Anchor: draw.Middle}, {At: draw.Point{X: q.X, Y: q.Y + 1.3*p.Letter}, Anchor: draw.Middle}}
+		return []scene.Spot{away, {At: draw.Point{X: q.X, Y: q.Y - 1.3*p.Letter}, Anchor: draw.Middle},
+			{At: draw.Point{X: q.X, Y: q.Y + 1.3*p.Letter}, Anchor: draw.Middle}}
 	}
 	p.Say(scene.RankPart, "all the weight", draw.Ink, draw.Bark, beside(weight, water)...)
 	p.Say(scene.RankPart, "the water pushed aside", draw.Water, draw.Bark, beside(water, weight)...)
@@ -116,9 +119,11 @@ func (p *pen) afloatAt(c core.Canoe, e heeled, skin []geom.Vec2, at afloat.Attit
 	p.Dashed(draw.Ink, scene.FineWidth, scene.ShortDash, weight, draw.Point{X: weight.X, Y: foot})
 	p.Dashed(draw.Water, scene.FineWidth, scene.ShortDash, water, draw.Point{X: water.X, Y: foot})
 	p.Line(draw.Mark, 2.4, draw.Point{X: weight.X, Y: foot}, draw.Point{X: water.X, Y: foot})
-	p.Say(scene.RankMain, words, draw.Mark, draw.Paper, scene.SpotAt(max(weight.X, water.X)+0.6*p.Letter, foot, draw.Start),
+	p.Say(scene.RankMain, words, draw.Mark, draw.Paper,
+		scene.SpotAt(max(weight.X, water.X)+0.6*p.Letter, foot, draw.Start),
 		scene.SpotAt(min(weight.X, water.X)-0.6*p.Letter, foot, draw.End)).Text.Bold = true
-	return "The boat cut amidships and heeled to starboard: " + words + ", " + units.Length.Format(at.Freeboard, p.View.System) + " of freeboard at the lowest."
+	return "The boat cut amidships and heeled to starboard: " + words + ", " +
+		units.Length.Format(at.Freeboard, p.View.System) + " of freeboard at the lowest."
 }
 
 // centre marks a centre of mass and keeps labels off it.

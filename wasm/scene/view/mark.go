@@ -19,7 +19,8 @@ func (p *pen) tape(c core.Canoe, l layout) {
 	for i, t := range c.Frame.Thwarts {
 		for _, x := range [2]float64{t.X, -t.X} {
 			top := l.top.At(x, c.Hull.HalfBeam(t.X))
-			p.Dashed(draw.Faint, scene.HairWidth, scene.CentreDash, top, draw.Point{X: top.X, Y: l.side.At(x, c.Hull.Sheer(t.X)).Y})
+			p.Dashed(draw.Faint, scene.HairWidth, scene.CentreDash, top,
+				draw.Point{X: top.X, Y: l.side.At(x, c.Hull.Sheer(t.X)).Y})
 			if i == 0 {
 				break
 			}
@@ -42,7 +43,8 @@ func (p *pen) tape(c core.Canoe, l layout) {
 		}
 		for _, x := range [2]float64{float64(i) * step, -float64(i) * step} {
 			at := a.At(x, 0)
-			p.Line(draw.Faint, scene.FineWidth, draw.Point{X: at.X, Y: at.Y - high*p.Weight}, draw.Point{X: at.X, Y: at.Y + high*p.Weight})
+			p.Line(draw.Faint, scene.FineWidth, draw.Point{X: at.X, Y: at.Y - high*p.Weight},
+				draw.Point{X: at.X, Y: at.Y + high*p.Weight})
 			if l.titled && i%every == 0 {
 				n := p.Say(scene.RankExtra, name(i), draw.Faint, draw.Paper, scene.SpotAt(at.X, at.Y+1.0*p.Letter, draw.Middle))
 				n.Text.Size = max(11, 0.9*p.Letter)
@@ -67,7 +69,8 @@ func (p *pen) topTitle(c core.Canoe, l layout) {
 	if l.titled {
 		edge := a.At(-end, 0)
 		y := 0.6*p.Letter + 0.5*p.Letter
-		n := p.Say(scene.RankTitle, "Top view, "+p.View.State.String(), draw.Ink, draw.Paper, scene.SpotAt(max(edge.X, 4), y, draw.Start))
+		n := p.Say(scene.RankTitle, "Top view, "+p.View.State.String(), draw.Ink, draw.Paper,
+			scene.SpotAt(max(edge.X, 4), y, draw.Start))
 		n.Text.Bold = true
 		p.Say(scene.RankTitle, "bow →", draw.Ink, draw.Paper, scene.SpotAt(a.At(end, 0).X, y, draw.End))
 	}
@@ -100,7 +103,8 @@ func (p *pen) beam(c core.Canoe, a scene.Plate) {
 // beamOnBed stands beside the dashed line of the gunwale.
 func (p *pen) beamOnBed(c core.Canoe, a scene.Plate) {
 	at := a.At(0, c.Design.Beam/2)
-	n := p.Say(scene.RankMain, "beam "+units.Length.Format(c.Design.Beam, p.View.System), draw.Ink, draw.Bark, scene.SpotAt(at.X+1.1*p.Letter, at.Y, draw.Start))
+	n := p.Say(scene.RankMain, "beam "+units.Length.Format(c.Design.Beam, p.View.System), draw.Ink, draw.Bark,
+		scene.SpotAt(at.X+1.1*p.Letter, at.Y, draw.Start))
 	n.Text.Bold = true
 }
 
@@ -108,7 +112,8 @@ func (p *pen) beamOnBed(c core.Canoe, a scene.Plate) {
 func (p *pen) frameWidth(c core.Canoe, a scene.Plate) {
 	half := c.Frame.Bed.Crosspieces[0].OutToOut / 2
 	at := a.At(0.5*c.Frame.Thwarts[1].X, 0)
-	n := p.Say(scene.RankPart, "frame "+units.Length.Format(2*half, p.View.System), draw.Frame, draw.Bark, scene.SpotAt(at.X, at.Y-0.9*p.Letter, draw.Middle), scene.SpotAt(at.X, at.Y+0.9*p.Letter, draw.Middle))
+	n := p.Say(scene.RankPart, "frame "+units.Length.Format(2*half, p.View.System), draw.Frame, draw.Bark,
+		scene.SpotAt(at.X, at.Y-0.9*p.Letter, draw.Middle), scene.SpotAt(at.X, at.Y+0.9*p.Letter, draw.Middle))
 	n.Text.Bold = true
 }
 
@@ -121,7 +126,8 @@ func (p *pen) sideTitle(c core.Canoe, l layout) {
 	x := -0.93 * h.GunwaleX
 	at := a.At(x, h.Sheer(0.9*h.GunwaleX))
 	y := min(at.Y, l.tapeY+2.2*p.Letter)
-	n := p.Say(scene.RankTitle, "Side view", draw.Ink, draw.Paper, scene.SpotAt(at.X+1.5*p.Letter, y, draw.Start), scene.SpotAt(at.X+3*p.Letter, y+p.Letter, draw.Start))
+	n := p.Say(scene.RankTitle, "Side view", draw.Ink, draw.Paper, scene.SpotAt(at.X+1.5*p.Letter, y, draw.Start),
+		scene.SpotAt(at.X+3*p.Letter, y+p.Letter, draw.Start))
 	n.Text.Bold = true
 }
 
@@ -164,7 +170,8 @@ func (p *pen) heightText(a scene.Plate, x, from float64, text string, rank int) 
 	if x > 0 {
 		inboard, step = draw.End, -step
 	}
-	spots := []scene.Spot{{At: up(1.7), Anchor: draw.Middle}, {At: draw.Point{X: foot.X + step, Y: up(1.7).Y}, Anchor: inboard}, {At: up(2.6), Anchor: draw.Middle}}
+	spots := []scene.Spot{{At: up(1.7), Anchor: draw.Middle},
+		{At: draw.Point{X: foot.X + step, Y: up(1.7).Y}, Anchor: inboard}, {At: up(2.6), Anchor: draw.Middle}}
 	n := p.Say(rank, text, draw.Ink, draw.Paper, spots...)
 	n.With = []draw.Op{draw.Stroke{Role: draw.Ink, Points: []draw.Point{foot, up(1)}, Width: scene.FineWidth * p.Weight}}
 }

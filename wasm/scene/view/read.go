@@ -49,10 +49,12 @@ func Readout(c core.Canoe, part string, s units.System) string {
 		return at(c.Frame.Bed.Crosspieces, i, r.crosspiece)
 	case answer.HeadboardPart:
 		b := c.Frame.Headboard
-		return fmt.Sprintf("Headboard: %s along the gunwale from the middle, %s high and %s wide.", r.length(b.Run), r.length(b.Height), r.small(b.Width))
+		return fmt.Sprintf("Headboard: %s along the gunwale from the middle, %s high and %s wide.", r.length(b.Run),
+			r.length(b.Height), r.small(b.Width))
 	case answer.StemPart:
 		b := c.Frame.Stem
-		return fmt.Sprintf("Stem-piece: blank %s, %d laminations of %s, %s.", r.length(b.Blank), len(b.Laminations), units.Thickness.Format(b.Lamination, s), verdict(b))
+		return fmt.Sprintf("Stem-piece: blank %s, %d laminations of %s, %s.", r.length(b.Blank), len(b.Laminations),
+			units.Thickness.Format(b.Lamination, s), verdict(b))
 	}
 	return ""
 }
@@ -89,7 +91,8 @@ func (r reader) rib(number int) string {
 		if b.Alone() {
 			which = "Rib under the middle thwart"
 		}
-		return fmt.Sprintf("%s: %s along the gunwale, %s long when finished, %s wide, %s.", which, r.length(b.Run), r.length(b.Length), r.small(b.Width), answer.RibWord(r.Canoe, b))
+		return fmt.Sprintf("%s: %s along the gunwale, %s long when finished, %s wide, %s.", which, r.length(b.Run),
+			r.length(b.Length), r.small(b.Width), answer.RibWord(r.Canoe, b))
 	}
 	return ""
 }
@@ -105,7 +108,8 @@ func (r reader) group(i int, g frame.Group) string {
 	if g.Pegged {
 		pegged = "pegged"
 	}
-	return fmt.Sprintf("Lacing group %d: %s along the gunwale from the middle, %d holes, %s.", i, r.length(g.Run), len(g.Holes), pegged)
+	return fmt.Sprintf("Lacing group %d: %s along the gunwale from the middle, %d holes, %s.", i, r.length(g.Run),
+		len(g.Holes), pegged)
 }
 
 func (r reader) gore(number int) string {
@@ -119,16 +123,19 @@ func (r reader) gore(number int) string {
 			return fmt.Sprintf("Gore %d: %s.", number, g.State)
 		}
 		if r.Skin != nil && r.Skin.Flat.Gores[i].State == bark.GoreCut {
-			return fmt.Sprintf("Gore %d: %s along the gunwale from the middle, slash %s in from the edge; about %s rides over there.", number, r.length(g.Run), r.length(g.Depth), r.small(r.Skin.Flat.Gores[i].Width))
+			return fmt.Sprintf("Gore %d: %s along the gunwale from the middle, slash %s in from the edge; "+
+				"about %s rides over there.", number, r.length(g.Run), r.length(g.Depth), r.small(r.Skin.Flat.Gores[i].Width))
 		}
-		return fmt.Sprintf("Gore %d: %s along the gunwale from the middle, slash %s in from the edge.", number, r.length(g.Run), r.length(g.Depth))
+		return fmt.Sprintf("Gore %d: %s along the gunwale from the middle, slash %s in from the edge.", number,
+			r.length(g.Run), r.length(g.Depth))
 	}
 	return ""
 }
 
 // panel names the strips of a panel, which both sides and both ends share.
 func (r reader) panel(i int, p bark.Panel) string {
-	text := fmt.Sprintf("Side panel %d, %s at its widest with the lap it is fitted with and the bark to trim", i+1, r.length(p.Width))
+	text := fmt.Sprintf("Side panel %d, %s at its widest with the lap it is fitted with and the bark to trim", i+1,
+		r.length(p.Width))
 	for _, s := range r.Bark.Port {
 		if answer.StripPart(r.Canoe, s) == answer.PanelPart(i) {
 			text += fmt.Sprintf("; %s, %s long from %s", s.Name, r.length(s.Length()), scene.SheetWords(s, r.system))
@@ -146,5 +153,6 @@ func (r reader) stake(i int, s frame.Stake) string {
 }
 
 func (r reader) crosspiece(i int, x frame.Crosspiece) string {
-	return fmt.Sprintf("Crosspiece %d of the building frame: %s from amidships, %s out to out.", i, r.length(x.X), r.length(x.OutToOut))
+	return fmt.Sprintf("Crosspiece %d of the building frame: %s from amidships, %s out to out.", i, r.length(x.X),
+		r.length(x.OutToOut))
 }

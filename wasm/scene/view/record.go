@@ -62,7 +62,8 @@ func (p *pen) bar(i int, a scene.Plate, x, v, within float64, s refit.State) {
 	p.Marks = append(p.Marks,
 		draw.Stroke{Role: role, Points: []draw.Point{up, down}, Width: width},
 		draw.Stroke{Role: role, Points: []draw.Point{{X: at.X - half, Y: at.Y}, {X: at.X + half, Y: at.Y}}, Width: width})
-	p.List.Touch(measuredPart(i), true, draw.Point{X: up.X - half, Y: up.Y}, draw.Point{X: up.X + half, Y: up.Y}, draw.Point{X: down.X + half, Y: down.Y}, draw.Point{X: down.X - half, Y: down.Y})
+	p.List.Touch(measuredPart(i), true, draw.Point{X: up.X - half, Y: up.Y}, draw.Point{X: up.X + half, Y: up.Y},
+		draw.Point{X: down.X + half, Y: down.Y}, draw.Point{X: down.X - half, Y: down.Y})
 }
 
 // ReadMeasured is one sentence on a measurement in the picture; empty for a name
@@ -70,7 +71,8 @@ func (p *pen) bar(i int, a scene.Plate, x, v, within float64, s refit.State) {
 func ReadMeasured(rows []refit.Row, part string, s units.System) string {
 	for i, r := range rows {
 		if part == measuredPart(i) {
-			return r.Datum.Named(s) + ": " + units.Length.Format(r.Value, s) + " measured, " + units.Length.Format(r.Model, s) + " as the boat stands, " + r.State.String() + "."
+			return r.Datum.Named(s) + ": " + units.Length.Format(r.Value, s) + " measured, " + units.Length.Format(r.Model, s) +
+				" as the boat stands, " + r.State.String() + "."
 		}
 	}
 	return ""

@@ -93,7 +93,8 @@ func (p *pen) cutPlate(room draw.Box, cuts []cut) []scene.Plate {
 		// What the sections leave is shared over and under each.
 		slack := room.Height()/n - foot - stack*high
 		for i := range cuts {
-			out[i] = scene.Plate{Origin: draw.Point{X: (room.Left + room.Right) / 2, Y: room.Top + room.Height()*float64(i+1)/n - foot - slack/2}, Scale: stack}
+			y := room.Top + room.Height()*float64(i+1)/n - foot - slack/2
+			out[i] = scene.Plate{Origin: draw.Point{X: (room.Left + room.Right) / 2, Y: y}, Scale: stack}
 		}
 		return out
 	}
@@ -114,7 +115,7 @@ func (p *pen) cutDrawn(c core.Canoe, r frame.Rib, k cut, a scene.Plate) {
 	rib := a.Place(scene.Between(scene.Mirrored(k.ribOuter), scene.Mirrored(k.ribInner)))
 	p.Area(draw.Cedar, draw.Ink, p.Thin(a, r.Thickness, scene.TimberWidth), rib)
 	if spacing, ok := bendHatch(r, d.RibStock); ok && p.Seen(rib) {
-		p.List.Add(draw.Hatch{Role: draw.Warn, Points: rib, Spacing: spacing * p.Weight, Width: scene.HairWidth * p.Weight, Angle: -math.Pi / 4})
+		p.Hatch(draw.Warn, spacing, scene.HairWidth, -math.Pi/4, rib)
 	}
 	p.Line(draw.Seam, scene.HairWidth, a.Place(scene.Mirrored(k.ribOuter))...)
 	p.Line(draw.Ink, p.Outline(a), a.Place(scene.Mirrored(k.bark))...)
@@ -123,7 +124,8 @@ func (p *pen) cutDrawn(c core.Canoe, r frame.Rib, k cut, a scene.Plate) {
 	inner := k.top.X - d.BarkThickness - d.InwaleThickness
 	if inner > 0 {
 		y := k.top.Y - d.InwaleDepth/2
-		n := p.Say(scene.RankPart, units.Length.Format(2*inner, p.View.System), draw.Ink, draw.Paper, scene.Spot{At: a.At(0, y), Anchor: draw.Middle})
+		n := p.Say(scene.RankPart, units.Length.Format(2*inner, p.View.System), draw.Ink, draw.Paper,
+			scene.Spot{At: a.At(0, y), Anchor: draw.Middle})
 		gap := n.Text.Bounds().Width() + p.Letter
 		if 2*inner*a.Scale < gap+p.Letter {
 			n.At = nil // no room for the line and its words between the gunwales
@@ -138,7 +140,8 @@ func (p *pen) cutGunwales(c core.Canoe, k cut, a scene.Plate) {
 	d := c.Design
 	for _, side := range [2]float64{1, -1} {
 		bar := func(from, to, low, high float64) {
-			p.Area(draw.Cedar, draw.Ink, p.Thin(a, d.CapThickness*2, scene.TimberWidth), a.Place(scene.Rect(side*(from+to)/2, (to-from)/2, low, high)))
+			p.Area(draw.Cedar, draw.Ink, p.Thin(a, d.CapThickness*2, scene.TimberWidth),
+				a.Place(scene.Rect(side*(from+to)/2, (to-from)/2, low, high)))
 		}
 		top := k.top
 		inner := max(0, top.X-d.BarkThickness-d.InwaleThickness)
@@ -154,16 +157,19 @@ func (p *pen) cutGunwales(c core.Canoe, k cut, a scene.Plate) {
 func (p *pen) cutLabels(c core.Canoe, r frame.Rib, k cut, a scene.Plate) {
 	at := a.At(k.bend.X, k.bend.Y)
 	foot := a.At(0, 0)
-	name := p.Say(scene.RankTitle, ribName(r)+", finished "+units.Length.Format(r.Length, p.View.System), draw.Ink, draw.Paper, scene.SpotAt(foot.X, foot.Y+1.2*p.Letter, draw.Middle))
+	name := p.Say(scene.RankTitle, ribName(r)+", finished "+units.Length.Format(r.Length, p.View.System),
+		draw.Ink, draw.Paper, scene.SpotAt(foot.X, foot.Y+1.2*p.Letter, draw.Middle))
 	name.Text.Bold = true
 	state := answer.RibWord(c, r)
 	if !r.Broken && !r.Bend.WillNotFit && r.Bend.Radius < straightRib {
 		text := "radius " + units.SmallLength.Format(r.Bend.Radius, p.View.System)
-		p.List.Add(draw.Stroke{Role: draw.Mark, Points: draw.Polygon(at, 5*p.Weight, 12, 0), Width: 1.6 * p.Weight, Closed: true})
+		p.List.Add(draw.Stroke{Role: draw.Mark, Points: draw.Polygon(at, 5*p.Weight, 12, 0), Width: 1.6 * p.Weight,
+			Closed: true})
 		if half := 0.5 * draw.GlyphWidth * p.Letter * float64(len(text)); at.X-foot.X > half+4*p.Letter {
 			y := at.Y - 1.6*p.Letter
 			n := p.Say(scene.RankPart, text, draw.Ink, draw.Paper, scene.SpotAt(foot.X, y, draw.Middle))
-			n.With = []draw.Op{draw.Stroke{Role: draw.Mark, Points: []draw.Point{{X: at.X - 5*p.Weight, Y: at.Y - 2}, {X: foot.X + half + 6, Y: y + 2}}, Width: scene.FineWidth * p.Weight}}
+			n.With = []draw.Op{draw.Stroke{Role: draw.Mark, Width: scene.FineWidth * p.Weight,
+				Points: []draw.Point{{X: at.X - 5*p.Weight, Y: at.Y - 2}, {X: foot.X + half + 6, Y: y + 2}}}}
 		} else {
 			state = text + ", " + state
 		}

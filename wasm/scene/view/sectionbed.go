@@ -61,7 +61,7 @@ func (p *pen) bedCutDrawn(c core.Canoe, index int, k cut, a scene.Plate) {
 	ground := a.Place(scene.Rect(0, wide, min(0, bed)-groundDepth/2, bed))
 	p.Fill(draw.Ground, ground)
 	if p.Seen(ground) {
-		p.List.Add(draw.Hatch{Role: draw.Faint, Points: ground, Spacing: 6 * p.Weight, Width: scene.HairWidth * p.Weight, Angle: -math.Pi / 4})
+		p.Hatch(draw.Faint, 6, scene.HairWidth, -math.Pi/4, ground)
 	}
 	p.Line(draw.Frame, 1.4, ground[3], ground[2])
 	p.stakesCut(k, a, half, bed)
@@ -76,9 +76,10 @@ func (p *pen) bedCutDrawn(c core.Canoe, index int, k cut, a scene.Plate) {
 	}
 	inner := h.HalfBeam(post.X)
 	y := top + d.InwaleDepth/2
-	p.Area(draw.Cedar, draw.Ink, scene.TimberWidth, a.Place([]geom.Vec2{{X: -inner, Y: y - d.InwaleDepth/3}, {X: inner, Y: y - d.InwaleDepth/3}, {X: inner, Y: y + d.InwaleDepth/3}, {X: -inner, Y: y + d.InwaleDepth/3}}))
+	p.Area(draw.Cedar, draw.Ink, scene.TimberWidth, a.Place(scene.Rect(0, inner, y-d.InwaleDepth/3, y+d.InwaleDepth/3)))
 	for _, side := range [2]float64{1, -1} {
-		p.Area(draw.Cedar, draw.Ink, 1.3, a.Place(scene.Rect(side*(inner+d.InwaleThickness/2), d.InwaleThickness/2, top, top+d.InwaleDepth)))
+		p.Area(draw.Cedar, draw.Ink, 1.3,
+			a.Place(scene.Rect(side*(inner+d.InwaleThickness/2), d.InwaleThickness/2, top, top+d.InwaleDepth)))
 	}
 	p.bedCutLabels(c, post, a, top, bed+d.BarkThickness+batten)
 }
@@ -89,7 +90,8 @@ func (p *pen) frameCut(c core.Canoe, a scene.Plate, half, low float64) (batten f
 		batten = max(batten, (x.OutToOut-x.Clear)/2)
 	}
 	for _, side := range [2]float64{1, -1} {
-		p.Area(draw.Cedar, draw.Frame, scene.TimberWidth, a.Place(scene.Rect(side*(half-batten/2), batten/2, low, low+batten)))
+		p.Area(draw.Cedar, draw.Frame, scene.TimberWidth,
+			a.Place(scene.Rect(side*(half-batten/2), batten/2, low, low+batten)))
 	}
 	p.Area(draw.Cedar, draw.Frame, scene.TimberWidth, a.Place(scene.Rect(0, half-batten, low+batten/3, low+batten)))
 	rest := stone(a, 0, (low+batten)+0.068)
@@ -111,7 +113,10 @@ func (p *pen) stakesCut(k cut, a scene.Plate, half, bed float64) {
 		}
 	}
 	for _, side := range [2]float64{1, -1} {
-		p.Area(draw.Ground, draw.Frame, scene.TimberWidth, a.Place([]geom.Vec2{{X: side * foot, Y: bed}, {X: side * (foot + thick), Y: bed}, {X: side * (top.X + thick), Y: top.Y}, {X: side * top.X, Y: top.Y}}))
+		p.Area(draw.Ground, draw.Frame, scene.TimberWidth, a.Place([]geom.Vec2{
+			{X: side * foot, Y: bed}, {X: side * (foot + thick), Y: bed},
+			{X: side * (top.X + thick), Y: top.Y}, {X: side * top.X, Y: top.Y},
+		}))
 	}
 }
 

@@ -38,8 +38,10 @@ func (p *pen) sideFinished(c core.Canoe, l layout) {
 func (p *pen) gunwaleSide(c core.Canoe, a scene.Plate) {
 	h, d := c.Hull, c.Design
 	top := scene.Mirrored(edgeSide(h, 0))
-	p.Area(draw.Cedar, draw.Ink, p.Thin(a, d.OutwaleDepth, scene.FineWidth), a.Place(scene.Between(top, scene.Mirrored(edgeSide(h, -d.OutwaleDepth)))))
-	p.Area(draw.Cedar, draw.Ink, p.Thin(a, d.CapThickness, scene.FineWidth), a.Place(scene.Between(top, scene.Mirrored(edgeSide(h, d.CapThickness)))))
+	p.Area(draw.Cedar, draw.Ink, p.Thin(a, d.OutwaleDepth, scene.FineWidth),
+		a.Place(scene.Between(top, scene.Mirrored(edgeSide(h, -d.OutwaleDepth)))))
+	p.Area(draw.Cedar, draw.Ink, p.Thin(a, d.CapThickness, scene.FineWidth),
+		a.Place(scene.Between(top, scene.Mirrored(edgeSide(h, d.CapThickness)))))
 }
 
 func (p *pen) lacingSide(c core.Canoe, a scene.Plate) {
@@ -168,7 +170,8 @@ func (p *pen) ribSide(c core.Canoe, a scene.Plate) {
 		cut := r.Cut(h)
 		foot, top := cut.Lift(cut.A), cut.Lift(cut.P)
 		w, tip := r.Width/2, c.Design.RibTipWidth/2
-		for _, points := range mates(a, []geom.Vec2{{X: foot.X - w, Y: foot.Z}, {X: foot.X + w, Y: foot.Z}, {X: top.X + tip, Y: top.Z}, {X: top.X - tip, Y: top.Z}}, r.Alone()) {
+		for _, points := range mates(a, []geom.Vec2{{X: foot.X - w, Y: foot.Z}, {X: foot.X + w, Y: foot.Z},
+			{X: top.X + tip, Y: top.Z}, {X: top.X - tip, Y: top.Z}}, r.Alone()) {
 			p.Part(p.View.Touched, true, points)
 		}
 	}
@@ -187,10 +190,12 @@ func (p *pen) water(c core.Canoe, a scene.Plate) {
 		y := float64(i) * 3.2
 		from, to := a.At(-0.92*end, z(-0.92*end)), a.At(-0.80*end, z(-0.80*end))
 		short := (to.X - from.X) * float64(i) / 8
-		p.Line(draw.Water, scene.FineWidth, draw.Point{X: from.X + short, Y: from.Y + y}, draw.Point{X: to.X - short, Y: to.Y + y})
+		p.Line(draw.Water, scene.FineWidth, draw.Point{X: from.X + short, Y: from.Y + y},
+			draw.Point{X: to.X - short, Y: to.Y + y})
 	}
 	at := a.At(0.42*end, z(0.42*end))
-	p.Say(scene.RankPart, "water line, loaded", draw.Water, draw.Bark, scene.SpotAt(at.X, at.Y-0.75*p.Letter, draw.Middle), scene.SpotAt(at.X, at.Y+0.75*p.Letter, draw.Middle))
+	p.Say(scene.RankPart, "water line, loaded", draw.Water, draw.Bark,
+		scene.SpotAt(at.X, at.Y-0.75*p.Letter, draw.Middle), scene.SpotAt(at.X, at.Y+0.75*p.Letter, draw.Middle))
 }
 
 // heights are the top of the inwale over the bottom, at the thwarts and the ends.

@@ -23,7 +23,8 @@ func (p *pen) sideOnBed(c core.Canoe, l layout) {
 	p.posts(c, l)
 	top := scene.Curve(h.Sheer, h.GunwaleX)
 	under := scene.Curve(func(x float64) float64 { return h.Sheer(x) - d.InwaleDepth }, h.GunwaleX)
-	p.Area(draw.Cedar, draw.Ink, p.Thin(a, d.InwaleDepth, 1.3), a.Place(scene.Between(scene.Mirrored(top), scene.Mirrored(under))))
+	p.Area(draw.Cedar, draw.Ink, p.Thin(a, d.InwaleDepth, 1.3),
+		a.Place(scene.Between(scene.Mirrored(top), scene.Mirrored(under))))
 	p.ghostSide(a)
 	p.sideTitle(c, l)
 	p.lengthOverall(c, l)
@@ -38,7 +39,7 @@ func (p *pen) groundSide(c core.Canoe, a scene.Plate) {
 	ground := a.Place(append(top, geom.Vec2{X: half, Y: low}, geom.Vec2{X: -half, Y: low}))
 	p.Fill(draw.Ground, ground)
 	if p.Seen(ground) {
-		p.List.Add(draw.Hatch{Role: draw.Faint, Points: ground, Spacing: 6 * p.Weight, Width: scene.HairWidth * p.Weight, Angle: -math.Pi / 4})
+		p.Hatch(draw.Faint, 6, scene.HairWidth, -math.Pi/4, ground)
 	}
 	p.Line(draw.Frame, 1.4, a.Place(top)...)
 	p.blocks(c, a)

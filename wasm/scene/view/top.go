@@ -41,7 +41,8 @@ func (p *pen) topFinished(c core.Canoe, l layout) {
 	p.crewTop(c, a)
 	y := c.Design.Beam/2 + 0.6*p.Letter/a.Scale
 	x := 0.62 * h.GunwaleX
-	p.Say(scene.RankExtra, "cap off: lacing and pegs", draw.Faint, draw.Paper, scene.Spot{At: a.At(-x, y), Anchor: draw.End})
+	p.Say(scene.RankExtra, "cap off: lacing and pegs", draw.Faint, draw.Paper,
+		scene.Spot{At: a.At(-x, y), Anchor: draw.End})
 	p.Say(scene.RankExtra, "cap on", draw.Faint, draw.Paper, scene.Spot{At: a.At(-x, -y), Anchor: draw.End})
 	p.bendLegend(c, a)
 }
@@ -66,14 +67,16 @@ func (p *pen) ribTop(h *hull.Hull, r frame.Rib, a scene.Plate) {
 	// of line with its tips.
 	turn := min(h.Turn(r.X), 0.8*half)
 	w, tip := r.Width/2, min(r.Width, h.Design.RibTipWidth)/2
-	edge := []geom.Vec2{{X: r.X - tip, Y: -half}, {X: r.FootX - w, Y: -turn}, {X: r.FootX - w, Y: turn}, {X: r.X - tip, Y: half}}
-	other := []geom.Vec2{{X: r.X + tip, Y: -half}, {X: r.FootX + w, Y: -turn}, {X: r.FootX + w, Y: turn}, {X: r.X + tip, Y: half}}
+	edge := []geom.Vec2{{X: r.X - tip, Y: -half}, {X: r.FootX - w, Y: -turn}, {X: r.FootX - w, Y: turn},
+		{X: r.X - tip, Y: half}}
+	other := []geom.Vec2{{X: r.X + tip, Y: -half}, {X: r.FootX + w, Y: -turn}, {X: r.FootX + w, Y: turn},
+		{X: r.X + tip, Y: half}}
 	outline := scene.Between(edge, other)
 	crack := mates(a, []geom.Vec2{{X: r.FootX - w}, {X: r.FootX + w}}, r.Alone())
 	for i, points := range mates(a, outline, r.Alone()) {
 		p.Area(draw.Cedar, draw.Ink, p.Thin(a, r.Width, scene.FineWidth), points)
 		if spacing, ok := bendHatch(r, h.Design.RibStock); ok && r.Width*a.Scale > hatchFrom && p.Seen(points) {
-			p.List.Add(draw.Hatch{Role: draw.Warn, Points: points, Spacing: spacing * p.Weight, Width: scene.HairWidth * p.Weight, Angle: -math.Pi / 4})
+			p.Hatch(draw.Warn, spacing, scene.HairWidth, -math.Pi/4, points)
 		}
 		if r.Broken {
 			p.Line(draw.Ink, scene.TimberWidth, crack[i]...)
@@ -123,7 +126,9 @@ func (p *pen) bendLegend(c core.Canoe, a scene.Plate) {
 	}
 	h := c.Hull
 	x := 0.62 * h.GunwaleX
-	p.Say(scene.RankExtra, text, draw.Warn, draw.Paper, scene.Spot{At: a.At(x, -c.Design.Beam/2-0.6*p.Letter/a.Scale), Anchor: draw.Start}, scene.Spot{At: a.At(x, c.Design.Beam/2+0.6*p.Letter/a.Scale), Anchor: draw.Start})
+	y := c.Design.Beam/2 + 0.6*p.Letter/a.Scale
+	p.Say(scene.RankExtra, text, draw.Warn, draw.Paper,
+		scene.Spot{At: a.At(x, -y), Anchor: draw.Start}, scene.Spot{At: a.At(x, y), Anchor: draw.Start})
 }
 
 // mates places an outline and, unless it stands alone, its mirror image aft.
@@ -142,7 +147,8 @@ func mates(a scene.Plate, outline []geom.Vec2, alone bool) [][]draw.Point {
 func (p *pen) thwartTop(h *hull.Hull, i int, t frame.Thwart, a scene.Plate) {
 	const half = frame.ThwartWidth / 2
 	in, out := h.HalfBeam(t.X-half), h.HalfBeam(t.X+half)
-	for _, points := range mates(a, []geom.Vec2{{X: t.X - half, Y: -in}, {X: t.X + half, Y: -out}, {X: t.X + half, Y: out}, {X: t.X - half, Y: in}}, i == 0) {
+	for _, points := range mates(a, []geom.Vec2{{X: t.X - half, Y: -in}, {X: t.X + half, Y: -out},
+		{X: t.X + half, Y: out}, {X: t.X - half, Y: in}}, i == 0) {
 		p.Area(draw.Cedar, draw.Ink, 1.3, points)
 		p.Part(answer.ThwartPart(i), true, points)
 	}
@@ -170,15 +176,19 @@ func (p *pen) stemsTop(c core.Canoe, a scene.Plate) {
 func (p *pen) gunwalesTop(c core.Canoe, a scene.Plate) {
 	h, d := c.Hull, c.Design
 	inner := scene.Curve(h.HalfBeam, h.GunwaleX)
-	barkIn := scene.Curve(func(x float64) float64 { return max(h.HalfBeam(x), h.SkinHalfBreadth(x)-d.BarkThickness) }, h.GunwaleX)
+	barkIn := scene.Curve(func(x float64) float64 {
+		return max(h.HalfBeam(x), h.SkinHalfBreadth(x)-d.BarkThickness)
+	}, h.GunwaleX)
 	skin := scene.Curve(h.SkinHalfBreadth, h.GunwaleX)
 	outer := scene.Curve(func(x float64) float64 { return h.SkinHalfBreadth(x) + d.OutwaleThickness }, h.GunwaleX)
 	// Past the gunwale's end the outwale runs on to the stem head.
 	stem := h.SkinHalfBreadth(h.HeadX)
 	skin = append(skin, geom.Vec2{X: h.HeadX, Y: stem})
 	outer = append(outer, geom.Vec2{X: h.HeadX, Y: stem + d.OutwaleThickness/2})
-	p.Area(draw.Cedar, draw.Ink, p.Thin(a, d.InwaleThickness, scene.FineWidth), a.Place(scene.Between(scene.Mirrored(inner), scene.Mirrored(barkIn))))
-	p.Area(draw.Cedar, draw.Ink, p.Thin(a, d.OutwaleThickness, scene.FineWidth), a.Place(scene.Between(scene.Mirrored(skin), scene.Mirrored(outer))))
+	p.Area(draw.Cedar, draw.Ink, p.Thin(a, d.InwaleThickness, scene.FineWidth),
+		a.Place(scene.Between(scene.Mirrored(inner), scene.Mirrored(barkIn))))
+	p.Area(draw.Cedar, draw.Ink, p.Thin(a, d.OutwaleThickness, scene.FineWidth),
+		a.Place(scene.Between(scene.Mirrored(skin), scene.Mirrored(outer))))
 	low := make([]geom.Vec2, len(outer))
 	high := make([]geom.Vec2, len(outer))
 	for i, q := range outer {
@@ -190,7 +200,8 @@ func (p *pen) gunwalesTop(c core.Canoe, a scene.Plate) {
 		low[i] = geom.Vec2{X: q.X, Y: -max(0, middle-d.CapWidth/2)}
 		high[i] = geom.Vec2{X: q.X, Y: -middle - d.CapWidth/2}
 	}
-	p.Area(draw.Cedar, draw.Ink, p.Thin(a, d.CapWidth, scene.TimberWidth), a.Place(scene.Between(scene.Mirrored(low), scene.Mirrored(high))))
+	p.Area(draw.Cedar, draw.Ink, p.Thin(a, d.CapWidth, scene.TimberWidth),
+		a.Place(scene.Between(scene.Mirrored(low), scene.Mirrored(high))))
 }
 
 // lacingTop draws the groups across the port gunwales, with their pegs.

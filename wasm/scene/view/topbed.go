@@ -29,7 +29,8 @@ func (p *pen) topOnBed(c core.Canoe, l layout) {
 	p.ghostTop(a, func(g core.Canoe) [][]geom.Vec2 {
 		e, _ := sheet(g.Hull)
 		side := scene.Mirrored(e)
-		return [][]geom.Vec2{side, scene.Flipped(side), scene.Mirrored(scene.Curve(g.Hull.FrameHalfBreadth, g.Hull.FrameEnd()))}
+		end := scene.Mirrored(scene.Curve(g.Hull.FrameHalfBreadth, g.Hull.FrameEnd()))
+		return [][]geom.Vec2{side, scene.Flipped(side), end}
 	})
 	p.topTitle(c, l)
 }
@@ -80,7 +81,8 @@ func (p *pen) gores(c core.Canoe, a scene.Plate) {
 		for _, side := range [2]float64{1, -1} {
 			foot, tip := a.At(g.X, side*g.FootGirth), a.At(g.X, side*g.EndGirth)
 			open := max(1.2, 0.008*a.Scale)
-			p.List.Add(draw.Fill{Role: draw.Ground, Points: []draw.Point{foot, {X: tip.X + open, Y: tip.Y}, {X: tip.X - open, Y: tip.Y}}})
+			p.List.Add(draw.Fill{Role: draw.Ground,
+				Points: []draw.Point{foot, {X: tip.X + open, Y: tip.Y}, {X: tip.X - open, Y: tip.Y}}})
 			p.Line(draw.Seam, 1.3, draw.Point{X: tip.X - open, Y: tip.Y}, foot, draw.Point{X: tip.X + open, Y: tip.Y})
 			p.Part(name, false, []draw.Point{foot, tip})
 		}
@@ -96,7 +98,8 @@ func (p *pen) seamsOnBed(c core.Canoe, a scene.Plate, end []geom.Vec2) {
 		for _, side := range [2]float64{1, -1} {
 			p.Dashed(draw.Seam, scene.TimberWidth, scene.ShortDash, a.At(from.X, side*half), a.At(to.X, side*half))
 		}
-		p.Say(scene.RankExtra, "side panel", draw.Seam, draw.Bark, scene.Spot{At: a.At((from.X+to.X)/2, -half+0.7*p.Letter/a.Scale), Anchor: draw.Middle})
+		p.Say(scene.RankExtra, "side panel", draw.Seam, draw.Bark,
+			scene.Spot{At: a.At((from.X+to.X)/2, -half+0.7*p.Letter/a.Scale), Anchor: draw.Middle})
 	}
 	for _, b := range c.Bark.Butts {
 		p.butt(c, a, b)
@@ -105,9 +108,11 @@ func (p *pen) seamsOnBed(c core.Canoe, a scene.Plate, end []geom.Vec2) {
 	for _, j := range c.Bark.Joints {
 		foot, edge := flatColumn(h, j.Place)
 		x := math.Copysign(1, j.Along)
-		p.Dashed(draw.Seam, 1.3, []float64{7, 2, 2, 2}, a.At(x*edge.X, edge.Y), a.At(x*foot.X, foot.Y), a.At(x*foot.X, -foot.Y), a.At(x*edge.X, -edge.Y))
+		p.Dashed(draw.Seam, 1.3, []float64{7, 2, 2, 2}, a.At(x*edge.X, edge.Y), a.At(x*foot.X, foot.Y),
+			a.At(x*foot.X, -foot.Y), a.At(x*edge.X, -edge.Y))
 		away := a.At(x*foot.X, -0.62*edge.Y)
-		p.Say(scene.RankExtra, "sheet joint", draw.Seam, draw.Bark, scene.SpotAt(away.X+5, away.Y, draw.Start), scene.SpotAt(away.X-5, away.Y, draw.End))
+		p.Say(scene.RankExtra, "sheet joint", draw.Seam, draw.Bark, scene.SpotAt(away.X+5, away.Y, draw.Start),
+			scene.SpotAt(away.X-5, away.Y, draw.End))
 	}
 }
 
@@ -167,7 +172,8 @@ func (p *pen) wantingOnBed(c core.Canoe, a scene.Plate) {
 		if piece.Side == bark.Starboard {
 			at.Y = -at.Y
 		}
-		p.Say(scene.RankPart, piece.Name+" wanting", draw.Warn, draw.Bark, scene.Spot{At: a.At(at.X, at.Y), Anchor: draw.Middle})
+		p.Say(scene.RankPart, piece.Name+" wanting", draw.Warn, draw.Bark,
+			scene.Spot{At: a.At(at.X, at.Y), Anchor: draw.Middle})
 	}
 }
 

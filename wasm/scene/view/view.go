@@ -45,7 +45,8 @@ func TopAndSide(c core.Canoe, v scene.View, size draw.Size) draw.List {
 func describe(c core.Canoe, v scene.View) string {
 	d := c.Design
 	length := func(m float64) string { return units.Length.Format(m, v.System) }
-	boat := "A canoe " + length(d.Length) + " long, " + length(d.Beam) + " inside the gunwales and " + length(d.Depth) + " deep, bow to the right"
+	boat := "A canoe " + length(d.Length) + " long, " + length(d.Beam) + " inside the gunwales and " + length(d.Depth) +
+		" deep, bow to the right"
 	count := func(n int, one, many string) string {
 		if n == 1 {
 			return "1 " + one
@@ -54,7 +55,8 @@ func describe(c core.Canoe, v scene.View) string {
 	}
 	if v.State == scene.OnTheBed {
 		return boat + ", on the building bed: the bark laid out with " + count(len(c.Bark.Gores), "gore", "gores") +
-			" a side, the building frame weighted on it, " + count(c.Frame.Bed.StakeCount, "stake", "stakes") + " and the posts that hold the sheer."
+			" a side, the building frame weighted on it, " + count(c.Frame.Bed.StakeCount, "stake", "stakes") +
+			" and the posts that hold the sheer."
 	}
 	return boat + ", finished, with " + count(d.Ribs, "rib", "ribs") + ", " + count(d.Thwarts, "thwart", "thwarts") +
 		" and " + count(c.Frame.Lacing.Count, "group", "groups") + " of lacing."

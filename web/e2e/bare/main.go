@@ -30,7 +30,8 @@ func main() {
 	js.Global().Call("wake", 2)
 	ebiten.SetScreenClearedEveryFrame(false)
 	ebiten.SetTPS(ebiten.SyncWithFPS)
-	if err := ebiten.RunGameWithOptions(&game{}, &ebiten.RunGameOptions{InitUnfocused: true, DisableHiDPI: true}); err != nil {
+	options := &ebiten.RunGameOptions{InitUnfocused: true, DisableHiDPI: true}
+	if err := ebiten.RunGameWithOptions(&game{}, options); err != nil {
 		panic(err)
 	}
 }
