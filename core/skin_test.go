@@ -4,6 +4,7 @@ import (
 	"math"
 	"math/rand/v2"
 	"reflect"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -23,12 +24,23 @@ func skinned(d design.Design) core.Canoe {
 	return c.WithFlat(core.LayFlat(c, bark.ForPicture, nil, nil))
 }
 
+// aboardOrSewn are the parameters of crew and root, which change no shape.
+var aboardOrSewn = func() map[string]bool {
+	keys := map[string]bool{}
+	for _, k := range strings.Fields("paddlers paddlerMass posture stature seatHeight cargo cargoHeight cargoPosition " +
+		"waterTemperature groupHoles holeSpacing passes pegEvery rootWidth rootLength tail rootWaste goreStitch goreBite " +
+		"panelStitch panelBite jointStitch jointBite endStitch endBite") {
+		keys[k] = true
+	}
+	return keys
+}()
+
 // What the crew and the root change leaves the bark as it lies.
 func TestWhatLeavesTheSkinAlone(t *testing.T) {
 	d := design.Default()
 	alone := map[string]bool{"stretchLimit": true, "panels": true, "panelLap": true, "treeAllowance": true, "treeRule": true}
 	for _, p := range design.Params() {
-		if p.Group == design.GroupCrew || p.Group == design.GroupRoot {
+		if aboardOrSewn[p.Key] || p.Paddler > 0 {
 			alone[p.Key] = true
 		}
 	}

@@ -5,6 +5,7 @@
 package answer
 
 import (
+	"barkwright/core/stage"
 	"slices"
 
 	"barkwright/core/known"
@@ -14,7 +15,7 @@ import (
 // Number is one result.
 type Number struct {
 	Key  string
-	Home Home
+	Home stage.Key
 	// Short names it where there is room for two or three words; empty where it stands
 	// in no such place.
 	Short string
@@ -38,9 +39,9 @@ type Number struct {
 	// Working is the rule in words with the user's numbers.
 	Working func(units.System) string
 
-	awaited bool   // it follows when the slider rests
-	also    []Home // whose build sheets show it too
-	label   string // with a # for each of named
+	awaited bool        // it follows when the slider rests
+	also    []stage.Key // whose build sheets show it too
+	label   string      // with a # for each of named
 	named   []term
 }
 
@@ -75,14 +76,13 @@ func (n Number) Text(s units.System) string {
 	return format(n.Value, s)
 }
 
-// On tells whether a build sheet shows the number.
-func (n Number) On(sheet string) bool {
-	return n.OnPaper && n.Home.Sheet() == sheet || slices.ContainsFunc(n.also,
-		func(h Home) bool { return h.Sheet() == sheet })
+// On tells whether the build sheet of a stage shows the number.
+func (n Number) On(k stage.Key) bool {
+	return n.OnPaper && n.Home == k || slices.Contains(n.also, k)
 }
 
 // number starts a computed result without a range.
-func number(h Home, key, label string, k units.Kind, v float64, cited string,
+func number(h stage.Key, key, label string, k units.Kind, v float64, cited string,
 	working func(units.System) string) *Number {
 	return &Number{
 		Key: key, label: label, Home: h, Kind: k, Value: v, Low: v, High: v, Working: working,
@@ -97,7 +97,7 @@ func (n *Number) short(name string) *Number {
 }
 
 // printed starts a computed result that its home's build sheet shows.
-func printed(h Home, key, label string, k units.Kind, v float64, cited string,
+func printed(h stage.Key, key, label string, k units.Kind, v float64, cited string,
 	working func(units.System) string) *Number {
 	n := number(h, key, label, k, v, cited, working)
 	n.OnPaper = true
@@ -105,7 +105,7 @@ func printed(h Home, key, label string, k units.Kind, v float64, cited string,
 }
 
 // on puts a result on the build sheets of other homes too.
-func (n *Number) on(also ...Home) *Number {
+func (n *Number) on(also ...stage.Key) *Number {
 	n.also = also
 	return n
 }

@@ -58,27 +58,6 @@ func TestHeadlineIsNamed(t *testing.T) {
 	}
 }
 
-// Whatever is shown has a home that the page has a group for.
-func TestEverythingIsAtHome(t *testing.T) {
-	groups := map[answer.Group]bool{}
-	for _, g := range answer.Groups() {
-		groups[g] = true
-	}
-	c := core.Evaluate(design.Default())
-	for _, n := range answer.All(c) {
-		assert.True(t, groups[n.Home.Group()], "%s has home %q", n.Key, n.Home)
-	}
-	for _, w := range answer.Checks(c) {
-		assert.True(t, groups[w.Home.Group()], "%s has home %q", w.Key, w.Home)
-	}
-	for _, key := range answer.TableKeys() {
-		table, _ := answer.MakeTable(c, key)
-		assert.True(t, groups[table.Home.Group()], "%s has home %q", key, table.Home)
-	}
-	assert.Empty(t, answer.Home("none such").Group())
-	assert.Empty(t, answer.Home("none such").Sheet())
-}
-
 // Every row of every table fits its columns, and can be written in every system.
 func TestTablesAreWhole(t *testing.T) {
 	for name, d := range boats() {

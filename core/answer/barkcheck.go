@@ -3,6 +3,7 @@ package answer
 import (
 	"barkwright/core"
 	"barkwright/core/bark"
+	"barkwright/core/stage"
 	"barkwright/core/units"
 )
 
@@ -23,7 +24,7 @@ func verdictOfBark(c core.Canoe) string {
 // barkCheck tells whether the bark covers the boat, and at what price.
 func barkCheck(c core.Canoe) Warning {
 	states := map[bark.Verdict]State{bark.Enough: Within, bark.EnoughSewn: Within, bark.CannotBeBuilt: Beyond}
-	w := Warning{Key: "bark.verdict", Label: "Bark", Home: HomeBark, State: states[c.Bark.Verdict()],
+	w := Warning{Key: "bark.verdict", Label: "Bark", Home: stage.Gather, State: states[c.Bark.Verdict()],
 		Word: verdictOfBark(c), Text: barkText(c)}
 	if w.State == Within && (len(c.Bark.Beside) > 0 || lowered(c.Bark) > 0) {
 		w.State = Near
@@ -102,7 +103,7 @@ func barkText(c core.Canoe) func(units.System) string {
 // joinCheck tells whether joints and butts stand a hand clear of gores.
 func joinCheck(c core.Canoe) Warning {
 	l := c.Bark
-	w := Warning{Key: "bark.joinGap", Label: "Joints", Home: HomeBark, State: Within, Word: "clear of the gores",
+	w := Warning{Key: "bark.joinGap", Label: "Joints", Home: stage.Bark, State: Within, Word: "clear of the gores",
 		Text: working("every joint takes a gore's place or stands # or more clear", small(bark.Hand))}
 	switch {
 	case len(l.Joints)+len(l.Butts) == 0:

@@ -5,6 +5,7 @@ import (
 	"barkwright/core/design"
 	"barkwright/core/frame"
 	"barkwright/core/known"
+	"barkwright/core/stage"
 	"barkwright/core/units"
 )
 
@@ -12,24 +13,24 @@ func bedNumbers(c core.Canoe) []*Number {
 	d, b := c.Design, c.Frame.Bed
 	first, last := b.Posts[0], b.Posts[len(b.Posts)-1]
 	return []*Number{
-		printed(HomeBed, "sheer.amidships", "Sheer amidships", units.Length, c.Hull.Sheer(0), fromShape,
+		printed(stage.Lace, "sheer.amidships", "Sheer amidships", units.Length, c.Hull.Sheer(0), fromShape,
 			working("depth # from the outside of the bark to the top of the inwale", length(d.Depth))),
-		printed(HomeBed, "sheer.end", "Sheer at the gunwale ends", units.Length, c.Hull.Sheer(c.Hull.GunwaleX),
+		printed(stage.Lace, "sheer.end", "Sheer at the gunwale ends", units.Length, c.Hull.Sheer(c.Hull.GunwaleX),
 			fromShape,
 			working("# as set, over the bottom amidships", length(d.GunwaleEndHeight))).short("Sheer, ends"),
-		number(HomeBed, "post.middle", "Post under the middle thwart", units.SmallLength, first.Length, fromShape,
-			postWorking(c, first)),
-		number(HomeBed, "post.end", "Post under the gunwale ends", units.SmallLength, last.Length, fromShape,
-			postWorking(c, last)),
-		printed(HomeBed, "bed.stakes", "Stakes round the bed", units.Count, float64(b.StakeCount),
+		number(stage.Lace, "post.middle", "Post under the middle thwart", units.SmallLength, first.Length, fromShape,
+			postWorking(c, first)).short("Post, middle"),
+		number(stage.Lace, "post.end", "Post under the gunwale ends", units.SmallLength, last.Length, fromShape,
+			postWorking(c, last)).short("Post, ends"),
+		printed(stage.Bed, "bed.stakes", "Stakes round the bed", units.Count, float64(b.StakeCount),
 			fromAdney+", pp. 40-41, whose own boat has 34",
 			working("pairs no more than about # apart, none at a thwart, one pair at each end of the frame and two "+
 				"beyond: # pairs each side of the middle", length(frame.StakeSpacing),
-				count(len(b.Stakes)))).by(known.Published),
-		printed(HomeBed, "bed.slack", "Bark longer on the bed than on the finished bottom", units.Offset, b.Slack,
+				count(len(b.Stakes)))).short("Stakes").by(known.Published),
+		printed(stage.Bed, "bed.slack", "Bark longer on the bed than on the finished bottom", units.Offset, b.Slack,
 			fromOwnChoice,
 			working("length over a bed crowned # and blocked # between the heels, less the bottom's with its "+
-				"rocker of #", length(d.BedCrown), length(d.EndBlocking), length(d.Rocker))).by(known.Estimate),
+				"rocker of #", length(d.BedCrown), length(d.EndBlocking), length(d.Rocker))).short("Bark over").by(known.Estimate),
 	}
 }
 
@@ -43,7 +44,7 @@ func postWorking(c core.Canoe, p frame.Post) func(units.System) string {
 
 func postsTable(c core.Canoe) Table {
 	t := Table{
-		Key: "posts", Title: "Posts for the sheer", Home: HomeBed, Open: true, OnPaper: true,
+		Key: "posts", Title: "Posts for the sheer", Home: stage.Lace, Open: true, OnPaper: true,
 		Blanks: []string{"As built"},
 		Note:   "Each stands on the bark, under the inwale. The boat is the same toward both ends.",
 	}
@@ -63,7 +64,7 @@ const postStep = units.Foot
 // stationPosts are posts at even stations, for any that a builder wants between.
 func stationPosts(c core.Canoe) Table {
 	t := Table{
-		Key: "stationposts", Title: "Posts at every foot", Home: HomeBed,
+		Key: "stationposts", Title: "Posts at every foot", Home: stage.Lace,
 		Note: "Between the thwarts a post may stand wherever the gunwale wants holding: these are its lengths. The " +
 			"boat is the same toward both ends.",
 	}
@@ -82,7 +83,7 @@ func stationPosts(c core.Canoe) Table {
 func frameTable(c core.Canoe) Table {
 	between := "Between the battens"
 	t := Table{
-		Key: "frame", Title: "Building frame", Home: HomeFrame, OnPaper: true, Blanks: []string{"As built"},
+		Key: "frame", Title: "Building frame", Home: stage.Bed, OnPaper: true, Blanks: []string{"As built"},
 		Note: "Crosspieces hold the two long battens; the middle one is single, the others stand fore and aft.",
 	}
 	if c.Design.BuiltOn == design.OnGunwales {
@@ -101,7 +102,7 @@ func frameTable(c core.Canoe) Table {
 
 func stakesTable(c core.Canoe) Table {
 	t := Table{
-		Key: "stakes", Title: "Stakes", Home: HomeBed, OnPaper: true,
+		Key: "stakes", Title: "Stakes", Home: stage.Bed, OnPaper: true,
 		Note: "Each line is four stakes: to port and starboard, fore and aft.",
 	}
 	return fill(t, refs(c.Frame.Bed.Stakes),
@@ -123,7 +124,7 @@ const offsetStations = 12
 func offsetsTable(c core.Canoe) Table {
 	h := c.Hull
 	t := Table{
-		Key: "offsets", Title: "Shape at stations", Home: HomeBed,
+		Key: "offsets", Title: "Shape at stations", Home: stage.Choose,
 		Note: "Heights over the outside of the bark on the bottom amidships; breadths are half ones from the " +
 			"centre line.",
 	}

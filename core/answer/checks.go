@@ -3,6 +3,7 @@ package answer
 import (
 	"barkwright/core"
 	"barkwright/core/frame"
+	"barkwright/core/stage"
 	"barkwright/core/units"
 	"barkwright/core/wood"
 )
@@ -11,12 +12,12 @@ import (
 func Checks(c core.Canoe) []Warning {
 	in := c.Frame.Stem.Innermost()
 	return []Warning{
-		{Key: "stem.verdict", Label: "Stem", Home: HomeEnds, State: bendState(in), Word: verdictWord(in),
+		{Key: "stem.verdict", Label: "Stem", Home: stage.Ends, State: bendState(in), Word: verdictWord(in),
 			Text: stemAdvice(c)},
 		girthCheck(c),
 		ribsCheck(c),
 		gunwaleCheck(c),
-		{Key: "caps.verdict", Label: "Caps", Home: HomeMarks, State: NotChecked, Word: NotChecked.String(),
+		{Key: "caps.verdict", Label: "Caps", Home: stage.Gunwales, State: NotChecked, Word: NotChecked.String(),
 			Text: working("the caps are bent along with the gunwales and up at the ends: split their ends as you " +
 				"do the outwales'")},
 		barkCheck(c),
@@ -93,7 +94,7 @@ func gunwaleCheck(c core.Canoe) Warning {
 			worst = b
 		}
 	}
-	w := Warning{Key: "gunwales.verdict", Label: "Gunwales", Home: HomeMarks, State: worst.state(), Word: worst.word()}
+	w := Warning{Key: "gunwales.verdict", Label: "Gunwales", Home: stage.Gunwales, State: worst.state(), Word: worst.word()}
 	if worst.asPublished() {
 		w.Text = working(worst.name+": bends to # times its thickness; a boat measured off a published drawing "+
 			"(fig. 81) comes to # by the same reckoning. Bend a trial piece first, and make spares",
@@ -116,7 +117,7 @@ func gunwaleCheck(c core.Canoe) Warning {
 
 func bendsTable(c core.Canoe) Table {
 	t := Table{
-		Key: "bends", Title: "Bends of the gunwales", Home: HomeThwarts, OnPaper: true,
+		Key: "bends", Title: "Bends of the gunwales", Home: stage.Gunwales, OnPaper: true,
 		Note: "Where each is tightest. Layers are the splits at the ends, as set.",
 	}
 	return fill(t, refs(gunwaleBends(c.Frame.Gunwales)),

@@ -4,22 +4,23 @@ import (
 	"barkwright/core"
 	"barkwright/core/frame"
 	"barkwright/core/known"
+	"barkwright/core/stage"
 	"barkwright/core/units"
 )
 
 func closingNumbers(c core.Canoe) []*Number {
 	d, k := c.Design, c.Frame.Closing
 	return []*Number{
-		printed(HomeEnds, "closing.trim", "Bark's end, trimmed from the heel to the stem head", units.Length,
+		printed(stage.Ends, "closing.trim", "Bark's end, trimmed from the heel to the stem head", units.Length,
 			k.Trim.Length(), fromShape,
 			working("along the end's curve, the bark's thickness # outside the stem-piece; leave # past it until "+
 				"the stem-piece is tried in: estimate", thin(d.BarkThickness), small(k.Leave))),
-		printed(HomeEnds, "closing.stitches", "Stitches through the stem-piece, one end", units.Count,
+		printed(stage.Ends, "closing.stitches", "Stitches through the stem-piece, one end", units.Count,
 			float64(k.ThroughStem()), fromAdney+", pp. 43, 49",
 			working("# of seam at no more than # make # stitches # apart; # of them stand where the stem-piece is",
 				length(k.Trim.Length()), small(d.EndStitch), count(k.Stitches()), small(k.Spacing),
 				count(k.ThroughStem()))),
-		printed(HomeEnds, "closing.lashing", "Innermost lashing of the outwales, from the stem head",
+		printed(stage.Ends, "closing.lashing", "Innermost lashing of the outwales, from the stem head",
 			units.SmallLength, k.Lashings[2].Along, fromAdney+", pp. 49-50; "+fromOwnChoice,
 			working("about # inboard of the one at the middle of the bark flap, which is taken to reach from the "+
 				"stem head to the gunwales' end: #",
@@ -30,7 +31,7 @@ func closingNumbers(c core.Canoe) []*Number {
 // closingTable is how an end is closed, in the order of the work.
 func closingTable(c core.Canoe) Table {
 	t := Table{
-		Key: "closing", Title: "Closing an end", Home: HomeEnds, OnPaper: true,
+		Key: "closing", Title: "Closing an end", Home: stage.Ends, OnPaper: true,
 		Note: "Both ends alike. The trim line and the stitches are measured along the end's curve from the heel, " +
 			"where the bark leaves the bottom; the lashings along the outwale from the stem head. " +
 			"Each stitch goes through both barks and the stem-piece and back round the edge, over a band of split " +

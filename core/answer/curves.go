@@ -4,6 +4,7 @@ import (
 	"barkwright/core"
 	"barkwright/core/afloat"
 	"barkwright/core/known"
+	"barkwright/core/stage"
 	"barkwright/core/units"
 )
 
@@ -24,7 +25,7 @@ func Water(c core.Canoe, w core.Water) []Number {
 func rightingNumbers(c core.Canoe, w core.Water) []*Number {
 	r := w.Righting
 	curve := func(key, label string, k units.Kind, v float64, how func(units.System) string) *Number {
-		n := number(HomeWater, key, label, k, v, fromStanding, how).by(known.Estimate)
+		n := number(stage.Pitch, key, label, k, v, fromStanding, how).by(known.Estimate)
 		if r.State != afloat.Floats {
 			return n.absent(r.State.String())
 		}
@@ -54,11 +55,11 @@ func rightingNumbers(c core.Canoe, w core.Water) []*Number {
 
 func leanNumbers(c core.Canoe, w core.Water) []*Number {
 	rest, heaviest := w.Lean.Rest, c.Afloat.Heaviest().Mass
-	lean := number(HomeWater, "afloat.lean", "Heel with a paddler leaning out", units.Angle, rest.Waterplane.Heel,
+	lean := number(stage.Pitch, "afloat.lean", "Heel with a paddler leaning out", units.Angle, rest.Waterplane.Heel,
 		fromStanding,
 		working("the middle of the heaviest paddler, #, moved # to the side, the shoulders two or three times as "+
 			"far, the others still", mass(heaviest).rough(), small(core.LeanDistance))).by(known.Estimate)
-	most := number(HomeWater, "afloat.leanMost", "How far a paddler can lean before water comes in, at the hips",
+	most := number(stage.Pitch, "afloat.leanMost", "How far a paddler can lean before water comes in, at the hips",
 		units.SmallLength, w.LeanMost, fromStanding,
 		working("the heaviest, #, to where water comes over or the righting arm gives out",
 			mass(heaviest).rough())).by(known.Estimate)
@@ -88,14 +89,14 @@ func leanNumbers(c core.Canoe, w core.Water) []*Number {
 func movingNumbers(c core.Canoe, m core.Moving) []*Number {
 	p, crew := m.Pace, len(c.Afloat.Crew)
 	push := func(key, label string, v, low, high float64, how func(units.System) string) *Number {
-		n := number(HomeWater, key, label, units.Force, v, fromMoving, how).between(low, high)
+		n := number(stage.Pitch, key, label, units.Force, v, fromMoving, how).between(low, high)
 		if m.State != afloat.Floats {
 			return n.absent(m.State.String())
 		}
 		return n
 	}
 	day := func(key, label string, k units.Kind, v, low, high float64) *Number {
-		n := number(HomeWater, key, label, k, v, fromDay,
+		n := number(stage.Pitch, key, label, k, v, fromDay,
 			working("# at # to # each, of which # to # drives the boat, in flat calm water without a rest; nothing "+
 				"is added for seams, ribs, steering or wind. Loaded canoes are commonly paddled at #", many(crew,
 				"paddler", "paddlers"),

@@ -5,6 +5,7 @@ import (
 	"barkwright/core/design"
 	"barkwright/core/frame"
 	"barkwright/core/known"
+	"barkwright/core/stage"
 	"barkwright/core/units"
 	"barkwright/core/wood"
 )
@@ -39,7 +40,7 @@ func endNumbers(c core.Canoe) []*Number { return append(stemNumbers(c), closingN
 func stemNumbers(c core.Canoe) []*Number {
 	d, s, b := c.Design, c.Frame.Stem, c.Frame.Headboard
 	in := s.Innermost()
-	splits := printed(HomeEnds, "stem.splitsNeeded", "Laminations that would be within guide", units.Count,
+	splits := printed(stage.Ends, "stem.splitsNeeded", "Laminations that would be within guide", units.Count,
 		float64(s.Within.Laminations), fromBending,
 		working("the fewest whose innermost is within guide; by halving, # rounds give #", count(s.Within.Rounds),
 			count(s.Within.Halved))).by(known.Estimate)
@@ -50,64 +51,64 @@ func stemNumbers(c core.Canoe) []*Number {
 	var back *Number
 	switch {
 	case in.WillNotFit:
-		back = printed(HomeEnds, "stem.springback", "Curve opens when let go, at least to at most", units.Ratio, 0,
+		back = printed(stage.Ends, "stem.springback", "Curve opens when let go, at least to at most", units.Ratio, 0,
 			fromBending, working("the stem-piece leaves no radius to bend to")).absent(willNotFit)
 	case s.Springback.FullyStraight:
-		back = printed(HomeEnds, "stem.springback", "Curve opens when let go", units.Ratio, 1, fromBending,
+		back = printed(stage.Ends, "stem.springback", "Curve opens when let go", units.Ratio, 1, fromBending,
 			working("a single strip bent to # times its thickness stays elastic",
 				ratio(in.Ratio))).in("may spring straight: dry it in the form").by(known.Estimate)
 	default:
-		back = printed(HomeEnds, "stem.springback", "Curve opens when let go, times its radius", units.Ratio,
+		back = printed(stage.Ends, "stem.springback", "Curve opens when let go, times its radius", units.Ratio,
 			(s.Springback.Low+s.Springback.High)/2, fromBending,
 			working("a single strip bent to # times its thickness; laminations lashed and not glued spring back "+
 				"each alone", ratio(in.Ratio))).between(s.Springback.Low, s.Springback.High)
 	}
 	return []*Number{
-		printed(HomeEnds, "stem.height", "Height of the stem head", units.Length, d.EndHeight, fromShape,
+		printed(stage.Ends, "stem.height", "Height of the stem head", units.Length, d.EndHeight, fromShape,
 			working("# as set, over the bottom amidships", length(d.EndHeight))),
-		printed(HomeEnds, "stem.curve", "Stem along its outer face, heel to head", units.Length, s.Curve, fromShape,
+		printed(stage.Ends, "stem.curve", "Stem along its outer face, heel to head", units.Length, s.Curve, fromShape,
 			working("from the heel's inboard end, # inboard of the headboard's foot, along the bottom and the "+
 				"end's curve to a head # high",
 				small(c.Frame.Headboard.FootX-s.SolidFrom), length(d.EndHeight))),
-		number(HomeEnds, "stem.solidEnd", "End of the stem's solid heel, from amidships", units.Length, s.SolidEnd,
+		number(stage.Ends, "stem.solidEnd", "End of the stem's solid heel, from amidships", units.Length, s.SolidEnd,
 			fromDrawn+"; "+fromAdney+", pp. 48-50",
 			working("the solid begins # from amidships, at the last rib's outer edge and at most # inboard of the "+
 				"headboard's foot, and runs # along the profile; there the laminations begin",
 				length(s.SolidFrom), small(design.HeelInboard), small(s.Solid))),
-		printed(HomeEnds, "stem.blank", "Stem blank to split out", units.Length, s.Blank, fromDrawn+"; "+fromOwnChoice,
+		printed(stage.Ends, "stem.blank", "Stem blank to split out", units.Length, s.Blank, fromDrawn+"; "+fromOwnChoice,
 			working("curve # and # to trim; a published billet for a boat of 19 ft is 36 in long", length(s.Curve),
-				small(frame.StemTrim))).up(),
+				small(frame.StemTrim))).short("Stem blank").up(),
 		stockNumber(c),
-		printed(HomeEnds, "stem.minRadius", "Tightest bend of the stem", units.SmallLength, in.Radius, fromShape,
+		printed(stage.Ends, "stem.minRadius", "Tightest bend of the stem", units.SmallLength, in.Radius, fromShape,
 			working("the end curve's tightest radius past the solid heel #, inside the bark # and the stem-piece "+
 				"#, at the middle of the innermost lamination",
 				small(s.Radius), thin(d.BarkThickness), small(d.StemDepth))).in(radiusWord(in)).short("Stem " +
 			"radius"),
-		printed(HomeEnds, "stem.laminationThickness", "Thickness of one lamination", units.Thickness, s.Lamination,
+		printed(stage.Ends, "stem.laminationThickness", "Thickness of one lamination", units.Thickness, s.Lamination,
 			fromGeometry,
-			working("stem-piece # split into #", small(d.StemDepth), count(d.StemLaminations))),
-		number(HomeEnds, "stem.strain", "Strain at its faces", units.Percent, in.Strain, "beam theory",
+			working("stem-piece # split into #", small(d.StemDepth), count(d.StemLaminations))).short("Lamination"),
+		number(stage.Ends, "stem.strain", "Strain at its faces", units.Percent, in.Strain, "beam theory",
 			working("thickness # over twice the radius #", thin(in.Thickness), small(max(0,
 				in.Radius)))).in(wordIf(in.WillNotFit, willNotFit)),
-		printed(HomeEnds, "stem.ratio", "Radius over thickness", units.Ratio, in.Ratio, "beam theory",
+		printed(stage.Ends, "stem.ratio", "Radius over thickness", units.Ratio, in.Ratio, "beam theory",
 			working("radius # over thickness #", small(max(0, in.Radius)),
 				thin(in.Thickness))).in(wordIf(in.WillNotFit, willNotFit)),
-		number(HomeEnds, "stem.verdict", "Will the stem take its bend?", units.Count, float64(in.Verdict), fromBending,
+		number(stage.Ends, "stem.verdict", "Will the stem take its bend?", units.Count, float64(in.Verdict), fromBending,
 			bendWorking("", in, d.StemStock)).in(verdictWord(in)).by(known.Estimate),
 		splits,
 		back,
 		formNumber(c),
-		number(HomeEnds, "headboard.height", "Headboard, from its foot to the top of the inwale", units.SmallLength,
+		number(stage.Ends, "headboard.height", "Headboard, from its foot to the top of the inwale", units.SmallLength,
 			b.Height, fromShape+"; "+fromDrawn,
 			working("top of the inwale # high at its mark, less a floor # high, the bark # and half the "+
 				"stem-piece's depth, #: the foot comes down that far beside the heel",
 				length(b.Top.Y), small(c.Hull.Floor(b.FootX)), thin(d.BarkThickness), small(d.StemDepth/2))),
-		number(HomeEnds, "headboard.width", "Headboard where it is broadest", units.SmallLength, b.Width,
+		number(stage.Ends, "headboard.width", "Headboard where it is broadest", units.SmallLength, b.Width,
 			fromShape+"; "+fromDrawn,
 			working("the skin cut across there, less bark # and sheathing # on either side; about 4 in is a "+
 				"published boat's that bulges, those that do not draw 1 1/2 to 3 1/4",
 				thin(d.BarkThickness), small(d.SheathingThickness))),
-		number(HomeEnds, "headboard.foot", "Headboard's foot, from amidships", units.Length, b.FootX, fromDrawn,
+		number(stage.Ends, "headboard.foot", "Headboard's foot, from amidships", units.Length, b.FootX, fromDrawn,
 			working("its mark is # along the gunwale, # from amidships; the foot stands # farther out", length(b.Run),
 				length(b.X), small(b.FootX-b.X))),
 	}
@@ -123,14 +124,14 @@ func stockNumber(c core.Canoe) *Number {
 		rule += "; the end's tightest curve, radius #, lies in it"
 		terms = append(terms, small(s.SolidRadius))
 	}
-	return number(HomeEnds, "stem.stock", "Stem blank, depth at its heel", units.SmallLength, s.Stock, fromGeometry,
+	return number(stage.Ends, "stem.stock", "Stem blank, depth at its heel", units.SmallLength, s.Stock, fromGeometry,
 		working(rule, terms...))
 }
 
 // formNumber is the radius of the bending form at the tightest place.
 func formNumber(c core.Canoe) *Number {
 	d, s := c.Design, c.Frame.Stem
-	n := number(HomeEnds, "stem.formRadius", "Bending form, tightest radius", units.SmallLength, s.FormRadius,
+	n := number(stage.Ends, "stem.formRadius", "Bending form, tightest radius", units.SmallLength, s.FormRadius,
 		"a trial piece of your own; every radius of a strip that opens grows by the same share", nil)
 	switch {
 	case s.Innermost().WillNotFit:
@@ -165,7 +166,7 @@ func wordIf(yes bool, word string) string {
 
 func laminationsTable(c core.Canoe) Table {
 	t := Table{
-		Key: "laminations", Title: "Laminations of the stem", Home: HomeEnds, OnPaper: true,
+		Key: "laminations", Title: "Laminations of the stem", Home: stage.Ends, OnPaper: true,
 		Note: "At the tightest place of the curve, from the outside in.",
 	}
 	bent := func(of func(wood.Bend) float64) func(*wood.Bend) Cell {
@@ -182,7 +183,7 @@ func laminationsTable(c core.Canoe) Table {
 
 func headboardTable(c core.Canoe) Table {
 	t := Table{
-		Key: "headboard", Title: "Headboards", Home: HomeEnds, OnPaper: true, Blanks: []string{"As built"},
+		Key: "headboard", Title: "Headboards", Home: stage.Ends, OnPaper: true, Blanks: []string{"As built"},
 		Note: "Two alike, of cedar. The foot is notched over the heel of the stem-piece, just clear of its " +
 			"laminations, and stands on the sheathing beside it; the neck goes up between the inwales as a tenon. " +
 			"Cut them to the length sprung, try them, and shave the edges to the lining as they go in.",
@@ -209,7 +210,7 @@ type boardSize struct {
 
 func thwartsTable(c core.Canoe) Table {
 	t := Table{
-		Key: "thwarts", Title: "Thwarts", Home: HomeThwarts, OnPaper: true, Blanks: []string{"As built"},
+		Key: "thwarts", Title: "Thwarts", Home: stage.Gunwales, OnPaper: true, Blanks: []string{"As built"},
 		Note: "Shoulder to shoulder is the clear length between the gunwales; the tenons go through both inwales. " +
 			"Finished lengths: leave the tenons half an inch (1 cm) long and trim them when the gunwales stand. " +
 			"The middle one is single, the others stand fore and aft.",

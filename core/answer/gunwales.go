@@ -5,6 +5,7 @@ import (
 	"barkwright/core/frame"
 	"barkwright/core/gather"
 	"barkwright/core/known"
+	"barkwright/core/stage"
 	"barkwright/core/units"
 )
 
@@ -12,29 +13,29 @@ func gunwaleNumbers(c core.Canoe) []*Number {
 	d, f := c.Design, c.Frame
 	l, g := f.Lacing, f.Gunwales
 	return []*Number{
-		printed(HomeMarks, "gunwale.length", "Gunwale along its curve, end to end, finished", units.Length, g.Inwale,
+		printed(stage.Gunwales, "gunwale.length", "Gunwale along its curve, end to end, finished", units.Length, g.Inwale,
 			fromShape,
 			working("twice # from the middle to the end, along the curve of the plan and the sheer; leave # "+
-				"at each end until the ends are tied", length(g.Run), small(gather.EndTrim))),
-		printed(HomeMarks, "gunwale.outwale", "Outwale and cap, to the stem heads, finished", units.Length, g.Outwale,
+				"at each end until the ends are tied", length(g.Run), small(gather.EndTrim))).short("Gunwale"),
+		printed(stage.Gunwales, "gunwale.outwale", "Outwale and cap, to the stem heads, finished", units.Length, g.Outwale,
 			fromShape,
 			working("# of gunwale and the bark's top edge on to both stem heads", length(g.Inwale))),
-		printed(HomeMarks, "lacing.groups", "Groups of lacing, both sides", units.Count, float64(l.Count), fromBuilders,
+		printed(stage.Lace, "lacing.groups", "Groups of lacing, both sides", units.Count, float64(l.Count), fromBuilders,
 			working("one between ribs and one outside each end rib a side: # ribs",
-				count(d.Ribs))).by(known.CommonPractice),
-		printed(HomeMarks, "lacing.pegs", "Pegs, both sides", units.Count, float64(l.Pegs), fromBuilders,
+				count(d.Ribs))).short("Groups").by(known.CommonPractice),
+		printed(stage.Lace, "lacing.pegs", "Pegs, both sides", units.Count, float64(l.Pegs), fromBuilders,
 			working("one in # of # groups, counted from the middle", count(d.PegEvery),
 				count(l.Count))).by(known.CommonPractice),
-		printed(HomeLacing, "lacing.turn", "Root in one turn", units.SmallLength, l.Turn, fromGeometry,
+		printed(stage.Lace, "lacing.turn", "Root in one turn", units.SmallLength, l.Turn, fromGeometry,
 			working("round inwale # and outwale # thick, the bark doubled # and down to the hole, at the middle of "+
 				"the root",
 				small(d.InwaleThickness), small(d.OutwaleThickness), thin(2*d.BarkThickness))),
-		printed(HomeLacing, "lacing.group", "Root in one group", units.Length, l.Group, fromBuilders,
+		printed(stage.Lace, "lacing.group", "Root in one group", units.Length, l.Group, fromBuilders,
 			working("(# holes × # turns + the starting turn) × # + two tails of #",
 				count(d.GroupHoles), count(d.Passes), small(l.Turn), small(d.Tail))).up(),
-		printed(HomeLacing, "root.gunwales", "Split root for lacing, before waste", units.Run, l.Total, fromBuilders,
+		printed(stage.Lace, "root.gunwales", "Split root for lacing, before waste", units.Run, l.Total, fromBuilders,
 			working("# groups × #", count(l.Count), length(l.Group))).by(known.Estimate),
-		number(HomeLacing, "root.gunwalesWaste", "Split root for lacing, with waste", units.Run, l.WithWaste,
+		number(stage.Lace, "root.gunwalesWaste", "Split root for lacing, with waste", units.Run, l.WithWaste,
 			fromBuilders,
 			working("# and # of it for waste", run(l.Total), percent(d.RootWaste))).up(),
 	}
@@ -42,7 +43,7 @@ func gunwaleNumbers(c core.Canoe) []*Number {
 
 func marksTable(c core.Canoe) Table {
 	t := Table{
-		Key: "marks", Title: "Gunwale marks from the middle", Home: HomeMarks, OnPaper: true, Blanks: []string{"✓"},
+		Key: "marks", Title: "Gunwale marks from the middle", Home: stage.Gunwales, OnPaper: true, Blanks: []string{"✓"},
 		Note: "The same toward both ends and on both sides. Each place is measured from the middle along the " +
 			"gunwale and rounded once: never add up spaces.",
 	}
@@ -94,7 +95,7 @@ func gunwaleMarks(c core.Canoe) []mark {
 
 func holesTable(c core.Canoe) Table {
 	t := Table{
-		Key: "holes", Title: "Lacing holes from the middle", Home: HomeMarks, OnPaper: true,
+		Key: "holes", Title: "Lacing holes from the middle", Home: stage.Lace, OnPaper: true,
 		Note: "Along the gunwale; the same toward both ends and on both sides. A place less than zero lies on the " +
 			"other side of the middle.",
 	}

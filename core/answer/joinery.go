@@ -4,13 +4,14 @@ import (
 	"barkwright/core"
 	"barkwright/core/frame"
 	"barkwright/core/gather"
+	"barkwright/core/stage"
 	"barkwright/core/units"
 )
 
 // joineryTable is how gunwales, thwarts and ends are worked where they meet.
 func joineryTable(c core.Canoe) Table {
 	t := Table{
-		Key: "joinery", Title: "Joints of gunwales, thwarts and ends", Home: HomeThwarts, OnPaper: true,
+		Key: "joinery", Title: "Joints of gunwales, thwarts and ends", Home: stage.Gunwales, OnPaper: true,
 		Note: "After one building example printed in " + fromAdney + ": its own size where a joint has one, in " +
 			"proportion to your timber where it has not. Other builders work otherwise: the person teaching you " +
 			"comes first. Finished sizes.",

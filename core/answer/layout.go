@@ -1,6 +1,7 @@
 package answer
 
 import (
+	"barkwright/core/stage"
 	"slices"
 	"strconv"
 
@@ -25,7 +26,7 @@ func layoutNumbers(c core.Canoe) []*Number {
 	l, d := c.Bark, c.Design
 	pieces := l.Pieces()
 	missing := len(l.Wanting())
-	gap := printed(HomeBark, "bark.joinGap", "Joints stand clear of gores and of each other by", units.SmallLength,
+	gap := printed(stage.Bark, "bark.joinGap", "Joints stand clear of gores and of each other by", units.SmallLength,
 		l.Gap, fromLaying,
 		working("# across the bed and # between strips; the least distance along the bed, from gores that a joint "+
 			"does not take the place of", many(len(l.Joints), "joint", "joints"), many(len(l.Butts), "butt", "butts")))
@@ -34,7 +35,7 @@ func layoutNumbers(c core.Canoe) []*Number {
 	}
 	tree := bark.NewStanding(sheetWanted(c), d)
 	price := func(key, label string, v float64) *Number {
-		n := number(HomeBark, key, label, units.Run, v, fromShape,
+		n := number(stage.Gather, key, label, units.Run, v, fromShape,
 			working("# of seam with side panels, against # from sheets # wide, whose gores are longer",
 				run(seamLength(c)), run(seamLength(c)-l.Wide.Seam), length(l.Needs.Width)))
 		if len(l.Beside) == 0 {
@@ -43,21 +44,21 @@ func layoutNumbers(c core.Canoe) []*Number {
 		return n
 	}
 	return []*Number{
-		printed(HomeBark, "bark.verdict", "Can she be built from this bark?", units.Count, float64(l.Verdict()),
+		printed(stage.Gather, "bark.verdict", "Can she be built from this bark?", units.Count, float64(l.Verdict()),
 			fromLaying, barkText(c)).in(verdictOfBark(c)),
-		printed(HomeBark, "bark.pieces", "Pieces of bark", units.Count, float64(len(pieces)), fromLaying,
+		printed(stage.Bark, "bark.pieces", "Pieces of bark", units.Count, float64(len(pieces)), fromLaying,
 			working("# on the bed and # for the sides, # of them wanting", count(len(l.Bed)),
-				count(len(l.Port)+len(l.Star)), count(missing))),
+				count(len(l.Port)+len(l.Star)), count(missing))).short("Pieces of bark"),
 		gap,
 		price("bark.narrowSeam", "Narrow bark costs, more seam", l.Wide.Seam),
 		price("bark.narrowRoot", "Narrow bark costs, more split root", l.Wide.Root),
-		printed(HomeBark, "tree.girth", "Tree for a sheet as set, round it at breast height", units.Length,
+		printed(stage.Gather, "tree.girth", "Tree for a sheet as set, round it at breast height", units.Length,
 			tree.Girth, fromTaper,
 			working("the full width "+d.TreeRule.String()+", # up the trunk: # with # for torn edges; # up a usual "+
 				"trunk is # round there, rounded up to the half inch", length(tree.At), length(tree.AtGirth),
-				small(d.TreeAllowance), length(wood.BreastHeight), length(tree.Girth))).
-			between(tree.Low, tree.High).on(HomeBoat),
-		printed(HomeBark, "tree.diameter", "That tree, diameter at breast height", units.SmallLength, tree.Diameter,
+				small(d.TreeAllowance), length(wood.BreastHeight), length(tree.Girth))).short("Tree, girth").
+			between(tree.Low, tree.High).on(stage.Choose),
+		printed(stage.Gather, "tree.diameter", "That tree, diameter at breast height", units.SmallLength, tree.Diameter,
 			fromTaper,
 			working("# over 3.1416, rounded up to the half inch", length(tree.Girth))).by(known.Estimate),
 	}
@@ -71,7 +72,7 @@ func sheetWanted(c core.Canoe) bark.Sheet {
 // treesTable says which trees give the sheet set, and one wide enough.
 func treesTable(c core.Canoe) Table {
 	t := Table{
-		Key: "trees", Title: "Trees to look for", Home: HomeBark, OnPaper: true, Blanks: []string{"Found"},
+		Key: "trees", Title: "Trees to look for", Home: stage.Gather, OnPaper: true, Blanks: []string{"Found"},
 		Note: "By a tape round the standing trunk at breast height, " + units.Length.Both(wood.BreastHeight) + " up, " +
 			"rounded up to the half inch; the allowance you set is in it. Trees taper differently: a full-bodied one may " +
 			"be as small as the first figure, one that thins quickly must be as large as the last. The trunk has to be " +
@@ -143,7 +144,7 @@ func cutFrom(c core.Canoe, p bark.Laid) string {
 // cuttingTable is every piece of bark in the order it is cut and laid.
 func cuttingTable(c core.Canoe) Table {
 	t := Table{
-		Key: "cutting", Title: "Bark to cut, in order", Home: HomeBark, OnPaper: true, Blanks: []string{"Cut"},
+		Key: "cutting", Title: "Bark to cut, in order", Home: stage.Bark, OnPaper: true, Blanks: []string{"Cut"},
 		Note: "B lies on the bed, P is sewn to the port side and S to the starboard side, each numbered from the " +
 			"bow aft. Places are along the bed: forward of amidships, and with a minus aft. Each sheet on the bed " +
 			"laps outside the next one aft. Strips are cut with the lap they are fitted with, trimmed once they " +
@@ -205,7 +206,7 @@ func StripPart(c core.Canoe, p bark.Laid) string {
 
 func panelsTable(c core.Canoe) Table {
 	t := Table{
-		Key: "panels", Title: "Side panels", Home: HomeBark,
+		Key: "panels", Title: "Side panels", Home: stage.Bark,
 		Note: "Where half of the sheet that lies there falls short of the edge. Length and width are what each " +
 			"strip is cut to: with the lap it is fitted with and the bark to trim. The middle one goes inside the " +
 			"bark on the bed, the next ones outside, lapped a couple of inches; trim the lap to the seam's when it " +

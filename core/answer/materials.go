@@ -1,6 +1,7 @@
 package answer
 
 import (
+	"barkwright/core/stage"
 	"math"
 	"strconv"
 	"strings"
@@ -25,18 +26,18 @@ const (
 func materialNumbers(c core.Canoe) []*Number {
 	g := c.Gather
 	return []*Number{
-		printed(HomeWeight, "weight.total", "Weight of the finished canoe", units.Mass, g.Weight.Typical, fromWeights,
+		printed(stage.Choose, "weight.total", "Weight of the finished canoe", units.Mass, g.Weight.Typical, fromWeights,
 			working("wood #, bark # and # of it doubled under the gunwales, root #, pitch #",
 				mass(woodMass(g)).rough(), mass(g.Bark.Mass.Typical).rough(),
 				mass(g.Bark.Doubled.Typical).rough(), mass(g.Root.Mass.Typical).rough(),
-				mass(g.Pitch.Typical).rough())).between(g.Weight.Low, g.Weight.High).on(HomeBoat),
+				mass(g.Pitch.Typical).rough())).short("Weight").between(g.Weight.Low, g.Weight.High).on(stage.Choose),
 		boltsNumber(c),
-		printed(HomeWood, "materials.billets", "Billets for ribs", units.Count, float64(g.Billets), fromAdney+", p. 18",
+		printed(stage.Gather, "materials.billets", "Billets for ribs", units.Count, float64(g.Billets), fromAdney+", p. 18",
 			working("a billet two thick and two wide gives #; # ribs and spares", count(gather.RibsPerBillet),
 				count(c.Design.Ribs))).by(known.Published),
-		printed(HomeWood, "materials.pitch", "Pitch", units.Mass, g.Pitch.Typical, fromOwnChoice,
+		printed(stage.Pitch, "materials.pitch", "Pitch", units.Mass, g.Pitch.Typical, fromOwnChoice,
 			working("by # of seam, payed inside and outside in a band of #; no source prints an amount",
-				run(seamLength(c)).rough(), small(gather.PitchBand))).between(g.Pitch.Low, g.Pitch.High).on(HomeRoot),
+				run(seamLength(c)).rough(), small(gather.PitchBand))).short("Pitch").between(g.Pitch.Low, g.Pitch.High).on(stage.Gather),
 	}
 }
 
@@ -56,11 +57,11 @@ func boltsNumber(c core.Canoe) *Number {
 		bolts += n.Bolts
 		state = max(state, n.State)
 	}
-	n := printed(HomeWood, "logs.bolts", "Bolts to split, for all the wood", units.Count, float64(bolts), fromRiving,
+	n := printed(stage.Gather, "logs.bolts", "Bolts to split, for all the wood", units.Count, float64(bolts), fromRiving,
 		working("from trunks # through at the small end inside the bark, # of heart and # of sapwood discarded; "+
 			"cut from # of # clear",
 			small(d.CedarDiameter), small(d.CedarHeart), small(d.CedarSapwood), many(g.Logs, "trunk", "trunks"),
-			length(d.CedarClear))).by(known.Estimate)
+			length(d.CedarClear))).short("Bolts").by(known.Estimate)
 	switch state {
 	case gather.TooThin:
 		return n.absent("the trunk is too thin")
@@ -72,7 +73,7 @@ func boltsNumber(c core.Canoe) *Number {
 
 func logsTable(c core.Canoe) Table {
 	t := Table{
-		Key: "logs", Title: "Bolts, bark and root to bring in", Home: HomeWood, Open: true, OnPaper: true,
+		Key: "logs", Title: "Bolts, bark and root to bring in", Home: stage.Gather, Open: true, OnPaper: true,
 		Blanks: []string{"Found"},
 		Note: "Bolts are counted from the trunk you set, whose diameter is inside the bark at the small end; their " +
 			"length has an allowance to trim. Several short bolts may come from one trunk. Look for straight bark, " +
@@ -117,7 +118,7 @@ func boltWord(s gather.BoltState) string {
 // rivingTable says how each piece is split out, and what one trunk gives of it.
 func rivingTable(c core.Canoe) Table {
 	t := Table{
-		Key: "riving", Title: "How the bolts are split", Home: HomeWood, OnPaper: true,
+		Key: "riving", Title: "How the bolts are split", Home: stage.Gather, OnPaper: true,
 		Note: "Split from end to end into so many sectors, each by halving on faces along the bark; the layers are " +
 			"from the heart outward. Pieces are split " +
 			units.Percent.Format(gather.SplitThicker, units.Metric) + " thicker and " +
@@ -176,7 +177,7 @@ func layerWords(across []int) string {
 // piecesTable lists the finished pieces, and adds up to the boat's weight.
 func piecesTable(c core.Canoe) Table {
 	t := Table{
-		Key: "pieces", Title: "Pieces to get out", Home: HomeWood, OnPaper: true, Blanks: []string{"Ready"},
+		Key: "pieces", Title: "Pieces to get out", Home: stage.Gather, OnPaper: true, Blanks: []string{"Ready"},
 		Note: "Width and thickness are finished sizes; the length is in the rough, with what is to be trimmed. " +
 			"Spares are estimates by how hard each piece is bent. The weights add up to the boat's.",
 	}
@@ -221,7 +222,7 @@ func finished(g gather.List) []part {
 // gearTable is what the work needs beside what stays in the boat.
 func gearTable(c core.Canoe) Table {
 	t := Table{
-		Key: "gear", Title: "Gear for the bed, to make or borrow", Home: HomeGear, OnPaper: true,
+		Key: "gear", Title: "Gear for the bed, to make or borrow", Home: stage.Gather, OnPaper: true,
 		Blanks: []string{"Ready"},
 		Note:   "None of it stays in the boat.",
 	}
@@ -244,7 +245,7 @@ func gearTable(c core.Canoe) Table {
 
 func sheathingTable(c core.Canoe) Table {
 	t := Table{
-		Key: "sheathing", Title: "Sheathing", Home: HomeRibs, OnPaper: true, Blanks: []string{"Ready"},
+		Key: "sheathing", Title: "Sheathing", Home: stage.Rib, OnPaper: true, Blanks: []string{"Ready"},
 		Note: "Finished lengths with the lap at the ends; leave an inch until they lie. The centre strip goes in " +
 			"first; strips are tapered toward the ends of the boat and their butts feathered (" + fromAdney +
 			", pp. 50-52).",

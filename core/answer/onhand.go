@@ -1,6 +1,7 @@
 package answer
 
 import (
+	"barkwright/core/stage"
 	"slices"
 
 	"barkwright/core"
@@ -29,7 +30,7 @@ func onHandNumbers(c core.Canoe) []*Number {
 		}
 		return n
 	}
-	lack := laid(number(HomeBark, "bark.short", "Bark wanting to the sheets on hand", units.Area, c.Bark.Short,
+	lack := laid(number(stage.Gather, "bark.short", "Bark wanting to the sheets on hand", units.Area, c.Bark.Short,
 		fromLaying,
 		working("in # pieces: see the cutting list", count(len(c.Bark.Wanting())))).by(known.Estimate), true)
 	if !lack.Absent && c.Bark.Short == 0 {
@@ -52,7 +53,7 @@ func makesNumber(key, label string, made *onhand.Outcome, how string, laid func(
 	if made != nil {
 		at = *made
 	}
-	n := laid(number(HomeBark, key, label, units.Length, at.Length, fromLaying,
+	n := laid(number(stage.Gather, key, label, units.Length, at.Length, fromLaying,
 		working(how+": # times this size", append(slices.Clone(by),
 			ratio(at.Largest))...)).naming(by...).by(known.Estimate), made != nil)
 	if !n.Absent && at.Length == 0 {
@@ -64,7 +65,7 @@ func makesNumber(key, label string, made *onhand.Outcome, how string, laid func(
 // onHandTable says what is cut from each sheet.
 func onHandTable(c core.Canoe) Table {
 	t := Table{
-		Key: "onhand", Title: "Sheets and what is cut from them", Home: HomeBark,
+		Key: "onhand", Title: "Sheets and what is cut from them", Home: stage.Gather,
 		Note: "Pieces by their names in the cutting list: B on the bed, P port, S starboard, from the bow aft. " +
 			"Length is up the tree and along the boat, width round the tree.",
 	}

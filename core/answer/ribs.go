@@ -1,6 +1,7 @@
 package answer
 
 import (
+	"barkwright/core/stage"
 	"math"
 	"strconv"
 	"strings"
@@ -64,30 +65,30 @@ func ribNumbers(c core.Canoe) []*Number {
 		least, most = min(least, r.Spacing), max(most, r.Spacing)
 	}
 	long, tight, hard := longestRib(c), tightestRib(c), hardestRib(c)
-	spacing := printed(HomeRibs, "ribs.spacing", "From rib to rib along the gunwale", units.SmallLength,
+	spacing := printed(stage.Gunwales, "ribs.spacing", "From rib to rib along the gunwale", units.SmallLength,
 		(least+most)/2, fromShape,
 		working("equal inside each bay between thwarts, # to #; # ribs in all", small(least), small(most),
-			count(d.Ribs)))
+			count(d.Ribs))).short("Rib to rib")
 	spacing.Low, spacing.High = least, most
 	return []*Number{
-		printed(HomeRibs, "ribs.count", "Ribs", units.Count, float64(d.Ribs), fromBuilders,
+		printed(stage.Gunwales, "ribs.count", "Ribs", units.Count, float64(d.Ribs), fromBuilders,
 			working("# as set or about one to # of gunwale", count(d.Ribs),
 				small(design.RibEvery))).by(known.CommonPractice).short("Ribs"),
 		spacing,
-		printed(HomeRibs, "ribs.broken", "Ribs broken at the centre, each end", units.Count, float64(brokenRibs(c)),
+		printed(stage.Rib, "ribs.broken", "Ribs broken at the centre, each end", units.Count, float64(brokenRibs(c)),
 			fromAdney+", p. 104 and fig. 116: the last three",
 			working("# as set: the last toward either end, too sharp to bend whole",
 				count(d.RibsBroken))).by(known.Published),
-		printed(HomeRibs, "ribs.longest", "Longest rib, finished, tip to tip on its outer face", units.Length,
+		printed(stage.Rib, "ribs.longest", "Longest rib, finished, tip to tip on its outer face", units.Length,
 			long.Length, fromShape,
 			working("girth # there, less the turn of the bark # and sheathing # inside it, less # of tuck at each tip",
 				length(2*long.Cut(c.Hull).HalfGirth()), thin(d.BarkThickness), small(d.SheathingThickness),
 				small(d.RibTuck))).short("Longest rib"),
-		printed(HomeRibs, "ribs.minRadius", "Tightest bend of a rib that bends whole", units.SmallLength,
+		printed(stage.Rib, "ribs.minRadius", "Tightest bend of a rib that bends whole", units.SmallLength,
 			tight.Bend.Radius, fromShape,
 			working("rib #, at the middle of its #; # an end are broken at the centre and not counted",
-				count(tight.Number), small(tight.Thickness), count(brokenRibs(c)))).in(radiusWord(tight.Bend)),
-		number(HomeRibs, "ribs.verdict", "Will the ribs take their bends?", units.Count,
+				count(tight.Number), small(tight.Thickness), count(brokenRibs(c)))).short("Rib radius").in(radiusWord(tight.Bend)),
+		number(stage.Rib, "ribs.verdict", "Will the ribs take their bends?", units.Count,
 			float64(hard.Bend.Rib(d.RibStock)), fromRibs,
 			working("rib # bends to # times its thickness, its own bounds being # and # for "+
 				""+d.RibStock.Species.Name()+", "+d.RibStock.Condition.String()+", "+d.RibStock.Grain.String()+". "+
@@ -105,7 +106,7 @@ func lastLean(c core.Canoe) *Number {
 	r, b := c.Frame.Ribs[len(c.Frame.Ribs)-1], c.Frame.Headboard
 	height := c.Hull.TopEdge(r.X) - c.Hull.Floor(r.FootX)
 	lean := func(out float64) float64 { return math.Atan2(r.FootX-r.X+out, height) }
-	n := number(HomeRibs, "ribs.lastLean", "Last rib off plumb, its foot outward", units.Angle, r.Lean,
+	n := number(stage.Rib, "ribs.lastLean", "Last rib off plumb, its foot outward", units.Angle, r.Lean,
 		fromDrawn+"; square to the bottom: "+fromAdney+", pp. 105-106",
 		working("square to the bottom at its foot, past the heel to the heel's slope, and its outer edge # inboard "+
 			"of the headboard's foot; the feet of the last # of the drawn boats stand # farther in to # farther "+
@@ -128,7 +129,7 @@ func blankRule(c core.Canoe) *Number {
 			worst = max(worst, gap)
 		}
 	}
-	n := number(HomeRibs, "ribs.blankShort", "The rule of thumb, twice the nearest thwart, is too short by",
+	n := number(stage.Rib, "ribs.blankShort", "The rule of thumb, twice the nearest thwart, is too short by",
 		units.Length, worst, "the rule: "+fromAdney+", p. 92; the shortfall: the ribs of this shape",
 		working("a blank twice the nearest thwart is long enough as far as rib #; from there outward # ribs an end "+
 			"are longer", count(first), count(short)))
@@ -178,7 +179,7 @@ var ribStates = [...]State{wood.EasyRib: Within, wood.PublishedRib: Within, wood
 func ribsCheck(c core.Canoe) Warning {
 	stock, r := c.Design.RibStock, hardestRib(c)
 	band := r.Bend.Rib(stock)
-	w := Warning{Key: "ribs.verdict", Label: "Ribs", Home: HomeRibs, State: ribStates[band], Word: ribWord(r.Bend,
+	w := Warning{Key: "ribs.verdict", Label: "Ribs", Home: stage.Rib, State: ribStates[band], Word: ribWord(r.Bend,
 		stock)}
 	bends := term{kind: units.Ratio, value: max(0, r.Bend.Ratio)}
 	switch band {
@@ -244,7 +245,7 @@ func ribsMend(c core.Canoe, limit float64) func(units.System) string {
 
 func ribsTable(c core.Canoe) Table {
 	t := Table{
-		Key: "ribs", Title: "Ribs from the middle outward", Home: HomeRibs, Open: true, OnPaper: true,
+		Key: "ribs", Title: "Ribs from the middle outward", Home: stage.Rib, Open: true, OnPaper: true,
 		Blanks: []string{"As built, fore", "aft"},
 		Note: "Each number is a pair of mates, one toward either end: bend the two together, one inside the other, a " +
 			"little past the shape, and tie them across until they are dry. Finished length is on the outer face, tip to " +

@@ -1,6 +1,7 @@
 package answer
 
 import (
+	"barkwright/core/stage"
 	"fmt"
 	"sort"
 	"strings"
@@ -26,15 +27,15 @@ func rootNumbers(c core.Canoe) []*Number {
 	}
 	published := gather.PublishedRoot(d)
 	return []*Number{
-		plan(printed(HomeRoot, "root.pieces", "Roots to dig of the usual length", units.Count, float64(s.Roots),
+		plan(printed(stage.Gather, "root.pieces", "Roots to dig of the usual length", units.Count, float64(s.Roots),
 			fromCutting,
 			working("# of # each, two from a root, cut into # for groups and seams; and # of the roots for waste",
 				many(len(s.Cut), "strand", "strands"), run(d.RootLength), many(s.Pieces, "piece", "pieces"),
 				percent(d.RootWaste))).by(known.Estimate)),
-		plan(number(HomeRoot, "root.left", "Left over at the strands' ends", units.Run, s.Left, fromCutting,
+		plan(number(stage.Gather, "root.left", "Left over at the strands' ends", units.Run, s.Left, fromCutting,
 			working("# of strand less what groups and seams take; short lengths serve for ties",
 				run(float64(len(s.Cut))*d.RootLength))).by(known.Estimate)),
-		printed(HomeRoot, "root.published", "Root to dig by one published plan", units.Run, published,
+		printed(stage.Gather, "root.published", "Root to dig by one published plan", units.Run, published,
 			"a museum's account of building one canoe with 40 ribs: 250 ft dug gave 500 ft split",
 			working("# for each of # ribs, and # for the seams of a boat # long in proportion to #. "+
 				"This page has #: it allows # for waste, and side panels take # of its root where the sheets are "+
@@ -55,7 +56,7 @@ func rootsCell(c core.Canoe) Cell {
 // strandsTable is how strands are cut, alike ones together.
 func strandsTable(c core.Canoe) Table {
 	t := Table{
-		Key: "strands", Title: "How the roots are cut", Home: HomeRoot, OnPaper: true,
+		Key: "strands", Title: "How the roots are cut", Home: stage.Gather, OnPaper: true,
 		Note: "Each root is split into two strands as long. A group of lacing is laced with one strand; a seam " +
 			"goes on with the next. Cut groups first, from the thick end; what is left sews seams. Roots to dig " +
 			"allow for those that are spoiled.",
@@ -95,7 +96,7 @@ func alikeStrands(s gather.Strands) []*alike {
 		for kind, v := range strand.Seams {
 			if v > 0 {
 				k.seams[kind] = true
-				names = append(names, strings.ToLower(seamLabels[bark.Kind(kind)]))
+				names = append(names, strings.ToLower(seamNames[bark.Kind(kind)].name))
 				sewn += v
 			}
 		}
@@ -114,7 +115,7 @@ func alikeStrands(s gather.Strands) []*alike {
 // rootChoicesTable is what tails, turns and holes make of the roots.
 func rootChoicesTable(c core.Canoe) Table {
 	t := Table{
-		Key: "lacingchoices", Title: "What saves root", Home: HomeRoot,
+		Key: "lacingchoices", Title: "What saves root", Home: stage.Lace,
 		Note: "The lacing as set, and what one change would make of roots of the usual length. A tail shorter than " +
 			"the fingers need, or fewer turns than hold the bark, saves nothing.",
 	}

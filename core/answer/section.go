@@ -1,6 +1,7 @@
 package answer
 
 import (
+	"barkwright/core/stage"
 	"math"
 
 	"barkwright/core"
@@ -19,16 +20,16 @@ const fromSection = fromShape + "; the rule from midsections drawn in AC (derive
 func sectionNumbers(c core.Canoe) []*Number {
 	d, s := c.Design, c.Hull.Section(0)
 	return []*Number{
-		printed(HomeFrame, "hull.halfGirth", "Half girth amidships, finished", units.SmallLength, s.HalfGirth(),
-			fromSection, girthWorking(c)),
-		number(HomeFrame, "hull.ease", "Half girth that the ribs take up", units.Offset, d.EaseLeft(), fromSection,
+		printed(stage.Rib, "hull.halfGirth", "Half girth amidships, finished", units.SmallLength, s.HalfGirth(),
+			fromSection, girthWorking(c)).short("Half girth"),
+		number(stage.Rib, "hull.ease", "Half girth that the ribs take up", units.Offset, d.EaseLeft(), fromSection,
 			working("# on the bed less # finished", small(d.HalfGirthOnBed()), small(s.HalfGirth()))),
-		number(HomeFrame, "hull.bottomBreadth", "Breadth of the bottom amidships, # up", units.Length,
+		number(stage.Rib, "hull.bottomBreadth", "Breadth of the bottom amidships, # up", units.Length,
 			2*s.HalfBreadthAt(min(bottomHeight, d.Depth)), fromSection,
 			working("across the outside of the bark, # over the bottom, with a turn of the bilge of # and the turn "+
 				"line # broad", small(bottomHeight), ratio(d.Bilge), length(c.Hull.TurnWidth()))).
 			naming(small(bottomHeight)),
-		printed(HomeFrame, "frame.turnWidth", "Breadth of the turn line amidships", units.Length, c.Hull.TurnWidth(),
+		printed(stage.Rib, "frame.turnWidth", "Breadth of the turn line amidships", units.Length, c.Hull.TurnWidth(),
 			fromSection, turnWorking(c)),
 	}
 }
@@ -66,7 +67,7 @@ func turnWorking(c core.Canoe) func(units.System) string {
 // girthCheck holds the finished section against the bark on the bed.
 func girthCheck(c core.Canoe) Warning {
 	d := c.Design
-	w := Warning{Key: "hull.ease", Label: "Frame and section", Home: HomeBark, State: Within, Word: "agree"}
+	w := Warning{Key: "hull.ease", Label: "Frame and section", Home: stage.Bed, State: Within, Word: "agree"}
 	onBed, finished := small(d.HalfGirthOnBed()), small(d.HalfGirth())
 	switch {
 	case d.GirthsAgree():
@@ -94,7 +95,7 @@ const girthStations = 10
 
 func girthsTable(c core.Canoe) Table {
 	t := Table{
-		Key: "girths", Title: "Half girths, on the bed and finished", Home: HomeFrame,
+		Key: "girths", Title: "Half girths, on the bed and finished", Home: stage.Rib,
 		Note: "It is one piece of bark: on the bed it stands over its finished edge by the last column, or is " +
 			"drawn down to it where that is less than zero. " +
 			"Where that is no more than the bark left to trim it is no fault: trim after lacing.",

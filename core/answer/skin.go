@@ -5,6 +5,7 @@ import (
 	"barkwright/core/bark"
 	"barkwright/core/geom"
 	"barkwright/core/known"
+	"barkwright/core/stage"
 	"barkwright/core/units"
 )
 
@@ -34,7 +35,7 @@ func skinNumbers(c core.Canoe) []*Number {
 	}
 	f := s.Flat
 	laid := func(key, label string, k units.Kind, v float64, how func(units.System) string) *Number {
-		n := number(HomeBark, key, label, k, v, fromFlattening, how)
+		n := number(stage.Bark, key, label, k, v, fromFlattening, how)
 		switch {
 		case c.Skin == nil:
 			return n.later()
@@ -53,7 +54,7 @@ func skinNumbers(c core.Canoe) []*Number {
 		}
 	}
 	gores := laid("bark.goresCut", "Gores that are cut, each side", units.Count, float64(cut),
-		working("# asked for; the table says why where there is none", count(len(f.Gores))))
+		working("# asked for; the table says why where there is none", count(len(f.Gores)))).short("Gores, a side")
 	if letIn > 0 && !gores.Absent {
 		gores = gores.in(units.Count.Format(float64(cut), units.Metric) + " cut, bark to be let in at " +
 			units.Count.Format(float64(letIn), units.Metric))
@@ -82,7 +83,7 @@ func skinNumbers(c core.Canoe) []*Number {
 func fewestNumber(c core.Canoe, s *core.Skin) *Number {
 	limit := c.Design.StretchLimit
 	least, ok := bark.Fewest(s.Curve, limit)
-	n := number(HomeBark, "bark.fewestGores", "Fewest gores a side within the limit", units.Count, float64(least),
+	n := number(stage.Bark, "bark.fewestGores", "Fewest gores a side within the limit", units.Count, float64(least),
 		fromNoLimit,
 		working("standing evenly between the end thwarts, the first number that leaves # or less",
 			strain(limit))).by(known.Estimate)
@@ -99,7 +100,7 @@ func fewestNumber(c core.Canoe, s *core.Skin) *Number {
 // stretchTable is the curve of stretch against number of gores.
 func stretchTable(c core.Canoe) Table {
 	t := Table{
-		Key: "stretch", Title: "Stretch left, by number of gores", Home: HomeBark,
+		Key: "stretch", Title: "Stretch left, by number of gores", Home: stage.Bark,
 		Note: "Gores each side standing evenly between the end thwarts; the builders' rule puts them elsewhere. " +
 			"Good to about a tenth of a percent. The root mean square is of the stretch along and across together " +
 			"and the few worst places weigh most in it, so it can be the larger of the two. No published strain " +

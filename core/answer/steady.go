@@ -1,6 +1,7 @@
 package answer
 
 import (
+	"barkwright/core/stage"
 	"strings"
 
 	"barkwright/core"
@@ -51,7 +52,7 @@ func steadinessOf(a core.Afloat) steadiness {
 // steadyCheck says in words how stiff the boat is, with its spread, and what helps.
 func steadyCheck(c core.Canoe) Warning {
 	a := c.Afloat
-	w := Warning{Key: "afloat.steady", Label: "Steadiness", Home: HomeWater, State: NotChecked,
+	w := Warning{Key: "afloat.steady", Label: "Steadiness", Home: stage.Pitch, State: NotChecked,
 		Word: NotChecked.String()}
 	f := a.Floated
 	if f.Upright.State != afloat.Floats || f.State == afloat.Overloaded || f.State == afloat.NotConverged {

@@ -1,11 +1,14 @@
 package answer
 
-import "barkwright/core/units"
+import (
+	"barkwright/core/stage"
+	"barkwright/core/units"
+)
 
 // Table is rows of numbers, as builders read them at the bench.
 type Table struct {
 	Key, Title, Note string
-	Home             Home
+	Home             stage.Key
 	// Open tells that the page shows it unfolded at first.
 	Open bool
 	// OnPaper tells that its home's build sheet shows it, with Blanks as the headings of

@@ -1,6 +1,9 @@
 package answer
 
-import "barkwright/core/units"
+import (
+	"barkwright/core/stage"
+	"barkwright/core/units"
+)
 
 // State is how a part of the design stands, a larger one the worse.
 type State int
@@ -21,7 +24,7 @@ func (s State) String() string {
 // Warning is a check of the design: its state in a word, and what to change.
 type Warning struct {
 	Key, Label string
-	Home       Home
+	Home       stage.Key
 	State      State
 	// Word names the state; it differs from State's own where the check is not of
 	// a bend: overloaded, short of bark.

@@ -6,6 +6,7 @@ import (
 	"barkwright/core/crew"
 	"barkwright/core/design"
 	"barkwright/core/known"
+	"barkwright/core/stage"
 	"barkwright/core/units"
 )
 
@@ -25,7 +26,7 @@ func waterNumbers(c core.Canoe) []*Number {
 		up.State = f.State
 	}
 	lies := func(key, label string, k units.Kind, v float64, source string, how func(units.System) string) *Number {
-		n := printed(HomeWater, key, label, k, v, source, how).by(known.Estimate)
+		n := printed(stage.Pitch, key, label, k, v, source, how).by(known.Estimate)
 		if up.State != afloat.Floats {
 			return n.absent(f.State.String())
 		}
@@ -42,12 +43,12 @@ func waterNumbers(c core.Canoe) []*Number {
 		lies("afloat.trim", "Trim, bow down", units.Angle, up.Trim, fromFloating,
 			working("the middle of all the weight stands # forward of amidships, and so does that of the water "+
 				"pushed aside", offset(a.Load.Centre.X).rough())),
-		printed(HomeWater, "afloat.displacement", "All that the water carries", units.Mass, a.Load.Mass, fromFloating,
+		printed(stage.Pitch, "afloat.displacement", "All that the water carries", units.Mass, a.Load.Mass, fromFloating,
 			working("boat #, # together # and cargo #", mass(a.Boat.Mass).rough(), many(len(a.Crew), "paddler",
 				"paddlers"), mass(crewMass(a)).rough(), mass(a.Cargo.Mass).rough())).by(known.Estimate),
 		lies("afloat.gm", "Stiffness upright, GM", units.Length, f.GM, fromStanding,
 			working("how fast the righting arm grows as the boat begins to heel; less than nothing, and she will "+
-				"not stay upright")),
+				"not stay upright")).short("Stiffness, GM"),
 		lies("afloat.gmLow", "GM at the low end of what is not known", units.Length, a.GMLow, spreadSource,
 			working("the ribs come to rest # narrower round the half girth and harder at the bilge, the crew's "+
 				"weight # higher", small(design.GirthSpread), small(crew.PostureSpread).rough())),
@@ -64,7 +65,7 @@ func waterNumbers(c core.Canoe) []*Number {
 	}
 	freeboards := afloat.MarkedFreeboards()
 	for i, carried := range a.Carries {
-		n := printed(HomeWater, loadKeys[i], "Load that leaves # of freeboard", units.Mass, carried.Payload,
+		n := printed(stage.Pitch, loadKeys[i], "Load that leaves # of freeboard", units.Mass, carried.Payload,
 			fromFloating,
 			working("floated level, # with the boat's own #", mass(carried.Total).rough(),
 				mass(a.Boat.Mass).rough())).naming(small(freeboards[i])).by(known.Estimate)
@@ -99,7 +100,7 @@ func lollNumber(f afloat.Floated, lies func(string, string, units.Kind, float64,
 // floatCheck names how the boat lies and what would mend it.
 func floatCheck(c core.Canoe) Warning {
 	f := c.Afloat.Floated
-	w := Warning{Key: "afloat.state", Label: "Load", Home: HomeWater, State: Beyond, Word: f.State.String()}
+	w := Warning{Key: "afloat.state", Label: "Load", Home: stage.Pitch, State: Beyond, Word: f.State.String()}
 	switch {
 	case f.State == afloat.Overloaded:
 		w.Text = working("about # too much: water would come over the gunwale. Take less, or build deeper or longer",

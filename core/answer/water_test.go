@@ -1,6 +1,7 @@
 package answer_test
 
 import (
+	"barkwright/core/stage"
 	"math"
 	"math/rand/v2"
 	"testing"
@@ -28,7 +29,7 @@ func onWater(d design.Design) map[string]answer.Number {
 	c := core.Evaluate(d)
 	all := map[string]answer.Number{}
 	for _, n := range append(answer.All(c), answer.Water(c, core.OnWater(c))...) {
-		if n.Home == answer.HomeWater {
+		if n.Home == stage.Pitch {
 			all[n.Key] = n
 		}
 	}

@@ -3,13 +3,14 @@ package answer
 import (
 	"barkwright/core"
 	"barkwright/core/afloat"
+	"barkwright/core/stage"
 	"barkwright/core/units"
 )
 
 // figuresTable is what a naval architect asks of the boat as she floats upright.
 func figuresTable(c core.Canoe) Table {
 	t := Table{
-		Key: "figures", Title: "Figures of the hull afloat", Home: HomeWater,
+		Key: "figures", Title: "Figures of the hull afloat", Home: stage.Pitch,
 		Note: "As she floats upright with her load, in the terms of naval architecture.",
 	}
 	of := func(k units.Kind) func(*figure) Cell {
@@ -70,7 +71,7 @@ func CurveTables(w core.Water) []Table {
 func RightingTable(w core.Water) Table {
 	r := w.Righting
 	t := Table{
-		Key: "righting", Title: "Righting arm by heel", Home: HomeWater, Open: true,
+		Key: "righting", Title: "Righting arm by heel", Home: stage.Pitch, Open: true,
 		Note: "A rigid load, free to sink and trim. People move: read it as how stiff she is, not as how far you " +
 			"may lean.",
 	}
@@ -101,7 +102,7 @@ func RightingTable(w core.Water) Table {
 // CarriesTable is the load by the freeboard it leaves.
 func CarriesTable(w core.Water) Table {
 	t := Table{
-		Key: "carries", Title: "Load and the freeboard it leaves", Home: HomeWater,
+		Key: "carries", Title: "Load and the freeboard it leaves", Home: stage.Pitch,
 		Note: "Floated level in calm water. By custom an open canoe keeps " +
 			units.Length.Both(afloat.CustomaryFreeboard) + "; no rule looked at rates canoes.",
 	}
@@ -121,7 +122,7 @@ func CarriesTable(w core.Water) Table {
 // PushTable is the push needed by speed.
 func PushTable(m core.Moving) Table {
 	t := Table{
-		Key: "push", Title: "Push needed by speed", Home: HomeWater,
+		Key: "push", Title: "Push needed by speed", Home: stage.Pitch,
 		Note: "From friction alone to friction with the most waves that thin-ship theory gives within one part in " +
 			"twenty of the speed. A canoe is too broad for that theory: take the wave part as a shape, not a figure.",
 	}

@@ -3,33 +3,16 @@ package design
 import (
 	"math"
 
+	"barkwright/core/stage"
 	"barkwright/core/units"
 )
-
-// Group is a fold of the form, in the order of the work.
-type Group string
-
-// The groups, in their order.
-const (
-	GroupBoat   Group = "Boat"
-	GroupSheer  Group = "Sheer and rocker"
-	GroupBed    Group = "Bark and frame"
-	GroupEnds   Group = "Ends"
-	GroupTimber Group = "Timber"
-	GroupRoot   Group = "Root"
-	GroupCrew   Group = "Crew"
-)
-
-// Groups lists them in their order.
-func Groups() []Group {
-	return []Group{GroupBoat, GroupSheer, GroupBed, GroupEnds, GroupTimber, GroupRoot, GroupCrew}
-}
 
 // Param is one number of the design: what the form shows and what it accepts.
 type Param struct {
 	Key, Label, Help string
-	Group            Group
-	Kind             units.Kind
+	// Home is the stage of the work where the number is last free.
+	Home stage.Key
+	Kind units.Kind
 	// Min, Max and Default in the kind's SI unit. A choice runs from 0 to its
 	// last option.
 	Min, Max, Default float64

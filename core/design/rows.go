@@ -3,6 +3,7 @@ package design
 import (
 	"math"
 
+	"barkwright/core/stage"
 	"barkwright/core/units"
 )
 
@@ -32,8 +33,8 @@ func ownedBy(key string) Owned {
 }
 
 // row fills what every row of the table needs.
-func row(g Group, key, label, help string) Param {
-	return Param{Group: g, Key: key, Label: label, Help: help}
+func row(home stage.Key, key, label, help string) Param {
+	return Param{Home: home, Key: key, Label: label, Help: help}
 }
 
 // hull makes the row a length of the hull: inches, steps 1/4 in and 5 mm.

@@ -1,6 +1,7 @@
 package design
 
 import (
+	"barkwright/core/stage"
 	"strconv"
 
 	"barkwright/core/units"
@@ -22,19 +23,18 @@ const (
 )
 
 func crewRows() []Param {
-	g := GroupCrew
 	pounds := [2]float64{5 * units.Pound, 1}
 	rows := []Param{
-		row(g, "paddlers", "Paddlers", "").wholes(2, 0, MostPaddlers, func(d *Design) *int { return &d.Paddlers }),
-		row(g, "paddlerMass", "Weight of each", "").
+		row(stage.Choose, "paddlers", "Paddlers", "Everyone aboard, from bow to stern.").wholes(2, 0, MostPaddlers, func(d *Design) *int { return &d.Paddlers }),
+		row(stage.Choose, "paddlerMass", "Weight of each", "With clothes. Each one's own is set at Pitch and first water.").
 			quantity(units.Mass, AverageMass, 50*units.Pound, 350*units.Pound, pounds,
 				func(d *Design) *float64 { return &d.PaddlerMass }),
-		choices(row(g, "posture", "They are", ""), names(Postures(), Posture.String),
+		choices(row(stage.Choose, "posture", "Paddlers kneel or sit", "Kneeling is steadier: the weight is lower."), names(Postures(), Posture.String),
 			func(d *Design) *Posture { return &d.Posture }),
-		row(g, "stature", "Height of a paddler, standing", "").
+		row(stage.Choose, "stature", "Height of a paddler, standing", "It sets how high a paddler's weight lies.").
 			quantity(units.Length, ModelStature, 48*units.Inch, 84*units.Inch, [2]float64{0.5 * units.Inch, 0.01},
 				func(d *Design) *float64 { return &d.Stature }),
-		row(g, "seatHeight", "Height of the seat over the bottom", "0 for kneeling on the heels.").
+		row(stage.Choose, "seatHeight", "Height of the seat over the bottom", "0 for kneeling on the heels.").
 			timber(0, 0, 14, func(d *Design) *float64 { return &d.SeatHeight }).
 			follows(func(d Design) float64 {
 				if d.Posture == SittingOnSeat {
@@ -42,12 +42,12 @@ func crewRows() []Param {
 				}
 				return 0
 			}),
-		row(g, "cargo", "Cargo", "").
+		row(stage.Choose, "cargo", "Cargo", "Packs, water, dog: all that is not a paddler.").
 			quantity(units.Mass, 100*units.Pound, 0, 8000*units.Pound, pounds, func(d *Design) *float64 { return &d.Cargo }),
-		row(g, "cargoHeight", "Middle of the cargo over the bottom", "").
+		row(stage.Choose, "cargoHeight", "Middle of the cargo over the bottom", "Half the height of the pile.").
 			timber(6, 0, 36, func(d *Design) *float64 { return &d.CargoHeight }),
 		cargoPosition(),
-		row(g, "waterTemperature", "Water temperature", "").
+		row(stage.Pitch, "waterTemperature", "Water temperature", "The water's drag follows from it, a little. Cold water has a caution of its own.").
 			quantity(units.Temperature, 15, 0, 30, [2]float64{5.0 / 9, 1},
 				func(d *Design) *float64 { return &d.WaterTemperature }),
 	}
@@ -61,7 +61,7 @@ func crewRows() []Param {
 func paddlerRows(i int) []Param {
 	n := strconv.Itoa(i + 1)
 	one := func(key, label, help string) Param {
-		p := row(GroupCrew, "paddler"+n+key, "Paddler "+n+": "+label, help)
+		p := row(stage.Pitch, "paddler"+n+key, "Paddler "+n+": "+label, help)
 		p.Paddler = i + 1
 		return p
 	}
@@ -71,11 +71,11 @@ func paddlerRows(i int) []Param {
 	place.Kind = units.Offset
 	return []Param{
 		place,
-		one("Mass", "weight", "").
+		one("Mass", "weight", "With clothes.").
 			quantity(units.Mass, AverageMass, 50*units.Pound, 350*units.Pound, [2]float64{5 * units.Pound, 1},
 				func(d *Design) *float64 { return &d.Aboard[i].Mass }).
 			exactly(func(d Design) float64 { return d.PaddlerMass }),
-		one("Seat", "height of the seat", "").
+		one("Seat", "height of the seat", "Over the bottom; 0 for kneeling on the heels.").
 			timber(0, 0, 14, func(d *Design) *float64 { return &d.Aboard[i].SeatHeight }).
 			exactly(func(d Design) float64 { return d.SeatHeight }),
 	}
@@ -97,7 +97,7 @@ func (d Design) evenPlace(i int) float64 {
 }
 
 func cargoPosition() Param {
-	p := row(GroupCrew, "cargoPosition", "Cargo forward of amidships", "Less than zero: aft.").
+	p := row(stage.Choose, "cargoPosition", "Cargo forward of amidships", "Less than zero: aft.").
 		hull(0, -180, 180, func(d *Design) *float64 { return &d.CargoPosition })
 	p.Kind = units.Offset
 	return p

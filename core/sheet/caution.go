@@ -1,57 +1,26 @@
 package sheet
 
-// Signal is how grave a hazard is, after the meaning ANSI Z535 gives the words:
-// DANGER will, WARNING could end in death or serious injury, CAUTION in a minor or
-// moderate one; NOTICE is about no injury.
-type Signal string
+import "barkwright/core/stage"
 
-// The signal words.
-const (
-	Danger  Signal = "DANGER"
-	Warning Signal = "WARNING"
-	Caution Signal = "CAUTION"
-	Notice  Signal = "NOTICE"
-)
+// respect is printed on the sheet of the boat.
+const respect = "Birchbark canoes are a living technology of Indigenous nations, whose builders are the " +
+	"authorities. These sheets come from a geometry and materials calculator and represent no nation's tradition. " +
+	"Its starting rules follow one building example printed in 1964; other builders and other nations work otherwise."
 
-// Hazard is one thing to beware of: what it is, what it does, what to do.
-type Hazard struct {
-	Signal Signal
-	Text   string
+// cautions writes the stage's one box of cautions.
+func (s *page) cautions() {
+	s.raw(`<div class="cautions">`)
+	if s.Permission != stage.NotAsked {
+		s.caution(stage.Permission)
+	}
+	for _, h := range s.Cautions {
+		s.caution(h)
+	}
+	s.raw("</div>")
 }
 
-// The hazards of the work, each printed on the sheets where it is met.
-var (
-	felling = Hazard{Warning, "A falling tree or limb kills. Fell and climb only with someone trained in it, " +
-		"with the ground clear for twice the tree's height."}
-	edgeTools = Hazard{Caution, "Axe, froe, awl and crooked knife cut deep. Keep them sharp, work away from every " +
-		"hand and knee, guard your eyes."}
-	scalds = Hazard{Warning, "Boiling water and steam take the skin off in a second. Gloves, long sleeves, a " +
-		"clear way out; children well back."}
-	flames = Hazard{Warning, "A heat gun or flame sets bark and shavings alight. Keep water and an " +
-		"extinguisher at hand; never leave it."}
-	hotPitch = Hazard{Warning, "Hot pitch sticks, burns and can flare up. Never leave it heating; cool a burn " +
-		"with water, do not pull pitch off, get care."}
-	bending = Hazard{Caution, "Wood that breaks in the bend springs. Stand out of its way, guard your eyes, " +
-		"bend a trial piece first."}
-	coldWater = Hazard{Danger, "Without a life jacket, cold water drowns good swimmers: a minute to get your " +
-		"breath, ten of useful movement. Wear one, every time."}
-	trialSwamp = Hazard{Warning, "A swamped canoe may roll and throw you. Try her loaded and swamped close to " +
-		"shore, in warm water, with help."}
-	permission = Hazard{Notice, "Ask before you gather bark, roots or cedar: the owner, the land agency, the " +
-		"nation whose land it is. Rules and permits differ from place to place."}
-	noRating = Hazard{Notice, "The figures for load and freeboard are a teaching estimate in calm water, not a " +
-		"rating. No US, EU or ISO loading rule looked at covers canoes."}
-	teacher = Hazard{Notice, "Local rules and the person teaching you come before anything on these sheets."}
-)
-
-// respect is printed on the summary.
-const respect = "Birchbark canoes are a living technology of Indigenous nations, whose builders are the " +
-	"authorities. These sheets come from a geometry and materials calculator and represent no nation's tradition."
-
-func (s *stage) cautions(all ...Hazard) {
-	for _, h := range all {
-		s.raw(`<p class="caution ` + string(h.Signal) + `"><b>` + string(h.Signal) + `</b> `)
-		s.text(h.Text)
-		s.raw("</p>")
-	}
+func (s *page) caution(h stage.Hazard) {
+	s.raw(`<p class="caution ` + string(h.Signal) + `"><b>` + string(h.Signal) + `</b> `)
+	s.text(h.Text)
+	s.raw("</p>")
 }

@@ -1,7 +1,6 @@
 package sheet
 
 import (
-	"barkwright/core/draw"
 	"bufio"
 	_ "embed" // for the style of the sheets
 	"io"
@@ -10,8 +9,10 @@ import (
 
 	"barkwright/core"
 	"barkwright/core/answer"
+	"barkwright/core/draw"
 	"barkwright/core/known"
 	"barkwright/core/pattern"
+	"barkwright/core/stage"
 	"barkwright/core/units"
 )
 
@@ -22,41 +23,16 @@ type Job struct {
 	Head   pattern.Head
 	// Figures are the views for the summary.
 	Figures []Figure
-	// Sheets are the keys of the build sheets, and Patterns those of the kinds of
-	// pattern, in the order printed.
-	Sheets, Patterns []string
+	// Sheets are the stages whose build sheets are printed, and Patterns the keys of the
+	// kinds of pattern, in the order printed.
+	Sheets   []stage.Key
+	Patterns []string
 	// Ribs are those whose sections are drawn, as in Options.
 	Ribs []int
 }
 
 // Figure is a drawing as a whole SVG element, trusted as it stands.
 type Figure struct{ Caption, SVG string }
-
-// Stage is one build sheet: a step of the work. What is on it is what is at home there.
-type Stage struct {
-	Key, Title string
-	cautions   []Hazard
-	// write replaces the sheet's own numbers, checks and tables, and after follows them;
-	// arrange puts its tables in another order. Each may be nil.
-	write, after func(*stage)
-	arrange      map[string]func(answer.Table) answer.Table
-}
-
-var stages = []Stage{
-	{Key: "summary", Title: "The boat", write: summaryStage},
-	{Key: "bark", Title: "Bark and trees", cautions: []Hazard{permission, felling, edgeTools}},
-	{Key: "bed", Title: "Building frame and bed", cautions: []Hazard{edgeTools}},
-	{Key: "marks", Title: "Gunwale marks"},
-	{Key: "root", Title: "Lacing, seams and root", cautions: []Hazard{permission, edgeTools, hotPitch, flames},
-		after: rootTallies},
-	{Key: "ribs", Title: "Ribs in fitting order", cautions: []Hazard{scalds, bending, edgeTools},
-		arrange: map[string]func(answer.Table) answer.Table{"ribs": inFittingOrder}},
-	{Key: "ends", Title: "Stems, headboards, thwarts", cautions: []Hazard{scalds, flames, bending, edgeTools}},
-	{Key: "load", Title: "Load and cautions", cautions: []Hazard{coldWater, trialSwamp, noRating}, after: loadNotes},
-}
-
-// Stages lists the build sheets in the order of the work.
-func Stages() []Stage { return append([]Stage(nil), stages...) }
 
 //go:embed paper.css
 var style string
@@ -87,42 +63,43 @@ func Print(w io.Writer, j Job) error {
 func BuildSheets(w io.Writer, j Job) error {
 	b := bufio.NewWriter(w)
 	for _, key := range j.Sheets {
-		for i, s := range stages {
-			if s.Key == key {
-				out := stage{b, j, s}
-				out.open(i + 1)
-				out.body()
-				out.close()
-			}
+		if st, place, ok := stage.Lookup(key); ok {
+			out := page{b, j, st}
+			out.open(place)
+			out.body()
+			out.close()
 		}
 	}
 	return b.Flush()
 }
 
-// stage is one sheet being written. Its writer keeps its first error for Flush.
-type stage struct {
+// page is the sheet of one stage being written. Its writer keeps its first error for Flush.
+type page struct {
 	*bufio.Writer
 	Job
-	Stage
+	*stage.Stage
 }
 
-// body writes what is at home on the sheet.
-func (s *stage) body() {
-	s.cautions(s.Stage.cautions...)
-	if s.write != nil {
-		s.write(s)
-		return
+// body writes what is at home at the stage.
+func (s *page) body() {
+	s.cautions()
+	own := own[s.Key]
+	if own.before != nil {
+		own.before(s)
 	}
 	s.numbers(on(answer.All(s.Canoe), s.Key))
-	s.checks(slices.DeleteFunc(answer.Checks(s.Canoe), func(w answer.Warning) bool { return w.Home.Sheet() != s.Key }))
-	s.tables()
-	if s.after != nil {
-		s.after(s)
+	s.checks(slices.DeleteFunc(answer.Checks(s.Canoe), func(w answer.Warning) bool {
+		return s.Verdict != stage.WorstOfAll && w.Home != s.Key
+	}))
+	s.steps()
+	s.tables(own.arrange)
+	if own.after != nil {
+		own.after(s)
 	}
 }
 
 // open starts a sheet. It is a table whose head every page of the sheet repeats.
-func (s *stage) open(number int) {
+func (s *page) open(number int) {
 	s.raw(`<table class="stage"><thead><tr><td><div class="head"><b>`)
 	s.text(s.Head.Boat)
 	s.raw("</b>")
@@ -132,10 +109,10 @@ func (s *stage) open(number int) {
 		}
 	}
 	s.raw("</div></td></tr></thead><tbody><tr><td>")
-	s.element("h2", strconv.Itoa(number)+". "+s.Title)
+	s.element("h2", strconv.Itoa(number)+". "+s.Name)
 }
 
-func (s *stage) close() { s.raw("</td></tr></tbody></table>\n") }
+func (s *page) close() { s.raw("</td></tr></tbody></table>\n") }
 
 func codeLine(h pattern.Head) string {
 	if m := h.Mark(); m != "" {
@@ -144,22 +121,22 @@ func codeLine(h pattern.Head) string {
 	return pattern.VersionLine
 }
 
-func (s *stage) raw(markup string) { s.WriteString(markup) }
-func (s *stage) text(text string)  { s.WriteString(draw.Escape(text)) }
+func (s *page) raw(markup string) { s.WriteString(markup) }
+func (s *page) text(text string)  { s.WriteString(draw.Escape(text)) }
 
-func (s *stage) element(tag, text string) {
+func (s *page) element(tag, text string) {
 	s.raw("<" + tag + ">")
 	s.text(text)
 	s.raw("</" + tag + ">")
 }
 
-// on are the results that a build sheet shows, in the order of the work.
-func on(all []answer.Number, sheet string) []answer.Number {
-	return slices.DeleteFunc(slices.Clone(all), func(n answer.Number) bool { return !n.On(sheet) })
+// on are the results that a stage's sheet shows, in the order of the work.
+func on(all []answer.Number, k stage.Key) []answer.Number {
+	return slices.DeleteFunc(slices.Clone(all), func(n answer.Number) bool { return !n.On(k) })
 }
 
 // numbers writes results as label, value and how it is known, in two columns.
-func (s *stage) numbers(all []answer.Number) {
+func (s *page) numbers(all []answer.Number) {
 	s.raw(`<dl class="numbers">`)
 	for _, n := range all {
 		s.raw("<div><dt>")
@@ -176,7 +153,7 @@ func (s *stage) numbers(all []answer.Number) {
 }
 
 // checks writes checks, word first.
-func (s *stage) checks(all []answer.Warning) {
+func (s *page) checks(all []answer.Warning) {
 	if len(all) == 0 {
 		return
 	}

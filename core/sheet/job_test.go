@@ -16,6 +16,7 @@ import (
 	"barkwright/core/design"
 	"barkwright/core/pattern"
 	"barkwright/core/sheet"
+	"barkwright/core/stage"
 	"barkwright/core/units"
 )
 
@@ -23,31 +24,24 @@ func TestSheetsGolden(t *testing.T) {
 	j := everything()
 	j.Figures = []sheet.Figure{{Caption: "A view.", SVG: `<svg viewBox="0 0 1 1"></svg>`}}
 	lines := strings.NewReplacer("<tr>", "\n<tr>", "<div>", "\n<div>", "<p", "\n<p", "<ul", "\n<ul")
-	for _, stage := range sheet.Stages() {
-		j.Sheets = []string{stage.Key}
+	for _, key := range stage.Keys() {
+		j.Sheets = []stage.Key{key}
 		var b strings.Builder
 		require.NoError(t, sheet.BuildSheets(&b, j))
-		golden(t, "build-"+stage.Key+".html", lines.Replace(b.String()))
+		golden(t, "build-"+string(key)+".html", lines.Replace(b.String()))
 	}
 }
 
 // Whatever has a home goes on a build sheet that there is, and one that says it is on
 // paper is there, with its columns.
 func TestHomesHaveSheets(t *testing.T) {
-	keys := map[string]bool{}
-	for _, stage := range sheet.Stages() {
-		keys[stage.Key] = true
-	}
-	for _, home := range answer.Homes() {
-		assert.True(t, keys[home.Sheet()], "home %q has sheet %q", home, home.Sheet())
-	}
 	j := everything()
 	for _, key := range answer.TableKeys() {
 		table, _ := answer.MakeTable(j.Canoe, key)
 		if !table.OnPaper {
 			continue
 		}
-		j.Sheets = []string{table.Home.Sheet()}
+		j.Sheets = []stage.Key{table.Home}
 		var b strings.Builder
 		require.NoError(t, sheet.BuildSheets(&b, j))
 		for _, c := range table.Paper().Columns {
@@ -56,7 +50,7 @@ func TestHomesHaveSheets(t *testing.T) {
 	}
 	for _, n := range answer.All(j.Canoe) {
 		if n.OnPaper {
-			j.Sheets = []string{n.Home.Sheet()}
+			j.Sheets = []stage.Key{n.Home}
 			var b strings.Builder
 			require.NoError(t, sheet.BuildSheets(&b, j))
 			assert.True(t, strings.Contains(b.String(), "<dt>"+html.EscapeString(n.Label(j.System))), n.Key)
@@ -81,14 +75,15 @@ func TestCurvesHaveTheirTables(t *testing.T) {
 func TestEverySheetIsNamed(t *testing.T) {
 	for s, units := range map[units.System]string{units.Imperial16: "rounded to 1/16 in",
 		units.Imperial8: "rounded to 1/8 in", units.Metric: "millimetres, rounded to 1 mm"} {
-		for _, stage := range sheet.Stages() {
+		for _, key := range stage.Keys() {
+			st, _, _ := stage.Lookup(key)
 			j := everything()
-			j.System, j.Sheets = s, []string{stage.Key}
+			j.System, j.Sheets = s, []stage.Key{key}
 			var b strings.Builder
 			require.NoError(t, sheet.BuildSheets(&b, j))
 			for _, want := range []string{"Heron Cove, first canoe", "code " + head.Mark(), "version 2", "3 May 2026",
-				units, stage.Title} {
-				assert.Contains(t, b.String(), want, stage.Key)
+				units, st.Name} {
+				assert.Contains(t, b.String(), want, key)
 			}
 		}
 	}
@@ -99,20 +94,20 @@ func TestEverySheetIsNamed(t *testing.T) {
 
 // The hazards stand where they are met, each with its word.
 func TestCautionsAreWhereTheHazardIs(t *testing.T) {
-	for stage, words := range map[string][]string{
-		"bark": {"falling tree", "Ask before you gather"}, "root": {"Hot pitch", "heat gun"}, "ribs": {"steam",
-			"springs"},
-		"ends": {"steam", "heat gun", "cut deep"}, "load": {"life jacket", "not a rating", "Hot pitch",
-			"Ask before you gather"},
+	for key, words := range map[stage.Key][]string{
+		stage.Choose: {"not a rating"}, stage.Gather: {"falling tree", "Ask before you gather"},
+		stage.Gunwales: {"cut deep", "Ask before"}, stage.Bed: {"Stones"}, stage.Bark: {"Boiling water"},
+		stage.Lace: {"awl"}, stage.Ends: {"steam", "springs"}, stage.Rib: {"steam", "springs"},
+		stage.Pitch: {"Hot pitch", "life jacket"}, stage.Keep: {"heat gun", "Hot pitch", "Ask before"},
 	} {
 		j := everything()
-		j.Sheets = []string{stage}
+		j.Sheets = []stage.Key{key}
 		var b strings.Builder
 		require.NoError(t, sheet.BuildSheets(&b, j))
 		for _, w := range words {
-			assert.Contains(t, b.String(), w, stage)
+			assert.Contains(t, b.String(), w, key)
 		}
-		assert.Regexp(t, `<b>(DANGER|WARNING|CAUTION)</b>`, b.String())
+		assert.Equal(t, 1, strings.Count(b.String(), `class="cautions"`), "one box of cautions at %s", key)
 	}
 }
 
@@ -142,7 +137,7 @@ func TestNamesAndNotesAreEscaped(t *testing.T) {
 // Tallies have a box for each, in tens, or one for several where they are many.
 func TestTallies(t *testing.T) {
 	j := everything()
-	j.Sheets = []string{"root"}
+	j.Sheets = []stage.Key{stage.Lace}
 	var b strings.Builder
 	require.NoError(t, sheet.BuildSheets(&b, j))
 	lacing := b.String()[strings.Index(b.String(), "Groups laced"):]

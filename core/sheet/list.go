@@ -7,16 +7,19 @@ import (
 	"barkwright/core/units"
 )
 
+// arrangement puts a table in another order, by the table's key.
+type arrangement map[string]func(answer.Table) answer.Table
+
 // tables writes the tables that are on the sheet, each with the columns it has on paper.
-func (s *stage) tables() {
+func (s *page) tables(arrange arrangement) {
 	for _, key := range answer.TableKeys() {
 		t, _ := answer.MakeTable(s.Canoe, key)
-		if !t.OnPaper || t.Home.Sheet() != s.Key {
+		if !t.OnPaper || t.Home != s.Key {
 			continue
 		}
 		t = t.Paper()
-		if arrange := s.arrange[t.Key]; arrange != nil {
-			t = arrange(t)
+		if in := arrange[t.Key]; in != nil {
+			t = in(t)
 		}
 		s.table(t)
 	}
@@ -36,7 +39,7 @@ func first(t answer.Table, keys ...string) answer.Table {
 	return t.Pick(order)
 }
 
-func (s *stage) table(t answer.Table) {
+func (s *page) table(t answer.Table) {
 	// A short table stays on one page; a long one repeats its head.
 	const short = 14
 	class := "long"
@@ -74,7 +77,7 @@ func (s *stage) table(t answer.Table) {
 	s.raw("</div>")
 }
 
-func (s *stage) cell(c answer.Column, cell answer.Cell, first bool) {
+func (s *page) cell(c answer.Column, cell answer.Cell, first bool) {
 	// Words shorter than this are set like numbers.
 	const wordy = 5
 	tag, class := "td", ""
@@ -90,7 +93,7 @@ func (s *stage) cell(c answer.Column, cell answer.Cell, first bool) {
 
 // tally writes what is needed and a box to tick for each, in tens; where they are
 // many a box stands for several.
-func (s *stage) tally(what, needed string, count int) {
+func (s *page) tally(what, needed string, count int) {
 	const most = 100
 	each := 1
 	for _, n := range []int{2, 5, 10, 20, 50} {

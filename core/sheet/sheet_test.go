@@ -10,6 +10,7 @@ import (
 	"barkwright/core/internal/check"
 	"barkwright/core/pattern"
 	"barkwright/core/sheet"
+	"barkwright/core/stage"
 	"barkwright/core/units"
 )
 
@@ -33,9 +34,7 @@ func evaluated(d design.Design) core.Canoe {
 // everything is a job of all there is to print.
 func everything() sheet.Job {
 	j := sheet.Job{Canoe: evaluated(design.Default()), System: units.Imperial16, Head: head}
-	for _, s := range sheet.Stages() {
-		j.Sheets = append(j.Sheets, s.Key)
-	}
+	j.Sheets = stage.Keys()
 	for _, k := range pattern.Kinds() {
 		j.Patterns = append(j.Patterns, k.Key)
 	}

@@ -8,10 +8,27 @@ import (
 	"barkwright/core/answer"
 	"barkwright/core/bark"
 	"barkwright/core/design"
+	"barkwright/core/stage"
 	"barkwright/core/units"
 )
 
-func summaryStage(s *stage) {
+// own is what a stage's sheet has beside what is at home there: before and after it, and
+// tables in another order. Each may be nil.
+var own = map[stage.Key]struct {
+	before, after func(*page)
+	arrange       arrangement
+}{
+	stage.Choose: {before: theBoat, after: closingWords},
+	stage.Gather: {after: rootsToDig},
+	stage.Bark:   {after: func(s *page) { s.sewn(bark.GoreSeams, bark.PanelSeams, bark.JointSeams) }},
+	stage.Lace:   {after: groupsToLace},
+	stage.Ends:   {after: func(s *page) { s.sewn(bark.EndSeams) }},
+	stage.Rib:    {arrange: arrangement{"ribs": inFittingOrder}},
+	stage.Pitch:  {before: crewAsSet},
+}
+
+// theBoat shows the boat in pictures and as designed.
+func theBoat(s *page) {
 	for _, f := range s.Figures {
 		s.raw("<figure>" + f.SVG)
 		s.element("figcaption", f.Caption)
@@ -29,9 +46,10 @@ func summaryStage(s *stage) {
 	}
 	s.raw("</dl>")
 	s.element("h3", "As worked out")
-	all := answer.All(s.Canoe)
-	s.numbers(append(answer.Headlined(all), on(all, s.Key)...))
-	s.checks(answer.Checks(s.Canoe))
+	s.numbers(answer.Headlined(answer.All(s.Canoe)))
+}
+
+func closingWords(s *page) {
 	if notes := s.Canoe.Design.Notes; notes != "" {
 		s.element("h3", "Notes")
 		s.element("p", notes)
@@ -45,22 +63,48 @@ func summaryStage(s *stage) {
 	s.element("p", respect)
 }
 
-// rootTallies are boxes to tick as roots are dug and groups and seams sewn.
-func rootTallies(s *stage) {
-	s.element("h3", "Prepared against needed")
-	count := func(n int) string { return units.Count.Format(float64(n), s.System) + " needed" }
+// steps writes the steps of the stage, each with a box to tick and room to write in.
+func (s *page) steps() {
+	s.raw(`<div class="short"><table class="list steps"><caption>Steps</caption><thead><tr><th scope="col">Done</th>` +
+		`<th scope="col">Step</th><th scope="col">With</th><th scope="col">Read, and noted</th></tr></thead><tbody>`)
+	for _, step := range s.Steps {
+		s.raw(`<tr><td><span class="tick"></span></td>`)
+		text := step.Text(s.System)
+		if step.Hazard != "" {
+			text += " (" + step.Hazard + ")"
+		}
+		s.raw(`<td class="words">`)
+		s.text(text)
+		s.raw(`</td><td class="words">`)
+		s.text(step.Tool)
+		s.raw(`</td><td class="blank"></td></tr>`)
+	}
+	s.raw("</tbody></table></div>")
+}
+
+// Boxes to tick as roots are dug, groups laced and seams sewn.
+
+func (s *page) needed(n int) string { return units.Count.Format(float64(n), s.System) + " needed" }
+
+func rootsToDig(s *page) {
 	root := s.Canoe.Gather.Root
 	if root.Strands.Fits {
 		s.tally("Roots dug, split and scraped",
-			count(root.Strands.Roots)+", each "+units.Run.Format(root.Strands.Length,
+			s.needed(root.Strands.Roots)+", each "+units.Run.Format(root.Strands.Length,
 				s.System)+" as it grows: "+units.Run.Format(root.WithWaste, s.System)+" split in all", root.Strands.Roots)
 	}
-	s.tally("Groups laced", count(s.Canoe.Frame.Lacing.Count)+" of "+units.Length.Format(s.Canoe.Frame.Lacing.Group,
-		s.System), s.Canoe.Frame.Lacing.Count)
-	s.tally("Pegs split out", count(s.Canoe.Frame.Lacing.Pegs), s.Canoe.Frame.Lacing.Pegs)
+}
+
+func groupsToLace(s *page) {
+	l := s.Canoe.Frame.Lacing
+	s.tally("Groups laced", s.needed(l.Count)+" of "+units.Length.Format(l.Group, s.System), l.Count)
+	s.tally("Pegs split out", s.needed(l.Pegs), l.Pegs)
+}
+
+func (s *page) sewn(kinds ...bark.Kind) {
 	for _, seam := range s.Canoe.Bark.Seams {
-		if seam.Count > 0 {
-			s.tally("Sewn: "+seamNames[seam.Kind], count(seam.Count)+", "+units.Run.Format(seam.Root,
+		if seam.Count > 0 && slices.Contains(kinds, seam.Kind) {
+			s.tally("Sewn: "+seamNames[seam.Kind], s.needed(seam.Count)+", "+units.Run.Format(seam.Root,
 				s.System)+" of split root in all", seam.Count)
 		}
 	}
@@ -80,9 +124,7 @@ func inFittingOrder(t answer.Table) answer.Table {
 	return t
 }
 
-func loadNotes(s *stage) {
-	s.element("h3", "All through the work")
-	s.cautions(felling, scalds, flames, hotPitch, bending, edgeTools, permission, teacher)
+func crewAsSet(s *page) {
 	s.element("p", "Crew as set: "+strconv.Itoa(s.Canoe.Design.Paddlers)+" paddlers, "+s.Canoe.Design.Posture.String()+
 		", and "+units.Mass.Format(s.Canoe.Design.Cargo, s.System)+" of cargo.")
 }

@@ -11,6 +11,7 @@ import (
 	"barkwright/core/design"
 	"barkwright/core/draw"
 	"barkwright/core/record"
+	"barkwright/core/stage"
 	"barkwright/core/units"
 	"barkwright/wasm/keep"
 	"barkwright/wasm/scene"
@@ -34,7 +35,7 @@ func Start(picture Picture) {
 		trip:     readTrip(),
 		view:     scene.View{Zoom: 1, Handles: true},
 		outputs:  map[string]*output{},
-		checksAt: map[answer.Group]js.Value{},
+		checksAt: map[stage.Key]js.Value{},
 	}
 	p.readout.at = p.id("readout")
 	p.guard(p.start)
@@ -148,7 +149,7 @@ type page struct {
 	unfolded    string // the key of the fault whose fold was opened last
 	controls    map[string]*control
 	outputs     map[string]*output
-	checksAt    map[answer.Group]js.Value // the places of the checks
+	checksAt    map[stage.Key]js.Value // the places of the checks
 	folds       []*fold
 	numbers     work.Numbers
 	speaker     work.Speaker

@@ -12,6 +12,7 @@ import (
 	"barkwright/core/draw"
 	"barkwright/core/pattern"
 	"barkwright/core/sheet"
+	"barkwright/core/stage"
 	"barkwright/core/units"
 	"barkwright/wasm/markup"
 	"barkwright/wasm/pipeline"
@@ -23,8 +24,8 @@ import (
 // their buttons.
 func (p *page) listenPaper() {
 	var sheets, patterns, drawings, tables strings.Builder
-	for _, s := range sheet.Stages() {
-		sheets.WriteString(markup.Choice("sheet", s.Key, s.Title, true))
+	for _, s := range stage.All() {
+		sheets.WriteString(markup.Choice("sheet", string(s.Key), s.Name, true))
 	}
 	for _, k := range pattern.Kinds() {
 		patterns.WriteString(markup.Choice("pattern", k.Key, k.Label, false))
@@ -130,7 +131,10 @@ func (p *page) chosen(name string) (keys []string) {
 
 func (p *page) printChosen() {
 	c := p.laidFlat()
-	j := sheet.Job{Canoe: c, System: p.work.System, Head: p.paperHead(), Figures: p.figures(c), Sheets: p.chosen("sheet"), Patterns: p.chosen("pattern"), Ribs: p.ribs}
+	j := sheet.Job{Canoe: c, System: p.work.System, Head: p.paperHead(), Figures: p.figures(c), Patterns: p.chosen("pattern"), Ribs: p.ribs}
+	for _, key := range p.chosen("sheet") {
+		j.Sheets = append(j.Sheets, stage.Key(key))
+	}
 	if len(j.Sheets)+len(j.Patterns) == 0 {
 		p.paperSays("Nothing is chosen to print.")
 		return

@@ -6,6 +6,7 @@ import (
 	"syscall/js"
 
 	"barkwright/core/answer"
+	"barkwright/core/stage"
 	"barkwright/wasm/markup"
 	"barkwright/wasm/pipeline"
 	"barkwright/wasm/work"
@@ -35,7 +36,7 @@ func (p *page) buildResults() {
 	p.id("tables").Set("innerHTML", body)
 	p.findOutputs(p.id("tables"))
 	each(p.id("tables"), "[data-checks]", func(e js.Value) {
-		p.checksAt[answer.Group(data(e, "checks"))] = e
+		p.checksAt[stage.Key(data(e, "checks"))] = e
 	})
 	p.findFolds()
 	p.listenResults()

@@ -12,6 +12,7 @@ import (
 	"barkwright/core"
 	"barkwright/core/answer"
 	"barkwright/core/design"
+	"barkwright/core/stage"
 	"barkwright/core/units"
 	"barkwright/wasm/markup"
 	"barkwright/wasm/work"
@@ -99,7 +100,7 @@ func TestResultsHaveOnePlaceForEach(t *testing.T) {
 // The worst check comes first beside the headline, and text is text.
 func TestChecks(t *testing.T) {
 	check := func(key string, s answer.State) answer.Warning {
-		return answer.Warning{Key: key, Label: "<" + key + ">", Home: answer.HomeRibs, State: s, Word: s.String(),
+		return answer.Warning{Key: key, Label: "<" + key + ">", Home: stage.Rib, State: s, Word: s.String(),
 			Text: func(units.System) string { return "cut & try" }}
 	}
 	head, at := markup.Checks([]answer.Warning{check("a", answer.Within), check("b", answer.Near), check("c", answer.Beyond),
@@ -110,7 +111,7 @@ func TestChecks(t *testing.T) {
 	assert.Equal(t, []string{"verdict", "verdict", "verdict calm"}, values(found, "class"))
 	assert.Contains(t, text, "<c>: too tight")
 	require.Len(t, at, 1)
-	found, text = tags(t, at[answer.HomeRibs.Group()])
+	found, text = tags(t, at[stage.Rib])
 	assert.Equal(t, []string{"a", "b", "c", "d"}, values(found, "data-warning"))
 	assert.Contains(t, text, "<d>: not checked cut & try.")
 }

@@ -7,6 +7,7 @@ import (
 	"barkwright/core"
 	"barkwright/core/answer"
 	"barkwright/core/draw"
+	"barkwright/core/stage"
 	"barkwright/core/units"
 )
 
@@ -22,7 +23,7 @@ func Headline(c core.Canoe) string {
 	return b.String()
 }
 
-// Results is the frame of every result, group by group, and the links that jump to
+// Results is the frame of every result, stage by stage, and the links that jump to
 // them. Numbers and tables are filled in afterwards.
 func Results(c core.Canoe, w core.Water, s units.System) (jump, body string) {
 	numbers := answer.All(c)
@@ -33,22 +34,22 @@ func Results(c core.Canoe, w core.Water, s units.System) (jump, body string) {
 		}
 	}
 	var j, b strings.Builder
-	for i, g := range answer.Groups() {
-		id, name := "step-"+strconv.Itoa(i), draw.Escape(string(g))
-		j.WriteString(`<a href="#` + id + `">` + name + `</a>`)
-		b.WriteString(`<section class="step" id="` + id + `"><h2>` + name + `</h2><div class="checks" data-checks="` + name +
-			`"></div><div class="numbers">`)
+	for i, st := range stage.All() {
+		id := "at-" + string(st.Key)
+		j.WriteString(`<a href="#` + id + `">` + draw.Escape(st.Short) + `</a>`)
+		b.WriteString(`<section class="step" id="` + id + `" data-stage="` + string(st.Key) + `"><h2>` + strconv.Itoa(i+1) + " " +
+			draw.Escape(st.Name) + `</h2><div class="checks" data-checks="` + string(st.Key) + `"></div><div class="numbers">`)
 		for _, n := range numbers {
-			if n.Home.Group() == g {
+			if n.Home == st.Key {
 				b.WriteString(number(n, s))
 			}
 		}
 		b.WriteString("</div>")
-		if g == answer.OnTheWater {
+		if st.Key == stage.Pitch {
 			b.WriteString(water(c, w, s))
 		}
 		for _, t := range tables {
-			if t.Home.Group() == g {
+			if t.Home == st.Key {
 				b.WriteString(fold(t))
 			}
 		}
@@ -75,17 +76,17 @@ func Working(n answer.Number, s units.System) string {
 // states are the states' names in the style sheet.
 var states = [...]string{answer.Within: "within", answer.Near: "near", answer.Beyond: "tight", answer.NotChecked: "unchecked"}
 
-// Checks are every check in its group, and in one line those to stand beside the
+// Checks are every check at its stage, and in one line those to stand beside the
 // headline, the worst first: a narrow screen may show no more.
-func Checks(checks []answer.Warning, s units.System) (head string, at map[answer.Group]string) {
-	at = map[answer.Group]string{}
+func Checks(checks []answer.Warning, s units.System) (head string, at map[stage.Key]string) {
+	at = map[stage.Key]string{}
 	var heads [len(states)]string
 	for _, c := range checks {
 		verdict := func(class string) string {
 			return `<b class="` + class + `" data-warning="` + c.Key + `" data-state="` + states[c.State] + `">` +
 				draw.Escape(c.Label+": "+c.Word) + `</b>`
 		}
-		at[c.Home.Group()] += "<p>" + verdict("verdict") + " " + draw.Escape(c.Text(s)) + ".</p>"
+		at[c.Home] += "<p>" + verdict("verdict") + " " + draw.Escape(c.Text(s)) + ".</p>"
 		class := "verdict"
 		if c.State == answer.Within {
 			class = "verdict calm"

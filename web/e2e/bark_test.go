@@ -79,7 +79,7 @@ func TestBarkIsSeenFlatAndTurnedUp(t *testing.T) {
 // named at its field, and undo takes them back.
 func TestSheetsOnHandByKeyboard(t *testing.T) {
 	p := open(t, desktop)
-	eval[bool](p, `document.getElementById('onhand').closest('details').open = true`)
+	eval[bool](p, `document.getElementById('onhand').closest('details')?.setAttribute('open', ''), true`)
 	p.do(chromedp.Focus(chromedp.CSS("#add-sheet")), chromedp.KeyEvent(kb.Enter))
 	p.wait(`document.activeElement.id === 'sheet1Width'`)
 	p.do(chromedp.KeyEvent("38 in" + kb.Tab + "8'4" + kb.Tab))

@@ -79,12 +79,12 @@ func TestKeptWithinASecond(t *testing.T) {
 		p.do(chromedp.KeyEvent(text))
 		p.within(has(text))
 	}
-	eval[bool](p, `(f => { f.closest('details').open = true; f.focus(); f.select(); return true; })(document.querySelector('[data-typed="length"]'))`)
+	eval[bool](p, `(f => { f.closest('details')?.setAttribute('open', ''); f.focus(); f.select(); return true; })(document.querySelector('[data-typed="length"]'))`)
 	p.do(chromedp.KeyEvent("17 banan"))
 	p.within(has("17 banan"))
 	// A side of a sheet on hand.
 	p.press("#add-sheet")
-	eval[bool](p, `(f => { f.closest('details').open = true; f.focus(); f.select(); return true; })(document.querySelector('#onhand tbody:not([hidden]) input'))`)
+	eval[bool](p, `(f => { f.closest('details')?.setAttribute('open', ''); f.focus(); f.select(); return true; })(document.querySelector('#onhand tbody:not([hidden]) input'))`)
 	p.do(chromedp.KeyEvent("40 plum"))
 	p.within(has("40 plum"))
 	// A row of the record that is half entered.
@@ -120,7 +120,7 @@ func TestKeptWithinASecond(t *testing.T) {
 // A slider that is held down is kept too.
 func TestSliderHeldIsKept(t *testing.T) {
 	p := openAfter(t, "", desktop, own(t))
-	box := eval[[]float64](p, `(r => [r.left, r.top + r.height / 2, r.width])((s => { s.closest('details').open = true; s.scrollIntoView({block: 'center'}); return s.getBoundingClientRect(); })(document.querySelector('input[name="beam"]')))`)
+	box := eval[[]float64](p, `(r => [r.left, r.top + r.height / 2, r.width])((s => { s.closest('details')?.setAttribute('open', ''); s.scrollIntoView({block: 'center'}); return s.getBoundingClientRect(); })(document.querySelector('input[name="beam"]')))`)
 	p.do(chromedp.MouseEvent(chromedp.MousePressed, box[0]+box[2]/2, box[1], chromedp.ButtonLeft),
 		chromedp.MouseEvent(chromedp.MouseMoved, box[0]+0.7*box[2], box[1], chromedp.ButtonLeft))
 	p.within(keptBoats + `.length === 1`)

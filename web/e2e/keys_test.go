@@ -218,7 +218,7 @@ func TestSectionsAtChosenRibs(t *testing.T) {
 // between its rows and mark the part, as touching them does.
 func TestRowsByKeyboard(t *testing.T) {
 	p := open(t, desktop)
-	p.tabTo(`#jump a[href="#step-4"]`)
+	p.tabTo(`#jump a[href="#at-rib"]`)
 	p.keys(kb.Enter)
 	p.tabTo(`[data-fold="ribs"] > summary`)
 	p.tabTo(`[data-table="ribs"] tr`)

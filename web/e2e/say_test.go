@@ -27,7 +27,7 @@ func (p *tab) said() []string {
 func (p *tab) slide(key, value string) {
 	p.Helper()
 	eval[bool](p, `(f => {
-		f.closest('details').open = true;
+		f.closest('details')?.setAttribute('open', '');
 		f.dispatchEvent(new PointerEvent('pointerdown', {bubbles: true}));
 		f.value = %[2]q;
 		for (const e of ['input', 'change']) f.dispatchEvent(new Event(e, {bubbles: true}));

@@ -50,7 +50,7 @@ func TestCrewInTheForm(t *testing.T) {
 	const trim = `+document.querySelector('[data-result="afloat.trim"]').dataset.value`
 	const folds = `document.querySelectorAll('[data-paddler]:not([hidden])').length`
 	p.wait(`Math.abs(%s) < 1e-6`, trim)
-	eval[bool](p, `document.querySelectorAll('details.group, .paddler').forEach(d => d.open = true), true`)
+	eval[bool](p, `document.querySelectorAll('details.fold, .paddler').forEach(d => d.open = true), true`)
 	p.do(chromedp.Focus(chromedp.CSS(`input[name="paddler2Place"]`)), chromedp.KeyEvent(kb.ArrowRight))
 	p.wait(`%s > 1e-4`, trim)
 	assert.Equal(t, 2, eval[int](p, folds))
@@ -66,7 +66,7 @@ func TestCrewInTheForm(t *testing.T) {
 func TestOverloadedIsNamed(t *testing.T) {
 	p := open(t, desktop)
 	p.wait(`+%s.dataset.value > 0`, speed)
-	eval[bool](p, `document.querySelectorAll('details.group').forEach(d => d.open = true), true`)
+	eval[bool](p, `document.querySelectorAll('details.fold').forEach(d => d.open = true), true`)
 	p.do(chromedp.Focus(chromedp.CSS(`input[name="cargo"]`)), chromedp.KeyEvent(kb.End))
 	p.wait(`document.querySelector('[data-warning="afloat.state"]').textContent.includes('overloaded')`)
 	p.wait(`%s.textContent === 'overloaded' && %s.dataset.value === ''`, speed, speed)

@@ -29,7 +29,7 @@ func (p *tab) shown(key string) float64 {
 // enter types text into a parameter's field and leaves it.
 func (p *tab) enter(key, text string) {
 	p.Helper()
-	eval[bool](p, `(f => { f.closest('details').open = true; f.focus(); f.select(); return true; })(document.querySelector('[data-typed="'+%q+'"]'))`, key)
+	eval[bool](p, `(f => { f.closest('details')?.setAttribute('open', ''); f.focus(); f.select(); return true; })(document.querySelector('[data-typed="'+%q+'"]'))`, key)
 	p.do(chromedp.KeyEvent(text + kb.Tab))
 	p.settle()
 }
@@ -211,7 +211,7 @@ func TestFaultInAFold(t *testing.T) {
 	assert.True(t, eval[bool](p, `document.getElementById('not-built').hidden`))
 	p.enter("depth", "25 in")
 	p.enter("gunwaleEndHeight", "12 in")
-	eval[bool](p, `document.querySelectorAll('details.group').forEach(d => d.open = false), true`)
+	eval[bool](p, `document.querySelectorAll('details.fold').forEach(d => d.open = false), true`)
 	p.enter("gunwaleEndHeight", "11 in")
 	assert.Contains(t, eval[string](p, `document.getElementById('not-built').textContent`), "The boat shown is the last one")
 	assert.True(t, eval[bool](p, `document.getElementById('gunwaleEndHeight-fault').checkVisibility()`))

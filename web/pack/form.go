@@ -6,35 +6,56 @@ import (
 	"strings"
 
 	"barkwright/core/design"
+	"barkwright/core/stage"
 	"barkwright/core/units"
 )
 
-// form is the form's HTML, one control for every row of the table of parameters.
+// form is the form's HTML, stage by stage: one control for every row of the table of
+// parameters, those in sight first and the others in folds.
 func form() string {
+	home := map[stage.Key][]design.Param{}
+	for _, p := range design.Params() {
+		if p.Paddler == 0 {
+			home[p.Home] = append(home[p.Home], p)
+		}
+	}
 	var b strings.Builder
-	for _, g := range design.Groups() {
-		open := ""
-		if g == design.GroupBoat {
-			open = " open"
+	for i, s := range stage.All() {
+		fmt.Fprintf(&b, "<section class=\"group\" data-stage=\"%s\" aria-label=\"%s\"><h2>%d %s</h2>\n", s.Key,
+			html.EscapeString(s.Name), i+1, html.EscapeString(s.Name))
+		if s.Key == stage.Choose {
+			b.WriteString(boatsName)
 		}
-		fmt.Fprintf(&b, "<details class=\"group\"%s><summary>%s</summary>\n", open, html.EscapeString(string(g)))
-		if g == design.GroupBoat {
-			b.WriteString(texts)
+		keys := make([]string, len(home[s.Key]))
+		for i, p := range home[s.Key] {
+			keys[i] = p.Key
 		}
-		for _, p := range design.Params() {
-			if p.Group == g && p.Paddler == 0 {
-				writeControl(&b, p)
-			}
-		}
-		switch g {
-		case design.GroupBed:
+		writeControls(&b, s.InSight)
+		switch s.Key {
+		case stage.Gather:
 			b.WriteString(onHand)
-		case design.GroupCrew:
+		case stage.Pitch:
 			writePaddler(&b)
 		}
-		b.WriteString("</details>\n")
+		for _, f := range s.Folded(keys) {
+			fmt.Fprintf(&b, "<details class=\"fold\"><summary>%s</summary>\n", html.EscapeString(f.Title))
+			writeControls(&b, f.Keys)
+			b.WriteString("</details>\n")
+		}
+		if s.Key == stage.Choose {
+			b.WriteString(notes)
+		}
+		b.WriteString("</section>\n")
 	}
 	return b.String()
+}
+
+func writeControls(b *strings.Builder, keys []string) {
+	for _, key := range keys {
+		if p, ok := design.Lookup(key); ok {
+			writeControl(b, p)
+		}
+	}
 }
 
 // writePaddler folds away what may differ from paddler to paddler. It is written for
@@ -49,16 +70,18 @@ func writePaddler(b *strings.Builder) {
 	b.WriteString("</details>\n")
 }
 
-// texts are the two parameters that are not numbers.
-const texts = `<div class="control wide" data-control="name"><label for="name">Name of the boat</label>
+// boatsName and notes are the two parameters that are not numbers.
+const boatsName = `<div class="control wide" data-control="name"><label for="name">Name of the boat</label>
 <input type="text" id="name" name="name" maxlength="80" aria-describedby="name-fault"><p class="fault" id="name-fault"></p></div>
-<div class="control wide" data-control="notes"><label for="notes">Notes</label>
+`
+
+const notes = `<div class="control wide" data-control="notes"><label for="notes">Notes</label>
 <textarea id="notes" name="notes" rows="2" maxlength="2000" aria-describedby="notes-fault"></textarea><p class="fault" id="notes-fault"></p></div>
 `
 
 // onHand is the list of sheets; the page's program writes its rows.
 const onHand = `<fieldset id="onhand"><legend>Bark on hand</legend>
-<p class="help">The sheets there are, each measured. The results say which lies where, what is wanting, and the longest boat of these proportions they make. With none listed, sheets of the size above are reckoned with.</p>
+<p class="help">The sheets there are, each measured. The results say which lies where, what is wanting, and the longest boat of these proportions they make. If you list none, the sheet size above is used.</p>
 <table hidden><thead><tr><th scope="col">Sheet</th><th scope="col">Width, round the tree</th><th scope="col">Length, up the tree</th><td></td></tr></thead></table>
 <button type="button" id="add-sheet">Add a sheet</button></fieldset>
 `

@@ -18,6 +18,7 @@ import (
 	"barkwright/core/record"
 	"barkwright/core/refit"
 	"barkwright/core/sheet"
+	"barkwright/core/stage"
 	"barkwright/core/units"
 	"barkwright/wasm/scene"
 	"barkwright/wasm/scene/view"
@@ -199,16 +200,13 @@ func picture(what string, l draw.List, f *finds) {
 
 func paper(c core.Canoe, f *finds) {
 	head := pattern.Head{Boat: c.Design.Name, Date: "a day"}
-	var stages, patterns []string
-	for _, s := range sheet.Stages() {
-		stages = append(stages, s.Key)
-	}
+	var patterns []string
 	for _, k := range pattern.Kinds() {
 		patterns = append(patterns, k.Key)
 	}
 	for _, s := range systems[1:] {
 		written("sheets", f, func(w io.Writer) error {
-			return sheet.Print(w, sheet.Job{Canoe: c, System: s, Head: head, Sheets: stages, Patterns: patterns})
+			return sheet.Print(w, sheet.Job{Canoe: c, System: s, Head: head, Sheets: stage.Keys(), Patterns: patterns})
 		})
 		for _, key := range patterns {
 			p := pattern.Stack(pattern.Make(c, key, pattern.Options{System: s}))
