@@ -7,7 +7,6 @@ import (
 	"syscall/js"
 	"time"
 
-	"barkwright/core/answer"
 	"barkwright/core/design"
 	"barkwright/core/draw"
 	"barkwright/core/record"

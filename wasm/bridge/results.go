@@ -5,7 +5,6 @@ package bridge
 import (
 	"syscall/js"
 
-	"barkwright/core/answer"
 	"barkwright/core/stage"
 	"barkwright/wasm/markup"
 	"barkwright/wasm/pipeline"
