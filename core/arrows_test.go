@@ -73,7 +73,8 @@ func TestArrowsPointOneWay(t *testing.T) {
 		}
 		require.NoError(t, err, name)
 		own, placed := rank[name]
-		helper := strings.HasPrefix(name, "core/internal/") || strings.HasPrefix(name, "wasm/internal/") || strings.HasPrefix(name, "web/")
+		helper := strings.HasPrefix(name, "core/internal/") || strings.HasPrefix(name, "wasm/internal/") ||
+			strings.HasPrefix(name, "web/")
 		assert.True(t, placed || helper, "%s stands in no level", name)
 		seen++
 		for _, imported := range p.Imports {

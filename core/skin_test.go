@@ -38,7 +38,8 @@ var aboardOrSewn = func() map[string]bool {
 // What the crew and the root change leaves the bark as it lies.
 func TestWhatLeavesTheSkinAlone(t *testing.T) {
 	d := design.Default()
-	alone := map[string]bool{"stretchLimit": true, "panels": true, "panelLap": true, "treeAllowance": true, "treeRule": true}
+	alone := map[string]bool{"stretchLimit": true, "panels": true, "panelLap": true, "treeAllowance": true,
+		"treeRule": true}
 	for _, p := range design.Params() {
 		if aboardOrSewn[p.Key] || p.Paddler > 0 {
 			alone[p.Key] = true
@@ -54,7 +55,8 @@ func TestWhatLeavesTheSkinAlone(t *testing.T) {
 		if !alone[p.Key] || core.Validate(changed) != nil {
 			continue
 		}
-		a, b := core.LayFlat(core.Evaluate(d), bark.ForPicture, nil, nil), core.LayFlat(core.Evaluate(changed), bark.ForPicture, nil, nil)
+		a, b := core.LayFlat(core.Evaluate(d), bark.ForPicture, nil, nil), core.LayFlat(core.Evaluate(changed),
+			bark.ForPicture, nil, nil)
 		assert.Equal(t, a.Sheet.Points, b.Sheet.Points, p.Key)
 	}
 	listed := d

@@ -71,7 +71,8 @@ func TestASeatHasAHeight(t *testing.T) {
 	d := check.With(t, "posture", float64(design.SittingOnSeat))
 	assert.Equal(t, design.UsualSeat, d.SeatHeight)
 	assert.Equal(t, design.UsualSeat, d.Aboard[0].SeatHeight)
-	assert.Less(t, core.Evaluate(d).Afloat.Floated.GM, core.Evaluate(design.Default()).Afloat.Floated.GM, "a seat makes no boat steadier")
+	assert.Less(t, core.Evaluate(d).Afloat.Floated.GM, core.Evaluate(design.Default()).Afloat.Floated.GM,
+		"a seat makes no boat steadier")
 	assert.Zero(t, check.Of(t, d, "posture", float64(design.Kneeling)).SeatHeight)
 
 	none := check.Of(t, d, "seatHeight", 0.0)

@@ -62,8 +62,10 @@ func TestStatesOnTheWater(t *testing.T) {
 	state := func(d design.Design) afloat.State { return core.Evaluate(d).Afloat.Floated.State }
 	assert.Equal(t, afloat.Floats, state(d))
 	assert.Equal(t, afloat.Overloaded, state(set(t, d, "cargo", 4000*units.Pound)))
-	assert.Equal(t, afloat.CapsizesUpright, state(set(t, set(t, set(t, d, "cargo", 300*units.Pound), "cargoHeight", 36*units.Inch), "beam", 22*units.Inch)))
-	assert.Equal(t, afloat.NotConverged, state(set(t, set(t, set(t, d, "cargo", 600*units.Pound), "cargoPosition", 180*units.Inch), "paddlers", 0)))
+	assert.Equal(t, afloat.CapsizesUpright, state(set(t,
+		set(t, set(t, d, "cargo", 300*units.Pound), "cargoHeight", 36*units.Inch), "beam", 22*units.Inch)))
+	assert.Equal(t, afloat.NotConverged, state(set(t,
+		set(t, set(t, d, "cargo", 600*units.Pound), "cargoPosition", 180*units.Inch), "paddlers", 0)))
 	bow := set(t, set(t, d, "paddler1Place", 60*units.Inch), "paddler2Place", 60*units.Inch)
 	assert.Equal(t, afloat.Swamped, state(bow))
 	none := core.OnWater(core.Evaluate(set(t, set(t, d, "paddlers", 0), "cargo", 0)))

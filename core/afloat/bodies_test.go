@@ -44,16 +44,19 @@ var exactBodies = sync.OnceValue(func() map[string]exact {
 	return map[string]exact{
 		"parabolic": {body: newBody(bodies.Parabolic(0.5, 0.3125).Sections(even, 0.2, chords)),
 			volume: 4.0 / 9 * 5 * 0.5 * 0.3125, draught: 0.3125, kg: 0.2},
-		"power": {body: newBody(bodies.Power{Beam: 0.9, Draught: 0.25, Forward: 2.5, Aft: 2.5, Down: 4}.Sections(even, 0.2, chords)),
+		"power": {body: newBody(
+			bodies.Power{Beam: 0.9, Draught: 0.25, Forward: 2.5, Aft: 2.5, Down: 4}.Sections(even, 0.2, chords)),
 			volume: 5 * 0.9 * 0.25 * 2.5 * 4 / (3.5 * 5), draught: 0.25, kg: 0.2},
-		"asymmetric": {body: newBody(bodies.Power{Beam: 0.9, Draught: 0.25, Forward: 2, Aft: 3, Down: 4}.Sections(even, 0.2, chords)),
+		"asymmetric": {body: newBody(
+			bodies.Power{Beam: 0.9, Draught: 0.25, Forward: 2, Aft: 3, Down: 4}.Sections(even, 0.2, chords)),
 			volume: 0.6375, draught: 0.25, kg: 0.2, lcb: -0.0882352941176},
 		"box":      {body: newBody(bodies.Box(few, 0.8, 0.3)), volume: 0.64, draught: 0.2, kg: 0.25},
 		"prism":    {body: newBody(bodies.Prism(few, 1, 2)), volume: 0.64, draught: 0.4, kg: 0.35},
 		"cylinder": {body: newBody(bodies.Cylinder(few, 0.4, 2*chords)), volume: 0.536809758859, draught: 0.25, kg: 0.30},
 		"ellipsoid": {body: newBody(bodies.Ellipsoid(bodies.Crowded(5, stations), 0.4, 0.15, 2*chords)),
 			volume: 2.0 / 3 * math.Pi * 2.5 * 0.4 * 0.15, draught: 0.15, kg: 0.2},
-		"trough": {body: newBody(bodies.Trough(few, 0.8, 0.3, 1, 2*chords)), volume: 2.0 / 3 * 0.8 * 0.3 * 4, draught: 0.3, kg: 0.25},
+		"trough": {body: newBody(bodies.Trough(few, 0.8, 0.3, 1, 2*chords)), volume: 2.0 / 3 * 0.8 * 0.3 * 4,
+			draught: 0.3, kg: 0.25},
 	}
 })
 

@@ -26,8 +26,9 @@ func TestClosedForms(t *testing.T) {
 			got, ok := map[string]float64{
 				"draught": f.Draught, "volume": levelVolume(e),
 				"waterplane": f.WaterplaneArea, "section": f.LargestSection, "block": f.BlockCoefficient,
-				"sectionCoefficient": f.SectionCoefficient, "prismatic": f.PrismaticCoefficient, "planeCoefficient": f.WaterplaneCoefficient,
-				"kb": f.Buoyancy.Z, "lcb": f.Buoyancy.X, "lcf": f.CentreOfFlotation, "beam": f.Beam,
+				"sectionCoefficient": f.SectionCoefficient, "prismatic": f.PrismaticCoefficient,
+				"planeCoefficient": f.WaterplaneCoefficient,
+				"kb":               f.Buoyancy.Z, "lcb": f.Buoyancy.X, "lcf": f.CentreOfFlotation, "beam": f.Beam,
 				"bmAcross": f.TransverseBM, "bmAlong": f.LongitudinalBM,
 				"gm": e.body.Float(e.load(), fresh).GM, "surface": f.WettedSurface,
 			}[row["quantity"]]
@@ -114,8 +115,10 @@ func TestVolumeByStationsIsVolumeByWaterPlanes(t *testing.T) {
 
 // Twice as long, wide and deep carries eight times as much.
 func TestScale(t *testing.T) {
-	small := newBody(bodies.Leaning{Beam: 0.86, Depth: 0.31, SheerRise: 0.25, Rocker: 0.04}.Sections(bodies.Crowded(4.9, 80), 40))
-	large := newBody(bodies.Leaning{Beam: 1.72, Depth: 0.62, SheerRise: 0.5, Rocker: 0.08}.Sections(bodies.Crowded(9.8, 80), 40))
+	small := newBody(bodies.Leaning{Beam: 0.86, Depth: 0.31, SheerRise: 0.25, Rocker: 0.04}.
+		Sections(bodies.Crowded(4.9, 80), 40))
+	large := newBody(bodies.Leaning{Beam: 1.72, Depth: 0.62, SheerRise: 0.5, Rocker: 0.08}.
+		Sections(bodies.Crowded(9.8, 80), 40))
 	_, load := crewed()
 	eight := afloat.Load{Mass: 8 * load.Mass, Centre: load.Centre.Scale(2)}
 	for _, heel := range []float64{0, 7, 20} {
@@ -124,7 +127,8 @@ func TestScale(t *testing.T) {
 		assert.InDelta(t, 2*a.Arm, b.Arm, 1e-9)
 		assert.InDelta(t, a.Trim, b.Trim, 1e-9)
 	}
-	assert.InEpsilon(t, 4*small.WettedSurface(afloat.Waterplane{Height: 0.1}), large.WettedSurface(afloat.Waterplane{Height: 0.2}), 1e-12)
+	assert.InEpsilon(t, 4*small.WettedSurface(afloat.Waterplane{Height: 0.1}),
+		large.WettedSurface(afloat.Waterplane{Height: 0.2}), 1e-12)
 }
 
 // More load never means less draught, wherever it is put (within reach of a crew).

@@ -101,7 +101,8 @@ func TestWaveGridErrors(t *testing.T) {
 		if row["error20"] == "" {
 			continue
 		}
-		for column, froude := range map[string]string{"error20": "0.20", "error25": "0.25", "error35": "0.35", "error45": "0.45"} {
+		for column, froude := range map[string]string{"error20": "0.20", "error25": "0.25", "error35": "0.35",
+			"error45": "0.45"} {
 			fn := map[string]float64{"0.20": 0.2, "0.25": 0.25, "0.35": 0.35, "0.45": 0.45}[froude]
 			got := 100 * (coefficient(h, fn)/exact[froude] - 1)
 			assert.InDelta(t, row.Float(t, column), got, row.Float(t, "errorTolerance"), "%v %s", g, froude)

@@ -100,17 +100,20 @@ func TestMisusePanics(t *testing.T) {
 		return s
 	}
 	for want, stations := range map[string][]hull.Station{
-		"afloat: fewer than three stations":       at(0, 1),
-		"afloat: stations not increasing in x":    at(0, 1, 1),
-		"afloat: station without points":          {{X: 0}, {X: 1}, {X: 2}},
-		"afloat: no station is open at the sheer": {{X: 0, Outline: closed}, {X: 1, Outline: closed}, {X: 2, Outline: closed}},
+		"afloat: fewer than three stations":    at(0, 1),
+		"afloat: stations not increasing in x": at(0, 1, 1),
+		"afloat: station without points":       {{X: 0}, {X: 1}, {X: 2}},
+		"afloat: no station is open at the sheer": {{X: 0, Outline: closed}, {X: 1, Outline: closed},
+			{X: 2, Outline: closed}},
 	} {
 		assert.PanicsWithValue(t, want, func() { afloat.NewBody(stations) })
 	}
 	box := newBody(bodies.Box(bodies.Even(4, 8), 0.8, 0.3))
 	assert.PanicsWithValue(t, "afloat: load without mass", func() { box.At(afloat.Load{}, fresh, 0) })
-	assert.PanicsWithValue(t, "afloat: a righting curve needs at least two steps", func() { box.Righting(afloat.Load{Mass: 1}, fresh, 1) })
-	assert.PanicsWithValue(t, "afloat: a heeled plane where an upright one is asked", func() { box.WettedSurface(afloat.Waterplane{Heel: 0.1}) })
+	assert.PanicsWithValue(t, "afloat: a righting curve needs at least two steps",
+		func() { box.Righting(afloat.Load{Mass: 1}, fresh, 1) })
+	assert.PanicsWithValue(t, "afloat: a heeled plane where an upright one is asked",
+		func() { box.WettedSurface(afloat.Waterplane{Heel: 0.1}) })
 }
 
 // Whatever load is put wherever, every number is a number.

@@ -165,7 +165,8 @@ func TestSteadinessInWords(t *testing.T) {
 		}
 		seen[w.Word] = true
 		assert.Equal(t, states[w.Word], w.State, w.Word)
-		assert.Equal(t, c.Afloat.GMHigh < -0.125*units.Inch, w.Word == "would not stay upright", "what shows as no more than nothing is not below it")
+		assert.Equal(t, c.Afloat.GMHigh < -0.125*units.Inch, w.Word == "would not stay upright",
+			"what shows as no more than nothing is not below it")
 		assert.NotRegexp(t, `to 0": even`, w.Text(units.Imperial16))
 		assert.NotContains(t, checkOf(t, e, "afloat.state").Word, "upright", "that is the steadiness's to say")
 		assert.Equal(t, c.Afloat.GMLow < 0, w.State != answer.Within)

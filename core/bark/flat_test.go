@@ -34,7 +34,8 @@ func flatten(t testing.TB, d design.Design, res bark.Resolution) (*hull.Hull, ba
 // nine of the rule, no bark let in, 6 to 8 in over the length overall. No published source.
 func TestDefaultBoatLaidFlat(t *testing.T) {
 	for heel, want := range map[float64]float64{20: 0.0198, 14.2: 0.0189} {
-		d := boat(t, map[string]float64{"sheetWidth": wide, "gores": 0, "frameWidth": 25 * inch, "bilge": 0.7, "heelLength": heel * inch})
+		d := boat(t, map[string]float64{"sheetWidth": wide, "gores": 0, "frameWidth": 25 * inch, "bilge": 0.7,
+			"heelLength": heel * inch})
 		_, none := flatten(t, d, bark.ForFigures)
 		// The prototype read it by the triangles of a mesh of 96 x 20, which scatter: up to
 		// a tenth of a percent too high, never too low.
@@ -188,7 +189,8 @@ func TestFiguresAreConverged(t *testing.T) {
 	}
 	for _, d := range boats {
 		h, f := flatten(t, d, bark.ForFigures)
-		fine := bark.Flatten(h, bark.Plan(h), bark.Resolution{Columns: 2 * bark.ForFigures.Columns, Rows: 2 * bark.ForFigures.Rows}, nil, nil)
+		finer := bark.Resolution{Columns: 2 * bark.ForFigures.Columns, Rows: 2 * bark.ForFigures.Rows}
+		fine := bark.Flatten(h, bark.Plan(h), finer, nil, nil)
 		assert.InDelta(t, fine.P95, f.P95, 0.0003, d.Name)
 		for i, g := range fine.Gores {
 			assert.InDelta(t, g.Width, f.Gores[i].Width, inch/32, "%s, gore %d", d.Name, i)
@@ -214,7 +216,8 @@ func TestFlatScales(t *testing.T) {
 	const k = 1.3
 	d := boat(t, map[string]float64{"sheetWidth": wide})
 	big := d.Scaled(k)
-	for _, p := range []*float64{&big.BarkThickness, &big.InwaleThickness, &big.StemWidth, &big.GoreFoot, &big.GunwaleTurn, &big.SheetWidth} {
+	for _, p := range []*float64{&big.BarkThickness, &big.InwaleThickness, &big.StemWidth, &big.GoreFoot,
+		&big.GunwaleTurn, &big.SheetWidth} {
 		*p *= k
 	}
 	_, a := flatten(t, d, bark.ForPicture)

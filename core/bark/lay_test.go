@@ -72,7 +72,8 @@ func TestJointsKeepOffTheGores(t *testing.T) {
 		assert.GreaterOrEqual(t, l.Gap, bark.Hand-1e-9, "%v", length)
 	}
 	far := plan(boat(t, map[string]float64{"sheetLength": 150 * inch}))
-	assert.Greater(t, math.Abs(far.Joints[0].Along), 35*inch, "out of the bays beside the middle thwart where the sheets allow")
+	assert.Greater(t, math.Abs(far.Joints[0].Along), 35*inch,
+		"out of the bays beside the middle thwart where the sheets allow")
 	dense := plan(boat(t, map[string]float64{"gores": 24, "sheetLength": 101 * inch}))
 	assert.Positive(t, dense.Gap, "it is said what could be had")
 }
@@ -112,7 +113,8 @@ func TestPanelsFollowTheSheetThatLiesThere(t *testing.T) {
 	for _, b := range l.Beside {
 		assert.NotEqual(t, 1, b.Piece)
 	}
-	assert.Zero(t, laid(sheets([2]float64{60, 400})).Seams[bark.PanelSeams].Length, "one wide sheet needs none, whatever width is set")
+	assert.Zero(t, laid(sheets([2]float64{60, 400})).Seams[bark.PanelSeams].Length,
+		"one wide sheet needs none, whatever width is set")
 }
 
 // randomList draws sheets, now and then at the ends of their ranges.

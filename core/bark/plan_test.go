@@ -124,13 +124,15 @@ func TestJoints(t *testing.T) {
 		}
 	}
 	whole := plan(design.Default()).FlatLength
-	assert.Equal(t, 3, plan(boat(t, map[string]float64{"sheetLength": whole/2 + 0.2*inch})).Needs.Sheets, "two halves leave nothing to lap")
+	assert.Equal(t, 3, plan(boat(t, map[string]float64{"sheetLength": whole/2 + 0.2*inch})).Needs.Sheets,
+		"two halves leave nothing to lap")
 	assert.Equal(t, 2, plan(boat(t, map[string]float64{"sheetLength": whole/2 + 0.3*inch})).Needs.Sheets)
 	l := plan(boat(t, map[string]float64{"sheetLength": 120 * inch}))
 	require.Len(t, l.Joints, 1)
 	j := l.Joints[0]
 	assert.True(t, j.OnGore)
-	assert.InDelta(t, -l.Gores[5].Along, j.Along, 1e-9, "the sheets reach over the gore next to the middle one, from the bow")
+	assert.InDelta(t, -l.Gores[5].Along, j.Along, 1e-9,
+		"the sheets reach over the gore next to the middle one, from the bow")
 	h := hull.New(design.Default())
 	assert.InDelta(t, 2*h.Section(j.X).HalfGirth(), j.Length, 1e-9)
 }

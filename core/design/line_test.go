@@ -29,7 +29,8 @@ func line(t testing.TB, d design.Design) string {
 
 func TestLineReads(t *testing.T) {
 	const in = units.Inch
-	d := check.With(t, "length", 180*in, "beam", 31.5*in, "depth", 0.305, "frameWidth", 24*in, "paddlerMass", 80.0, "cargoPosition", -12*in)
+	d := check.With(t, "length", 180*in, "beam", 31.5*in, "depth", 0.305, "frameWidth", 24*in, "paddlerMass", 80.0,
+		"cargoPosition", -12*in)
 	d.Name = "Short & low_1"
 	assert.Equal(t, "barkwright2_L180_B31.5_D305m_Fw24_Pm80m_Cp-12_nShort%20%26%20low%5F1", line(t, d))
 	assert.Equal(t, "barkwright2", line(t, design.Default()))

@@ -39,7 +39,8 @@ func TestSheetOutOfRangeIsNamed(t *testing.T) {
 
 // A sheet typed in one unit may miss a bound in another by its last bits.
 func TestSheetOnABoundIsTaken(t *testing.T) {
-	o := design.OnHand{}.Put(0, design.Sheet{Width: design.LeastSheetWidth - 1e-12, Length: design.MostSheetLength + 1e-12})
+	o := design.OnHand{}.Put(0, design.Sheet{Width: design.LeastSheetWidth - 1e-12,
+		Length: design.MostSheetLength + 1e-12})
 	assert.Equal(t, design.Sheet{Width: design.LeastSheetWidth, Length: design.MostSheetLength}, o.Sheets[0])
 	d := design.Default()
 	d.OnHand = o

@@ -29,7 +29,8 @@ func TestGirthFaultsAreSaidWhereTheyAreMade(t *testing.T) {
 		{"frameWidth", check.With(t, "frameWidth", 33*in), 0.968 * 33 * in, 0.1 * in, false},
 		{"frameWidth", set(t, freight, "frameWidth", 48*in), 0.928 * 50 * in, 0.005 * 50 * in, false},
 		{"bilge", set(t, freight, "bilge", 0.56), 0.60, 0.02, true},
-		{"frameWidth", check.With(t, "beam", 40*in, "depth", 7.5*in, "gunwaleEndHeight", 15*in, "frameWidth", 10*in), math.NaN(), 0, true},
+		{"frameWidth", check.With(t, "beam", 40*in, "depth", 7.5*in, "gunwaleEndHeight", 15*in, "frameWidth", 10*in),
+			math.NaN(), 0, true},
 	}
 	for _, row := range rows {
 		faults := design.Validate(row.d)

@@ -46,7 +46,8 @@ func TestRelations(t *testing.T) {
 		fit     float64 // inches
 		atLeast bool
 	}{
-		{"gunwaleEndHeight", check.With(t, "depth", 15*in, "gunwaleEndHeight", 14.75*in), `lower at its ends than the depth of 1' 3"`, 15, true},
+		{"gunwaleEndHeight", check.With(t, "depth", 15*in, "gunwaleEndHeight", 14.75*in),
+			`lower at its ends than the depth of 1' 3"`, 15, true},
 		{"endHeight", check.With(t, "endHeight", 20.25*in), `and its cap, 1' 8 3/8" high`, 20.375, true},
 		{"headSetback", check.With(t, "headSetback", 8.25*in), `set back too far`, 8, false},
 		{"headSetback", check.With(t, "overhang", 30*in, "heelLength", 10*in, "headSetback", 6.5*in), `60 %`, 6, false},
@@ -54,8 +55,10 @@ func TestRelations(t *testing.T) {
 		{"rocker", check.With(t, "rocker", 6.5*in), `more than half the depth`, 6.25, false},
 		{"frameLength", check.With(t, "frameLength", 172.25*in), `2" shorter than the gunwales, which are 14' 6" from`, 172, false},
 		{"bedLength", check.With(t, "bedLength", 150*in), `shorter than the building frame of 13' 4"`, 160, true},
-		{"bedLength", check.With(t, "builtOn", 1.0, "bedLength", 170*in), `shorter than the gunwales of 14' 6"`, 174, true},
-		{"turnWidth", check.With(t, "turnWidth", 39.75*in), `at most 112 % of the 2' 11 1/4" outside the gunwales`, 1.12 * 35.28, false},
+		{"bedLength", check.With(t, "builtOn", 1.0, "bedLength", 170*in),
+			`shorter than the gunwales of 14' 6"`, 174, true},
+		{"turnWidth", check.With(t, "turnWidth", 39.75*in),
+			`at most 112 % of the 2' 11 1/4" outside the gunwales`, 1.12 * 35.28, false},
 		{"greatestBeam", check.With(t, "greatestBeam", 35*in), `choose none, or more`, 35.53, true},
 		{"heelLength", check.With(t, "length", 100*in, "overhang", 2*in, "heelLength", 27*in), `less than half-way`, 26, false},
 		{"stemWidth", check.With(t, "inwaleThickness", 0.5*in, "stemWidth", 1.0625*in), `broader than the two inwales, 1/2" each`, 1, false},
@@ -126,7 +129,8 @@ func TestEveryParameterHasItsRange(t *testing.T) {
 				continue
 			}
 			nearest := design.Validate(p.Set(design.Default(), max(p.Min, min(p.Max, v))))
-			assert.Subset(t, append(keys(nearest), p.Key), keys(faults), "%s at %v is no more faults than its nearest value is", p.Key, v)
+			assert.Subset(t, append(keys(nearest), p.Key), keys(faults),
+				"%s at %v is no more faults than its nearest value is", p.Key, v)
 		}
 	}
 }

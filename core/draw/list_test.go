@@ -22,7 +22,8 @@ func square(x, y, side float64) []draw.Point {
 func sample() draw.List {
 	l := draw.List{Width: 120, Height: 80, Title: `Two <ribs> & a "thwart"`, Description: "A test picture."}
 	l.Add(
-		draw.Text{Role: draw.Ink, Text: "a < b & c", At: draw.Point{X: 20, Y: 30}, Anchor: draw.Middle, Size: 12, Angle: math.Pi / 2, Bold: true, Halo: draw.Paper},
+		draw.Text{Role: draw.Ink, Text: "a < b & c", At: draw.Point{X: 20, Y: 30}, Anchor: draw.Middle, Size: 12,
+			Angle: math.Pi / 2, Bold: true, Halo: draw.Paper},
 		draw.Fill{Role: draw.Bark, Points: square(10, 10, 20)},
 		draw.Hatch{Role: draw.Warn, Points: square(10, 10, 20), Spacing: 5, Width: 1, Angle: 0},
 		draw.Stroke{Role: draw.Ink, Points: square(10, 10, 20), Width: 1.5, Dash: []float64{4, 3}, Closed: true},
@@ -70,7 +71,8 @@ func TestHatchLines(t *testing.T) {
 	}
 	assert.InDelta(t, 400, total, 20)
 	hollow := []draw.Point{{X: 0, Y: 0}, {X: 10, Y: 0}, {X: 10, Y: 10}, {X: 5, Y: 2}, {X: 0, Y: 10}}
-	assert.Len(t, draw.Hatch{Points: hollow, Spacing: 6}.Lines(), 2+1, "a line through both horns is two, one below them is one")
+	assert.Len(t, draw.Hatch{Points: hollow, Spacing: 6}.Lines(), 2+1,
+		"a line through both horns is two, one below them is one")
 	assert.Empty(t, draw.Hatch{Points: hollow}.Lines(), "no spacing, no lines")
 }
 

@@ -83,7 +83,8 @@ func TestFileRefusals(t *testing.T) {
 	good := encoded(t, design.Default())
 	with := func(name string) string { return strings.Replace(good, `"name":`, name, 1) }
 	rows := []struct{ name, text, says string }{
-		{"newer", strings.Replace(good, `"version": 2`, `"version": 3, "extra": {}`, 1), "of version 3 and this page reads up to 2"},
+		{"newer", strings.Replace(good, `"version": 2`, `"version": 3, "extra": {}`, 1),
+			"of version 3 and this page reads up to 2"},
 		{"cut short", good[:len(good)/2], "damaged"},
 		{"no end", good[:len(good)-3], "damaged"},
 		{"version zero", strings.Replace(good, `"version": 2`, `"version": 0`, 1), "damaged"},
@@ -105,8 +106,10 @@ func TestFileRefusals(t *testing.T) {
 		{"unknown origin", with(`"readings": [{"what": "railHeight", "from": "keel", "value": 1}], "name":`), `"keel"`},
 		{"unknown side", with(`"readings": [{"what": "railHeight", "side": "up", "value": 1}], "name":`), `"up"`},
 		{"reading of ribs", with(`"readings": [{"what": "ribCount", "value": 44}], "name":`), "no tape reads"},
-		{"thwart", with(`"readings": [{"what": "railHeight", "thwart": 40000, "value": 1}], "name":`), "thwart 40000"},
-		{"less than nothing", with(`"readings": [{"what": "railHeight", "station": -1, "value": 1}], "name":`), "less than nothing"},
+		{"thwart", with(`"readings": [{"what": "railHeight", "thwart": 40000, "value": 1}], "name":`),
+			"thwart 40000"},
+		{"less than nothing", with(`"readings": [{"what": "railHeight", "station": -1, "value": 1}], "name":`),
+			"less than nothing"},
 		{"half a rib", with(`"record": {"measurements": [{"what": "ribCount", "value": 43.5}]}, "name":`), "whole number"},
 		{"endless record", with(`"readings": [` + strings.Repeat(`{"what": "beamInside", "value": 1},`, record.MostData) + `{"what": "beamInside", "value": 1}], "name":`), "401 measurements"},
 		{"unknown set", strings.Replace(good, `"set": []`, `"set": ["length"]`, 1), `"length" as set`},
@@ -165,7 +168,8 @@ func TestFileKeepsTheBoat(t *testing.T) {
 // set stays, and what moved is listed, once.
 func TestFileOfVersion1(t *testing.T) {
 	const old = `{"format": "barkwright designs", "version": 1, "current": 0, "designs": [
-		{"name": "Old", "notes": "", "set": ["gores"], "values": {"beam": 0.8382, "frameWidth": 0.635, "turnWidth": 0.635, "bilge": 0.8, "heelLength": 0.508, "stemSolid": 0.1524, "gores": 5}},
+		{"name": "Old", "notes": "", "set": ["gores"], "values": {"beam": 0.8382, "frameWidth": 0.635, "turnWidth": 0.635,
+			"bilge": 0.8, "heelLength": 0.508, "stemSolid": 0.1524, "gores": 5}},
 		{"name": "Edited", "notes": "", "set": [], "values": {"frameWidth": 0.66, "turnWidth": 0.635}}]}`
 	f, err := file.Decode([]byte(old))
 	require.NoError(t, err)

@@ -68,7 +68,8 @@ func TestKeptRefusals(t *testing.T) {
 		{"nothing", ``, "not a file of Barkwright designs"},
 		{"a file", encoded(t, design.Default()), "not a file of Barkwright designs"},
 		// A page with one parameter more has another mark in the head.
-		{"unknown value", strings.Replace(strings.Replace(good, `"table":"`, `"table":"x`, 1), `"rocker":`, `"keel":1,"rocker":`, 1), `"keel"`},
+		{"unknown value", strings.Replace(strings.Replace(good, `"table":"`, `"table":"x`, 1), `"rocker":`,
+			`"keel":1,"rocker":`, 1), `"keel"`},
 		{"unknown in the head", strings.Replace(strings.Replace(good, `"table":"`, `"table":"x`, 1), `"revision":`, `"owner":"","revision":`, 1), `"owner"`},
 	}
 	for _, row := range rows {

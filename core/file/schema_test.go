@@ -74,8 +74,10 @@ func schema() object {
 				"items": object{
 					"type": "object", "additionalProperties": false, "required": []string{"width", "length"},
 					"properties": object{
-						"width":  object{"description": "Round the tree, in metres.", "type": "number", "minimum": design.LeastSheetWidth, "maximum": design.MostSheetWidth},
-						"length": object{"description": "Up the tree, in metres.", "type": "number", "minimum": design.LeastSheetLength, "maximum": design.MostSheetLength},
+						"width": object{"description": "Round the tree, in metres.", "type": "number",
+							"minimum": design.LeastSheetWidth, "maximum": design.MostSheetWidth},
+						"length": object{"description": "Up the tree, in metres.", "type": "number", "minimum": design.LeastSheetLength,
+							"maximum": design.MostSheetLength},
 					},
 				},
 			},
@@ -96,7 +98,8 @@ func schema() object {
 	properties["built"] = object{
 		"description": "The boat as it last could be built, where it cannot be as it stands.",
 		"type":        "object", "additionalProperties": false, "required": one["required"],
-		"properties": object{"name": properties["name"], "notes": properties["notes"], "set": properties["set"], "sheets": properties["sheets"], "corrections": properties["corrections"],
+		"properties": object{"name": properties["name"], "notes": properties["notes"], "set": properties["set"],
+			"sheets": properties["sheets"], "corrections": properties["corrections"],
 			"values": object{"description": "As those of the design.", "type": "object"}},
 	}
 	return object{
@@ -106,7 +109,8 @@ func schema() object {
 		"properties": object{
 			"format":  object{"const": file.Format},
 			"version": object{"const": file.Version},
-			"kept":    object{"description": "What a browser keeps of a boat in front of it. A reader of files needs none of it.", "type": "object"},
+			"kept": object{"type": "object",
+				"description": "What a browser keeps of a boat in front of it. A reader of files needs none of it."},
 			"typed":   object{"description": "What was half typed when it was kept, by the field.", "type": "object"},
 			"current": object{"description": "Which of the designs is looked at, from 0.", "type": "integer", "minimum": 0},
 			"designs": object{"type": "array", "minItems": 1, "items": one},
@@ -117,15 +121,18 @@ func schema() object {
 // corrections describes the local changes of each curve.
 func corrections() object {
 	share := func(what string) object {
-		return object{"description": what + ", as a share of the half gunwale from amidships.", "type": "number", "minimum": 0, "maximum": 1}
+		return object{"description": what + ", as a share of the half gunwale from amidships.", "type": "number",
+			"minimum": 0, "maximum": 1}
 	}
 	list := object{
 		"type": "array", "maxItems": shape.MostCorrections,
 		"items": object{
 			"type": "object", "additionalProperties": false, "required": []string{"at", "from", "to", "by"},
 			"properties": object{
-				"at": share("Where it is whole"), "from": share("Inboard of that, where it has died out"), "to": share("Outboard of it, the same"),
-				"by": object{"description": "In metres.", "type": "number", "minimum": -design.MostCorrection, "maximum": design.MostCorrection},
+				"at": share("Where it is whole"), "from": share("Inboard of that, where it has died out"),
+				"to": share("Outboard of it, the same"),
+				"by": object{"description": "In metres.", "type": "number", "minimum": -design.MostCorrection,
+					"maximum": design.MostCorrection},
 			},
 		},
 	}
@@ -134,8 +141,9 @@ func corrections() object {
 		properties[curve.Name] = list
 	}
 	return object{
-		"description": "Local changes of the half-breadth inside the gunwales, the sheer and the half girth, where a tape read otherwise than the values give.",
-		"type":        "object", "additionalProperties": false, "properties": properties,
+		"description": "Local changes of the half-breadth inside the gunwales, the sheer and the half girth, where a " +
+			"tape read otherwise than the values give.",
+		"type": "object", "additionalProperties": false, "properties": properties,
 	}
 }
 
@@ -153,11 +161,12 @@ func measurements(of func(record.Kind) bool) object {
 		"items": object{
 			"type": "object", "additionalProperties": false, "required": []string{"what", "value"},
 			"properties": object{
-				"what":      object{"enum": kinds},
-				"thwart":    object{"description": "Counted from the middle one, 0, outward.", "type": "integer", "minimum": 0},
-				"station":   number("The distance in metres where it was taken."),
-				"height":    number("Over the base line, in metres, of what is taken at one."),
-				"from":      object{"description": "Where the station is counted from; left out, from the middle.", "enum": []string{"gunwale end", "end"}},
+				"what":    object{"enum": kinds},
+				"thwart":  object{"description": "Counted from the middle one, 0, outward.", "type": "integer", "minimum": 0},
+				"station": number("The distance in metres where it was taken."),
+				"height":  number("Over the base line, in metres, of what is taken at one."),
+				"from": object{"description": "Where the station is counted from; left out, from the middle.",
+					"enum": []string{"gunwale end", "end"}},
 				"side":      object{"description": "The half of the boat; left out, both.", "enum": []string{"forward", "aft"}},
 				"value":     object{"description": "In metres, or a whole number.", "type": "number"},
 				"tolerance": number("In metres, or a number; left out or 0, the usual one."),
@@ -191,7 +200,8 @@ func TestFilesKeepToTheSchema(t *testing.T) {
 	require.NoError(t, err)
 	var s object
 	require.NoError(t, json.Unmarshal(text, &s))
-	f := file.File{Boats: boats(append(append(design.Starting(), design.Default()), check.SomeDesigns(30, 2)...)[:12]), Current: 2}
+	f := file.File{Boats: boats(append(append(design.Starting(), design.Default()), check.SomeDesigns(30, 2)...)[:12]),
+		Current: 2}
 	data, err := f.Encode()
 	require.NoError(t, err)
 	var v any
@@ -225,7 +235,8 @@ func violations(s object, v any, at string) []string {
 	case bool:
 		wrong(s["type"] != "boolean", "type")
 	case float64:
-		wrong(s["type"] == "integer" && x != float64(int(x)) || s["type"] != "number" && s["type"] != "integer" && s["const"] == nil, "type")
+		wrong(s["type"] == "integer" && x != float64(int(x)) || s["type"] != "number" && s["type"] != "integer" &&
+			s["const"] == nil, "type")
 		least, _ := s["minimum"].(float64)
 		most, bounded := s["maximum"].(float64)
 		// Numbers at their bound may differ from it in the last bits.

@@ -71,8 +71,10 @@ func TestSlackOfTheBark(t *testing.T) {
 
 func TestStakes(t *testing.T) {
 	for _, d := range []design.Design{
-		design.Default(), check.With(t, "thwarts", 7.0), check.With(t, "thwarts", 3.0), check.With(t, "length", 400*inch, "thwarts", 9.0),
-		check.With(t, "frameLength", 150*inch), check.With(t, "frameLength", 164*inch), check.With(t, "frameLength", 100*inch),
+		design.Default(), check.With(t, "thwarts", 7.0), check.With(t, "thwarts", 3.0),
+		check.With(t, "length", 400*inch, "thwarts", 9.0),
+		check.With(t, "frameLength", 150*inch), check.With(t, "frameLength", 164*inch),
+		check.With(t, "frameLength", 100*inch),
 	} {
 		h, f := build(d)
 		end := d.FrameLength / 2

@@ -71,8 +71,10 @@ func TestHeadboardsBreadths(t *testing.T) {
 		}
 		assert.InDelta(t, lining, nearest, 2e-5)
 	}
-	assert.Equal(t, []geom.Vec2{{Y: d.StemDepth / 2}, {X: d.StemWidth / 2, Y: d.StemDepth / 2}, {X: d.StemWidth / 2}}, b.Outline[:3])
-	t.Logf("%.1f in inside the end: %.2f high, %.2f wide, neck %.2f, foot %.2f", d.Headboard/inch, b.Height/inch, b.Width/inch, b.Neck/inch, b.Foot/inch)
+	assert.Equal(t, []geom.Vec2{{Y: d.StemDepth / 2}, {X: d.StemWidth / 2, Y: d.StemDepth / 2}, {X: d.StemWidth / 2}},
+		b.Outline[:3])
+	t.Logf("%.1f in inside the end: %.2f high, %.2f wide, neck %.2f, foot %.2f", d.Headboard/inch, b.Height/inch,
+		b.Width/inch, b.Neck/inch, b.Foot/inch)
 }
 
 // The board set farther in grows broader evenly: its numbers are read between the

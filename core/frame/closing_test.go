@@ -77,7 +77,8 @@ func TestStitchGroupsOfTheDefault(t *testing.T) {
 	_, f := build(design.Default())
 	c, s := f.Closing, f.Stem
 	require.Len(t, c.Groups, 3)
-	assert.Equal(t, []frame.Sewn{frame.BarkAlone, frame.SolidHeel, frame.Laminated}, []frame.Sewn{c.Groups[0].Through, c.Groups[1].Through, c.Groups[2].Through})
+	assert.Equal(t, []frame.Sewn{frame.BarkAlone, frame.SolidHeel, frame.Laminated},
+		[]frame.Sewn{c.Groups[0].Through, c.Groups[1].Through, c.Groups[2].Through})
 	assert.InDelta(t, c.Trim.Length()-s.Curve, c.Groups[0].To, 1e-12)
 	assert.InDelta(t, 4*inch, c.Groups[1].To-c.Groups[1].From, 1e-12)
 	assert.InDelta(t, 8, c.Groups[1].Stitches, 1, "4 in at half an inch")

@@ -41,8 +41,10 @@ const exampleFull, exampleFine = 1.36, 1.02
 func example(t testing.TB, middlePost, endPost float64) *hull.Hull {
 	p := published(t)
 	half := p["half length"].low
-	d := check.With(t, "overhang", 12*inch, "beam", p["thwart shoulder0"].low*inch, "beamFull", exampleFull, "beamFine", exampleFine,
-		"sheerSweep", 2.0, "gunwaleEndHeight", 20*inch, "endHeight", 25*inch, "rocker", 0.0, "bedLength", p["bed length"].low*inch, "bedCrown", p["bed crown"].low*inch,
+	d := check.With(t, "overhang", 12*inch, "beam", p["thwart shoulder0"].low*inch, "beamFull", exampleFull,
+		"beamFine", exampleFine,
+		"sheerSweep", 2.0, "gunwaleEndHeight", 20*inch, "endHeight", 25*inch, "rocker", 0.0,
+		"bedLength", p["bed length"].low*inch, "bedCrown", p["bed crown"].low*inch,
 		"frameLength", 180*inch, "inwaleThickness", 1.5*inch, "inwaleDepth", 1.5*inch,
 		"thwart1", p["thwart run1"].low/half, "thwart2", p["thwart run2"].low/half,
 		"ribs", p["ribs count"].low, "ribWidthMid", p["ribs widthMid"].low*inch, "ribWidthEnd", p["ribs widthEnd"].low*inch,
@@ -56,7 +58,8 @@ func example(t testing.TB, middlePost, endPost float64) *hull.Hull {
 	}
 	var h *hull.Hull
 	for range 8 {
-		x, ok := geom.Bisect(func(x float64) float64 { return shaped(x).Gunwale.Length() - half*inch }, 80*inch, half*inch, 1e-9)
+		x, ok := geom.Bisect(func(x float64) float64 { return shaped(x).Gunwale.Length() - half*inch }, 80*inch, half*inch,
+			1e-9)
 		require.True(t, ok)
 		h = shaped(x)
 		d = h.Design
@@ -149,7 +152,8 @@ func TestPublishedBlankRule(t *testing.T) {
 				short = r.Run
 			}
 		}
-		t.Logf("twice the nearest thwart falls short from %.1f in out; first thwart %.1f, end thwart %.1f", short/inch, first/inch, end/inch)
+		t.Logf("twice the nearest thwart falls short from %.1f in out; first thwart %.1f, end thwart %.1f", short/inch,
+			first/inch, end/inch)
 	}
 	longest := frame.Build(example(t, 7.5, 17)).Ribs[0]
 	assert.InDelta(t, 60, longest.Blank/inch, 0.01)

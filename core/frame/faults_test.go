@@ -31,18 +31,23 @@ func TestFrameFaults(t *testing.T) {
 		mends     bool
 		d         design.Design
 	}{
-		{"thwart1", "under 6\" along the gunwale", true, check.With(t, "thwarts", 3.0, "length", 100*inch, "overhang", 20*inch, "thwart1", 0.1)},
+		{"thwart1", "under 6\" along the gunwale", true,
+			check.With(t, "thwarts", 3.0, "length", 100*inch, "overhang", 20*inch, "thwart1", 0.1)},
 		{"thwart2", "under 6\" along the gunwale", true, check.With(t, "thwart1", 0.6, "thwart2", 0.62)},
 		{"thwart2", "inboard of it", true, check.With(t, "thwart1", 0.6, "thwart2", 0.4)},
 		{"headboard", "2\" or more outside the last thwart", true, check.With(t, "thwart2", 0.9, "headboard", 9*inch)},
 		{"headboard", "outside the last thwart", false, check.With(t, "thwart2", 0.97)},
-		{"headboard", "under its neck", true, check.With(t, "overhang", 0.0, "headboard", 1*inch, "endFull", 0.2, "heelLength", 24*inch, "gunwaleEndHeight", 12.5*inch, "endHeight", 13*inch)},
+		{"headboard", "under its neck", true, check.With(t, "overhang", 0.0, "headboard", 1*inch, "endFull", 0.2,
+			"heelLength", 24*inch, "gunwaleEndHeight", 12.5*inch, "endHeight", 13*inch)},
 		{"ribs", "leave none", true, check.With(t, "thwarts", 9.0, "ribs", 8.0)},
 		{"ribs", "2 1/4\" wide where they stand", true, check.With(t, "ribs", 90.0)},
 		{"groupHoles", "does not fit between the tips", true, check.With(t, "groupHoles", 8.0)},
-		{"groupHoles", "does not fit between the tips", false, check.With(t, "ribs", 70.0, "ribTipWidth", 1.75*inch, "holeSpacing", 1*inch)},
-		{"bedCrown", "A post would be", true, check.With(t, "depth", 7*inch, "inwaleDepth", 2.5*inch, "bedCrown", 5*inch, "bedLength", 150*inch, "frameLength", 140*inch)},
-		{"bedCrown", "blocks under the heels", false, check.With(t, "depth", 7*inch, "inwaleDepth", 2.5*inch, "barkThickness", 0.3*inch, "rocker", 3.5*inch, "endBlocking", 0.0, "bedCrown", 0.0)},
+		{"groupHoles", "does not fit between the tips", false,
+			check.With(t, "ribs", 70.0, "ribTipWidth", 1.75*inch, "holeSpacing", 1*inch)},
+		{"bedCrown", "A post would be", true, check.With(t, "depth", 7*inch, "inwaleDepth", 2.5*inch, "bedCrown", 5*inch,
+			"bedLength", 150*inch, "frameLength", 140*inch)},
+		{"bedCrown", "blocks under the heels", false, check.With(t, "depth", 7*inch, "inwaleDepth", 2.5*inch,
+			"barkThickness", 0.3*inch, "rocker", 3.5*inch, "endBlocking", 0.0, "bedCrown", 0.0)},
 	}
 	for _, row := range rows {
 		found := false
@@ -148,7 +153,8 @@ func inBounds(t *testing.T, h *hull.Hull, f frame.Frame) {
 			// Up a steep sheer marks stand closer along the boat than along the gunwale.
 			before := f.Ribs[i-1]
 			apart := min(r.X-before.X, (r.Width+before.Width)/2)
-			require.GreaterOrEqual(t, r.FootX-before.FootX, apart-1e-9, "the feet of ribs stand in order, as far apart as their marks or clear")
+			require.GreaterOrEqual(t, r.FootX-before.FootX, apart-1e-9,
+				"the feet of ribs stand in order, as far apart as their marks or clear")
 		}
 		foot = r.FootX + r.Width/2
 	}

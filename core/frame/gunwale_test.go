@@ -117,7 +117,8 @@ func TestGunwaleLengths(t *testing.T) {
 // Layers are at the ends only: a sheer that is tightest amidships is bent whole
 // there, however many layers its ends have.
 func TestSplitsMendTheEndsOnly(t *testing.T) {
-	pairs := []any{"gunwaleCondition", float64(wood.Dry), "sheerSweep", 1.5, "gunwaleEndHeight", 40 * inch, "endHeight", 45 * inch}
+	pairs := []any{"gunwaleCondition", float64(wood.Dry), "sheerSweep", 1.5, "gunwaleEndHeight", 40 * inch,
+		"endHeight", 45 * inch}
 	_, whole := build(check.With(t, append(pairs, "gunwaleEndSplits", 1.0)...))
 	_, split := build(check.With(t, append(pairs, "gunwaleEndSplits", 4.0)...))
 	assert.Less(t, whole.Gunwales.InwaleSheer.X, 0.5)

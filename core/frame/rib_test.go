@@ -112,7 +112,8 @@ func TestFittingOrder(t *testing.T) {
 // geometry): the rib drawn point by point is as long as the number says, and the
 // inner face with its bevels at 45 degrees is shorter by t (turning + 1) a side.
 func TestRibLengthIsThatOfItsShape(t *testing.T) {
-	for _, d := range []design.Design{design.Default(), check.With(t, "greatestBeam", 38*inch), check.With(t, "bilge", 0.5)} {
+	for _, d := range []design.Design{design.Default(), check.With(t, "greatestBeam", 38*inch),
+		check.With(t, "bilge", 0.5)} {
 		h, f := build(d)
 		for _, r := range f.Ribs {
 			if r.Bend.WillNotFit {
@@ -192,7 +193,8 @@ func TestMeasuredBulgingBoatsRib(t *testing.T) {
 	}
 	in := func(column string) float64 { return m.Float(t, column) * inch }
 	overhang := (in("length_overall_in") - in("length_over_gunwales_in")) / 2
-	_, f := build(check.With(t, "length", in("length_overall_in"), "overhang", overhang, "beam", in("beam_inside_gunwales_in"),
+	_, f := build(check.With(t, "length", in("length_overall_in"), "overhang", overhang,
+		"beam", in("beam_inside_gunwales_in"),
 		"greatestBeam", in("beam_in"), "depth", in("depth_amidships_in"), "gunwaleEndHeight", in("rail_headboard_in"),
 		"endHeight", in("end_height_in"), "beamFull", 1.9, "beamFine", 1.2, "inwaleThickness", 1*inch,
 		"ribThickness", 0.375*inch, "ribThicknessEnd", 0.25*inch))
@@ -246,6 +248,7 @@ func TestRibsStandSquareToTheBottom(t *testing.T) {
 		clear := f.Headboard.FootX - r.FootX - r.Width/2
 		square := math.Atan(geom.Slope(h.Bottom, h.HeelX-1e-4, 1e-5))
 		assert.GreaterOrEqual(t, clear, 0.9*inch-1e-9)
-		assert.True(t, clear < 0.9*inch+1e-6 || math.Abs(r.Lean-square) < 0.01, "%s: held back only as far as need be", d.Name)
+		assert.True(t, clear < 0.9*inch+1e-6 || math.Abs(r.Lean-square) < 0.01, "%s: held back only as far as need be",
+			d.Name)
 	}
 }

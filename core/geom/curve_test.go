@@ -70,7 +70,8 @@ func TestQuarterCircleBezier(t *testing.T) {
 	assert.InDelta(t, 0.18749, min(at, 1-at), 5e-6)
 	speed := func(u float64) float64 { return b.Derivative(u).Len() }
 	assert.InDelta(t, 1.571016698074, geom.Integrate(speed, 0, 1, 40), 5e-13)
-	assert.InDelta(t, math.Pi/2, geom.Integrate(func(u float64) float64 { return b.Curvature(u) * speed(u) }, 0, 1, 40), 1e-12)
+	assert.InDelta(t, math.Pi/2, geom.Integrate(func(u float64) float64 { return b.Curvature(u) * speed(u) }, 0, 1, 40),
+		1e-12)
 	_, out := geom.Least(func(u float64) float64 { return -b.At(u).Len() }, 0, 1, 100)
 	assert.InDelta(t, 2.72530007e-4, -out-1, 5e-13)
 }
@@ -93,7 +94,8 @@ func TestConicKinds(t *testing.T) {
 		assert.InDelta(t, p.At(u).X*p.At(u).X, p.At(u).Y, 1e-15, "y = x^2")
 	}
 	assert.InDelta(t, 2, p.Curvature(0), 1e-12)
-	assert.InDelta(t, 1.47894285754460, geom.Integrate(func(u float64) float64 { return p.Derivative(u).Len() }, 0, 1, 20), 5e-14)
+	assert.InDelta(t, 1.47894285754460,
+		geom.Integrate(func(u float64) float64 { return p.Derivative(u).Len() }, 0, 1, 20), 5e-14)
 
 	chord := geom.Conic{A: geom.Vec2{}, C: geom.Vec2{X: 9, Y: -5}, B: geom.Vec2{X: 1, Y: 2}}
 	for _, u := range []float64{0.2, 0.5, 0.9} {

@@ -49,7 +49,8 @@ func TestCellsAreOfSecondOrder(t *testing.T) {
 		for _, p := range g.At {
 			start = append(start, geom.Vec2{X: p.X, Y: p.Y})
 		}
-		f := geom.Flatten(geom.FlattenProblem{Grid: g, Start: start, Hold: func(int, int) geom.Held { return geom.Held{X: true, Y: true} }}, nil)
+		f := geom.Flatten(geom.FlattenProblem{Grid: g, Start: start,
+			Hold: func(int, int) geom.Held { return geom.Held{X: true, Y: true} }}, nil)
 		most := 0.0
 		for i, c := range f.Cells() {
 			a := 0.4 + 0.4*(float64(i%n)+0.5)/float64(n)

@@ -226,6 +226,7 @@ func TestSelfCrossing(t *testing.T) {
 	at, crosses := selfCrossing([]geom.Vec2{{X: 0, Y: 0}, {X: 2, Y: 2}, {X: 2, Y: 0}, {X: 0, Y: 2}})
 	assert.True(t, crosses)
 	assert.Equal(t, geom.Vec2{X: 1, Y: 1}, at)
-	_, crosses = selfCrossing([]geom.Vec2{{X: 0, Y: 0}, {X: 2, Y: 0}, {X: 2, Y: 2}, {X: 1, Y: 2}, {X: 1, Y: 1}, {X: 1, Y: 2}, {X: 0, Y: 2}})
+	_, crosses = selfCrossing([]geom.Vec2{{X: 0, Y: 0}, {X: 2, Y: 0}, {X: 2, Y: 2}, {X: 1, Y: 2}, {X: 1, Y: 1},
+		{X: 1, Y: 2}, {X: 0, Y: 2}})
 	assert.False(t, crosses, "the closed banks of a slit touch")
 }

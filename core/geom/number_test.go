@@ -37,7 +37,8 @@ func TestIntegrateAgainstLibrary(t *testing.T) {
 func TestSlope(t *testing.T) {
 	for _, x := range []float64{-1, 0.3, 2} {
 		assert.InDelta(t, math.Cos(x), geom.Slope(math.Sin, x, 1e-3), 1e-12)
-		assert.InDelta(t, fd.Derivative(math.Exp, x, &fd.Settings{Formula: fd.Central, Step: 1e-5}), geom.Slope(math.Exp, x, 1e-3), 1e-8)
+		assert.InDelta(t, fd.Derivative(math.Exp, x, &fd.Settings{Formula: fd.Central, Step: 1e-5}),
+			geom.Slope(math.Exp, x, 1e-3), 1e-8)
 	}
 	const h = 0.1
 	miss := math.Exp(0) - geom.Slope(math.Exp, 0, h)

@@ -122,7 +122,8 @@ func TestNoKinkAlong(t *testing.T) {
 // The tightest radius has a true corner where its place jumps from one part of the
 // bend to another; on these boats it does not.
 func TestNoKinkOfTightestRadius(t *testing.T) {
-	for _, d := range []design.Design{design.Default(), measuredM1(t), check.With(t, "bilge", 0.6), check.With(t, "turnWidth", 20*inch)} {
+	for _, d := range []design.Design{design.Default(), measuredM1(t), check.With(t, "bilge", 0.6),
+		check.With(t, "turnWidth", 20*inch)} {
 		h := hull.New(d)
 		jump, x := kink(func(x float64) float64 {
 			return math.Log(tightest(h.Column(h.ColumnAtEdge(math.Abs(x))).Section)) * units.Foot

@@ -53,8 +53,10 @@ func TestBulgeIsCarried(t *testing.T) {
 // are left out, what follows in rounded steps is held, and from no greatest breadth to the
 // least one is a choice between two boats.
 func TestNoJumpUnderASlider(t *testing.T) {
-	keys := []string{"beam", "depth", "frameWidth", "turnWidth", "greatestBeam", "ease", "bilge", "inwaleThickness", "beamFine", "thwart2"}
-	boats := []design.Design{design.Default(), check.With(t, "builtOn", 1.0), check.With(t, "greatestBeam", 37*inch), design.Starting()[2]}
+	keys := []string{"beam", "depth", "frameWidth", "turnWidth", "greatestBeam", "ease", "bilge", "inwaleThickness",
+		"beamFine", "thwart2"}
+	boats := []design.Design{design.Default(), check.With(t, "builtOn", 1.0), check.With(t, "greatestBeam", 37*inch),
+		design.Starting()[2]}
 	for n, from := range boats {
 		from = held(from)
 		for k, key := range keys {

@@ -23,7 +23,8 @@ func TestCutAgainstTheColumns(t *testing.T) {
 		h := hull.New(d)
 		board := d.HeadboardX()
 		for _, at := range [][2]float64{
-			{board, board}, {board + 2*in, board}, {board - 2.5*in, board - 4*in}, {board - 9*in, board - 10*in}, {h.HeelX / 2, h.HeelX / 2},
+			{board, board}, {board + 2*in, board}, {board - 2.5*in, board - 4*in}, {board - 9*in, board - 10*in},
+			{h.HeelX / 2, h.HeelX / 2},
 		} {
 			c := h.CutAt(at[0], at[1])
 			points := searched(t, h, c, at[1], 32)
@@ -53,7 +54,8 @@ func searched(t *testing.T, h *hull.Hull, c hull.Cut, top float64, n int) []geom
 	high := h.ColumnAtEdge(top)
 	out := make([]geom.Vec2, n+1)
 	for i := range out {
-		v, ok := geom.Bisect(func(v float64) float64 { return side(h.Column(v).Points(n)[i]) }, max(0, high-0.5), min(2, high+0.5), 1e-9)
+		v, ok := geom.Bisect(func(v float64) float64 { return side(h.Column(v).Points(n)[i]) }, max(0, high-0.5),
+			min(2, high+0.5), 1e-9)
 		require.True(t, ok)
 		p := h.Column(v).Points(n)[i]
 		out[i] = geom.Vec2{X: p.Y, Y: geom.Vec2{X: p.X, Y: p.Z}.Sub(c.Foot).Dot(c.Up)}

@@ -40,7 +40,8 @@ func TestShapeFaults(t *testing.T) {
 		{"frameLength", "outside the bark", check.With(t, "frameLength", 170*inch, "frameFull", 4.0, "frameFine", 0.8)},
 		{"greatestBeam", "lean in by", check.With(t, "depth", 12.5*inch, "greatestBeam", 70*inch)},
 		{"overhang", "outside the curve", check.With(t, "overhang", 0.5*inch, "endHeight", 36*inch, "endFull", 0.2)},
-		{"rocker", "so steeply at the heels", check.With(t, "rocker", 6*inch, "rockerSpread", 8.0, "heelLength", 40*inch, "endHeight", 21*inch)},
+		{"rocker", "so steeply at the heels", check.With(t, "rocker", 6*inch, "rockerSpread", 8.0, "heelLength", 40*inch,
+			"endHeight", 21*inch)},
 		{"endHeight", "over the head", check.With(t, "sheerSweep", 10.0, "overhang", 30*inch, "endHeight", 21*inch)},
 	}
 	for _, row := range rows {

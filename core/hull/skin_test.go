@@ -37,7 +37,8 @@ func TestSkinGrid(t *testing.T) {
 			require.InDelta(t, 0, geom.Vec2{X: foot.X, Y: foot.Z}.Sub(h.Foot(v)).Len(), 1e-12)
 			require.InDelta(t, h.SkinHalfBreadth(top.X), top.Y, 1e-9)
 			require.InDelta(t, h.TopEdge(top.X), top.Z, 1e-9)
-			require.InDelta(t, 0, (v-h.ColumnAtEdge(top.X))*h.Edge.Length(), 1e-3, "the edge's table is read both ways to a millimetre")
+			require.InDelta(t, 0, (v-h.ColumnAtEdge(top.X))*h.Edge.Length(), 1e-3,
+				"the edge's table is read both ways to a millimetre")
 			for r := range 21 {
 				p := g.At[c*21+r]
 				require.GreaterOrEqual(t, p.Y, 0.0)

@@ -204,7 +204,8 @@ func TestOutlineFileHasTheHullsGirths(t *testing.T) {
 		c = c.WithFlat(core.LayFlat(c, bark.ForFigures, nil, nil))
 		require.LessOrEqual(t, c.Skin.Flat.P95, d.StretchLimit)
 		var file bytes.Buffer
-		require.NoError(t, pattern.Stack(pattern.Make(c, "outline", pattern.Options{System: units.Imperial16})).SVG(&file, head))
+		made := pattern.Make(c, "outline", pattern.Options{System: units.Imperial16})
+		require.NoError(t, pattern.Stack(made).SVG(&file, head))
 		p := readOutline(t, file.Bytes())
 		require.Len(t, p.gores, len(c.Bark.Gores))
 		w := newWay(c.Hull, p)
@@ -220,7 +221,8 @@ func TestOutlineFileHasTheHullsGirths(t *testing.T) {
 				assert.InDelta(t, w.girth(x)/units.Inch, girth/units.Inch, 0.125, "gore at %v in", x/units.Inch)
 			}
 			between := (x + last) / 2
-			girth := w.seam.point(hullRun(between, w.seamLine)).Sub(geom.Vec2{X: hullRun(between, w.bottom)}).Len() + w.panel(between)
+			girth := w.seam.point(hullRun(between, w.seamLine)).Sub(geom.Vec2{X: hullRun(between, w.bottom)}).Len() +
+				w.panel(between)
 			if x > 0 {
 				assert.InDelta(t, w.girth(between)/units.Inch, girth/units.Inch, 0.125, "at %v in", between/units.Inch)
 			}

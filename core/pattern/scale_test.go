@@ -23,7 +23,8 @@ func TestScaleByHand(t *testing.T) {
 		{150, 141, pattern.A4OnLetter}, {150, 141.2, pattern.A4OnLetter},
 		{150, 139.5, pattern.FitToPage}, {150, 120, pattern.FitToPage},
 		{150, 154, pattern.Enlarged}, {150, 152.4, pattern.Enlarged},
-		{150, 75, pattern.NotTheBar}, {150, 0, pattern.NotTheBar}, {150, 301, pattern.NotTheBar}, {150, math.NaN(), pattern.NotTheBar},
+		{150, 75, pattern.NotTheBar}, {150, 0, pattern.NotTheBar}, {150, 301, pattern.NotTheBar},
+		{150, math.NaN(), pattern.NotTheBar},
 	} {
 		s := pattern.CheckScale(c.bar/1000, c.measured/1000, 4)
 		assert.Equal(t, c.cause, s.Cause, "%v of %v", c.measured, c.bar)
@@ -35,9 +36,12 @@ func TestScaleByHand(t *testing.T) {
 		}
 	}
 	s := pattern.CheckScale(0.150, 0.1461, 4)
-	assert.Equal(t, "Printed at 97.4 %: the story stick, 4000 mm, would come out 104 mm short. It is likely a Letter page fitted to A4 paper: choose the paper that is in the printer, scale 100 %.",
+	assert.Equal(t, "Printed at 97.4 %: the story stick, 4000 mm, would come out 104 mm short. It is likely a "+
+		"Letter page fitted to A4 paper: choose the paper that is in the printer, scale 100 %.",
 		s.Text("the story stick", 4, units.Metric))
-	assert.Equal(t, "Printed at 100.0 %: true to size, as far as a tape can tell. Print the rest.", pattern.CheckScale(0.15, 0.15, 4).Text("", 4, units.Metric))
+	assert.Equal(t, "Printed at 100.0 %: true to size, as far as a tape can tell. Print the rest.",
+		pattern.CheckScale(0.15, 0.15, 4).Text("", 4, units.Metric))
 	assert.Contains(t, pattern.CheckScale(0.15, 0.154, 4).Text("the stick", 4, units.Metric), "107 mm long")
-	assert.Equal(t, "too far off to be this bar: measure the bar that is named here.", pattern.CheckScale(0.15, 0.01, 4).Text("", 4, units.Metric))
+	assert.Equal(t, "too far off to be this bar: measure the bar that is named here.",
+		pattern.CheckScale(0.15, 0.01, 4).Text("", 4, units.Metric))
 }

@@ -67,7 +67,8 @@ func TestTilesShareTheirOverlaps(t *testing.T) {
 	for _, x := range tiles {
 		for _, l := range x.Lines() {
 			for _, q := range l.Points {
-				assert.True(t, q.X >= -1e-9 && q.Y >= -1e-9 && q.X <= 190+1e-9 && q.Y <= 259+1e-9, "%s inside its block: %v", x.ID(), q)
+				assert.True(t, q.X >= -1e-9 && q.Y >= -1e-9 && q.X <= 190+1e-9 && q.Y <= 259+1e-9, "%s inside its block: %v",
+					x.ID(), q)
 			}
 		}
 		sum += runOf(x.Lines()) - runOf(marks(x))
@@ -129,7 +130,8 @@ func alike(t *testing.T, name string, a, b pattern.Tile) int {
 			q = q.Sub(by)
 			here := q.Add(by)
 			const clear = 1e-6
-			if q.X < clear || q.Y < clear || q.X > 190-clear || q.Y > 259-clear || here.X < clear || here.Y < clear || here.X > 190-clear || here.Y > 259-clear {
+			if q.X < clear || q.Y < clear || q.X > 190-clear || q.Y > 259-clear || here.X < clear || here.Y < clear ||
+				here.X > 190-clear || here.Y > 259-clear {
 				continue
 			}
 			off := math.Inf(1)

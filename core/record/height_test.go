@@ -12,13 +12,17 @@ import (
 // A half breadth says where and at what height, in a row's name, its station or both.
 func TestReadBreadthAtAHeight(t *testing.T) {
 	for text, want := range map[string]Datum{
-		"Half breadth 4 in up amidships: 15 3/4":                    {Value: 15.75 * inch, At: Place{Height: 4 * inch}},
-		"half breadth amidships, 4 in up: 15.75":                    {Value: 15.75 * inch, At: Place{Height: 4 * inch}},
-		"Half-breadth at a height of 4 in amidships\t15 3/4":        {Value: 15.75 * inch, At: Place{Height: 4 * inch}},
-		"breadth at 4 in height, 12 in from the middle, 31 1/2":     {Value: 15.75 * inch, At: Place{Distance: 12 * inch, Height: 4 * inch}},
-		"Half breadth; 4 1/2 up, at thwart 1; 15 3/4":               {Value: 15.75 * inch, Number: 1, At: Place{Height: 4.5 * inch}},
-		"Half breadth; 3 in high, 10 in from the end, aft; 9; ±1/8": {Value: 9 * inch, Tolerance: inch / 8, At: Place{From: FromEnd, Distance: 10 * inch, Side: Aft, Height: 3 * inch}},
-		"Half breadth 100 mm up; 12; 400 mm":                        {Value: 0.4, At: Place{Distance: 12 * inch, Height: 0.1}},
+		"Half breadth 4 in up amidships: 15 3/4":             {Value: 15.75 * inch, At: Place{Height: 4 * inch}},
+		"half breadth amidships, 4 in up: 15.75":             {Value: 15.75 * inch, At: Place{Height: 4 * inch}},
+		"Half-breadth at a height of 4 in amidships\t15 3/4": {Value: 15.75 * inch, At: Place{Height: 4 * inch}},
+		"breadth at 4 in height, 12 in from the middle, 31 1/2": {Value: 15.75 * inch,
+			At: Place{Distance: 12 * inch, Height: 4 * inch}},
+		"Half breadth; 4 1/2 up, at thwart 1; 15 3/4": {Value: 15.75 * inch, Number: 1,
+			At: Place{Height: 4.5 * inch}},
+		"Half breadth; 3 in high, 10 in from the end, aft; 9; ±1/8": {Value: 9 * inch, Tolerance: inch / 8,
+			At: Place{From: FromEnd, Distance: 10 * inch, Side: Aft, Height: 3 * inch}},
+		"Half breadth 100 mm up; 12; 400 mm": {Value: 0.4,
+			At: Place{Distance: 12 * inch, Height: 0.1}},
 	} {
 		_, data, refused := Read(text, 0, units.Imperial16)
 		require.Empty(t, refused, text)

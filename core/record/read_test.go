@@ -104,7 +104,8 @@ func TestReadABoatALine(t *testing.T) {
 	}
 	assert.Empty(t, Boats("boat;length overall;beam inside;depth"))
 	assert.Empty(t, Boats(pasted))
-	assert.Equal(t, []string{"the boat of row 2", "the boat of row 3"}, Boats("length overall;beam inside;depth\n16';33;12\n17';34;13"))
+	assert.Equal(t, []string{"the boat of row 2", "the boat of row 3"},
+		Boats("length overall;beam inside;depth\n16';33;12\n17';34;13"))
 }
 
 func testBoatOfSurvey(t *testing.T, text string, which int, row check.Row) {
@@ -160,7 +161,8 @@ func TestReadNamesAndBounds(t *testing.T) {
 
 // A station said in words is read as it is, never as amidships.
 func TestStationsInWords(t *testing.T) {
-	_, data, refused := Read("Rail height;24 aft of amidships;13\nRail height, amidships\t12\nRail height\tfirst thwart\t13 1/4", 0, units.Imperial16)
+	_, data, refused := Read("Rail height;24 aft of amidships;13\nRail height, amidships\t12\n"+
+		"Rail height\tfirst thwart\t13 1/4", 0, units.Imperial16)
 	assert.Empty(t, refused)
 	require.Len(t, data, 3)
 	assert.Equal(t, Aft, data[0].At.Side)

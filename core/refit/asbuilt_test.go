@@ -54,7 +54,8 @@ func TestSpreadAtOneThwartMovesTheRibsNearIt(t *testing.T) {
 
 	again := AsBuilt(out.Design, []record.Datum{{Kind: record.ClearWidth, Number: 1, Value: read}}, units.Imperial16)
 	assert.Empty(t, again.Corrected, "read again, nothing changes")
-	back := AsBuilt(out.Design, []record.Datum{{Kind: record.ClearWidth, Number: 1, Value: read - inch/2}}, units.Imperial16)
+	back := AsBuilt(out.Design, []record.Datum{{Kind: record.ClearWidth, Number: 1, Value: read - inch/2}},
+		units.Imperial16)
 	assert.InDelta(t, before.HalfBeam(x), halfBeam(back.Design, x), 1e-6)
 	assert.Equal(t, 1, back.Design.Corrected.Plan.Count)
 }
@@ -71,7 +72,8 @@ func TestCorrectionsAreSmooth(t *testing.T) {
 			record.Datum{Kind: record.ClearWidth, Number: n, Value: widthAt(h, n) + inch*(0.5-float64(n)/2)},
 			record.Datum{Kind: record.SheerHeight, Number: n, Value: h.Sheer(thwartX(h, n)) - inch*(0.5-float64(n)/4)})
 	}
-	readings = append(readings, record.Datum{Kind: record.SheerHeight, At: record.Place{From: record.FromGunwaleEnd}, Value: d.GunwaleEndHeight + inch/2})
+	readings = append(readings, record.Datum{Kind: record.SheerHeight, At: record.Place{From: record.FromGunwaleEnd},
+		Value: d.GunwaleEndHeight + inch/2})
 	out := AsBuilt(d, readings, units.Imperial16)
 	require.Empty(t, out.Conflicts)
 	for _, r := range out.Rows {
@@ -114,11 +116,13 @@ func TestCorrectionsHaveLimits(t *testing.T) {
 	}
 	for i := range shape.MostCorrections + 1 {
 		x := float64(i+1) * 9 * inch
-		if out := AsBuilt(d, []record.Datum{{Kind: record.ClearWidth, At: record.Place{Distance: x}, Value: 2*halfBeam(d, x) + inch/4}}, units.Imperial16); len(out.Conflicts) > 0 {
+		if out := AsBuilt(d, []record.Datum{{Kind: record.ClearWidth, At: record.Place{Distance: x},
+			Value: 2*halfBeam(d, x) + inch/4}}, units.Imperial16); len(out.Conflicts) > 0 {
 			assert.Contains(t, out.Conflicts[0].Message, "8 places")
 			return
 		}
-		d = AsBuilt(d, []record.Datum{{Kind: record.ClearWidth, At: record.Place{Distance: x}, Value: 2*halfBeam(d, x) + inch/4}}, units.Imperial16).Design
+		d = AsBuilt(d, []record.Datum{{Kind: record.ClearWidth, At: record.Place{Distance: x},
+			Value: 2*halfBeam(d, x) + inch/4}}, units.Imperial16).Design
 	}
 	t.Fatal("there is always room")
 }

@@ -35,23 +35,33 @@ func TestContradictionsAreNamedAndLeftOut(t *testing.T) {
 		says  string
 		aside []int
 	}{
-		"stations from both ends": {[]record.Datum{thwart(1, record.FromMiddle, 36), thwart(1, record.FromGunwaleEnd, 55)}, "do not add up to half the length", []int{5}},
-		"bays past the end":       {[]record.Datum{bay(1, 36), bay(2, 31), bay(3, 24), thwart(2, record.FromMiddle, 67)}, "add up to 7' 7\"", []int{4, 5, 6}},
-		"thwart over beam":        {[]record.Datum{thwart(1, record.FromMiddle, 36), {Kind: record.ClearWidth, Number: 1, Value: 35 * inch}}, "longer than the beam", []int{5}},
-		"recorded twice":          {[]record.Datum{{Kind: record.DepthInwale, Value: 14 * inch}}, "recorded twice", []int{4}},
-		"gunwales over all":       {[]record.Datum{{Kind: record.EndHeight, Value: 20 * inch}, {Kind: record.SheerHeight, At: record.Place{Distance: 80 * inch}, Value: 22 * inch}}, "higher than the stem head", []int{5}},
-		"beams":                   {[]record.Datum{{Kind: record.BeamOutside, Value: 32 * inch}}, "more than", []int{2}},
-		"thick gunwales":          {[]record.Datum{{Kind: record.BeamOutside, Value: 40 * inch}}, "greatest breadth of bark", []int{4}},
-		"thick cap":               {[]record.Datum{{Kind: record.DepthRail, Value: 15 * inch}}, "cap", []int{4}},
-		"nowhere":                 {[]record.Datum{{Kind: record.ClearWidth, Number: 2, Value: 20 * inch}}, "not recorded", []int{4}},
-		"beyond the end":          {[]record.Datum{{Kind: record.SheerHeight, At: record.Place{Distance: 90 * inch}, Value: 20 * inch}}, "beyond the end", []int{4}},
-		"thwart outside":          {[]record.Datum{thwart(1, record.FromMiddle, 88)}, "beyond the end", []int{4}},
-		"thwarts crossed":         {[]record.Datum{thwart(1, record.FromMiddle, 60), thwart(2, record.FromMiddle, 50)}, "no further out", []int{5}},
-		"nothing":                 {[]record.Datum{{Kind: record.EndHeight}}, "more than zero", []int{4}},
-		"not a number":            {[]record.Datum{{Kind: record.EndHeight, Value: math.NaN()}}, "not a measurement", []int{4}},
-		"too big":                 {[]record.Datum{{Kind: record.FrameWidth, Value: 200 * inch}}, "outside what is drawn", []int{4}},
-		"too many thwarts":        {[]record.Datum{thwart(7, record.FromMiddle, 60)}, "at most 4", []int{4}},
-		"which thwart":            {[]record.Datum{thwart(0, record.FromMiddle, 60)}, "say which", []int{4}},
+		"stations from both ends": {[]record.Datum{thwart(1, record.FromMiddle, 36), thwart(1, record.FromGunwaleEnd, 55)},
+			"do not add up to half the length", []int{5}},
+		"bays past the end": {[]record.Datum{bay(1, 36), bay(2, 31), bay(3, 24), thwart(2, record.FromMiddle, 67)},
+			"add up to 7' 7\"", []int{4, 5, 6}},
+		"thwart over beam": {[]record.Datum{thwart(1, record.FromMiddle, 36),
+			{Kind: record.ClearWidth, Number: 1, Value: 35 * inch}}, "longer than the beam", []int{5}},
+		"recorded twice": {[]record.Datum{{Kind: record.DepthInwale, Value: 14 * inch}}, "recorded twice", []int{4}},
+		"gunwales over all": {[]record.Datum{{Kind: record.EndHeight, Value: 20 * inch}, {Kind: record.SheerHeight,
+			At: record.Place{Distance: 80 * inch}, Value: 22 * inch}}, "higher than the stem head", []int{5}},
+		"beams": {[]record.Datum{{Kind: record.BeamOutside, Value: 32 * inch}}, "more than", []int{2}},
+		"thick gunwales": {[]record.Datum{{Kind: record.BeamOutside, Value: 40 * inch}},
+			"greatest breadth of bark", []int{4}},
+		"thick cap": {[]record.Datum{{Kind: record.DepthRail, Value: 15 * inch}}, "cap", []int{4}},
+		"nowhere": {[]record.Datum{{Kind: record.ClearWidth, Number: 2, Value: 20 * inch}}, "not recorded",
+			[]int{4}},
+		"beyond the end": {[]record.Datum{{Kind: record.SheerHeight, At: record.Place{Distance: 90 * inch},
+			Value: 20 * inch}}, "beyond the end", []int{4}},
+		"thwart outside": {[]record.Datum{thwart(1, record.FromMiddle, 88)}, "beyond the end", []int{4}},
+		"thwarts crossed": {[]record.Datum{thwart(1, record.FromMiddle, 60), thwart(2, record.FromMiddle, 50)},
+			"no further out", []int{5}},
+		"nothing": {[]record.Datum{{Kind: record.EndHeight}}, "more than zero", []int{4}},
+		"not a number": {[]record.Datum{{Kind: record.EndHeight, Value: math.NaN()}}, "not a measurement",
+			[]int{4}},
+		"too big": {[]record.Datum{{Kind: record.FrameWidth, Value: 200 * inch}}, "outside what is drawn",
+			[]int{4}},
+		"too many thwarts": {[]record.Datum{thwart(7, record.FromMiddle, 60)}, "at most 4", []int{4}},
+		"which thwart":     {[]record.Datum{thwart(0, record.FromMiddle, 60)}, "say which", []int{4}},
 	} {
 		f := Fit(plain(c.more...))
 		require.Len(t, f.Conflicts, 1, "%s: %v", name, f.Conflicts)
@@ -115,7 +125,8 @@ func TestEndsThatDifferAreTold(t *testing.T) {
 	at := record.Place{Distance: 80 * inch}
 	aft := at
 	aft.Side = record.Aft
-	f := Fit(plain(record.Datum{Kind: record.SheerHeight, At: at, Value: 18 * inch}, record.Datum{Kind: record.SheerHeight, At: aft, Value: 17 * inch}))
+	f := Fit(plain(record.Datum{Kind: record.SheerHeight, At: at, Value: 18 * inch},
+		record.Datum{Kind: record.SheerHeight, At: aft, Value: 17 * inch}))
 	require.Len(t, f.EndsDiffer, 1)
 	assert.True(t, strings.Contains(f.EndsDiffer[0], "1' 6\" of both ends, 1' 5\" aft"), f.EndsDiffer[0])
 	assert.Empty(t, f.Conflicts)
@@ -154,9 +165,11 @@ func TestStatedIsWeighed(t *testing.T) {
 	var points []record.Datum
 	for _, at := range []float64{0.3, 0.5, 0.7, 0.9, 1} {
 		p := h.End.At(at)
-		points = append(points, record.Datum{Kind: record.EndPoint, At: record.Place{Distance: p.X}, Value: p.Y + inch/2, Tolerance: inch / 16})
+		points = append(points, record.Datum{Kind: record.EndPoint, At: record.Place{Distance: p.X}, Value: p.Y + inch/2,
+			Tolerance: inch / 16})
 	}
-	assert.InDelta(t, 24.5*inch, Fit(plain(append(points, end)...)).Design.EndHeight, inch/8, "the points outweigh the head")
+	assert.InDelta(t, 24.5*inch, Fit(plain(append(points, end)...)).Design.EndHeight, inch/8,
+		"the points outweigh the head")
 }
 
 // Two locked figures that no boat has together are named, and neither is left out.
@@ -180,9 +193,11 @@ func TestSteepEndIsNoDisagreement(t *testing.T) {
 	var data []record.Datum
 	for i := range 11 {
 		x := float64(i+1) * 7 * inch
-		data = append(data, record.Datum{Kind: record.SheerHeight, At: record.Place{Distance: x}, Value: 12.5*inch + 3*inch*math.Pow(x/(87*inch), 3)})
+		data = append(data, record.Datum{Kind: record.SheerHeight, At: record.Place{Distance: x},
+			Value: 12.5*inch + 3*inch*math.Pow(x/(87*inch), 3)})
 	}
-	data = append(data, record.Datum{Kind: record.SheerHeight, At: record.Place{From: record.FromGunwaleEnd}, Value: 20 * inch},
+	data = append(data, record.Datum{Kind: record.SheerHeight, At: record.Place{From: record.FromGunwaleEnd},
+		Value: 20 * inch},
 		record.Datum{Kind: record.EndHeight, Value: 26 * inch})
 	f := Fit(plain(data...))
 	for _, r := range f.Rows {

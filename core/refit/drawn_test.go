@@ -31,7 +31,8 @@ func TestDrawnEnds(t *testing.T) {
 		f := frame.Build(h)
 		b, s, last := f.Headboard, f.Stem, f.Ribs[len(f.Ribs)-1]
 		fromForemost := (h.Foremost() - b.X) / inch
-		assert.InDelta(t, r.Float(t, "headboard_from_foremost_in"), fromForemost, 0.51, "%s: the mark, to the half inch of either table", id)
+		assert.InDelta(t, r.Float(t, "headboard_from_foremost_in"), fromForemost, 0.51,
+			"%s: the mark, to the half inch of either table", id)
 		height, width := b.Height/inch-r.Float(t, "height_in"), b.Width/inch-r.Float(t, "width_in")
 		if math.Abs(height) <= 1 {
 			high++
@@ -45,7 +46,8 @@ func TestDrawnEnds(t *testing.T) {
 		assert.GreaterOrEqual(t, edge, 0.9-1e-6, id)
 		assert.LessOrEqual(t, edge, 3.2, "%s: no drawn rib stands farther in", id)
 		if r["solid_inboard_in"] != "" {
-			assert.InDelta(t, r.Float(t, "solid_inboard_in"), (b.FootX-s.SolidFrom)/inch, 1.3, "%s: between 0.8 and 2.8 as drawn, 0.9 and 2 by rule, to half an inch", id)
+			assert.InDelta(t, r.Float(t, "solid_inboard_in"), (b.FootX-s.SolidFrom)/inch, 1.3,
+				"%s: between 0.8 and 2.8 as drawn, 0.9 and 2 by rule, to half an inch", id)
 		}
 		t.Logf("%s board %.1f high (%+.1f), %.1f wide (%+.1f); blank %.1f in; last rib %.1f degrees off plumb, drawn %s", id,
 			b.Height/inch, height, b.Width/inch, width, s.Blank/inch, last.Lean/units.Degree, r["rib_lean_deg"])

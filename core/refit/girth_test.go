@@ -30,7 +30,8 @@ func TestHalfGirthGivesTheDrawnSection(t *testing.T) {
 		v := func(column string) float64 { return row.Float(t, column) * inch }
 		plain := design.Default()
 		beam := 2 * (v("half_breadth_gunwale_in") - plain.InwaleThickness - plain.BarkThickness)
-		rec := record.Record{Data: []record.Datum{{Kind: record.BeamInside, Value: beam}, {Kind: record.DepthInwale, Value: v("depth_in")}}}
+		rec := record.Record{Data: []record.Datum{{Kind: record.BeamInside, Value: beam},
+			{Kind: record.DepthInwale, Value: v("depth_in")}}}
 		if row["lettered_frame_in"] != "" {
 			rec.Data = append(rec.Data, record.Datum{Kind: record.FrameWidth, Value: v("lettered_frame_in")})
 		}
@@ -38,7 +39,8 @@ func TestHalfGirthGivesTheDrawnSection(t *testing.T) {
 		// The turning of these sections is within a tenth of the default's.
 		h := hull.New(before.Design)
 		turning := h.Section(0).Turning()
-		rec.Data = append(rec.Data, record.Datum{Kind: record.HalfGirth, Value: v("half_girth_in") - plain.BarkThickness*turning})
+		rec.Data = append(rec.Data, record.Datum{Kind: record.HalfGirth,
+			Value: v("half_girth_in") - plain.BarkThickness*turning})
 		after := Fit(rec)
 		require.Empty(t, after.Conflicts, row["boat"])
 		assert.Equal(t, before.Design.FrameWidth, after.Design.FrameWidth, "a girth moves no frame")
@@ -48,7 +50,8 @@ func TestHalfGirthGivesTheDrawnSection(t *testing.T) {
 			without.add((halfAt(before.Design, v("half_at_"+at+"_in"), at)) / inch)
 		}
 	}
-	t.Logf("half-breadths with the half girth %.2f in rms, worst %.2f; without %.2f, worst %.2f", with.rms(), with.worst, without.rms(), without.worst)
+	t.Logf("half-breadths with the half girth %.2f in rms, worst %.2f; without %.2f, worst %.2f", with.rms(), with.worst,
+		without.rms(), without.worst)
 	assert.Less(t, with.rms(), 0.25)
 	assert.Less(t, with.rms(), without.rms())
 }
@@ -66,7 +69,8 @@ func TestHalfBreadthGivesTheDrawnSection(t *testing.T) {
 		v := func(column string) float64 { return row.Float(t, column) * inch }
 		plain := design.Default()
 		beam := 2 * (v("half_breadth_gunwale_in") - plain.InwaleThickness - plain.BarkThickness)
-		rec := record.Record{Data: []record.Datum{{Kind: record.BeamInside, Value: beam}, {Kind: record.DepthInwale, Value: v("depth_in")}}}
+		rec := record.Record{Data: []record.Datum{{Kind: record.BeamInside, Value: beam},
+			{Kind: record.DepthInwale, Value: v("depth_in")}}}
 		if row["lettered_frame_in"] != "" {
 			rec.Data = append(rec.Data, record.Datum{Kind: record.FrameWidth, Value: v("lettered_frame_in")})
 		}
@@ -115,7 +119,10 @@ func TestSectionDoesNotFollowErrors(t *testing.T) {
 		}
 		v := func(column string) float64 { return row.Float(t, column) * inch }
 		plain := design.Default()
-		data := []record.Datum{{Kind: record.BeamInside, Value: 2 * (v("half_breadth_gunwale_in") - plain.InwaleThickness - plain.BarkThickness)}, {Kind: record.DepthInwale, Value: v("depth_in")}}
+		data := []record.Datum{
+			{Kind: record.BeamInside, Value: 2 * (v("half_breadth_gunwale_in") - plain.InwaleThickness - plain.BarkThickness)},
+			{Kind: record.DepthInwale, Value: v("depth_in")},
+		}
 		if row["lettered_frame_in"] != "" {
 			data = append(data, record.Datum{Kind: record.FrameWidth, Value: v("lettered_frame_in")})
 		}
@@ -144,7 +151,8 @@ func TestHalfBreadthAtItsHeight(t *testing.T) {
 	d := design.Default()
 	h := hull.New(d)
 	s := h.Section(24 * inch)
-	rows := Measure(d, record.Record{Data: []record.Datum{{Kind: record.HalfBreadth, At: record.Place{Distance: 24 * inch, Height: 5 * inch}, Value: 15 * inch}}})
+	rows := Measure(d, record.Record{Data: []record.Datum{{Kind: record.HalfBreadth,
+		At: record.Place{Distance: 24 * inch, Height: 5 * inch}, Value: 15 * inch}}})
 	points := s.Sample(20000)
 	i := slices.IndexFunc(points, func(q geom.Vec2) bool { return q.Y >= 5*inch })
 	assert.InDelta(t, points[i].X, rows[0].Model, 1e-4)
@@ -188,7 +196,8 @@ func TestHalfGirthAsBuilt(t *testing.T) {
 	after := hull.New(out.Design)
 	assert.Empty(t, after.Faults())
 	assert.InDelta(t, out.Design.HalfGirth(), after.Section(0).HalfGirth(), 1e-9)
-	assert.InDelta(t, d.EaseLeft()-(out.Design.HalfGirth()-d.HalfGirth()), out.Design.EaseLeft(), 1e-9, "ease is what is left")
+	assert.InDelta(t, d.EaseLeft()-(out.Design.HalfGirth()-d.HalfGirth()), out.Design.EaseLeft(), 1e-9,
+		"ease is what is left")
 	for i := range 21 {
 		at := next + (before.HeelX-next)*float64(i)/20
 		assert.InDelta(t, before.Section(at).HalfGirth(), after.Section(at).HalfGirth(), 1e-9)

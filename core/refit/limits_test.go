@@ -17,7 +17,8 @@ func TestToleranceIsWhatItSays(t *testing.T) {
 		off   float64
 		state State
 	}{{0.24, InsideTolerance}, {-0.24, InsideTolerance}, {0.26, OutsideTolerance}, {-0.26, OutsideTolerance}} {
-		rows := Measure(d, record.Record{Data: []record.Datum{{Kind: record.EndHeight, Value: d.EndHeight + c.off*inch, Tolerance: 0.25 * inch}}})
+		rows := Measure(d, record.Record{Data: []record.Datum{{Kind: record.EndHeight, Value: d.EndHeight + c.off*inch,
+			Tolerance: 0.25 * inch}}})
 		assert.Equal(t, c.state, rows[0].State, "off by %g in", c.off)
 	}
 }
@@ -35,7 +36,8 @@ func TestTwoReadingsAgreeWithinBothTolerances(t *testing.T) {
 
 // A station as far from the gunwale's end as half the gunwales are long is amidships.
 func TestAmidshipsFromTheEnd(t *testing.T) {
-	for _, from := range []record.Place{{From: record.FromGunwaleEnd, Distance: 87 * inch}, {From: record.FromEnd, Distance: 96 * inch}} {
+	for _, from := range []record.Place{{From: record.FromGunwaleEnd, Distance: 87 * inch},
+		{From: record.FromEnd, Distance: 96 * inch}} {
 		f := Fit(plain(record.Datum{Kind: record.SheerHeight, At: from, Value: 12.5 * inch}))
 		assert.Empty(t, f.Conflicts)
 		assert.Equal(t, InsideTolerance, f.Rows[4].State, from.From)

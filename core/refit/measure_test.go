@@ -14,7 +14,8 @@ import (
 // Measured against its own record the fitted boat gives the fit's own rows; an inch
 // more of beam is an inch more at the middle thwart and nothing in the heights.
 func TestMeasureFollowsTheDesign(t *testing.T) {
-	_, data, refused := record.Read("beam inside the gunwales\t33\nmiddle thwart clear\t33\nlength overall\t16'\nrail height at 0\t13", 0, units.Imperial16)
+	_, data, refused := record.Read("beam inside the gunwales\t33\nmiddle thwart clear\t33\nlength overall\t16'\n"+
+		"rail height at 0\t13", 0, units.Imperial16)
 	require.LessOrEqual(t, len(refused), 1)
 	rec := record.Record{Data: data}
 	f := Fit(rec)

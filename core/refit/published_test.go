@@ -93,7 +93,8 @@ func TestPublishedBoatsAreRebuilt(t *testing.T) {
 	}
 	require.Equal(t, 21, widths.n)
 	require.Equal(t, 28, heights.n)
-	t.Logf("thwart clear lengths %.3f in rms, worst %.2f; rails %.3f in rms, worst %.2f", widths.rms(), widths.worst, heights.rms(), heights.worst)
+	t.Logf("thwart clear lengths %.3f in rms, worst %.2f; rails %.3f in rms, worst %.2f", widths.rms(), widths.worst,
+		heights.rms(), heights.worst)
 	assert.Less(t, widths.rms(), 0.25)
 	assert.Less(t, heights.rms(), 0.35)
 }
@@ -104,7 +105,8 @@ func TestPublishedBoatsAreRebuilt(t *testing.T) {
 // 0.8, a thwart's length about 1 1/2. None is set for a height beyond the last known.
 func TestPublishedBoatsPredicted(t *testing.T) {
 	groups := map[string]*pooled{}
-	for _, name := range []string{"first thwart length", "end thwart length", "rail amidships", "rail at first thwart", "rail at end thwart", "rail at headboard"} {
+	for _, name := range []string{"first thwart length", "end thwart length", "rail amidships", "rail at first thwart",
+		"rail at end thwart", "rail at headboard"} {
 		groups[name] = &pooled{}
 	}
 	for _, row := range check.Published(t, "measured-canoes") {

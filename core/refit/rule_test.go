@@ -33,7 +33,8 @@ func TestRuleWordsAreWhatIsDone(t *testing.T) {
 	fit := refit.Fit(record.Record{Name: "nothing"})
 	for _, h := range fit.Held {
 		p, _ := design.Lookup(h.Key)
-		if share := map[string]float64{"overhang": fit.Design.Length, "beam": fit.Design.Length, "depth": fit.Design.Beam}[h.Key]; share > 0 {
+		if share := map[string]float64{"overhang": fit.Design.Length, "beam": fit.Design.Length,
+			"depth": fit.Design.Beam}[h.Key]; share > 0 {
 			assert.Contains(t, h.Rule(units.Metric), units.Ratio.Format(p.Get(&fit.Design)/share, units.Metric), h.Key)
 		}
 	}

@@ -16,7 +16,8 @@ const inch = 0.0254
 // anyMidsection is an outline amidships of any boat that the form takes, its bilge often
 // at an end of its range.
 func anyMidsection(r *rand.Rand) shape.Outline {
-	o := shape.Outline{Top: (7 + 27*r.Float64()) * inch, Half: (9.5 + 28.5*r.Float64()) * inch, Bilge: 0.56 + 0.29*r.Float64()}
+	o := shape.Outline{Top: (7 + 27*r.Float64()) * inch, Half: (9.5 + 28.5*r.Float64()) * inch,
+		Bilge: 0.56 + 0.29*r.Float64()}
 	switch r.IntN(4) {
 	case 0:
 		o.Bilge = 0.56

@@ -47,7 +47,8 @@ var unsafe = regexp.MustCompile(`[\x00-\x20/\\:*?"<>|'$&;` + "`" + `(){}\[\]!#~%
 // Every name fits the 255 bytes that file systems take, whole letters and all; the
 // limit is common practice of file systems, no one published source.
 func FuzzFileName(f *testing.F) {
-	for _, name := range []string{"", "a", strings.Repeat("a", 300), strings.Repeat("ق", 300), strings.Repeat("🛶", 300), strings.Repeat("𠀀", 300), "a/../b", "-x-", "x.", "\xff"} {
+	for _, name := range []string{"", "a", strings.Repeat("a", 300), strings.Repeat("ق", 300), strings.Repeat("🛶", 300),
+		strings.Repeat("𠀀", 300), "a/../b", "-x-", "x.", "\xff"} {
 		f.Add(name)
 	}
 	f.Fuzz(func(t *testing.T, boat string) {

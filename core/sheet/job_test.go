@@ -127,7 +127,8 @@ func TestNamesAndNotesAreEscaped(t *testing.T) {
 		opened := len(regexp.MustCompile(`<`+tag+`[ >]`).FindAllString(text, -1))
 		assert.Equal(t, opened, strings.Count(text, "</"+tag+">"), tag)
 	}
-	table := answer.Table{Key: `"><x>`, Title: nasty, Columns: []answer.Column{{Key: nasty, Label: nasty}}, Rows: []answer.Row{{Part: nasty, Cells: []answer.Cell{{Text: nasty}}}}}
+	table := answer.Table{Key: `"><x>`, Title: nasty, Columns: []answer.Column{{Key: nasty, Label: nasty}},
+		Rows: []answer.Row{{Part: nasty, Cells: []answer.Cell{{Text: nasty}}}}}
 	var h strings.Builder
 	require.NoError(t, sheet.HTMLTable(&h, table, units.Metric))
 	assert.NotContains(t, h.String(), "<img")

@@ -17,7 +17,8 @@ func TestRibBands(t *testing.T) {
 	for _, row := range []struct {
 		ratio float64
 		want  wood.RibBand
-	}{{30, wood.EasyRib}, {23, wood.EasyRib}, {22.9, wood.PublishedRib}, {10, wood.PublishedRib}, {9.9, wood.TighterThanMost}, {8, wood.TighterThanMost}, {7.9, wood.TighterThanAny}} {
+	}{{30, wood.EasyRib}, {23, wood.EasyRib}, {22.9, wood.PublishedRib}, {10, wood.PublishedRib},
+		{9.9, wood.TighterThanMost}, {8, wood.TighterThanMost}, {7.9, wood.TighterThanAny}} {
 		assert.Equal(t, row.want, at(row.ratio, cedar), row.ratio)
 	}
 	assert.Equal(t, wood.TighterThanAny, wood.Check(-1, 0.01, cedar).Rib(cedar))

@@ -14,7 +14,8 @@ import (
 // of Li and others (2012), so a check on the reading of the table and not on the trees.
 // Both tables are rounded to a hundredth, which is 0.006 more at the least ratio.
 func TestBirchTaper(t *testing.T) {
-	for _, row := range []struct{ feet, end, middle float64 }{{10, 1.17, 1.08}, {12, 1.20, 1.10}, {14, 1.23, 1.12}, {16, 1.26, 1.14}} {
+	for _, row := range []struct{ feet, end, middle float64 }{{10, 1.17, 1.08}, {12, 1.20, 1.10}, {14, 1.23, 1.12},
+		{16, 1.26, 1.14}} {
 		end, _, _ := wood.BirchTaper((3 + row.feet) * units.Foot)
 		middle, _, _ := wood.BirchTaper((3 + row.feet/2) * units.Foot)
 		assert.InDelta(t, row.end, 1/end, 0.005+0.006, "%v ft", row.feet)

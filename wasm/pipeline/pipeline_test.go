@@ -52,7 +52,8 @@ func until(t *testing.T, b *Boat, want Piece) {
 func TestOrder(t *testing.T) {
 	b := New(with(t), units.Imperial16)
 	b.Want(true)
-	b.Measure(&record.Notebook{Record: record.Record{Data: []record.Datum{{Kind: record.LengthOverall, Value: 190 * inch}}}}, units.Imperial16)
+	b.Measure(&record.Notebook{Record: record.Record{Data: []record.Datum{{Kind: record.LengthOverall,
+		Value: 190 * inch}}}}, units.Imperial16)
 	var order []Piece
 	slices := map[Piece]int{}
 	for {

@@ -36,7 +36,8 @@ func TestEntryIsFilledIn(t *testing.T) {
 	e.Enter(work.Note, " lettered ", s)
 	assert.InDelta(t, 196*inch, e.Datum.Value, 1e-12)
 	e.Datum.Value = 196 * inch
-	assert.Equal(t, record.Datum{Kind: record.RailHeight, Number: 2, At: record.Place{Side: record.Aft}, Value: 196 * inch, Tolerance: inch / 2, Locked: true, Note: "lettered"}, e.Datum)
+	assert.Equal(t, record.Datum{Kind: record.RailHeight, Number: 2, At: record.Place{Side: record.Aft},
+		Value: 196 * inch, Tolerance: inch / 2, Locked: true, Note: "lettered"}, e.Datum)
 
 	e.Enter(work.What, record.RibCount.ID(), s)
 	assert.False(t, e.Whole(), "a length is no number of ribs")

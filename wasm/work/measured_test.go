@@ -59,7 +59,8 @@ func TestFindBoat(t *testing.T) {
 	require.Len(t, s.Names(), 1, "nothing is recorded")
 	s.InHand().SetRecord("theirs", small)
 	first := s.InHand()
-	assert.Equal(t, "4 of 4 inside tolerance; kept as a new design, with the one before it among the designs.", s.FindBoat())
+	assert.Equal(t, "4 of 4 inside tolerance; kept as a new design, with the one before it among the designs.",
+		s.FindBoat())
 	require.Equal(t, []string{"mine", "theirs"}, s.Names())
 	assert.Empty(t, first.Measurements(work.Recorded))
 	found := s.InHand()
@@ -191,7 +192,8 @@ func TestCorrectionsAreSaidAndUndone(t *testing.T) {
 	w := work.New(design.Default(), units.Imperial16)
 	assert.Empty(t, w.Corrections())
 	g := w.Entered.Gunwale()
-	w.PutMeasurement(work.AsBuilt, 0, record.Datum{Kind: record.ClearWidth, At: record.Place{Distance: 40 * inch}, Value: 2*g.Breadth(40*inch) + inch/2})
+	w.PutMeasurement(work.AsBuilt, 0, record.Datum{Kind: record.ClearWidth, At: record.Place{Distance: 40 * inch},
+		Value: 2*g.Breadth(40*inch) + inch/2})
 	plain := w.Entered
 	w.BringToReadings()
 	assert.Equal(t, `Corrected where a tape read otherwise: width +1/2" 3' 4" from the middle.`, w.Corrections())

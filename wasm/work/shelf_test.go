@@ -309,7 +309,8 @@ func TestTheFirstBoat(t *testing.T) {
 
 // What was kept under the one key of before is there, once, with its boat in hand.
 func TestTakeOver(t *testing.T) {
-	text, err := file.File{Boats: []file.Boat{{Design: named("a")}, {Design: named("b")}, {Design: named("c")}}, Current: 1}.Encode()
+	text, err := file.File{Boats: []file.Boat{{Design: named("a")}, {Design: named("b")}, {Design: named("c")}},
+		Current: 1}.Encode()
 	require.NoError(t, err)
 	store := &memory.Store{Texts: map[string]string{"barkwright.designs": string(text)}}
 	s := openShelf(store)

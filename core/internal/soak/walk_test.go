@@ -155,12 +155,14 @@ func onWater(c core.Canoe, f *finds) {
 		}
 	}
 	for _, heel := range []float64{0, 10, 60} {
-		picture("heeled", view.Heeled(c, heel*units.Degree, scene.View{Zoom: 1}, draw.Size{Width: 400, Height: 300, Letter: 16}), f)
+		picture("heeled", view.Heeled(c, heel*units.Degree, scene.View{Zoom: 1},
+			draw.Size{Width: 400, Height: 300, Letter: 16}), f)
 	}
 }
 
 // sizes are the rooms a picture is drawn in: a desk's, a phone's and next to none.
-var sizes = []draw.Size{{Width: 1000, Height: 400, Letter: 16}, {Width: 390, Height: 300, Letter: 20}, {Width: 1, Height: 1, Letter: 16}}
+var sizes = []draw.Size{{Width: 1000, Height: 400, Letter: 16}, {Width: 390, Height: 300, Letter: 20},
+	{Width: 1, Height: 1, Letter: 16}}
 
 func pictures(c core.Canoe, f *finds) {
 	load := &scene.Load{}

@@ -63,7 +63,8 @@ func TestTriangulateCoversOnce(t *testing.T) {
 		assert.InEpsilon(t, shoelace(p), triangleArea(p, c.triangulate(p)), 1e-9, "star of %d, wound the other way", n)
 	}
 	for name, p := range map[string][]draw.Point{
-		"comb":               {{X: 0, Y: 0}, {X: 50, Y: 0}, {X: 50, Y: 30}, {X: 40, Y: 5}, {X: 30, Y: 30}, {X: 20, Y: 5}, {X: 10, Y: 30}, {X: 0, Y: 5}},
+		"comb": {{X: 0, Y: 0}, {X: 50, Y: 0}, {X: 50, Y: 30}, {X: 40, Y: 5}, {X: 30, Y: 30}, {X: 20, Y: 5},
+			{X: 10, Y: 30}, {X: 0, Y: 5}},
 		"points in line":     {{X: 0, Y: 0}, {X: 5, Y: 0}, {X: 10, Y: 0}, {X: 10, Y: 5}, {X: 10, Y: 10}, {X: 0, Y: 10}},
 		"points that repeat": {{X: 0, Y: 0}, {X: 0, Y: 0}, {X: 10, Y: 0}, {X: 10, Y: 10}, {X: 0, Y: 10}, {X: 0, Y: 0}},
 	} {
@@ -154,7 +155,8 @@ func TestBuild(t *testing.T) {
 
 	require.NotEmpty(t, m.Vertices)
 	bark := draw.Screen().Of(draw.Bark)
-	assert.Equal(t, Vertex{X: 0, Y: 0, R: float32(bark.R) / 255, G: float32(bark.G) / 255, B: float32(bark.B) / 255, A: 1}, m.Vertices[0])
+	assert.Equal(t, Vertex{X: 0, Y: 0, R: float32(bark.R) / 255, G: float32(bark.G) / 255, B: float32(bark.B) / 255,
+		A: 1}, m.Vertices[0])
 	for _, v := range m.Vertices {
 		assert.LessOrEqual(t, v.R, v.A+1e-6, "premultiplied")
 	}
@@ -171,10 +173,12 @@ func BenchmarkBuild(b *testing.B) {
 	}
 	l := draw.List{}
 	for range 4 {
-		l.Add(draw.Fill{Role: draw.Bark, Points: outline}, draw.Stroke{Role: draw.Ink, Points: outline, Width: 1.5, Closed: true})
+		l.Add(draw.Fill{Role: draw.Bark, Points: outline},
+			draw.Stroke{Role: draw.Ink, Points: outline, Width: 1.5, Closed: true})
 	}
 	for i := range 50 {
-		l.Add(draw.Stroke{Role: draw.Root, Points: []draw.Point{{X: float64(16 * i), Y: 0}, {X: float64(16 * i), Y: 400}}, Width: 1, Dash: []float64{4, 3}})
+		l.Add(draw.Stroke{Role: draw.Root, Points: []draw.Point{{X: float64(16 * i), Y: 0}, {X: float64(16 * i), Y: 400}},
+			Width: 1, Dash: []float64{4, 3}})
 	}
 	var m Mesh
 	b.ReportAllocs()

@@ -28,7 +28,8 @@ func skinned(c core.Canoe, res bark.Resolution, v scene.View) (core.Canoe, scene
 	return c, v
 }
 
-var barkViews = []scene.View{{State: scene.LaidFlat}, {State: scene.SidesUp}, {State: scene.SidesUp, Up: 0.5}, {State: scene.SidesUp, Up: 1}}
+var barkViews = []scene.View{{State: scene.LaidFlat}, {State: scene.SidesUp}, {State: scene.SidesUp, Up: 0.5},
+	{State: scene.SidesUp, Up: 1}}
 
 func TestBarkPictures(t *testing.T) {
 	for _, b := range boats {
@@ -66,7 +67,8 @@ func TestBarkGoldens(t *testing.T) {
 		c, v := skinned(boats[0].Canoe, bark.Resolution{Columns: 16, Rows: 5}, v)
 		var w bytes.Buffer
 		require.NoError(t, view.Draw(c, v, sizes[0]).Dump(&w))
-		file := filepath.Join("..", "..", "..", "testdata", "golden", "scene-default-"+strings.ReplaceAll(v.State.String(), " ", "-")+".txt")
+		file := filepath.Join("..", "..", "..", "testdata", "golden",
+			"scene-default-"+strings.ReplaceAll(v.State.String(), " ", "-")+".txt")
 		if *update {
 			require.NoError(t, os.WriteFile(file, w.Bytes(), 0o644))
 		}

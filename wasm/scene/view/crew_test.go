@@ -83,7 +83,8 @@ func TestWaterLineIsTrimmed(t *testing.T) {
 	up := c.Afloat.Floated.Upright
 	require.Equal(t, afloat.Floats, up.State)
 	assert.Positive(t, up.Waterplane.Slope)
-	v := scene.View{State: scene.Finished, Zoom: 1, Load: &scene.Load{Height: up.Waterplane.Height, Slope: up.Waterplane.Slope}}
+	v := scene.View{State: scene.Finished, Zoom: 1, Load: &scene.Load{Height: up.Waterplane.Height,
+		Slope: up.Waterplane.Slope}}
 	for _, op := range view.TopAndSide(c, v, desk).Ops {
 		if line, ok := op.(draw.Stroke); ok && line.Role == draw.Water && line.Width > 1.5 {
 			from, to := line.Points[0], line.Points[1]

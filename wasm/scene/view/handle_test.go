@@ -45,7 +45,8 @@ func TestHandlesFollowTheFinger(t *testing.T) {
 }
 
 func TestHandleAt(t *testing.T) {
-	handles := []view.Handle{{Key: "near", At: draw.Point{X: 10}, Reach: 22}, {Key: "far", At: draw.Point{X: 30}, Reach: 22}}
+	handles := []view.Handle{{Key: "near", At: draw.Point{X: 10}, Reach: 22},
+		{Key: "far", At: draw.Point{X: 30}, Reach: 22}}
 	for _, c := range []struct {
 		x    float64
 		want string

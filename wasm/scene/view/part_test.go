@@ -84,7 +84,8 @@ func TestSectionIsMirrored(t *testing.T) {
 	for _, b := range boats {
 		for _, r := range b.Frame.Ribs {
 			name := fmt.Sprintf("rib.%d", r.Number)
-			l := view.TopAndSide(b.Canoe, scene.View{State: scene.Finished, Zoom: 1, Touched: name}, draw.Size{Width: 1000, Height: 900, Letter: 16})
+			l := view.TopAndSide(b.Canoe, scene.View{State: scene.Finished, Zoom: 1, Touched: name},
+				draw.Size{Width: 1000, Height: 900, Letter: 16})
 			// The section is the one that shows the bend, in many points: from above and
 			// from the side a rib is seen along its strip.
 			var section []draw.Point

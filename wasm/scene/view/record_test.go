@@ -19,7 +19,9 @@ import (
 // Measurements stand where they were taken, on both sides and at both ends, and are
 // read out; one that is missed looks other than one that is met.
 func TestMeasuredPointsAreDrawn(t *testing.T) {
-	_, data, _ := record.Read("length overall\t16'\nlength over gunwales\t14' 6\nbeam inside the gunwales\t33\ndepth to inwale\t12 1/2\nfirst thwart, from middle\t36\nfirst thwart clear\t26\nrail height at first thwart\t20\nend height\t25", 0, units.Imperial16)
+	_, data, _ := record.Read("length overall\t16'\nlength over gunwales\t14' 6\nbeam inside the gunwales\t33\n"+
+		"depth to inwale\t12 1/2\nfirst thwart, from middle\t36\nfirst thwart clear\t26\n"+
+		"rail height at first thwart\t20\nend height\t25", 0, units.Imperial16)
 	c := core.Evaluate(design.Default())
 	rows := refit.Measure(c.Design, record.Record{Data: data})
 	for _, state := range []scene.State{scene.OnTheBed, scene.Finished} {

@@ -48,8 +48,10 @@ var boats = []struct {
 	core.Canoe
 }{
 	{"default", boat(nil)},
-	{"bulging", boat(map[string]float64{"length": 150, "beam": 28, "greatestBeam": 33, "depth": 12, "ribs": 35, "thwarts": 3})},
-	{"freight", boat(map[string]float64{"length": 396, "beam": 62, "depth": 26, "gunwaleEndHeight": 38, "endHeight": 56, "heelLength": 36, "overhang": 18, "thwarts": 9, "sheetWidth": 60})},
+	{"bulging", boat(map[string]float64{"length": 150, "beam": 28, "greatestBeam": 33, "depth": 12, "ribs": 35,
+		"thwarts": 3})},
+	{"freight", boat(map[string]float64{"length": 396, "beam": 62, "depth": 26, "gunwaleEndHeight": 38, "endHeight": 56,
+		"heelLength": 36, "overhang": 18, "thwarts": 9, "sheetWidth": 60})},
 }
 
 // views are what is drawn of each boat.
@@ -60,7 +62,8 @@ func views() []scene.View {
 	}
 }
 
-var sizes = []draw.Size{{Width: 1000, Height: 560, Letter: 16}, {Width: 358, Height: 420, Letter: 16}, {Width: 358, Height: 184, Letter: 16},
+var sizes = []draw.Size{{Width: 1000, Height: 560, Letter: 16}, {Width: 358, Height: 420, Letter: 16},
+	{Width: 358, Height: 184, Letter: 16},
 	{Width: 1300, Height: 760, Letter: 16}, {Width: 1000, Height: 378, Letter: 16}, {Width: 1400, Height: 432, Letter: 22}}
 
 // eachPicture draws every boat, state and size.
@@ -83,7 +86,8 @@ func TestViewGoldens(t *testing.T) {
 			l := view.TopAndSide(b.Canoe, v, sizes[0])
 			var w bytes.Buffer
 			require.NoError(t, l.Dump(&w))
-			file := filepath.Join("..", "..", "..", "testdata", "golden", fmt.Sprintf("scene-%s-%s.txt", b.name, strings.ReplaceAll(v.State.String(), " ", "-")))
+			file := filepath.Join("..", "..", "..", "testdata", "golden",
+				fmt.Sprintf("scene-%s-%s.txt", b.name, strings.ReplaceAll(v.State.String(), " ", "-")))
 			if *update {
 				require.NoError(t, os.MkdirAll(filepath.Dir(file), 0o755))
 				require.NoError(t, os.WriteFile(file, w.Bytes(), 0o644))
@@ -158,7 +162,8 @@ func labelsApart(t *testing.T, size draw.Size, l draw.List) int {
 		if text.Angle != 0 {
 			r = rect{text.At.X - text.Size/2, text.At.Y + before - wide, text.At.X + text.Size/2, text.At.Y + before}
 		}
-		assert.True(t, r.left >= 0 && r.top >= 0 && r.right <= size.Width && r.bottom <= size.Height, "%q leaves the picture", text.Text)
+		assert.True(t, r.left >= 0 && r.top >= 0 && r.right <= size.Width && r.bottom <= size.Height,
+			"%q leaves the picture", text.Text)
 		for i, o := range seen {
 			if r.left < o.right && o.left < r.right && r.top < o.bottom && o.top < r.bottom {
 				t.Errorf("%q overlaps %q", text.Text, texts[i])
