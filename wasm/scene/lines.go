@@ -5,12 +5,12 @@ import (
 	"barkwright/core/geom"
 )
 
-// HalfSteps is how many straight pieces draw half the boat's length: under half a
-// pixel off at 1900 pixels.
+// HalfSteps is the number of straight pieces that draw half the boat's length. The error
+// is under half a pixel in a picture 1900 pixels wide.
 const HalfSteps = 20
 
-// Crowded returns places from 0 to end that crowd toward the end, where plans
-// turn fastest.
+// Crowded returns n+1 places from 0 to end. They lie closer together toward the end,
+// where plans turn fastest.
 func Crowded(end float64, n int) []float64 {
 	out := make([]float64, n+1)
 	for i := range out {
@@ -29,8 +29,8 @@ func Curve(f func(float64) float64, end float64) []geom.Vec2 {
 	return out
 }
 
-// Mirrored takes a line from amidships forward and returns the whole from aft
-// forward.
+// Mirrored returns a line from amidships forward together with its mirror image aft, as
+// one line that runs from aft forward.
 func Mirrored(half []geom.Vec2) []geom.Vec2 {
 	out := make([]geom.Vec2, 0, 2*len(half))
 	for i := len(half) - 1; i > 0; i-- {
@@ -42,7 +42,7 @@ func Mirrored(half []geom.Vec2) []geom.Vec2 {
 	return append(out, half...)
 }
 
-// Between closes two lines, both from aft forward, into one outline.
+// Between returns the outline between two lines that both run from aft forward.
 func Between(a, b []geom.Vec2) []geom.Vec2 {
 	out := append(make([]geom.Vec2, 0, len(a)+len(b)), a...)
 	for i := len(b) - 1; i >= 0; i-- {
@@ -51,7 +51,7 @@ func Between(a, b []geom.Vec2) []geom.Vec2 {
 	return out
 }
 
-// Flipped is the line to starboard.
+// Flipped returns the line mirrored to the other side of the centre line.
 func Flipped(a []geom.Vec2) []geom.Vec2 {
 	out := make([]geom.Vec2, len(a))
 	for i, q := range a {
@@ -60,13 +60,13 @@ func Flipped(a []geom.Vec2) []geom.Vec2 {
 	return out
 }
 
-// Rect is an upright rectangle about x, from low to high.
+// Rect returns an upright rectangle of a half width about x, from low to high.
 func Rect(x, half, low, high float64) []geom.Vec2 {
 	return []geom.Vec2{{X: x - half, Y: low}, {X: x + half, Y: low}, {X: x + half, Y: high}, {X: x - half, Y: high}}
 }
 
-// BedShown is half the length of bed drawn: all of it where that costs the boat
-// little of its size.
+// BedShown returns half the length of bed that is drawn. The whole bed is drawn where
+// that makes the boat only a little smaller.
 func BedShown(c core.Canoe) float64 {
 	d := c.Design
 	return max(d.Length/2, min(d.BedLength/2, 1.04*d.Length/2))

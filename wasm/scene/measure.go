@@ -28,7 +28,8 @@ func (p *Pen) Measure(from, to draw.Point, gap float64) []draw.Op {
 	return ops
 }
 
-// ReadyFlat tells whether there is a flat sheet to be drawn, and says why not.
+// ReadyFlat reports whether there is a flat sheet to draw. Where there is none, it says
+// why in the picture.
 func (p *Pen) ReadyFlat(f *bark.Flat) bool {
 	text := "The bark is being laid flat."
 	if f != nil {
@@ -41,7 +42,7 @@ func (p *Pen) ReadyFlat(f *bark.Flat) bool {
 	return false
 }
 
-// Wanting hatches a piece of bark that there is none for.
+// Wanting hatches a piece that the bark on hand does not cover.
 func (p *Pen) Wanting(points []draw.Point) {
 	p.Hatch(draw.Warn, 5, FineWidth, math.Pi/4, points)
 }

@@ -6,8 +6,9 @@ import (
 	"barkwright/core/units"
 )
 
-// GoreName numbers the gores of a side, from the after one forward, as their
-// table does: from the one nearest the middle, mates alike.
+// GoreName returns the name of gore i of n on one side, counted from the after one
+// forward. As in the table of gores, numbers rise from the middle outward, and mates
+// fore and aft have the same one.
 func GoreName(i, n int) string {
 	off := 2*i - (n - 1)
 	if off < 0 {
@@ -16,7 +17,7 @@ func GoreName(i, n int) string {
 	return answer.GorePart(off / 2)
 }
 
-// SheetWords name the sheet that a piece is cut from.
+// SheetWords returns words for the sheet that a piece is cut from.
 func SheetWords(s bark.Laid, system units.System) string {
 	if s.Wanting() {
 		return "wanting"

@@ -7,22 +7,22 @@ import (
 	"barkwright/core/draw"
 )
 
-// Pen draws one view: it knows the letters' size, weighs lines by it, leaves out
-// what lies outside the picture and keeps labels off one another.
+// Pen draws one view. It knows the size of the letters and scales line widths with it.
+// It leaves out what lies outside the picture, and keeps labels from overlapping.
 type Pen struct {
 	List   draw.List
 	View   View
 	Letter float64
-	// Weight is what line widths are multiplied by: 1 at the page's plain
-	// lettering, more on a projector.
+	// Weight multiplies line widths. It is 1 at the page's plain lettering, and more on a
+	// projector.
 	Weight float64
 	Marks  []draw.Op
 	notes  []Note
 	taken  []draw.Box
 }
 
-// The line widths, CSS pixels at plain lettering: the skin's outline is heaviest,
-// then timber, then what lies on it. By eye.
+// The line widths in CSS pixels at plain lettering, chosen by eye. The skin's outline is
+// the heaviest, then timber, then what lies on timber.
 const (
 	OutlineWidth = 1.9
 	TimberWidth  = 1.0
@@ -33,18 +33,19 @@ const (
 // plainLetter is the lettering that line widths are set for, CSS pixels.
 const plainLetter = 16
 
-// Thin is a line's width round a piece so many metres thick: no more than a
-// quarter of it, so that slender timber in a small drawing stays timber.
+// Thin returns the width of the line round a piece of a thickness in metres. It is at
+// most a quarter of the piece, so that slender timber still shows in a small drawing.
 func (p *Pen) Thin(a Plate, thickness, width float64) float64 {
 	return min(width, max(0.3, thickness*a.Scale/4)/p.Weight)
 }
 
-// Outline is the width of the skin's outline, lighter in a small drawing: whole
-// from about 5 pixels to the inch.
+// Outline returns the width of the skin's outline. It is lighter in a small drawing, and
+// full from about 5 pixels to the inch.
 func (p *Pen) Outline(a Plate) float64 {
 	return min(OutlineWidth, 0.8+a.Scale/180)
 }
 
+// NewPen returns a pen for an empty picture of a size.
 func NewPen(v View, size draw.Size) *Pen {
 	return &Pen{
 		List: draw.List{Width: size.Width, Height: size.Height}, View: v, Letter: Lettering(size),
@@ -52,7 +53,7 @@ func NewPen(v View, size draw.Size) *Pen {
 	}
 }
 
-// Seen tells whether any of the points may show.
+// Seen reports whether any of the points may lie in the picture.
 func (p *Pen) Seen(points []draw.Point) bool {
 	left, top, right, bottom := true, true, true, true
 	for _, q := range points {
@@ -64,24 +65,28 @@ func (p *Pen) Seen(points []draw.Point) bool {
 	return len(points) > 0 && !left && !right && !top && !bottom
 }
 
+// Fill fills a polygon.
 func (p *Pen) Fill(r draw.Role, points []draw.Point) {
 	if p.Seen(points) {
 		p.List.Add(draw.Fill{Role: r, Points: points})
 	}
 }
 
+// Line draws an open line. Its width is at plain lettering, as in all methods of a pen.
 func (p *Pen) Line(r draw.Role, width float64, points ...draw.Point) {
 	if p.Seen(points) {
 		p.List.Add(draw.Stroke{Role: r, Points: points, Width: width * p.Weight})
 	}
 }
 
+// Ring draws a closed line.
 func (p *Pen) Ring(r draw.Role, width float64, points []draw.Point) {
 	if p.Seen(points) {
 		p.List.Add(draw.Stroke{Role: r, Points: points, Width: width * p.Weight, Closed: true})
 	}
 }
 
+// Dashed draws an open line in dashes: lengths drawn and left out in turn, CSS pixels.
 func (p *Pen) Dashed(r draw.Role, width float64, dash []float64, points ...draw.Point) {
 	if p.Seen(points) {
 		p.List.Add(draw.Stroke{Role: r, Points: points, Width: width * p.Weight, Dash: dash})
@@ -94,24 +99,23 @@ func (p *Pen) Area(fill, line draw.Role, width float64, points []draw.Point) {
 	p.Ring(line, width, points)
 }
 
-// Hatch hatches an area with lines at an angle, radians. spacing and width are at plain
-// lettering.
+// Hatch hatches a polygon with lines at an angle in radians.
 func (p *Pen) Hatch(r draw.Role, spacing, width, angle float64, points []draw.Point) {
 	if p.Seen(points) {
 		p.List.Add(draw.Hatch{Role: r, Points: points, Spacing: spacing * p.Weight, Width: width * p.Weight, Angle: angle})
 	}
 }
 
-// The dashes: short for seams and what lies underneath, long for the boat
-// compared with, dash and dot for centre lines.
+// The dash patterns. ShortDash is for seams and what lies underneath, LongDash for the
+// boat compared with, CentreDash for centre lines.
 var (
 	ShortDash  = []float64{4, 3}
 	LongDash   = []float64{9, 4}
 	CentreDash = []float64{14, 3, 2, 3}
 )
 
-// Part names a piece so that it can be touched; the touched one gets a heavy rim
-// and a hatch over everything else.
+// Part makes a piece touchable under a name. The piece that is touched gets a heavy rim,
+// and a hatch where it is closed, both drawn over everything else.
 func (p *Pen) Part(name string, closed bool, points []draw.Point) {
 	if !p.Seen(points) {
 		return
@@ -127,26 +131,27 @@ func (p *Pen) Part(name string, closed bool, points []draw.Point) {
 	p.Marks = append(p.Marks, draw.Stroke{Role: draw.Mark, Points: points, Width: 3 * p.Weight, Closed: closed})
 }
 
-// Note is a label that is shown if there is room. Lower ranks go first.
+// Note is a label that is shown only where there is room. Labels of a lower rank are
+// placed first.
 type Note struct {
 	rank int
 	Text draw.Text
-	// At are the places it may stand, the best first.
+	// At lists the places where it may stand, the best first.
 	At []Spot
-	// With is drawn if the label is.
+	// With is drawn only if the label is.
 	With []draw.Op
 }
 
-// Spot is a place for a label, and which end of it stands there.
+// Spot is a place for a label. Anchor says which end of the label stands there.
 type Spot struct {
 	At     draw.Point
 	Anchor draw.Anchor
 }
 
-// SpotAt is a spot at x and y of the picture.
+// SpotAt returns the spot at x and y in the picture.
 func SpotAt(x, y float64, a draw.Anchor) Spot { return Spot{At: draw.Point{X: x, Y: y}, Anchor: a} }
 
-// The ranks of labels, the first to be placed first.
+// The ranks of labels, in the order in which they are placed.
 const (
 	RankMain = iota
 	RankTitle
@@ -155,7 +160,8 @@ const (
 	RankExtra
 )
 
-// Say asks for a label at the first of the places that is free.
+// Say asks for a label at the first free place among at. The label may be changed until
+// Done.
 func (p *Pen) Say(rank int, text string, r draw.Role, halo draw.Role, at ...Spot) *Note {
 	p.notes = append(p.notes, Note{rank: rank, Text: draw.Text{Role: r, Text: text, Size: p.Letter, Halo: halo}, At: at})
 	return &p.notes[len(p.notes)-1]
@@ -177,7 +183,7 @@ func (p *Pen) free(b draw.Box) bool {
 	return true
 }
 
-// Done places the labels, most important first, and gives the picture back.
+// Done places the labels, the most important first, and returns the picture.
 func (p *Pen) Done() draw.List {
 	p.List.Add(p.Marks...)
 	sort.SliceStable(p.notes, func(i, j int) bool { return p.notes[i].rank < p.notes[j].rank })
@@ -188,7 +194,7 @@ func (p *Pen) Done() draw.List {
 			if !p.free(b) {
 				continue
 			}
-			// A little air between one label and the next.
+			// A little space between one label and the next.
 			p.taken = append(p.taken, draw.Box{Left: b.Left - 4, Top: b.Top - 1, Right: b.Right + 4, Bottom: b.Bottom + 1})
 			p.List.Add(n.With...)
 			p.List.Add(n.Text)
@@ -198,6 +204,6 @@ func (p *Pen) Done() draw.List {
 	return p.List
 }
 
-// Lettering is the size of the picture's letters, CSS pixels; 11 is the least
-// that is read on a phone.
+// Lettering returns the size of the picture's letters in CSS pixels. 11 is the smallest
+// that can be read on a phone.
 func Lettering(size draw.Size) float64 { return max(11, 0.74*size.Letter) }

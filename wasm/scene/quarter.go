@@ -6,11 +6,11 @@ import (
 	"barkwright/core/geom"
 )
 
-// Quarters are the four quarters of the boat: the signs of x and y.
+// Quarters lists the four quarters of the boat as the signs of x and y.
 var Quarters = [4][2]float64{{1, 1}, {-1, 1}, {1, -1}, {-1, -1}}
 
-// InQuarter puts points of the forward port quarter in one of the four, out from
-// the centre line by out where they are a panel's.
+// InQuarter maps points of the forward port quarter into the quarter q. Points of a
+// panel are moved out from the centre line by out.
 func (a Plate) InQuarter(q [2]float64, out float64, points []geom.Vec2) []draw.Point {
 	placed := make([]draw.Point, len(points))
 	for i, v := range points {
@@ -19,11 +19,11 @@ func (a Plate) InQuarter(q [2]float64, out float64, points []geom.Vec2) []draw.P
 	return placed
 }
 
-// OnAxis is how near to a centre line a point lies that is joined to its mirror
-// image, m.
+// OnAxis is how near to a centre line, in metres, a point counts as lying on it. Such a
+// point is joined to its mirror image.
 const OnAxis = 1e-9
 
-// SlitAt tells whether a piece is slit at the top of row r in a column.
+// SlitAt reports whether a piece is slit at the top of row r in a column.
 func SlitAt(piece *bark.Piece, col, r int) bool {
 	return piece.Vertex(col, r+1, geom.Before) != piece.Vertex(col, r+1, geom.After)
 }

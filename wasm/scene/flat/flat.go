@@ -58,7 +58,7 @@ func (p *pen) flatPiece(c core.Canoe, piece *bark.Piece, a scene.Plate) {
 	}
 }
 
-// cutLines are the edges of a piece that are not its mirror lines.
+// cutLines returns the edges of a piece that are not its mirror lines.
 func cutLines(piece *bark.Piece) [][]geom.Vec2 {
 	outline := piece.Outline()
 	mirror := func(i int) bool {
@@ -90,8 +90,7 @@ func cutLines(piece *bark.Piece) [][]geom.Vec2 {
 	return lines
 }
 
-// flatEdges draws where a piece is cut, and the bark left to trim outside its top
-// edge.
+// flatEdges draws where a piece is cut and, outside its top edge, the bark left to trim.
 func (p *pen) flatEdges(c core.Canoe, piece *bark.Piece, a scene.Plate) {
 	if piece.Panel >= 0 {
 		p.panelEdges(c, piece, a)
@@ -122,8 +121,8 @@ func (p *pen) frameOver(c core.Canoe, a scene.Plate) {
 	p.Dashed(draw.Frame, scene.TimberWidth, scene.LongDash, a.Place(scene.Flipped(outer))...)
 }
 
-// flatGores makes every opening a part that can be touched, with its width beside
-// its edge on the port side.
+// flatGores makes every opening a part that can be touched. Its width stands beside its
+// edge on the port side.
 func (p *pen) flatGores(c core.Canoe, a scene.Plate) {
 	f := p.View.Flat
 	n := len(f.Gores)
@@ -144,7 +143,8 @@ func (p *pen) flatGores(c core.Canoe, a scene.Plate) {
 			p.Part(name, true, points)
 		}
 	}
-	// The highest labels first, so that the lower ones stand on the lines to those.
+	// The highest labels come first: the lower ones then stand on the lines that lead to
+	// those.
 	tiers := p.flatLayout(c).tiers
 	for tier := tiers - 1; tier >= 0; tier-- {
 		for i, g := range f.Gores {
@@ -156,7 +156,7 @@ func (p *pen) flatGores(c core.Canoe, a scene.Plate) {
 	}
 }
 
-// sheetsLaid are the sheets on the bed, once it is known how they lie.
+// sheetsLaid returns the sheets on the bed, or none until it is known how they lie.
 func sheetsLaid(c core.Canoe) []bark.Laid {
 	if c.Skin == nil {
 		return nil
@@ -164,7 +164,7 @@ func sheetsLaid(c core.Canoe) []bark.Laid {
 	return c.Bark.Bed
 }
 
-// sheetsUnder are the edges of the sheets that the bark is cut from.
+// sheetsUnder draws the edges of the sheets that the bark is cut from.
 func (p *pen) sheetsUnder(c core.Canoe, a scene.Plate) {
 	for _, s := range sheetsLaid(c) {
 		x, half := (s.Aft+s.Bow)/2, (s.Bow-s.Aft)/2
@@ -175,7 +175,8 @@ func (p *pen) sheetsUnder(c core.Canoe, a scene.Plate) {
 	}
 }
 
-// jointsOver are the forward edges of the sheets that lap under the ones before them.
+// jointsOver draws the forward edges of the sheets that lap under the ones ahead of
+// them.
 func (p *pen) jointsOver(c core.Canoe, a scene.Plate) {
 	for i, s := range sheetsLaid(c) {
 		if i > 0 {

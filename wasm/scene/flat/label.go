@@ -9,12 +9,12 @@ import (
 	"barkwright/wasm/scene"
 )
 
-// roomy tells whether the sheet is drawn long enough for all that may be said of it.
+// roomy reports whether the sheet is drawn long enough for all its labels.
 func (p *pen) roomy(a scene.Plate) bool { return p.View.Flat.Length*a.Scale > 40*p.Letter }
 
-// goreLabel says how wide gore i is cut, by the figures where they are there: over
-// its tips or, where a panel stands there, under its foot; in a small picture over the
-// whole of the bark, with a line to the gore.
+// goreLabel letters how wide gore i is cut, from the figures where they are known. The
+// label stands over the gore's tips or, where a panel is there, under its foot. In a
+// small picture it stands over the whole of the bark, with a line to the gore.
 func (p *pen) goreLabel(c core.Canoe, i int, foot draw.Point, tips []draw.Point) {
 	if c.Skin == nil || i >= len(c.Skin.Flat.Gores) {
 		return
@@ -101,8 +101,9 @@ func (p *pen) flatLabels(c core.Canoe, l flatLayout) {
 	}
 }
 
-// breadth is how broad the bark is without what is left to trim: overall or, where
-// there are panels, which lie apart, amidships with them.
+// breadth returns the breadth of the bark without what is left to trim. Panels are drawn
+// apart from the sheet: with them it is the breadth amidships, otherwise the breadth
+// overall.
 func breadth(c core.Canoe, f *bark.Flat) float64 {
 	if len(f.Panels) == 0 {
 		return f.Breadth

@@ -12,15 +12,15 @@ type flatLayout struct {
 	sheet scene.Plate
 	// rows tells whether there is room for the legend, and titled for a title.
 	rows, titled bool
-	// tiers is in how many rows the gores' widths stand over a small picture: gores
-	// that part of a label apart then still have theirs.
+	// tiers is the number of rows in which the gores' widths stand over a small picture.
+	// Gores closer together than a label is long then still have their labels.
 	tiers   int
 	legendY float64
 	lengthY float64
 }
 
-// panelGap is how far a side panel is drawn off the sheet, m, so that the two are
-// seen apart.
+// panelGap is how far a side panel is drawn off the sheet, in metres, so that the two
+// can be told apart.
 const panelGap = 0.05
 
 // flatReach is how far the drawing goes out from the bed's centre line.
@@ -56,7 +56,7 @@ func (p *pen) flatLayout(c core.Canoe) flatLayout {
 	y := func(u float64) float64 { return height/2 + (u-height/2)*v.Zoom + v.PanY }
 	l.sheet = scene.Plate{Origin: draw.Point{X: x(width / 2), Y: y(middle)}, Scale: k * v.Zoom}
 	l.lengthY = y(middle+wide*k) + length
-	// The legend keeps to its corner however near the sheet is brought.
+	// The legend stays in its corner at every zoom.
 	l.legendY = min(height-1.2*t, middle+wide*k+legend)
 	return l
 }

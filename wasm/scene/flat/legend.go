@@ -9,7 +9,7 @@ import (
 	"barkwright/wasm/scene"
 )
 
-// legendEntry is one band of the hatch with what it means; band -1 has none.
+// legendEntry is one band of the hatch with its meaning. Band -1 stands for no hatch.
 type legendEntry struct {
 	band int
 	text string
@@ -22,9 +22,9 @@ type legend struct {
 	title             string // before the first row, or over it where there are more
 }
 
-// newLegend takes one row where the picture is broad enough, two under the title
-// where there is room for those below the sheet, one with few words where there is
-// not, and keeps the band that matters where that is too long too.
+// newLegend lays the legend out in one row where the picture is wide enough. Otherwise
+// it takes two rows under the title where they fit below the sheet, or one row of few
+// words. Where even that is too long it keeps only the band that matters.
 func (p *pen) newLegend(c core.Canoe, l flatLayout) legend {
 	share := func(s float64) string {
 		return units.Strain.Format(s*c.Design.StretchLimit, p.View.System)
@@ -65,7 +65,7 @@ func (g legend) lettered(t string) float64 {
 	return draw.GlyphWidth * g.size * float64(len([]rune(t)))
 }
 
-// between is the room beside a band's box and after its words.
+// between returns the space beside a band's box and after its words.
 func (g legend) between() float64 { return 4 * g.gap }
 
 // width is how long a row is, with the title where that stands before it.
@@ -95,7 +95,7 @@ func (p *pen) stretchLegend(c core.Canoe, l flatLayout) {
 	if len(g.rows) > 1 {
 		under += float64(len(g.rows)) * g.pitch()
 	}
-	// Brought near, the sheet runs under the legend.
+	// When zoomed in, the sheet passes under the legend.
 	p.Marks = append(p.Marks, draw.Fill{Role: draw.Paper, Points: []draw.Point{
 		{X: x - g.gap, Y: y - g.size}, {X: x + wide + g.gap, Y: y - g.size},
 		{X: x + wide + g.gap, Y: under}, {X: x - g.gap, Y: under},

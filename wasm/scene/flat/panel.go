@@ -11,16 +11,17 @@ import (
 	"barkwright/wasm/scene"
 )
 
-// panelPart is a part of a panel laid flat in one quarter: cut as strips and drawn off
-// the sheet, or a part of a sheet on the bed that is wide enough there.
+// panelPart is a part of a panel laid flat in one quarter. It is either cut as strips
+// and drawn off the sheet, or part of a sheet on the bed that is wide enough there.
 type panelPart struct {
 	from, to  float64 // m from amidships
 	out       float64 // how far it is drawn off its place, m
 	low, high []geom.Vec2
 }
 
-// panelParts are the parts of a panel in a quarter, from amidships outward. The panel is
-// of the narrowest sheet on the bed: beside a wider one it may be none.
+// panelParts returns the parts of a panel in a quarter, from amidships outward. The
+// panel is measured from the narrowest sheet on the bed. Beside a wider sheet it may not
+// be needed.
 func panelParts(c core.Canoe, piece *bark.Piece, q [2]float64) []panelPart {
 	var parts []panelPart
 	for _, part := range panelSpans(c, q) {
@@ -32,7 +33,7 @@ func panelParts(c core.Canoe, piece *bark.Piece, q [2]float64) []panelPart {
 	return parts
 }
 
-// scant tells whether a stretch of the edge is one that no piece is cut for.
+// scant reports whether a stretch of the edge is one that no piece is cut for.
 func scant(c core.Canoe, from, to float64) bool {
 	for _, s := range c.Bark.Scant {
 		if middle := (from + to) / 2; middle >= s.Aft && middle <= s.Bow {
@@ -42,8 +43,8 @@ func scant(c core.Canoe, from, to float64) bool {
 	return false
 }
 
-// keepOffPanel keeps labels off a part of a panel, which is bent, and not off what
-// stands beside its ends.
+// keepOffPanel keeps labels off a part of a panel. It follows the bend of the part, so
+// that labels may stand beside its ends.
 func (p *pen) keepOffPanel(piece *bark.Piece, part panelPart, q [2]float64, a scene.Plate) {
 	const pieces = 8
 	from, to := part.low[0].X, part.low[len(part.low)-1].X
@@ -130,7 +131,7 @@ func gapAt(c core.Canoe, piece *bark.Piece, q [2]float64, x float64) float64 {
 	return panelGap
 }
 
-// rubOut takes away the sheet's edge where a wider one goes on into the panel.
+// rubOut removes the sheet's edge where a wider sheet continues into the panel.
 func (p *pen) rubOut(a scene.Plate, q [2]float64, part panelPart) {
 	sheet := &p.View.Flat.Sheet
 	for _, run := range append(sheet.Row(sheet.Rows-1), part.low) {

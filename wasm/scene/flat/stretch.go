@@ -10,12 +10,12 @@ import (
 	"barkwright/wasm/scene"
 )
 
-// stretchBands are the shares of the limit at which the hatch grows denser; what
-// is under the first has none, and over the last is over the limit.
+// stretchBands are the shares of the limit from which the hatch grows denser. Below the
+// first there is no hatch. From the last on the stretch is over the limit.
 var stretchBands = [...]float64{0.25, 0.5, 1}
 
-// bandHatch is the hatch of a band, from the first. Each spacing is half the one
-// before, so that lines run on from band to band.
+// bandHatch returns the hatch of a band, counted from 0. Each spacing is half that of
+// the band before, so that lines continue from band to band.
 func (p *pen) bandHatch(band int, points []draw.Point) draw.Hatch {
 	h := draw.Hatch{Role: draw.Faint, Points: points, Spacing: 12 * p.Weight / math.Pow(2, float64(band)),
 		Width: scene.HairWidth * p.Weight, Angle: -math.Pi / 4}

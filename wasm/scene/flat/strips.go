@@ -8,8 +8,8 @@ import (
 	"barkwright/wasm/scene"
 )
 
-// stripsOver draws what side panels are cut of: their butts, their names, and hatched
-// across what there is no bark for.
+// stripsOver draws what side panels are cut from: their butts and names, with a hatch
+// over what there is no bark for.
 func (p *pen) stripsOver(c core.Canoe, a scene.Plate) {
 	if c.Skin == nil {
 		return

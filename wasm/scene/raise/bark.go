@@ -80,23 +80,24 @@ func mirroredLine(line []geom.Vec3, m [2]float64) []geom.Vec3 {
 	return out
 }
 
-// edgesNearer brings edges before the faces that lie about them, m: less than a
-// side is away from the one across.
+// edgesNearer is how far edges are brought before the faces round them, in metres. It is
+// less than the distance between the two sides of the boat.
 const edgesNearer = 0.04
 
 // How far the sides are up where each shade of their inside begins. By eye.
 const halfShadeFrom, shadeFrom = 0.3, 0.6
 
-// levelFrom is the upward part of its direction from which a face counts as bottom.
+// levelFrom is the upward component of a face's direction from which it counts as
+// bottom.
 const levelFrom = 0.55
 
 // levelUpTo is the place, as hull.Hull.Column takes it, beyond which the bottom is too
 // narrow to be told from the sides.
 const levelUpTo = 0.85
 
-// tint shades a face: the bark's outside, which is the inner rind, is tan, and the
-// inside of the boat, which is the white of the tree, pale. Shades run along the
-// boat where the sides leave the bottom.
+// tint returns the shade of a face. The bark's outside, which is the inner rind, is tan.
+// The inside of the boat, the white of the tree, is pale. Shades run along the boat
+// where the sides leave the bottom.
 func (s *solid) tint(piece *bark.Piece, f strip, inside bool, up float64) draw.Role {
 	level := piece.Panel < 0 && f.row < piece.FootRow && piece.Places[f.from] < levelUpTo && up > levelFrom
 	switch {
@@ -113,8 +114,8 @@ func (s *solid) tint(piece *bark.Piece, f strip, inside bool, up float64) draw.R
 // rimWidth is the width of the lines round the bark.
 const rimWidth = 0.7 * scene.OutlineWidth
 
-// edges are the lines at a face's rim: where bark is cut, and across the sheet now
-// and then the grain, which runs round the tree.
+// edges adds the lines round a face where bark is cut, and here and there across the
+// sheet the grain, which runs round the tree.
 func (s *solid) edges(piece *bark.Piece, f strip, corners []geom.Vec3) []draw.Op {
 	n := len(f.low)
 	low, high := corners[:n], corners[n:]

@@ -27,8 +27,8 @@ const (
 	eyeLengths = 2.2
 )
 
-// newCamera fits points into a box with no regard to anything else, so that a
-// picture whose points stay keeps its scale.
+// newCamera fits points into a box. It depends on nothing else, so a picture whose
+// points stay keeps its scale.
 func newCamera(length float64, points []geom.Vec3, room draw.Box) camera {
 	sinRound, cosRound := math.Sincos(cameraRound)
 	sinHigh, cosHigh := math.Sincos(cameraHigh)

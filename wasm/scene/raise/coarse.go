@@ -8,8 +8,8 @@ import (
 )
 
 // The strides at which a raising is eased before it is eased edge by edge, and the
-// rounds at each. Choices of this project: with half the rounds one of the boats to
-// begin from is not done when the edges' own run out.
+// rounds at each. Choices of this project: with half the rounds, one of the starting
+// boats is not settled when the rounds of the edges run out.
 var raiseStrides = [...]int{8, 4, 2}
 
 const raiseRounds = 200
@@ -17,15 +17,16 @@ const raiseRounds = 200
 // atHeel is how near to the heel's place a column stands at it.
 const atHeel = 1e-7
 
-// coarse is a raising seen in fewer columns and rows. What is out over the length
-// of the boat is eased out there; from edge to edge it would take thousands of rounds.
+// coarse is a raising reduced to fewer columns and rows. Errors that extend over the
+// length of the boat are eased there. From edge to edge they would take thousands of
+// rounds.
 type coarse struct {
 	*raising
 	columns, rows []int
 }
 
-// coarsened keeps one in stride of the columns and rows, and besides them the last,
-// those of the slits and their feet, and the heel, where the bark is folded.
+// coarsened keeps every stride-th column and row. It also keeps the last ones, those of
+// the slits and their feet, and the heel, where the bark is folded.
 func (r *raising) coarsened(stride int) coarse {
 	keep := []int{r.Curved.Cols - 1}
 	for _, s := range r.Slits() {

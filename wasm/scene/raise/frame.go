@@ -13,8 +13,8 @@ import (
 // frameRise is how far over the bark the top of the frame is drawn, m.
 const frameRise = 0.02
 
-// barkHeight is the height of the sheet's inside at a place, m: the frame rests by
-// its rim on a bottom that rounds up.
+// barkHeight returns the height of the sheet's inside at a place, in metres. The bottom
+// rounds up, and the frame rests on it by its rim.
 func barkHeight(sheet *bark.Piece, raised []geom.Vec3, x, y float64) float64 {
 	at := func(c, r int) geom.Vec3 { return raised[sheet.Vertex(c, r, geom.Before)] }
 	c := 0

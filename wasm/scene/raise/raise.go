@@ -17,9 +17,9 @@ type Raised struct {
 	Strain float64
 }
 
-// raiseStrain is the share of its length that an edge may be off, a little under what
-// still looks like bark and not like rubber, and raiseSweeps the most rounds taken
-// to get there. Choices of this project.
+// raiseStrain is the share of its length that an edge may be off: a little less than
+// what would look like rubber. raiseSweeps is the most rounds taken to get there.
+// Choices of this project.
 const (
 	raiseStrain = 0.008
 	raiseSweeps = 2000
@@ -88,9 +88,9 @@ func (r *raising) turnUp() {
 	}
 }
 
-// side is the direction in which the bark stands off its lower edge at a column:
-// the bottom's as far as the heel, and past it the whole side's, not that of the
-// little face round the stem.
+// side returns the direction of the bark at a column from its lower edge. As far as the
+// heel it is that of the lowest stretch, on the bottom. Past the heel it is that from
+// foot to top edge, since the small face round the stem points elsewhere.
 func (r *raising) side(c int) geom.Vec3 {
 	row := 1
 	if r.Places[c] > 1 {
@@ -112,10 +112,10 @@ func (r *raising) along(c, row int, side geom.Side) geom.Vec3 {
 // onBed is a point of the flat sheet in space.
 func onBed(p geom.Vec2) geom.Vec3 { return geom.Vec3{X: p.X, Y: p.Y} }
 
-// turned is a stretch of bark a share of the way from its place on the bed, whose
-// face looks up, to its place on the hull with a face that looks along normal: the
-// one rotation between the two, by that share of its angle, and as much of the way
-// as long.
+// turned returns a stretch of bark at a share of its way from the bed, where its face
+// looks up, to the hull, where its face looks along normal. It applies that share of the
+// angle of the one rotation between the two, and that share of the change of length to
+// long.
 func turned(on, hull, normal geom.Vec3, share float64) geom.Vec3 {
 	a, b := on.Len(), hull.Len()
 	if a == 0 || b == 0 || normal.Len() == 0 {
@@ -185,10 +185,10 @@ func (r *raising) edge(a, b raisedPoint) raisedEdge {
 	return raisedEdge{a.vertex, b.vertex, flat + (hull-flat)*r.share}
 }
 
-// ease moves the ends of each edge half-way each toward its length, once from each
-// end of the list in turn so that what is left runs out both ways. Row 0 as far as
-// the heel stays in the plane of symmetry of the boat, and so does, amidships, what
-// is not cut there.
+// ease moves both ends of each edge so that it comes half-way to its length. It goes
+// through the list forward and backward in turn, so that errors run out both ways. As
+// far as the heel row 0 stays in the boat's plane of symmetry. Amidships so does every
+// point that is not cut.
 func (r *raising) ease() {
 	slices.Reverse(r.edges)
 	for _, e := range r.edges {
@@ -220,7 +220,7 @@ func (r *raising) ease() {
 // shownEdge is the length of edge, m, below which a share of it no longer shows.
 const shownEdge = 0.01
 
-// worst is the largest share an edge is off its length by.
+// worst returns the largest share by which an edge misses its length.
 func (r *raising) worst() float64 {
 	most := 0.0
 	for _, e := range r.edges {

@@ -22,8 +22,8 @@ type face struct {
 	ops   []draw.Op
 }
 
-// layer says what is painted over what whatever its depth: seen from above the rail,
-// the inside of the boat is always behind the frame and the outside before it.
+// layer decides what is painted over what, before depth does. Seen from above the rail,
+// the inside of the boat is always behind the frame and the outside always before it.
 type layer int
 
 const (

@@ -83,8 +83,9 @@ func bedCorners(c core.Canoe, f *bark.Flat) []geom.Vec3 {
 	return corners
 }
 
-// bringTo moves a panel as it is so that the middle of its seam meets the edge of
-// the sheet: on the way up the gores below it are open and it cannot all meet.
+// bringTo moves a panel as a whole so that the middle of its seam meets the edge of the
+// sheet. On the way up the gores below it are open, so it cannot meet the edge
+// everywhere.
 func bringTo(sheet *bark.Piece, edge []geom.Vec3, panel *bark.Piece, points []geom.Vec3) {
 	middle := panel.Curved.Cols / 2
 	place, last := panel.Places[middle], len(sheet.Places)-1
