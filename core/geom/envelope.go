@@ -116,9 +116,9 @@ func (e *envelope) factor(pause func() bool) factored {
 	return positive
 }
 
-// products returns the inner products of x and y, of even length, with the
-// beginnings of p and q. Two terms a turn cost a native build nothing and saved a
-// tenth to a sixth of the whole flattening in the browser's.
+// products returns the inner products of x and y, of even length, with the beginnings of
+// p and q. Two terms at a time cost a native build nothing and saved a tenth to a sixth
+// of the whole flattening in the browser.
 func products(x, y, p, q []float64) (xp, xq, yp, yq float64) {
 	y, p, q = y[:len(x)], p[:len(x)], q[:len(x)]
 	for i := 1; i < len(x); i += 2 {

@@ -10,9 +10,9 @@ type restTriangle struct {
 	grad [3]Vec2
 }
 
-// newRestTriangle lays the triangle a, b, c flat; side is +1 to keep the turning
-// sense of its corners and -1 to reverse it. The area of a triangle without one,
-// or with a coordinate that is no number, is returned as zero.
+// newRestTriangle lays the triangle a, b, c flat. side is +1 to keep the turning sense
+// of its corners and -1 to reverse it. It returns an area of zero for a triangle without
+// area, or with a coordinate that is not a finite number.
 func newRestTriangle(a, b, c Vec3, side float64) restTriangle {
 	ab, ac := b.Sub(a), c.Sub(a)
 	long := ab.Len()

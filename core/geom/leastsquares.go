@@ -4,8 +4,8 @@ import (
 	"math"
 )
 
-// LeastSquares is the question which x, inside its bounds, makes the sum of the
-// squares of some residuals least. Lower, Upper and Scale have the length of x.
+// LeastSquares asks for the x within its bounds that makes the sum of squares of some
+// residuals least. Lower, Upper and Scale have the length of x.
 type LeastSquares struct {
 	// Residuals fills out, of length Count, for x inside the bounds. It has to be
 	// continuous and to return finite numbers.
@@ -13,18 +13,18 @@ type LeastSquares struct {
 	Count     int
 	// Lower and Upper bound x; equal ones hold it.
 	Lower, Upper []float64
-	// Scale is a change of each x that matters: it sets the steps of the
-	// derivatives and when the search ends.
+	// Scale is a change of each x that matters. It sets the steps of the derivatives and
+	// decides when the search ends.
 	Scale []float64
 }
 
-// Minimum is the least found.
+// Minimum is the result of a search.
 type Minimum struct {
 	X []float64
 	// Sum is the sum of the squares of the residuals at X.
 	Sum float64
-	// Settled tells whether the search ended because nothing improved, and not
-	// because it ran out of turns; X is the best seen either way.
+	// Settled says that the search ended because nothing improved, and not because the turns
+	// ran out. X is the best point seen in either case.
 	Settled bool
 }
 
@@ -123,8 +123,8 @@ func (s *search) linearise() {
 	}
 }
 
-// step moves x to a better place and reports whether there was one far enough
-// off to matter. The damping grows until a step helps.
+// step moves x to a better place and reports whether it moved far enough to matter. The
+// damping grows until a step helps.
 func (s *search) step() bool {
 	for len(s.free) > 0 && s.damping < mostDamping {
 		if !s.solve() {

@@ -11,9 +11,9 @@ type Path3 struct {
 	corner int
 }
 
-// NewPath3 measures the curve from lo to hi. The knots crowd toward hi as the
-// square of the share, so that a curve whose slope runs away there is still
-// measured: with n knots the length is good to about (1/n)^4.
+// NewPath3 measures the curve from lo to hi. The knots lie closer together toward hi, so
+// that a curve whose slope is infinite there is still measured. With n knots the error
+// of the length is about (1/n)^4.
 func NewPath3(at func(float64) Vec3, lo, hi float64, n int) Path3 {
 	p := Path3{At: at, Lo: lo, Hi: hi, knots: make([]float64, n+1), run: make([]float64, n+1)}
 	fine := 2 * n
@@ -35,7 +35,7 @@ func NewPath3(at func(float64) Vec3, lo, hi float64, n int) Path3 {
 	return p
 }
 
-// Then is the path with another of the same curve after it, which it may meet at an
+// Then returns the path followed by another of the same curve, which it may meet at an
 // angle.
 func (p Path3) Then(next Path3) Path3 {
 	corner, length := len(p.knots)-1, p.Length()

@@ -36,13 +36,13 @@ func Bisect(f func(float64) float64, lo, hi, tol float64) (float64, bool) {
 // invPhi is the golden section, (sqrt 5 - 1)/2.
 const invPhi = 0.6180339887498949
 
-// goldenSteps narrow two samples' space by 2e8: about as near as a least place is
-// known, where values next to it differ by less than rounding.
+// goldenSteps narrows the space between two samples by a factor of 2e8. A minimum is not
+// known more closely: values next to it differ by less than rounding.
 const goldenSteps = 40
 
-// Least returns where f is least on [lo, hi] and its value there: the best of n
-// equal steps, refined by golden section between that sample's neighbours. It
-// finds the deepest valley wider than two steps.
+// Least returns where f is least on [lo, hi] and its value there. It takes the best of n
+// equal steps and refines it by golden section between the neighbouring samples. It
+// finds the deepest minimum that is wider than two steps.
 func Least(f func(float64) float64, lo, hi float64, n int) (at, value float64) {
 	step := (hi - lo) / float64(n)
 	at, value = lo, f(lo)

@@ -20,8 +20,8 @@ func (a Vec2) Dot(b Vec2) float64 { return a.X*b.X + a.Y*b.Y }
 // Cross returns the z component of a x b: positive where b lies to the left of a.
 func (a Vec2) Cross(b Vec2) float64 { return a.X*b.Y - a.Y*b.X }
 
-// Len returns the length of a. Its square must not overflow, which spares the care
-// of math.Hypot.
+// Len returns the length of a. Its square must not overflow, which makes math.Hypot
+// unnecessary.
 func (a Vec2) Len() float64 { return math.Sqrt(a.X*a.X + a.Y*a.Y) }
 
 // Unit returns a scaled to length 1; the zero vector stays zero.

@@ -18,14 +18,14 @@ type Boat struct {
 	file.Head
 }
 
-// Keeper keeps a page's boats. What the page itself is at, such as the boat in hand, it
-// keeps in a store of the page's own too, which outlives a reload.
+// Keeper keeps a page's boats. What belongs to this page alone, such as which boat is in
+// hand, is also kept in a store of the page's own. That store survives a reload.
 type Keeper struct {
 	shared, own Store
 	now         func() time.Time
 	boats       []Boat
 	unread      []Unread
-	// stamps are of the boats as this page last read or wrote them.
+	// stamps are those of the boats as this page last read or wrote them.
 	stamps  map[string]string
 	lastID  int64
 	refuses bool
@@ -74,10 +74,10 @@ func (k *Keeper) list(key string) {
 // Boats are those that are kept, in the order they were made, with those taken off.
 func (k *Keeper) Boats() []Boat { return k.boats }
 
-// Refuses tells that the store takes nothing at all.
+// Refuses reports whether the store accepts nothing at all.
 func (k *Keeper) Refuses() bool { return k.refuses }
 
-// NewID is an ID for one more boat; later ones sort after earlier ones.
+// NewID returns an ID for a new boat. Later IDs sort after earlier ones.
 func (k *Keeper) NewID() string {
 	const digits, base = 9, 36
 	k.lastID = max(k.lastID+1, k.now().UnixMilli())
@@ -85,10 +85,10 @@ func (k *Keeper) NewID() string {
 	return strings.Repeat("0", max(0, digits-len(count))) + count + newStamp()
 }
 
-// newStamp is unlike any other page's.
+// newStamp returns a stamp that no other page makes.
 func newStamp() string { return strconv.FormatUint(rand.Uint64(), 36) }
 
-// Load reads a boat whole. One that cannot be read is noted.
+// Load reads a whole boat. One that cannot be read is noted.
 func (k *Keeper) Load(id string) (file.Kept, error) {
 	text, ok := k.shared.Get(boatPrefix + id)
 	if !ok {
@@ -103,8 +103,8 @@ func (k *Keeper) Load(id string) (file.Kept, error) {
 	return kept, nil
 }
 
-// Save keeps a boat under its ID. It fails with ErrElsewhere, and writes nothing, where
-// the text that stands there is not the one this page last read or wrote.
+// Save keeps a boat under its ID. If the text there is not the one that this page last
+// read or wrote, it writes nothing and returns ErrElsewhere.
 func (k *Keeper) Save(id string, kept file.Kept) (Boat, error) {
 	if text, ok := k.shared.Get(boatPrefix + id); ok {
 		head, err := file.ReadHead(text)
@@ -127,7 +127,7 @@ func (k *Keeper) Save(id string, kept file.Kept) (Boat, error) {
 	return Boat{id, head}, err
 }
 
-// SaveAll keeps several new boats, or where one is refused none of them.
+// SaveAll keeps several new boats. If one is refused it keeps none of them.
 func (k *Keeper) SaveAll(all []file.Kept) ([]Boat, error) {
 	var saved []Boat
 	for _, kept := range all {
@@ -143,14 +143,15 @@ func (k *Keeper) SaveAll(all []file.Kept) ([]Boat, error) {
 	return saved, nil
 }
 
-// Clear takes a boat out of the store for good.
+// Clear removes a boat from the store for good.
 func (k *Keeper) Clear(id string) {
 	k.shared.Remove(boatPrefix + id)
 	delete(k.stamps, id)
 }
 
-// Heard tells of a key that another page has written: the boat as it stands there now,
-// and whether one this page can read does. It is none of a boat where ID is empty.
+// Heard returns the boat under a key that another page has written, as it is there now,
+// and whether there is one that this page can read. ID is empty for a key that is not a
+// boat's.
 func (k *Keeper) Heard(key string) (b Boat, stands bool) {
 	id, ours := strings.CutPrefix(key, boatPrefix)
 	if !ours {
@@ -167,10 +168,11 @@ func (k *Keeper) Heard(key string) (b Boat, stands bool) {
 	return Boat{id, head}, err == nil
 }
 
-// Knows tells whether a head is the one this page last read or wrote.
+// Knows reports whether a head is the one that this page last read or wrote.
 func (k *Keeper) Knows(b Boat) bool { return k.stamps[b.ID] == b.Stamp }
 
-// InHand is the boat that was in hand on this page, or else on the last one.
+// InHand returns the ID of the boat that was in hand on this page, or else on the page
+// used last.
 func (k *Keeper) InHand() string {
 	mine, _ := k.own.Get(inHandKey)
 	last, _ := k.shared.Get(inHandKey)
@@ -186,7 +188,7 @@ func (k *Keeper) SetInHand(id string) {
 	}
 }
 
-// Units are what SetUnits was last given, or empty.
+// Units returns what SetUnits was last given, or "".
 func (k *Keeper) Units() string {
 	text, _ := k.shared.Get(unitsKey)
 	return text
@@ -195,8 +197,8 @@ func (k *Keeper) Units() string {
 // SetUnits remembers the units shown.
 func (k *Keeper) SetUnits(id string) { k.shared.Set(unitsKey, id) }
 
-// Old is what was kept under the one key of before: its boats, unless they have been
-// taken over already. Taken is to be called once they are.
+// Old returns the boats under the one key that older pages used. It returns none once
+// they have been taken over: call Taken then.
 func (k *Keeper) Old() (f file.File, ok bool) {
 	text, there := k.shared.Get(oldKey)
 	taken, _ := k.shared.Get(oldTaken)

@@ -11,14 +11,14 @@ import (
 // opening. So what is being opened is marked, and the mark taken away once it stands: a
 // mark found at the next opening names what stopped the page.
 
-// stale is how old another page's mark must be before it counts as left behind, and
-// not as that of a page still opening.
+// stale is the age from which another page's mark counts as left behind. A younger one
+// may be that of a page that is still opening.
 const stale = 30 * time.Second
 
-// lineStops is the ID of a boat in the address, among those that stop.
+// lineStops is the ID, among those that stop the page, of a boat in the address.
 const lineStops = "address"
 
-// Begin marks that a boat is being opened: its ID, or line for one in the address.
+// Begin marks that a boat is being opened, by its ID, or by line for one in the address.
 func (k *Keeper) Begin(id, line string) {
 	what := "boat " + id
 	if line != "" {
@@ -28,7 +28,7 @@ func (k *Keeper) Begin(id, line string) {
 	k.shared.Set(opening, strconv.FormatInt(k.now().UnixMilli(), 10)+" "+what)
 }
 
-// Done takes the mark away.
+// Done removes the mark.
 func (k *Keeper) Done() {
 	what, _ := k.own.Get(opening)
 	k.own.Remove(opening)
@@ -50,8 +50,8 @@ func (k *Keeper) noteStop() {
 	}
 }
 
-// Stopped notes that what this page is opening stopped it. It is false where nothing
-// could be noted: the page would only be stopped again.
+// Stopped notes that the boat this page is opening stopped it. It returns false where
+// the note could not be kept: the page would be stopped again.
 func (k *Keeper) Stopped() bool {
 	what, _ := k.own.Get(opening)
 	k.Done()
@@ -68,8 +68,8 @@ func (k *Keeper) noteWhat(what string) bool {
 	return false
 }
 
-// Stops notes that a boat as it is kept now stops the page: it is not opened again
-// until Retry, or until it is changed. It is false where the note is not kept.
+// Stops notes that a boat as it is kept now stops the page. It is not opened again until
+// Retry, or until it is changed. It returns false where the note could not be kept.
 func (k *Keeper) Stops(id string) bool {
 	b, ok := k.Heard(boatPrefix + id)
 	if !ok {
@@ -79,13 +79,13 @@ func (k *Keeper) Stops(id string) bool {
 	return k.shared.Set(stopsPrefix+id, b.Stamp)
 }
 
-// LineStops tells whether the boat of an address stopped the page.
+// LineStops reports whether the boat of an address stopped the page.
 func (k *Keeper) LineStops(line string) bool {
 	stops, _ := k.shared.Get(stopsPrefix + lineStops)
 	return line != "" && stops == line
 }
 
-// Retry lets a boat that stopped the page be opened once more.
+// Retry allows a boat that stopped the page to be opened again.
 func (k *Keeper) Retry(key string) {
 	id := strings.TrimPrefix(key, boatPrefix)
 	k.shared.Remove(stopsPrefix + id)

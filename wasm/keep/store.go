@@ -2,13 +2,13 @@ package keep
 
 import "errors"
 
-// Store holds texts by key, as a browser does. It may refuse.
+// Store holds texts by key, as a browser does. It may refuse to.
 type Store interface {
 	Get(key string) (text string, ok bool)
-	// Set tells whether the text now stands under the key.
+	// Set reports whether the text now stands under the key.
 	Set(key, text string) bool
 	Remove(key string)
-	// Keys are all that begin with Prefix, in any order.
+	// Keys returns all keys that begin with Prefix, in any order.
 	Keys() []string
 }
 
@@ -38,5 +38,5 @@ var (
 	ErrElsewhere = errors.New("Another window has changed this boat since.")
 )
 
-// KeyOf is the key that a boat is kept under.
+// KeyOf returns the key that a boat is kept under.
 func KeyOf(id string) string { return boatPrefix + id }

@@ -17,7 +17,7 @@ type Unread struct {
 	Name string
 	// Why is one sentence for the user.
 	Why string
-	// Stops marks a boat that can be read and stopped the page.
+	// Stops says that the boat can be read but stopped the page.
 	Stops bool
 }
 
@@ -26,7 +26,7 @@ const stopsWhy = "It stopped this page when it was last opened."
 // Unread is everything kept that cannot be opened.
 func (k *Keeper) Unread() []Unread { return k.unread }
 
-// Text is what stands under a key, to be handed over as a file.
+// Text returns what stands under a key, to be handed over as a file.
 func (k *Keeper) Text(key string) string {
 	text, _ := k.shared.Get(key)
 	return text
@@ -39,8 +39,8 @@ func (k *Keeper) setAside(u Unread) {
 	}
 }
 
-// cannotRead notes a text. One that is torn is copied aside, since the page that tore
-// it may write over it.
+// cannotRead notes a text that cannot be read. A torn one is also copied, since the page
+// that tore it may overwrite it.
 func (k *Keeper) cannotRead(key, text string, err error) {
 	id, _ := strings.CutPrefix(key, boatPrefix)
 	if id == key {
@@ -65,7 +65,7 @@ func (k *Keeper) listTorn(key string) {
 	k.setAside(Unread{Key: key, Name: nameIn(text, key), Why: "What is kept is damaged: this is a copy of it."})
 }
 
-// nameIn is the first name found in a text, or else the key.
+// nameIn returns the first name found in a text, or else the key.
 func nameIn(text, key string) string {
 	_, rest, _ := strings.Cut(text, `"name"`)
 	_, rest, _ = strings.Cut(rest, ":")

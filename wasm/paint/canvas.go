@@ -31,11 +31,11 @@ type canvas struct {
 	labels   *labels
 }
 
-// newCanvas calls drawn after each picture, and draws inside guard.
+// newCanvas returns a canvas that calls drawn after each picture and draws inside guard.
 func newCanvas(palette draw.Palette, drawn func(), guard func(act func())) *canvas {
 	c := &canvas{palette: palette, drawn: drawn, guard: guard, labels: newLabels()}
-	// One pixel inside a white square: its neighbours are white too, so no
-	// rounding of the texture's place darkens an edge.
+	// One pixel inside a white square. Its neighbours are white too, so rounding of the
+	// place in the texture cannot darken an edge.
 	square := ebiten.NewImage(3, 3)
 	square.Fill(color.White)
 	c.white = square.SubImage(image.Rect(1, 1, 2, 2)).(*ebiten.Image)
@@ -44,11 +44,11 @@ func newCanvas(palette draw.Palette, drawn func(), guard func(act func())) *canv
 
 func (c *canvas) show(l draw.List) {
 	c.list, c.dirty = l, true
-	// One frame may already be under way with the list before; the second has this one.
+	// A frame with the previous list may already be running. The second frame has this one.
 	js.Global().Call("wake", 2)
 }
 
-// Update has nothing to do: pictures change by show alone.
+// Update does nothing: a picture changes only by show.
 func (c *canvas) Update() error { return nil }
 
 // Layout receives the view's size in device pixels, by way of boot.js. A resize
@@ -61,7 +61,7 @@ func (c *canvas) Layout(width, height int) (int, int) {
 	return width, height
 }
 
-// Draw plays the list where it is another.
+// Draw plays the list if it has changed.
 func (c *canvas) Draw(screen *ebiten.Image) {
 	if !c.dirty || len(c.list.Ops) == 0 {
 		return

@@ -37,8 +37,8 @@ type label struct {
 	used            bool
 }
 
-// sheet is an image of the lines of lettering that were new in one picture: what the
-// browser takes to hand over an image hardly depends on its size.
+// sheet is one image of all lines of text that were new in one picture. The time that
+// the browser takes to hand over an image hardly depends on its size.
 type sheet struct {
 	image *ebiten.Image
 	kept  int // labels that are still in use
@@ -99,15 +99,15 @@ func (found *label) draw(screen *ebiten.Image, t draw.Text, scale float64) {
 	screen.DrawImage(found.image, options)
 }
 
-// sheetWidth is how broad a sheet is at most unless a line is broader, and sheetHeight
-// how high unless one line is higher, device pixels: every WebGL2 takes 2048 with its edge.
+// sheetWidth and sheetHeight bound a sheet in device pixels, unless one line alone is
+// larger. With its margin such a sheet is within the 2048 that every WebGL2 takes.
 const (
 	sheetWidth  = 1024
 	sheetHeight = 2000
 )
 
-// letter draws lines of lettering under one another on a sheet and copies its pixels. It
-// returns how many of them the sheet has room for.
+// letter draws lines of text under one another on a sheet and copies its pixels. It
+// returns how many of the lines fit.
 func (l *labels) letter(keys []key) int {
 	type place struct{ x, y, width, height int }
 	places, sheet := make([]place, len(keys)), &sheet{}
@@ -131,7 +131,7 @@ func (l *labels) letter(keys []key) int {
 		width, height = max(width, x), max(height, y+at.height)
 		places[i] = at
 	}
-	// Sizing a canvas clears it and puts its state back.
+	// Setting the size of a canvas clears it and resets its state.
 	l.element.Set("width", width)
 	l.element.Set("height", height)
 	l.context.Set("textBaseline", "alphabetic")
@@ -184,8 +184,8 @@ func (l *labels) pixels(width, height int) []byte {
 	return pixels
 }
 
-// keepAtMost bounds the labels kept: a picture has about a hundred, and while a
-// slider moves its numbers come round again.
+// keepAtMost bounds the labels kept. A picture has about a hundred. While a slider
+// moves, the same numbers come back.
 const keepAtMost = 600
 
 func (l *labels) forgetUnused() {

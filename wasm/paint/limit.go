@@ -6,12 +6,11 @@ import (
 	"barkwright/core/draw"
 )
 
-// imageEdge is by how many pixels Ebitengine's image for a picture may be larger than
-// the picture.
+// imageEdge is how many pixels larger than the picture Ebitengine's image for it may be.
 const imageEdge = 2
 
-// mostPixels is how many pixels a side a picture may have on a device whose textures
-// have at most so many: of those Ebitengine uses a power of 2.
+// mostPixels returns the most pixels a side that a picture may have on a device with
+// textures of at most a size. Ebitengine uses textures whose size is a power of 2.
 func mostPixels(texture int) int {
 	usable := 1
 	for 2*usable <= texture {
@@ -20,8 +19,8 @@ func mostPixels(texture int) int {
 	return usable - imageEdge
 }
 
-// fits tells whether a view can be drawn as one image of a device with such textures.
-// Density is in device pixels a CSS pixel.
+// fits reports whether a view can be drawn as one image on a device with textures of a
+// size. Density is in device pixels per CSS pixel.
 func fits(size draw.Size, density float64, texture int) bool {
 	most := float64(mostPixels(texture))
 	return math.Ceil(size.Width*density) <= most && math.Ceil(size.Height*density) <= most

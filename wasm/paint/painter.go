@@ -14,8 +14,8 @@ import (
 	"barkwright/core/draw"
 )
 
-// Painter shows one picture at a time in the page's element "view". Its calls
-// belong on the page's own thread, as every js callback does.
+// Painter shows one picture at a time in the page's element "view". Its methods have to
+// be called on the page's own thread, as js callbacks are.
 type Painter struct {
 	view    js.Value
 	palette draw.Palette
@@ -25,9 +25,8 @@ type Painter struct {
 	drawn   int
 }
 
-// New takes hold of Ebitengine's canvas, which its package initialisation has
-// already made, and moves it into the view; or removes it where WebGL2 is
-// missing. The view shows nothing until Show.
+// New moves Ebitengine's canvas, which its package initialisation has already made, into
+// the view. Without WebGL2 it removes that canvas. The view is empty until Show.
 func New() *Painter {
 	document := js.Global().Get("document")
 	p := &Painter{view: document.Call("getElementById", "view"), palette: draw.Screen()}
@@ -39,7 +38,7 @@ func New() *Painter {
 	}
 	p.texture = mostTexture(element)
 	js.Global().Call("limitPicture", mostPixels(p.texture))
-	// Ebitengine may not have the focus: its canvas is a picture, not a control.
+	// Ebitengine must not take the focus: its canvas is a picture, not a control.
 	element.Set("tabIndex", -1)
 	element.Call("setAttribute", "aria-hidden", "true")
 	p.view.Call("insertBefore", element, p.view.Get("firstChild"))
@@ -55,8 +54,8 @@ func New() *Painter {
 	return p
 }
 
-// Size is the view's size and the page's lettering now. Every picture asks for it first:
-// one that an image cannot hold goes over to the twin.
+// Size returns the view's size and the page's lettering. It is called before every
+// picture. A size that one image cannot hold switches to SVG.
 func (p *Painter) Size() draw.Size {
 	size := p.size()
 	if p.canvas != nil && !fits(size, js.Global().Get("devicePixelRatio").Float(), p.texture) {
@@ -65,7 +64,7 @@ func (p *Painter) Size() draw.Size {
 	return size
 }
 
-// leaveCanvas ends Ebitengine's frames and goes over to SVG.
+// leaveCanvas stops Ebitengine's frames and switches to SVG.
 func (p *Painter) leaveCanvas(why string) {
 	js.Global().Call("stopFrames")
 	if element := p.view.Call("querySelector", "canvas"); element.Truthy() {
@@ -74,8 +73,8 @@ func (p *Painter) leaveCanvas(why string) {
 	p.useTwin(why)
 }
 
-// guard runs act; a fault of the program in it is named in the console, and the picture
-// goes over to SVG.
+// guard runs act. If act panics, the fault is named in the console and the picture
+// switches to SVG.
 func (p *Painter) guard(act func()) {
 	defer func() {
 		if fault := recover(); fault != nil {
@@ -114,8 +113,8 @@ func (p *Painter) Show(l draw.List) {
 // Print gives the printer a list, in the colours of paper, until the next Show.
 func (p *Painter) Print(l draw.List) { p.writeTwin(l, draw.Print()) }
 
-// Run plays pictures until the page closes and never returns: callbacks into Go
-// die with main.
+// Run plays pictures until the page closes. It never returns, since callbacks into Go
+// stop working when main returns.
 func (p *Painter) Run() {
 	if p.canvas != nil {
 		ebiten.SetScreenClearedEveryFrame(false)
@@ -137,7 +136,7 @@ const (
 	tooLarge = "The picture is larger than this device's graphics take, so it is drawn as SVG. Every number is the same."
 )
 
-// useTwin goes over to SVG for the rest of the visit, and says why.
+// useTwin switches to SVG for the rest of the visit, and says why.
 func (p *Painter) useTwin(why string) {
 	p.canvas = nil
 	document := js.Global().Get("document")
@@ -164,11 +163,11 @@ func (p *Painter) counted() {
 	js.Global().Get("document").Get("documentElement").Get("dataset").Set("drawn", strconv.Itoa(p.drawn))
 }
 
-// hasWebGL2 asks Ebitengine's canvas for the context that Ebitengine will ask
-// for: a second request of the same kind gets the same context, so the question
-// costs nothing, and the attributes are its own because the first request's
-// hold. Ebitengine without a context panics at the next resize, so it must not
-// be started.
+// hasWebGL2 requests from Ebitengine's canvas the same context that Ebitengine will
+// request. A second request of the same kind returns the same context, so this costs
+// nothing. The attributes are Ebitengine's own, because those of the first request stay
+// in force. Ebitengine must not be started without a context: it would panic at the next
+// resize.
 func hasWebGL2(canvas js.Value) bool {
 	attributes := map[string]any{"alpha": true, "premultipliedAlpha": true, "stencil": true}
 	return canvas.Call("getContext", "webgl2", attributes).Truthy()

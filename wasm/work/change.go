@@ -6,9 +6,9 @@ import (
 	"barkwright/core/units"
 )
 
-// Change is how a number moved since the control in hand was taken up, with its
-// sign: the difference of what is shown then and now, at both ends of a range. It is
-// empty where that did not move, or is still being worked out.
+// Change returns the difference between a number as shown now and as shown when the
+// control in hand was taken up, with its sign. A range has one at either end. It is
+// empty where nothing moved or the number is still being worked out.
 func Change(before, now answer.Number, s units.System) string {
 	if now.NotYet() || before.NotYet() {
 		return ""
@@ -33,7 +33,7 @@ func Change(before, now answer.Number, s units.System) string {
 	return orNone(low) + " to " + orNone(high)
 }
 
-// orNone says of an end of a range that it stayed.
+// orNone returns words for an end of a range that did not move.
 func orNone(difference string) string {
 	if difference == "" {
 		return "0"

@@ -23,20 +23,20 @@ const (
 	Fields
 )
 
-// Entry is a measurement as it is being entered. What was typed and cannot be read
-// stays in its field with the reason; the datum stands as it was last read.
+// Entry is a measurement that is being entered. Text that cannot be read stays in its
+// field with the reason. The datum stays as it was last read.
 type Entry struct {
 	record.Datum
 	Bad [Fields]string
-	// blank tells that there is no value yet, nowhere that there is no place yet.
+	// blank says that there is no value yet, nowhere that there is no place yet.
 	blank, nowhere bool
 }
 
-// OfDatum is the entry of a measurement that stands.
+// OfDatum returns the entry of a complete measurement.
 func OfDatum(d record.Datum) Entry { return Entry{Datum: d} }
 
-// NextEntry is a blank row under a list: of the same kind as the last where several
-// of a kind are usual, or else of the next kind there is to choose.
+// NextEntry returns a blank row under a list. It has the kind of the last row where
+// several of that kind are usual, otherwise the next kind.
 func NextEntry(l List, list []record.Datum) Entry {
 	kinds := KindsOf(l)
 	kind := kinds[0]
@@ -55,7 +55,7 @@ func NextEntry(l List, list []record.Datum) Entry {
 	return Entry{Datum: record.Datum{Kind: kind}, blank: true, nowhere: kind.Placed() || kind.Numbered()}
 }
 
-// KindsOf are what can be chosen in a list.
+// KindsOf returns the kinds that can be chosen in a list.
 func KindsOf(l List) []record.Kind {
 	var kinds []record.Kind
 	for _, k := range record.Kinds() {
@@ -66,7 +66,7 @@ func KindsOf(l List) []record.Kind {
 	return kinds
 }
 
-// Whole tells whether the entry has all that a measurement needs.
+// Whole reports whether the entry has everything that a measurement needs.
 func (e Entry) Whole() bool {
 	return !e.blank && !e.nowhere && e.Bad[What] == "" && e.Bad[Where] == "" && e.Bad[Value] == ""
 }
@@ -76,10 +76,11 @@ var (
 	errTolerance = errors.New("A tolerance is more than zero: empty the field for the usual one.")
 )
 
-// Enter reads a text into a field. The field What takes a kind's ID, Locked
-// anything for yes.
+// Enter reads a text into a field. The field What takes the ID of a kind. Locked is true
+// for any text but an empty one.
 //
-// A text that is what the field shows changes nothing: it may be rounded.
+// A text equal to what the field shows changes nothing, because what is shown may be
+// rounded.
 func (e *Entry) Enter(f Field, text string, s units.System) {
 	text = strings.TrimSpace(text)
 	if text != "" && text == e.Text(f, s) {
@@ -126,7 +127,7 @@ func (e *Entry) Enter(f Field, text string, s units.System) {
 	}
 }
 
-// become makes the entry one of another kind; what that has no use for goes.
+// become changes the entry to another kind and drops what that kind does not have.
 func (e *Entry) become(id string) {
 	kind, ok := record.LookupKind(id)
 	if !ok || kind == e.Kind {
@@ -156,7 +157,7 @@ func (e *Entry) become(id string) {
 	}
 }
 
-// Text is what a field shows of the datum.
+// Text returns what a field shows of the datum.
 func (e Entry) Text(f Field, s units.System) string {
 	switch f {
 	case What:

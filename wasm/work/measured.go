@@ -23,7 +23,7 @@ const (
 	AsBuilt              // of this boat, as it is built
 )
 
-// Measurements is one of the lists, not to be changed in place.
+// Measurements returns one of the lists. It must not be changed in place.
 func (w *Work) Measurements(l List) []record.Datum { return *listOf(w.Notebook, l) }
 
 func listOf(n *record.Notebook, l List) *[]record.Datum {
@@ -33,9 +33,9 @@ func listOf(n *record.Notebook, l List) *[]record.Datum {
 	return &n.Record.Data
 }
 
-// PutMeasurement changes measurement i of a list, or adds it where i is the first
-// free place, in one step of undo. Elsewhere, where the list is full, and where it
-// is the same, nothing changes.
+// PutMeasurement replaces measurement i of a list, or appends it where i is the list's
+// length, as one step of undo. It does nothing for any other i, for a full list and
+// where nothing changes.
 func (w *Work) PutMeasurement(l List, i int, d record.Datum) {
 	was := w.Measurements(l)
 	if i < 0 || i > len(was) || i == record.MostData || i < len(was) && was[i] == d {
@@ -48,7 +48,7 @@ func (w *Work) PutMeasurement(l List, i int, d record.Datum) {
 	w.setList(l, list)
 }
 
-// DropMeasurement strikes measurement i out of a list in one step of undo.
+// DropMeasurement removes measurement i of a list as one step of undo.
 func (w *Work) DropMeasurement(l List, i int) {
 	if was := w.Measurements(l); i >= 0 && i < len(was) {
 		w.setList(l, slices.Delete(slices.Clone(was), i, i+1))
@@ -61,7 +61,7 @@ func (w *Work) setList(l List, data []record.Datum) {
 	w.setNotebook(n)
 }
 
-// SetRecord puts a record in place of the one there was, in one step of undo.
+// SetRecord replaces the record as one step of undo.
 func (w *Work) SetRecord(name string, data []record.Datum) {
 	n := *w.Notebook
 	if n.Record.Name == name && slices.Equal(n.Record.Data, data) {
@@ -77,19 +77,19 @@ func (w *Work) setNotebook(n record.Notebook) {
 	w.Commit()
 }
 
-// Record is that of the notebook, its messages in the units shown.
+// Record returns the notebook's record, with its messages in the units shown.
 func (w *Work) Record() record.Record {
 	r := w.Notebook.Record
 	r.System = w.System
 	return r
 }
 
-// Fitted is what the record gives by itself, whatever the boat in hand: the boat,
-// its contradictions and what the rules held.
+// Fitted returns what the record gives by itself, independent of the boat in hand: a
+// boat, the contradictions and what was held by rules.
 func (w *Work) Fitted() refit.Fitted { return w.Known().Fitted() }
 
-// Measured compares the boat in hand with its record; empty where the boat as it is
-// entered cannot be built, and until it is worked out.
+// Measured compares the boat in hand with its record. It is empty where the boat as
+// entered cannot be built, and until the comparison is worked out.
 func (w *Work) Measured() []refit.Row {
 	if len(w.Notebook.Record.Data) == 0 || len(w.Faults) > 0 && !w.OnlyTexts() {
 		return nil
@@ -98,11 +98,11 @@ func (w *Work) Measured() []refit.Row {
 	return rows
 }
 
-// FindBoat finds the boat that the record in hand rebuilds and says how it stands to
-// the record and where it is kept; "" where there is no record. The first time it is
-// put beside the one in hand, which gives its record over to it; undone there, the
-// record is back, and both have it. One that was found before is changed in its
-// place in one step of undo, and keeps what no record speaks to.
+// FindBoat finds the boat that rebuilds the record in hand. It returns a sentence on how
+// that boat meets the record and where it is kept, or "" without a record. The first
+// time, the boat is put beside the one in hand, which hands its record over; after undo
+// both have the record. Later the boat found before is changed in place, in one step of
+// undo, and keeps what no record tells.
 func (s *Shelf) FindBoat() string {
 	w := s.InHand()
 	if len(w.Notebook.Record.Data) == 0 {
@@ -127,7 +127,7 @@ func (s *Shelf) FindBoat() string {
 	return found(f) + "; kept as a new design, with the one before it among the designs."
 }
 
-// found says how many measurements of the record the boat found keeps to.
+// found returns a sentence on how many measurements of the record the boat meets.
 func found(f refit.Fitted) string {
 	inside, aside := 0, 0
 	for _, r := range f.Rows {
@@ -145,16 +145,16 @@ func found(f refit.Fitted) string {
 	return said
 }
 
-// Rebuilt is a boat brought to what a tape reads of it.
+// Rebuilt is a boat brought to its tape readings.
 type Rebuilt struct {
 	refit.Rebuilt
 	Before, After core.Canoe
-	// Builds is false where the readings ask for what cannot be built: After is then
+	// Builds is false where the readings ask for a boat that cannot be built. After is then
 	// the boat as it was.
 	Builds bool
 }
 
-// BringToReadings brings the boat in hand to its readings in one step of undo.
+// BringToReadings changes the boat in hand to meet its readings, as one step of undo.
 func (w *Work) BringToReadings() Rebuilt {
 	before := w.Canoe()
 	r := refit.AsBuilt(before.Design, w.Notebook.Readings, w.System)
@@ -162,8 +162,8 @@ func (w *Work) BringToReadings() Rebuilt {
 	return Rebuilt{r, before, w.Canoe(), len(w.Faults) == 0}
 }
 
-// Corrections says what readings have changed of the boat's curves and where, "" where
-// nothing.
+// Corrections returns a sentence on what readings have changed of the boat's curves and
+// where. It is empty where they changed nothing.
 func (w *Work) Corrections() string {
 	d := w.Entered
 	if d.Corrected.None() {
@@ -184,7 +184,7 @@ func (w *Work) Corrections() string {
 	return "Corrected where a tape read otherwise: " + strings.Join(said, "; ") + "."
 }
 
-// DropCorrections takes them off in one step of undo.
+// DropCorrections removes the corrections as one step of undo.
 func (w *Work) DropCorrections() {
 	d := w.Entered
 	d.Corrected = design.Corrections{}

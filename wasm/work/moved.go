@@ -6,8 +6,8 @@ import (
 	"barkwright/core/design"
 )
 
-// SayMoved is what the user is told, once, of the numbers that stand elsewhere than when
-// an older page wrote the boat; "" where none do.
+// SayMoved returns what the user is told, once, of numbers that differ from those of the
+// older page that wrote the boat. It is empty where none differ.
 func (w *Work) SayMoved() string {
 	var said []string
 	for _, m := range w.Moved {

@@ -6,11 +6,11 @@ import (
 	"barkwright/core/design"
 )
 
-// NotBuilt is what stands beside the picture where the boat shown is not the one
-// entered: the control at fault, why, and what is shown instead.
+// NotBuilt is the note beside the picture where the boat shown is not the one entered:
+// the control at fault, why, and what is shown instead.
 type NotBuilt struct{ Word, Key, Label, Message, More string }
 
-// NotBuilt returns it, and whether the boat entered is at fault.
+// NotBuilt returns the note, and whether the boat entered is at fault.
 func (w *Work) NotBuilt() (NotBuilt, bool) {
 	if len(w.Faults) == 0 {
 		return NotBuilt{}, false
@@ -23,7 +23,8 @@ func (w *Work) NotBuilt() (NotBuilt, bool) {
 	return NotBuilt{"Not built.", f.Key, LabelOf(f.Key), f.Message(w.System), more + " " + w.shownInstead()}, true
 }
 
-// shownInstead says what is seen of a boat that cannot be built as it is entered.
+// shownInstead returns words for what is shown of a boat that cannot be built as
+// entered.
 func (w *Work) shownInstead() string {
 	switch {
 	case w.None:
@@ -34,17 +35,18 @@ func (w *Work) shownInstead() string {
 	return "The boat shown is the last one that could be."
 }
 
-// NotRead is what stands there of an entry that could not be read.
+// NotRead returns the note for an entry that could not be read.
 func NotRead(key, why string) NotBuilt {
 	return NotBuilt{Word: "Not read.", Key: key, Label: LabelOf(key), Message: why}
 }
 
-// FirstFault is the label of the control at fault and why; there must be one.
+// FirstFault returns the label of the control at fault and the reason. There must be a
+// fault.
 func (w *Work) FirstFault() string {
 	return LabelOf(w.Faults[0].Key) + ": " + w.Faults[0].Message(w.System)
 }
 
-// FaultText is why a control's value cannot be built; empty where it can.
+// FaultText returns why a control's value cannot be built, or "".
 func (w *Work) FaultText(key string) string {
 	if f, ok := w.Fault(key); ok {
 		return f.Message(w.System)
@@ -52,7 +54,7 @@ func (w *Work) FaultText(key string) string {
 	return ""
 }
 
-// LabelOf is a parameter's label, or the key where it is none.
+// LabelOf returns a parameter's label, or the key itself where it is not a parameter's.
 func LabelOf(key string) string {
 	if p, ok := design.Lookup(key); ok {
 		return p.Label

@@ -1,7 +1,7 @@
 package work
 
-// RowByKey is the row of n that a key goes to from row at, and whether the key is one
-// that goes from row to row.
+// RowByKey returns the row of n that a key leads to from row at. ok is false for a key
+// that does not move between rows.
 func RowByKey(key string, at, n int) (to int, ok bool) {
 	switch key {
 	case "ArrowDown":

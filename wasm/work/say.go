@@ -7,17 +7,17 @@ import (
 	"barkwright/core/design"
 )
 
-// Speaker tells those who listen what changed, once the control rests. It remembers
-// what was told last.
+// Speaker announces what changed once the control rests. It remembers what it announced
+// last.
 type Speaker struct {
 	verdicts map[string]string // by the checks' keys
 	told     design.Design     // what they are of
 }
 
-// Say returns what is to be spoken, and whether anything is: first the verdicts that
-// are others than when it was called last, then the headline's numbers that changed. Of
-// the boat that was last told of nothing is: what was said since stays, which may be of
-// a bad entry.
+// Say returns the text to speak and whether there is any: first the verdicts that have
+// changed since the last call, then the numbers of the headline that changed. For the
+// design that was announced last it returns nothing. What was said since, perhaps of a
+// bad entry, then stays.
 func (s *Speaker) Say(w *Work, shown []Shown) (text string, speak bool) {
 	another := s.told != w.Entered
 	s.told = w.Entered
@@ -43,9 +43,9 @@ func (s *Speaker) Say(w *Work, shown []Shown) (text string, speak bool) {
 	return strings.Join(said, ", "), another
 }
 
-// Wrong is what is spoken of a bad entry, by the name of its field: the focus is on its
-// way to another. last is what was spoken before it; the same text would not be spoken
-// again.
+// Wrong returns what is spoken of a bad entry. It begins with the name of the field,
+// since the focus is moving on. last is the text spoken before: the same text again
+// would not be spoken.
 func Wrong(name, fault, last string) string {
 	text := name + ": " + fault
 	if text == last {

@@ -10,8 +10,8 @@ import (
 	"barkwright/wasm/keep"
 )
 
-// Shelf is the boats side by side, each with its own undo; one is in hand. A boat that
-// was kept is read when it is first taken in hand.
+// Shelf holds boats side by side, each with its own undo. One of them is in hand. A kept
+// boat is read only when it is first taken in hand.
 type Shelf struct {
 	keeper *keep.Keeper
 	system units.System
@@ -28,7 +28,7 @@ type place struct {
 	kept *asKept   // what of the work is kept, nil without any
 	// fresh marks the first boat of a new user.
 	fresh bool
-	// elsewhere tells that another page has kept the boat since.
+	// elsewhere says that another page has kept the boat since.
 	elsewhere bool
 }
 
@@ -39,7 +39,7 @@ type asKept struct {
 	built design.Design
 }
 
-// NewShelf lists what is kept; nothing is in hand yet.
+// NewShelf lists what is kept. Nothing is in hand yet.
 func NewShelf(k *keep.Keeper, s units.System) *Shelf {
 	shelf := &Shelf{keeper: k, system: s}
 	for _, b := range k.Boats() {
@@ -48,8 +48,8 @@ func NewShelf(k *keep.Keeper, s units.System) *Shelf {
 	return shelf
 }
 
-// Open takes in hand the boat that was when the page was left, or else another that can
-// be read, or else a new one.
+// Open takes a boat in hand: the one that was in hand when the page was left, or else
+// another that can be read, or else a new one.
 func (s *Shelf) Open() {
 	if s.TakeID(s.keeper.InHand()) || s.hand != nil {
 		return
@@ -73,11 +73,12 @@ func (s *Shelf) list(b keep.Boat) *place {
 	return p
 }
 
-// InHand is the boat that the page shows, ID the name it is kept under.
+// InHand returns the boat that the page shows. ID returns the ID it is kept under.
 func (s *Shelf) InHand() *Work { return s.hand.work }
 func (s *Shelf) ID() string    { return s.hand.id }
 
-// Line is the boat in hand as one line of text, empty where none is or it has none.
+// Line returns the boat in hand as one line of text. It is empty where no boat is in
+// hand or it cannot be written as a line.
 func (s *Shelf) Line() string {
 	if s.hand == nil {
 		return ""
@@ -85,7 +86,7 @@ func (s *Shelf) Line() string {
 	return s.hand.line()
 }
 
-// IDAt is the name that the boat at a place is kept under, empty where there is none.
+// IDAt returns the ID of the boat at a place, or "".
 func (s *Shelf) IDAt(i int) string {
 	if i < 0 || i >= len(s.on) {
 		return ""
@@ -93,13 +94,14 @@ func (s *Shelf) IDAt(i int) string {
 	return s.on[i].id
 }
 
-// Current is its place on the shelf.
+// Current returns the place of the boat in hand.
 func (s *Shelf) Current() int { return slices.Index(s.on, s.hand) }
 
-// Len is how many boats stand on the shelf.
+// Len returns the number of boats on the shelf.
 func (s *Shelf) Len() int { return len(s.on) }
 
-// Names are the boats' names in their order, and TakenOff those of the ones taken off.
+// Names returns the boats' names in their order. TakenOff returns those of the boats
+// taken off the shelf.
 func (s *Shelf) Names() []string    { return names(s.on) }
 func (s *Shelf) TakenOff() []string { return names(s.off) }
 
@@ -118,14 +120,14 @@ func (p *place) name() string {
 	return p.head.Name
 }
 
-// SetSystem changes the units every boat is shown in.
+// SetSystem changes the units that every boat is shown in.
 func (s *Shelf) SetSystem(system units.System) {
 	s.system = system
 	s.InHand().Commit()
 	s.InHand().System = system
 }
 
-// Add puts one more design on the shelf and takes it in hand. One with faults shows them.
+// Add appends a design and takes it in hand. A design with faults shows them.
 func (s *Shelf) Add(d design.Design) { s.add(Open(file.Boat{Design: d}, s.system)) }
 
 func (s *Shelf) add(w *Work) {
@@ -145,16 +147,16 @@ func (s *Shelf) inHand(p *place) {
 	s.hand = p
 }
 
-// Copy puts the boat in hand on the shelf once more, with what was measured beside it
-// and as it last could be built, and takes the copy in hand.
+// Copy appends a copy of the boat in hand, as it last could be built, with what was
+// measured beside it, and takes the copy in hand.
 func (s *Shelf) Copy() {
 	b := s.InHand().Boat()
 	b.Design.Name = strings.TrimSpace(b.Design.Name + " (copy)")
 	s.add(Open(b, s.system))
 }
 
-// Take takes another boat in hand; an unknown place changes nothing. One that cannot
-// be read leaves the shelf with an error, and stays where it is kept.
+// Take takes another boat in hand. An unknown place changes nothing. A boat that cannot
+// be read is removed from the shelf with an error; its text stays where it is kept.
 func (s *Shelf) Take(i int) error {
 	if i < 0 || i >= len(s.on) {
 		return nil
@@ -168,13 +170,13 @@ func (s *Shelf) Take(i int) error {
 	return nil
 }
 
-// TakeID is Take of the boat kept under an ID, and tells whether it is in hand.
+// TakeID takes the boat with an ID in hand and reports whether it is in hand.
 func (s *Shelf) TakeID(id string) bool {
 	i := slices.IndexFunc(s.on, func(p *place) bool { return p.id == id })
 	return i >= 0 && s.Take(i) == nil
 }
 
-// read makes sure that a boat is there whole.
+// read makes sure that the whole boat is in memory.
 func (s *Shelf) read(p *place) error {
 	if p.work != nil {
 		return nil
@@ -192,8 +194,8 @@ func (s *Shelf) read(p *place) error {
 	return nil
 }
 
-// TakeLine takes in hand the boat that a line of text says: the one on the shelf that
-// has that line, the one in hand first, or else d, put beside the others.
+// TakeLine takes the boat of a line of text in hand. That is a boat on the shelf with
+// the same line, first of all the one already in hand. Otherwise d is appended.
 func (s *Shelf) TakeLine(line string, d design.Design) {
 	first := max(0, s.Current())
 	for i := range s.on {
@@ -209,13 +211,13 @@ func (p *place) line() string {
 	if p.work == nil {
 		return p.head.Line
 	}
-	// A design whose numbers are not finite has no line.
+	// A design with an infinite or undefined number has no line.
 	text, _ := design.Line(p.work.Entered)
 	return text
 }
 
-// Remove takes the boat in hand off the shelf; it is kept to be brought back. The last
-// one stays.
+// Remove takes the boat in hand off the shelf. It is kept, so that it can be brought
+// back. The last boat stays.
 func (s *Shelf) Remove() error {
 	if len(s.on) == 1 {
 		return nil
@@ -235,7 +237,7 @@ func (s *Shelf) Remove() error {
 	return nil
 }
 
-// BringBack puts a boat that was taken off on the shelf again, in hand.
+// BringBack puts a boat that was taken off back on the shelf, in hand.
 func (s *Shelf) BringBack(i int) error {
 	if i < 0 || i >= len(s.off) {
 		return nil
@@ -252,7 +254,7 @@ func (s *Shelf) BringBack(i int) error {
 	return nil
 }
 
-// ClearTakenOff forgets for good what was taken off.
+// ClearTakenOff deletes for good the boats that were taken off.
 func (s *Shelf) ClearTakenOff() {
 	for _, p := range s.off {
 		s.keeper.Clear(p.id)
@@ -260,10 +262,11 @@ func (s *Shelf) ClearTakenOff() {
 	s.off = nil
 }
 
-// Whole is the boat in hand as a file, All every boat on the shelf.
+// Whole returns the boat in hand as a file.
 func (s *Shelf) Whole() file.File { return file.File{Boats: []file.Boat{s.InHand().Boat()}} }
 
-// All fails on the first boat that cannot be read.
+// All returns every boat on the shelf as a file. It fails on the first boat that cannot
+// be read.
 func (s *Shelf) All() (file.File, error) {
 	f := file.File{Current: s.Current()}
 	for _, p := range s.on {
@@ -276,7 +279,7 @@ func (s *Shelf) All() (file.File, error) {
 	return f, nil
 }
 
-// boat is a boat of the shelf, without holding it in memory.
+// boat returns a boat of the shelf, without keeping it in memory.
 func (s *Shelf) boat(p *place) (file.Boat, error) {
 	if p.work != nil {
 		return p.work.Boat(), nil

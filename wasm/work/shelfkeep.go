@@ -10,7 +10,7 @@ import (
 	"barkwright/wasm/keep"
 )
 
-// asKept is what of the work is to be kept now.
+// asKept returns what is to be kept of the work now.
 func (w *Work) asKept() *asKept {
 	a := &asKept{state: w.state(), typed: w.Typed}
 	if built := w.Boat().Built; built != nil {
@@ -23,16 +23,16 @@ func (a *asKept) same(b *asKept) bool {
 	return a != nil && a.state == b.state && a.built == b.built && maps.Equal(a.typed, b.typed)
 }
 
-// Kept is what came of keeping.
+// Kept is the result of keeping.
 type Kept struct {
-	// Split tells that another page had changed a boat too: both versions are kept.
+	// Split says that another page had changed a boat too: both versions are kept.
 	Split bool
-	// Err is why something could not be kept, nil where all is.
+	// Err is why something could not be kept, or nil.
 	Err error
 }
 
 // Keep keeps what has changed. The first boat of a new user is not kept until it is
-// changed or has company.
+// changed or another stands beside it.
 func (s *Shelf) Keep() Kept {
 	var out Kept
 	for _, p := range slices.Concat(s.on, s.off) {
@@ -56,7 +56,7 @@ func (s *Shelf) keepOne(p *place) (split bool, err error) {
 	text := file.Kept{Head: file.Head{Off: slices.Contains(s.off, p), From: p.head.From}, Boat: w.Boat(), Typed: w.Typed}
 	b, err := s.keeper.Save(p.id, text)
 	if errors.Is(err, keep.ErrElsewhere) {
-		// The other page's version stays where it is; this one goes on beside it.
+		// The other page's version stays where it is. This one continues beside it.
 		text.From = p.id
 		own := s.keeper.NewID()
 		if b, err = s.keeper.Save(own, text); err == nil {
@@ -79,7 +79,7 @@ func (s *Shelf) keepOne(p *place) (split bool, err error) {
 type Put struct{ Added, Here, Back int }
 
 // Put adds those of a file's boats that are not here already and takes its current one
-// in hand. Where they cannot all be kept none is added, unless nothing is kept at all.
+// in hand. Where they cannot all be kept it adds none, unless nothing is kept at all.
 func (s *Shelf) Put(f file.File) (Put, error) {
 	var out Put
 	var fresh []file.Kept
@@ -122,7 +122,7 @@ func (s *Shelf) Put(f file.File) (Put, error) {
 	return out, err
 }
 
-// saveAll keeps new boats and gives each a place; where the store takes nothing at all
+// saveAll keeps new boats and gives each a place. Where the store takes nothing at all
 // they are in memory only.
 func (s *Shelf) saveAll(fresh []file.Kept) ([]*place, error) {
 	places := make([]*place, len(fresh))
@@ -142,7 +142,7 @@ func (s *Shelf) saveAll(fresh []file.Kept) ([]*place, error) {
 	return places, nil
 }
 
-// finder finds boats that are here already. Only those whose line is the same are read.
+// finder finds boats that are here already. It reads only those with the same line.
 func (s *Shelf) finder() func(file.Boat) *place {
 	byLine := map[string][]*place{}
 	for _, p := range slices.Concat(s.on, s.off) {
@@ -168,8 +168,8 @@ func (s *Shelf) finder() func(file.Boat) *place {
 	}
 }
 
-// TakeOver puts what was kept under the one key of before on the shelf, once. It comes
-// before Open.
+// TakeOver puts the boats that older pages kept under one key on the shelf, once. It has
+// to be called before Open.
 func (s *Shelf) TakeOver() error {
 	f, ok := s.keeper.Old()
 	if !ok {
@@ -177,7 +177,7 @@ func (s *Shelf) TakeOver() error {
 	}
 	_, err := s.Put(f)
 	if err != nil {
-		// No room for both: what is there is shown, and stays where it is.
+		// There is no room for both. What is there is shown, and stays where it is.
 		for _, b := range f.Boats {
 			s.on = append(s.on, &place{id: s.keeper.NewID(), work: Open(b, s.system)})
 		}
@@ -199,8 +199,8 @@ const (
 	SplitFromInHand
 )
 
-// Heard brings the shelf to what another page wrote under a key. The boat in hand is
-// left as it is.
+// Heard updates the shelf with what another page wrote under a key. It does not change
+// the boat in hand.
 func (s *Shelf) Heard(key string) News {
 	b, stands := s.keeper.Heard(key)
 	if b.ID == "" {
@@ -238,10 +238,10 @@ func (s *Shelf) Heard(key string) News {
 	return Nothing
 }
 
-// Elsewhere tells whether the boat in hand is kept otherwise than it is shown.
+// Elsewhere reports whether the boat in hand is kept otherwise than it is shown.
 func (s *Shelf) Elsewhere() bool { return s.hand.elsewhere }
 
-// TakeTheirs shows the boat in hand as another page has kept it.
+// TakeTheirs replaces the boat in hand by the version that another page has kept.
 func (s *Shelf) TakeTheirs() error {
 	p := *s.hand
 	p.work = nil
@@ -252,12 +252,13 @@ func (s *Shelf) TakeTheirs() error {
 	return nil
 }
 
-// SetAside takes a boat off the shelf without changing what is kept of it, for having
-// stopped the page. Where it was in hand nothing is, until Open.
+// SetAside takes a boat that stopped the page off the shelf, without changing what is
+// kept of it. If it was in hand, no boat is until Open.
 func (s *Shelf) SetAside(id string) {
 	for _, p := range s.on {
 		if p.id == id && p.work != nil && !p.kept.same(p.work.asKept()) {
-			// A new one is kept first, to be offered; where that is refused there is nothing to offer.
+			// A new boat is kept first, so that it can be offered again. If that is refused there is
+			// nothing to offer.
 			_, _ = s.keepOne(p)
 			id = p.id
 		}
@@ -269,7 +270,7 @@ func (s *Shelf) SetAside(id string) {
 	}
 }
 
-// Retry lists a boat again that was set aside.
+// Retry puts a boat that was set aside on the shelf again.
 func (s *Shelf) Retry(key string) {
 	s.keeper.Retry(key)
 	for _, b := range s.keeper.Boats() {

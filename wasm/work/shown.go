@@ -8,8 +8,8 @@ import (
 	"barkwright/wasm/pipeline"
 )
 
-// Shown is a result as the page shows it: its name and text, its value in SI, empty
-// where there is none, and how it changed since the control in hand was taken up.
+// Shown is a result as the page shows it: its name and text, its value in SI units or
+// "", and its change since the control in hand was taken up.
 type Shown struct {
 	*answer.Number
 	Name, Text, SI, Change string
@@ -18,8 +18,8 @@ type Shown struct {
 // noBoat stands in place of a number where no boat could be built.
 const noBoat = "–"
 
-// Numbers are the results of the boat in hand beside those she is compared with, which
-// it keeps from one step to the next.
+// Numbers holds the results of the boat in hand beside those of the boat compared with.
+// It keeps the latter from one step to the next.
 type Numbers struct {
 	Shown []Shown // as they were last brought up to date
 
@@ -36,7 +36,7 @@ func (n *Numbers) Update(w *Work) []Shown {
 	return n.Shown
 }
 
-// Water returns the results on the water; nil where they are not known.
+// Water returns the results on the water, or nil where they are not known.
 func (w *Work) Water() []Shown {
 	known := w.Known()
 	if !known.Known(pipeline.Water) {
@@ -46,7 +46,7 @@ func (w *Work) Water() []Shown {
 	return w.beside(answer.Water(w.Canoe(), now), answer.Water(w.Before(), known.WaterBefore()))
 }
 
-// beside shows results and how they changed from others of the same keys.
+// beside returns results with their changes from others of the same keys.
 func (w *Work) beside(now, before []answer.Number) []Shown {
 	shown := make([]Shown, len(now))
 	for i := range now {
@@ -63,7 +63,7 @@ func (w *Work) beside(now, before []answer.Number) []Shown {
 	return shown
 }
 
-// Checks are those of the boat in hand; none where no boat could be built.
+// Checks returns those of the boat in hand. There are none where no boat could be built.
 func (w *Work) Checks() []answer.Warning {
 	if w.None {
 		return nil

@@ -2,32 +2,32 @@ package work
 
 import "math"
 
-// Swipe tells what a finger that came down on a control wants: to change it, or to
-// scroll the page with the control under it.
+// Swipe decides what a finger that came down on a control is doing: changing the
+// control, or scrolling the page.
 type Swipe struct {
 	x, y float64
 	way  Way
 }
 
-// Way is which way a finger has gone.
+// Way is the direction in which a finger has moved.
 type Way int
 
-// The ways: a finger has not gone anywhere as long as it may only be unsteady.
+// The ways. A finger that may only be unsteady has none yet.
 const (
 	Nowhere Way = iota
 	Sideways
 	UpOrDown
 )
 
-// unsteady is how far a finger goes before its way counts, CSS pixels: under what
-// browsers let one stray before they take it for a scroll, about 15.
+// unsteady is how far a finger moves before its direction counts, in CSS pixels. It is
+// less than the 15 or so at which browsers begin to scroll.
 const unsteady = 8
 
-// SwipeFrom begins where the finger came down, CSS pixels of the page.
+// SwipeFrom returns a swipe that begins at a place on the page, in CSS pixels.
 func SwipeFrom(x, y float64) Swipe { return Swipe{x: x, y: y} }
 
-// To takes the finger to a place and tells which way it has gone since it came down.
-// Once it has gone one way it is held to that.
+// To moves the finger to a place and returns its direction since it came down. Once it
+// has a direction it keeps it.
 func (s *Swipe) To(x, y float64) Way {
 	dx, dy := math.Abs(x-s.x), math.Abs(y-s.y)
 	if s.way == Nowhere && max(dx, dy) >= unsteady {
@@ -39,5 +39,5 @@ func (s *Swipe) To(x, y float64) Way {
 	return s.way
 }
 
-// Way is the way the finger has gone so far.
+// Way returns the direction so far.
 func (s *Swipe) Way() Way { return s.way }

@@ -20,15 +20,15 @@ type Work struct {
 	// Entered is what the form holds, which may have faults.
 	Entered design.Design
 	Faults  []design.Fault
-	// None tells that no design of this boat could be built so far: the canoe is then
-	// that of the default and nothing of it is this boat's.
+	// None says that no design of this boat could be built so far. The canoe is then that of
+	// the default design, and nothing of it is this boat's.
 	None bool
-	// Typed is what stands half typed, by the field; never changed in place.
+	// Typed is half-typed text by field. It is never changed in place.
 	Typed map[string]string
 	// Notebook is what was measured beside the design; it is never changed in place.
 	Notebook *record.Notebook
-	// Moved lists the numbers that stand elsewhere than when an older page wrote the boat,
-	// until that was said.
+	// Moved lists the numbers that differ from those of the older page that wrote the boat,
+	// until the user was told.
 	Moved []design.Move
 
 	boat       *pipeline.Boat
@@ -37,21 +37,22 @@ type Work struct {
 	undo, redo []state
 }
 
-// state is all that one step of undo goes back to.
+// state is everything that one step of undo restores.
 type state struct {
 	design   design.Design
 	notebook *record.Notebook
 }
 
-// mostUndo bounds the changes remembered; each is under a kilobyte but for notes.
+// mostUndo bounds the changes remembered. Apart from notes each takes less than a
+// kilobyte.
 const mostUndo = 200
 
-// New starts with a design that has no fault.
+// New returns work on a design without faults.
 func New(d design.Design, s units.System) *Work {
 	return &Work{System: s, Entered: d, Notebook: &record.Notebook{}, boat: pipeline.New(core.Evaluate(d), s)}
 }
 
-// Open starts with a boat as it was kept, faults and all.
+// Open returns work on a boat as it was kept, with its faults.
 func Open(b file.Boat, s units.System) *Work {
 	w := &Work{System: s, Notebook: &b.Notebook, None: true, Moved: b.Moved}
 	w.enter(b.Design)
@@ -66,7 +67,7 @@ func Open(b file.Boat, s units.System) *Work {
 	return w
 }
 
-// Boat is the boat in hand as it is kept.
+// Boat returns the boat in hand as it is to be kept.
 func (w *Work) Boat() file.Boat {
 	b := file.Boat{Design: w.Entered, Notebook: *w.Notebook}
 	if len(w.Faults) > 0 && !w.None {
@@ -77,7 +78,7 @@ func (w *Work) Boat() file.Boat {
 	return b
 }
 
-// SetTyped remembers what stands half typed in a field; nothing forgets it.
+// SetTyped remembers half-typed text of a field. An empty text removes it.
 func (w *Work) SetTyped(field, text string) {
 	if w.Typed[field] == text {
 		return
@@ -93,8 +94,8 @@ func (w *Work) SetTyped(field, text string) {
 	w.Typed = typed
 }
 
-// TakeUp marks the control whose changes follow: a change of control starts a new
-// comparison and a new step of undo.
+// TakeUp names the control whose changes follow. Another control than before starts a
+// new comparison and a new step of undo.
 func (w *Work) TakeUp(key string) {
 	if w.hand == key {
 		return
@@ -104,8 +105,8 @@ func (w *Work) TakeUp(key string) {
 	w.boat.Compare(w.Canoe())
 }
 
-// Commit ends the change in hand: what it did is one step of undo. The
-// comparison stands until another control is taken up.
+// Commit ends the change in hand, which becomes one step of undo. The comparison stays
+// until another control is taken up.
 func (w *Work) Commit() {
 	if w.changing() {
 		w.remember(w.start)
@@ -113,24 +114,25 @@ func (w *Work) Commit() {
 	w.hand = ""
 }
 
-// Snapshot is all of a work at one time, to go back to after a fault of the program.
+// Snapshot is the state of a work at one time. It is restored after a fault of the
+// program.
 type Snapshot struct {
 	of            *Work
 	was           Work
 	canoe, before core.Canoe
 }
 
-// Snapshot takes one.
+// Snapshot returns the work's state now.
 func (w *Work) Snapshot() Snapshot {
 	s := Snapshot{w, *w, w.Canoe(), w.Before()}
 	s.was.undo, s.was.redo = slices.Clone(w.undo), slices.Clone(w.redo)
 	return s
 }
 
-// Of tells whether the snapshot is of a work.
+// Of reports whether the snapshot is of w.
 func (s Snapshot) Of(w *Work) bool { return s.of == w && w != nil }
 
-// Restore puts the work back as it was.
+// Restore sets the work back to the snapshot.
 func (s Snapshot) Restore() {
 	s.was.System = s.of.System
 	*s.of = s.was
@@ -139,8 +141,7 @@ func (s Snapshot) Restore() {
 	s.of.boat.Compare(s.before)
 }
 
-// Cancel puts back what the control in hand has changed, as if it had not been taken
-// up.
+// Cancel undoes what the control in hand has changed, as if it had not been taken up.
 func (w *Work) Cancel() {
 	if w.changing() {
 		w.Notebook = w.start.notebook
@@ -159,7 +160,7 @@ func (w *Work) remember(s state) {
 	w.redo = nil
 }
 
-// Set puts a parameter at a value in SI. An unknown key changes nothing.
+// Set sets a parameter to a value in SI units. An unknown key changes nothing.
 func (w *Work) Set(key string, v float64) {
 	if p, ok := design.Lookup(key); ok {
 		w.TakeUp(key)
@@ -167,7 +168,7 @@ func (w *Work) Set(key string, v float64) {
 	}
 }
 
-// SetText puts the name or the notes.
+// SetText sets the name or the notes.
 func (w *Work) SetText(key, text string) {
 	w.TakeUp(key)
 	d := w.Entered
@@ -189,8 +190,8 @@ func (w *Work) SetOnHand(o design.OnHand) {
 	w.Commit()
 }
 
-// Step moves a parameter by n of its steps, held inside its range. From a value
-// between two steps it goes to the next one in that direction.
+// Step moves a parameter by n of its steps, within its range. From a value between two
+// steps it first moves to the next step in that direction.
 func (w *Work) Step(key string, n int) {
 	p, ok := design.Lookup(key)
 	if !ok {
@@ -199,7 +200,7 @@ func (w *Work) Step(key string, n int) {
 	w.Set(key, p.Stepped(p.Get(&w.Entered), n, w.System))
 }
 
-// Reset puts a parameter back to its default and ties it again where it follows.
+// Reset sets a parameter to its default. One that follows others follows them again.
 func (w *Work) Reset(key string) {
 	if p, ok := design.Lookup(key); ok {
 		w.TakeUp(key)
@@ -219,23 +220,23 @@ func (w *Work) Replace(d design.Design) {
 	w.enter(d)
 }
 
-// Undo takes the last change back and tells whether there was one.
+// Undo undoes the last change and reports whether there was one.
 func (w *Work) Undo() bool {
 	w.Commit()
 	return w.swap(&w.undo, &w.redo)
 }
 
-// Redo makes the change again that was last taken back.
+// Redo makes the change again that was undone last, and reports whether there was one.
 func (w *Work) Redo() bool {
 	w.Commit()
 	return w.swap(&w.redo, &w.undo)
 }
 
-// CanUndo and CanRedo tell whether there is something to take back or make again.
+// CanUndo and CanRedo report whether there is a change to undo or to make again.
 func (w *Work) CanUndo() bool { return len(w.undo) > 0 || w.changing() }
 func (w *Work) CanRedo() bool { return len(w.redo) > 0 && !w.changing() }
 
-// changing tells whether the control in hand has changed anything.
+// changing reports whether the control in hand has changed anything.
 func (w *Work) changing() bool { return w.hand != "" && w.state() != w.start }
 
 func (w *Work) swap(from, to *[]state) bool {
@@ -252,8 +253,8 @@ func (w *Work) swap(from, to *[]state) bool {
 	return true
 }
 
-// enter makes d what the form holds and, where it has no fault, the canoe. A name or
-// notes that are at fault keep no boat from being built: they are cut.
+// enter makes d what the form holds and, where it has no fault, the canoe. A faulty name
+// or notes do not stop a boat from being built: they are shortened.
 func (w *Work) enter(d design.Design) {
 	w.Entered = d
 	var c core.Canoe
@@ -274,8 +275,8 @@ func (w *Work) enter(d design.Design) {
 	w.boat.Take(c)
 }
 
-// Canoe is the last of this boat's designs without a fault, with all that is known of
-// it; Before the canoe as it was when the control in hand was taken up.
+// Canoe returns the last of this boat's designs without a fault, with everything known
+// of it. Before returns the canoe as it was when the control in hand was taken up.
 func (w *Work) Canoe() core.Canoe  { return w.boat.Canoe() }
 func (w *Work) Before() core.Canoe { return w.boat.Before() }
 
@@ -285,7 +286,7 @@ func (w *Work) Known() *pipeline.Boat {
 	return w.boat
 }
 
-// OnlyTexts tells whether only the name and the notes are at fault.
+// OnlyTexts reports whether only the name or the notes are at fault.
 func (w *Work) OnlyTexts() bool {
 	for _, f := range w.Faults {
 		if f.Key != "name" && f.Key != "notes" {
@@ -295,13 +296,13 @@ func (w *Work) OnlyTexts() bool {
 	return len(w.Faults) > 0
 }
 
-// cut is the start of a text, readable and at most so many characters.
+// cut returns the valid start of a text, at most so many characters long.
 func cut(text string, most int) string {
 	r := []rune(strings.ToValidUTF8(text, "\uFFFD"))
 	return string(r[:min(len(r), most)])
 }
 
-// Fault is the first fault at a control, and whether there is one.
+// Fault returns the first fault at a control, and whether there is one.
 func (w *Work) Fault(key string) (design.Fault, bool) {
 	for _, f := range w.Faults {
 		if f.Key == key {

@@ -2,18 +2,18 @@ package mesh
 
 import "barkwright/core/draw"
 
-// clipper cuts polygons into triangles by taking off ears, its memory kept from
-// one polygon to the next. Only hollow corners are tested against an ear, so a
-// boat's outline, nearly all of it round, costs little more than its points.
+// clipper cuts polygons into triangles by removing ears, and reuses its memory from one
+// polygon to the next. Only reflex corners are tested against an ear, so a boat's
+// outline, nearly all of it convex, takes little more time than its number of points.
 type clipper struct {
 	ring   []uint32
 	hollow []bool
 	out    [][3]uint32
 }
 
-// triangulate cuts a simple polygon, wound either way. Points that repeat or
-// stand in a line are passed over. A polygon that crosses itself is cut as far
-// as it can be and never hangs; one without area gives no triangles.
+// triangulate cuts a simple polygon, wound either way. Repeated points and points in a
+// straight line are skipped. A polygon that crosses itself is cut as far as possible,
+// and never hangs. One without area gives no triangles.
 func (c *clipper) triangulate(p []draw.Point) [][3]uint32 {
 	c.out, c.ring, c.hollow = c.out[:0], c.ring[:0], c.hollow[:0]
 	area := 0.0
@@ -40,8 +40,8 @@ func (c *clipper) triangulate(p []draw.Point) [][3]uint32 {
 		if at >= len(c.ring) {
 			at = 0
 		}
-		// After a whole round without an ear the polygon crosses itself: any
-		// corner goes, so that the work ends.
+		// A whole round without an ear means that the polygon crosses itself. Any corner is then
+		// removed, so that the loop ends.
 		ear := c.isEar(p, at)
 		if !ear && refused < len(c.ring) {
 			at, refused = at+1, refused+1
@@ -52,7 +52,7 @@ func (c *clipper) triangulate(p []draw.Point) [][3]uint32 {
 		}
 		c.remove(p, at)
 		refused = 0
-		// Stepping on after each ear keeps the triangles from fanning into slivers.
+		// Moving on after each ear avoids a fan of thin triangles.
 		at++
 	}
 	c.emit(p, 1)

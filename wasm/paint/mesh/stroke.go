@@ -12,9 +12,9 @@ type pen struct {
 	width  float64
 }
 
-// reach is where the pen's solid part ends and where its feather does, device
-// pixels off the middle, and how strong the solid part is: a line under a pixel
-// wide is as wide as a pixel and paler.
+// reach returns how far from the line's middle the solid part and the feather end, in
+// device pixels, and the opacity of the solid part. A line thinner than a pixel is drawn
+// a pixel wide and paler.
 func (p pen) reach() (solid, feather, alpha float64) {
 	if p.width < 1 {
 		return 0, 1, p.width
@@ -130,8 +130,9 @@ func square(p, along draw.Point, d float64) draw.Point {
 	return draw.Point{X: p.X + along.X*d, Y: p.Y + along.Y*d}
 }
 
-// mitre is the vector across a corner between two unit directions, as long as
-// the mitre in half-widths; false where the turn is too sharp for one.
+// mitre returns the vector across a corner between two unit directions. Its length is
+// that of the mitre in half-widths. It returns false where the turn is too sharp for
+// one.
 func mitre(u, v draw.Point) (draw.Point, bool) {
 	a, b := normal(u), normal(v)
 	sum := draw.Point{X: a.X + b.X, Y: a.Y + b.Y}
@@ -143,8 +144,8 @@ func mitre(u, v draw.Point) (draw.Point, bool) {
 	return draw.Point{X: sum.X * 2 / square, Y: sum.Y * 2 / square}, true
 }
 
-// distinct leaves out points within a hundredth of a pixel of the one before:
-// they have no direction and nothing of them would show.
+// distinct returns the points without those within a hundredth of a pixel of the one
+// before. They have no direction, and nothing of them would show.
 func distinct(points []draw.Point, closed bool) []draw.Point {
 	const same = 0.01
 	var out []draw.Point
@@ -159,8 +160,8 @@ func distinct(points []draw.Point, closed bool) []draw.Point {
 	return out
 }
 
-// dashes cuts a line into the pieces a dash pattern draws, scale times as long.
-// A pattern without length draws the whole line.
+// dashes cuts a line into the pieces that a dash pattern draws, with the pattern's
+// lengths multiplied by scale. A pattern of length zero draws the whole line.
 func dashes(points []draw.Point, pattern []float64, scale float64) [][]draw.Point {
 	total := 0.0
 	for _, d := range pattern {

@@ -29,12 +29,12 @@ func everyoneAboard(c core.Canoe) []aboard {
 	return out
 }
 
-// sideHandle is how high in the side view the crew is taken, as a share of the
-// depth: inside the boat, clear of the lettering over the sheer.
+// sideHandle is the height at which the crew is taken in the side view, as a share of
+// the depth: inside the boat, clear of the labels over the sheer.
 const sideHandle = 0.55
 
-// crewHandles are the places in both views where crew and cargo are taken, none
-// nearer to those already there than a finger can tell: the form moves those.
+// crewHandles returns the handles of crew and cargo in both views. It leaves out those
+// too near to another handle for a finger to tell apart: they are moved by the form.
 func crewHandles(c core.Canoe, l layout, there []Handle) []Handle {
 	d := c.Design
 	out := there
@@ -52,8 +52,9 @@ func crewHandles(c core.Canoe, l layout, there []Handle) []Handle {
 	return out[len(there):]
 }
 
-// topHandle is where across the boat one is taken in the top view: on the centre
-// line, but amidships to starboard of it, where the beam is not lettered.
+// topHandle returns how far from the centre line a person is taken in the top view:
+// zero, but amidships a little to starboard, since the beam is labelled on the centre
+// line there.
 func topHandle(c core.Canoe, x float64) float64 {
 	if math.Abs(x) > c.Frame.Thwarts[1].X/2 {
 		return 0
@@ -92,7 +93,7 @@ func (p *pen) crewSide(c core.Canoe, a scene.Plate) {
 	}
 	depth := a.At(0, c.Design.Depth)
 	for _, who := range everyoneAboard(c) {
-		// Where the depth is taken a sign would hide behind its handle.
+		// At the handle of the depth a sign would be hidden.
 		if at := a.At(who.at.X, who.at.Z); math.Hypot(at.X-depth.X, at.Y-depth.Y) > handleReach {
 			p.centreSign(at, draw.Mark, 4*p.Weight)
 		}

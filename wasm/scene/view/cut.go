@@ -7,15 +7,16 @@ import (
 	"barkwright/core/shape"
 )
 
-// cut is the boat cut across at a rib, port half, in the plane of the cut:
-// breadth from the centre line and height over the bottom amidships, metres.
+// cut is the port half of the boat cut across at a rib, in the plane of the cut. Its
+// points are breadth from the centre line and height over the bottom amidships, in
+// metres.
 type cut struct {
 	bark, lining, ribOuter, ribInner []geom.Vec2
 	// bend is the tightest place of the rib.
 	bend geom.Vec2
 	top  geom.Vec2 // of the bark
-	// over and beside are what stands over the bark's top and out past it, metres,
-	// and lines how many lines of lettering stand under it.
+	// over and beside are how far the drawing reaches over the bark's top and out past it,
+	// in metres. lines is how many lines of text stand under it.
 	over, beside float64
 	lines        float64
 }

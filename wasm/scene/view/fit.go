@@ -12,7 +12,7 @@ type layout struct {
 	top, side scene.Plate
 	// tapeY is the line of the tape between the views.
 	tapeY float64
-	// dimensionY is the line of the length under the side view, 0 for none.
+	// dimensionY is the line of the length under the side view. It is 0 where there is none.
 	dimensionY float64
 	// titled tells whether there are rows for titles.
 	titled bool
@@ -25,12 +25,12 @@ type layout struct {
 // reach is how far a boat goes from the views' origins, metres.
 type reach struct{ long, wide, low, high float64 }
 
-// heldShare is how much a boat may grow before the scale gives way while a slider
-// is held, as a share of its length: less than the paper round the views.
+// heldShare is how much a boat may grow while a slider is held before the scale changes,
+// as a share of its length. It is less than the margin round the views.
 const heldShare = 0.006
 
-// holding is what shows b at a's scale, or, where b has outgrown it, at the least
-// change of it.
+// holding returns the boat to lay out b for, so that b is shown at the scale of a or,
+// where b has outgrown it, at the scale that changes least.
 func (a reach) holding(b reach) reach {
 	slack := 2 * heldShare * a.long
 	grown := func(from, to float64) float64 { return from + max(0, to-from-slack) }
@@ -88,7 +88,7 @@ func fit(c core.Canoe, v scene.View, size draw.Size) layout {
 		l.sections = draw.Box{Left: right + pad/2, Top: pad, Right: size.Width - pad, Bottom: size.Height - pad}
 		y += under / 2
 	default:
-		// Too little is left for a section: the rows share it.
+		// What is left is too little for a section, so the rows share it.
 		share := under / 4
 		rows.top += share
 		rows.tape += share

@@ -9,40 +9,42 @@ import (
 	"barkwright/wasm/scene"
 )
 
-// Handle is a place on the drawing that a finger can take and drag to set a
-// parameter.
+// Handle is a place on the drawing that can be dragged to set a parameter.
 type Handle struct {
-	// Key is the parameter's.
+	// Key is that of the parameter.
 	Key string
 	At  draw.Point
 	// Axis is the unit direction, CSS pixels, in which the value grows.
 	Axis draw.Point
 	// PerPixel is the change of the value for one CSS pixel along Axis, metres.
 	PerPixel float64
-	// Reach is how far from At a finger takes it, CSS pixels.
+	// Reach is how near to At, in CSS pixels, a finger has to come down.
 	Reach float64
 }
 
 // handleReach makes a target of 44 CSS pixels.
 const handleReach = 22
 
-// Value is the parameter after a drag that began with it at start, metres.
+// Value returns the parameter after a drag from one point to another. start is its value
+// when the drag began, in metres.
 func (h Handle) Value(start float64, from, to draw.Point) float64 {
 	return start + h.PerPixel*((to.X-from.X)*h.Axis.X+(to.Y-from.Y)*h.Axis.Y)
 }
 
-// finestFinger is the most that a pixel of a finger's way changes, metres: a finger is
-// steady to a pixel or two, and so sets a value to half an inch.
+// finestFinger is the largest change per pixel of a finger's path, in metres. A finger
+// is steady to a pixel or two, so it can set a value to half an inch.
 const finestFinger = units.Inch / 4
 
-// ForFinger is the handle as a finger drags it: it may follow more slowly than it goes.
+// ForFinger returns the handle as a finger drags it. It may move more slowly than the
+// finger.
 func (h Handle) ForFinger() Handle {
 	h.PerPixel = min(h.PerPixel, finestFinger)
 	return h
 }
 
-// Handles are the handles of Draw for the same view: the top and side views have some. Rocker is taken at
-// the after heel and the heel's place at the forward one, for they are one point.
+// Handles returns the handles of Draw for the same view. Only the states with top and
+// side views have any. Rocker and the place of the heel act at the same point: rocker is
+// taken at the after heel and the heel's place at the forward one.
 func Handles(c core.Canoe, v scene.View, size draw.Size) []Handle {
 	if v.State == scene.LaidFlat || v.State == scene.SidesUp {
 		return nil
@@ -65,7 +67,7 @@ func Handles(c core.Canoe, v scene.View, size draw.Size) []Handle {
 	return handles
 }
 
-// HandleAt is the nearest handle that p takes.
+// HandleAt returns the nearest handle within reach of p, and false where there is none.
 func HandleAt(handles []Handle, p draw.Point) (Handle, bool) {
 	var best Handle
 	near := math.Inf(1)

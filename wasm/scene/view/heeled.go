@@ -11,8 +11,8 @@ import (
 	"barkwright/wasm/scene"
 )
 
-// heeled is the boat cut amidships and leaned to starboard, seen from astern with
-// the water level.
+// heeled is the boat cut amidships and heeled to starboard, seen from astern with the
+// water level.
 type heeled struct {
 	scene.Plate
 	sin, cos float64
@@ -34,9 +34,9 @@ func (e heeled) place(points []geom.Vec2) []draw.Point {
 // heeledSteps is how many pieces draw half the section.
 const heeledSteps = 22
 
-// Heeled draws the boat cut amidships at a heel to starboard, rad, at rest in the
-// water but for that heel, with the middle of all weight, that of the water pushed
-// aside, and the righting arm between them.
+// Heeled draws the boat cut amidships at a heel to starboard, in radians. She is at rest
+// in the water apart from that heel. The picture marks the centre of all mass, that of
+// the displaced water, and the righting arm between them.
 func Heeled(c core.Canoe, heel float64, v scene.View, size draw.Size) draw.List {
 	p := pen{scene.NewPen(v, size)}
 	a := c.Afloat
@@ -72,7 +72,8 @@ func Heeled(c core.Canoe, heel float64, v scene.View, size draw.Size) draw.List 
 	return p.Done()
 }
 
-// heeledPlate holds the section at any heel at one scale, and the water still.
+// heeledPlate returns axes in which the section keeps its scale at any heel, and the
+// water its place.
 func heeledPlate(a core.Afloat, skin []geom.Vec2, surface float64, size draw.Size) heeled {
 	reach := math.Abs(a.Load.Centre.Z)
 	for _, q := range skin {
@@ -91,7 +92,7 @@ func (p *pen) level(e heeled, height float64) {
 	p.Say(scene.RankExtra, "water", draw.Water, draw.Paper, scene.SpotAt(0.6*p.Letter, y-0.8*p.Letter, draw.Start))
 }
 
-// afloatAt draws what holds the boat up at a heel, and says it in words.
+// afloatAt draws the forces on the boat at a heel, and returns a sentence about them.
 func (p *pen) afloatAt(c core.Canoe, e heeled, skin []geom.Vec2, at afloat.Attitude) string {
 	wet := below(e.place(skin), e.Plate.At(0, at.Waterplane.Height).Y)
 	p.Hatch(draw.Water, 5, scene.HairWidth, 0, wet)
@@ -133,7 +134,7 @@ func (p *pen) centre(at draw.Point, r draw.Role) {
 	p.KeepOff(draw.Box{Left: at.X - radius, Top: at.Y - radius, Right: at.X + radius, Bottom: at.Y + radius})
 }
 
-// below is the part of a polygon under a level of the picture.
+// below returns the part of a polygon under a level of the picture.
 func below(points []draw.Point, level float64) []draw.Point {
 	var out []draw.Point
 	for i, a := range points {

@@ -82,8 +82,8 @@ func (p *pen) topTitle(c core.Canoe, l layout) {
 	p.beam(c, a)
 }
 
-// beam is measured amidships, inside the gunwales: lettered along the middle
-// thwart where that is broad enough, beside it where it is not.
+// beam letters the beam inside the gunwales amidships. The text stands on the middle
+// thwart where that is broad enough, otherwise beside it.
 func (p *pen) beam(c core.Canoe, a scene.Plate) {
 	half := c.Design.Beam / 2
 	low, high := a.At(0, -half), a.At(0, half)
@@ -155,7 +155,7 @@ func (p *pen) stemHeight(c core.Canoe, a scene.Plate) {
 	p.heightText(a, -h.HeadX, d.EndHeight, units.Length.Format(d.EndHeight, p.View.System), scene.RankMain)
 }
 
-// height asks for the height of the sheer at x.
+// height letters the height of the sheer at x.
 func (p *pen) height(a scene.Plate, x, from, value float64, rank int) {
 	p.heightText(a, x, from, units.Length.Format(value, p.View.System), rank)
 }

@@ -21,8 +21,8 @@ func ribName(r frame.Rib) string {
 	return "rib " + strconv.Itoa(r.Number)
 }
 
-// Readout is one sentence on a part, by its name in the picture; empty for a
-// name that is not of this boat.
+// Readout returns one sentence about a part, by its name in the picture. It is empty for
+// a name that this boat does not have.
 func Readout(c core.Canoe, part string, s units.System) string {
 	kind, number, numbered := strings.Cut(part, ".")
 	i, err := strconv.Atoi(number)

@@ -14,9 +14,9 @@ import (
 // measuredPart names measurement i of the record in the picture.
 func measuredPart(i int) string { return "measured." + strconv.Itoa(i) }
 
-// measured draws what a record says of the boat where it was measured: a bar as
-// long as its tolerance both ways, crossed at the measurement; one that the boat
-// misses has a ring too.
+// measured draws a record's measurements where they were taken. Each is a bar as long as
+// its tolerance both ways, with a cross at the measurement. One that the boat misses has
+// a ring too.
 func (p *pen) measured(c core.Canoe, l layout) {
 	for i, r := range p.View.Measured {
 		if r.State == refit.SetAside {
@@ -44,7 +44,7 @@ func (p *pen) measured(c core.Canoe, l layout) {
 	}
 }
 
-// bar is one measurement in a view. It is never drawn too short to see.
+// bar draws one measurement in a view, never too short to see.
 func (p *pen) bar(i int, a scene.Plate, x, v, within float64, s refit.State) {
 	const least, half = 3, 4 // CSS pixels
 	at := a.At(x, v)
@@ -66,8 +66,8 @@ func (p *pen) bar(i int, a scene.Plate, x, v, within float64, s refit.State) {
 		draw.Point{X: down.X + half, Y: down.Y}, draw.Point{X: down.X - half, Y: down.Y})
 }
 
-// ReadMeasured is one sentence on a measurement in the picture; empty for a name
-// that is none.
+// ReadMeasured returns one sentence about a measurement in the picture. It is empty for
+// a name that is not one.
 func ReadMeasured(rows []refit.Row, part string, s units.System) string {
 	for i, r := range rows {
 		if part == measuredPart(i) {

@@ -11,8 +11,8 @@ import (
 	"barkwright/wasm/scene"
 )
 
-// sections fills what room is left: the touched rib or the middle one, and others
-// on the way to the end.
+// sections fills the room that is left with sections: the touched rib or the middle one,
+// and others toward the end.
 func (p *pen) sections(c core.Canoe, l layout) {
 	if l.sections == (draw.Box{}) {
 		return
@@ -57,7 +57,7 @@ func (p *pen) shownRibs(c core.Canoe) []frame.Rib {
 // clearWidth is the paper left round a section, in letters.
 const clearWidth = 2
 
-// sectionsThatFit is how many sections cover most of their room.
+// sectionsThatFit returns the number of sections that covers most of their room.
 func (p *pen) sectionsThatFit(l layout, cuts []cut) int {
 	best, most := 1, 0.0
 	for n := 1; n <= len(cuts); n++ {
@@ -69,8 +69,8 @@ func (p *pen) sectionsThatFit(l layout, cuts []cut) int {
 	return best
 }
 
-// cutPlate stands sections in a room at one scale: side by side on one base line,
-// or one over another where that shows them larger.
+// cutPlate places sections in a room at one scale. They stand side by side on one base
+// line, or one over another where that shows them larger.
 func (p *pen) cutPlate(room draw.Box, cuts []cut) []scene.Plate {
 	widest, wide, high := 0.0, 0.0, 0.0
 	halves := make([]float64, len(cuts))
@@ -90,7 +90,7 @@ func (p *pen) cutPlate(room draw.Box, cuts []cut) []scene.Plate {
 	row := max(1, min((room.Width()-n*air)/wide, (room.Height()-foot)/high))
 	stack := max(1, min((room.Width()-air)/widest, (room.Height()/n-foot-air/4)/high))
 	if stack > row {
-		// What the sections leave is shared over and under each.
+		// The space that is left is shared over and under each section.
 		slack := room.Height()/n - foot - stack*high
 		for i := range cuts {
 			y := room.Top + room.Height()*float64(i+1)/n - foot - slack/2
@@ -177,5 +177,5 @@ func (p *pen) cutLabels(c core.Canoe, r frame.Rib, k cut, a scene.Plate) {
 	p.Say(scene.RankPart, state, draw.Ink, draw.Paper, scene.SpotAt(foot.X, foot.Y+2.45*p.Letter, draw.Middle))
 }
 
-// straightRib is the radius from which a rib is as good as straight, metres.
+// straightRib is the radius, in metres, from which a rib is called straight.
 const straightRib = 50

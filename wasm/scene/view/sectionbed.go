@@ -36,9 +36,9 @@ func (p *pen) bedSections(c core.Canoe, l layout) {
 	}
 }
 
-// bedCut is the bark as it stands on the bed: flat under the frame, turned up at
-// its edge and leaning out to the gunwale. How it bows between the two the hands
-// decide; here it is an easy curve.
+// bedCut is the bark as it stands on the bed: flat under the frame, turned up at its
+// edge and leaning out to the gunwale. The builder's hands decide how it bows between
+// the two. Here it is an easy curve.
 func bedCut(c core.Canoe, x float64) cut {
 	h := c.Hull
 	bed, half := barkOnBed(h, x), h.FrameHalfBreadth(x)

@@ -8,11 +8,11 @@ import (
 	"barkwright/wasm/scene"
 )
 
-// endSteps is how many straight pieces draw an end's profile: under half a pixel off
-// at 1900 pixels.
+// endSteps is the number of straight pieces that draw an end's profile. The error is
+// under half a pixel in a picture 1900 pixels wide.
 const endSteps = 18
 
-// skinBreadth is how far the bark stands out at x, its bulge too.
+// skinBreadth returns how far the bark stands out at x, its bulge included.
 func skinBreadth(h *hull.Hull, x float64) float64 {
 	if h.Bulge() == 0 || x >= h.GunwaleX {
 		return h.SkinHalfBreadth(x)
@@ -68,7 +68,7 @@ func profile(h *hull.Hull) []geom.Vec2 {
 	return scene.Between(scene.Mirrored(keelSide(h)), scene.Mirrored(edgeSide(h, 0)))
 }
 
-// flatColumn is a column of the skin laid flat beside the bed's centre line: the
+// flatColumn returns a column of the skin laid flat beside the bed's centre line. The
 // ends lie as they are seen from the side.
 func flatColumn(h *hull.Hull, v float64) (foot, edge geom.Vec2) {
 	c := h.Column(v)
@@ -79,8 +79,8 @@ func flatColumn(h *hull.Hull, v float64) (foot, edge geom.Vec2) {
 	return foot, foot.Add(c.Up.Scale(c.Girth()))
 }
 
-// sheetSteps is how many columns draw half the sheet laid flat as far as the heel,
-// and as many beyond it, where its edge turns.
+// sheetSteps is the number of columns that draw half the flat sheet as far as the heel,
+// and again beyond it, where its edge turns.
 const sheetSteps = 14
 
 // sheet is the bark laid flat: the quarter's top edge from amidships to the head
@@ -96,7 +96,7 @@ func sheet(h *hull.Hull) (edge, end []geom.Vec2) {
 	return edge, end
 }
 
-// sheetReach is about how far the bark laid flat goes from the centre line.
+// sheetReach returns roughly how far the flat bark reaches from the centre line.
 func sheetReach(h *hull.Hull) float64 {
 	most := 0.0
 	for _, v := range []float64{0, 0.4, 0.7, 1, 1.5, 2} {
@@ -106,8 +106,8 @@ func sheetReach(h *hull.Hull) float64 {
 	return most
 }
 
-// bedTop is the height of the bed without its blocks, in the finished boat's
-// heights: the bark on the blocks stands at the finished heels.
+// bedTop returns the height of the bed without its blocks, in the heights of the
+// finished boat: the bark on the blocks stands at the finished heels.
 func bedTop(c core.Canoe, x float64) float64 {
 	d, h := c.Design, c.Hull
 	half := d.BedLength / 2

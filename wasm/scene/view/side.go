@@ -90,8 +90,8 @@ func (p *pen) seamsSide(c core.Canoe, a scene.Plate) {
 	}
 }
 
-// stitches are short ticks across a seam, every so many pixels; none where they
-// would run together.
+// stitches draws short ticks across a seam at a spacing in pixels. It draws none where
+// they would merge.
 func (p *pen) stitches(line []draw.Point, every float64) {
 	const least, most = 6, 30
 	every = max(every, least)
@@ -160,7 +160,7 @@ func (p *pen) headboardsSide(c core.Canoe, a scene.Plate) {
 	}
 }
 
-// ribSide shows the touched rib through the bark, for it stands inside.
+// ribSide draws the touched rib through the bark, since it stands inside.
 func (p *pen) ribSide(c core.Canoe, a scene.Plate) {
 	h := c.Hull
 	for _, r := range c.Frame.Ribs {

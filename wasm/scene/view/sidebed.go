@@ -127,8 +127,8 @@ func (p *pen) posts(c core.Canoe, l layout) {
 	h, d, a := c.Hull, c.Design, l.side
 	const half = 0.02 // m: a post about 1 1/2 in through
 	for i, post := range c.Frame.Bed.Posts {
-		// Past the heel the bed lies under the bark's rising end, and the post
-		// stands on it all the same.
+		// Past the heel the bed lies under the rising end of the bark. The post still stands on
+		// the bed.
 		foot := h.Sheer(post.X) - d.InwaleDepth - post.Length
 		for k, points := range mates(a, scene.Rect(post.X, half, foot, foot+post.Length), i == 0) {
 			p.Area(draw.Frame, draw.Frame, scene.FineWidth, points)

@@ -47,7 +47,7 @@ func (p *pen) topFinished(c core.Canoe, l layout) {
 	p.bendLegend(c, a)
 }
 
-// sheathing hints at the strips of the lining: lines along the boat.
+// sheathing draws lines along the boat that stand for the strips of the lining.
 func (p *pen) sheathing(c core.Canoe, a scene.Plate) {
 	h := c.Hull
 	const steps = 10
@@ -63,8 +63,8 @@ func (p *pen) sheathing(c core.Canoe, a scene.Plate) {
 // ribTop draws a rib and its mate at true width, tapering to the tips.
 func (p *pen) ribTop(h *hull.Hull, r frame.Rib, a scene.Plate) {
 	half := h.HalfBeam(r.X)
-	// The taper begins where the rib has turned up; a rib that leans has its bottom out
-	// of line with its tips.
+	// The taper begins where the rib has turned up. In a rib that leans, the bottom is not
+	// in line with the tips.
 	turn := min(h.Turn(r.X), 0.8*half)
 	w, tip := r.Width/2, min(r.Width, h.Design.RibTipWidth)/2
 	edge := []geom.Vec2{{X: r.X - tip, Y: -half}, {X: r.FootX - w, Y: -turn}, {X: r.FootX - w, Y: turn},
@@ -85,11 +85,12 @@ func (p *pen) ribTop(h *hull.Hull, r frame.Rib, a scene.Plate) {
 	}
 }
 
-// hatchFrom is the breadth a rib needs for a hatch to read, CSS pixels.
+// hatchFrom is the least breadth of a rib, in CSS pixels, at which a hatch can be read.
 const hatchFrom = 7
 
-// bendHatch is how a rib's verdict is hatched: wider apart where it is tighter than most
-// published ribs, close where it is tighter than any and not meant to be broken.
+// bendHatch returns the spacing of the hatch for a rib's verdict. It is wide where the
+// bend is tighter than most published ribs. It is narrow where the bend is tighter than
+// any and the rib is not meant to be broken.
 func bendHatch(r frame.Rib, stock wood.Stock) (spacing float64, ok bool) {
 	if r.Broken {
 		return 0, false
@@ -131,7 +132,8 @@ func (p *pen) bendLegend(c core.Canoe, a scene.Plate) {
 		scene.Spot{At: a.At(x, -y), Anchor: draw.Start}, scene.Spot{At: a.At(x, y), Anchor: draw.Start})
 }
 
-// mates places an outline and, unless it stands alone, its mirror image aft.
+// mates returns an outline in the picture and, unless it stands alone, its mirror image
+// aft.
 func mates(a scene.Plate, outline []geom.Vec2, alone bool) [][]draw.Point {
 	out := [][]draw.Point{a.Place(outline)}
 	if alone {

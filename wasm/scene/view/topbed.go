@@ -116,7 +116,8 @@ func (p *pen) seamsOnBed(c core.Canoe, a scene.Plate, end []geom.Vec2) {
 	}
 }
 
-// onBed is where bark half wide out from the centre line has its edge, so far along.
+// onBed returns where bark that reaches half from the centre line has its edge, so far
+// along the bed.
 func (p *pen) onBed(c core.Canoe, end []geom.Vec2, along, half float64) geom.Vec2 {
 	foot, edge := flatColumn(c.Hull, c.Bark.PlaceAt(c.Hull, along))
 	at := geom.Vec2{X: foot.X, Y: half}
@@ -140,10 +141,10 @@ func (p *pen) butt(c core.Canoe, a scene.Plate, b bark.Butt) {
 	p.Dashed(draw.Seam, scene.TimberWidth, scene.ShortDash, a.At(x, side*(edge.Y-b.Length)), a.At(x, side*edge.Y))
 }
 
-// wantingSteps is in how many places along it a piece that is wanting is drawn.
+// wantingSteps is the number of places along it at which a missing piece is drawn.
 const wantingSteps = 12
 
-// wantingOnBed hatches the bark that is not there.
+// wantingOnBed hatches the bark that is missing.
 func (p *pen) wantingOnBed(c core.Canoe, a scene.Plate) {
 	for _, piece := range c.Bark.Wanting() {
 		onBed := piece.Side == bark.OnBed
