@@ -39,3 +39,17 @@ func TestRuleWordsAreWhatIsDone(t *testing.T) {
 		}
 	}
 }
+
+// An empty record tells nothing: every parameter that a measurement would state outright
+// is then held by a rule, and listed.
+func TestMeasuredParametersAreSpokenOf(t *testing.T) {
+	held := map[string]bool{}
+	for _, h := range refit.Fit(record.Record{}).Held {
+		held[h.Key] = true
+	}
+	for _, k := range record.Kinds() {
+		if key := k.Parameter(); key != "" {
+			assert.True(t, held[key], "%s: add %s to spoken in rule.go", k, key)
+		}
+	}
+}

@@ -58,14 +58,11 @@ func (p *page) undoKey(e js.Value) {
 	e.Call("preventDefault")
 }
 
-// viewStates are the states by the names of their buttons.
-var viewStates = map[string]scene.State{"flat": scene.LaidFlat, "bed": scene.OnTheBed, "up": scene.SidesUp, "finished": scene.Finished}
-
 func (p *page) showState(button js.Value) {
 	each(p.document, "button[data-view]", func(b js.Value) {
 		b.Call("setAttribute", "aria-pressed", strconv.FormatBool(b.Equal(button)))
 	})
-	p.view.State = viewStates[button.Get("dataset").Get("view").String()]
+	p.view.State = scene.StateOf(button.Get("dataset").Get("view").String())
 	p.id("raise").Set("hidden", p.view.State != scene.SidesUp)
 	p.touch("")
 	p.draw()

@@ -19,9 +19,32 @@ const (
 	SidesUp
 )
 
-// String is the state as the page names it.
-func (s State) String() string {
-	return [...]string{"on the bed", "finished", "bark laid flat", "sides turned up"}[s]
+var states = [...]struct {
+	id, name string
+	// plain says that it is drawn from above and from the side, with handles.
+	plain bool
+}{
+	OnTheBed: {"bed", "on the bed", true},
+	Finished: {"finished", "finished", true},
+	LaidFlat: {id: "flat", name: "bark laid flat"},
+	SidesUp:  {id: "up", name: "sides turned up"},
+}
+
+// String returns the state's name in words.
+func (s State) String() string { return states[s].name }
+
+// Plain reports whether the state is drawn from above and from the side, with handles.
+func (s State) Plain() bool { return states[s].plain }
+
+// StateOf returns the state that a button of the page names by its id. It panics for an
+// id that no state has.
+func StateOf(id string) State {
+	for s, row := range states {
+		if row.id == id {
+			return State(s)
+		}
+	}
+	panic("scene: no state " + id)
 }
 
 // Load is the water line with the load aboard.

@@ -46,7 +46,7 @@ func (h Handle) ForFinger() Handle {
 // side views have any. Rocker and the place of the heel act at the same point: rocker is
 // taken at the after heel and the heel's place at the forward one.
 func Handles(c core.Canoe, v scene.View, size draw.Size) []Handle {
-	if v.State == scene.LaidFlat || v.State == scene.SidesUp {
+	if !v.State.Plain() {
 		return nil
 	}
 	l := fit(c, v, size)
