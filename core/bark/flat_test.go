@@ -149,6 +149,14 @@ func TestGoreWidthsAgainstGirths(t *testing.T) {
 	}
 }
 
+// long marks a test that takes over a second: with -short it is left out.
+func long(t *testing.T) {
+	t.Helper()
+	if testing.Short() {
+		t.Skip("takes over a second")
+	}
+}
+
 // stretchCurve is the stretch left by 0, 1, 2 ... most gores a side.
 func stretchCurve(h *hull.Hull, most int, res bark.Resolution) (curve []bark.CurvePoint) {
 	for n := range most + 1 {
@@ -160,6 +168,7 @@ func stretchCurve(h *hull.Hull, most int, res bark.Resolution) (curve []bark.Cur
 // The curve is held to what the page says of it, a tenth of a percent, against a mesh
 // half as fine again. More gores leave no more stretch but for the mesh's own error.
 func TestMoreGoresLeaveNoMoreStretch(t *testing.T) {
+	long(t)
 	const tenth = 0.001
 	h := hull.New(boat(t, map[string]float64{"sheetWidth": wide, "gores": 0}))
 	curve := stretchCurve(h, 15, bark.ForCurve)
@@ -183,6 +192,7 @@ func TestMoreGoresLeaveNoMoreStretch(t *testing.T) {
 // half the tape's last mark, and the stretch by no more than 0.03 of a percent. With
 // BARKWRIGHT_DESIGNS set the starting boats are tried too, a minute each.
 func TestFiguresAreConverged(t *testing.T) {
+	long(t)
 	boats := []design.Design{design.Default()}
 	if os.Getenv("BARKWRIGHT_DESIGNS") != "" {
 		boats = append(boats, design.Starting()...)
@@ -255,6 +265,7 @@ func TestPanelsMakeUpTheSkin(t *testing.T) {
 
 // Any design that can be built lies flat with no triangle turned over, or says so.
 func TestRandomDesignsLieFlat(t *testing.T) {
+	long(t)
 	r := rand.New(rand.NewPCG(3, 1))
 	var w geom.FlattenWorkspace
 	tried, settled := 0, 0

@@ -85,12 +85,15 @@ func TestFrameFaults(t *testing.T) {
 }
 
 // designs is how many random designs are built: BARKWRIGHT_DESIGNS, or a few
-// thousand.
+// thousand, or a few where -short is asked for.
 func designs(t *testing.T) int {
 	if s := os.Getenv("BARKWRIGHT_DESIGNS"); s != "" {
 		n, err := strconv.Atoi(s)
 		require.NoError(t, err)
 		return n
+	}
+	if testing.Short() {
+		return 150
 	}
 	return 3000
 }

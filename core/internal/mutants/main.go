@@ -1,5 +1,5 @@
 // Mutants makes small changes in packages, a seeded sample of them, and tells which ones
-// the packages' own tests do not notice. It works on a copy of what is committed.
+// the packages' own quick tests (-short) do not notice. It works on a copy of what is committed.
 //
 //	go run ./core/internal/mutants [-seed n] [-for 55m] ./core/frame ./core/bark
 //
@@ -110,7 +110,8 @@ func unleash(ctx context.Context, in string, args ...string) *exec.Cmd {
 	// It ends the run in hand and puts the source right.
 	cmd.Cancel = func() error { return cmd.Process.Signal(os.Interrupt) }
 	cmd.Dir, cmd.Stderr = in, os.Stderr
-	cmd.Env = append(os.Environ(), "GOFLAGS=-count=1 -vet=off")
+	// What is left for the long tests to notice takes minutes a mutant.
+	cmd.Env = append(os.Environ(), "GOFLAGS=-count=1 -vet=off -short")
 	return cmd
 }
 
