@@ -79,19 +79,13 @@ func (p *page) recall() {
 	if p.keeper.Refuses() || p.shelf.TakeOver() != nil {
 		p.sayNotKept()
 	}
-	p.openingBoat()
+	if !p.readAddress(true) {
+		p.shelf.Open()
+	}
 	p.work = p.shelf.InHand()
 	p.addressed = p.shelf.Line()
 	p.id("units").Set("value", strconv.Itoa(int(p.work.System)))
 	p.nameUnread()
-}
-
-// openingBoat takes the first boat in hand, marked before it is worked out.
-func (p *page) openingBoat() {
-	p.keeper.Begin(p.keeper.InHand(), "")
-	if !p.readAddress(true) {
-		p.shelf.Open()
-	}
 }
 
 // pictureWait is how long the rest of the page waits for the first picture, ms: in

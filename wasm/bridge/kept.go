@@ -105,7 +105,7 @@ func (p *page) readAddress(atStart bool) bool {
 		return true
 	}
 	if atStart {
-		p.keeper.Begin("", line)
+		p.keeper.Begin(line)
 	}
 	p.shelf.TakeLine(line, d)
 	p.shelf.InHand().Moved = moved
@@ -125,7 +125,10 @@ func (p *page) listenKept() {
 		}
 	})
 	leave := func(js.Value) {
-		p.save()
+		// What stopped the start stays as it was kept when that was noted.
+		if p.started {
+			p.save()
+		}
 		p.keeper.Done()
 	}
 	p.on(js.Global(), "pagehide", leave)

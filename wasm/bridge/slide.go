@@ -16,7 +16,6 @@ type finger struct {
 	slider js.Value
 	start  float64 // what the slider stood at
 	shows  string  // what it stands at, as its value
-	from   float64 // where the finger was when its way was known
 	pixel  float64 // what a pixel of its way changes
 	move   js.Func
 }
@@ -62,10 +61,9 @@ func (p *page) fingerMoved(f *finger, e js.Value) {
 		return
 	}
 	if was == work.Nowhere {
-		f.from = at.X
 		f.slider.Call("focus", map[string]any{"preventScroll": true})
 	}
-	f.slider.Set("value", decimal(f.start+f.pixel*(at.X-f.from)))
+	f.slider.Set("value", decimal(f.start+f.pixel*f.Along(at.X)))
 	f.tell("input")
 }
 

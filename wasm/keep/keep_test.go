@@ -36,6 +36,12 @@ func save(t testing.TB, k *keep.Keeper, name string) string {
 	return id
 }
 
+func load(t testing.TB, k *keep.Keeper, id string) {
+	t.Helper()
+	_, err := k.Load(id)
+	require.NoError(t, err)
+}
+
 func names(k *keep.Keeper) (out []string) {
 	for _, b := range k.Boats() {
 		out = append(out, b.Name)
@@ -188,7 +194,7 @@ func TestWhatStopsTheStart(t *testing.T) {
 	shared, own, c := &memory.Store{}, &memory.Store{}, newClock()
 	k := keep.Open(shared, own, c.now)
 	bad, good := save(t, k, "bad"), save(t, k, "good")
-	k.Begin(bad, "")
+	load(t, k, bad)
 	k = keep.Open(shared, &memory.Store{}, c.now)
 	assert.Len(t, k.Boats(), 2, "another page that is still opening is not a stopped one")
 	k = keep.Open(shared, own, c.now)
@@ -196,7 +202,7 @@ func TestWhatStopsTheStart(t *testing.T) {
 	require.Len(t, k.Unread(), 1)
 	assert.Equal(t, "bad", k.Unread()[0].Name)
 	assert.True(t, k.Unread()[0].Stops)
-	k.Begin(good, "")
+	load(t, k, good)
 	k.Done()
 	k = keep.Open(shared, own, c.now)
 	assert.Equal(t, []string{"good"}, names(k), "aside at each opening")
@@ -206,7 +212,7 @@ func TestWhatStopsTheStart(t *testing.T) {
 
 	// Left behind by a window that is gone.
 	k = keep.Open(shared, &memory.Store{}, c.now)
-	k.Begin(good, "")
+	load(t, k, good)
 	c.at = c.at.Add(time.Minute)
 	k = keep.Open(shared, &memory.Store{}, c.now)
 	assert.Equal(t, []string{"bad"}, names(k))
@@ -214,7 +220,7 @@ func TestWhatStopsTheStart(t *testing.T) {
 	// The boat of an address is set aside by its line.
 	gone := &memory.Store{}
 	k = keep.Open(shared, gone, c.now)
-	k.Begin("", "barkwright2_Gf0")
+	k.Begin("barkwright2_Gf0")
 	k = keep.Open(shared, gone, c.now)
 	assert.True(t, k.LineStops("barkwright2_Gf0"))
 	assert.False(t, k.LineStops("barkwright2_Gf1"))

@@ -29,6 +29,7 @@ type Keeper struct {
 	stamps  map[string]string
 	lastID  int64
 	refuses bool
+	opened  bool // by Done
 }
 
 // Open reads what the stores hold: the heads of the boats, and what cannot be read.
@@ -88,7 +89,8 @@ func (k *Keeper) NewID() string {
 // newStamp returns a stamp that no other page makes.
 func newStamp() string { return strconv.FormatUint(rand.Uint64(), 36) }
 
-// Load reads a whole boat. One that cannot be read is noted.
+// Load reads a whole boat. One that cannot be read is noted. Before Done it is marked as
+// being opened.
 func (k *Keeper) Load(id string) (file.Kept, error) {
 	text, ok := k.shared.Get(boatPrefix + id)
 	if !ok {
@@ -100,6 +102,9 @@ func (k *Keeper) Load(id string) (file.Kept, error) {
 		return file.Kept{}, err
 	}
 	k.stamps[id] = kept.Stamp
+	if !k.opened {
+		k.mark("boat " + id)
+	}
 	return kept, nil
 }
 

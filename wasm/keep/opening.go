@@ -8,7 +8,7 @@ import (
 )
 
 // A page that is stopped while it opens a boat would be stopped by it again at each
-// opening. So what is being opened is marked, and the mark taken away once it stands: a
+// opening. So until Done every boat is marked as it is read, before it is worked out: a
 // mark found at the next opening names what stopped the page.
 
 // stale is the age from which another page's mark counts as left behind. A younger one
@@ -18,18 +18,21 @@ const stale = 30 * time.Second
 // lineStops is the ID, among those that stop the page, of a boat in the address.
 const lineStops = "address"
 
-// Begin marks that a boat is being opened, by its ID, or by line for one in the address.
-func (k *Keeper) Begin(id, line string) {
-	what := "boat " + id
-	if line != "" {
-		what = "line " + line
-	}
+// Begin marks that the boat of a line in the address is being opened.
+func (k *Keeper) Begin(line string) { k.mark("line " + line) }
+
+func (k *Keeper) mark(what string) {
 	k.own.Set(opening, what)
 	k.shared.Set(opening, strconv.FormatInt(k.now().UnixMilli(), 10)+" "+what)
 }
 
-// Done removes the mark.
+// Done removes the mark: the page is open, and what it reads from now on is not marked.
 func (k *Keeper) Done() {
+	k.opened = true
+	k.unmark()
+}
+
+func (k *Keeper) unmark() {
 	what, _ := k.own.Get(opening)
 	k.own.Remove(opening)
 	if all, ok := k.shared.Get(opening); ok && strings.HasSuffix(all, " "+what) {
@@ -54,7 +57,7 @@ func (k *Keeper) noteStop() {
 // the note could not be kept: the page would be stopped again.
 func (k *Keeper) Stopped() bool {
 	what, _ := k.own.Get(opening)
-	k.Done()
+	k.unmark()
 	return k.noteWhat(what)
 }
 

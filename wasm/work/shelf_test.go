@@ -354,3 +354,66 @@ func TestSetAside(t *testing.T) {
 	s.Retry(keep.KeyOf(bad))
 	assert.Equal(t, []string{"one", "bad"}, s.Names())
 }
+
+// A page that each boat stops in turn sets one after another aside until one stands,
+// whichever was in hand; where none is left what stops it is no boat's, and it is not
+// opened again and again.
+func TestOneAfterAnotherIsSetAside(t *testing.T) {
+	store, own := &memory.Store{}, &memory.Store{}
+	s := shelfOf(t, store, named("good"))
+	for _, name := range []string{"bad", "worse"} {
+		s.Add(named(name))
+	}
+	require.True(t, s.TakeID(s.IDAt(1)))
+	require.NoError(t, s.Keep().Err)
+	open := func() (*work.Shelf, *keep.Keeper) {
+		k := keep.Open(store, own, time.Now)
+		s := work.NewShelf(k, units.Imperial16)
+		s.Open()
+		return s, k
+	}
+	for _, name := range []string{"bad", "worse"} {
+		s, k := open()
+		require.Equal(t, name, s.InHand().Entered.Name)
+		require.True(t, k.Stopped(), name)
+	}
+	s, k := open()
+	assert.Equal(t, []string{"good"}, s.Names())
+	assert.Equal(t, "good", s.InHand().Entered.Name)
+	require.True(t, k.Stopped())
+	s, k = open()
+	assert.Equal(t, design.Default().Name, s.InHand().Entered.Name)
+	assert.Len(t, k.Unread(), 3)
+	assert.False(t, k.Stopped())
+
+	for _, u := range k.Unread() {
+		k.Retry(u.Key)
+	}
+	_, k = open()
+	k.Done()
+	assert.False(t, k.Stopped(), "what has opened did not stop")
+	_, err := k.Load(k.Boats()[0].ID)
+	require.NoError(t, err)
+	assert.False(t, k.Stopped(), "what is read later is not being opened")
+}
+
+// A boat kept under the one key of before that stops the page is set aside too, and the
+// others are not added once more.
+func TestTakeOverThatStops(t *testing.T) {
+	text, err := file.File{Boats: []file.Boat{{Design: named("a")}, {Design: named("bad")}}, Current: 1}.Encode()
+	require.NoError(t, err)
+	store, own := &memory.Store{Texts: map[string]string{"barkwright.designs": string(text)}}, &memory.Store{}
+	k := keep.Open(store, own, time.Now)
+	s := work.NewShelf(k, units.Imperial16)
+	require.NoError(t, s.TakeOver())
+	require.Equal(t, "bad", s.InHand().Entered.Name)
+	require.True(t, k.Stopped())
+
+	k = keep.Open(store, own, time.Now)
+	s = work.NewShelf(k, units.Imperial16)
+	require.NoError(t, s.TakeOver())
+	s.Open()
+	assert.Equal(t, []string{"a"}, s.Names())
+	require.Len(t, k.Unread(), 1)
+	assert.Equal(t, "bad", k.Unread()[0].Name)
+}

@@ -81,7 +81,19 @@ type Put struct{ Added, Here, Back int }
 // Put adds those of a file's boats that are not here already and takes its current one
 // in hand. Where they cannot all be kept it adds none, unless nothing is kept at all.
 func (s *Shelf) Put(f file.File) (Put, error) {
-	var out Put
+	out, from, err := s.put(f)
+	if err != nil {
+		return Put{}, err
+	}
+	out.Back, err = s.takeFrom(from, f.Current)
+	return out, err
+}
+
+// filed are the places of a file's boats in its order, and among them those added.
+type filed struct{ all, added []*place }
+
+// put keeps those of a file's boats that are not here already, and works none out.
+func (s *Shelf) put(f file.File) (out Put, from filed, err error) {
 	var fresh []file.Kept
 	at := make([]*place, len(f.Boats)) // where each of them stands, nil for a fresh one
 	first := map[int]int{}             // which of the fresh ones a boat is
@@ -103,23 +115,31 @@ func (s *Shelf) Put(f file.File) (Put, error) {
 	out.Added = len(fresh)
 	added, err := s.saveAll(fresh)
 	if err != nil {
-		return Put{}, err
+		return Put{}, filed{}, err
 	}
 	for i := range f.Boats {
 		if at[i] == nil {
 			at[i] = added[first[i]]
 		}
-		if back := slices.Index(s.off, at[i]); back >= 0 && s.BringBack(back) == nil {
-			out.Back++
+	}
+	return out, filed{at, added}, nil
+}
+
+// takeFrom puts a file's boats on the shelf, the current one in hand, and tells how many
+// were brought back from where they were taken off.
+func (s *Shelf) takeFrom(from filed, current int) (back int, err error) {
+	for _, p := range from.all {
+		if i := slices.Index(s.off, p); i >= 0 && s.BringBack(i) == nil {
+			back++
 		}
 	}
-	s.on = append(s.on, added...)
-	if len(at) > 0 {
-		if i := slices.Index(s.on, at[f.Current]); i >= 0 {
+	s.on = append(s.on, from.added...)
+	if len(from.all) > 0 {
+		if i := slices.Index(s.on, from.all[current]); i >= 0 {
 			err = s.Take(i)
 		}
 	}
-	return out, err
+	return back, err
 }
 
 // saveAll keeps new boats and gives each a place. Where the store takes nothing at all
@@ -175,7 +195,7 @@ func (s *Shelf) TakeOver() error {
 	if !ok {
 		return nil
 	}
-	_, err := s.Put(f)
+	_, from, err := s.put(f)
 	if err != nil {
 		// There is no room for both. What is there is shown, and stays where it is.
 		for _, b := range f.Boats {
@@ -183,8 +203,10 @@ func (s *Shelf) TakeOver() error {
 		}
 		return err
 	}
+	// Before one is worked out, which may stop the page: they are not to be added again.
 	s.keeper.Taken()
-	return nil
+	_, err = s.takeFrom(from, f.Current)
+	return err
 }
 
 // News is what another page has done to the boats.

@@ -7,6 +7,7 @@ import "math"
 type Swipe struct {
 	x, y float64
 	way  Way
+	from float64 // along x, where its way began to count
 }
 
 // Way is the direction in which a finger has moved.
@@ -34,6 +35,7 @@ func (s *Swipe) To(x, y float64) Way {
 		s.way = UpOrDown
 		if dx > dy {
 			s.way = Sideways
+			s.from = s.x + math.Copysign(unsteady, x-s.x)
 		}
 	}
 	return s.way
@@ -41,3 +43,12 @@ func (s *Swipe) To(x, y float64) Way {
 
 // Way returns the direction so far.
 func (s *Swipe) Way() Way { return s.way }
+
+// Along is how far a finger at x has gone sideways since its way began to count, CSS
+// pixels. A busy browser tells of a finger rarely: it is the same however often it does.
+func (s *Swipe) Along(x float64) float64 {
+	if s.way != Sideways {
+		return 0
+	}
+	return x - s.from
+}

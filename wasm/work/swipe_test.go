@@ -32,6 +32,26 @@ func TestSwipe(t *testing.T) {
 	}
 }
 
+// A change goes as far as the finger does past its unsteadiness, 8 pixels either way,
+// whether the browser tells of every pixel or of the last alone.
+func TestSwipeAlong(t *testing.T) {
+	for _, end := range []float64{150, 50} {
+		often, once := work.SwipeFrom(100, 200), work.SwipeFrom(100, 200)
+		assert.Zero(t, once.Along(105), "nowhere yet")
+		for x := 100.0; x != end; x += (end - 100) / 50 {
+			often.To(x, 200)
+		}
+		once.To(end, 200)
+		want := map[float64]float64{150: 42, 50: -42}[end]
+		assert.Equal(t, want, often.Along(end))
+		assert.Equal(t, want, once.Along(end))
+		assert.Equal(t, want/42*-8, once.Along(100), "and back past where it counted from")
+	}
+	up := work.SwipeFrom(100, 200)
+	up.To(100, 220)
+	assert.Zero(t, up.Along(150))
+}
+
 // What is cancelled leaves no trace: not the value, not that it was set, no step of undo.
 func TestCancel(t *testing.T) {
 	w := work.New(design.Default(), units.Imperial16)

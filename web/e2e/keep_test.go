@@ -1,9 +1,12 @@
 package e2e
 
 import (
+	"encoding/json"
 	"fmt"
 	"net/http"
 	"net/http/httptest"
+	"os"
+	"path/filepath"
 	"strings"
 	"testing"
 	"time"
@@ -18,8 +21,8 @@ import (
 )
 
 // own is a flag that means nothing to a browser, so that a test of what is kept has a
-// browser, and so a store, of its own: tabs of other tests that are still closing write
-// into the one they share.
+// browser, and so a store, of its own until it ends: tabs of other tests that are still
+// closing write into the one they share.
 func own(t testing.TB) string { return "own-" + t.Name() }
 
 // keptBoats are the texts of the boats as they are kept.
@@ -36,7 +39,7 @@ func (p *tab) again() {
 	p.Helper()
 	time.Sleep(time.Second)
 	p.do(chromedp.Reload())
-	p.wait(`document.documentElement.dataset.ready === "true" && +document.documentElement.dataset.drawn > 0`)
+	p.ready()
 }
 
 func (p *tab) fieldOf(id string) string {
@@ -189,14 +192,22 @@ func kept(t testing.TB, name string, change func(*design.Design)) string {
 	return text
 }
 
-// stores is a script that fills the browser's store once for a tab.
-func stores(texts map[string]string) string {
-	var b strings.Builder
-	b.WriteString(`if (window.name !== 'again') { window.name = 'again'; localStorage.clear();`)
-	for key, text := range texts {
-		fmt.Fprintf(&b, "localStorage.setItem(%q, %q);", key, text)
-	}
-	return b.String() + "}"
+// openStored is openFile of the page with these texts in the store of the test's own
+// browser, and nothing else.
+func openStored(t testing.TB, texts map[string]string, prelude string) *tab {
+	t.Helper()
+	address := fileAddress(pageFile(t))
+	blank := filepath.Join(t.TempDir(), "blank.html")
+	require.NoError(t, os.WriteFile(blank, []byte("<!doctype html><title>Blank</title>"), 0o644))
+	// All files share one store. It is filled in a file that is open already: what a script
+	// writes while its document opens can be lost for good, because Chromium drops it where
+	// its main process has not heard of the document yet.
+	p := openFile(t, blank, prelude, desktop, own(t))
+	list, err := json.Marshal(texts)
+	require.NoError(t, err)
+	eval[bool](p, `localStorage.clear(), Object.entries(%s).forEach(([key, text]) => localStorage.setItem(key, text)), true`, list)
+	p.goTo(address)
+	return p
 }
 
 // What this page cannot read stays under its key, whatever is done; it is named at the
@@ -214,7 +225,8 @@ func TestWhatCannotBeReadStays(t *testing.T) {
 		// What the page before this one kept.
 		"barkwright.designs": string(old),
 	}
-	p := openAfter(t, stores(texts), desktop, own(t))
+	p := openStored(t, texts, "")
+	p.ready()
 	eval[bool](p, `window.saved = [], window.handOver = (name, kind, text) => saved.push(text), true`)
 	said := strings.Join(p.notices(), "\n")
 	for _, name := range []string{"A torn one", "A newer one", "One with a keel", "barkwright.boat.d"} {
@@ -247,7 +259,8 @@ func TestWhatCannotBeReadStays(t *testing.T) {
 // The old key torn, or of a newer page: it stays, and is offered.
 func TestOldKeyThatCannotBeRead(t *testing.T) {
 	for _, text := range []string{`{"format":"barkwright designs","version":99,"designs":[]}`, `{"format": "barkwright designs", "version": 1, "cur`} {
-		p := openAfter(t, stores(map[string]string{"barkwright.designs": text}), desktop, own(t))
+		p := openStored(t, map[string]string{"barkwright.designs": text}, "")
+		p.ready()
 		assert.Contains(t, strings.Join(p.notices(), "\n"), "barkwright.designs")
 		p.enter("beam", "35 in")
 		p.wait(keptBoats + `.length === 1`)

@@ -7,6 +7,7 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"slices"
 	"strings"
 	"sync"
 	"testing"
@@ -22,17 +23,22 @@ import (
 )
 
 // browsers holds one running browser for each set of flags, started when first
-// asked for and ended by TestMain.
+// asked for and ended by TestMain, or by the test whose own it is: many that stand idle
+// still take the machine's time.
 var browsers = struct {
 	sync.Mutex
-	running map[string]context.Context
-	ends    []func()
-}{running: map[string]context.Context{}}
+	running map[string]running
+}{running: map[string]running{}}
+
+type running struct {
+	ctx context.Context
+	end func()
+}
 
 func TestMain(m *testing.M) {
 	code := m.Run()
-	for _, end := range browsers.ends {
-		end()
+	for _, b := range browsers.running {
+		b.end()
 	}
 	os.Exit(code)
 }
@@ -43,8 +49,8 @@ func browser(t testing.TB, flags ...string) context.Context {
 	browsers.Lock()
 	defer browsers.Unlock()
 	key := strings.Join(flags, " ")
-	if ctx, ok := browsers.running[key]; ok {
-		return ctx
+	if b, ok := browsers.running[key]; ok {
+		return b.ctx
 	}
 	options := append(chromedp.DefaultExecAllocatorOptions[:len(chromedp.DefaultExecAllocatorOptions):len(chromedp.DefaultExecAllocatorOptions)],
 		chromedp.ExecPath(program(t)), chromedp.NoSandbox,
@@ -57,8 +63,16 @@ func browser(t testing.TB, flags ...string) context.Context {
 	allocator, stop := chromedp.NewExecAllocator(context.Background(), options...)
 	ctx, cancel := chromedp.NewContext(allocator, chromedp.WithErrorf(func(string, ...any) {}))
 	require.NoError(t, chromedp.Do(ctx), "starting the browser")
-	browsers.running[key] = ctx
-	browsers.ends = append(browsers.ends, func() { cancel(); stop() })
+	end := func() { cancel(); stop() }
+	browsers.running[key] = running{ctx, end}
+	if slices.Contains(flags, own(t)) {
+		t.Cleanup(func() {
+			browsers.Lock()
+			defer browsers.Unlock()
+			delete(browsers.running, key)
+			end()
+		})
+	}
 	return ctx
 }
 
@@ -112,9 +126,10 @@ func (s screen) emulate() chromedp.Action[chromedp.Void] {
 // asks the network for fails the test when it ends.
 type tab struct {
 	testing.TB
-	ctx    context.Context
-	mu     sync.Mutex
-	faults []string
+	ctx     context.Context
+	mu      sync.Mutex
+	address string
+	faults  []string
 }
 
 // forget empties the store that a browser shares among all pages from disk.
@@ -131,14 +146,18 @@ func open(t testing.TB, s screen, flags ...string) *tab {
 func openAfter(t testing.TB, prelude string, s screen, flags ...string) *tab {
 	t.Helper()
 	p := openFile(t, pageFile(t), prelude, s, flags...)
-	p.wait(`document.documentElement.dataset.ready === "true" && +document.documentElement.dataset.drawn > 0`)
+	p.ready()
 	return p
 }
 
 // openFile shows a file after a script of the test's own, and waits for nothing.
 func openFile(t testing.TB, file, prelude string, s screen, flags ...string) *tab {
 	t.Helper()
-	return openAddress(t, (&url.URL{Scheme: "file", Path: filepath.ToSlash(file)}).String(), prelude, s, flags...)
+	return openAddress(t, fileAddress(file), prelude, s, flags...)
+}
+
+func fileAddress(file string) string {
+	return (&url.URL{Scheme: "file", Path: filepath.ToSlash(file)}).String()
 }
 
 // openAddress is openFile of a page that may be served.
@@ -146,7 +165,7 @@ func openAddress(t testing.TB, address, prelude string, s screen, flags ...strin
 	t.Helper()
 	within, release := context.WithTimeout(browser(t, flags...), time.Minute)
 	ctx, cancel := chromedp.NewContext(within)
-	p := &tab{TB: t, ctx: ctx}
+	p := &tab{TB: t, ctx: ctx, address: address}
 	t.Cleanup(func() {
 		p.settle()
 		cancel()
@@ -154,14 +173,25 @@ func openAddress(t testing.TB, address, prelude string, s screen, flags ...strin
 		assert.Empty(t, p.take(), "errors, exceptions and requests")
 	})
 	require.NoError(t, chromedp.Do(ctx), "opening a tab")
-	require.NoError(t, chromedp.Listen(ctx, func(event any) { p.heard(event, address) }))
+	require.NoError(t, chromedp.Listen(ctx, func(event any) { p.heard(event) }))
 	_, err := chromedp.Call(ctx, page.AddScriptToEvaluateOnNewDocument, page.AddScriptToEvaluateOnNewDocumentParams{Source: prelude})
 	require.NoError(t, err)
 	p.do(s.emulate(), chromedp.Navigate(address))
 	return p
 }
 
-func (p *tab) heard(event any, address string) {
+// goTo opens another page in the tab, and waits for nothing.
+func (p *tab) goTo(address string) {
+	p.Helper()
+	p.mu.Lock()
+	p.address = address
+	p.mu.Unlock()
+	p.do(chromedp.Navigate(address))
+}
+
+func (p *tab) heard(event any) {
+	p.mu.Lock()
+	defer p.mu.Unlock()
 	fault := ""
 	switch e := event.(type) {
 	case *runtime.EventExceptionThrown:
@@ -181,13 +211,11 @@ func (p *tab) heard(event any, address string) {
 		}
 	case *network.EventRequestWillBeSent:
 		local := strings.HasPrefix(e.Request.URL, "data:") || strings.HasPrefix(e.Request.URL, "blob:")
-		if !local && e.Request.URL != address && e.Request.URL != address+"favicon.ico" {
+		if !local && e.Request.URL != p.address && e.Request.URL != p.address+"favicon.ico" {
 			fault = "request: " + e.Request.URL
 		}
 	}
 	if fault != "" {
-		p.mu.Lock()
-		defer p.mu.Unlock()
 		p.faults = append(p.faults, fault)
 	}
 }
@@ -220,6 +248,16 @@ func (p *tab) wait(expression string, args ...any) {
 	expression = fmt.Sprintf(expression, args...)
 	_, err := chromedp.Run(p.ctx, chromedp.Poll[bool](expression, chromedp.WithPollingTimeout(10*time.Second), chromedp.WithPollingInterval(20*time.Millisecond)))
 	require.NoError(p, err, "waiting for %s", expression)
+}
+
+// ready waits for the page's results and its first picture, half a minute at most; what
+// it looks at may be opened again meanwhile.
+func (p *tab) ready() {
+	p.Helper()
+	require.Eventually(p, func() bool {
+		ready, err := chromedp.Run(p.ctx, chromedp.Evaluate[bool](`document.documentElement?.dataset.ready === 'true' && +document.documentElement.dataset.drawn > 0`))
+		return err == nil && ready
+	}, 30*time.Second, 20*time.Millisecond, "the page is ready")
 }
 
 // settle waits two frames and the time that what they started may take.
