@@ -2,7 +2,7 @@
 # make test    formatting, vet, staticcheck, every test natively, the core's under node, the page in a browser
 # make bench   what the page costs: the core, the pictures, opening and standing idle
 # make soak    a million random boats worked out and five thousand walked through everything: about an hour
-# make mutants small changes in four packages of the core, a sample of them, and which their tests miss: an hour
+# make mutants small changes in four packages of the core, a sample of them, and which their quick tests miss: an hour
 # make golden  rewrite the goldens; look at git diff afterwards
 # make page    build web/dist/barkwright.html and nothing else
 # make clean   remove what was built

@@ -33,11 +33,9 @@ func keeps(values string) string {
 	return fmt.Sprintf(keptBoats+`.map(t => JSON.parse(t).designs[0].values).some(v => Object.entries(%s).every(([k, x]) => Math.abs(v[k] / 0.0254 - x) < 1e-6))`, values)
 }
 
-// again opens the page once more as it was left. A busy browser may start another process
-// for it that does not see yet what this one has just written.
+// again opens the page once more as it was left.
 func (p *tab) again() {
 	p.Helper()
-	time.Sleep(time.Second)
 	p.do(chromedp.Reload())
 	p.ready()
 }

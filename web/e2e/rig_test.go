@@ -163,7 +163,7 @@ func fileAddress(file string) string {
 // openAddress is openFile of a page that may be served.
 func openAddress(t testing.TB, address, prelude string, s screen, flags ...string) *tab {
 	t.Helper()
-	within, release := context.WithTimeout(browser(t, flags...), time.Minute)
+	within, release := context.WithTimeout(browser(t, flags...), 3*time.Minute)
 	ctx, cancel := chromedp.NewContext(within)
 	p := &tab{TB: t, ctx: ctx, address: address}
 	t.Cleanup(func() {
