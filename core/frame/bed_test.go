@@ -69,7 +69,21 @@ func TestSlackOfTheBark(t *testing.T) {
 	assert.Less(t, hollow.Bed.Slack, 0.0, "a rockered bottom is longer than a flat bed")
 }
 
+// inside is where the last thwart stands that is inside of end.
+func inside(thwarts []frame.Thwart, end float64) (last float64) {
+	for _, thwart := range thwarts {
+		if thwart.X < end {
+			last = thwart.X
+		}
+	}
+	return last
+}
+
+// Adney and Chapelle 1964, pp. 40-41: stakes about 24 in apart and 1 in off the frame, the
+// last pair but one about 12 in from its end, two pairs about 12 and 18 in beyond, the
+// pairs there 1 1/2 in apart.
 func TestStakes(t *testing.T) {
+	wide := 0
 	for _, d := range []design.Design{
 		design.Default(), check.With(t, "thwarts", 7.0), check.With(t, "thwarts", 3.0),
 		check.With(t, "length", 400*inch, "thwarts", 9.0),
@@ -100,12 +114,17 @@ func TestStakes(t *testing.T) {
 		}
 		n := len(f.Bed.Stakes)
 		require.Greater(t, n, 4)
+		if end-inside(f.Thwarts, end) > 24*inch {
+			wide++
+			assert.InDelta(t, end-12*inch, f.Bed.Stakes[n-4].X, 1e-9, "about 12 in from the frame's end")
+		}
 		assert.InDelta(t, end, f.Bed.Stakes[n-3].X, 1e-9)
 		assert.InDelta(t, end+12*inch, f.Bed.Stakes[n-2].X, 1e-9)
 		assert.InDelta(t, end+18*inch, f.Bed.Stakes[n-1].X, 1e-9)
 		assert.InDelta(t, 1.5*inch, 2*f.Bed.Stakes[n-1].Y, 1e-9, "a pair stands 1 1/2 apart")
 		assert.Equal(t, 4*n, f.Bed.StakeCount)
 	}
+	assert.Positive(t, wide, "some frames have room for it")
 }
 
 func TestCrosspieces(t *testing.T) {
