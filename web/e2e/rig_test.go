@@ -132,7 +132,9 @@ type tab struct {
 	faults  []string
 }
 
-// forget empties the store that a browser shares among all pages from disk.
+// forget empties the store that a browser shares among all pages from disk, as the page
+// sees it: what is written after it may be lost (see openStored), so a test that looks for
+// it in another tab or at another opening has a browser of its own.
 const forget = `try { localStorage.clear(); } catch {}`
 
 // open shows the page from disk as a new user finds it and waits for its results
