@@ -101,17 +101,14 @@ func TestBoatAsOneLine(t *testing.T) {
 
 // What was done is there when the page is opened again, and the page says where it is kept.
 func TestKeptByTheBrowser(t *testing.T) {
-	// A browser of its own, new and so with nothing kept: other tests' tabs share one
-	// store, which they empty as they open.
-	const apart = "disable-sync"
-	p := openAfter(t, "", desktop, apart)
+	p := openAfter(t, "", desktop, own(t))
 	p.enter("beam", `34 1/2"`)
 	longest := p.shown("ribs.longest")
 	assert.Contains(t, eval[string](p, `document.getElementById('kept').textContent`), "Kept in this browser")
 	p.do(chromedp.Reload())
-	p.wait(`document.documentElement.dataset.ready === "true"`)
+	p.ready()
 	assert.Equal(t, longest, p.shown("ribs.longest"))
-	r := openAfter(t, `Object.defineProperty(window, 'localStorage', {get() { throw new DOMException('no'); }})`, desktop, apart)
+	r := openAfter(t, `Object.defineProperty(window, 'localStorage', {get() { throw new DOMException('no'); }})`, desktop, own(t))
 	assert.NotEqual(t, longest, r.shown("ribs.longest"))
 	r.enter("beam", `34 1/2"`)
 	assert.Contains(t, eval[string](r, `document.getElementById('kept').textContent`), "keeps nothing")
@@ -126,22 +123,21 @@ func TestServedPageKeepsItsRecords(t *testing.T) {
 		http.ServeFile(w, r, file)
 	}))
 	defer served.Close()
-	const apart = "disable-sync"
-	p := openAddress(t, served.URL+"/", "", desktop, apart)
-	p.wait(`document.documentElement.dataset.ready === "true"`)
+	p := openAddress(t, served.URL+"/", "", desktop, own(t))
+	p.ready()
 	p.write("record-text", "length overall\t180\nbeam inside the gunwales\t31\n")
 	p.press(`[data-measured="paste"]`)
 	p.press(`[data-measured="fit"]`)
 	p.wait(`location.hash.startsWith('#d=')`)
 	p.do(chromedp.Reload())
-	p.wait(`document.documentElement.dataset.ready === "true"`)
+	p.ready()
 	p.wait(`document.querySelectorAll('#record-list li').length === 2`)
 	assert.Equal(t, 2, eval[int](p, `document.getElementById('shelf').options.length`))
 
 	hash := eval[string](p, `location.hash`)
 	eval[bool](p, `localStorage.clear(), true`)
-	q := openAddress(t, served.URL+"/", fmt.Sprintf(`if (!location.hash) location.hash = %q`, hash), desktop, apart)
-	q.wait(`document.documentElement.dataset.ready === "true"`)
+	q := openAddress(t, served.URL+"/", fmt.Sprintf(`if (!location.hash) location.hash = %q`, hash), desktop, own(t))
+	q.ready()
 	assert.Equal(t, 1, eval[int](q, `document.getElementById('shelf').options.length`))
 	assert.InDelta(t, 31*0.0254, eval[float64](q, `+document.querySelector('[name="beam"]').value`)*0.0254, 1e-6)
 }

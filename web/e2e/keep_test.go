@@ -302,7 +302,7 @@ func TestAddressEdited(t *testing.T) {
 	}))
 	defer served.Close()
 	p := openAddress(t, served.URL+"/", "", desktop, own(t))
-	p.wait(`document.documentElement.dataset.ready === "true"`)
+	p.ready()
 	const beam = `+document.querySelector('input[name="beam"]').value`
 	p.enter("beam", "34 in")
 	p.wait(`location.hash.includes('B34')`)
@@ -339,7 +339,7 @@ func TestAddressEdited(t *testing.T) {
 		eval[bool](p, `document.querySelector('[data-notice="address"] [data-action="close"]').click(), true`)
 	}
 	q := openAddress(t, served.URL+"/", `if (!location.hash) location.hash = '#d=barkwright9_B30'`, desktop)
-	q.wait(`document.documentElement.dataset.ready === "true"`)
+	q.ready()
 	q.noticed("was not opened")
 	assert.Equal(t, "#d=barkwright9_B30", eval[string](q, `location.hash`))
 }

@@ -94,7 +94,7 @@ func TestSurveyAsksWhichBoat(t *testing.T) {
 // says so at its row, keeps what was typed and changes nothing; the record is there
 // when the page is opened again.
 func TestRecordByKeyboard(t *testing.T) {
-	p := openAfter(t, "", desktop, "disable-sync")
+	p := openAfter(t, "", desktop, own(t))
 	p.unfold("record-list")
 	eval[bool](p, `(b => { b.focus(); return true; })(document.querySelector('[data-measured="add"]'))`)
 	keys := func(text string) { p.do(chromedp.KeyEvent(text)); p.settle() }
@@ -154,7 +154,7 @@ func TestRecordByKeyboard(t *testing.T) {
 	p.settle()
 	p.shot("record-desktop")
 	p.do(chromedp.Reload())
-	p.wait(`document.documentElement.dataset.ready === "true"`)
+	p.ready()
 	p.wait(`document.querySelectorAll('#record-list li').length === 7`)
 	p.wait(`document.querySelectorAll('#record-rows tbody tr').length === 7`)
 	assert.True(t, eval[bool](p, `document.querySelector('#record-list li:last-child [data-field="4"]').checked`))
