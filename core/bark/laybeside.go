@@ -12,7 +12,6 @@ import (
 type Beside struct {
 	Piece    int         // its number on the bed, from the bow
 	Aft, Bow float64     // along the flat bark, m forward of amidships
-	Width    float64     // of the strip that each side takes, with the lap and the bark to trim, m
 	Path     []geom.Vec3 // the seam on the hull, port side, from the after end forward
 	Seam     float64     // length of the seam, m
 }
@@ -35,7 +34,7 @@ func (l *laying) besides(b *beside, stretches []stretchOf) {
 			if aft >= bow {
 				continue
 			}
-			side := Beside{Piece: i, Aft: aft, Bow: bow, Width: b.mostLack(aft, bow) + fitLap(l.d.hull.Design)}
+			side := Beside{Piece: i, Aft: aft, Bow: bow}
 			l.beside = append(l.beside, side)
 			l.seams += 2 * (bow - aft)
 		}
