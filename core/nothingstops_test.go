@@ -63,7 +63,7 @@ func TestBarkThatDoesNotLieFlatIsNamed(t *testing.T) {
 	}
 }
 
-// A result that is no number would be named in every place it is shown.
+// A result that is not a finite number is named as not worked out wherever it is shown.
 func TestNoNumberIsNamedInResultsAndTables(t *testing.T) {
 	c := core.Evaluate(design.Default())
 	c.Afloat.GMCrewHigher, c.Frame.Thwarts[0].Shoulder = nan, nan

@@ -10,8 +10,8 @@ import (
 	"barkwright/core/hull"
 )
 
-// From a start with no waterplane Newton's step does not exist; bisection finds the
-// attitude that Newton finds from a fair start.
+// From a start without a waterplane Newton's step does not exist. Bisection then finds
+// the attitude that Newton finds from a better start.
 func TestBalanceFromABadStart(t *testing.T) {
 	outline := []geom.Vec2{{X: 0, Y: 0}, {X: 0.4, Y: 0}, {X: 0.4, Y: 0.5}}
 	var stations []hull.Station

@@ -6,7 +6,8 @@ import (
 	"barkwright/core/afloat"
 )
 
-// BenchmarkFloat is what a slider waits for: attitude, stiffness, figures and loads.
+// BenchmarkFloat measures what a slider waits for: attitude, stiffness, hydrostatics and
+// loads.
 func BenchmarkFloat(b *testing.B) {
 	body := leaning()
 	boat, load := crewed()

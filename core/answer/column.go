@@ -110,7 +110,7 @@ func (c Cell) saying(w string) Cell {
 	return c
 }
 
-// num is a cell with a number; one that is none is named.
+// num returns a cell with a number. NaN and infinities are named in words.
 func num(v float64) Cell { return rounded(v, Exact) }
 
 // about is num of an estimate, and atLeast of one of which too little spoils the work.

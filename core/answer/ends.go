@@ -21,7 +21,7 @@ func verdictWord(b wood.Bend) string {
 	return b.Verdict.String()
 }
 
-// radiusWord stands for a radius that is none.
+// radiusWord returns the word shown in place of a radius that does not exist.
 func radiusWord(b wood.Bend) string {
 	switch {
 	case b.WillNotFit:

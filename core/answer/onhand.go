@@ -14,7 +14,8 @@ import (
 // noList stands where no sheet on hand is listed.
 const noList = "no sheets listed"
 
-// onHandNumbers say what the listed sheets make; without a list, that there is none.
+// onHandNumbers returns what the listed sheets make. Without a list it says that there
+// is none.
 func onHandNumbers(c core.Canoe) []*Number {
 	s := c.Skin
 	if s == nil {

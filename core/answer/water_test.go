@@ -113,7 +113,7 @@ func TestNoSheetsListed(t *testing.T) {
 	assert.Equal(t, 3, n)
 }
 
-// Whatever boat is drawn, no result and no table holds what is no number.
+// No boat gives a result or a table with NaN or an infinity in it.
 func TestRandomBoatsGiveNumbers(t *testing.T) {
 	r := rand.New(rand.NewPCG(8, 8))
 	for n := 0; n < 40; {

@@ -32,7 +32,7 @@ type figure struct {
 	value float64
 }
 
-// figuresAfloat lists the figures; there are none where the boat does not float upright.
+// figuresAfloat returns the figures, or none where the boat does not float upright.
 func figuresAfloat(c core.Canoe) []figure {
 	floated := c.Afloat.Floated
 	if floated.Upright.State != afloat.Floats || !(floated.Upright.Volume > 0) {

@@ -165,8 +165,8 @@ func stretchCurve(h *hull.Hull, most int, res bark.Resolution) (curve []bark.Cur
 	return curve
 }
 
-// The curve is held to what the page says of it, a tenth of a percent, against a mesh
-// half as fine again. More gores leave no more stretch but for the mesh's own error.
+// The curve is as exact as the page says: within a tenth of a percent of a mesh half as
+// fine again. More gores leave no more stretch, apart from the mesh's own error.
 func TestMoreGoresLeaveNoMoreStretch(t *testing.T) {
 	long(t)
 	const tenth = 0.001
@@ -237,7 +237,7 @@ func TestFlatScales(t *testing.T) {
 	assert.InEpsilon(t, k*a.Gores[4].Width, b.Gores[4].Width, 1e-4)
 }
 
-// A start from a like boat comes to the same sheet.
+// Starting from a similar boat's result gives the same sheet.
 func TestWarmStart(t *testing.T) {
 	_, near := flatten(t, boat(t, map[string]float64{"depth": 12.75 * inch}), bark.ForPicture)
 	h, cold := flatten(t, design.Default(), bark.ForPicture)

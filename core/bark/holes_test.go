@@ -9,8 +9,9 @@ import (
 	"barkwright/core/design"
 )
 
-// Over and over has a hole each side of the seam for every stitch; running stitches
-// share theirs, one more than stitches in each seam; over the edge takes one a turn.
+// Over-and-over stitches have a hole on either side of the seam each. Running stitches
+// share theirs, so a seam has one more than stitches. Stitches over the edge have one
+// each turn.
 func TestHolesOfASeam(t *testing.T) {
 	l := plan(design.Default())
 	for kind, want := range map[bark.Kind]func(bark.Seam) int{

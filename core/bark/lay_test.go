@@ -40,8 +40,8 @@ func TestNothingOnHand(t *testing.T) {
 	assert.Equal(t, bark.EnoughSewn, l.Verdict(), "as many sheets of the size set as it takes")
 }
 
-// A sheet too narrow for the bed is no sheet on it; what is missing is sewn in the
-// count as if it were there, so less bark never makes less sewing.
+// A sheet too narrow for the bed does not count as lying on it. Seams of missing pieces
+// count as if the pieces were there, so that less bark never makes less sewing.
 func TestWhatIsWantingIsCounted(t *testing.T) {
 	full, short := laid(nil), laid(sheets([2]float64{17, 108}))
 	assert.Equal(t, bark.CannotBeBuilt, short.Verdict())
@@ -135,9 +135,9 @@ func randomList(r *rand.Rand) []bark.Sheet {
 	return out
 }
 
-// Whatever the boat and the bark: pieces lie end to end over all of her, none is longer
-// or wider than its sheet, none under a foot, and no sheet gives more than it has. Where
-// seams are nearer than a hand, the gap says so.
+// For every boat and list of bark: pieces lie end to end over the whole boat. None is
+// longer or wider than its sheet, or shorter than a foot, and no sheet gives more than
+// it has. Where seams are nearer to each other than a hand, the gap says so.
 func TestPiecesOfAnyBoat(t *testing.T) {
 	verdicts := map[bark.Verdict]int{}
 	for seed := range uint64(6) {
@@ -166,8 +166,8 @@ func piecesOfAnyBoat(t *testing.T, r *rand.Rand, verdicts map[bark.Verdict]int) 
 	}
 }
 
-// Strips for high ends that are wider than any sheet are wanting; the one between them,
-// for which a sheet is wide enough, is cut.
+// Strips for high ends that are wider than any sheet are reported missing. The one
+// between them, for which a sheet is wide enough, is cut.
 func TestWhatCanBeCutIsNotWanting(t *testing.T) {
 	l := plan(boat(t, map[string]float64{
 		"sheetWidth": 25 * inch, "panelLap": 6 * inch, "endHeight": 34 * inch, "gunwaleEndHeight": 27 * inch,

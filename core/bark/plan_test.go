@@ -111,7 +111,8 @@ func TestPanelsBeginWhereTheSheetFallsShort(t *testing.T) {
 	assert.Equal(t, 2.0, narrow[0].To)
 }
 
-// The whole boat and its laps come of (n - 1) sheets less laps and one more.
+// The length of the boat and its laps is that of n - 1 sheets less their laps and one
+// sheet more.
 func TestJoints(t *testing.T) {
 	for _, sheet := range []float64{36, 60, 120, 200} {
 		l := plan(boat(t, map[string]float64{"sheetLength": sheet * inch}))

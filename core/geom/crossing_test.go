@@ -6,9 +6,9 @@ import (
 	"barkwright/core/geom"
 )
 
-// crossingShare is how far two edges must pass each other, as a share of their
-// lengths, to be called crossing: the closed banks of a slit in a surface that
-// lies flat by itself touch, and rounding must not cross them.
+// crossingShare is how far two edges must pass each other to count as crossing, as a
+// share of their lengths. The closed banks of a slit in a surface that is flat by itself
+// touch, and rounding must not make them cross.
 const crossingShare = 1e-6
 
 // selfCrossing returns a place where a closed line crosses itself, and whether

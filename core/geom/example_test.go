@@ -7,10 +7,10 @@ import (
 	"barkwright/core/geom"
 )
 
-// A quarter of a cylinder of radius 1 m and length 2 m is as bark bent round a tree: it
-// lies flat without stretch, with its area of pi m2. A quarter of a ball from its equator to
-// 60 degrees does not: what it is stretched by is what gores are cut for. Its area is
-// pi/2 sin 60 degrees, 1.36 m2, less what the chords of the grid cut off.
+// A quarter of a cylinder of radius 1 m and length 2 m, like bark bent round a tree,
+// lies flat without stretch. Its area is pi m2. A quarter of a ball from its equator to
+// 60 degrees does not lie flat: gores are cut to take up such stretch. Its area is pi/2
+// sin 60 degrees, 1.36 m2, less what the chords of the grid cut off.
 func ExampleFlatten() {
 	const cells = 16
 	round := func(part int) (sin, cos float64) { return math.Sincos(math.Pi / 2 * float64(part) / cells) }

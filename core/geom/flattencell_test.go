@@ -62,7 +62,7 @@ func TestCellsAreOfSecondOrder(t *testing.T) {
 	assert.InDelta(t, 4, coarse/fine, 0.2)
 }
 
-// A pause that says stop ends the flattening; one that goes on changes nothing.
+// A pause that returns false ends the flattening. One that returns true changes nothing.
 func TestFlattenIsCutOff(t *testing.T) {
 	p := illustrativeCanoe{0.86}.problem(48, 40, 5)
 	want := geom.Flatten(p, nil)

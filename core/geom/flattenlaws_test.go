@@ -94,8 +94,8 @@ func TestFlattenKeepsTheTurningSense(t *testing.T) {
 	}
 }
 
-// Slits added to others never hold the sheet back: the energy cannot rise, so on one
-// mesh the rms cannot, but for the solver's last digit.
+// Adding slits to others cannot raise the energy. On one mesh it therefore cannot raise
+// the rms, apart from the solver's last digit.
 func TestMoreSlitsLeaveNoMoreStretch(t *testing.T) {
 	rms := math.Inf(1)
 	for _, gores := range []int{0, 1, 3, 7, 15} {
@@ -202,8 +202,8 @@ func TestFlattenDevelopableWithSlits(t *testing.T) {
 	assert.False(t, crosses, "shut banks touch")
 }
 
-// Neither a sheet that nothing holds, nor pieces hinged at single points, nor a
-// tolerance finer than rounding stops the search.
+// The search ends for a sheet that nothing holds, for pieces hinged at single points and
+// for a tolerance finer than rounding.
 func TestFlattenLooseAndFine(t *testing.T) {
 	p := illustrativeCanoe{0.86}.problem(24, 8, 0)
 	p.Hold = nil

@@ -33,8 +33,8 @@ func TestFlattenWarmStart(t *testing.T) {
 	assert.Equal(t, want.Points, flatten(t, other).Points, "a result cut otherwise is passed over")
 }
 
-// The start's held coordinates hold, not the earlier result's; one turned over is
-// passed over.
+// Held coordinates are those of the start, not of the earlier result. An earlier result
+// that is turned over is not used.
 func TestFlattenWarmStartKeepsTheHold(t *testing.T) {
 	p := illustrativeCanoe{0.86}.problem(24, 8, 3)
 	first := flatten(t, p)
@@ -57,8 +57,8 @@ func flattenAt(t *testing.T, p geom.FlattenProblem, c, r int) geom.Vec2 {
 	return f.At(c, r, geom.Before)
 }
 
-// A start crumpled in both directions, far from any sheet that could be right, is
-// opened out to the same sheet.
+// A start that is crumpled in both directions, far from any right sheet, ends at the
+// same sheet.
 func TestFlattenFromARoughStart(t *testing.T) {
 	const columns, rows = 24, 8
 	p := illustrativeCanoe{0.86}.problem(columns, rows, 3)

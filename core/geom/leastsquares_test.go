@@ -40,8 +40,8 @@ func TestLeastSquaresOfALine(t *testing.T) {
 	assert.InDelta(t, want.At(1, 0), got.X[1], 1e-6)
 }
 
-// The curved valley 100 (y - x^2)^2 + (1 - x)^2 has its least at (1, 1): closed
-// form, from memory. Bounded to x <= 0.5 it is least at (0.5, 0.25).
+// The curved valley 100 (y - x^2)^2 + (1 - x)^2 has its minimum at (1, 1): closed form,
+// from memory. Bounded to x <= 0.5 the minimum is at (0.5, 0.25).
 func TestLeastSquaresInACurvedValley(t *testing.T) {
 	for _, c := range []struct{ top, x, y float64 }{{5, 1, 1}, {0.5, 0.5, 0.25}} {
 		valley := func(x, out []float64) {
@@ -58,7 +58,8 @@ func TestLeastSquaresInACurvedValley(t *testing.T) {
 	}
 }
 
-// A held variable stays; one that nothing depends on stays where it began.
+// A held variable does not move. A variable that nothing depends on stays where it
+// began.
 func TestLeastSquaresHoldsWhatIsHeld(t *testing.T) {
 	q := boxed(3, -5, 5)
 	q.Lower[1], q.Upper[1] = 2, 2

@@ -80,8 +80,9 @@ func TestLeast(t *testing.T) {
 	assert.InDelta(t, 0.1, math.Sin(at), 1e-7, "sin x = 1/10 where its slope is none")
 }
 
-// SoftMin is no more than the lesser, is it beyond a fifth of the sum, has a
-// continuous slope and scales; SmoothStep is level at both ends.
+// SoftMin never exceeds the lesser. It equals it where the two differ by more than a
+// fifth of their sum. Its slope is continuous, and it scales with its arguments.
+// SmoothStep has zero slope at both ends.
 func TestSoftMin(t *testing.T) {
 	r := rand.New(rand.NewPCG(6, 6))
 	for range 1000 {

@@ -46,14 +46,14 @@ func TestPath3Order(t *testing.T) {
 	assert.Less(t, miss(120), 1e-7)
 }
 
-// A slope that runs away at the end, as that of a root does, is still measured: a
-// quarter circle by its own abscissa.
+// An infinite slope at the end, as that of a square root, is still measured: a quarter
+// circle by its own abscissa.
 func TestPath3SteepEnd(t *testing.T) {
 	quarter := func(x float64) geom.Vec3 { return geom.Vec3{X: x, Y: math.Sqrt(max(0, 1-x*x))} }
 	assert.InDelta(t, math.Pi/2, geom.NewPath3(quarter, 0, 1, 120).Length(), 1e-6)
 }
 
-// A path with a corner is two straight runs: lengths and places by hand.
+// A path with a corner is two straight runs. Lengths and places are worked by hand.
 func TestPath3Corner(t *testing.T) {
 	at := func(x float64) geom.Vec3 { return geom.Vec3{X: x, Y: 4.0 / 3 * max(0, x-3)} }
 	p := geom.NewPath3(at, 0, 3, 8).Then(geom.NewPath3(at, 3, 6, 8))

@@ -189,7 +189,7 @@ func hullRun(x float64, at func(x float64) geom.Vec3) float64 {
 // full size: at each gore along both of its edges, and half-way between gores straight
 // across. (Past the outermost gores a rib's line lies bent on the bark and cannot be
 // found on its outline.) The top edge is the hull's within 1/4 in of half the boat. The
-// tolerances are what the task sets and what the flattening in memory is held to; the
+// tolerances are a choice of this project and what the flattening in memory is held to; the
 // file is rounded to 1/100 mm of bark, and the straight way across bark that turns a
 // degree or two at the gores' feet is under 1/64 in short. The girths are the hull's own.
 func TestOutlineFileHasTheHullsGirths(t *testing.T) {

@@ -15,7 +15,7 @@ import (
 	"barkwright/wasm/keep"
 )
 
-// clock stands still until it is moved.
+// clock is a time that changes only when the test moves it.
 type clock struct{ at time.Time }
 
 func (c *clock) now() time.Time { return c.at }
@@ -75,7 +75,7 @@ func TestBoatsAreKeptOneByOne(t *testing.T) {
 	assert.Equal(t, "first, again", got.Boat.Design.Name)
 }
 
-// A boat that another page has kept since is not written over, until it is read again.
+// A boat that another page has kept since is not overwritten until it is read again.
 func TestAnotherPagesWritingStands(t *testing.T) {
 	shared, c := &memory.Store{}, newClock()
 	one := keep.Open(shared, &memory.Store{}, c.now)
@@ -98,8 +98,8 @@ func TestAnotherPagesWritingStands(t *testing.T) {
 	require.NoError(t, err)
 }
 
-// What cannot be read is named, offered and left alone whatever else is done; what is
-// torn is copied aside, and the copy named when its text is gone.
+// What cannot be read is named, offered and left alone, whatever else is done. A torn
+// text is copied, and the copy is named once its original is gone.
 func TestWhatCannotBeReadIsLeftAlone(t *testing.T) {
 	c := newClock()
 	good, err := named("A torn one").Encode()
@@ -152,7 +152,7 @@ func TestWhatCannotBeReadIsLeftAlone(t *testing.T) {
 	assert.Equal(t, 1, torn)
 }
 
-// Several are kept all or none.
+// Several boats are kept together or not at all.
 func TestSaveAll(t *testing.T) {
 	shared := &memory.Store{Most: 12000}
 	k := keep.Open(shared, &memory.Store{}, newClock().now)
@@ -168,7 +168,7 @@ func TestSaveAll(t *testing.T) {
 	assert.True(t, keep.Open(&memory.Store{Refuses: true}, &memory.Store{}, newClock().now).Refuses())
 }
 
-// The one key of before is read once for each text that stands there, and left.
+// The one key of older pages is read once for each text under it, and left as it is.
 func TestOldKey(t *testing.T) {
 	d := design.Default()
 	text, err := file.File{Boats: []file.Boat{{Design: d}, {Design: d}}, Current: 1}.Encode()
@@ -189,7 +189,7 @@ func TestOldKey(t *testing.T) {
 }
 
 // A boat that was being opened when the page stopped is set aside at the next opening,
-// and only as it was kept then.
+// but only in the version that was kept then.
 func TestWhatStopsTheStart(t *testing.T) {
 	shared, own, c := &memory.Store{}, &memory.Store{}, newClock()
 	k := keep.Open(shared, own, c.now)

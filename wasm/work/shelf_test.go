@@ -281,7 +281,7 @@ func TestAStepWritesOneBoat(t *testing.T) {
 	assert.LessOrEqual(t, len(store.Writes), 2, "the boat, and which is in hand")
 }
 
-// A page whose browser keeps nothing works all the same, and says so.
+// A page whose browser keeps nothing still works, and says so.
 func TestNothingIsKept(t *testing.T) {
 	store := &memory.Store{Refuses: true}
 	s := openShelf(store)
@@ -296,7 +296,7 @@ func TestNothingIsKept(t *testing.T) {
 	assert.InDelta(t, 36, beam(s.InHand()), 1e-9)
 }
 
-// The first boat of a new user is kept once it is changed or has company.
+// The first boat of a new user is kept once it is changed or another stands beside it.
 func TestTheFirstBoat(t *testing.T) {
 	store := &memory.Store{}
 	s := openShelf(store)
@@ -307,7 +307,8 @@ func TestTheFirstBoat(t *testing.T) {
 	assert.Len(t, openShelf(store).Names(), 2)
 }
 
-// What was kept under the one key of before is there, once, with its boat in hand.
+// Boats that older pages kept under one key are taken over once, with their boat in
+// hand.
 func TestTakeOver(t *testing.T) {
 	text, err := file.File{Boats: []file.Boat{{Design: named("a")}, {Design: named("b")}, {Design: named("c")}},
 		Current: 1}.Encode()

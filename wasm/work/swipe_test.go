@@ -10,7 +10,8 @@ import (
 	"barkwright/wasm/work"
 )
 
-// A finger's way counts once it is more than unsteadiness, and stays.
+// A finger has a direction once it has moved more than an unsteady finger does, and
+// keeps it.
 func TestSwipe(t *testing.T) {
 	for _, row := range []struct {
 		name string
@@ -52,7 +53,7 @@ func TestSwipeAlong(t *testing.T) {
 	assert.Zero(t, up.Along(150))
 }
 
-// What is cancelled leaves no trace: not the value, not that it was set, no step of undo.
+// Cancelling restores everything: the value, whether it was set, and the steps of undo.
 func TestCancel(t *testing.T) {
 	w := work.New(design.Default(), units.Imperial16)
 	w.Set("length", 4.5)

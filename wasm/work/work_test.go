@@ -36,7 +36,7 @@ func TestOneDragIsOneStep(t *testing.T) {
 	assert.False(t, w.CanRedo(), "a new change ends what could be made again")
 }
 
-// A fault keeps the last canoe, and the entry.
+// With a fault the last canoe stays, and so does the entry.
 func TestFaultKeepsTheCanoe(t *testing.T) {
 	w := work.New(design.Default(), units.Imperial16)
 	w.Set("depth", 300*inch)
@@ -50,7 +50,7 @@ func TestFaultKeepsTheCanoe(t *testing.T) {
 	assert.InDelta(t, 13, w.Canoe().Design.Depth/inch, 1e-9)
 }
 
-// What several controls decide is said at the one that was moved.
+// A fault that several controls cause is named at the one that was moved.
 func TestFaultAtTheControlMoved(t *testing.T) {
 	for key, v := range map[string]float64{"bilge": 0.56, "frameWidth": 48 * inch, "beam": 45 * inch} {
 		w := work.New(design.Starting()[2], units.Imperial16)
@@ -116,7 +116,7 @@ func TestChange(t *testing.T) {
 		answer.Number{Word: "too tight"}, units.Imperial16))
 }
 
-// The list of sheets is undone a change at a time.
+// Each change of the list of sheets is undone by itself.
 func TestSheetsOnHandAreUndone(t *testing.T) {
 	w := work.New(design.Default(), units.Imperial16)
 	one := design.OnHand{}.Put(0, design.Sheet{Width: 1, Length: 3})

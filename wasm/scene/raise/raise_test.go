@@ -14,10 +14,10 @@ import (
 	"barkwright/wasm/scene/raise"
 )
 
-// Every frame of the sides' raising keeps each edge within 1 % of its length, edges
-// under a centimetre within 1 % of that: what the task sets, no published source.
-// The default and the boats to begin from, as they stand and of one wide sheet, for
-// the picture and twice as fine.
+// On the whole way up each edge keeps its length within 1 %, and an edge under a
+// centimetre within 1 % of a centimetre. A choice of this project, no published source.
+// It is tried on the default and the starting boats, as they are and with one wide
+// sheet, for the picture and on a mesh twice as fine.
 func TestRaisedEdgesKeepTheirLengths(t *testing.T) {
 	wide, ok := design.Lookup("sheetWidth")
 	require.True(t, ok)

@@ -153,8 +153,8 @@ func BenchmarkBarkPictures(b *testing.B) {
 	}
 }
 
-// On a phone's picture, low as the page has it and higher, all gores that are cut of the
-// default boat's nine have their widths and all four bands of the hatch their words.
+// On a phone, in a picture as low as on the page and in a higher one, all nine gores of
+// the default boat have their widths, and all four bands of the hatch their words.
 func TestFlatOnAPhone(t *testing.T) {
 	c, v := skinned(boats[0].Canoe, bark.ForPicture, barkViews[0])
 	want := map[string]int{}
@@ -189,7 +189,8 @@ func TestFlatOnAPhone(t *testing.T) {
 	}
 }
 
-// Every piece that is cut is named in the picture laid flat, and what is wanting on the bed.
+// Every piece that is cut is named in the picture laid flat, and every missing piece on
+// the bed.
 func TestPiecesAreNamedInThePicture(t *testing.T) {
 	d := boats[0].Canoe.Design
 	d.OnHand = d.OnHand.Put(0, design.Sheet{Width: 42 * units.Inch, Length: 130 * units.Inch})
@@ -215,8 +216,8 @@ func TestPiecesAreNamedInThePicture(t *testing.T) {
 	}
 }
 
-// Strips that bend round the bark are named beside them, and the breadth is what goes
-// round amidships: their tips, which stand higher, lie apart.
+// Strips that bend round the bark are named beside them. The breadth stated is what goes
+// round amidships: the tips, which stand higher, lie apart.
 func TestBentPanelsAreNamed(t *testing.T) {
 	c := core.Evaluate(design.Starting()[2])
 	flat := core.LayFlat(c, bark.ForPicture, nil, nil)

@@ -18,8 +18,8 @@ import (
 
 var desk = draw.Size{Width: 1000, Height: 420, Letter: 16}
 
-// Each paddler and the cargo has a handle whose drag by so many pixels moves the
-// parameter by as much as the picture shows, in the finished state alone.
+// Each paddler and the cargo have a handle in the finished state only. Dragging it by
+// some pixels changes the parameter by what those pixels measure in the picture.
 func TestCrewIsTakenAndMoved(t *testing.T) {
 	c := core.Evaluate(design.Default())
 	v := scene.View{State: scene.Finished, Zoom: 1, Handles: true}

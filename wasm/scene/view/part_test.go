@@ -34,8 +34,8 @@ func middle(p draw.Part) draw.Point {
 	return m
 }
 
-// A mark stands at the same x in both views: a group of lacing, whose middle is
-// its station, and a crosspiece, drawn in both, are the witnesses.
+// A mark has the same x in both views. The test looks at a group of lacing, whose middle
+// is its station, and at a crosspiece, which is drawn in both.
 func TestMarksLineUp(t *testing.T) {
 	eachPicture(t, func(t *testing.T, c core.Canoe, v scene.View, _ draw.Size, l draw.List) {
 		names := []string{"group.2", "group.5", "gore.1"}

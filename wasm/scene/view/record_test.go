@@ -16,8 +16,8 @@ import (
 	"barkwright/wasm/scene"
 )
 
-// Measurements stand where they were taken, on both sides and at both ends, and are
-// read out; one that is missed looks other than one that is met.
+// Measurements are drawn where they were taken, on both sides and at both ends, and can
+// be read out. One that the boat misses looks different from one that it meets.
 func TestMeasuredPointsAreDrawn(t *testing.T) {
 	_, data, _ := record.Read("length overall\t16'\nlength over gunwales\t14' 6\nbeam inside the gunwales\t33\n"+
 		"depth to inwale\t12 1/2\nfirst thwart, from middle\t36\nfirst thwart clear\t26\n"+

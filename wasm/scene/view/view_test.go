@@ -99,8 +99,8 @@ func TestViewGoldens(t *testing.T) {
 	}
 }
 
-// rest is the paper a line of the drawing may stand over by: half its width and
-// the ticks of a dimension line.
+// rest is how far outside the picture a line of the drawing may reach: half its width
+// and the ticks of a dimension line.
 const rest = 4
 
 func TestNothingOutsideThePicture(t *testing.T) {
@@ -134,8 +134,8 @@ func pointsOf(op draw.Op) []draw.Point {
 	return nil
 }
 
-// Labels are measured here by 0.5 of their size a letter, 0.54 when bold: near the
-// mean of common sans-serif faces, from memory. The drawing allows more.
+// Labels are measured here as 0.5 of their size per letter, 0.54 when bold. That is near
+// the mean of common sans-serif faces, from memory. The drawing allows more.
 func TestLabelsDoNotOverlap(t *testing.T) {
 	eachPicture(t, func(t *testing.T, _ core.Canoe, _ scene.View, size draw.Size, l draw.List) {
 		assert.GreaterOrEqual(t, labelsApart(t, size, l), 3, "length, beam and depth are always said")
