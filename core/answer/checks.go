@@ -94,7 +94,8 @@ func gunwaleCheck(c core.Canoe) Warning {
 			worst = b
 		}
 	}
-	w := Warning{Key: "gunwales.verdict", Label: "Gunwales", Home: stage.Gunwales, State: worst.state(), Word: worst.word()}
+	w := Warning{Key: "gunwales.verdict", Label: "Gunwales", Home: stage.Gunwales, State: worst.state(),
+		Word: worst.word()}
 	if worst.asPublished() {
 		w.Text = working(worst.name+": bends to # times its thickness; a boat measured off a published drawing "+
 			"(fig. 81) comes to # by the same reckoning. Bend a trial piece first, and make spares",

@@ -37,7 +37,8 @@ func materialNumbers(c core.Canoe) []*Number {
 				count(c.Design.Ribs))).by(known.Published),
 		printed(stage.Pitch, "materials.pitch", "Pitch", units.Mass, g.Pitch.Typical, fromOwnChoice,
 			working("by # of seam, payed inside and outside in a band of #; no source prints an amount",
-				run(seamLength(c)).rough(), small(gather.PitchBand))).short("Pitch").between(g.Pitch.Low, g.Pitch.High).on(stage.Gather),
+				run(seamLength(c)).rough(), small(gather.PitchBand))).
+			short("Pitch").between(g.Pitch.Low, g.Pitch.High).on(stage.Gather),
 	}
 }
 

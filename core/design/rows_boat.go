@@ -16,7 +16,8 @@ func boatRows() []Param {
 			"Amidships, between the inner faces of the gunwales: the middle thwart from shoulder to shoulder.").
 			hull(33, 18, 72, func(d *Design) *float64 { return &d.Beam }),
 		greatestBeam(),
-		row(stage.Choose, "beamFull", "Fullness of the gunwales in the middle", "More keeps the breadth further toward the ends.").
+		row(stage.Choose, "beamFull", "Fullness of the gunwales in the middle",
+			"More keeps the breadth further toward the ends.").
 			shape(2.1, 1.2, 4, 0.05, func(d *Design) *float64 { return &d.BeamFull }),
 		row(stage.Choose, "beamFine", "Fineness of the gunwales at the ends",
 			"More draws the ends in finer; over 1 the gunwales turn hollow there.").
@@ -61,10 +62,12 @@ func bedRows() []Param {
 		row(stage.Bed, "frameWidth", "Building frame, out to out", "Breadth of the frame that is weighed down on the bark.").
 			hull(27, 10, 64, func(d *Design) *float64 { return &d.FrameWidth }).
 			follows(func(d Design) float64 { return FrameShare * d.Beam }),
-		row(stage.Bed, "frameLength", "Building frame, length", "From one end of the frame to the other; it stops short of the gunwale ends.").
+		row(stage.Bed, "frameLength", "Building frame, length",
+			"From one end of the frame to the other; it stops short of the gunwale ends.").
 			hull(160, 20, 420, func(d *Design) *float64 { return &d.FrameLength }).
 			follows(func(d Design) float64 { return 2*d.HalfGunwale() - FrameShorter }),
-		row(stage.Bed, "frameFull", "Fullness of the frame in the middle", "More keeps the frame's breadth further toward its ends.").
+		row(stage.Bed, "frameFull", "Fullness of the frame in the middle",
+			"More keeps the frame's breadth further toward its ends.").
 			shape(2.1, 1.2, 4, 0.05, func(d *Design) *float64 { return &d.FrameFull }).
 			follows(func(d Design) float64 { return d.BeamFull }),
 		row(stage.Bed, "frameFine", "Fineness of the frame at its ends", "A bent batten is not hollow: 1 or less.").
@@ -80,12 +83,14 @@ func bedRows() []Param {
 				"the bed, less its ease, goes round.").
 			hull(32, 8, 86, func(d *Design) *float64 { return &d.TurnWidth }).
 			exactly(func(d Design) float64 { o, _ := d.midsectionAsked(); return 2 * o.Corner }),
-		row(stage.Bed, "bedLength", "Building bed, length", "The levelled ground and its raised middle; some feet longer than the gunwales.").
+		row(stage.Bed, "bedLength", "Building bed, length",
+			"The levelled ground and its raised middle; some feet longer than the gunwales.").
 			hull(222, 60, 500, func(d *Design) *float64 { return &d.BedLength }).
 			follows(func(d Design) float64 { return 2*d.HalfGunwale() + BedLonger }),
 		row(stage.Bed, "bedCrown", "Crown of the bed", "How much higher the bed is amidships than at its ends.").
 			hull(1.75, 0, 5, func(d *Design) *float64 { return &d.BedCrown }),
-		row(stage.Bed, "endBlocking", "Blocks under the heels", "Height of the blocks that lift the bark's ends off the bed.").
+		row(stage.Bed, "endBlocking", "Blocks under the heels",
+			"Height of the blocks that lift the bark's ends off the bed.").
 			hull(1.5, 0, 12, func(d *Design) *float64 { return &d.EndBlocking }).
 			follows(func(d Design) float64 { return d.Rocker }),
 		row(stage.Gather, "barkThickness", "Thickness of the bark", "Of the layer that is taken, without the rough outside.").
@@ -117,7 +122,8 @@ func bedRows() []Param {
 			"A trunk is thinner higher up, and a canoe widest amidships. Where sheets meet near amidships the whole length "+
 				"is wanted."),
 			names(TreeRules(), TreeRule.String), func(d *Design) *TreeRule { return &d.TreeRule }),
-		row(stage.Bark, "gunwaleTurn", "Bark left to trim at the gunwale", "How far the bark stands above the rails before it is cut flush.").
+		row(stage.Bark, "gunwaleTurn", "Bark left to trim at the gunwale",
+			"How far the bark stands above the rails before it is cut flush.").
 			timber(1.5, 0, 3, func(d *Design) *float64 { return &d.GunwaleTurn }),
 		row(stage.Bark, "stretchLimit", "Stretch that gores may leave in the bark",
 			"An estimate: no published limit of birch bark was found. It only decides which number of gores is named as "+
@@ -135,7 +141,8 @@ func endRows() []Param {
 		row(stage.Ends, "endHeight", "Height of the stem head", "Over the bottom amidships.").
 			hull(25, 12, 60, func(d *Design) *float64 { return &d.EndHeight }).
 			follows(func(d Design) float64 { return d.GunwaleEndHeight + HeadRise }),
-		row(stage.Ends, "headboard", "Headboard inside the gunwale end", "Along the gunwale, to the mark that its top stands under.").
+		row(stage.Ends, "headboard", "Headboard inside the gunwale end",
+			"Along the gunwale, to the mark that its top stands under.").
 			hull(3.5, 1, 12, func(d *Design) *float64 { return &d.Headboard }),
 		row(stage.Ends, "headboardFoot", "Headboard's foot farther out than its top",
 			"Nothing: the board stands plumb under its mark.").
@@ -151,9 +158,11 @@ func endRows() []Param {
 		row(stage.Ends, "headSetback", "Stem head inboard of the foremost point", "How far the end tumbles home.").
 			hull(3, 0, 14, func(d *Design) *float64 { return &d.HeadSetback }).
 			follows(func(d Design) float64 { return min(HeadBack, (d.Overhang-headRoom)/2, headBackShare*d.HeelLength) }),
-		row(stage.Ends, "endFull", "Shape of the ends, slender to full", "Low: the end leans out, slender. High: it stands full and round.").
+		row(stage.Ends, "endFull", "Shape of the ends, slender to full",
+			"Low: the end leans out, slender. High: it stands full and round.").
 			shape(0.6, 0.2, 1, 0.02, func(d *Design) *float64 { return &d.EndFull }),
-		row(stage.Ends, "stemDepth", "Stem-piece, fore and aft", "Of the whole stem-piece, before it is split into laminations.").
+		row(stage.Ends, "stemDepth", "Stem-piece, fore and aft",
+			"Of the whole stem-piece, before it is split into laminations.").
 			timber(1.25, 0.5, 3, func(d *Design) *float64 { return &d.StemDepth }),
 		row(stage.Ends, "stemWidth", "Stem-piece, across", "Its breadth between the two sides of bark.").
 			timber(0.75, 0.375, 1.5, func(d *Design) *float64 { return &d.StemWidth }),

@@ -25,11 +25,13 @@ const (
 func crewRows() []Param {
 	pounds := [2]float64{5 * units.Pound, 1}
 	rows := []Param{
-		row(stage.Choose, "paddlers", "Paddlers", "Everyone aboard, from bow to stern.").wholes(2, 0, MostPaddlers, func(d *Design) *int { return &d.Paddlers }),
+		row(stage.Choose, "paddlers", "Paddlers", "Everyone aboard, from bow to stern.").
+			wholes(2, 0, MostPaddlers, func(d *Design) *int { return &d.Paddlers }),
 		row(stage.Choose, "paddlerMass", "Weight of each", "With clothes. Each one's own is set at Pitch and first water.").
 			quantity(units.Mass, AverageMass, 50*units.Pound, 350*units.Pound, pounds,
 				func(d *Design) *float64 { return &d.PaddlerMass }),
-		choices(row(stage.Choose, "posture", "Paddlers kneel or sit", "Kneeling is steadier: the weight is lower."), names(Postures(), Posture.String),
+		choices(row(stage.Choose, "posture", "Paddlers kneel or sit", "Kneeling is steadier: the weight is lower."),
+			names(Postures(), Posture.String),
 			func(d *Design) *Posture { return &d.Posture }),
 		row(stage.Choose, "stature", "Height of a paddler, standing", "It sets how high a paddler's weight lies.").
 			quantity(units.Length, ModelStature, 48*units.Inch, 84*units.Inch, [2]float64{0.5 * units.Inch, 0.01},
@@ -47,7 +49,8 @@ func crewRows() []Param {
 		row(stage.Choose, "cargoHeight", "Middle of the cargo over the bottom", "Half the height of the pile.").
 			timber(6, 0, 36, func(d *Design) *float64 { return &d.CargoHeight }),
 		cargoPosition(),
-		row(stage.Pitch, "waterTemperature", "Water temperature", "The water's drag follows from it, a little. Cold water has a caution of its own.").
+		row(stage.Pitch, "waterTemperature", "Water temperature",
+			"The water's drag follows from it, a little. Cold water has a caution of its own.").
 			quantity(units.Temperature, 15, 0, 30, [2]float64{5.0 / 9, 1},
 				func(d *Design) *float64 { return &d.WaterTemperature }),
 	}
