@@ -117,6 +117,20 @@ func TestPanelsFollowTheSheetThatLiesThere(t *testing.T) {
 		"one wide sheet needs none, whatever width is set")
 }
 
+// Of lay-outs that want nothing the one with least to sew is taken: a long sheet that
+// does alone is not left for two narrower ones, which take longer seams beside them.
+func TestLeastToSew(t *testing.T) {
+	for _, width := range []float64{42, 46} {
+		short, long, other := [2]float64{34, 110}, [2]float64{width, 210}, [2]float64{40, 110}
+		two, three := laid(sheets(short, long)), laid(sheets(short, long, other))
+		require.Zero(t, two.Short)
+		require.Zero(t, three.Short)
+		assert.LessOrEqual(t, seamOf(three), seamOf(two)+1e-9, "a sheet more is no more to sew")
+		require.Len(t, three.Bed, 1)
+		assert.Equal(t, 1, three.Bed[0].Sheet)
+	}
+}
+
 // randomList draws sheets, now and then at the ends of their ranges.
 func randomList(r *rand.Rand) []bark.Sheet {
 	var out []bark.Sheet
