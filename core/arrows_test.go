@@ -32,6 +32,7 @@ var levels = [][]string{
 	{"wasm/keep"},
 	{"wasm/work", "wasm/paint/mesh"},
 	{"wasm/markup"},
+	{"wasm/desk"},
 	{"wasm/paint", "wasm/bridge"},
 	{"wasm"},
 }

@@ -9,9 +9,8 @@ import (
 
 	"barkwright/core/design"
 	"barkwright/core/draw"
-	"barkwright/core/record"
 	"barkwright/core/stage"
-	"barkwright/core/units"
+	"barkwright/wasm/desk"
 	"barkwright/wasm/keep"
 	"barkwright/wasm/scene"
 	"barkwright/wasm/work"
@@ -29,8 +28,8 @@ func Start(picture Picture) {
 	p := &page{
 		document: js.Global().Get("document"),
 		picture:  picture,
-		keeper:   keep.Open(browserStore("localStorage"), browserStore("sessionStorage"), time.Now),
-		noticed:  map[string][]action{},
+		desk:     desk.New(keep.Open(browserStore("localStorage"), browserStore("sessionStorage"), time.Now)),
+		noticed:  map[string][]desk.Button{},
 		trip:     readTrip(),
 		view:     scene.View{Zoom: 1, Handles: true},
 		outputs:  map[string]*output{},
@@ -59,6 +58,7 @@ func (p *page) start() {
 		p.listenRaise()
 		p.listenSheets()
 		p.listenFiles()
+		p.listenPaper()
 		p.listenMeasured()
 		p.listenKept()
 		p.showTyped()
@@ -72,20 +72,12 @@ func (p *page) start() {
 	})
 }
 
-// recall puts on the shelf what the browser kept and takes in hand the boat of the
-// address, or the one that was in hand.
+// recall puts on the shelf what the browser kept and takes the first boat in hand.
 func (p *page) recall() {
-	p.shelf = work.NewShelf(p.keeper, work.UnitsOf(p.keeper.Units()))
-	if p.keeper.Refuses() || p.shelf.TakeOver() != nil {
-		p.sayNotKept()
-	}
-	if !p.readAddress(true) {
-		p.shelf.Open()
-	}
-	p.work = p.shelf.InHand()
-	p.addressed = p.shelf.Line()
+	r := p.desk.Open(address())
+	p.work = p.desk.Show()
 	p.id("units").Set("value", strconv.Itoa(int(p.work.System)))
-	p.nameUnread()
+	p.reply(r)
 }
 
 // pictureWait is how long the rest of the page waits for the first picture, ms: in
@@ -114,63 +106,38 @@ const pictureLook = 15
 type page struct {
 	document js.Value
 	picture  Picture
-	keeper   *keep.Keeper
-	shelf    *work.Shelf
+	desk     *desk.Desk
 	work     *work.Work // the one in hand
 	view     scene.View
 	list     draw.List
-	printing bool          // the picture is the printer's
-	paperFor design.Design // what is said of paper is of this boat
+	printing bool // the picture is the printer's
 	hands    hands
 	finger   *finger // on a slider, or nil
 	readout  slot
 	aboard   *int // the paddlers whose folds show, nil before any
 	// waterOf is the design whose numbers on the water show, heel that of the heeled
 	// section, rad.
-	waterOf design.Design
-	heel    float64
-	// recorded and readings are the lists of measurements; measured is the notebook
-	// whose tables show and measuredIn its units, builtFor the design that what moved
-	// is told of.
-	recorded, readings *measures
-	measured           *record.Notebook
-	measuredIn         units.System
-	builtFor           design.Design
-	// found is what was said of the boat found last, and foundFor that boat.
-	found       string
-	foundFor    design.Design
-	unfolded    string // the key of the fault whose fold was opened last
-	controls    map[string]*control
-	outputs     map[string]*output
-	checksAt    map[stage.Key]js.Value // the places of the checks
-	folds       []*fold
-	numbers     work.Numbers
-	speaker     work.Speaker
-	ribs        []int // whose sections are drawn
-	sheets      []*sheetRow
-	sheetsShown *shownSheets
-	resting     js.Value // the timer of what waits for the control to rest
-	turnFunc    js.Func
-	followed    bool // what stands further down the page shows the boat as she is
+	waterOf            design.Design
+	heel               float64
+	recorded, readings *measures // the lists of measurements
+	unfolded           string    // the key of the fault whose fold was opened last
+	controls           map[string]*control
+	outputs            map[string]*output
+	checksAt           map[stage.Key]js.Value // the places of the checks
+	folds              []*fold
+	numbers            work.Numbers
+	speaker            work.Speaker
+	sheets             []*sheetRow
+	sheetsShown        *shownSheets
+	resting            js.Value // the timer of what waits for the control to rest
+	turnFunc           js.Func
+	followed           bool // what stands further down the page shows the boat as she is
 
-	noticed  map[string][]action // the buttons of the notices, by their names
-	keeping  bool                // keepFunc is about to run
-	keepFunc js.Func
-	clearing bool // to forget what was taken off has been asked for once
-	// addressed is the line in the address, unreadable tells that what stands there
-	// cannot be read.
-	addressed  string
-	unreadable bool
-	// started tells that the page answers, opened that its first boat stood on all of it,
-	// inEvent that an event of the user's is answered; taking is the boat being taken in
-	// hand, good the one in hand as it last stood, and faults counts those that came
-	// without an event since the last that was followed by none.
-	started, opened bool
-	inEvent         bool
-	taking          string
-	good            work.Snapshot
-	faults          int
-	trip            trip
+	noticed map[string][]desk.Button // the buttons of the notices, by their names
+	keeping bool                     // what changed is about to be kept
+	// started tells that the page answers, inEvent that an event of the user's is answered.
+	started, inEvent bool
+	trip             trip
 }
 
 // answering is act as what answers an event.
@@ -210,8 +177,8 @@ func (p *page) follow() {
 	p.showTables(true)
 	p.showTables(false)
 	p.showRecord()
-	p.showPaper()
+	p.reply(p.desk.ShowPaper(p.paperForm()))
 	p.speak()
 	p.showShelf()
-	p.stood()
+	p.desk.Stood()
 }

@@ -14,8 +14,10 @@ func (p *page) id(name string) js.Value { return p.document.Call("getElementById
 // text is what a field holds, number that as a whole one and whether it is one.
 func (p *page) text(id string) string { return p.id(id).Get("value").String() }
 
-func number(field js.Value) (int, bool) {
-	n, err := strconv.Atoi(field.Get("value").String())
+func number(field js.Value) (int, bool) { return whole(field.Get("value").String()) }
+
+func whole(text string) (int, bool) {
+	n, err := strconv.Atoi(text)
 	return n, err == nil
 }
 
@@ -45,6 +47,7 @@ func (p *page) hide(id string, hidden bool) { p.id(id).Set("hidden", hidden) }
 func setText(at js.Value, text string) {
 	if at.Get("textContent").String() != text {
 		at.Set("textContent", text)
+		at.Delete("shownHTML")
 	}
 }
 

@@ -8,7 +8,6 @@ import (
 
 	"barkwright/core/design"
 	"barkwright/core/units"
-	"barkwright/wasm/work"
 )
 
 // control is what the form holds for one parameter.
@@ -240,18 +239,9 @@ func (p *page) formClick(e js.Value) {
 
 // setSystem changes the units everything is shown in.
 func (p *page) setSystem(s units.System) {
-	p.shelf.SetSystem(s)
-	p.keeper.SetUnits(work.UnitsID(s))
+	p.desk.SetSystem(s)
 	p.view.System = s
 	p.setRanges()
 	p.refresh()
 	p.turnIn(0)
-}
-
-// replace shows a design that came from elsewhere.
-func (p *page) replace(d design.Design) {
-	p.dropEntries()
-	p.work.Replace(d)
-	p.refresh()
-	p.save()
 }

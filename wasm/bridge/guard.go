@@ -7,9 +7,7 @@ import (
 	"runtime/debug"
 	"syscall/js"
 
-	"barkwright/core/file"
-	"barkwright/core/sheet"
-	"barkwright/wasm/work"
+	"barkwright/wasm/desk"
 )
 
 // callback is act for the browser to call. A fault of the program in it is met.
@@ -31,57 +29,23 @@ func (p *page) guard(act func()) {
 	act()
 }
 
-// meet goes on after a fault: with the boat as it last stood on the whole page, or
-// where it never did with another, and it says so and offers what was there.
+// meet goes on after a fault: with the boat that the desk then has in hand.
 func (p *page) meet() {
 	p.hands.drop()
 	p.view.Ghost = nil
 	if !p.started {
-		p.meetAtStart()
+		if p.desk.MeetAtStart() {
+			js.Global().Get("location").Call("reload")
+		} else {
+			js.Global().Call("stopped", desk.NotStarted)
+		}
 		return
 	}
-	met := p.work.Boat()
-	if !p.inEvent {
-		p.faults++
-	}
+	r, goOn := p.desk.Meet(p.inEvent)
 	p.inEvent = false
-	switch {
-	case p.taking != "":
-		p.shelf.SetAside(p.taking)
-		p.taking = ""
-	case p.good.Of(p.work) && p.faults <= 1:
-		p.good.Restore()
-	default:
-		p.shelf.SetAside(p.shelf.ID())
-		p.shelf.Open()
-	}
-	p.notice("fault", "The program met a fault of its own. The boat stands as it last did without it; nothing else is changed.",
-		action{"Save what was entered as a file", func() { p.saveBoats(file.File{Boats: []file.Boat{met}}, sheet.FileName(met.Design.Name, "", "json")) }})
-	p.nameUnread()
-	if p.faults <= mostFaults {
+	p.reply(r)
+	if goOn {
 		p.guard(p.shelved)
-	}
-}
-
-// mostFaults is how many in a row are gone on from: more are not of one boat.
-const mostFaults = 3
-
-// meetAtStart sets what was being opened aside and opens the page again without it.
-func (p *page) meetAtStart() {
-	if p.keeper.Stopped() && !p.keeper.Refuses() {
-		js.Global().Get("location").Call("reload")
-		return
-	}
-	js.Global().Call("stopped", "The program did not start: it met a fault of its own.")
-}
-
-// stood notes that the boat in hand went through everything on the page but for what
-// takes long.
-func (p *page) stood() {
-	p.good = p.work.Snapshot()
-	if !p.opened {
-		p.opened = true
-		p.keeper.Done()
 	}
 }
 
@@ -103,15 +67,4 @@ func (p *page) trips(in string) {
 	if t := p.trip; t.in == in && t.boat == p.work.Entered.Name {
 		panic("a fault made on purpose by a test")
 	}
-}
-
-// takeUp is Take of a place on the shelf; a boat that cannot be read is named.
-func (p *page) takeUp(take func(s *work.Shelf) error, id string) {
-	p.taking = id
-	err := take(p.shelf)
-	p.taking = ""
-	if err != nil {
-		p.nameUnread()
-	}
-	p.tookUp()
 }

@@ -8,6 +8,7 @@ import (
 
 	"barkwright/core/record"
 	"barkwright/core/units"
+	"barkwright/wasm/desk"
 	"barkwright/wasm/work"
 )
 
@@ -112,7 +113,7 @@ func (p *page) noted() {
 func (p *page) addMeasure(m *measures) {
 	list := p.work.Measurements(m.of)
 	if len(list) == record.MostData {
-		setText(p.id("record-said"), "The list is full: "+strconv.Itoa(record.MostData)+" measurements are kept.")
+		p.reply(desk.Full())
 		return
 	}
 	if len(m.rows) == len(list) {

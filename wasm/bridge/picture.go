@@ -5,8 +5,8 @@ package bridge
 import (
 	"syscall/js"
 
-	"barkwright/core/afloat"
 	"barkwright/core/draw"
+	"barkwright/wasm/desk"
 	"barkwright/wasm/pipeline"
 	"barkwright/wasm/scene"
 	"barkwright/wasm/scene/view"
@@ -18,10 +18,7 @@ func (p *page) draw() { p.drawIn(p.picture.Size()) }
 // drawIn is draw where the picture's size is known.
 func (p *page) drawIn(size draw.Size) {
 	p.view.System = p.work.System
-	p.view.Load = nil
-	if f := p.work.Canoe().Afloat.Floated; f.State == afloat.Floats {
-		p.view.Load = &scene.Load{Height: f.Upright.Waterplane.Height, Slope: f.Upright.Waterplane.Slope}
-	}
+	p.view.Load = scene.LoadOf(p.work.Canoe())
 	p.view = p.view.Clamp(size)
 	p.readOut("off")
 	p.id("view").Call("toggleAttribute", "data-near", p.view.Zoom > 1)
@@ -51,7 +48,7 @@ func (p *page) printPicture() {
 		p.known().Need(pipeline.Drawing)
 		v.Flat = p.known().Drawing()
 	}
-	p.picture.Print(view.Draw(p.work.Canoe(), v, figureSize))
+	p.picture.Print(view.Draw(p.work.Canoe(), v, desk.FigureSize))
 }
 
 func (p *page) listenPicture() {

@@ -2,6 +2,7 @@ package scene
 
 import (
 	"barkwright/core"
+	"barkwright/core/afloat"
 	"barkwright/core/bark"
 	"barkwright/core/draw"
 	"barkwright/core/refit"
@@ -104,4 +105,13 @@ func (v View) ZoomAt(p draw.Point, factor float64, size draw.Size) View {
 	v.PanX, v.PanY = cx-ratio*(cx-v.PanX), cy-ratio*(cy-v.PanY)
 	v.Zoom = near
 	return v.Clamp(size)
+}
+
+// LoadOf is the water line of a boat with her load; nil where she does not float.
+func LoadOf(c core.Canoe) *Load {
+	f := c.Afloat.Floated
+	if f.State != afloat.Floats {
+		return nil
+	}
+	return &Load{Height: f.Upright.Waterplane.Height, Slope: f.Upright.Waterplane.Slope}
 }

@@ -311,3 +311,15 @@ func (w *Work) Fault(key string) (design.Fault, bool) {
 	}
 	return design.Fault{}, false
 }
+
+// ResetAll puts every dimension at its default in one step of undo, and says what stays.
+func (w *Work) ResetAll() string {
+	d, was := design.Default(), w.Entered
+	d.Name, d.Notes, d.OnHand = was.Name, was.Notes, was.OnHand
+	w.Replace(d)
+	gone := ""
+	if !was.Corrected.None() {
+		gone = ", and the corrections from readings are taken off"
+	}
+	return "Every dimension stands at its start" + gone + ". The name, the notes, the bark on hand and what was measured are kept. Undo takes it back."
+}

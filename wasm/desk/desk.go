@@ -1,0 +1,148 @@
+package desk
+
+import (
+	"strconv"
+
+	"barkwright/core/design"
+	"barkwright/core/record"
+	"barkwright/core/units"
+	"barkwright/wasm/keep"
+	"barkwright/wasm/markup"
+	"barkwright/wasm/work"
+)
+
+// Desk is the boats of the page and what was last asked of them.
+type Desk struct {
+	Shelf *work.Shelf
+
+	keeper *keep.Keeper
+	shown  *work.Work // the boat that the page shows
+	// addressed is the line in the address, unreadable tells that what stands there
+	// cannot be read.
+	addressed  string
+	unreadable bool
+	clearing   bool // to forget what was taken off has been asked for once
+
+	// taking is the boat being taken in hand, good the one shown as it last stood, opened
+	// tells that the first one did, and faults counts those that came without an event.
+	taking string
+	good   work.Snapshot
+	opened bool
+	faults int
+
+	paper  paper
+	record recorded
+}
+
+// New is the desk of what a browser keeps; it has no shelf before Open.
+func New(k *keep.Keeper) *Desk { return &Desk{keeper: k} }
+
+// Open puts on the shelf what the browser kept and takes the first boat in hand: that of the
+// address, where boat is its name in the history, or else the one that was.
+func (d *Desk) Open(line, boat string) Reply {
+	d.Shelf = work.NewShelf(d.keeper, work.UnitsOf(d.keeper.Units()))
+	var r Reply
+	if d.keeper.Refuses() || d.Shelf.TakeOver() != nil {
+		r = d.notKept()
+	}
+	read, said := d.readAddress(line, boat, true)
+	if !read {
+		d.Shelf.Open()
+	}
+	d.addressed = d.Shelf.Line()
+	return r.and(said).and(d.unread())
+}
+
+// Show is the boat in hand, which the page shows from now on.
+func (d *Desk) Show() *work.Work {
+	d.shown = d.Shelf.InHand()
+	return d.shown
+}
+
+// SetSystem changes the units that everything is shown in, and keeps them.
+func (d *Desk) SetSystem(s units.System) {
+	d.Shelf.SetSystem(s)
+	d.keeper.SetUnits(work.UnitsID(s))
+}
+
+// Starting lists the boats to start from, all of them invented, as HTML.
+func Starting() string {
+	list := markup.Option("", "Start from…") + markup.Option("-1", design.Default().Name)
+	for i, d := range design.Starting() {
+		list += markup.Option(strconv.Itoa(i), d.Name)
+	}
+	return list
+}
+
+// Start puts one of those beside the others.
+func (d *Desk) Start(i int) Reply {
+	from := design.Default()
+	if i >= 0 {
+		from = design.Starting()[i]
+	}
+	d.Shelf.Add(from)
+	return Reply{TookUp: true}
+}
+
+// Take takes a boat of the shelf in hand.
+func (d *Desk) Take(i int) Reply {
+	return d.take(d.Shelf.IDAt(i), func() error { return d.Shelf.Take(i) })
+}
+
+// take takes a boat in hand; one that cannot be read is named.
+func (d *Desk) take(id string, take func() error) Reply {
+	d.taking = id
+	err := take()
+	d.taking = ""
+	r := Reply{TookUp: true}
+	if err != nil {
+		r = r.and(d.unread())
+	}
+	return r
+}
+
+// Do answers the buttons over the form.
+func (d *Desk) Do(what string) Reply {
+	w, said := d.Shelf.InHand(), ""
+	switch what {
+	case "undo":
+		w.Undo()
+	case "redo":
+		w.Redo()
+	case "reset":
+		said = w.ResetAll()
+	default:
+		return Reply{}
+	}
+	return Reply{Changed: true, Says: []Said{{"did", said}}}
+}
+
+// unread says at the top what is kept and cannot be opened, and offers it.
+func (d *Desk) unread() (r Reply) {
+	for _, u := range d.keeper.Unread() {
+		n := Notice{u.Key, "“" + u.Name + "” is kept and was not opened. " + u.Why, []Button{{"Save it as a file", func() Reply {
+			return Reply{Save: &File{jsonName(u.Name), json, d.keeper.Text(u.Key)}}
+		}}}}
+		if u.Stops {
+			n.Buttons = append(n.Buttons, Button{"Try it again", func() Reply {
+				d.Shelf.Retry(u.Key)
+				return Reply{Unsay: []string{u.Key}, Shelf: true}
+			}})
+		} else {
+			n.Text += " It stays as it is."
+		}
+		r.Notices = append(r.Notices, n)
+	}
+	return r
+}
+
+// counted is a number of things in words that a list of them is called by.
+func counted(n int, one, many string) string {
+	if n == 1 {
+		return "1 " + one
+	}
+	return strconv.Itoa(n) + " " + many
+}
+
+// notebook is that of the boat shown.
+func (d *Desk) notebook() *record.Notebook { return d.shown.Notebook }

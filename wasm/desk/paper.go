@@ -1,0 +1,210 @@
+package desk
+
+import (
+	"strings"
+
+	"barkwright/core"
+	"barkwright/core/answer"
+	"barkwright/core/design"
+	"barkwright/core/draw"
+	"barkwright/core/pattern"
+	"barkwright/core/sheet"
+	"barkwright/core/stage"
+	"barkwright/core/units"
+	"barkwright/wasm/markup"
+	"barkwright/wasm/pipeline"
+	"barkwright/wasm/scene"
+	"barkwright/wasm/scene/view"
+)
+
+// Where the paper's buttons and fields say what they do.
+const (
+	paperSays = "paper-says"
+	scaleSays = "measured-says"
+)
+
+// paper is what was last asked of paper.
+type paper struct {
+	of      design.Design // what is said is of this boat
+	ribs    []int         // whose sections are drawn
+	checked bool          // a print was measured
+}
+
+// PaperForm is what the form of what can be printed holds.
+type PaperForm struct {
+	Sheets         []stage.Key // of the build sheets chosen
+	Patterns       []string    // the keys of the kinds chosen
+	Drawing, Table string      // the key of the pattern and of the table to be handed over
+	Ribs           string      // whose sections are wanted
+	Bar            int         // which printed bar was measured
+	Measured       string      // what it measured
+	Date           string      // today's, as the user reads it
+}
+
+// PaperLists are the lists of what can be printed and handed over, as HTML.
+func PaperLists(c core.Canoe) (sheets, patterns, drawings, tables string) {
+	for _, s := range stage.All() {
+		sheets += markup.Choice("sheet", string(s.Key), s.Name, true)
+	}
+	for _, k := range pattern.Kinds() {
+		patterns += markup.Choice("pattern", k.Key, k.Label, false)
+		drawings += markup.Option(k.Key, k.Label)
+	}
+	for _, key := range answer.TableKeys() {
+		t, _ := answer.MakeTable(c, key)
+		tables += markup.Option(key, t.Title)
+	}
+	return sheets, patterns, drawings, tables
+}
+
+// Paper answers the buttons of what can be printed and handed over.
+func (d *Desk) Paper(what string, form PaperForm) Reply {
+	if what == "check" {
+		return d.checkScale(form)
+	}
+	if d.shown.None {
+		return d.onPaper("This boat could not be built so far: there is nothing of it to print or to hand over.")
+	}
+	switch what {
+	case "print":
+		return d.printChosen(form)
+	case "roll":
+		return d.drawn(form, func(b *strings.Builder, p pattern.Pattern) Reply {
+			return d.printed(b, sheet.PrintRoll(b, p, d.head(form)))
+		})
+	case "svg":
+		return d.drawn(form, func(b *strings.Builder, p pattern.Pattern) Reply {
+			return d.handed(b, p.SVG(b, d.head(form)), form.Drawing, "svg", "image/svg+xml", ": one unit is one millimetre.")
+		})
+	case "csv":
+		return d.csv(form)
+	}
+	return Reply{}
+}
+
+// ShowPaper brings what is said under the paper's buttons to the boat shown: what was
+// said of another goes, and a print is measured against this one.
+func (d *Desk) ShowPaper(form PaperForm) Reply {
+	r := d.Ribs(form.Ribs)
+	if d.paper.of != d.shown.Canoe().Design {
+		r = r.and(d.onPaper(""))
+	}
+	if d.paper.checked {
+		r = r.and(d.checkScale(form))
+	}
+	return r
+}
+
+// ribsField is where it is typed which ribs' sections are drawn.
+const ribsField = "section-ribs"
+
+// Ribs reads which ribs' sections are wanted and says at the field which are drawn. What
+// cannot be read is named there, and what was last read stays.
+func (d *Desk) Ribs(text string) Reply {
+	f, fault := d.shown.Canoe().Frame, ""
+	if ribs, err := pattern.ReadRibs(text, f.Ribs); err != nil {
+		fault = err.Error()
+	} else {
+		d.paper.ribs = ribs
+	}
+	r := say(ribsField+"-fault", fault).saying(ribsField+"-echo", "Drawn: "+pattern.SectionRibs(f, d.paper.ribs)+".")
+	r.Invalid = map[string]bool{ribsField: fault != ""}
+	return r
+}
+
+func (d *Desk) onPaper(text string) Reply {
+	d.paper.of = d.shown.Canoe().Design
+	return say(paperSays, text)
+}
+
+// laidFlat is the canoe with its bark laid flat for the figures.
+func (d *Desk) laidFlat() core.Canoe {
+	d.shown.Known().Need(pipeline.Figures)
+	return d.shown.Canoe()
+}
+
+func (d *Desk) head(form PaperForm) pattern.Head {
+	of := d.shown.Canoe().Design
+	// A design that has been worked out has only finite numbers: its line is there.
+	line, _ := design.Line(of)
+	return pattern.Head{Boat: of.Name, Code: line, Date: form.Date}
+}
+
+func (d *Desk) printChosen(form PaperForm) Reply {
+	if len(form.Sheets)+len(form.Patterns) == 0 {
+		return d.onPaper("Nothing is chosen to print.")
+	}
+	c := d.laidFlat()
+	j := sheet.Job{Canoe: c, System: d.shown.System, Head: d.head(form), Figures: figures(c, d.shown.System),
+		Sheets: form.Sheets, Patterns: form.Patterns, Ribs: d.paper.ribs}
+	var b strings.Builder
+	return d.printed(&b, sheet.Print(&b, j))
+}
+
+// printed is what was written, for the printer, or why it could not be.
+func (d *Desk) printed(b *strings.Builder, err error) Reply {
+	if err != nil {
+		return d.onPaper(err.Error())
+	}
+	r := d.onPaper("")
+	r.Print = b.String()
+	return r
+}
+
+// handed is what was written, as a file, or why it could not be.
+func (d *Desk) handed(b *strings.Builder, err error, part, ending, kind, more string) Reply {
+	if err != nil {
+		return d.onPaper(err.Error())
+	}
+	r := d.onPaper("Handed over as a file" + more)
+	r.Save = &File{sheet.FileName(d.shown.Canoe().Design.Name, part, ending), kind, b.String()}
+	return r
+}
+
+// drawn is what write makes of the pattern chosen, where the boat has it.
+func (d *Desk) drawn(form PaperForm, write func(*strings.Builder, pattern.Pattern) Reply) Reply {
+	p := pattern.Stack(pattern.Make(d.laidFlat(), form.Drawing, pattern.Options{System: d.shown.System, Ribs: d.paper.ribs}))
+	if len(p.Lines) == 0 {
+		return d.onPaper("This boat has none: there is nothing to draw.")
+	}
+	var b strings.Builder
+	return write(&b, p)
+}
+
+func (d *Desk) csv(form PaperForm) Reply {
+	t, ok := answer.MakeTable(d.laidFlat(), form.Table)
+	if !ok {
+		return Reply{}
+	}
+	var b strings.Builder
+	return d.handed(&b, sheet.CSV(&b, d.shown.Canoe().Design.Name, t, d.shown.System), form.Table, "csv", "text/csv;charset=utf-8", ".")
+}
+
+// checkScale answers what a printed bar measured.
+func (d *Desk) checkScale(form PaperForm) Reply {
+	d.paper.checked = true
+	// A bare number is in the unit that the bar is named in.
+	system := [...]units.System{units.Metric, units.Imperial16}[form.Bar]
+	v, _, err := units.SmallLength.Parse(form.Measured, system)
+	if err != nil {
+		return say(scaleSays, err.Error())
+	}
+	longest := d.shown.Canoe().Frame.Gunwales.Run
+	return say(scaleSays, pattern.CheckScale(pattern.ScaleBars[form.Bar], v, longest).Text("the story stick", longest, d.shown.System))
+}
+
+// FigureSize is the room of a view on a sheet, CSS pixels: the sheet's width, and the
+// twelve points of its lettering.
+var FigureSize = draw.Size{Width: 718, Height: 330, Letter: 16}
+
+// figures are both views, black on white.
+func figures(c core.Canoe, s units.System) []sheet.Figure {
+	var out []sheet.Figure
+	for _, state := range []scene.State{scene.OnTheBed, scene.Finished} {
+		v := scene.View{State: state, Zoom: 1, System: s, Load: scene.LoadOf(c)}
+		id := "paper-" + strings.ReplaceAll(state.String(), " ", "-")
+		out = append(out, sheet.Figure{Caption: "Top and side view, " + state.String() + ".",
+			SVG: markup.SVG(id, draw.Print(), view.TopAndSide(c, v, FigureSize))})
+	}
+	return out
+}
