@@ -262,6 +262,7 @@ func (p *Predictor) Next() (Reply, bool) {
 	case len(p.all) == 0:
 		return say(recordSaid, "There is no width, height or point taken at a place to leave out: add some."), false
 	}
+	p.desk.forgetOthers()
 	p.desk.record.predicted = p.all
 	_, said, _ := p.desk.Said()
 	slots, _ := p.desk.RecordSlots()
