@@ -31,7 +31,7 @@ var levels = [][]string{
 	{"wasm/scene/view"},
 	{"wasm/keep"},
 	{"wasm/work", "wasm/paint/mesh"},
-	{"wasm/markup"},
+	{"wasm/markup", "wasm/hands"},
 	{"wasm/desk"},
 	{"wasm/paint", "wasm/bridge"},
 	{"wasm"},

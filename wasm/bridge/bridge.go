@@ -11,6 +11,7 @@ import (
 	"barkwright/core/draw"
 	"barkwright/core/stage"
 	"barkwright/wasm/desk"
+	"barkwright/wasm/hands"
 	"barkwright/wasm/keep"
 	"barkwright/wasm/scene"
 	"barkwright/wasm/work"
@@ -111,7 +112,7 @@ type page struct {
 	view     scene.View
 	list     draw.List
 	printing bool // the picture is the printer's
-	hands    hands
+	hands    hands.Hands
 	finger   *finger // on a slider, or nil
 	readout  slot
 	aboard   *int // the paddlers whose folds show, nil before any

@@ -31,7 +31,7 @@ func (p *page) guard(act func()) {
 
 // meet goes on after a fault: with the boat that the desk then has in hand.
 func (p *page) meet() {
-	p.hands.drop()
+	p.hands.Drop()
 	p.view.Ghost = nil
 	if !p.started {
 		if p.desk.MeetAtStart() {

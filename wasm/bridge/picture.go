@@ -79,17 +79,7 @@ func (p *page) touch(name string) {
 // readOut says of the part touched what it is now. It is spoken where the part is
 // new, and only shown where the boat or the units are.
 func (p *page) readOut(live string) {
-	name := p.view.Touched
-	text := p.handleWords()
-	if text == "" {
-		text = view.Readout(p.work.Canoe(), name, p.work.System)
-	}
-	if text == "" {
-		text = view.ReadMeasured(p.view.Measured, name, p.work.System)
-	}
-	if text == "" {
-		text = "Touch a part of the boat to read it."
-	}
+	text := p.hands.Readout(p.work, p.view)
 	if text == p.readout.text {
 		return
 	}
@@ -112,40 +102,14 @@ func (p *page) rowTouched(e js.Value) {
 	}
 }
 
-// nearer is one step of the zoom, and panShare how much of the picture a step moves.
-const (
-	nearer   = 1.4
-	panShare = 0.15
-)
-
 // look zooms or moves the picture by a named step.
 func (p *page) look(step string) {
-	size := p.picture.Size()
-	middle := draw.Point{X: size.Width / 2, Y: size.Height / 2}
-	switch step {
-	case "in":
-		p.view = p.view.ZoomAt(middle, nearer, size)
-	case "out":
-		p.view = p.view.ZoomAt(middle, 1/nearer, size)
-	case "fit":
-		p.view.Zoom, p.view.PanX, p.view.PanY = 1, 0, 0
-	case "bow":
-		p.view.PanX -= panShare * size.Width
-	case "stern":
-		p.view.PanX += panShare * size.Width
-	case "up":
-		p.view.PanY += panShare * size.Height
-	case "down":
-		p.view.PanY -= panShare * size.Height
-	}
+	p.view = p.view.Look(step, p.picture.Size())
 	p.draw()
 }
 
-// pictureKeys are the picture's keys while it has the focus.
-var pictureKeys = map[string]string{"+": "in", "=": "in", "-": "out", "0": "fit", "ArrowLeft": "stern", "ArrowRight": "bow", "ArrowUp": "up", "ArrowDown": "down"}
-
 func (p *page) pictureKey(e js.Value) {
-	if step, ok := pictureKeys[e.Get("key").String()]; ok && !e.Get("ctrlKey").Bool() && !e.Get("metaKey").Bool() {
+	if step, ok := scene.LookOfKey(e.Get("key").String()); ok && !e.Get("ctrlKey").Bool() && !e.Get("metaKey").Bool() {
 		e.Call("preventDefault")
 		p.look(step)
 	}

@@ -5,28 +5,23 @@ package bridge
 import (
 	"syscall/js"
 
-	"barkwright/wasm/work"
+	"barkwright/core/draw"
+	"barkwright/wasm/hands"
 )
 
-// finger is a finger on a slider. Browsers would move the slider to where the finger
-// comes down, and on as it scrolls the page: what they do with it is undone, and the
-// slider moves by how far the finger has gone sideways.
+// finger is a finger on a slider: what the browser itself does with it is undone.
 type finger struct {
-	work.Swipe
+	hands.Slide
 	slider js.Value
-	start  float64 // what the slider stood at
-	shows  string  // what it stands at, as its value
-	pixel  float64 // what a pixel of its way changes
+	shows  string // what it stands at, as its value
 	move   js.Func
 }
 
 // listenSliders answers every slider of the page under a finger; a mouse and keys are
 // left to the browser.
 func (p *page) listenSliders() {
-	on := func(event string, act func(js.Value)) {
-		// Before anyone else on the page hears of it.
-		p.document.Call("addEventListener", event, p.answering(act), true)
-	}
+	// Before anyone else on the page hears of it.
+	on := func(event string, act func(js.Value)) { p.onCapture(p.document, event, act) }
 	on("pointerdown", p.fingerDown)
 	on("pointerup", func(e js.Value) { p.fingerUp(e, false) })
 	on("pointercancel", func(e js.Value) { p.fingerUp(e, true) })
@@ -38,38 +33,31 @@ func (p *page) listenSliders() {
 }
 
 func (p *page) fingerDown(e js.Value) {
-	slider := e.Get("target")
+	slider, at := e.Get("target"), pointer(e)
 	p.dropFinger()
-	if !byFinger(e) || !slider.Call("matches", "input[type=range]").Bool() {
+	if !at.Finger || !slider.Call("matches", "input[type=range]").Bool() {
 		return
 	}
 	// Without this a tap would be a click of a mouse on the slider as well. It does not
 	// keep the finger from scrolling.
 	e.Call("preventDefault")
-	at := onPage(e)
-	f := &finger{Swipe: work.SwipeFrom(at.X, at.Y), slider: slider, shows: slider.Get("value").String()}
-	f.start = f.number("value")
-	f.pixel = (f.number("max") - f.number("min")) / slider.Get("clientWidth").Float()
-	f.move = p.answering(func(e js.Value) { p.fingerMoved(f, e) })
+	number := func(name string) float64 { return js.Global().Call("Number", slider.Get(name)).Float() }
+	f := &finger{slider: slider, shows: slider.Get("value").String(), Slide: hands.SlideFrom(at.OnPage.X, at.OnPage.Y,
+		number("value"), number("min"), number("max"), slider.Get("clientWidth").Float())}
+	f.move = p.answering(func(e js.Value) { f.moved(pointer(e).OnPage) })
 	slider.Call("addEventListener", "pointermove", f.move)
 	p.finger = f
 }
 
-func (p *page) fingerMoved(f *finger, e js.Value) {
-	at, was := onPage(e), f.Way()
-	if f.To(at.X, at.Y) != work.Sideways {
-		return
-	}
-	if was == work.Nowhere {
+func (f *finger) moved(at draw.Point) {
+	value, moves, begun := f.To(at.X, at.Y)
+	if begun && moves {
 		f.slider.Call("focus", map[string]any{"preventScroll": true})
 	}
-	f.slider.Set("value", decimal(f.start+f.pixel*f.Along(at.X)))
-	f.tell("input")
-}
-
-// number is the slider's min, max or value.
-func (f *finger) number(name string) float64 {
-	return js.Global().Call("Number", f.slider.Get(name)).Float()
+	if moves {
+		f.slider.Set("value", decimal(value))
+		f.tell("input")
+	}
 }
 
 // tell lets the page know of a value that the finger has set.
@@ -86,7 +74,7 @@ func (p *page) fingerUp(e js.Value, cancelled bool) {
 		return
 	}
 	f.slider.Call("removeEventListener", "pointermove", f.move)
-	switch moved := f.Way() == work.Sideways; {
+	switch moved := f.Moved(); {
 	case moved && !cancelled:
 		f.tell("change")
 	case moved && keyOf(f.slider) != "":
@@ -94,7 +82,7 @@ func (p *page) fingerUp(e js.Value, cancelled bool) {
 		p.refresh()
 		f.shows = f.slider.Get("value").String()
 	case moved:
-		f.slider.Set("value", decimal(f.start))
+		f.slider.Set("value", decimal(f.Start))
 		f.tell("input")
 	}
 	if !cancelled {
@@ -113,14 +101,11 @@ func (p *page) leaveSlider(delay int) {
 	if f == nil {
 		return
 	}
-	var later js.Func
-	later = p.callback(func([]js.Value) {
-		later.Release()
+	p.later(delay, func() {
 		if p.finger == f {
 			p.dropFinger()
 		}
 	})
-	js.Global().Call("setTimeout", later, delay)
 }
 
 func (p *page) dropFinger() {
