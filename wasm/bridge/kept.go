@@ -3,7 +3,6 @@
 package bridge
 
 import (
-	"strconv"
 	"syscall/js"
 
 	"barkwright/core/units"
@@ -72,7 +71,8 @@ func (p *page) showTyped() {
 		if c, ok := p.controls[field]; ok && !c.typed.IsNull() {
 			c.typed.Set("value", text)
 			c.unread = true
-			c.fault.set(p.whyHalf(p.read(c.param, text)))
+			_, _, err := p.read(c.param, text)
+			c.fault.set(work.WhyHalf(err))
 		}
 	}
 	for _, row := range p.sheets {
@@ -80,7 +80,8 @@ func (p *page) showTyped() {
 			if text, ok := p.work.Typed[side.key]; ok {
 				side.input.Set("value", text)
 				side.unread = true
-				side.fault.set(p.whyHalf(units.Length.Parse(text, p.work.System)))
+				_, _, err := units.Length.Parse(text, p.work.System)
+				side.fault.set(work.WhyHalf(err))
 			}
 		}
 	}
@@ -88,71 +89,5 @@ func (p *page) showTyped() {
 	if name, ok := p.work.Typed["record-name"]; ok {
 		p.work.SetTyped("record-name", "")
 		p.work.SetRecord(name, p.work.Measurements(work.Recorded))
-	}
-}
-
-// halfTyped says of what can be read and was never left that it counts for nothing yet.
-const halfTyped = "Typed, and not taken yet: press Enter in the field to take it."
-
-func (p *page) whyHalf(_ float64, _ string, err error) string {
-	if err != nil {
-		return err.Error()
-	}
-	return halfTyped
-}
-
-// halfRow is the name of a field of a measurement's row among what is half typed.
-func (m *measures) halfRow(i int, f work.Field) string {
-	return m.list.Get("id").String() + "." + strconv.Itoa(i) + "." + strconv.Itoa(int(f))
-}
-
-// noteRow remembers what stands half typed in a row, and forgets it once the row says
-// nothing else than the notebook.
-func (p *page) noteRow(m *measures, i int) {
-	r := m.rows[i]
-	begun := i >= m.stand
-	for f, in := range r.fields {
-		f := work.Field(f)
-		text := in.Get("value").String()
-		if f == work.Locked {
-			text = map[bool]string{true: "yes"}[in.Get("checked").Bool()]
-		}
-		if !begun && text == r.Text(f, p.work.System) {
-			text = ""
-		}
-		p.work.SetTyped(m.halfRow(i, f), text)
-	}
-	p.saveSoon()
-}
-
-// noteRows does so for every row of a list, where rows have moved.
-func (p *page) noteRows(m *measures) {
-	for f := range work.Fields {
-		p.work.SetTyped(m.halfRow(len(m.rows), f), "")
-	}
-	for i := range m.rows {
-		p.noteRow(m, i)
-	}
-}
-
-// halfRows puts back what stood half typed in the rows of a list.
-func (p *page) halfRows(m *measures) {
-	for i := 0; i <= len(m.rows); i++ {
-		for f := range work.Fields {
-			text, ok := p.work.Typed[m.halfRow(i, f)]
-			if !ok {
-				continue
-			}
-			if i == len(m.rows) {
-				m.add(work.NextEntry(m.of, p.work.Measurements(m.of)))
-			}
-			r := m.rows[i]
-			if r.Enter(f, text, p.work.System); f == work.Value && r.Bad[f] == "" {
-				r.Bad[f] = halfTyped
-			}
-			if r.Bad[f] != "" {
-				r.fields[f].Set("value", text)
-			}
-		}
 	}
 }

@@ -6,37 +6,36 @@ import (
 	"strconv"
 	"syscall/js"
 
-	"barkwright/core/record"
-	"barkwright/core/units"
 	"barkwright/wasm/desk"
+	"barkwright/wasm/markup"
 	"barkwright/wasm/work"
 )
 
-// measures is a list of measurements on the page, a row for each and, while one is
-// begun, a row more.
+// measures is a list of measurements on the page.
 type measures struct {
-	of   work.List
+	*work.Rows
 	list js.Value
 	rows []*measureRow
-	// boat, notebook and system are whose rows these are; the first of them, stand,
-	// are in the notebook, one more may be begun.
-	boat     *work.Work
-	notebook *record.Notebook
-	system   units.System
-	stand    int
+}
+
+// measureRow is one measurement's row on the page.
+type measureRow struct {
+	li     js.Value
+	fields [work.Fields]js.Value
+	says   slot
 }
 
 // listenMeasures answers one of the lists.
 func (p *page) listenMeasures(of work.List, id string) *measures {
-	m := &measures{of: of, list: p.id(id)}
+	m := &measures{Rows: work.NewRows(of, id), list: p.id(id)}
 	p.on(m.list, "input", func(e js.Value) {
-		if r, i, _ := m.at(e.Get("target")); r != nil {
+		if i, _, ok := m.at(e.Get("target")); ok {
 			p.noteRow(m, i)
 		}
 	})
 	p.on(m.list, "change", func(e js.Value) {
-		if r, i, f := m.at(e.Get("target")); r != nil {
-			p.measureEntered(m, r, i, f)
+		if i, f, ok := m.at(e.Get("target")); ok {
+			p.measureEntered(m, i, f)
 		}
 	})
 	p.on(m.list, "click", func(e js.Value) {
@@ -44,7 +43,7 @@ func (p *page) listenMeasures(of work.List, id string) *measures {
 		if b.IsNull() {
 			return
 		}
-		if r, i, _ := m.at(b); r != nil {
+		if i, _, ok := m.at(b); ok {
 			p.strikeOut(m, i)
 		}
 	})
@@ -57,51 +56,61 @@ func (p *page) listenMeasures(of work.List, id string) *measures {
 		}
 	})
 	p.on(m.list, "keydown", func(e js.Value) {
-		r, i, f := m.at(e.Get("target"))
-		asked = r != nil && e.Get("key").String() == "Enter" && f != work.What
+		i, f, ok := m.at(e.Get("target"))
+		asked = ok && e.Get("key").String() == "Enter" && f != work.What
 		if !asked {
 			return
 		}
 		e.Call("preventDefault")
-		p.measureEntered(m, r, i, f)
-		if i == len(m.rows)-1 && r.Whole() {
+		if whole := p.measureEntered(m, i, f); whole && i == len(m.rows)-1 {
 			p.addMeasure(m)
 		}
 	})
 	return m
 }
 
-// at is the row an element stands in, its place, and the field it is.
-func (m *measures) at(target js.Value) (*measureRow, int, work.Field) {
+// at is the place of the row an element stands in, and the field it is.
+func (m *measures) at(target js.Value) (int, work.Field, bool) {
 	li := target.Call("closest", "li")
 	for i, r := range m.rows {
 		if r.li.Equal(li) {
-			f, _ := strconv.Atoi(target.Get("dataset").Get("field").String())
-			return r, i, work.Field(f)
+			f, _ := whole(data(target, "field"))
+			return i, work.Field(f), true
 		}
 	}
-	return nil, 0, 0
+	return 0, 0, false
+}
+
+// text is what stands in a field of a row; Locked has "yes" or nothing.
+func (r *measureRow) text(f work.Field) string {
+	if f == work.Locked && !r.fields[f].Get("checked").Bool() {
+		return ""
+	}
+	return r.fields[f].Get("value").String()
 }
 
 // measureEntered reads a field; a row that is whole goes into the notebook.
-func (p *page) measureEntered(m *measures, r *measureRow, i int, f work.Field) {
-	in := r.fields[f]
-	text := in.Get("value").String()
-	if f == work.Locked && !in.Get("checked").Bool() {
-		text = ""
-	}
-	r.Enter(f, text, p.work.System)
-	if r.Whole() {
-		p.work.PutMeasurement(m.of, i, r.Datum)
-		r.was, m.notebook, m.stand = r.Datum, p.work.Notebook, len(p.work.Measurements(m.of))
+func (p *page) measureEntered(m *measures, i int, f work.Field) (whole bool) {
+	if whole = m.Enter(p.work, i, f, m.rows[i].text(f)); whole {
 		p.noted()
 	}
-	m.dress(r, i, p.work.System)
+	p.dress(m, i)
 	p.noteRow(m, i)
 	p.showSaid()
-	if r.Bad[f] != "" {
-		p.speakWrong(fieldNames[f], r.Bad[f])
+	if bad := m.Entries[i].Bad[f]; bad != "" {
+		p.speakWrong(f.String(), bad)
 	}
+	return whole
+}
+
+// noteRow remembers what stands half typed in a row.
+func (p *page) noteRow(m *measures, i int) {
+	var texts [work.Fields]string
+	for f := range work.Fields {
+		texts[f] = m.rows[i].text(f)
+	}
+	m.Note(p.work, i, texts)
+	p.saveSoon()
 }
 
 // noted follows a change of the notebook.
@@ -111,35 +120,24 @@ func (p *page) noted() {
 }
 
 func (p *page) addMeasure(m *measures) {
-	list := p.work.Measurements(m.of)
-	if len(list) == record.MostData {
+	if !m.Add(p.work) {
 		p.reply(desk.Full())
 		return
 	}
-	if len(m.rows) == len(list) {
-		m.add(work.NextEntry(m.of, list))
-		m.dress(m.rows[len(list)], len(list), p.work.System)
-	}
+	p.dressRows(m)
 	// Not at once: the key that asked for the row would go on to open its list.
-	first := m.rows[len(m.rows)-1].fields[work.What]
-	var focus js.Func
-	focus = p.callback(func([]js.Value) {
-		focus.Release()
-		first.Call("focus")
-	})
-	js.Global().Call("setTimeout", focus)
+	p.later(0, func() { m.rows[len(m.rows)-1].fields[work.What].Call("focus") })
 }
 
 // strikeOut takes row i off and moves the focus to what is left.
 func (p *page) strikeOut(m *measures, i int) {
 	m.rows[i].li.Call("remove")
 	m.rows = append(m.rows[:i:i], m.rows[i+1:]...)
-	p.work.DropMeasurement(m.of, i)
-	m.notebook, m.stand = p.work.Notebook, len(p.work.Measurements(m.of))
-	for k, r := range m.rows {
-		m.dress(r, k, p.work.System)
+	m.Drop(p.work, i)
+	p.dressRows(m)
+	for k := range m.rows {
+		p.noteRow(m, k)
 	}
-	p.noteRows(m)
 	p.noted()
 	p.showSaid()
 	if len(m.rows) > 0 {
@@ -149,42 +147,59 @@ func (p *page) strikeOut(m *measures, i int) {
 	}
 }
 
-// showMeasures brings a list to the notebook in hand. A row that is being entered
-// stays as it is where the notebook has no other in its place.
-func (p *page) showMeasures(m *measures) {
-	if m.boat == p.work && m.notebook == p.work.Notebook && m.system == p.work.System {
-		return
+// dressRows brings the rows on the page to those of the list.
+func (p *page) dressRows(m *measures) {
+	for len(m.rows) > len(m.Entries) {
+		last := len(m.rows) - 1
+		m.rows[last].li.Call("remove")
+		m.rows = m.rows[:last]
 	}
-	list := p.work.Measurements(m.of)
-	another := m.boat != p.work
-	if another {
-		m.cut(0)
+	for len(m.rows) < len(m.Entries) {
+		m.list.Call("insertAdjacentHTML", "beforeend", markup.MeasureRow(m.Of))
+		r := &measureRow{li: m.list.Get("lastElementChild")}
+		each(r.li, "[data-field]", func(at js.Value) {
+			f, _ := whole(data(at, "field"))
+			r.fields[f] = at
+		})
+		r.says.at = r.li.Call("querySelector", ".fault")
+		m.rows = append(m.rows, r)
 	}
-	if m.stand != len(list) {
-		m.cut(min(m.stand, len(list)))
-	}
-	for i, d := range list {
-		if i == len(m.rows) {
-			m.add(work.OfDatum(d))
-		}
-		if r := m.rows[i]; r.was != d {
-			r.Entry, r.was = work.OfDatum(d), d
-		}
-	}
-	m.boat, m.notebook, m.system, m.stand = p.work, p.work.Notebook, p.work.System, len(list)
-	if another {
-		p.halfRows(m)
-	}
-	for i, r := range m.rows {
-		m.dress(r, i, m.system)
+	for i := range m.rows {
+		p.dress(m, i)
 	}
 }
 
-// cut takes off the rows from place n on.
-func (m *measures) cut(n int) {
-	for _, r := range m.rows[n:] {
-		r.li.Call("remove")
+// dress shows what a row holds.
+func (p *page) dress(m *measures, i int) {
+	r, row, n := m.rows[i], m.Entries[i], strconv.Itoa(i+1)
+	id := m.list.Get("id").String() + "-" + n
+	r.says.at.Set("id", id)
+	r.li.Set("ariaLabel", row.Name(i))
+	r.li.Call("querySelector", "button").Set("ariaLabel", row.StrikeOut(i))
+	for f, in := range r.fields {
+		f := work.Field(f)
+		in.Call("setAttribute", "aria-describedby", id)
+		in.Call("setAttribute", "aria-invalid", row.Bad[f] != "")
+		if f == work.Locked {
+			in.Set("checked", row.Datum.Locked)
+		} else {
+			in.Set("value", row.Shows(f, p.work.System))
+		}
 	}
-	m.rows = m.rows[:n]
-	m.stand = min(m.stand, n)
+	r.fields[work.Where].Set("disabled", !row.Sided())
+}
+
+// showMeasures brings a list to the notebook in hand.
+func (p *page) showMeasures(m *measures) {
+	if m.Show(p.work) {
+		p.dressRows(m)
+	}
+}
+
+// say writes under each row why a field of it cannot be read, and what more is said
+// of it.
+func (m *measures) say(more map[int]string) {
+	for i, r := range m.rows {
+		r.says.set(m.Entries[i].Says(more[i]))
+	}
 }

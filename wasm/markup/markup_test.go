@@ -216,3 +216,17 @@ func TestSmallParts(t *testing.T) {
 	beam, _ := design.Lookup("beam")
 	assert.Equal(t, `Not read. `+beam.Label+`: No <number> in "x". Go there`, text)
 }
+
+// A row has a field for each of work.Field in order, and the kinds of its own list.
+func TestMeasureRow(t *testing.T) {
+	for _, l := range []work.List{work.Recorded, work.AsBuilt} {
+		found, text := tags(t, markup.MeasureRow(l))
+		assert.Equal(t, []string{"0", "1", "2", "3", "4", "5"}, values(found, "data-field"))
+		var ids []string
+		for _, k := range work.KindsOf(l) {
+			ids = append(ids, k.ID())
+			assert.Contains(t, text, k.String())
+		}
+		assert.Equal(t, append(ids, "yes"), values(found, "value"))
+	}
+}

@@ -23,6 +23,11 @@ const (
 	Fields
 )
 
+// String returns what stands over the field.
+func (f Field) String() string {
+	return [...]string{"Measurement", "Where", "Value", "Tolerance", "Keep", "Note"}[f]
+}
+
 // Entry is a measurement that is being entered. Text that cannot be read stays in its
 // field with the reason. The datum stays as it was last read.
 type Entry struct {
