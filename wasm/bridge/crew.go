@@ -3,23 +3,17 @@
 package bridge
 
 import (
-	"strconv"
-	"strings"
 	"syscall/js"
 
 	"barkwright/core/design"
+	"barkwright/wasm/markup"
 )
 
 // repeatPaddlers makes the folds of the other paddlers from the first one's: the
 // page's file is smaller by them.
 func (p *page) repeatPaddlers() {
 	first := p.document.Call("querySelector", `[data-paddler="1"]`)
-	html := first.Get("outerHTML").String()
-	for n := design.MostPaddlers; n > 1; n-- {
-		as := strconv.Itoa(n)
-		first.Call("insertAdjacentHTML", "afterend", strings.NewReplacer(
-			"paddler1", "paddler"+as, "Paddler 1", "Paddler "+as, `data-paddler="1"`, `data-paddler="`+as+`"`).Replace(html))
-	}
+	first.Call("insertAdjacentHTML", "afterend", markup.Paddlers(first.Get("outerHTML").String()))
 }
 
 // showThwarts hides the places of thwarts that the boat does not have.
@@ -37,7 +31,7 @@ func (p *page) showCrew() {
 	}
 	p.aboard = &aboard
 	each(p.document, "[data-paddler]", func(fold js.Value) {
-		n, _ := strconv.Atoi(fold.Get("dataset").Get("paddler").String())
+		n, _ := whole(data(fold, "paddler"))
 		fold.Set("hidden", n > aboard)
 	})
 }

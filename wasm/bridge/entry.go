@@ -2,7 +2,10 @@
 
 package bridge
 
-import "barkwright/core/design"
+import (
+	"barkwright/core/design"
+	"barkwright/wasm/work"
+)
 
 // typed reads an entry: while it is being typed only its echo shows; done, it is
 // set, or its fault stands at the control and what was typed stays.
@@ -50,11 +53,7 @@ func (p *page) dropEntries() {
 	for _, c := range p.controls {
 		p.work.SetTyped(c.param.Key, "")
 	}
-	for _, row := range p.sheets {
-		for _, side := range row.sides {
-			p.work.SetTyped(side.key, "")
-		}
-	}
+	p.eachSide(func(i int, s work.Side, _ *sheetSide) { p.work.SetTyped(work.SheetKey(i, s), "") })
 }
 
 // forgetEntries takes what was typed and could not be read off the fields, message and all.
@@ -70,6 +69,6 @@ func (p *page) forgetEntries() {
 func (p *page) forgetEntry(c *control) {
 	c.unread, c.known = false, false
 	if !c.typed.IsNull() {
-		c.typed.Set("value", c.param.Format(c.param.Get(&p.work.Entered), p.work.System))
+		c.typed.Set("value", p.work.Format(c.param))
 	}
 }

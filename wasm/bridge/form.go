@@ -3,7 +3,6 @@
 package bridge
 
 import (
-	"strconv"
 	"syscall/js"
 
 	"barkwright/core/design"
@@ -43,27 +42,20 @@ func (p *page) findControls() {
 func (p *page) setRanges() {
 	for _, c := range p.controls {
 		if c.param.Options == nil {
-			one := design.SliderUnit(c.param, p.work.System)
-			for name, v := range map[string]float64{"min": c.param.Min, "max": c.param.Max, "step": c.param.Step(p.work.System)} {
-				c.input.Set(name, decimal(v/one))
-			}
+			least, most, step := p.work.Range(c.param)
+			c.input.Set("min", least)
+			c.input.Set("max", most)
+			c.input.Set("step", step)
 		}
 		c.known = false
 	}
 }
 
-// decimal writes a number for an attribute, without its last bits.
-func decimal(v float64) string { return units.Trimmed(v, 6) }
-
 // showControls brings every control to what is entered, and its fault with it.
 func (p *page) showControls() {
 	d := p.work.Entered
 	for key, c := range p.controls {
-		v := c.param.Get(&d)
-		out, why, readOut := design.ReadOut(d, key)
-		if readOut {
-			v = out
-		}
+		v, why := p.work.Stands(c.param)
 		if !c.known || v != c.shown {
 			p.showControl(c, v)
 			c.shown, c.known = v, true
@@ -102,10 +94,7 @@ func (c *control) readOut(why string) {
 		return
 	}
 	c.why = why
-	fields := c.box.Call("querySelectorAll", "input, select, [data-step]")
-	for i := range fields.Length() {
-		fields.Index(i).Set("disabled", why != "")
-	}
+	each(c.box, "input, select, [data-step]", func(at js.Value) { at.Set("disabled", why != "") })
 	c.echo.set(why)
 }
 
@@ -125,29 +114,24 @@ func (c *control) markWrong() {
 }
 
 func (p *page) showControl(c *control, v float64) {
+	shown := p.work.Control(c.param, v)
+	c.input.Set("value", shown.Slider)
 	if c.param.Options != nil {
-		c.input.Set("value", strconv.Itoa(int(v)))
 		return
 	}
-	c.input.Set("value", decimal(v/design.SliderUnit(c.param, p.work.System)))
-	text, spoken := c.param.Format(v, p.work.System), c.param.Kind.Spoken(v, p.work.System)
-	if c.param.NoneAtMin && v <= c.param.Min {
-		spoken = text
-	}
-	c.input.Call("setAttribute", "aria-valuetext", spoken)
+	c.input.Call("setAttribute", "aria-valuetext", shown.Spoken)
 	if !c.unread && !p.document.Get("activeElement").Equal(c.typed) {
-		c.typed.Set("value", text)
+		c.typed.Set("value", shown.Text)
 		c.echo.set(c.why)
 	}
 }
 
 // keyOf is the parameter whose control an event came from, "" for none.
 func keyOf(target js.Value) string {
-	box := target.Call("closest", "[data-control]")
-	if box.IsNull() {
-		return ""
+	if box := target.Call("closest", "[data-control]"); !box.IsNull() {
+		return data(box, "control")
 	}
-	return box.Get("dataset").Get("control").String()
+	return ""
 }
 
 func (p *page) listenForm() {
@@ -192,11 +176,11 @@ func (p *page) formInput(e js.Value) {
 		p.typed(c, target.Get("value").String(), false)
 		return
 	case c.param.Options != nil:
-		i, _ := strconv.Atoi(target.Get("value").String())
-		p.work.Set(key, float64(i))
+		i, _ := number(target)
+		p.work.SetSlider(c.param, float64(i))
 	default:
 		p.readAgain(c)
-		p.work.Set(key, target.Get("valueAsNumber").Float()*design.SliderUnit(c.param, p.work.System))
+		p.work.SetSlider(c.param, target.Get("valueAsNumber").Float())
 	}
 	p.refresh()
 }
@@ -220,7 +204,7 @@ func (p *page) formChange(e js.Value) {
 func (p *page) formClick(e js.Value) {
 	target := e.Get("target")
 	if b := target.Call("closest", "button[data-step]"); !b.IsNull() {
-		n, _ := strconv.Atoi(b.Get("dataset").Get("step").String())
+		n, _ := whole(data(b, "step"))
 		key := keyOf(b)
 		p.readAgain(p.controls[key])
 		p.work.Step(key, n)

@@ -7,6 +7,7 @@ import (
 
 	"barkwright/core/draw"
 	"barkwright/wasm/hands"
+	"barkwright/wasm/work"
 )
 
 func (p *page) listenHands() {
@@ -77,7 +78,7 @@ func (p *page) placeGrip(size draw.Size) {
 	grip := p.id("grip")
 	grip.Set("hidden", !ok)
 	if ok {
-		grip.Get("style").Set("left", decimal(held.At.X-held.Reach)+"px")
-		grip.Get("style").Set("top", decimal(held.At.Y-held.Reach)+"px")
+		grip.Get("style").Set("left", work.Decimal(held.At.X-held.Reach)+"px")
+		grip.Get("style").Set("top", work.Decimal(held.At.Y-held.Reach)+"px")
 	}
 }

@@ -5,7 +5,6 @@ package bridge
 import (
 	"syscall/js"
 
-	"barkwright/core/units"
 	"barkwright/wasm/work"
 )
 
@@ -75,16 +74,14 @@ func (p *page) showTyped() {
 			c.fault.set(work.WhyHalf(err))
 		}
 	}
-	for _, row := range p.sheets {
-		for _, side := range row.sides {
-			if text, ok := p.work.Typed[side.key]; ok {
-				side.input.Set("value", text)
-				side.unread = true
-				_, _, err := units.Length.Parse(text, p.work.System)
-				side.fault.set(work.WhyHalf(err))
-			}
+	p.eachSide(func(i int, s work.Side, side *sheetSide) {
+		if text, ok := p.work.Typed[work.SheetKey(i, s)]; ok {
+			side.input.Set("value", text)
+			side.unread = true
+			_, _, err := p.work.ReadSheet(i, s, text)
+			side.fault.set(work.WhyHalf(err))
 		}
-	}
+	})
 	p.id("record-text").Set("value", p.work.Typed["record-text"])
 	if name, ok := p.work.Typed["record-name"]; ok {
 		p.work.SetTyped("record-name", "")

@@ -7,6 +7,7 @@ import (
 
 	"barkwright/core/draw"
 	"barkwright/wasm/hands"
+	"barkwright/wasm/work"
 )
 
 // finger is a finger on a slider: what the browser itself does with it is undone.
@@ -55,7 +56,7 @@ func (f *finger) moved(at draw.Point) {
 		f.slider.Call("focus", map[string]any{"preventScroll": true})
 	}
 	if moves {
-		f.slider.Set("value", decimal(value))
+		f.slider.Set("value", work.Decimal(value))
 		f.tell("input")
 	}
 }
@@ -82,7 +83,7 @@ func (p *page) fingerUp(e js.Value, cancelled bool) {
 		p.refresh()
 		f.shows = f.slider.Get("value").String()
 	case moved:
-		f.slider.Set("value", decimal(f.Start))
+		f.slider.Set("value", work.Decimal(f.Start))
 		f.tell("input")
 	}
 	if !cancelled {

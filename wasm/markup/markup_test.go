@@ -3,6 +3,7 @@ package markup_test
 import (
 	"encoding/xml"
 	"io"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -229,4 +230,34 @@ func TestMeasureRow(t *testing.T) {
 		}
 		assert.Equal(t, append(ids, "yes"), values(found, "value"))
 	}
+}
+
+func TestSheetRows(t *testing.T) {
+	found, _ := tags(t, markup.SheetRows())
+	var ids []string
+	for i := range design.MostSheets {
+		ids = append(ids, design.SheetWidthKey(i), design.SheetLengthKey(i))
+	}
+	var fields []string
+	for _, f := range found {
+		if f.name == "input" {
+			fields = append(fields, f.attr["id"])
+			assert.Contains(t, values(found, "id"), strings.Fields(f.attr["aria-describedby"])[0])
+		}
+	}
+	assert.Equal(t, ids, fields)
+}
+
+func TestPaddlers(t *testing.T) {
+	html := markup.Paddlers(`<details data-paddler="1"><summary>Paddler 1</summary><i id="paddler1.mass"></i></details>`)
+	found, text := tags(t, html)
+	var numbers, ids, words []string
+	for n := 2; n <= design.MostPaddlers; n++ {
+		numbers = append(numbers, strconv.Itoa(n))
+		ids = append(ids, "paddler"+strconv.Itoa(n)+".mass")
+		words = append(words, "Paddler "+strconv.Itoa(n))
+	}
+	assert.Equal(t, numbers, values(found, "data-paddler"))
+	assert.Equal(t, ids, values(found, "id"))
+	assert.Equal(t, strings.Join(words, ""), text)
 }
