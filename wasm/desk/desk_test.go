@@ -11,7 +11,7 @@ import (
 	"barkwright/core/design"
 	"barkwright/core/file"
 	"barkwright/core/pattern"
-	"barkwright/core/sheet"
+	"barkwright/core/stage"
 	"barkwright/core/units"
 	"barkwright/wasm/desk"
 	"barkwright/wasm/internal/memory"
@@ -310,7 +310,7 @@ func TestStartingBoats(t *testing.T) {
 // form is a paper form with everything there is chosen.
 func form() desk.PaperForm {
 	f := desk.PaperForm{Drawing: "stem", Table: "ribs", Date: "1 May 2026"}
-	for _, s := range sheet.Stages() {
+	for _, s := range stage.All() {
 		f.Sheets = append(f.Sheets, s.Key)
 	}
 	f.Drawing = pattern.Kinds()[0].Key
