@@ -124,7 +124,7 @@ func TestTapHolds(t *testing.T) {
 
 // Away from the handles the part under the pointer is read; near, the picture is pulled.
 func TestPartsAreReadAndThePictureIsPulled(t *testing.T) {
-	on, handle := picture(t, 1)
+	on, _ := picture(t, 1)
 	var h hands.Hands
 	var part hands.Pointer
 	name := ""
@@ -147,7 +147,7 @@ func TestPartsAreReadAndThePictureIsPulled(t *testing.T) {
 	assert.False(t, h.Down(on, part).Capture, "the whole picture is seen")
 	h.Up(on)
 
-	on, handle = picture(t, 2)
+	on, handle := picture(t, 2)
 	away := at(handle, 0, 0, false)
 	away.At = draw.Point{X: 1, Y: 1}
 	assert.True(t, h.Down(on, away).Capture)
