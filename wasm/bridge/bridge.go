@@ -132,7 +132,6 @@ type page struct {
 	sheetsShown        *shownSheets
 	resting            js.Value // the timer of what waits for the control to rest
 	turnFunc           js.Func
-	followed           bool // what stands further down the page shows the boat as she is
 
 	noticed map[string][]desk.Button // the buttons of the notices, by their names
 	keeping bool                     // what changed is about to be kept

@@ -15,25 +15,10 @@ func (p *page) showsBark() bool {
 	return p.view.State == scene.LaidFlat || p.view.State == scene.SidesUp
 }
 
-const (
-	// restDelay is how long a control must be still before what takes longer is worked
-	// out, ms.
-	restDelay = 40
-	// turnLength is how long it is worked at before the browser has its turn, ms: a step
-	// that comes meanwhile waits for no more.
-	turnLength = 5
-)
-
-// restSoon puts off what need not follow every step until the control has been still;
-// the bark laid flat that the picture waits for is not put off.
+// restSoon puts off what need not follow every step until the control has been still.
 func (p *page) restSoon() {
-	p.followed = false
 	p.root().Get("dataset").Set("rest", "waiting")
-	delay := restDelay
-	if next, waits := p.known().Waiting(); waits && next == pipeline.Drawing {
-		delay = 0
-	}
-	p.turnIn(delay)
+	p.turnIn(p.known().Stepped())
 }
 
 func (p *page) turnIn(ms int) {
@@ -46,36 +31,21 @@ func (p *page) turnIn(ms int) {
 	p.resting = js.Global().Call("setTimeout", p.turnFunc, ms)
 }
 
-// turn works at what is not known yet for a moment and shows what has become known. What
-// stands further down the page follows once the bark and the water are.
+// turn works at what is not known yet for a moment and shows what has become known.
 func (p *page) turn() {
-	known := p.known()
-	for until := now() + turnLength; ; {
-		next, waits := known.Waiting()
-		if !p.followed && (!waits || next > pipeline.Water) {
-			p.followed = true
-			p.follow()
-			p.root().Get("dataset").Set("rest", "")
-			break
-		}
-		// The picture under a slider in hand is not cut off: it would never come.
-		if now() >= until && next != pipeline.Drawing {
-			break
-		}
-		piece, finished, worked := known.Next()
-		if !worked {
-			p.root().Get("dataset").Set("skin", "")
-			return
-		}
-		if finished {
-			p.showPiece(piece)
-			if piece == pipeline.Drawing {
-				p.turnIn(restDelay)
-				return
-			}
-		}
+	t := p.known().Turn(now)
+	for _, piece := range t.Became {
+		p.showPiece(piece)
 	}
-	p.turnIn(0)
+	if t.Follow {
+		p.follow()
+		p.root().Get("dataset").Set("rest", "")
+	}
+	if t.Done {
+		p.root().Get("dataset").Set("skin", "")
+		return
+	}
+	p.turnIn(t.Wait)
 }
 
 // showPiece brings to the page what has become known.

@@ -16,6 +16,7 @@ type Boat struct {
 	notebook      *record.Notebook
 	system        units.System
 	wantsDrawing  bool
+	followed      bool // since the last step
 
 	// of is the design that each piece was last worked out for, where done.
 	of   [pieces]design.Design

@@ -202,3 +202,46 @@ func TestNeed(t *testing.T) {
 	a.Need(Water)
 	assert.True(t, a.Known(Water))
 }
+
+// turns works on to the end, by a clock that stands still.
+func turns(t *testing.T, b *Boat) (became, followed []Piece) {
+	t.Helper()
+	for range 100 {
+		turn := b.Turn(func() float64 { return 0 })
+		became = append(became, turn.Became...)
+		if turn.Follow {
+			followed = append(followed, became...)
+		}
+		if len(turn.Became) > 0 && turn.Became[0] == Drawing {
+			assert.Equal(t, RestDelay, turn.Wait, "the picture first")
+		}
+		if turn.Done {
+			return became, followed
+		}
+	}
+	require.Fail(t, "it never ends")
+	return nil, nil
+}
+
+// What stands further down the page follows once, as soon as the water is known; where
+// time is short a turn ends early.
+func TestTurns(t *testing.T) {
+	b := New(with(t), units.Imperial16)
+	became, followed := turns(t, b)
+	assert.Equal(t, []Piece{Figures, Water, Curve}, became)
+	assert.Equal(t, []Piece{Figures, Water}, followed)
+	assert.True(t, b.Turn(func() float64 { return 0 }).Done)
+
+	slow, ms := New(with(t), units.Imperial16), 0.0
+	for range 5 {
+		turn := slow.Turn(func() float64 { ms += turnLength / 2.; return ms })
+		assert.Equal(t, Turn{}, turn, "a slice at a time, and the browser has its turn")
+	}
+	assert.False(t, slow.Known(Figures))
+
+	assert.Equal(t, RestDelay, b.Stepped())
+	assert.Equal(t, Turn{Follow: true}, b.Turn(func() float64 { return 0 }), "nothing is worked out anew")
+	b.Take(with(t, "beam", 34*inch))
+	b.Want(true)
+	assert.Zero(t, b.Stepped(), "the picture is not put off")
+}
