@@ -34,7 +34,8 @@ func (p *page) pointedAt() hands.Picture {
 func pointer(e js.Value) hands.Pointer {
 	at := func(x, y string) draw.Point { return draw.Point{X: e.Get(x).Float(), Y: e.Get(y).Float()} }
 	kind := e.Get("pointerType").String()
-	return hands.Pointer{At: at("offsetX", "offsetY"), OnPage: at("pageX", "pageY"), Finger: kind == "touch" || kind == "pen"}
+	return hands.Pointer{At: at("offsetX", "offsetY"), OnPage: at("pageX", "pageY"),
+		Finger: kind == "touch" || kind == "pen"}
 }
 
 // handled carries out what the hands answer to an event.

@@ -15,7 +15,8 @@ func (p *page) listenPaper() {
 	sheets, patterns, drawings, tables := desk.PaperLists(p.work.Canoe())
 	p.id("paper-sheets").Call("insertAdjacentHTML", "beforeend", sheets)
 	p.id("paper-patterns").Call("insertAdjacentHTML", "beforeend", patterns)
-	p.document.Call("querySelector", `input[name=pattern][value=sections]`).Call("closest", "label").Call("after", p.id("section-choice"))
+	p.document.Call("querySelector", `input[name=pattern][value=sections]`).Call("closest",
+		"label").Call("after", p.id("section-choice"))
 	p.id("drawing").Set("innerHTML", drawings)
 	p.id("table").Set("innerHTML", tables)
 	p.on(p.id("paper-form"), "submit", func(e js.Value) { e.Call("preventDefault") })
@@ -37,14 +38,20 @@ func (p *page) paper(what string) {
 
 func (p *page) paperForm() desk.PaperForm {
 	chosen := func(name string) (keys []string) {
-		each(p.id("paper-form"), `input[name="`+name+`"]:checked`, func(c js.Value) { keys = append(keys, c.Get("value").String()) })
+		each(p.id("paper-form"), `input[name="`+name+`"]:checked`, func(c js.Value) {
+			keys = append(keys,
+				c.Get("value").String())
+		})
 		return keys
 	}
-	date := js.Global().Get("Date").New().Call("toLocaleDateString", "en", map[string]any{"day": "numeric", "month": "long", "year": "numeric"})
+	date := js.Global().Get("Date").New().Call("toLocaleDateString", "en", map[string]any{"day": "numeric",
+		"month": "long", "year": "numeric"})
 	var sheets []stage.Key
 	for _, key := range chosen("sheet") {
 		sheets = append(sheets, stage.Key(key))
 	}
-	return desk.PaperForm{Sheets: sheets, Patterns: chosen("pattern"), Drawing: p.text("drawing"), Table: p.text("table"),
-		Ribs: p.text("section-ribs"), Bar: p.id("bar").Get("selectedIndex").Int(), Measured: p.text("measured"), Date: date.String()}
+	return desk.PaperForm{Sheets: sheets, Patterns: chosen("pattern"), Drawing: p.text("drawing"),
+		Table: p.text("table"),
+		Ribs:  p.text("section-ribs"), Bar: p.id("bar").Get("selectedIndex").Int(), Measured: p.text("measured"),
+		Date: date.String()}
 }

@@ -43,7 +43,8 @@ func (p *page) drawIn(size draw.Size) {
 // printPicture gives the printer the whole of the picture, at the size of a sheet and
 // without what only a finger has a use for.
 func (p *page) printPicture() {
-	v := scene.View{State: p.view.State, Zoom: 1, System: p.work.System, Load: p.view.Load, Measured: p.view.Measured, Up: p.view.Up}
+	v := scene.View{State: p.view.State, Zoom: 1, System: p.work.System, Load: p.view.Load,
+		Measured: p.view.Measured, Up: p.view.Up}
 	if p.showsBark() {
 		p.known().Need(pipeline.Drawing)
 		v.Flat = p.known().Drawing()
@@ -92,7 +93,10 @@ func (p *page) markRows() {
 	if p.view.Touched == "" {
 		return
 	}
-	each(p.document, `tr[data-part="`+p.view.Touched+`"]`, func(r js.Value) { r.Call("setAttribute", "aria-selected", "true") })
+	each(p.document, `tr[data-part="`+p.view.Touched+`"]`, func(r js.Value) {
+		r.Call("setAttribute",
+			"aria-selected", "true")
+	})
 }
 
 func (p *page) rowTouched(e js.Value) {

@@ -83,7 +83,8 @@ func (p *page) notice(n desk.Notice) {
 }
 
 func (p *page) noticeAt(name string) js.Value {
-	return p.id("notices").Call("querySelector", `[data-notice="`+js.Global().Get("CSS").Call("escape", name).String()+`"]`)
+	return p.id("notices").Call("querySelector", `[data-notice="`+js.Global().Get("CSS").Call("escape",
+		name).String()+`"]`)
 }
 
 // unsay takes a notice away.

@@ -12,7 +12,8 @@ import (
 // listenTools answers the buttons around the picture and over the form.
 func (p *page) listenTools() {
 	presses := map[string]func(string){
-		"view": p.showState, "look": p.look, "go": p.goTo, "keep": p.keep, "do": p.do, "measured": p.record, "paper": p.paper,
+		"view": p.showState, "look": p.look, "go": p.goTo, "keep": p.keep, "do": p.do, "measured": p.record,
+		"paper": p.paper,
 	}
 	p.on(p.document, "click", func(e js.Value) {
 		b := e.Get("target").Call("closest", "button")

@@ -37,8 +37,8 @@ type Desk struct {
 // New is the desk of what a browser keeps; it has no shelf before Open.
 func New(k *keep.Keeper) *Desk { return &Desk{keeper: k} }
 
-// Open puts on the shelf what the browser kept and takes the first boat in hand: that of the
-// address, where boat is its name in the history, or else the one that was.
+// Open puts on the shelf what the browser kept and takes the first boat in hand: that of
+// the address, where boat is its name in the history, or else the one that was.
 func (d *Desk) Open(line, boat string) Reply {
 	d.Shelf = work.NewShelf(d.keeper, work.UnitsOf(d.keeper.Units()))
 	var r Reply
@@ -120,9 +120,10 @@ func (d *Desk) Do(what string) Reply {
 // unread says at the top what is kept and cannot be opened, and offers it.
 func (d *Desk) unread() (r Reply) {
 	for _, u := range d.keeper.Unread() {
-		n := Notice{u.Key, "“" + u.Name + "” is kept and was not opened. " + u.Why, []Button{{"Save it as a file", func() Reply {
-			return Reply{Save: &File{jsonName(u.Name), json, d.keeper.Text(u.Key)}}
-		}}}}
+		n := Notice{u.Key, "“" + u.Name + "” is kept and was not opened. " + u.Why,
+			[]Button{{"Save it as a file", func() Reply {
+				return Reply{Save: &File{jsonName(u.Name), json, d.keeper.Text(u.Key)}}
+			}}}}
 		if u.Stops {
 			n.Buttons = append(n.Buttons, Button{"Try it again", func() Reply {
 				d.Shelf.Retry(u.Key)

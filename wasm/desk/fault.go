@@ -24,10 +24,11 @@ func (d *Desk) Meet(inEvent bool) (Reply, bool) {
 		d.Shelf.SetAside(d.Shelf.ID())
 		d.Shelf.Open()
 	}
-	r := Reply{Notices: []Notice{{noticeFault, "The program met a fault of its own. The boat stands as it last did without it; nothing " +
-		"else is changed.", []Button{{"Save what was entered as a file", func() Reply {
-		return boats(file.File{Boats: []file.Boat{met}}, jsonName(met.Design.Name), "")
-	}}}}}}
+	r := Reply{Notices: []Notice{{noticeFault,
+		"The program met a fault of its own. The boat stands as it last did without it; nothing " +
+			"else is changed.", []Button{{"Save what was entered as a file", func() Reply {
+			return boats(file.File{Boats: []file.Boat{met}}, jsonName(met.Design.Name), "")
+		}}}}}}
 	return r.and(d.unread()), d.faults <= mostFaults
 }
 

@@ -29,7 +29,8 @@ func (d *Desk) Keep(what string, off int, line string) Reply {
 	case "clear-off":
 		return d.clearTakenOff(clearing)
 	case "save-file":
-		return boats(d.Shelf.Whole(), jsonName(d.Shelf.InHand().Entered.Name), "Saved as a file: this boat, with what was measured of it.")
+		return boats(d.Shelf.Whole(), jsonName(d.Shelf.InHand().Entered.Name),
+			"Saved as a file: this boat, with what was measured of it.")
 	case "save-all":
 		return d.saveAll()
 	case "show-line":
@@ -44,7 +45,8 @@ func (d *Desk) Keep(what string, off int, line string) Reply {
 func (d *Desk) clearTakenOff(sure bool) Reply {
 	if !sure {
 		d.clearing = true
-		return say(filesSay, "Taken off: "+strconv.Itoa(len(d.Shelf.TakenOff()))+". Press once more to forget them for good.")
+		return say(filesSay,
+			"Taken off: "+strconv.Itoa(len(d.Shelf.TakenOff()))+". Press once more to forget them for good.")
 	}
 	d.Shelf.ClearTakenOff()
 	return Reply{Shelf: true, Says: []Said{{filesSay, "What was taken off is forgotten."}}}
@@ -53,7 +55,8 @@ func (d *Desk) clearTakenOff(sure bool) Reply {
 func (d *Desk) saveAll() Reply {
 	f, err := d.Shelf.All()
 	if err != nil {
-		return d.unread().saying(filesSay, err.Error()+" Nothing is saved: open the boats that can be opened and save each.")
+		return d.unread().saying(filesSay,
+			err.Error()+" Nothing is saved: open the boats that can be opened and save each.")
 	}
 	n := strconv.Itoa(len(f.Boats))
 	return boats(f, n+"-canoes.json", "Saved as a file: all "+n+" boats on this page.")
@@ -77,8 +80,9 @@ func (d *Desk) OpenFile(text string) Reply {
 	r := d.Kept()
 	put, err := d.Shelf.Put(f)
 	if errors.Is(err, keep.ErrRefused) {
-		return r.saying(filesSay, "The file holds "+strconv.Itoa(len(f.Boats))+" boats, and the browser has no room to keep them "+
-			"beside those that are here. Nothing is changed: save what is here as a file and take it off, then open this one.")
+		return r.saying(filesSay,
+			"The file holds "+strconv.Itoa(len(f.Boats))+" boats, and the browser has no room to keep them "+
+				"beside those that are here. Nothing is changed: save what is here as a file and take it off, then open this one.")
 	}
 	if err != nil {
 		r = r.and(d.unread())

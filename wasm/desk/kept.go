@@ -34,8 +34,9 @@ func (d *Desk) Kept() Reply {
 	}
 	if kept.Split {
 		r.Unsay = append(r.Unsay, noticeElse)
-		r.Notices = append(r.Notices, Notice{Name: noticeSplit, Text: "This boat was changed in another window too. Both versions are kept: " +
-			"yours goes on here, the other stands beside it " + underDesigns + "."})
+		r.Notices = append(r.Notices, Notice{Name: noticeSplit,
+			Text: "This boat was changed in another window too. Both versions are kept: " +
+				"yours goes on here, the other stands beside it " + underDesigns + "."})
 	}
 	return r
 }
@@ -43,8 +44,9 @@ func (d *Desk) Kept() Reply {
 func (d *Desk) notKept() Reply {
 	return Reply{
 		Says: []Said{{keptSays, "The browser keeps nothing for this page now. Save a file to keep what is here."}},
-		Notices: []Notice{{noticeNotKept, "Nothing more is kept: the browser refuses it. What is changed from now on is lost when this " +
-			"page is closed. Save it as a file.", []Button{{saveAllAsAFile, d.saveAll}}}},
+		Notices: []Notice{{noticeNotKept,
+			"Nothing more is kept: the browser refuses it. What is changed from now on is lost when this " +
+				"page is closed. Save it as a file.", []Button{{saveAllAsAFile, d.saveAll}}}},
 	}
 }
 
@@ -53,11 +55,13 @@ func (d *Desk) Heard(key string) Reply {
 	r := Reply{Shelf: true}
 	switch d.Shelf.Heard(key) {
 	case work.ChangedInHand:
-		r.Notices = []Notice{{noticeElse, "This boat has been changed in another window. It is shown here as it was: change it here, " +
-			"and both versions are kept.", []Button{{"Show it as it is there", d.takeTheirs}}}}
+		r.Notices = []Notice{{noticeElse,
+			"This boat has been changed in another window. It is shown here as it was: change it here, " +
+				"and both versions are kept.", []Button{{"Show it as it is there", d.takeTheirs}}}}
 	case work.SplitFromInHand:
-		r.Notices = []Notice{{Name: noticeSplit, Text: "Another window has changed this boat as it was before. Its version is kept beside " +
-			"this one, " + underDesigns + "; this one goes on here."}}
+		r.Notices = []Notice{{Name: noticeSplit,
+			Text: "Another window has changed this boat as it was before. Its version is kept beside " +
+				"this one, " + underDesigns + "; this one goes on here."}}
 	}
 	return r.and(d.unread())
 }
@@ -127,10 +131,11 @@ func (d *Desk) readAddress(line, boat string, atStart bool) (bool, Reply) {
 	if d.unreadable = why != ""; d.unreadable {
 		// It stays until the boat is another.
 		d.addressed = d.Shelf.Line()
-		return false, Reply{Notices: []Notice{{noticeAddress, "The address of this page holds a boat that was not opened. " + why +
-			" It can be gone back to.", []Button{{saveItAsAFile, func() Reply {
-			return Reply{Save: &File{"address.txt", "text/plain", line}}
-		}}}}}}
+		return false, Reply{Notices: []Notice{{noticeAddress,
+			"The address of this page holds a boat that was not opened. " + why +
+				" It can be gone back to.", []Button{{saveItAsAFile, func() Reply {
+				return Reply{Save: &File{"address.txt", "text/plain", line}}
+			}}}}}}
 	}
 	d.addressed = line
 	if boat != "" && d.Shelf.TakeID(boat) {

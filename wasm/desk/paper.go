@@ -74,7 +74,8 @@ func (d *Desk) Paper(what string, form PaperForm) Reply {
 		})
 	case "svg":
 		return d.drawn(form, func(b *strings.Builder, p pattern.Pattern) Reply {
-			return d.handed(b, p.SVG(b, d.head(form)), form.Drawing, "svg", "image/svg+xml", ": one unit is one millimetre.")
+			return d.handed(b, p.SVG(b, d.head(form)), form.Drawing, "svg", "image/svg+xml",
+				": one unit is one millimetre.")
 		})
 	case "csv":
 		return d.csv(form)
@@ -163,7 +164,8 @@ func (d *Desk) handed(b *strings.Builder, err error, part, ending, kind, more st
 
 // drawn is what write makes of the pattern chosen, where the boat has it.
 func (d *Desk) drawn(form PaperForm, write func(*strings.Builder, pattern.Pattern) Reply) Reply {
-	p := pattern.Stack(pattern.Make(d.laidFlat(), form.Drawing, pattern.Options{System: d.shown.System, Ribs: d.paper.ribs}))
+	p := pattern.Stack(pattern.Make(d.laidFlat(), form.Drawing, pattern.Options{System: d.shown.System,
+		Ribs: d.paper.ribs}))
 	if len(p.Lines) == 0 {
 		return d.onPaper("This boat has none: there is nothing to draw.")
 	}
@@ -177,7 +179,8 @@ func (d *Desk) csv(form PaperForm) Reply {
 		return Reply{}
 	}
 	var b strings.Builder
-	return d.handed(&b, sheet.CSV(&b, d.shown.Canoe().Design.Name, t, d.shown.System), form.Table, "csv", "text/csv;charset=utf-8", ".")
+	return d.handed(&b, sheet.CSV(&b, d.shown.Canoe().Design.Name, t, d.shown.System), form.Table, "csv",
+		"text/csv;charset=utf-8", ".")
 }
 
 // checkScale answers what a printed bar measured.
@@ -190,7 +193,8 @@ func (d *Desk) checkScale(form PaperForm) Reply {
 		return say(scaleSays, err.Error())
 	}
 	longest := d.shown.Canoe().Frame.Gunwales.Run
-	return say(scaleSays, pattern.CheckScale(pattern.ScaleBars[form.Bar], v, longest).Text("the story stick", longest, d.shown.System))
+	return say(scaleSays, pattern.CheckScale(pattern.ScaleBars[form.Bar], v, longest).Text("the story stick",
+		longest, d.shown.System))
 }
 
 // FigureSize is the room of a view on a sheet, CSS pixels: the sheet's width, and the

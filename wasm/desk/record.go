@@ -158,8 +158,9 @@ func (d *Desk) builtSlots() map[string]string {
 	case len(ribs.Rows) == 0:
 		notes = append(notes, "No rib changes by as much as a tape shows.")
 	}
-	return map[string]string{builtNotes: markup.Notes(notes), "built-moved": markup.Titled(answer.MovedTable(r.Rebuilt, s), s),
-		"built-ribs": markup.Titled(ribs, s)}
+	return map[string]string{builtNotes: markup.Notes(notes),
+		"built-moved": markup.Titled(answer.MovedTable(r.Rebuilt, s), s),
+		"built-ribs":  markup.Titled(ribs, s)}
 }
 
 // forgetOthers forgets what was predicted and brought of another notebook.
@@ -266,7 +267,8 @@ func (p *Predictor) Next() (Reply, bool) {
 	p.desk.record.predicted = p.all
 	_, said, _ := p.desk.Said()
 	slots, _ := p.desk.RecordSlots()
-	return Reply{Says: []Said{{recordSaid, said}}, Markup: map[string]string{"record-each": slots["record-each"]}}, false
+	return Reply{Says: []Said{{recordSaid, said}},
+		Markup: map[string]string{"record-each": slots["record-each"]}}, false
 }
 
 // Full is what is said of a list of measurements that takes no more.

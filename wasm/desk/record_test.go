@@ -23,7 +23,8 @@ func TestInventedRecordFindsItsBoat(t *testing.T) {
 	assert.True(t, r.Changed)
 	assert.Equal(t, "15 read into the record above.", r.Markup["record-says"])
 	assert.True(t, r.Hidden["record-boats"])
-	assert.Equal(t, "15 read, in place of the 15 there were: undo brings those back.", d.Record("paste", lines).Markup["record-says"])
+	assert.Equal(t, "15 read, in place of the 15 there were: undo brings those back.", d.Record("paste",
+		lines).Markup["record-says"])
 	_, text, _ := d.Said()
 	assert.Equal(t, "15 measurements.", text)
 	require.True(t, d.Record("fit", "").TookUp)

@@ -56,7 +56,8 @@ func (r Reply) saying(at, text string) Reply {
 
 // and adds another reply that only says something, with notices.
 func (r Reply) and(s Reply) Reply {
-	r.Unsay, r.Notices, r.Says = append(r.Unsay, s.Unsay...), append(r.Notices, s.Notices...), append(r.Says, s.Says...)
+	r.Unsay, r.Notices, r.Says = append(r.Unsay, s.Unsay...), append(r.Notices, s.Notices...), append(r.Says,
+		s.Says...)
 	return r
 }
 

@@ -46,7 +46,8 @@ func Choice(name, value, label string, ticked bool) string {
 	if ticked {
 		more = " checked"
 	}
-	return `<label class="choice"><input type="checkbox" name="` + name + `" value="` + draw.Escape(value) + `"` + more + `>` +
+	return `<label class="choice"><input type="checkbox" name="` + name + `" value="` + draw.Escape(value) +
+		`"` + more + `>` +
 		draw.Escape(label) + `</label>`
 }
 
@@ -64,7 +65,8 @@ func Notice(name, text string, buttons []string) string {
 	var b strings.Builder
 	b.WriteString(`<div data-notice="` + draw.Escape(name) + `"><p>` + draw.Escape(text) + `</p>`)
 	for i, words := range buttons {
-		b.WriteString(`<button type="button" data-action="` + strconv.Itoa(i) + `">` + draw.Escape(words) + `</button>`)
+		b.WriteString(`<button type="button" data-action="` + strconv.Itoa(i) + `">` + draw.Escape(words) +
+			`</button>`)
 	}
 	b.WriteString(`<button type="button" data-action="close">Close</button></div>`)
 	return b.String()

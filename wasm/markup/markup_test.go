@@ -104,7 +104,8 @@ func TestChecks(t *testing.T) {
 		return answer.Warning{Key: key, Label: "<" + key + ">", Home: stage.Rib, State: s, Word: s.String(),
 			Text: func(units.System) string { return "cut & try" }}
 	}
-	head, at := markup.Checks([]answer.Warning{check("a", answer.Within), check("b", answer.Near), check("c", answer.Beyond),
+	head, at := markup.Checks([]answer.Warning{check("a", answer.Within), check("b", answer.Near), check("c",
+		answer.Beyond),
 		check("d", answer.NotChecked)}, units.Metric)
 	found, text := tags(t, head)
 	assert.Equal(t, []string{"c", "b", "a"}, values(found, "data-warning"))

@@ -16,7 +16,8 @@ import (
 func Headline(c core.Canoe) string {
 	var b strings.Builder
 	for _, n := range answer.Headlined(answer.All(c)) {
-		b.WriteString(`<p class="figure"><span>` + draw.Escape(n.Short) + `</span> <output aria-live="off" data-result="` + n.Key +
+		b.WriteString(`<p class="figure"><span>` + draw.Escape(n.Short) +
+			`</span> <output aria-live="off" data-result="` + n.Key +
 			`"></output> <small data-change="` + n.Key + `"></small></p>`)
 	}
 	b.WriteString(`<p class="checks" id="head-checks"></p>`)
@@ -37,8 +38,10 @@ func Results(c core.Canoe, w core.Water, s units.System) (jump, body string) {
 	for i, st := range stage.All() {
 		id := "at-" + string(st.Key)
 		j.WriteString(`<a href="#` + id + `">` + draw.Escape(st.Short) + `</a>`)
-		b.WriteString(`<section class="step" id="` + id + `" data-stage="` + string(st.Key) + `"><h2>` + strconv.Itoa(i+1) + " " +
-			draw.Escape(st.Name) + `</h2><div class="checks" data-checks="` + string(st.Key) + `"></div><div class="numbers">`)
+		b.WriteString(`<section class="step" id="` + id + `" data-stage="` + string(st.Key) + `"><h2>` +
+			strconv.Itoa(i+1) + " " +
+			draw.Escape(st.Name) + `</h2><div class="checks" data-checks="` + string(st.Key) +
+			`"></div><div class="numbers">`)
 		for _, n := range numbers {
 			if n.Home == st.Key {
 				b.WriteString(number(n, s))
@@ -62,19 +65,22 @@ func Results(c core.Canoe, w core.Water, s units.System) (jump, body string) {
 // number is the frame of one result: what it is called, its value, its change, and its
 // working folded away.
 func number(n answer.Number, s units.System) string {
-	return `<details class="number" data-number="` + n.Key + `"><summary><span data-label>` + draw.Escape(n.Label(s)) +
+	return `<details class="number" data-number="` + n.Key + `"><summary><span data-label>` +
+		draw.Escape(n.Label(s)) +
 		`</span> <output aria-live="off" data-result="` + n.Key + `"></output> <small data-change="` + n.Key +
 		`"></small></summary><div class="working"></div></details>`
 }
 
 // Working is how a result was worked out, how it is known and where the rule is written.
 func Working(n answer.Number, s units.System) string {
-	return "<p>" + draw.Escape(n.Working(s)) + `</p><p class="basis"><b>` + draw.Escape(string(n.Basis)) + "</b></p><p>Source: " +
+	return "<p>" + draw.Escape(n.Working(s)) + `</p><p class="basis"><b>` + draw.Escape(string(n.Basis)) +
+		"</b></p><p>Source: " +
 		draw.Escape(n.Cited) + ".</p>"
 }
 
 // states are the states' names in the style sheet.
-var states = [...]string{answer.Within: "within", answer.Near: "near", answer.Beyond: "tight", answer.NotChecked: "unchecked"}
+var states = [...]string{answer.Within: "within", answer.Near: "near", answer.Beyond: "tight",
+	answer.NotChecked: "unchecked"}
 
 // Checks are every check at its stage, and in one line those to stand beside the
 // headline, the worst first: a narrow screen may show no more.

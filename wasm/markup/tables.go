@@ -13,7 +13,8 @@ import (
 // fold is the frame of a table in a fold of its own.
 func fold(t answer.Table) string {
 	return `<details class="sheet" data-fold="` + t.Key + `"` + opened(t) + `><summary>` + draw.Escape(t.Title) +
-		`</summary><p class="help">` + draw.Escape(t.Note) + `</p><div class="scroll" role="region" aria-label="` + draw.Escape(t.Title) +
+		`</summary><p class="help">` + draw.Escape(t.Note) +
+		`</p><div class="scroll" role="region" aria-label="` + draw.Escape(t.Title) +
 		`"></div></details>`
 }
 
@@ -43,7 +44,8 @@ func Titled(t answer.Table, s units.System) string {
 	if len(t.Rows) == 0 {
 		return ""
 	}
-	return `<h3>` + draw.Escape(t.Title) + `</h3><p class="help">` + draw.Escape(t.Note) + `</p>` + scrolled(t) + Table(t, s) + "</div>"
+	return `<h3>` + draw.Escape(t.Title) + `</h3><p class="help">` + draw.Escape(t.Note) + `</p>` + scrolled(t) +
+		Table(t, s) + "</div>"
 }
 
 // Cell is what a cell of a table shows, and its value in SI where it is a number.

@@ -108,7 +108,8 @@ func TestWhatDisagreesIsMarked(t *testing.T) {
 		if x == 45 {
 			v += 5
 		}
-		data = append(data, record.Datum{Kind: record.SheerHeight, At: record.Place{Distance: x * inch}, Value: v * inch})
+		data = append(data, record.Datum{Kind: record.SheerHeight, At: record.Place{Distance: x * inch},
+			Value: v * inch})
 	}
 	w.SetRecord("", data)
 	var marked []float64

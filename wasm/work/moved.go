@@ -12,13 +12,15 @@ func (w *Work) SayMoved() string {
 	var said []string
 	for _, m := range w.Moved {
 		p, _ := design.Lookup(m.Key)
-		said = append(said, p.Label+": "+p.Kind.Format(m.Was, w.System)+" then, "+p.Kind.Format(m.Now, w.System)+" now")
+		said = append(said, p.Label+": "+p.Kind.Format(m.Was, w.System)+" then, "+p.Kind.Format(m.Now,
+			w.System)+" now")
 	}
 	w.Moved = nil
 	if said == nil {
 		return ""
 	}
 	return "This boat was written by an older page. What was set stays as it was set; what follows follows today's " +
-		"rules. " + strings.Join(said, ". ") + ". Half girths, ribs, bark and how she floats move with these: print " +
+		"rules. " + strings.Join(said, ". ") +
+		". Half girths, ribs, bark and how she floats move with these: print " +
 		"again what was printed before."
 }

@@ -53,7 +53,8 @@ func (s *Shelf) Keep() Kept {
 func (s *Shelf) keepOne(p *place) (split bool, err error) {
 	w := p.work
 	now := w.asKept()
-	text := file.Kept{Head: file.Head{Off: slices.Contains(s.off, p), From: p.head.From}, Boat: w.Boat(), Typed: w.Typed}
+	text := file.Kept{Head: file.Head{Off: slices.Contains(s.off, p), From: p.head.From}, Boat: w.Boat(),
+		Typed: w.Typed}
 	b, err := s.keeper.Save(p.id, text)
 	if errors.Is(err, keep.ErrElsewhere) {
 		// The other page's version stays where it is. This one continues beside it.

@@ -321,5 +321,6 @@ func (w *Work) ResetAll() string {
 	if !was.Corrected.None() {
 		gone = ", and the corrections from readings are taken off"
 	}
-	return "Every dimension stands at its start" + gone + ". The name, the notes, the bark on hand and what was measured are kept. Undo takes it back."
+	return "Every dimension stands at its start" + gone +
+		". The name, the notes, the bark on hand and what was measured are kept. Undo takes it back."
 }

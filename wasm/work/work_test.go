@@ -108,10 +108,12 @@ func TestChange(t *testing.T) {
 		return answer.Number{Kind: units.Length, Value: low, Low: low, High: high,
 			Source: known.Source{Basis: known.Estimate}}
 	}
-	assert.Equal(t, `+2"`, work.Change(estimate(6.6*inch, 6.6*inch), estimate(8.41*inch, 8.41*inch), units.Imperial16),
+	assert.Equal(t, `+2"`, work.Change(estimate(6.6*inch, 6.6*inch), estimate(8.41*inch, 8.41*inch),
+		units.Imperial16),
 		`6 1/2" and 8 1/2" show`)
 	assert.Equal(t, `+1"`, work.Change(estimate(6*inch, 8*inch), estimate(7*inch, 9*inch), units.Imperial16))
-	assert.Equal(t, `0 to −1/2"`, work.Change(estimate(6*inch, 8*inch), estimate(6.1*inch, 7.5*inch), units.Imperial16))
+	assert.Equal(t, `0 to −1/2"`, work.Change(estimate(6*inch, 8*inch), estimate(6.1*inch, 7.5*inch),
+		units.Imperial16))
 	assert.Equal(t, "was near the limit", work.Change(answer.Number{Word: "near the limit"},
 		answer.Number{Word: "too tight"}, units.Imperial16))
 }
