@@ -109,24 +109,111 @@
     setTimeout(() => URL.revokeObjectURL(link.href), 60000);
   };
 
-  // Two of 91 letters hold 13 bits of the program, the lowest first: see web/pack.
+  // A character holds seven bits of the program, the lowest first; one of two bytes holds
+  // fourteen, the first seven by what they may not be written as: see sevens in web/pack.
   const bytesOf = text => {
-    const place = new Uint8Array(128);
-    for (let code = 33, n = 0; code < 127; code++) if (!'&<>'.includes(String.fromCharCode(code))) place[code] = n++;
-    const paired = text.length & ~1, bytes = new Uint8Array((paired / 2 * 13 + (text.length & 1) * 5) >> 3);
+    const colon = text.indexOf(':'), end = text.lastIndexOf('.');
+    const bytes = new Uint8Array(+text.slice(0, colon) + 4);
     let held = 0, bits = 0, n = 0;
-    const take = (value, more) => {
+    const take = value => {
       held |= value << bits;
-      for (bits += more; bits >= 8; bits -= 8) { bytes[n++] = held; held >>>= 8; }
+      if ((bits += 7) >= 8) { bytes[n++] = held; held >>>= 8; bits -= 8; }
     };
-    for (let i = 0; i < paired; i += 2) take(place[text.charCodeAt(i)] * 91 + place[text.charCodeAt(i + 1)], 13);
-    if (paired < text.length) take(place[text.charCodeAt(paired)], 5);
-    return bytes;
+    for (let i = colon + 1; i < end; i++) {
+      const code = text.charCodeAt(i);
+      if (code < 128) { take(code); continue; }
+      take([0, 13, 60][(code - 256) >> 7]);
+      take(code & 127);
+    }
+    return bytes.subarray(0, -4);
+  };
+  // Lays together what split in web/pack took apart, where the layout stands. A program
+  // has millions of instructions, so each takes four bytes at once, if it needs them or not.
+  const joined = buffer => {
+    const input = new Uint8Array(buffer);
+    const [before, size, functions, count, ...sizes] = new Uint32Array(buffer, 0, 32);
+    const PLAIN = 0, SHAPES = 1, LOCALS = 2, CODE = 3, RETURNS = 4, TABLES = 5;
+    const RETURN = 253, TABLE = 254, LAST = 255;
+    const at = new Int32Array(count + 1).fill(4 * (4 + count));
+    for (let k = 0; k < count; k++) at[k + 1] = at[k] + sizes[k];
+    const texts = new Int32Array(256);
+    const [longs, streams, hows] = [0, 1, 2].map(() => new Uint8Array(256));
+    for (let s = 0, p = at[SHAPES]; p < at[LOCALS]; s++) {
+      longs[s] = input[p++]; streams[s] = input[p++]; hows[s] = input[p++];
+      for (let i = 0; i < longs[s]; i++) texts[s] |= input[p++] << (8 * i);
+    }
+    const out = new Uint8Array(size + 4), view = new DataView(out.buffer);
+    let n = before, last = 0;
+    const number = k => {
+      let byte, v = 0, shift = 0;
+      do { byte = input[at[k]++]; v |= (byte & 127) << shift; shift += 7; } while (byte > 127);
+      return byte & 64 && shift < 32 ? v | -1 << shift : v;
+    };
+    const write = v => {
+      for (; v > 127; v >>>= 7) out[n++] = v & 127 | 128;
+      out[n++] = v;
+    };
+    const special = how => {
+      if (how === RETURN) {
+        let v = last += number(RETURNS);
+        for (; v > 63; v >>= 7) out[n++] = v & 127 | 128;
+        out[n++] = v;
+      } else if (how === TABLE) {
+        const labels = number(TABLES);
+        write(labels);
+        for (let i = 0, label = 0; i <= labels; i++) write(label += number(TABLES));
+      }
+    };
+    const body = () => {
+      let c = at[CODE], to = n;
+      for (let how = 0; how !== LAST;) {
+        const s = input[c++], k = streams[s];
+        view.setInt32(to, texts[s], true);
+        to += longs[s];
+        how = hows[s];
+        if (k === 0 && how === 0) continue;
+        if (how >= RETURN) {
+          n = to;
+          special(how);
+          to = n;
+        } else if (how === 0) {
+          let p = at[k];
+          do out[to++] = input[p]; while (input[p++] > 127);
+          at[k] = p;
+        } else {
+          for (let i = 0; i < how; i++) out[to++] = input[at[k]++];
+        }
+      }
+      at[CODE] = c;
+      n = to;
+    };
+    // A size is written once it is known, in all the bytes left for it.
+    const sized = (bytes, fill) => {
+      const place = n;
+      n += bytes;
+      fill();
+      for (let i = 0, v = n - place - bytes; i < bytes; i++, v >>>= 7) {
+        out[place + i] = v & 127 | (i < bytes - 1 ? 128 : 0);
+      }
+    };
+    out.set(input.subarray(at[PLAIN], at[PLAIN] + before));
+    sized(5, () => {
+      write(functions);
+      for (let f = 0; f < functions; f++) {
+        last = Math.max(last, (4096 + f) << 16);
+        sized(4, () => {
+          for (let long = input[at[LOCALS]++]; long > 0; long--) out[n++] = input[at[LOCALS]++];
+          body();
+        });
+      }
+    });
+    out.set(input.subarray(at[PLAIN] + before, at[SHAPES]), n);
+    return out.subarray(0, size);
   };
   const unpack = async () => {
     const packed = bytesOf(document.getElementById('wasm').textContent.trim());
     const stream = new Blob([packed]).stream().pipeThrough(new DecompressionStream('gzip'));
-    return new Response(stream).arrayBuffer();
+    return joined(await new Response(stream).arrayBuffer());
   };
   window.stopped = why => {
     root.dataset.stopped = 'true';

@@ -101,20 +101,25 @@ var comment = regexp.MustCompile(`(?s:/\*.*?\*/)|(?m:^\s*//.*$)|(?m:\s//\s.*$)`)
 // uncommented leaves out comments of a script: they may name addresses, and weigh.
 func uncommented(script string) string { return comment.ReplaceAllString(script, "") }
 
-// pack compresses as hard as gzip goes and writes the result as text.
+// pack takes the program apart, compresses it as hard as gzip goes and writes the
+// result as text.
 func pack(wasm []byte) (string, error) {
+	apart, err := split(wasm)
+	if err != nil {
+		return "", err
+	}
 	var b bytes.Buffer
 	z, err := gzip.NewWriterLevel(&b, gzip.BestCompression)
 	if err != nil {
 		return "", err
 	}
-	if _, err := z.Write(wasm); err != nil {
+	if _, err := z.Write(apart); err != nil {
 		return "", err
 	}
 	if err := z.Close(); err != nil {
 		return "", err
 	}
-	return pairs(b.Bytes()), nil
+	return sevens(b.Bytes()), nil
 }
 
 // barePage is the least page that boots the same way: what Ebitengine alone costs.

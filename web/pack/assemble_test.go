@@ -16,7 +16,7 @@ import (
 func real(t *testing.T) parts {
 	p, err := read("..")
 	require.NoError(t, err)
-	p.Wasm = bytes.Repeat([]byte("not a program, but it packs. "), 100)
+	p.Wasm = module()
 	return p
 }
 
@@ -27,14 +27,16 @@ func TestAssemble(t *testing.T) {
 	require.NoError(t, err)
 	text := string(page)
 	assert.NotContains(t, text, "<!--")
-	found := regexp.MustCompile(`(?s)id="wasm">\s*([^<\s]+)\s*</script>`).FindStringSubmatch(text)
+	found := regexp.MustCompile(`(?s)id="wasm">\s*([^<]+\.)\s*</script>`).FindStringSubmatch(text)
 	require.NotNil(t, found)
-	packed := unpaired(found[1])
+	packed := unsevens(found[1])
 	z, err := gzip.NewReader(bytes.NewReader(packed))
 	require.NoError(t, err)
-	wasm, err := io.ReadAll(z)
+	apart, err := io.ReadAll(z)
 	require.NoError(t, err)
-	assert.Equal(t, p.Wasm, wasm)
+	again, err := split(p.Wasm)
+	require.NoError(t, err)
+	assert.Equal(t, again, apart)
 
 	assert.Less(t, strings.Index(text, `id="form"`), strings.Index(text, `id="wasm"`), "markup shows before the program is read")
 	assert.Contains(t, text, `content="default-src 'none';`)
