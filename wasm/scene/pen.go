@@ -22,9 +22,10 @@ type Pen struct {
 }
 
 // The line widths in CSS pixels at plain lettering, chosen by eye. The skin's outline is
-// the heaviest, then timber, then what lies on timber.
+// the heaviest, then seams and timber in front, other timber, and what lies on timber.
 const (
 	OutlineWidth = 1.9
+	StrongWidth  = 1.3
 	TimberWidth  = 1.0
 	FineWidth    = 0.7
 	HairWidth    = 0.5
@@ -107,10 +108,12 @@ func (p *Pen) Hatch(r draw.Role, spacing, width, angle float64, points []draw.Po
 }
 
 // The dash patterns. ShortDash is for seams and what lies underneath, LongDash for the
-// boat compared with, CentreDash for centre lines.
+// boat compared with, SheetDash for the edges of sheets and strips, CentreDash for
+// centre lines.
 var (
 	ShortDash  = []float64{4, 3}
 	LongDash   = []float64{9, 4}
+	SheetDash  = []float64{7, 2, 2, 2}
 	CentreDash = []float64{14, 3, 2, 3}
 )
 

@@ -171,7 +171,7 @@ func (p *pen) sheetsUnder(c core.Canoe, a scene.Plate) {
 		points := a.Place(scene.Rect(x, half, -s.Width/2, s.Width/2))
 		p.Fill(draw.Ground, points)
 		p.List.Add(draw.Stroke{Role: draw.Seam, Points: points, Width: scene.FineWidth * p.Weight,
-			Dash: []float64{7, 2, 2, 2}, Closed: true})
+			Dash: scene.SheetDash, Closed: true})
 	}
 }
 
@@ -180,7 +180,7 @@ func (p *pen) sheetsUnder(c core.Canoe, a scene.Plate) {
 func (p *pen) jointsOver(c core.Canoe, a scene.Plate) {
 	for i, s := range sheetsLaid(c) {
 		if i > 0 {
-			p.Dashed(draw.Seam, scene.TimberWidth, []float64{7, 2, 2, 2}, a.At(s.Bow, -s.Width/2), a.At(s.Bow, s.Width/2))
+			p.Dashed(draw.Seam, scene.TimberWidth, scene.SheetDash, a.At(s.Bow, -s.Width/2), a.At(s.Bow, s.Width/2))
 		}
 	}
 }

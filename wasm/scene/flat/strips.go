@@ -74,7 +74,7 @@ func (p *pen) buttOver(c core.Canoe, a scene.Plate, along, side float64) {
 	for i := range p.View.Flat.Panels {
 		low, high := p.View.Flat.Panels[i].Between(along-sliver, along+sliver)
 		if len(low) > 0 {
-			p.Dashed(draw.Seam, scene.TimberWidth, []float64{7, 2, 2, 2},
+			p.Dashed(draw.Seam, scene.TimberWidth, scene.SheetDash,
 				a.InQuarter([2]float64{sign, side}, panelGap, []geom.Vec2{low[0], high[0]})...)
 		}
 	}

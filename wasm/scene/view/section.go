@@ -1,8 +1,6 @@
 package view
 
 import (
-	"math"
-
 	"barkwright/core"
 	"barkwright/core/answer"
 	"barkwright/core/draw"
@@ -114,9 +112,7 @@ func (p *pen) cutDrawn(c core.Canoe, r frame.Rib, k cut, a scene.Plate) {
 	p.Fill(draw.Bark, a.Place(scene.Between(scene.Mirrored(k.bark), scene.Mirrored(k.lining))))
 	rib := a.Place(scene.Between(scene.Mirrored(k.ribOuter), scene.Mirrored(k.ribInner)))
 	p.Area(draw.Cedar, draw.Ink, p.Thin(a, r.Thickness, scene.TimberWidth), rib)
-	if spacing, ok := bendHatch(r, d.RibStock); ok && p.Seen(rib) {
-		p.Hatch(draw.Warn, spacing, scene.HairWidth, -math.Pi/4, rib)
-	}
+	p.hatchBend(hatchOf(r, d.RibStock), rib)
 	p.Line(draw.Seam, scene.HairWidth, a.Place(scene.Mirrored(k.ribOuter))...)
 	p.Line(draw.Ink, p.Outline(a), a.Place(scene.Mirrored(k.bark))...)
 	p.cutGunwales(c, k, a)

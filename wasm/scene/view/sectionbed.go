@@ -71,14 +71,14 @@ func (p *pen) bedCutDrawn(c core.Canoe, index int, k cut, a scene.Plate) {
 	top := h.Sheer(post.X) - d.InwaleDepth
 	for _, y := range [2]float64{stand, -stand} {
 		points := a.Place(scene.Rect(y, 0.02, top-post.Length, top))
-		p.Area(draw.Ground, draw.Frame, 1.3, points)
+		p.Area(draw.Ground, draw.Frame, scene.StrongWidth, points)
 		p.Part(answer.PostPart(index), true, points)
 	}
 	inner := h.HalfBeam(post.X)
 	y := top + d.InwaleDepth/2
 	p.Area(draw.Cedar, draw.Ink, scene.TimberWidth, a.Place(scene.Rect(0, inner, y-d.InwaleDepth/3, y+d.InwaleDepth/3)))
 	for _, side := range [2]float64{1, -1} {
-		p.Area(draw.Cedar, draw.Ink, 1.3,
+		p.Area(draw.Cedar, draw.Ink, scene.StrongWidth,
 			a.Place(scene.Rect(side*(inner+d.InwaleThickness/2), d.InwaleThickness/2, top, top+d.InwaleDepth)))
 	}
 	p.bedCutLabels(c, post, a, top, bed+d.BarkThickness+batten)

@@ -82,7 +82,7 @@ func (p *pen) seamsSide(c core.Canoe, a scene.Plate) {
 		x := math.Copysign(1, j.Along)
 		column := h.Column(j.Place).Points(1)
 		seam := []draw.Point{a.At(x*column[0].X, column[0].Z), a.At(x*column[1].X, column[1].Z)}
-		p.Line(draw.Seam, 1.3, seam...)
+		p.Line(draw.Seam, scene.StrongWidth, seam...)
 		p.stitches(seam, 0.025*a.Scale)
 	}
 	for _, line := range mates(a, endSide(h, 0), false) {

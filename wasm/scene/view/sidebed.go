@@ -23,7 +23,7 @@ func (p *pen) sideOnBed(c core.Canoe, l layout) {
 	p.posts(c, l)
 	top := scene.Curve(h.Sheer, h.GunwaleX)
 	under := scene.Curve(func(x float64) float64 { return h.Sheer(x) - d.InwaleDepth }, h.GunwaleX)
-	p.Area(draw.Cedar, draw.Ink, p.Thin(a, d.InwaleDepth, 1.3),
+	p.Area(draw.Cedar, draw.Ink, p.Thin(a, d.InwaleDepth, scene.StrongWidth),
 		a.Place(scene.Between(scene.Mirrored(top), scene.Mirrored(under))))
 	p.ghostSide(a)
 	p.sideTitle(c, l)

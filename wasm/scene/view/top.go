@@ -40,7 +40,7 @@ func (p *pen) topFinished(c core.Canoe, l layout) {
 	p.topTitle(c, l)
 	p.crewTop(c, a)
 	y := c.Design.Beam/2 + 0.6*p.Letter/a.Scale
-	x := 0.62 * h.GunwaleX
+	x := labelledAt * h.GunwaleX
 	p.Say(scene.RankExtra, "cap off: lacing and pegs", draw.Faint, draw.Paper,
 		scene.Spot{At: a.At(-x, y), Anchor: draw.End})
 	p.Say(scene.RankExtra, "cap on", draw.Faint, draw.Paper, scene.Spot{At: a.At(-x, -y), Anchor: draw.End})
@@ -75,8 +75,8 @@ func (p *pen) ribTop(h *hull.Hull, r frame.Rib, a scene.Plate) {
 	crack := mates(a, []geom.Vec2{{X: r.FootX - w}, {X: r.FootX + w}}, r.Alone())
 	for i, points := range mates(a, outline, r.Alone()) {
 		p.Area(draw.Cedar, draw.Ink, p.Thin(a, r.Width, scene.FineWidth), points)
-		if spacing, ok := bendHatch(r, h.Design.RibStock); ok && r.Width*a.Scale > hatchFrom && p.Seen(points) {
-			p.Hatch(draw.Warn, spacing, scene.HairWidth, -math.Pi/4, points)
+		if r.Width*a.Scale > hatchFrom {
+			p.hatchBend(hatchOf(r, h.Design.RibStock), points)
 		}
 		if r.Broken {
 			p.Line(draw.Ink, scene.TimberWidth, crack[i]...)
@@ -85,48 +85,59 @@ func (p *pen) ribTop(h *hull.Hull, r frame.Rib, a scene.Plate) {
 	}
 }
 
+// labelledAt is where along the gunwale labels stand outside it, as a share of the
+// distance to its end. By eye.
+const labelledAt = 0.62
+
 // hatchFrom is the least breadth of a rib, in CSS pixels, at which a hatch can be read.
 const hatchFrom = 7
 
-// bendHatch returns the spacing of the hatch for a rib's verdict. It is wide where the
-// bend is tighter than most published ribs. It is narrow where the bend is tighter than
-// any and the rib is not meant to be broken.
-func bendHatch(r frame.Rib, stock wood.Stock) (spacing float64, ok bool) {
+// bendHatch is how a rib's bend is hatched.
+type bendHatch int
+
+// The hatches. The close one is for a bend that is tighter than any published rib's, where
+// the rib is not meant to be broken. The wide one is for a bend tighter than most.
+const (
+	noHatch bendHatch = iota
+	wideHatch
+	closeHatch
+)
+
+// hatchOf returns the hatch for a rib's verdict.
+func hatchOf(r frame.Rib, stock wood.Stock) bendHatch {
 	if r.Broken {
-		return 0, false
+		return noHatch
 	}
 	switch r.Bend.Rib(stock) {
 	case wood.ColdRib, wood.TighterThanMost:
-		return 8, true
+		return wideHatch
 	case wood.TighterThanAny:
-		return 3, true
+		return closeHatch
 	}
-	return 0, false
+	return noHatch
+}
+
+// hatchBend hatches a rib by its bend.
+func (p *pen) hatchBend(h bendHatch, points []draw.Point) {
+	if h != noHatch {
+		p.Hatch(draw.Warn, [...]float64{wideHatch: 8, closeHatch: 3}[h], scene.HairWidth, -math.Pi/4, points)
+	}
 }
 
 // bendLegend says what the hatches on the ribs mean, where there are any.
 func (p *pen) bendLegend(c core.Canoe, a scene.Plate) {
-	near, tight := 0, 0
+	most := noHatch
 	for _, r := range c.Frame.Ribs {
-		switch spacing, ok := bendHatch(r, c.Design.RibStock); {
-		case !ok || r.Width*a.Scale <= hatchFrom:
-		case spacing < 4:
-			tight++
-		default:
-			near++
+		if r.Width*a.Scale > hatchFrom {
+			most = max(most, hatchOf(r, c.Design.RibStock))
 		}
 	}
-	text := ""
-	switch {
-	case tight > 0:
-		text = "close hatch: rib tighter than any published"
-	case near > 0:
-		text = "hatched: rib tighter than most published"
-	default:
+	text := [...]string{"", "hatched: rib tighter than most published",
+		"close hatch: rib tighter than any published"}[most]
+	if most == noHatch {
 		return
 	}
-	h := c.Hull
-	x := 0.62 * h.GunwaleX
+	x := labelledAt * c.Hull.GunwaleX
 	y := c.Design.Beam/2 + 0.6*p.Letter/a.Scale
 	p.Say(scene.RankExtra, text, draw.Warn, draw.Paper,
 		scene.Spot{At: a.At(x, -y), Anchor: draw.Start}, scene.Spot{At: a.At(x, y), Anchor: draw.Start})
@@ -151,7 +162,7 @@ func (p *pen) thwartTop(h *hull.Hull, i int, t frame.Thwart, a scene.Plate) {
 	in, out := h.HalfBeam(t.X-half), h.HalfBeam(t.X+half)
 	for _, points := range mates(a, []geom.Vec2{{X: t.X - half, Y: -in}, {X: t.X + half, Y: -out},
 		{X: t.X + half, Y: out}, {X: t.X - half, Y: in}}, i == 0) {
-		p.Area(draw.Cedar, draw.Ink, 1.3, points)
+		p.Area(draw.Cedar, draw.Ink, scene.StrongWidth, points)
 		p.Part(answer.ThwartPart(i), true, points)
 	}
 }

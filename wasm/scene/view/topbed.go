@@ -83,7 +83,8 @@ func (p *pen) gores(c core.Canoe, a scene.Plate) {
 			open := max(1.2, 0.008*a.Scale)
 			p.List.Add(draw.Fill{Role: draw.Ground,
 				Points: []draw.Point{foot, {X: tip.X + open, Y: tip.Y}, {X: tip.X - open, Y: tip.Y}}})
-			p.Line(draw.Seam, 1.3, draw.Point{X: tip.X - open, Y: tip.Y}, foot, draw.Point{X: tip.X + open, Y: tip.Y})
+			p.Line(draw.Seam, scene.StrongWidth,
+				draw.Point{X: tip.X - open, Y: tip.Y}, foot, draw.Point{X: tip.X + open, Y: tip.Y})
 			p.Part(name, false, []draw.Point{foot, tip})
 		}
 	}
@@ -108,7 +109,7 @@ func (p *pen) seamsOnBed(c core.Canoe, a scene.Plate, end []geom.Vec2) {
 	for _, j := range c.Bark.Joints {
 		foot, edge := flatColumn(h, j.Place)
 		x := math.Copysign(1, j.Along)
-		p.Dashed(draw.Seam, 1.3, []float64{7, 2, 2, 2}, a.At(x*edge.X, edge.Y), a.At(x*foot.X, foot.Y),
+		p.Dashed(draw.Seam, scene.StrongWidth, scene.SheetDash, a.At(x*edge.X, edge.Y), a.At(x*foot.X, foot.Y),
 			a.At(x*foot.X, -foot.Y), a.At(x*edge.X, -edge.Y))
 		away := a.At(x*foot.X, -0.62*edge.Y)
 		p.Say(scene.RankExtra, "sheet joint", draw.Seam, draw.Bark, scene.SpotAt(away.X+5, away.Y, draw.Start),
