@@ -188,6 +188,9 @@ func TestAddress(t *testing.T) {
 	w.Set("beam", 35*inch)
 	_, _, anew, write = d.InAddress()
 	assert.True(t, write && anew, "what cannot be read is left in the history")
+	w.Set("beam", 36*inch)
+	_, _, anew, write = d.InAddress()
+	assert.True(t, write && !anew, "once")
 
 	w.SetText("notes", "cedar in the shed")
 	assert.True(t, d.Address(text, id).TookUp)

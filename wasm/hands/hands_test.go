@@ -97,6 +97,21 @@ func TestFingerOnAHandle(t *testing.T) {
 	assert.Nil(t, on.View.Ghost)
 }
 
+// A finger that goes sideways on a handle that moves up and down drags nothing.
+func TestSidewaysOnAnUprightHandle(t *testing.T) {
+	on, _ := picture(t, 1)
+	var h hands.Hands
+	for _, handle := range view.Handles(on.Work.Canoe(), *on.View, on.Size) {
+		if handle.Key == "depth" {
+			h.Down(on, at(handle, 0, 0, true))
+			assert.Equal(t, hands.Answer{}, h.Move(on, at(handle, 30, 0, true)))
+			assert.False(t, h.Move(on, at(handle, 30, 30, true)).Stepped)
+			return
+		}
+	}
+	require.Fail(t, "no handle of the depth")
+}
+
 // A handle that was tapped is held, follows the boat, and is dragged by its grip until
 // the page is scrolled.
 func TestTapHolds(t *testing.T) {
