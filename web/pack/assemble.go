@@ -10,12 +10,16 @@ import (
 	"path/filepath"
 	"regexp"
 	"strings"
+
+	"barkwright/core/pattern"
 )
 
 // parts are what a page is laid together from.
 type parts struct {
 	Page, Style, Boot string
 	Form              string
+	// Notices is what goes with each copy, for the fold at the page's foot.
+	Notices string
 	// Exec is wasm_exec.js of the toolchain that compiled Wasm; no other fits.
 	Exec string
 	Wasm []byte
@@ -60,7 +64,8 @@ func (p parts) assemble() ([]byte, error) {
 	}
 	page := p.Page
 	for _, hook := range []struct{ name, text string }{
-		{"STYLE", p.Style}, {"FORM", p.Form}, {"EXEC", p.Exec}, {"BOOT", uncommented(p.Boot)}, {"WASM", packed},
+		{"STYLE", p.Style}, {"FORM", p.Form},
+		{"VERSION", version()}, {"NOTICES", p.Notices}, {"EXEC", p.Exec}, {"BOOT", uncommented(p.Boot)}, {"WASM", packed},
 	} {
 		mark := "<!--" + hook.name + "-->"
 		if strings.Count(page, mark) != 1 {
@@ -73,6 +78,9 @@ func (p parts) assemble() ([]byte, error) {
 	}
 	return []byte(strings.Replace(page, "<!--HASHES-->", hashes(page), 1)), nil
 }
+
+// version is the one that every sheet printed from the page names.
+func version() string { return pattern.VersionLine }
 
 // script finds the scripts that the browser runs; the program stands in one that it
 // does not.
@@ -125,5 +133,5 @@ func pack(wasm []byte) (string, error) {
 // barePage is the least page that boots the same way: what Ebitengine alone costs.
 const barePage = `<!doctype html><html lang="en"><meta charset="utf-8"><title>Bare</title>
 <style>#view{position:relative;height:420px}<!--STYLE--></style>
-<div id="view"></div><p id="picture-note"></p><!--FORM-->
+<div id="view"></div><p id="picture-note"></p><!--FORM--><!--NOTICES--><!--VERSION-->
 <script type="text/plain" id="wasm"><!--WASM--></script><script><!--EXEC--></script><script><!--BOOT--></script></html>`
