@@ -101,7 +101,7 @@ func fewestNumber(c core.Canoe, s *core.Skin) *Number {
 func stretchTable(c core.Canoe) Table {
 	t := Table{
 		Key: "stretch", Title: "Stretch left, by number of gores", Home: stage.Bark,
-		Note: "Gores each side standing evenly between the end thwarts; the builders' rule puts them elsewhere. " +
+		Note: "Gores each side standing evenly between the end thwarts; the rule this page starts with puts them elsewhere. " +
 			"Good to about a tenth of a percent. The root mean square is of the stretch along and across together " +
 			"and the few worst places weigh most in it, so it can be the larger of the two. No published strain " +
 			"limit of birch bark was found: the limit is yours to set.",

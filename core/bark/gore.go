@@ -44,7 +44,7 @@ func (s GoreState) String() string {
 	}[s]
 }
 
-// GoresByRule tells whether the gores stand by the builders' rule: one at each
+// GoresByRule tells whether the gores stand by the example's rule: one at each
 // thwart end and one half-way between (Adney and Chapelle 1964, p. 41). It holds
 // as long as the user has set no number.
 func GoresByRule(d design.Design) bool {

@@ -12,7 +12,7 @@ import (
 // seams and root: the one lay-out that picture, tables, paper and lists follow. It is
 // worked out from lengths on the hull alone: cheap enough for every step of a slider.
 type Layout struct {
-	ByRule bool   // the gores stand by the builders' rule, not by number
+	ByRule bool   // the gores stand by the example's rule, not by number
 	Gores  []Gore // of the port side, from the after one forward
 
 	// Listed tells whether Sheets are those on hand; without a list they are as many

@@ -42,7 +42,7 @@ var (
 	trialSwamp = Hazard{Warning, "A swamped canoe may roll and throw you. Try it loaded and swamped close to " +
 		"shore, in warm water, with help."}
 	noRating = Hazard{Notice, "The figures for load and freeboard are a teaching estimate in calm water, not a " +
-		"rating. No US, EU or ISO loading rule looked at covers canoes."}
+		"rating. None of the US, EU and ISO loading rules we read covers canoes."}
 	teacher = Hazard{Notice, "This page judges neither bark nor wood. Try a piece first; local rules and the " +
 		"person teaching you come before anything said here."}
 )

@@ -6,6 +6,7 @@ import (
 	"crypto/sha256"
 	"encoding/base64"
 	"fmt"
+	"html"
 	"os"
 	"path/filepath"
 	"regexp"
@@ -20,6 +21,8 @@ type parts struct {
 	Form              string
 	// Notices is what goes with each copy, for the fold at the page's foot.
 	Notices string
+	// Contact is where a correction or a removal is asked for, empty if the owner set none.
+	Contact string
 	// Exec is wasm_exec.js of the toolchain that compiled Wasm; no other fits.
 	Exec string
 	Wasm []byte
@@ -29,7 +32,7 @@ type parts struct {
 func read(web string) (parts, error) {
 	p := parts{Form: form()}
 	var media, paper string
-	for name, to := range map[string]*string{"index.html": &p.Page, "style.css": &p.Style, "paper.css": &paper, "media.css": &media, "boot.js": &p.Boot} {
+	for name, to := range map[string]*string{"index.html": &p.Page, "style.css": &p.Style, "paper.css": &paper, "media.css": &media, "boot.js": &p.Boot, "CONTACT.txt": &p.Contact} {
 		text, err := os.ReadFile(filepath.Join(web, name))
 		if err != nil {
 			return p, err
@@ -65,7 +68,7 @@ func (p parts) assemble() ([]byte, error) {
 	page := p.Page
 	for _, hook := range []struct{ name, text string }{
 		{"STYLE", p.Style}, {"FORM", p.Form},
-		{"VERSION", version()}, {"NOTICES", p.Notices}, {"EXEC", p.Exec}, {"BOOT", uncommented(p.Boot)}, {"WASM", packed},
+		{"VERSION", version()}, {"NOTICES", p.Notices}, {"CONTACT", contact(p.Contact)}, {"EXEC", p.Exec}, {"BOOT", uncommented(p.Boot)}, {"WASM", packed},
 	} {
 		mark := "<!--" + hook.name + "-->"
 		if strings.Count(page, mark) != 1 {
@@ -81,6 +84,14 @@ func (p parts) assemble() ([]byte, error) {
 
 // version is the one that every sheet printed from the page names.
 func version() string { return pattern.VersionLine }
+
+// contact says where to ask for a correction or a removal.
+func contact(address string) string {
+	if address = strings.TrimSpace(address); address == "" {
+		return "To have something here corrected or removed, ask whoever gave you this page: its makers have set no address yet."
+	}
+	return "To have something here corrected or removed, ask: " + html.EscapeString(address)
+}
 
 // script finds the scripts that the browser runs; the program stands in one that it
 // does not.
@@ -133,5 +144,5 @@ func pack(wasm []byte) (string, error) {
 // barePage is the least page that boots the same way: what Ebitengine alone costs.
 const barePage = `<!doctype html><html lang="en"><meta charset="utf-8"><title>Bare</title>
 <style>#view{position:relative;height:420px}<!--STYLE--></style>
-<div id="view"></div><p id="picture-note"></p><!--FORM--><!--NOTICES--><!--VERSION-->
+<div id="view"></div><p id="picture-note"></p><!--FORM--><!--NOTICES--><!--CONTACT--><!--VERSION-->
 <script type="text/plain" id="wasm"><!--WASM--></script><script><!--EXEC--></script><script><!--BOOT--></script></html>`

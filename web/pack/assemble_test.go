@@ -77,3 +77,13 @@ func TestFormHasEveryParameter(t *testing.T) {
 	}
 	assert.Contains(t, text, `name="length" min="96" max="444" step="0.25" value="192"`)
 }
+
+// An address is shown as it was written, and none is made up.
+func TestContact(t *testing.T) {
+	p := real(t)
+	p.Contact = "corrections <at> example.org\n"
+	page, err := p.assemble()
+	require.NoError(t, err)
+	assert.Contains(t, string(page), "ask: corrections &lt;at&gt; example.org</p>")
+	assert.Contains(t, contact(" \n"), "no address yet")
+}
