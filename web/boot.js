@@ -61,17 +61,26 @@
     frame(call);
   };
 
-  // The boat stays in sight while the page is read, unless too little is left to read
-  // in, as with large letters or a low window; what is gone to stops under it.
-  const mostOfWindow = 0.61;
-  const sight = document.getElementById('sight');
-  const fits = () => {
-    root.toggleAttribute('data-stays', sight.offsetHeight <= mostOfWindow * innerHeight);
-    root.style.setProperty('--sight', sight.offsetHeight + 'px');
+  // What does not scroll may take this share of the window's height, however large the
+  // letters are: what is least needed lets go first. Room 0: all stays; 1: the cells
+  // scroll; 2: the picture too; 3: the hand; 4: nothing stays.
+  const most = 0.45;
+  const fixed = ['stick', 'sight', 'hand', 'cells'].map(id => document.getElementById(id));
+  const column = inPane => fixed.filter(e => {
+    const position = getComputedStyle(e).position;
+    return inPane ? position === 'fixed' : position === 'sticky';
+  }).reduce((sum, e) => sum + e.offsetHeight, 0);
+  window.measureRoom = () => {
+    for (let room = 0; room <= 4; room++) {
+      root.dataset.room = room;
+      if (column(false) <= most * innerHeight && column(true) <= most * innerHeight) break;
+    }
+    fixed.forEach(e => root.style.setProperty('--' + e.id + '-high', e.offsetHeight + 'px'));
+    root.style.setProperty('--top', column(false) + 'px');
   };
-  if (sight) {
-    new ResizeObserver(fits).observe(sight);
-    addEventListener('resize', fits);
+  if (fixed[0]) {
+    new ResizeObserver(measureRoom).observe(document.body);
+    addEventListener('resize', measureRoom);
   }
 
   // What browsers may refuse, each with an answer instead of an exception.
@@ -93,11 +102,21 @@
   window.showInAddress = (line, boat, anew) => {
     if (!location.protocol.startsWith('http')) return;
     const write = anew ? 'pushState' : 'replaceState';
-    try { history[write]({boat}, '', '#d=' + encodeURIComponent(line)); } catch { /* too often for this browser */ }
+    const at = root.dataset.at;
+    try { history[write]({boat, at}, '', '#d=' + encodeURIComponent(line) + '&at=' + at); } catch { /* too often for this browser */ }
   };
+  // Places are steps of the history, from disk too; the address is served only.
+  window.showPlace = (at, step) => {
+    const hash = location.hash.replace(/&at=.*$/, '');
+    try {
+      history[step ? 'pushState' : 'replaceState']({...history.state, at}, '', hash ? hash + '&at=' + at : undefined);
+    } catch { /* too often for this browser */ }
+  };
+  window.placeOfHistory = () => history.state?.at ?? '';
+  window.placeInAddress = () => location.hash.match(/&at=([a-z]+)/)?.[1] ?? '';
   window.boatOfAddress = () => history.state?.boat ?? '';
   window.lineInAddress = () => {
-    const line = location.hash.startsWith('#d=') ? location.hash.slice(3) : '';
+    const line = location.hash.startsWith('#d=') ? location.hash.slice(3).replace(/&at=.*$/, '') : '';
     try { return decodeURIComponent(line); } catch { return line; }
   };
   window.copyText = text => { navigator.clipboard?.writeText(text).catch(() => {}); };

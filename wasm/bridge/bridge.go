@@ -32,7 +32,8 @@ func Start(picture Picture) {
 		desk:     desk.New(keep.Open(browserStore("localStorage"), browserStore("sessionStorage"), time.Now)),
 		noticed:  map[string][]desk.Button{},
 		trip:     readTrip(),
-		view:     scene.View{Zoom: 1, Handles: true},
+		view:     scene.View{Zoom: 1, Handles: true, State: scene.Finished},
+		places:   places{chosen: map[work.Place]string{}},
 		outputs:  map[string]*output{},
 		checksAt: map[stage.Key]js.Value{},
 	}
@@ -43,6 +44,7 @@ func Start(picture Picture) {
 func (p *page) start() {
 	p.listenNotices()
 	p.recall()
+	p.findHand()
 	p.buildHeadline()
 	p.trips("start")
 	p.showNumbers()
@@ -52,9 +54,12 @@ func (p *page) start() {
 		p.repeatPaddlers()
 		p.findControls()
 		p.buildResults()
+		p.findPlaces()
 		p.listenForm()
 		p.listenSliders()
 		p.listenTools()
+		p.listenPlaces()
+		p.listenToolbars()
 		p.listenPicture()
 		p.listenRaise()
 		p.listenSheets()
@@ -64,6 +69,7 @@ func (p *page) start() {
 		p.listenKept()
 		p.showTyped()
 		p.showShelf()
+		p.goPlace(p.openingPlace(), false)
 		p.refresh()
 		p.started = true
 		p.guard(p.follow)
@@ -113,6 +119,8 @@ type page struct {
 	list     draw.List
 	printing bool // the picture is the printer's
 	hands    hands.Hands
+	hand     hand
+	places   places
 	finger   *finger // on a slider, or nil
 	readout  slot
 	aboard   *int // the paddlers whose folds show, nil before any
@@ -161,6 +169,7 @@ func (p *page) refresh() {
 	p.showControls()
 	p.showNumbers()
 	p.showChecks()
+	p.showHand()
 	p.waterLate()
 	p.drawIn(size)
 	p.restSoon()

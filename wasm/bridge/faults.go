@@ -54,7 +54,7 @@ func (p *page) unfold(key string) js.Value {
 func (p *page) goTo(key string) {
 	if box := p.unfold(key); !box.IsNull() {
 		field := box.Call("querySelector", "[data-typed], [name]")
-		field.Call("scrollIntoView", map[string]any{"block": "center"})
-		field.Call("focus")
+		p.goInto(field, field)
+		p.takeInHand(key)
 	}
 }

@@ -36,6 +36,13 @@ func (p *page) paper(what string) {
 	p.reply(p.desk.Paper(what, p.paperForm()))
 }
 
+// printStage prints the sheet of one stage.
+func (p *page) printStage(key string) {
+	form := p.paperForm()
+	form.Sheets, form.Patterns = []stage.Key{stage.Key(key)}, nil
+	p.reply(p.desk.Paper("print", form))
+}
+
 func (p *page) paperForm() desk.PaperForm {
 	chosen := func(name string) (keys []string) {
 		each(p.id("paper-form"), `input[name="`+name+`"]:checked`, func(c js.Value) {

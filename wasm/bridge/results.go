@@ -24,15 +24,15 @@ type output struct {
 func (p *page) buildHeadline() {
 	p.id("headline").Set("innerHTML", markup.Headline(p.work.Canoe()))
 	p.findOutputs(p.id("headline"))
+	p.findOutputs(p.id("cells"))
+	p.findPlaces()
 }
 
 // buildResults writes the results' frame; numbers are filled in afterwards.
 func (p *page) buildResults() {
 	p.known().Need(pipeline.Water)
 	w, _ := p.known().Water()
-	jump, body := markup.Results(p.work.Canoe(), w, p.work.System)
-	p.id("jump").Set("innerHTML", jump)
-	p.id("tables").Set("innerHTML", body)
+	p.id("tables").Set("innerHTML", markup.Results(p.work.Canoe(), w, p.work.System))
 	p.findOutputs(p.id("tables"))
 	each(p.id("tables"), "[data-checks]", func(e js.Value) {
 		p.checksAt[stage.Key(data(e, "checks"))] = e
@@ -121,7 +121,9 @@ func (p *page) showWorkings(shown []work.Shown) {
 
 // showChecks writes every check in its group, and beside the headline.
 func (p *page) showChecks() {
-	head, at := markup.Checks(p.work.Checks(), p.work.System)
+	checks := p.work.Checks()
+	p.showVerdicts(checks)
+	head, at := markup.Checks(checks, p.work.System)
 	p.fill("head-checks", head)
 	for group, place := range p.checksAt {
 		setHTML(place, at[group])

@@ -12,8 +12,9 @@ import (
 // listenTools answers the buttons around the picture and over the form.
 func (p *page) listenTools() {
 	presses := map[string]func(string){
-		"view": p.showState, "look": p.look, "go": p.goTo, "keep": p.keep, "do": p.do, "measured": p.record,
-		"paper": p.paper,
+		"view": p.chooseState, "look": p.look, "go": p.goTo, "keep": p.keep, "do": p.do, "measured": p.record,
+		"paper": p.paper, "print": p.printStage, "at": p.pressedNotch, "turn": p.turnStage, "why": p.goNumber,
+		"check": p.goCheck, "hold": p.takeInHand, "hand": p.pressedHand, "picture": p.setPicture,
 	}
 	p.on(p.document, "click", func(e js.Value) {
 		b := e.Get("target").Call("closest", "button")
@@ -51,6 +52,12 @@ func (p *page) undoKey(e js.Value) {
 		return
 	}
 	e.Call("preventDefault")
+}
+
+// chooseState shows a state of the picture, here and whenever this place is come to again.
+func (p *page) chooseState(name string) {
+	p.places.chosen[p.places.at] = name
+	p.showState(name)
 }
 
 func (p *page) showState(name string) {

@@ -65,6 +65,12 @@ func (d *Desk) SetSystem(s units.System) {
 	d.keeper.SetUnits(work.UnitsID(s))
 }
 
+// Place is where on the page the user was last.
+func (d *Desk) Place() work.Place { return work.PlaceOf(d.keeper.Place()) }
+
+// SetPlace remembers where the user is now.
+func (d *Desk) SetPlace(at work.Place) { d.keeper.SetPlace(string(at)) }
+
 // Starting lists the boats to start from, all of them invented, as HTML.
 func Starting() string {
 	list := markup.Option("", "Start from…") + markup.Option("-1", design.Default().Name)

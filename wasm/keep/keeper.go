@@ -202,6 +202,15 @@ func (k *Keeper) Units() string {
 // SetUnits remembers the units shown.
 func (k *Keeper) SetUnits(id string) { k.shared.Set(unitsKey, id) }
 
+// Place is what SetPlace was last given, or empty.
+func (k *Keeper) Place() string {
+	text, _ := k.shared.Get(placeKey)
+	return text
+}
+
+// SetPlace remembers where on the page the user is.
+func (k *Keeper) SetPlace(name string) { k.shared.Set(placeKey, name) }
+
 // Old returns the boats under the one key that older pages used. It returns none once
 // they have been taken over: call Taken then.
 func (k *Keeper) Old() (f file.File, ok bool) {

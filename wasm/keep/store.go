@@ -26,6 +26,7 @@ const (
 	oldTaken  = Prefix + "designs.taken"
 	inHandKey = Prefix + "in-hand"
 	unitsKey  = Prefix + "units"
+	placeKey  = Prefix + "place"
 	opening   = Prefix + "opening"
 	probe     = Prefix + "probe"
 )

@@ -24,9 +24,8 @@ func Headline(c core.Canoe) string {
 	return b.String()
 }
 
-// Results is the frame of every result, stage by stage, and the links that jump to
-// them. Numbers and tables are filled in afterwards.
-func Results(c core.Canoe, w core.Water, s units.System) (jump, body string) {
+// Results is the frame of every result, stage by stage. Numbers and tables are filled in afterwards.
+func Results(c core.Canoe, w core.Water, s units.System) string {
 	numbers := answer.All(c)
 	var tables []answer.Table
 	for _, key := range answer.TableKeys() {
@@ -34,14 +33,12 @@ func Results(c core.Canoe, w core.Water, s units.System) (jump, body string) {
 			tables = append(tables, t)
 		}
 	}
-	var j, b strings.Builder
+	var b strings.Builder
 	for i, st := range stage.All() {
 		id := "at-" + string(st.Key)
-		j.WriteString(`<a href="#` + id + `">` + draw.Escape(st.Short) + `</a>`)
-		b.WriteString(`<section class="step" id="` + id + `" data-stage="` + string(st.Key) + `"><h2>` +
-			strconv.Itoa(i+1) + " " +
-			draw.Escape(st.Name) + `</h2><div class="checks" data-checks="` + string(st.Key) +
-			`"></div><div class="numbers">`)
+		b.WriteString(`<section class="step" id="` + id + `" data-place="` + string(st.Key) + `"><h2>` + strconv.Itoa(i+1) + " " +
+			draw.Escape(st.Name) + `</h2><p class="asked">` + draw.Escape(st.Asked) + "</p>" + cautions(st) +
+			`<div class="checks" data-checks="` + string(st.Key) + `"></div><div class="numbers">`)
 		for _, n := range numbers {
 			if n.Home == st.Key {
 				b.WriteString(number(n, s))
@@ -56,10 +53,9 @@ func Results(c core.Canoe, w core.Water, s units.System) (jump, body string) {
 				b.WriteString(fold(t))
 			}
 		}
-		b.WriteString("</section>")
+		b.WriteString(steps(st, s) + "</section>")
 	}
-	j.WriteString(`<a href="#measured-boat">A measured boat</a><a href="#paper">Paper and files</a>`)
-	return j.String(), b.String()
+	return b.String()
 }
 
 // number is the frame of one result: what it is called, its value, its change, and its
@@ -81,6 +77,9 @@ func Working(n answer.Number, s units.System) string {
 // states are the states' names in the style sheet.
 var states = [...]string{answer.Within: "within", answer.Near: "near", answer.Beyond: "tight",
 	answer.NotChecked: "unchecked"}
+
+// StateName is a state's name in the style sheet.
+func StateName(s answer.State) string { return states[s] }
 
 // Checks are every check at its stage, and in one line those to stand beside the
 // headline, the worst first: a narrow screen may show no more.

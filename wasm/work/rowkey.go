@@ -17,3 +17,18 @@ func RowByKey(key string, at, n int) (to int, ok bool) {
 	}
 	return max(0, min(to, n-1)), true
 }
+
+// ButtonByKey is the button of a toolbar that a key moves to from one of n.
+func ButtonByKey(key string, at, n int) (to int, ok bool) {
+	switch key {
+	case "ArrowRight", "ArrowDown":
+		return (at + 1) % n, true
+	case "ArrowLeft", "ArrowUp":
+		return (at + n - 1) % n, true
+	case "Home":
+		return 0, true
+	case "End":
+		return n - 1, true
+	}
+	return at, false
+}

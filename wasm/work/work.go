@@ -105,6 +105,9 @@ func (w *Work) TakeUp(key string) {
 	w.boat.Compare(w.Canoe())
 }
 
+// InHand is the key of the control whose changes follow, or empty.
+func (w *Work) InHand() string { return w.hand }
+
 // Commit ends the change in hand, which becomes one step of undo. The comparison stays
 // until another control is taken up.
 func (w *Work) Commit() {

@@ -318,7 +318,7 @@ func TestAddressEdited(t *testing.T) {
 	p.wait(beam + ` === 31`)
 
 	// A link within the page, a change, and Back: the boat as it was, undone by Undo.
-	eval[bool](p, `document.querySelector('#jump a').click(), true`)
+	eval[bool](p, `document.querySelector('[data-at="rib"]').click(), true`)
 	p.enter("beam", "32 in")
 	p.wait(`location.hash.includes('B32')`)
 	eval[bool](p, `history.back(), true`)

@@ -82,8 +82,6 @@ func TestSaveAndOpenByKeyboard(t *testing.T) {
 	p := open(t, desktop)
 	eval[bool](p, `window.saved = [], window.handOver = (name, kind, text) => saved.push({name, text}), true`)
 	first := p.shown("gunwale.length")
-	p.tabTo(`#designs > summary`)
-	p.keys(kb.Enter)
 	p.tabTo(`[data-keep="save-file"]`)
 	p.keys(" ")
 	p.wait(`saved.length === 1`)
@@ -117,13 +115,13 @@ func TestSaveAndOpenByKeyboard(t *testing.T) {
 	assert.Equal(t, "open-file", eval[string](p, `document.activeElement.dataset.keep`), "the focus stays where it was")
 }
 
-// From the page's top to a build sheet in the printer, with keys only: by the links
-// to the steps of the work, past all that stands between.
+// From the page's top to a build sheet in the printer, with keys only: by way of
+// the shed.
 func TestPrintByKeyboard(t *testing.T) {
 	p := open(t, desktop)
 	eval[bool](p, `window.asked = 0, window.print = () => asked++, true`)
-	p.tabTo(`#jump a[href="#paper"]`)
-	p.keys(kb.Enter)
+	p.tabTo(`#notches [aria-current=true]`)
+	p.keys(kb.ArrowLeft + kb.Enter)
 	p.tabTo(`[data-paper="none"]`)
 	p.keys(kb.Enter)
 	p.tabTo(`input[value="sections"]`, back)
@@ -218,7 +216,10 @@ func TestSectionsAtChosenRibs(t *testing.T) {
 // between its rows and mark the part, as touching them does.
 func TestRowsByKeyboard(t *testing.T) {
 	p := open(t, desktop)
-	p.tabTo(`#jump a[href="#at-rib"]`)
+	p.tabTo(`#notches [aria-current=true]`)
+	for range 4 { // from all of it back over the shed to the ribs
+		p.keys(kb.ArrowLeft)
+	}
 	p.keys(kb.Enter)
 	p.tabTo(`[data-fold="ribs"] > summary`)
 	p.tabTo(`[data-table="ribs"] tr`)

@@ -32,10 +32,10 @@ func TestSliderChangesNumberAndPicture(t *testing.T) {
 func TestFirstScreen(t *testing.T) {
 	for _, s := range []screen{desktop, phone, projector} {
 		t.Run(s.name, func(t *testing.T) {
-			p := open(t, s)
+			p := openAfter(t, at("choose"), s)
 			p.settle()
 			assert.LessOrEqual(t, eval[int](p, `document.documentElement.scrollWidth`), int(s.width), "no sideways scroll")
-			for _, id := range []string{"headline", "view"} {
+			for _, id := range []string{"stick", "view", "hand", "cells"} {
 				assert.True(t, eval[bool](p, `(({top, bottom, left, right}) => top >= 0 && left >= 0 && bottom <= innerHeight && right <= innerWidth && bottom > top)(document.getElementById(%q).getBoundingClientRect())`, id), "%s is in the window", id)
 			}
 			// 44 CSS pixels is the house rule, WCAG 2.2 success criterion 2.5.5.

@@ -132,6 +132,15 @@ type tab struct {
 	faults  []string
 }
 
+// everywhere opens the page with all of it on one page; a test that says where it opens
+// does not.
+const everywhere = `; try { localStorage.setItem('barkwright.place', 'all'); } catch {}`
+
+// at opens the page as a new user finds it, at a place.
+func at(place string) string {
+	return forget + `; try { localStorage.setItem('barkwright.place', '` + place + `'); } catch {}`
+}
+
 // forget empties the store that a browser shares among all pages from disk, as the page
 // sees it: what is written after it may be lost (see openStored), so a test that looks for
 // it in another tab or at another opening has a browser of its own.
@@ -176,6 +185,9 @@ func openAddress(t testing.TB, address, prelude string, s screen, flags ...strin
 	})
 	require.NoError(t, chromedp.Do(ctx), "opening a tab")
 	require.NoError(t, chromedp.Listen(ctx, func(event any) { p.heard(event) }))
+	if !strings.Contains(prelude, "barkwright.place") {
+		prelude += everywhere
+	}
 	_, err := chromedp.Call(ctx, page.AddScriptToEvaluateOnNewDocument, page.AddScriptToEvaluateOnNewDocumentParams{Source: prelude})
 	require.NoError(t, err)
 	p.do(s.emulate(), chromedp.Navigate(address))

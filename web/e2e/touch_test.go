@@ -224,9 +224,9 @@ func TestHandleFollowsTheMouseAsVerdictsCome(t *testing.T) {
 // entered cannot be built.
 func TestPictureStandsStill(t *testing.T) {
 	for _, s := range []screen{desktop, phone, projector, {name: "tablet", width: 1024, height: 768, density: 1}} {
-		p := open(t, s)
+		p := openAfter(t, at("choose"), s)
 		p.settle()
-		const places = `JSON.stringify([...document.querySelectorAll('#view, .figure, #head-checks, #readout, #sight')].map(e => { const r = e.getBoundingClientRect(); return [r.left, r.top, r.width, r.height]; }))`
+		const places = `JSON.stringify([...document.querySelectorAll('#view, .cells:not([hidden]) .cell, #hand, #held, #readout, #sight')].map(e => { const r = e.getBoundingClientRect(); return [r.left, r.top, r.width, r.height]; }))`
 		first := eval[string](p, places)
 		for _, key := range []string{"beam", "depth"} {
 			for share := 0; share <= 10; share += 2 {

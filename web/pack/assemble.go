@@ -18,7 +18,8 @@ import (
 // parts are what a page is laid together from.
 type parts struct {
 	Page, Style, Boot string
-	Form              string
+	// Form, Notches and Cells are written from the tables of the core.
+	Form, Notches, Cells string
 	// Notices is what goes with each copy, for the fold at the page's foot.
 	Notices string
 	// Contact is where a correction or a removal is asked for, empty if the owner set none.
@@ -30,7 +31,7 @@ type parts struct {
 
 // read gathers every part but the program from the web folder.
 func read(web string) (parts, error) {
-	p := parts{Form: form()}
+	p := parts{Form: form(), Notches: notches(), Cells: cells()}
 	var media, paper string
 	for name, to := range map[string]*string{"index.html": &p.Page, "style.css": &p.Style, "paper.css": &paper, "media.css": &media, "boot.js": &p.Boot, "CONTACT.txt": &p.Contact} {
 		text, err := os.ReadFile(filepath.Join(web, name))
@@ -56,7 +57,7 @@ func (p parts) assemble() ([]byte, error) {
 	if err != nil {
 		return nil, err
 	}
-	for name, text := range map[string]string{"index.html": p.Page, "style": p.Style, "boot.js": p.Boot, "form": p.Form, "wasm_exec.js": uncommented(p.Exec)} {
+	for name, text := range map[string]string{"index.html": p.Page, "style": p.Style, "boot.js": p.Boot, "form": p.Form + p.Notches + p.Cells, "wasm_exec.js": uncommented(p.Exec)} {
 		found := outside.FindString(text)
 		if found == "" && name != "wasm_exec.js" {
 			found = loaded.FindString(text)
@@ -67,8 +68,9 @@ func (p parts) assemble() ([]byte, error) {
 	}
 	page := p.Page
 	for _, hook := range []struct{ name, text string }{
-		{"STYLE", p.Style}, {"FORM", p.Form},
-		{"VERSION", version()}, {"NOTICES", p.Notices}, {"CONTACT", contact(p.Contact)}, {"EXEC", p.Exec}, {"BOOT", uncommented(p.Boot)}, {"WASM", packed},
+		{"STYLE", p.Style}, {"FORM", p.Form}, {"NOTCHES", p.Notches}, {"CELLS", p.Cells},
+		{"VERSION", version()}, {"NOTICES", p.Notices}, {"CONTACT", contact(p.Contact)}, {"EXEC", p.Exec},
+		{"BOOT", uncommented(p.Boot)}, {"WASM", packed},
 	} {
 		mark := "<!--" + hook.name + "-->"
 		if strings.Count(page, mark) != 1 {
@@ -144,5 +146,5 @@ func pack(wasm []byte) (string, error) {
 // barePage is the least page that boots the same way: what Ebitengine alone costs.
 const barePage = `<!doctype html><html lang="en"><meta charset="utf-8"><title>Bare</title>
 <style>#view{position:relative;height:420px}<!--STYLE--></style>
-<div id="view"></div><p id="picture-note"></p><!--FORM--><!--NOTICES--><!--CONTACT--><!--VERSION-->
+<div id="view"></div><p id="picture-note"></p><!--FORM--><!--NOTCHES--><!--CELLS--><!--NOTICES--><!--VERSION--><!--CONTACT-->
 <script type="text/plain" id="wasm"><!--WASM--></script><script><!--EXEC--></script><script><!--BOOT--></script></html>`

@@ -21,8 +21,8 @@ func form() string {
 	}
 	var b strings.Builder
 	for i, s := range stage.All() {
-		fmt.Fprintf(&b, "<section class=\"group\" data-stage=\"%s\" aria-label=\"%s\"><h2>%d %s</h2>\n", s.Key,
-			html.EscapeString(s.Name), i+1, html.EscapeString(s.Name))
+		fmt.Fprintf(&b, "<section class=\"group\" data-place=\"%s\" aria-label=\"%s\"%s><h2>%d %s</h2>\n", s.Key,
+			html.EscapeString(s.Name), unopened(s.Key), i+1, html.EscapeString(s.Name))
 		if s.Key == stage.Choose {
 			b.WriteString(boatsName)
 		}
@@ -45,9 +45,24 @@ func form() string {
 		if s.Key == stage.Choose {
 			b.WriteString(notes)
 		}
+		writeChips(&b, s)
 		b.WriteString("</section>\n")
 	}
 	return b.String()
+}
+
+// writeChips shows what a stage needs from others; a press takes it in hand.
+func writeChips(b *strings.Builder, s *stage.Stage) {
+	if len(s.Chips) == 0 {
+		return
+	}
+	b.WriteString("<div class=\"chips\" role=\"group\" aria-label=\"Set at other stages\">\n")
+	for _, key := range s.Chips {
+		p, _ := design.Lookup(key)
+		fmt.Fprintf(b, "<button type=\"button\" data-hold=\"%s\">%s <b data-chip=\"%s\"></b></button>\n", key,
+			html.EscapeString(p.Label), key)
+	}
+	b.WriteString("</div>\n")
 }
 
 func writeControls(b *strings.Builder, keys []string) {

@@ -48,7 +48,7 @@ func run(serveIt, bare, notices bool, address string) error {
 	}
 	parts.Notices = noticesHTML(noticesOf(all))
 	if bare {
-		parts.Page, parts.Form, parts.Notices = barePage, "", ""
+		parts.Page, parts.Form, parts.Notches, parts.Cells, parts.Notices = barePage, "", "", "", ""
 	}
 	if parts.Wasm, err = compile(program); err != nil {
 		return err

@@ -1,0 +1,217 @@
+//go:build js
+
+package bridge
+
+import (
+	"strconv"
+	"syscall/js"
+
+	"barkwright/core/answer"
+	"barkwright/core/stage"
+	"barkwright/wasm/markup"
+	"barkwright/wasm/work"
+)
+
+// places is what the page shows of the stages: where the user is, which state of the
+// picture was chosen there, and the elements that come and go.
+type places struct {
+	at       work.Place
+	chosen   map[work.Place]string // states of the picture, by their buttons' names
+	parts    []placed
+	verdicts []verdict
+	chips    map[string]*slot
+}
+
+type placed struct {
+	element js.Value
+	at      string
+	hidden  bool
+}
+
+// verdict is a cell that shows a check.
+type verdict struct {
+	key   string
+	text  slot
+	state mark
+}
+
+func (p *page) findPlaces() {
+	p.places.parts, p.places.verdicts, p.places.chips = nil, nil, map[string]*slot{}
+	each(p.document, "[data-place]", func(e js.Value) {
+		p.places.parts = append(p.places.parts, placed{e, data(e, "place"), e.Get("hidden").Bool()})
+	})
+	each(p.document, "[data-verdict]", func(e js.Value) {
+		p.places.verdicts = append(p.places.verdicts, verdict{data(e, "verdict"), slot{at: e}, markOf(e, "state")})
+	})
+	each(p.document, "[data-chip]", func(e js.Value) { p.places.chips[data(e, "chip")] = &slot{at: e} })
+}
+
+// openingPlace is the one of the address, or where the user was, or the first stage.
+func (p *page) openingPlace() work.Place {
+	if at := js.Global().Call("placeInAddress").String(); at != "" {
+		return work.PlaceOf(at)
+	}
+	return p.desk.Place()
+}
+
+func (p *page) listenPlaces() {
+	p.on(p.document, "keydown", p.placeKey)
+	p.on(js.Global(), "popstate", func(js.Value) {
+		if at := js.Global().Call("placeOfHistory").String(); at != "" {
+			p.goPlace(work.PlaceOf(at), false)
+		}
+	})
+	p.on(p.id("look"), "click", func(js.Value) { p.showTools(data(p.root(), "tools") == "") })
+}
+
+func (p *page) turnStage(by string) {
+	n, _ := strconv.Atoi(by)
+	p.goPlace(p.places.at.Turned(n), true)
+}
+
+// pressedNotch goes to a place. Where the notches have no room side by side, the one
+// pressed first shows them all.
+func (p *page) pressedNotch(name string) {
+	list := p.id("notches")
+	open := list.Call("hasAttribute", "data-open").Bool()
+	if at := work.PlaceOf(name); at != p.places.at {
+		p.goPlace(at, true)
+		open = true
+	}
+	list.Call("toggleAttribute", "data-open", !open)
+}
+
+// goPlace shows what stands at a place. As a step of the history it can be gone back from.
+func (p *page) goPlace(at work.Place, step bool) {
+	came := at != p.places.at
+	p.places.at = at
+	p.root().Get("dataset").Set("at", string(at))
+	p.hidePlaces()
+	each(p.id("notches"), "[data-at]", func(b js.Value) {
+		b.Call("setAttribute", "aria-current", strconv.FormatBool(data(b, "at") == string(at)))
+		b.Set("tabIndex", -1)
+		if data(b, "at") == string(at) {
+			b.Set("tabIndex", 0)
+		}
+	})
+	if !came {
+		return
+	}
+	p.desk.SetPlace(at)
+	js.Global().Call("showPlace", string(at), step)
+	js.Global().Call("scrollTo", 0, 0)
+	if pane := p.id("controls"); !pane.IsNull() {
+		pane.Set("scrollTop", 0)
+	}
+	if s, ok := at.Stage(); ok {
+		state := p.places.chosen[at]
+		if state == "" {
+			state = string(s.Look)
+		}
+		p.showState(state)
+	}
+	p.takeInHand(at.First())
+	p.say("status", at.Name())
+	p.showTables(true)
+}
+
+func (p *page) hidePlaces() {
+	for i := range p.places.parts {
+		part := &p.places.parts[i]
+		if hidden := !p.places.at.Shows(part.at); hidden != part.hidden {
+			part.element.Set("hidden", hidden)
+			part.hidden = hidden
+		}
+	}
+}
+
+// placeKey answers the page's single keys, outside fields.
+func (p *page) placeKey(e js.Value) {
+	if e.Get("ctrlKey").Bool() || e.Get("metaKey").Bool() || e.Get("altKey").Bool() ||
+		e.Get("target").Call("matches", "input:not([type=range]), textarea, select").Bool() {
+		return
+	}
+	switch key := e.Get("key").String(); key {
+	case "[":
+		p.goPlace(p.places.at.Turned(-1), true)
+	case "]":
+		p.goPlace(p.places.at.Turned(1), true)
+	case "b", "B":
+		p.setPicture("big")
+	case "f", "F":
+		p.setPicture("fold")
+	case "Escape":
+		if data(p.root(), "big") != "" {
+			p.setPicture("big")
+		}
+	}
+}
+
+// setPicture fills the window with the picture or folds it away, and back.
+func (p *page) setPicture(what string) {
+	other := map[string]string{"big": "fold", "fold": "big"}[what]
+	dataset := p.root().Get("dataset")
+	on := data(p.root(), what) == ""
+	dataset.Delete(other)
+	dataset.Delete(what)
+	if on {
+		dataset.Set(what, "true")
+	}
+	each(p.document, "[data-picture]", func(b js.Value) {
+		b.Call("setAttribute", "aria-pressed", strconv.FormatBool(on && data(b, "picture") == what))
+	})
+	js.Global().Call("measureRoom")
+}
+
+// showTools shows the picture's buttons where they have no room of their own.
+func (p *page) showTools(on bool) {
+	if on {
+		p.root().Get("dataset").Set("tools", "true")
+	} else {
+		p.root().Get("dataset").Delete("tools")
+	}
+	p.id("look").Call("setAttribute", "aria-expanded", strconv.FormatBool(on))
+}
+
+// goNumber shows how a number was worked out, where it is at home.
+func (p *page) goNumber(key string) {
+	fold := p.document.Call("querySelector", `[data-number="`+key+`"]`)
+	if fold.IsNull() {
+		return
+	}
+	fold.Set("open", true)
+	p.goInto(fold, fold.Call("querySelector", "summary"))
+}
+
+// goCheck shows what a check found; of the worst of all, the whole list.
+func (p *page) goCheck(key string) {
+	if key == stage.WorstOfAll {
+		p.goInto(p.id("head"), p.id("head"))
+		return
+	}
+	if at := p.document.Call("querySelector", `.step [data-warning="`+key+`"]`); !at.IsNull() {
+		p.goInto(at, at)
+	}
+}
+
+// goInto brings an element into sight at the place where it is at home, with the focus.
+func (p *page) goInto(element, focus js.Value) {
+	if home := element.Call("closest", "[data-place]"); !home.IsNull() && !p.places.at.Shows(data(home, "place")) {
+		p.goPlace(work.PlaceOf(data(home, "place")), true)
+	}
+	if focus.Get("tabIndex").Int() < 0 {
+		focus.Call("setAttribute", "tabindex", "-1")
+	}
+	element.Call("scrollIntoView", map[string]any{"block": "center"})
+	focus.Call("focus", map[string]any{"preventScroll": true})
+}
+
+// showVerdicts writes the checks that stand in cells.
+func (p *page) showVerdicts(checks []answer.Warning) {
+	for i := range p.places.verdicts {
+		v := &p.places.verdicts[i]
+		state, text := work.Verdict(checks, v.key, p.work.System)
+		v.text.set(text)
+		v.state.put(markup.StateName(state))
+	}
+}

@@ -1,0 +1,60 @@
+package markup
+
+import (
+	"strings"
+
+	"barkwright/core/draw"
+	"barkwright/core/stage"
+	"barkwright/core/units"
+)
+
+// cautions are the one box of a stage: whom to ask first, and what can hurt someone.
+func cautions(st *stage.Stage) string {
+	var b strings.Builder
+	b.WriteString(`<div class="cautions" role="note">`)
+	line := func(h stage.Hazard) {
+		b.WriteString(`<p class="caution" data-signal="` + string(h.Signal) + `"><b>` + string(h.Signal) + "</b> " + draw.Escape(h.Text) + "</p>")
+	}
+	if st.Permission != stage.NotAsked {
+		line(stage.Permission)
+	}
+	for _, h := range st.Cautions {
+		line(h)
+	}
+	b.WriteString("</div>")
+	return b.String()
+}
+
+// steps are what is done at a stage, in order, each with what it is done with and how it
+// is known.
+func steps(st *stage.Stage, s units.System) string {
+	var b strings.Builder
+	b.WriteString(`<details class="sheet" data-steps="` + string(st.Key) + `"><summary>Steps, ` +
+		units.Count.Format(float64(len(st.Steps)), s) + `</summary><ol class="steps">`)
+	for _, step := range st.Steps {
+		b.WriteString("<li>" + draw.Escape(step.Text(s)))
+		var also []string
+		if step.Tool != "" {
+			also = append(also, "with "+step.Tool)
+		}
+		if from, _, ok := stage.Lookup(step.From); ok {
+			also = append(also, "may be done beside "+from.Name)
+		}
+		if step.Hazard != "" {
+			also = append(also, step.Hazard)
+		}
+		also = append(also, string(step.Basis)+pages(step))
+		b.WriteString(` <small>` + draw.Escape(strings.Join(also, "; ")) + "</small></li>")
+	}
+	b.WriteString(`</ol></details><p class="row"><button type="button" data-print="` + string(st.Key) +
+		`">Print this stage</button></p>`)
+	return b.String()
+}
+
+// pages are where in the book, or in what account, a step stands.
+func pages(step stage.Step) string {
+	if where := step.Pages + step.Account; where != "" {
+		return ", " + where
+	}
+	return ""
+}
