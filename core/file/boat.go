@@ -25,6 +25,8 @@ type boatJSON struct {
 	// Record and Readings are what was measured.
 	Record   *recordJSON `json:"record,omitempty"`
 	Readings []datumJSON `json:"readings,omitempty"`
+	// Tally is what was done of the work, and noted.
+	Tally []entryJSON `json:"tally,omitempty"`
 	// Built is the boat as it last could be built.
 	Built *boatJSON `json:"built,omitempty"`
 }
@@ -60,6 +62,7 @@ func (v values) MarshalJSON() ([]byte, error) {
 func write(b Boat) boatJSON {
 	j := writeDesign(b.Design)
 	j.Record, j.Readings = writeRecord(b.Notebook), writeData(b.Notebook.Readings)
+	j.Tally = writeTally(b.Notebook.Log)
 	if b.Built != nil {
 		built := writeDesign(*b.Built)
 		j.Built = &built

@@ -15,6 +15,7 @@ import (
 	"barkwright/core/file"
 	"barkwright/core/internal/check"
 	"barkwright/core/record"
+	"barkwright/core/tally"
 	"barkwright/core/units"
 )
 
@@ -229,4 +230,21 @@ func FuzzDecode(f *testing.F) {
 		require.NoError(t, err)
 		require.Equal(t, read, back)
 	})
+}
+
+// The log of the work goes through a file as it stands, steps of a newer page too; what is
+// no log is refused.
+func TestTallyInAFile(t *testing.T) {
+	b := file.Boat{Design: design.Default()}
+	b.Notebook.Log = tally.Log{}.Tick("rib.drive", "rib.18", "2026-06-14", true).Tick("rib.drive", "rib.18", "2026-06-15", false).
+		Note("gather", "2026-06-15", "two good birches by the creek").Tick("newer.step", "", "2026-06-16", true)
+	text, err := file.File{Boats: []file.Boat{b}}.Encode()
+	require.NoError(t, err)
+	f, err := file.Decode(text)
+	require.NoError(t, err)
+	assert.Equal(t, b.Notebook.Log, f.Boats[0].Notebook.Log)
+	for _, bad := range []string{`"2026-06-14"`, `"newer.step"`} {
+		_, err := file.Decode([]byte(strings.Replace(string(text), bad, `""`, 1)))
+		assert.Error(t, err, bad)
+	}
 }

@@ -70,6 +70,9 @@ func (j boatJSON) notebook() (n record.Notebook, err error) {
 	if n.Readings, err = readData(j.Readings); err != nil {
 		return record.Notebook{}, err
 	}
+	if n.Log, err = readTally(j.Tally); err != nil {
+		return record.Notebook{}, err
+	}
 	for _, d := range n.Readings {
 		if !d.AsBuilt() {
 			return record.Notebook{}, fmt.Errorf("The file holds a reading, %s, which no tape reads off a boat being built.",

@@ -16,6 +16,7 @@ import (
 	"barkwright/core/internal/check"
 	"barkwright/core/record"
 	"barkwright/core/shape"
+	"barkwright/core/tally"
 	"barkwright/core/units"
 )
 
@@ -92,6 +93,20 @@ func schema() object {
 				},
 			},
 			"readings": measurements(record.Kind.AsBuilt),
+			"tally": object{
+				"description": "What was done of the work, and noted, the oldest first.",
+				"type":        "array", "maxItems": tally.MostEntries,
+				"items": object{
+					"type": "object", "additionalProperties": false, "required": []string{"when", "step"},
+					"properties": object{
+						"when": object{"description": "The day.", "type": "string", "format": "date"},
+						"step": object{"description": "The step's key, or a stage's.", "type": "string"},
+						"row":  object{"description": "The part of a step that goes row by row.", "type": "string"},
+						"done": object{"description": "Ticked; left out where a tick was taken back.", "type": "boolean"},
+						"note": object{"type": "string", "maxLength": tally.LongestNote},
+					},
+				},
+			},
 		},
 	}
 	properties := one["properties"].(object)

@@ -1,6 +1,9 @@
 package record
 
-import "barkwright/core/units"
+import (
+	"barkwright/core/tally"
+	"barkwright/core/units"
+)
 
 // Origin is where a station is counted from.
 type Origin int
@@ -105,4 +108,6 @@ type Notebook struct {
 	Readings []Datum
 	// Found tells that the design came from the record.
 	Found bool
+	// Log is what was done of the work, and noted.
+	Log tally.Log
 }

@@ -1,0 +1,71 @@
+package tally_test
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"barkwright/core/tally"
+)
+
+// A tick is taken back by another entry; the day is that of the tick that stands.
+func TestTicks(t *testing.T) {
+	var l tally.Log
+	first := l.Tick("rib.drive", "rib.18", "2026-06-14", true)
+	when, done := first.Done("rib.drive", "rib.18")
+	assert.True(t, done)
+	assert.Equal(t, "2026-06-14", when)
+	assert.Empty(t, l, "the log before is as it was")
+	assert.Len(t, first.Tick("rib.drive", "rib.18", "2026-06-15", true), 1, "ticked already")
+	assert.Len(t, first.Tick("rib.drive", "rib.17", "2026-06-15", false), 1, "not ticked before")
+
+	back := first.Tick("rib.drive", "rib.18", "2026-06-15", false)
+	_, done = back.Done("rib.drive", "rib.18")
+	assert.False(t, done)
+	_, done = first.Done("rib.drive", "rib.18")
+	assert.True(t, done, "an earlier log can be gone back to")
+	again := back.Tick("rib.drive", "rib.18", "2026-06-16", true)
+	when, _ = again.Done("rib.drive", "rib.18")
+	assert.Equal(t, "2026-06-16", when)
+	assert.Equal(t, 1, again.Rows("rib.drive", []string{"rib.17", "rib.18"}))
+	_, done = again.Done("rib.drive", "")
+	assert.False(t, done, "a row is not the whole step")
+}
+
+// Two logs that grow from one do not write into each other.
+func TestLogsAreApart(t *testing.T) {
+	l := tally.Log{}.Tick("a", "", "2026-06-14", true)
+	x, y := l.Tick("b", "", "2026-06-14", true), l.Tick("c", "", "2026-06-14", true)
+	_, b := x.Done("b", "")
+	_, c := y.Done("c", "")
+	assert.True(t, b && c)
+	assert.Equal(t, y, append(tally.Log{}, l...).Tick("c", "", "2026-06-14", true))
+	assert.Equal(t, l, x.Without(1))
+	assert.Equal(t, x, x.Without(2))
+}
+
+// Notes are kept short and on a line, and are no ticks.
+func TestNotes(t *testing.T) {
+	l := tally.Log{}.Note("gather", "2026-06-14", "  two\nlines ").Note("gather", "2026-06-14", " \n ")
+	require.Len(t, l, 1)
+	assert.Equal(t, "two lines", l[0].Note)
+	_, done := l.Done("gather", "")
+	assert.False(t, done)
+	l = l.Note("gather", "2026-06-15", strings.Repeat("ä", tally.LongestNote+5))
+	assert.Equal(t, tally.LongestNote, len([]rune(l[1].Note)))
+}
+
+// A log that is full takes no more.
+func TestMostEntries(t *testing.T) {
+	l := make(tally.Log, tally.MostEntries)
+	assert.Len(t, l.Tick("a", "", "2026-06-14", true), tally.MostEntries)
+}
+
+func TestDay(t *testing.T) {
+	assert.True(t, tally.Day("2026-06-14"))
+	for _, bad := range []string{"", "2026-13-01", "14 June", "2026-6-4"} {
+		assert.False(t, tally.Day(bad), bad)
+	}
+}
