@@ -12,7 +12,7 @@ import (
 
 func goresTable(c core.Canoe) Table {
 	t := Table{
-		Key: "gores", Title: "Gores", Home: stage.Bark, OnPaper: true,
+		Key: "gores", Title: "Gores", Home: stage.Bark, Open: true, OnPaper: true,
 		Note: "Each side, from the middle forward; the same aft. Slash first, straight from the edge in to the foot, " +
 			"and turn the sides up; then about so much rides over at the edge. Trim it after turning up and fairing, " +
 			"edge to edge or to a lap (AC, pp. 41, 46). Where under " + units.SmallLength.Both(bark.LeastGore) + " rides " +

@@ -83,7 +83,7 @@ func stationPosts(c core.Canoe) Table {
 func frameTable(c core.Canoe) Table {
 	between := "Between the battens"
 	t := Table{
-		Key: "frame", Title: "Building frame", Home: stage.Bed, OnPaper: true, Blanks: []string{"As built"},
+		Key: "frame", Title: "Building frame", Home: stage.Bed, Open: true, OnPaper: true, Blanks: []string{"As built"},
 		Note: "Crosspieces hold the two long battens; the middle one is single, the others stand fore and aft.",
 	}
 	if c.Design.BuiltOn == design.OnGunwales {

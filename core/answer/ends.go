@@ -166,7 +166,7 @@ func wordIf(yes bool, word string) string {
 
 func laminationsTable(c core.Canoe) Table {
 	t := Table{
-		Key: "laminations", Title: "Laminations of the stem", Home: stage.Ends, OnPaper: true,
+		Key: "laminations", Title: "Laminations of the stem", Home: stage.Ends, Open: true, OnPaper: true,
 		Note: "At the tightest place of the curve, from the outside in.",
 	}
 	bent := func(of func(wood.Bend) float64) func(*wood.Bend) Cell {

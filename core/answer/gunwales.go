@@ -43,7 +43,7 @@ func gunwaleNumbers(c core.Canoe) []*Number {
 
 func marksTable(c core.Canoe) Table {
 	t := Table{
-		Key: "marks", Title: "Gunwale marks from the middle", Home: stage.Gunwales, OnPaper: true, Blanks: []string{"✓"},
+		Key: "marks", Title: "Gunwale marks from the middle", Home: stage.Gunwales, Open: true, OnPaper: true, Blanks: []string{"✓"},
 		Note: "The same toward both ends and on both sides. Each place is measured from the middle along the " +
 			"gunwale and rounded once: never add up spaces.",
 	}

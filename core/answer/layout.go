@@ -72,7 +72,7 @@ func sheetWanted(c core.Canoe) bark.Sheet {
 // treesTable says which trees give the sheet set, and one wide enough.
 func treesTable(c core.Canoe) Table {
 	t := Table{
-		Key: "trees", Title: "Trees to look for", Home: stage.Gather, OnPaper: true, Blanks: []string{"Found"},
+		Key: "trees", Title: "Trees to look for", Home: stage.Gather, Open: true, OnPaper: true, Blanks: []string{"Found"},
 		Note: "By a tape round the standing trunk at breast height, " + units.Length.Both(wood.BreastHeight) + " up, " +
 			"rounded up to the half inch; the allowance you set is in it. Trees taper differently: a full-bodied one may " +
 			"be as small as the first figure, one that thins quickly must be as large as the last. The trunk has to be " +

@@ -1,0 +1,184 @@
+package e2e
+
+import (
+	"fmt"
+	"net/http"
+	"net/http/httptest"
+	"testing"
+
+	"github.com/chromedp/chromedp"
+	"github.com/chromedp/chromedp/kb"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"barkwright/core/stage"
+)
+
+// go to a stage by its notch.
+func (p *tab) notch(k stage.Key) {
+	p.Helper()
+	eval[bool](p, `document.querySelector('#notches [data-at="%s"]').click(), true`, k)
+	p.settle()
+}
+
+// seen are the places of which something can be seen.
+const seen = `[...new Set([...document.querySelectorAll('[data-place]')].filter(e => e.checkVisibility()).map(e => e.dataset.place))].sort()`
+
+// At a stage stands what is at home there and nothing else; Back goes back through stages.
+func TestOneStageAtATime(t *testing.T) {
+	for _, s := range []screen{desktop, phone} {
+		p := openAfter(t, at("choose"), s)
+		assert.Equal(t, "choose", eval[string](p, `document.documentElement.dataset.at`))
+		for _, k := range stage.Keys()[1:] {
+			p.notch(k)
+			for _, place := range eval[[]string](p, seen) {
+				assert.Contains(t, place, string(k), "%s, %s", s.name, k)
+			}
+			st, _, _ := stage.Lookup(k)
+			assert.Equal(t, st.InSight, append([]string(nil), eval[[]string](p, `[...document.querySelectorAll('#form [data-control]')].filter(e => e.checkVisibility()).map(e => e.dataset.control).filter(k => !/^(name|notes|paddler)/.test(k))`)...), "%s, %s", s.name, k)
+			for _, key := range st.Large {
+				assert.True(t, eval[bool](p, `(e => e.checkVisibility() && e.textContent !== '')(document.querySelector('.cells:not([hidden]) [data-result=%q]'))`, key), key)
+			}
+			assert.Equal(t, string(st.Look), eval[string](p, `document.querySelector('[data-view][aria-pressed=true]').dataset.view`))
+			assert.Contains(t, eval[string](p, `document.getElementById('status').textContent`), st.Name)
+			assert.LessOrEqual(t, eval[int](p, `document.documentElement.scrollWidth`), int(s.width), "no sideways scroll at %s", k)
+		}
+		eval[bool](p, `history.back(), true`)
+		p.wait(`document.documentElement.dataset.at === 'pitch'`)
+		eval[bool](p, `history.back(), true`)
+		p.wait(`document.documentElement.dataset.at === 'rib'`)
+		p.shot("stage " + s.name)
+	}
+}
+
+// The page opens again at the stage where it was left, and at the one of its address.
+func TestStageIsKept(t *testing.T) {
+	file := pageFile(t)
+	served := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) { http.ServeFile(w, r, file) }))
+	defer served.Close()
+	p := openAddress(t, served.URL+"/", "window.stay = 'barkwright.place'", desktop, own(t))
+	p.ready()
+	p.notch(stage.Ends)
+	p.enter("stemLaminations", "9")
+	p.wait(`location.hash.endsWith('&at=ends')`)
+	p.goTo(served.URL + "/")
+	p.ready()
+	p.wait(`document.documentElement.dataset.at === 'ends'`)
+	address := eval[string](p, `location.href.replace(/at=ends$/, 'at=lace')`)
+	q := openAddress(t, address, "window.stay = 'barkwright.place'", desktop, own(t))
+	q.ready()
+	q.wait(`document.documentElement.dataset.at === 'lace'`)
+	assert.Equal(t, "9", q.fieldOf("stemLaminations"))
+}
+
+// What does not scroll takes at most 45 % of the height, in every window, with letters at
+// 200 % and with the spacing of WCAG 2.2 success criterion 1.4.12 too.
+func TestRoom(t *testing.T) {
+	letterings := map[string]string{"plain": "", "200 %": `html { font-size: 200% !important; }`,
+		"spaced": `* { line-height: 1.5 !important; letter-spacing: .12em !important; word-spacing: .16em !important; } p { margin-bottom: 2em !important; }`}
+	for _, size := range [][2]int64{{390, 844}, {768, 1024}, {1024, 768}, {1280, 720}, {1366, 768}, {1920, 1080}, {320, 640}} {
+		p := openAfter(t, at("choose"), screen{name: "room", width: size[0], height: size[1], density: 1})
+		for name, css := range letterings {
+			eval[bool](p, `(document.getElementById('lettering') ?? document.head.appendChild(Object.assign(document.createElement('style'), {id: 'lettering'}))).textContent = %q, true`, css)
+			p.settle()
+			for _, k := range stage.Keys() {
+				p.notch(k)
+				share := eval[[]float64](p, `['sticky', 'fixed'].map(how => ['stick', 'sight', 'hand', 'cells'].map(id => document.getElementById(id))
+					.filter(e => getComputedStyle(e).position === how).reduce((sum, e) => sum + e.offsetHeight, 0) / innerHeight)`)
+				assert.LessOrEqual(t, share[0], 0.45, "%v, %s, %s", size, name, k)
+				assert.LessOrEqual(t, share[1], 0.45, "%v, %s, %s: the pane", size, name, k)
+				assert.LessOrEqual(t, eval[int](p, `document.documentElement.scrollWidth`), int(size[0]), "%v, %s, %s: no sideways scroll", size, name, k)
+			}
+		}
+	}
+}
+
+// By keyboard the first number is reached within eight stops, the first control within
+// twelve and Undo within six, at every stage.
+func TestStopsToTheFirstNumber(t *testing.T) {
+	for _, s := range []screen{desktop, phone} {
+		for _, k := range stage.Keys() {
+			p := openAfter(t, at(string(k)), s)
+			p.enter("name", "Changed")
+			eval[bool](p, `document.activeElement.blur(), scrollTo(0, 0), true`)
+			eval[bool](p, `document.querySelector('.skip').focus(), true`)
+			stops := map[string]int{}
+			for n := 2; n <= 16; n++ {
+				p.keys(kb.Tab)
+				for _, what := range []string{"#undo, #held, [data-hand]", ".cell", "[data-control] *"} {
+					if stops[what] == 0 && eval[bool](p, `document.activeElement.matches(%q)`, what) {
+						stops[what] = n
+					}
+				}
+			}
+			fmt.Printf("stops %s %s: hand %d, number %d, control %d\n", s.name, k, stops["#undo, #held, [data-hand]"], stops[".cell"], stops["[data-control] *"])
+			assert.LessOrEqual(t, stops["#undo, #held, [data-hand]"], 6, k)
+			assert.True(t, stops[".cell"] > 0 && stops[".cell"] <= 8, "%s: %v", k, stops)
+			if k != stage.Keep {
+				assert.True(t, stops["[data-control] *"] > 0 && stops["[data-control] *"] <= 12, "%s: %v", k, stops)
+			}
+		}
+	}
+}
+
+// A number leads to how it was worked out, a check to what it found, a chip into the hand.
+func TestCellsLead(t *testing.T) {
+	p := openAfter(t, at("rib"), desktop)
+	p.press(`.cells:not([hidden]) [data-why="hull.halfGirth"]`)
+	assert.True(t, eval[bool](p, `(e => e.open && e.checkVisibility() && e.contains(document.activeElement))(document.querySelector('[data-number="hull.halfGirth"]'))`))
+	p.press(`.cells:not([hidden]) [data-check="ribs.verdict"]`)
+	assert.Equal(t, "ribs.verdict", eval[string](p, `document.activeElement.dataset.warning`))
+	p.notch(stage.Keep)
+	p.press(`.cells:not([hidden]) [data-why="weight.total"]`)
+	p.wait(`document.documentElement.dataset.at === 'choose'`)
+	eval[bool](p, `history.back(), true`)
+	p.wait(`document.documentElement.dataset.at === 'keep'`)
+
+	p.notch(stage.Bed)
+	eval[bool](p, `document.querySelector('.group:not([hidden]) [data-hold="beam"]').click(), true`)
+	assert.Equal(t, "Beam inside the gunwales", eval[string](p, `document.getElementById('held-name').textContent`))
+	p.press(`[data-hand="1"]`)
+	assert.Equal(t, `2' 9 1/4"`, eval[string](p, `document.getElementById('held-value').textContent`))
+	assert.Equal(t, `was 2' 9"`, eval[string](p, `document.getElementById('held-was').textContent`))
+	assert.Equal(t, "bed", eval[string](p, `document.documentElement.dataset.at`), "without leaving")
+	p.press("#held")
+	p.wait(`document.documentElement.dataset.at === 'choose'`)
+	assert.Equal(t, "beam", eval[string](p, `document.activeElement.dataset.typed`))
+}
+
+// The picture folds to a strip and fills the window, by keys and by touch, and comes back.
+func TestFoldedAndBig(t *testing.T) {
+	for _, s := range []screen{desktop, phone} {
+		p := openAfter(t, at("choose"), s)
+		height := func() float64 { return eval[float64](p, `document.getElementById('view').offsetHeight`) }
+		usual := height()
+		p.keys("f")
+		assert.Zero(t, height())
+		p.keys("f")
+		assert.Equal(t, usual, height())
+		p.keys("b")
+		p.settle()
+		assert.Greater(t, height(), 0.7*float64(s.height))
+		p.shot("big " + s.name)
+		p.keys(kb.Escape)
+		assert.Equal(t, usual, height())
+		if s.touch {
+			p.do(chromedp.Click(chromedp.CSS("#look")))
+			p.do(chromedp.Click(chromedp.CSS(`[data-picture="big"]`)))
+			assert.Greater(t, height(), 0.7*float64(s.height))
+			p.do(chromedp.Click(chromedp.CSS(`[data-picture="big"]`)))
+			assert.Equal(t, usual, height())
+		}
+	}
+}
+
+// Rib marks of a 15 ft boat with 40 ribs stand open four presses from the start.
+func TestMarksInFourPresses(t *testing.T) {
+	p := openAfter(t, at("choose"), phone)
+	p.enter("length", "15 ft")
+	p.notch(stage.Gunwales)
+	p.enter("ribs", "40")
+	require.True(t, eval[bool](p, `document.querySelector('[data-fold="marks"]').open`))
+	assert.True(t, eval[bool](p, `document.querySelector('[data-table="marks"]').checkVisibility()`))
+	assert.Contains(t, eval[string](p, `document.querySelector('[data-table="marks"]').textContent`), "rib 20")
+}
