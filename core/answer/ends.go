@@ -76,8 +76,8 @@ func stemNumbers(c core.Canoe) []*Number {
 				"headboard's foot, and runs # along the profile; there the laminations begin",
 				length(s.SolidFrom), small(design.HeelInboard), small(s.Solid))),
 		printed(stage.Ends, "stem.blank", "Stem blank to split out", units.Length, s.Blank, fromDrawn+"; "+fromOwnChoice,
-			working("curve # and # to trim; a published billet for a boat of 19 ft is 36 in long", length(s.Curve),
-				small(frame.StemTrim))).short("Stem blank").up(),
+			working("curve # and # to trim; a published billet for a boat of # is # long", length(s.Curve),
+				small(frame.StemTrim), length(19*units.Foot), small(36*units.Inch))).short("Stem blank").up(),
 		stockNumber(c),
 		printed(stage.Ends, "stem.minRadius", "Tightest bend of the stem", units.SmallLength, in.Radius, fromShape,
 			working("the end curve's tightest radius past the solid heel #, inside the bark # and the stem-piece "+
@@ -105,9 +105,10 @@ func stemNumbers(c core.Canoe) []*Number {
 				length(b.Top.Y), small(c.Hull.Floor(b.FootX)), thin(d.BarkThickness), small(d.StemDepth/2))),
 		number(stage.Ends, "headboard.width", "Headboard where it is broadest", units.SmallLength, b.Width,
 			fromShape+"; "+fromDrawn,
-			working("the skin cut across there, less bark # and sheathing # on either side; about 4 in is a "+
-				"published boat's that bulges, those that do not draw 1 1/2 to 3 1/4",
-				thin(d.BarkThickness), small(d.SheathingThickness))),
+			working("the skin cut across there, less bark # and sheathing # on either side; about # is a "+
+				"published boat's that bulges, those that do not draw # to #",
+				thin(d.BarkThickness), small(d.SheathingThickness), small(4*units.Inch), small(1.5*units.Inch),
+				small(3.25*units.Inch))),
 		number(stage.Ends, "headboard.foot", "Headboard's foot, from amidships", units.Length, b.FootX, fromDrawn,
 			working("its mark is # along the gunwale, # from amidships; the foot stands # farther out", length(b.Run),
 				length(b.X), small(b.FootX-b.X))),
@@ -212,7 +213,7 @@ func thwartsTable(c core.Canoe) Table {
 	t := Table{
 		Key: "thwarts", Title: "Thwarts", Home: stage.Gunwales, OnPaper: true, Blanks: []string{"As built"},
 		Note: "Shoulder to shoulder is the clear length between the gunwales; the tenons go through both inwales. " +
-			"Finished lengths: leave the tenons half an inch (1 cm) long and trim them when the gunwales stand. " +
+			"Finished lengths: leave the tenons 1/2 in (13 mm) long and trim them when the gunwales stand. " +
 			"The middle one is single, the others stand fore and aft.",
 	}
 	return fill(t, refs(c.Frame.Thwarts),

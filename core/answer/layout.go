@@ -55,12 +55,12 @@ func layoutNumbers(c core.Canoe) []*Number {
 		printed(stage.Gather, "tree.girth", "Tree for a sheet as set, round it at breast height", units.Length,
 			tree.Girth, fromTaper,
 			working("the full width "+d.TreeRule.String()+", # up the trunk: # with # for torn edges; # up a usual "+
-				"trunk is # round there, rounded up to the half inch", length(tree.At), length(tree.AtGirth),
-				small(d.TreeAllowance), length(wood.BreastHeight), length(tree.Girth))).short("Tree, girth").
+				"trunk is # round there, rounded up to the next #", length(tree.At), length(tree.AtGirth),
+				small(d.TreeAllowance), length(wood.BreastHeight), length(tree.Girth), small(bark.TreeStep))).short("Tree, girth").
 			between(tree.Low, tree.High).on(stage.Choose),
 		printed(stage.Gather, "tree.diameter", "That tree, diameter at breast height", units.SmallLength, tree.Diameter,
 			fromTaper,
-			working("# over 3.1416, rounded up to the half inch", length(tree.Girth))).by(known.Estimate),
+			working("# over 3.1416, rounded up to the next #", length(tree.Girth), small(bark.TreeStep))).by(known.Estimate),
 	}
 }
 
@@ -74,7 +74,7 @@ func treesTable(c core.Canoe) Table {
 	t := Table{
 		Key: "trees", Title: "Trees to look for", Home: stage.Gather, Open: true, OnPaper: true, Blanks: []string{"Found"},
 		Note: "By a tape round the standing trunk at breast height, " + units.Length.Both(wood.BreastHeight) + " up, " +
-			"rounded up to the half inch; the allowance you set is in it. Trees taper differently: a full-bodied one may " +
+			"rounded up to the next " + units.SmallLength.Both(bark.TreeStep) + "; the allowance you set is in it. Trees taper differently: a full-bodied one may " +
 			"be as small as the first figure, one that thins quickly must be as large as the last. The trunk has to be " +
 			"clear from " + units.Length.Both(bark.StumpHeight) + " up for the sheet's length.",
 	}
@@ -209,7 +209,7 @@ func panelsTable(c core.Canoe) Table {
 		Key: "panels", Title: "Side panels", Home: stage.Bark,
 		Note: "Where half of the sheet that lies there falls short of the edge. Length and width are what each " +
 			"strip is cut to: with the lap it is fitted with and the bark to trim. The middle one goes inside the " +
-			"bark on the bed, the next ones outside, lapped a couple of inches; trim the lap to the seam's when it " +
+			"bark on the bed, the next ones outside, lapped about 2 in (51 mm); trim the lap to the seam's when it " +
 			"fits. Exposed edges look toward the stern in the topsides, up amidships and down at the ends (AC, pp. " +
 			"42, 45).",
 	}

@@ -247,7 +247,7 @@ func gearTable(c core.Canoe) Table {
 func sheathingTable(c core.Canoe) Table {
 	t := Table{
 		Key: "sheathing", Title: "Sheathing", Home: stage.Rib, OnPaper: true, Blanks: []string{"Ready"},
-		Note: "Finished lengths with the lap at the ends; leave an inch until they lie. The centre strip goes in " +
+		Note: "Finished lengths with the lap at the ends; leave about 1 in (25 mm) until they lie. The centre strip goes in " +
 			"first; strips are tapered toward the ends of the boat and their butts feathered (" + fromAdney +
 			", pp. 50-52).",
 	}

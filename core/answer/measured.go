@@ -105,8 +105,8 @@ func PredictedTable(all []refit.Prediction, s units.System) Table {
 	t := Table{
 		Key: "predicted", Title: "Each measurement left out and predicted from the rest",
 		Note: "What the fit is worth on this record. On the seven published boats it was tried with, a rail height " +
-			"left out between known ones came back within about 0.2 in (root mean square), the end thwart's within " +
-			"0.6, one beyond the last known within 1, and a thwart's length within 1.4.",
+			"left out between known ones came back within about 0.2 in (5 mm, root mean square), the end thwart's within " +
+			"0.6 in (15 mm), one beyond the last known within 1 in (25 mm), and a thwart's length within 1.4 in (36 mm).",
 	}
 	return fill(t, refs(all),
 		text("what", "Left out", func(p *refit.Prediction) string { return p.Datum.Named(s) }),

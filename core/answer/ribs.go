@@ -143,10 +143,10 @@ func blankRule(c core.Canoe) *Number {
 
 const (
 	fromRibs = "radii of ribs measured by this project off " + fromAdney +
-		", figs. 31, 52, 104, good to a quarter, and drawn midsections of eight boats with ribs of 3/8 in; no bend " +
+		", figs. 31, 52, 104, good to a quarter, and drawn midsections of eight boats with ribs of 3/8 in (10 mm); no bend " +
 		"test on white cedar was found. A trial piece decides"
 	// publishedRibs says what published ribs do; its terms are publishedTerms.
-	publishedRibs = "Published ribs measure # to # times their thickness; boats drawn, with ribs of 3/8 in, come " +
+	publishedRibs = "Published ribs measure # to # times their thickness; boats drawn, with ribs of 3/8 in (10 mm), come " +
 		"to # to #, so the lower edge is soft"
 )
 

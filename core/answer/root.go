@@ -36,7 +36,7 @@ func rootNumbers(c core.Canoe) []*Number {
 			working("# of strand less what groups and seams take; short lengths serve for ties",
 				run(float64(len(s.Cut))*d.RootLength))).by(known.Estimate)),
 		printed(stage.Gather, "root.published", "Root to dig by one published plan", units.Run, published,
-			"a museum's account of building one canoe with 40 ribs: 250 ft dug gave 500 ft split",
+			"a museum's account of building one canoe with 40 ribs: 250 ft (76 m) dug gave 500 ft (152 m) split",
 			working("# for each of # ribs, and # for the seams of a boat # long in proportion to #. "+
 				"This page has #: it allows # for waste, and side panels take # of its root where the sheets are "+
 				"narrow", run(gather.PublishedSpace), count(d.Ribs), run(gather.PublishedSeams),

@@ -18,10 +18,10 @@ type Standing struct {
 	// At is how far up the trunk the sheet's full width is wanted, and AtGirth the
 	// girth there, the allowance included, m.
 	At, AtGirth float64
-	// Girth is by tape at breast height, rounded up to the half inch, and Low and High
+	// Girth is by tape at breast height, rounded up to TreeStep, and Low and High
 	// what it is on trees that taper slowly and quickly, m.
 	Girth, Low, High float64
-	Diameter         float64 // at breast height, rounded up to the half inch, m
+	Diameter         float64 // at breast height, rounded up to TreeStep, m
 }
 
 // NewStanding is the tree for a sheet by the design's rule and allowance.
@@ -31,13 +31,12 @@ func NewStanding(s Sheet, d design.Design) Standing {
 		t.At = StumpHeight + s.Length
 	}
 	typical, low, high := wood.BirchTaper(t.At)
-	t.Girth, t.Low, t.High = upToHalf(t.AtGirth/typical), upToHalf(t.AtGirth/high), upToHalf(t.AtGirth/low)
-	t.Diameter = upToHalf(wood.TreeDiameter(t.AtGirth / typical))
+	t.Girth, t.Low, t.High = upToStep(t.AtGirth/typical), upToStep(t.AtGirth/high), upToStep(t.AtGirth/low)
+	t.Diameter = upToStep(wood.TreeDiameter(t.AtGirth / typical))
 	return t
 }
 
-// upToHalf rounds a length up to the half inch.
-func upToHalf(v float64) float64 {
-	const half = units.Inch / 2
-	return math.Ceil(v/half-1e-9) * half
-}
+// TreeStep is what a tree's girth and diameter are rounded up to.
+const TreeStep = units.Inch / 2
+
+func upToStep(v float64) float64 { return math.Ceil(v/TreeStep-1e-9) * TreeStep }

@@ -84,7 +84,7 @@ func bedRows() []Param {
 			hull(32, 8, 86, func(d *Design) *float64 { return &d.TurnWidth }).
 			exactly(func(d Design) float64 { o, _ := d.midsectionAsked(); return 2 * o.Corner }),
 		row(stage.Bed, "bedLength", "Building bed, length",
-			"The levelled ground and its raised middle; some feet longer than the gunwales.").
+			"The levelled ground and its raised middle; "+units.Length.Both(BedLonger)+" longer than the gunwales by rule.").
 			hull(222, 60, 500, func(d *Design) *float64 { return &d.BedLength }).
 			follows(func(d Design) float64 { return 2*d.HalfGunwale() + BedLonger }),
 		row(stage.Bed, "bedCrown", "Crown of the bed", "How much higher the bed is amidships than at its ends.").

@@ -34,7 +34,7 @@ var gather = Stage{
 			Tool: "tape", Basis: known.Published, Pages: "pp. 14-15"},
 		{Key: "gather.roll", text: "Roll it and keep it under water, or damp in the shade.",
 			Basis: known.Published, Pages: "p. 24"},
-		{Key: "gather.dig", text: "Dig roots as thick as a pencil or a little more; count the feet.",
+		{Key: "gather.dig", text: "Dig roots as thick as a pencil or a little more; add up their length.",
 			Tool: "tape", Basis: known.Published, Pages: "p. 16"},
 		{Key: "gather.split", text: "Peel them, split them in half, coil them and keep them wet.",
 			Basis: known.Published, Pages: "pp. 24, 42-43"},

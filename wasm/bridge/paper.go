@@ -51,7 +51,8 @@ func (p *page) paperForm() desk.PaperForm {
 		})
 		return keys
 	}
-	date := js.Global().Get("Date").New().Call("toLocaleDateString", "en", map[string]any{"day": "numeric",
+	// As the reader's own browser writes a date.
+	date := js.Global().Get("Date").New().Call("toLocaleDateString", js.Undefined(), map[string]any{"day": "numeric",
 		"month": "long", "year": "numeric"})
 	var sheets []stage.Key
 	for _, key := range chosen("sheet") {

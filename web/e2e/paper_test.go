@@ -6,7 +6,9 @@ import (
 	"os"
 	"path/filepath"
 	"testing"
+	"time"
 
+	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/cdproto/page"
 	"github.com/chromedp/chromedp"
 	"github.com/stretchr/testify/assert"
@@ -303,4 +305,23 @@ func TestBuildSheetsFitThePaper(t *testing.T) {
 	assert.Empty(t, over(), "in inches")
 	eval[bool](p, `(s => { s.value = "2"; return s.dispatchEvent(new Event("change", {bubbles: true})); })(document.getElementById("units"))`)
 	assert.Empty(t, over(), "in metric")
+}
+
+// The date on paper is written as the reader's browser writes one: Unicode Common Locale
+// Data Repository, de, day first with a stop and the month's name in German.
+func TestDateOfTheReader(t *testing.T) {
+	p := open(t, desktop)
+	_, err := chromedp.Call(p.ctx, emulation.SetLocaleOverride, emulation.SetLocaleOverrideParams{Locale: "de-DE"})
+	require.NoError(t, err)
+	// Other tests have the browser to themselves after this one.
+	t.Cleanup(func() {
+		_, _ = chromedp.Call(p.ctx, emulation.SetLocaleOverride, emulation.SetLocaleOverrideParams{})
+	})
+	eval[bool](p, `window.asked = 0, window.print = () => { asked++; window.handed = document.getElementById('print').textContent; }, true`)
+	p.choose("choose")
+	p.press(`[data-paper="print"]`)
+	p.wait(`asked === 1`)
+	months := []string{"Januar", "Februar", "März", "April", "Mai", "Juni", "Juli", "August", "September", "Oktober", "November", "Dezember"}
+	now := time.Now()
+	assert.Contains(t, eval[string](p, `handed`), fmt.Sprintf("%d. %s %d", now.Day(), months[now.Month()-1], now.Year()))
 }

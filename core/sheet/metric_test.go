@@ -1,0 +1,134 @@
+package sheet_test
+
+import (
+	"html"
+	"regexp"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"barkwright/core"
+	"barkwright/core/answer"
+	"barkwright/core/chart"
+	"barkwright/core/design"
+	"barkwright/core/internal/check"
+	"barkwright/core/record"
+	"barkwright/core/refit"
+	"barkwright/core/sheet"
+	"barkwright/core/stage"
+	"barkwright/core/units"
+)
+
+// imperial finds a length in inches or feet, or a mark of either. The foot of a gore, a
+// pound of force and the word in are none.
+var imperial = regexp.MustCompile(`["″′]|\d'|(?i)\b(inch(es)?|feet|ft|yards?|lbf?|pounds?|mph|miles?|°F)\b|\d ?in\b`)
+
+// both is a length said in both systems, where a text stands the same for every reader,
+// or a share such as 1 in 20.
+var both = regexp.MustCompile(`(\d+ ft )?\d[\d./ ]*(to \d+ )?(in|ft) \(\d[\d.]* ((to|of) \d+ )?[cm]?m\b|\d in \d+\b`)
+
+// ownFeet are feet that people and ribs stand on.
+var ownFeet = strings.NewReplacer("Keep feet clear", "", "the feet of the last", "", "their feet stand", "")
+
+func noInch(t *testing.T, where, text string) {
+	t.Helper()
+	text = ownFeet.Replace(text)
+	if found := imperial.FindString(both.ReplaceAllString(text, "")); found != "" {
+		t.Errorf("%s: %q in %q", where, found, text)
+	}
+}
+
+// Nothing that a metric reader sees of any boat, on the page or on paper, is in inches.
+func TestMetricHasNoInch(t *testing.T) {
+	const s = units.Metric
+	for _, p := range design.Params() {
+		noInch(t, p.Key, p.Label+"; "+p.Help+"; "+strings.Join(p.Options, "; "))
+	}
+	for _, st := range stage.All() {
+		noInch(t, string(st.Key), st.Name+"; "+st.Asked)
+		for _, step := range st.Steps {
+			noInch(t, step.Key, step.Text(s)+"; "+step.Tool+"; "+step.Hazard)
+		}
+		for _, h := range st.Cautions {
+			noInch(t, string(st.Key), h.Text)
+		}
+	}
+	noInch(t, "permission", stage.Permission.Text)
+	for i, d := range check.SomeDesigns(8, 5) {
+		d.Name = "boat"
+		c := core.Evaluate(d)
+		if i == 0 {
+			c = evaluated(d)
+		}
+		w := core.OnWater(c)
+		for _, n := range answer.All(c) {
+			noInch(t, n.Key, n.Label(s)+": "+n.Text(s)+"; "+n.Cited)
+			if n.Working != nil {
+				noInch(t, n.Key+" working", n.Working(s))
+			}
+		}
+		for _, check := range answer.Checks(c) {
+			noInch(t, check.Key, check.Label+": "+check.Word+": "+check.Text(s))
+		}
+		tables := answer.CurveTables(w)
+		if i == 0 {
+			tables = append(tables, recordTables(t)...)
+		}
+		for _, key := range answer.TableKeys() {
+			table, ok := answer.MakeTable(c, key)
+			require.True(t, ok)
+			tables = append(tables, table)
+		}
+		for _, table := range tables {
+			noInch(t, table.Key, table.Title+": "+table.Note)
+			var b strings.Builder
+			require.NoError(t, sheet.CSV(&b, "boat", table, s))
+			for _, line := range strings.Split(b.String(), "\r\n") {
+				noInch(t, table.Key+" as CSV", strings.ReplaceAll(line, `"`, ""))
+			}
+			for _, column := range table.Columns {
+				noInch(t, table.Key, column.Label)
+			}
+		}
+		for _, drawn := range chart.Water(c, w, s) {
+			noInch(t, drawn.Key, drawn.Title+": "+drawn.Description)
+		}
+		if i > 0 {
+			continue
+		}
+		j := everything()
+		j.System, j.Sheets = s, stage.Keys()
+		var b strings.Builder
+		require.NoError(t, sheet.BuildSheets(&b, j))
+		for _, line := range regexp.MustCompile(`</?(td|th|dt|dd|li|p|h\d|div|caption)\b[^>]*>`).Split(b.String(), -1) {
+			noInch(t, "build sheets", html.UnescapeString(regexp.MustCompile(`<[^>]*>`).ReplaceAllString(line, "")))
+		}
+	}
+}
+
+// recordTables are those of a record in inches, read by one who reads millimetres.
+func recordTables(t *testing.T) []answer.Table {
+	text := "length overall; 15 ft 2 in\nbeam inside; 31 in\ndepth; 13 in\nrail height at thwart 1; 14 in\n" +
+		"rail height; 24 from the middle; 14 in\n"
+	_, data, refused := record.Read(text, 0, units.Imperial16)
+	require.Empty(t, refused)
+	rec := record.Record{Data: data}
+	fit := refit.Fit(rec)
+	predicted, ok := refit.Predict(rec, 1)
+	require.True(t, ok)
+	built := refit.AsBuilt(design.Default(), data[:2], units.Metric)
+	return []answer.Table{answer.MeasuredTable(fit.Rows, units.Metric), answer.HeldTable(fit.Held, units.Metric),
+		answer.PredictedTable([]refit.Prediction{predicted}, units.Metric), answer.MovedTable(built, units.Metric)}
+}
+
+// What is looked for is found.
+func TestMetricCheckFindsInches(t *testing.T) {
+	for _, text := range []string{`3"`, "2 in.", "3 in (76 mm) or 4 in", "5' 2", "an inch", "12 ft"} {
+		assert.True(t, imperial.MatchString(both.ReplaceAllString(text, "")), text)
+	}
+	for _, text := range []string{"2 in (51 mm)", "1 1/2 in (38 mm)", "the foot of the gore", "cut in two", "the boat's end", "90 in 100", "4 ft 6 in (1372 mm)", "6 to 9 in (15 to 23 cm)"} {
+		assert.False(t, imperial.MatchString(both.ReplaceAllString(text, "")), text)
+	}
+}
