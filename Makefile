@@ -17,7 +17,7 @@ NODE  := env -i PATH=$(PATH) HOME=$(HOME) $(shell go env GOROOT)/lib/wasm/go_js_
 # Every check but ST1005: errors here are sentences that users read, so they begin with a capital and end with a stop.
 CHECKS := all,-ST1005
 
-.PHONY: run test bench soak mutants golden page clean format vet lint native node browser
+.PHONY: run test bench soak mutants labels golden page clean format vet lint native node browser
 
 run:
 	go run ./web/pack -serve
@@ -64,6 +64,9 @@ soak:
 	BARKWRIGHT_SOAK_TRY=1000000 BARKWRIGHT_SOAK_WALK=5000 go test -count=1 -timeout 24h -run NothingStops -v ./core/internal/soak
 
 SEED ?= 1
+labels:
+	BARKWRIGHT_EVERY_LABEL=1 go test -count=1 -run Labels ./wasm/scene/view
+
 mutants:
 	go run ./core/internal/mutants -seed $(SEED) ./core/frame ./core/bark ./core/refit ./core/afloat
 

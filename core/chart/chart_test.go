@@ -49,8 +49,7 @@ type box struct {
 	text                     string
 }
 
-// boxes are the labels' rooms, by the breadth of a plain face's letters: 0.56 of
-// their height on the broad side (measured on common faces, from memory).
+// boxes are the labels' rooms, by the advances of a broad face, as draw.Lettered holds them.
 func boxes(t testing.TB, l draw.List) (labels []box) {
 	t.Helper()
 	for _, op := range l.Ops {
@@ -59,7 +58,7 @@ func boxes(t testing.TB, l draw.List) (labels []box) {
 			continue
 		}
 		require.GreaterOrEqual(t, text.Size, 12.0, "letters are read at 12 pixels or more")
-		wide := 0.56 * text.Size * float64(len([]rune(text.Text)))
+		wide := draw.Lettered(text.Text, text.Size, text.Bold)
 		left := text.At.X - wide*map[draw.Anchor]float64{draw.Start: 0, draw.Middle: 0.5, draw.End: 1}[text.Anchor]
 		labels = append(labels, box{left, text.At.Y - text.Size/2, left + wide, text.At.Y + text.Size/2, text.Text})
 	}

@@ -41,7 +41,7 @@ func (c Chart) Draw(width float64) draw.List {
 // laidOut finds the room for the axes' numbers and lays the ticks.
 func (c Chart) laidOut(width float64) *plot {
 	p := &plot{Chart: c, list: draw.List{Width: width, Height: math.Round(max(230, min(330, 0.6*width)))}}
-	p.area = draw.Box{Top: 2.1 * chartLetter, Right: width - 1.2*chartLetter, Bottom: p.list.Height - 3*chartLetter}
+	p.area = draw.Box{Top: 2.1 * chartLetter, Right: width - 1.4*chartLetter, Bottom: p.list.Height - 3*chartLetter}
 	if c.Empty != "" {
 		return p
 	}

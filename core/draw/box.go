@@ -30,20 +30,9 @@ func BoxOf(points []Point) Box {
 	return b
 }
 
-// GlyphWidth is the breadth of a letter of a plain sans-serif face as a share of
-// its size, on the broad side, and boldWidth that of a bold one.
-const (
-	GlyphWidth = 0.56
-	boldWidth  = 0.60
-)
-
-// Bounds is the room a line of lettering takes, by an estimate of its letters' breadth.
+// Bounds is the room a line of lettering takes, by its letters' breadth in a broad face.
 func (t Text) Bounds() Box {
-	width := GlyphWidth
-	if t.Bold {
-		width = boldWidth
-	}
-	w, h := width*t.Size*float64(len([]rune(t.Text))), 1.15*t.Size
+	w, h := Lettered(t.Text, t.Size, t.Bold), LineHeight*t.Size
 	before := w * [...]float64{0, 0.5, 1}[t.Anchor]
 	if t.Angle != 0 {
 		// Turned lettering runs straight up.

@@ -34,6 +34,9 @@ func (l List) Dump(w io.Writer) error {
 	for _, p := range l.Parts {
 		e.printf("part %s%s\n", p.Name, places(p.Points))
 	}
+	for _, k := range l.Key {
+		e.printf("key %s\n", k)
+	}
 	return e.err
 }
 

@@ -1,6 +1,10 @@
 package draw
 
-import "math"
+import (
+	"math"
+	"strconv"
+	"strings"
+)
 
 // Point is a place in the picture, CSS pixels.
 type Point struct{ X, Y float64 }
@@ -25,6 +29,44 @@ type List struct {
 	Title, Description string
 	Ops                []Op
 	Parts              []Part
+	// Key holds the labels that found no room in the picture.
+	Key []KeyEntry
+}
+
+// KeyEntry is a label that stands under the picture instead of in it.
+type KeyEntry struct {
+	// Number stands in the picture where the label is meant, or is 0 where not even a
+	// number found room.
+	Number int
+	Text   string
+}
+
+// String is the entry in words, as "3 stem".
+func (e KeyEntry) String() string {
+	if e.Number == 0 {
+		return e.Text
+	}
+	return e.Mark() + " " + e.Text
+}
+
+// Mark is the number as it stands in the picture.
+func (e KeyEntry) Mark() string { return strconv.Itoa(e.Number) }
+
+// KeyWords is the key in one line, empty where everything found room.
+func (l List) KeyWords() string {
+	words := make([]string, len(l.Key))
+	for i, e := range l.Key {
+		words[i] = e.String()
+	}
+	return strings.Join(words, "; ")
+}
+
+// Words is the text alternative to the picture: the description with the key.
+func (l List) Words() string {
+	if len(l.Key) == 0 {
+		return l.Description
+	}
+	return strings.TrimSpace(l.Description + " Key: " + l.KeyWords() + ".")
 }
 
 // Op is one of Fill, Stroke, Hatch and Text.

@@ -16,7 +16,7 @@ func (l List) Hit(p Point, tolerance float64) (name string, ok bool) {
 	nearest := tolerance
 	for i := len(l.Parts) - 1; i >= 0; i-- {
 		part := l.Parts[i]
-		if part.Closed && inside(p, part.Points) {
+		if part.Closed && Encloses(part.Points, p) {
 			return part.Name, true
 		}
 		d := part.distance(p)
@@ -53,8 +53,8 @@ func toSegment(p, a, b Point) float64 {
 	return math.Hypot(p.X-a.X-t*dx, p.Y-a.Y-t*dy)
 }
 
-// inside by the even-odd rule.
-func inside(p Point, outline []Point) bool {
+// Encloses reports whether a point lies in an outline, by the even-odd rule.
+func Encloses(outline []Point, p Point) bool {
 	in := false
 	for i, a := range outline {
 		b := outline[(i+1)%len(outline)]

@@ -30,7 +30,7 @@ func (s SVG) Write(w io.Writer, l List) error {
 	e.printf(` viewBox="0 0 %s %s"`, s.number(l.Width), s.number(l.Height))
 	e.printf(` font-family="%s" stroke-linejoin="round">`, FontFamily)
 	e.printf("<title id=\"%s-title\">%s</title><desc id=\"%s-desc\">%s</desc>\n",
-		Escape(s.ID), Escape(l.Title), Escape(s.ID), Escape(l.Description))
+		Escape(s.ID), Escape(l.Title), Escape(s.ID), Escape(l.Words()))
 	for _, op := range l.Ops {
 		switch op := op.(type) {
 		case Fill:

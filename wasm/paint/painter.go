@@ -97,9 +97,9 @@ func (p *Painter) size() draw.Size {
 
 // Show draws the list at the next frame, once.
 func (p *Painter) Show(l draw.List) {
-	if l.Title != p.list.Title || l.Description != p.list.Description {
+	if l.Title != p.list.Title || l.Words() != p.list.Words() {
 		hit := js.Global().Get("document").Call("getElementById", "hit")
-		hit.Call("setAttribute", "aria-label", l.Title+". "+l.Description)
+		hit.Call("setAttribute", "aria-label", l.Title+". "+l.Words())
 	}
 	p.list = l
 	if p.canvas == nil {

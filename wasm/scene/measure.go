@@ -8,24 +8,69 @@ import (
 	"barkwright/core/geom"
 )
 
-// Measure is a dimension line with slanted ticks at its ends, broken at its
-// middle by half the given gap each way.
-func (p *Pen) Measure(from, to draw.Point, gap float64) []draw.Op {
-	w := FineWidth * p.Weight
-	share := max(0, 0.5-gap/2/math.Hypot(to.X-from.X, to.Y-from.Y))
-	mid := func(s float64) draw.Point {
+// Arrows returns what draws a dimension line between arrows, broken where its label
+// stands in it.
+func (p *Pen) Arrows(from, to draw.Point) func(draw.Box) []draw.Op {
+	return func(label draw.Box) []draw.Op {
+		w := DimensionWidth * p.Weight
+		long := math.Hypot(to.X-from.X, to.Y-from.Y)
+		var ops []draw.Op
+		for _, piece := range apart(from, to, grown(label, 0.35*p.Letter)) {
+			ops = append(ops, draw.Stroke{Role: draw.Ink, Points: piece, Width: w})
+		}
+		if long < 1 {
+			return ops
+		}
+		// On a short line the arrows are small.
+		head := min(6*p.Weight, 0.35*long)
+		ux, uy := (to.X-from.X)/long, (to.Y-from.Y)/long
+		for _, end := range [2]struct {
+			at   draw.Point
+			sign float64
+		}{{from, 1}, {to, -1}} {
+			x, y := end.at.X+end.sign*ux*head, end.at.Y+end.sign*uy*head
+			ops = append(ops, draw.Fill{Role: draw.Ink, Points: []draw.Point{end.at,
+				{X: x - 0.3*uy*head, Y: y + 0.3*ux*head}, {X: x + 0.3*uy*head, Y: y - 0.3*ux*head}}})
+		}
+		return ops
+	}
+}
+
+func grown(b draw.Box, by float64) draw.Box {
+	return draw.Box{Left: b.Left - by, Top: b.Top - by/2, Right: b.Right + by, Bottom: b.Bottom + by/2}
+}
+
+// apart returns what a box leaves of a straight line.
+func apart(from, to draw.Point, b draw.Box) [][]draw.Point {
+	first, last := 0.0, 1.0
+	for _, side := range [4][2]float64{
+		{from.X - to.X, from.X - b.Left}, {to.X - from.X, b.Right - from.X},
+		{from.Y - to.Y, from.Y - b.Top}, {to.Y - from.Y, b.Bottom - from.Y},
+	} {
+		run, room := side[0], side[1]
+		switch {
+		case run == 0 && room < 0:
+			return [][]draw.Point{{from, to}}
+		case run < 0:
+			first = max(first, room/run)
+		case run > 0:
+			last = min(last, room/run)
+		}
+	}
+	if first >= last {
+		return [][]draw.Point{{from, to}}
+	}
+	at := func(s float64) draw.Point {
 		return draw.Point{X: from.X + s*(to.X-from.X), Y: from.Y + s*(to.Y-from.Y)}
 	}
-	ops := []draw.Op{
-		draw.Stroke{Role: draw.Ink, Points: []draw.Point{from, mid(share)}, Width: w},
-		draw.Stroke{Role: draw.Ink, Points: []draw.Point{mid(1 - share), to}, Width: w},
+	var out [][]draw.Point
+	if first > 0 {
+		out = append(out, []draw.Point{from, at(first)})
 	}
-	const tick = 3.5
-	for _, q := range [2]draw.Point{from, to} {
-		ops = append(ops, draw.Stroke{Role: draw.Ink, Width: 1.4 * p.Weight,
-			Points: []draw.Point{{X: q.X - tick, Y: q.Y + tick}, {X: q.X + tick, Y: q.Y - tick}}})
+	if last < 1 {
+		out = append(out, []draw.Point{at(last), to})
 	}
-	return ops
+	return out
 }
 
 // ReadyFlat reports whether there is a flat sheet to draw. Where there is none, it says

@@ -2,13 +2,12 @@ package scene
 
 import (
 	"math"
-	"sort"
 
 	"barkwright/core/draw"
 )
 
 // Pen draws one view. It knows the size of the letters and scales line widths with it.
-// It leaves out what lies outside the picture, and keeps labels from overlapping.
+// It leaves out what lies outside the picture, and places labels where they can be read.
 type Pen struct {
 	List   draw.List
 	View   View
@@ -18,7 +17,11 @@ type Pen struct {
 	Weight float64
 	Marks  []draw.Op
 	notes  []Note
-	taken  []draw.Box
+	taken  []draw.Box // where no label may stand
+	said   []draw.Box // where labels stand
+	lines  *lines
+	// numbered is how many numbers of the key stand in the picture.
+	numbered int
 }
 
 // The line widths in CSS pixels at plain lettering, chosen by eye. The skin's outline is
@@ -27,8 +30,10 @@ const (
 	OutlineWidth = 1.9
 	StrongWidth  = 1.3
 	TimberWidth  = 1.0
-	FineWidth    = 0.7
-	HairWidth    = 0.5
+	// DimensionWidth is that of dimension lines, heavier than the fine lines of a surface.
+	DimensionWidth = 0.8
+	FineWidth      = 0.7
+	HairWidth      = 0.5
 )
 
 // plainLetter is the lettering that line widths are set for, CSS pixels.
@@ -49,7 +54,7 @@ func (p *Pen) Outline(a Plate) float64 {
 // NewPen returns a pen for an empty picture of a size.
 func NewPen(v View, size draw.Size) *Pen {
 	return &Pen{
-		List: draw.List{Width: size.Width, Height: size.Height}, View: v, Letter: Lettering(size),
+		List: draw.List{Width: size.Width, Height: size.Height, Ops: make([]draw.Op, 0, 512)}, View: v, Letter: Lettering(size),
 		Weight: max(1, size.Letter/plainLetter),
 	}
 }
@@ -132,79 +137,6 @@ func (p *Pen) Part(name string, closed bool, points []draw.Point) {
 			Spacing: 4 * p.Weight, Width: p.Weight, Angle: math.Pi / 4})
 	}
 	p.Marks = append(p.Marks, draw.Stroke{Role: draw.Mark, Points: points, Width: 3 * p.Weight, Closed: closed})
-}
-
-// Note is a label that is shown only where there is room. Labels of a lower rank are
-// placed first.
-type Note struct {
-	rank int
-	Text draw.Text
-	// At lists the places where it may stand, the best first.
-	At []Spot
-	// With is drawn only if the label is.
-	With []draw.Op
-}
-
-// Spot is a place for a label. Anchor says which end of the label stands there.
-type Spot struct {
-	At     draw.Point
-	Anchor draw.Anchor
-}
-
-// SpotAt returns the spot at x and y in the picture.
-func SpotAt(x, y float64, a draw.Anchor) Spot { return Spot{At: draw.Point{X: x, Y: y}, Anchor: a} }
-
-// The ranks of labels, in the order in which they are placed.
-const (
-	RankMain = iota
-	RankTitle
-	RankHeight
-	RankPart
-	RankExtra
-)
-
-// Say asks for a label at the first free place among at. The label may be changed until
-// Done.
-func (p *Pen) Say(rank int, text string, r draw.Role, halo draw.Role, at ...Spot) *Note {
-	p.notes = append(p.notes, Note{rank: rank, Text: draw.Text{Role: r, Text: text, Size: p.Letter, Halo: halo}, At: at})
-	return &p.notes[len(p.notes)-1]
-}
-
-// KeepOff keeps labels out of a box.
-func (p *Pen) KeepOff(b draw.Box) { p.taken = append(p.taken, b) }
-
-func (p *Pen) free(b draw.Box) bool {
-	const edge = 2 // px of paper round the whole picture
-	if b.Left < edge || b.Top < edge || b.Right > p.List.Width-edge || b.Bottom > p.List.Height-edge {
-		return false
-	}
-	for _, o := range p.taken {
-		if b.Meets(o) {
-			return false
-		}
-	}
-	return true
-}
-
-// Done places the labels, the most important first, and returns the picture.
-func (p *Pen) Done() draw.List {
-	p.List.Add(p.Marks...)
-	sort.SliceStable(p.notes, func(i, j int) bool { return p.notes[i].rank < p.notes[j].rank })
-	for _, n := range p.notes {
-		for _, s := range n.At {
-			n.Text.At, n.Text.Anchor = s.At, s.Anchor
-			b := n.Text.Bounds()
-			if !p.free(b) {
-				continue
-			}
-			// A little space between one label and the next.
-			p.taken = append(p.taken, draw.Box{Left: b.Left - 4, Top: b.Top - 1, Right: b.Right + 4, Bottom: b.Bottom + 1})
-			p.List.Add(n.With...)
-			p.List.Add(n.Text)
-			break
-		}
-	}
-	return p.List
 }
 
 // Lettering returns the size of the picture's letters in CSS pixels. 11 is the smallest

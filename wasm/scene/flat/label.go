@@ -35,8 +35,7 @@ func (p *pen) goreLabel(c core.Canoe, i int, foot draw.Point, tips []draw.Point)
 	case !p.roomy(a):
 		at.Y = a.At(0, flatReach(c, p.View.Flat)).Y - (0.7+1.4*float64(i%l.tiers))*p.Letter
 		n := p.Say(scene.RankPart, text, role, draw.Paper, scene.Spot{At: at, Anchor: draw.Middle})
-		n.With = []draw.Op{draw.Stroke{Role: draw.Faint, Width: scene.HairWidth * p.Weight,
-			Points: []draw.Point{{X: at.X, Y: at.Y + 0.6*p.Letter}, {X: at.X, Y: over}}}}
+		n.Lead, n.Tied = &draw.Point{X: at.X, Y: over}, true
 	case len(p.View.Flat.Panels) > 0:
 		p.Say(scene.RankPart, text, role, draw.Bark, scene.SpotAt(foot.X, foot.Y+0.7*p.Letter, draw.Middle))
 	default:
@@ -66,11 +65,7 @@ func (p *pen) flatLabels(c core.Canoe, l flatLayout) {
 		scene.SpotAt((left+right)/2, p.List.Height-p.Letter, draw.Middle))
 	n.Text.Bold = true
 	if l.rows {
-		gap := n.Text.Bounds().Width() + p.Letter
-		n.With = p.Measure(draw.Point{X: left, Y: l.lengthY}, draw.Point{X: right, Y: l.lengthY}, gap)
-		half := p.Letter / 2
-		p.KeepOff(draw.Box{Left: left, Top: l.lengthY - half, Right: (left + right - gap) / 2, Bottom: l.lengthY + half})
-		p.KeepOff(draw.Box{Left: (left + right + gap) / 2, Top: l.lengthY - half, Right: right, Bottom: l.lengthY + half})
+		n.With = p.Arrows(draw.Point{X: left, Y: l.lengthY}, draw.Point{X: right, Y: l.lengthY})
 	}
 	x := 0.5 * c.Frame.Thwarts[1].X
 	wide := "breadth " + length(breadth(c, f))

@@ -62,7 +62,7 @@ func (p *pen) newLegend(c core.Canoe, l flatLayout) legend {
 func (g legend) pitch() float64 { return 1.5 * g.size }
 
 func (g legend) lettered(t string) float64 {
-	return draw.GlyphWidth * g.size * float64(len([]rune(t)))
+	return draw.Lettered(t, g.size, false)
 }
 
 // between returns the space beside a band's box and after its words.

@@ -46,8 +46,9 @@ func (p *pen) tape(c core.Canoe, l layout) {
 			p.Line(draw.Faint, scene.FineWidth, draw.Point{X: at.X, Y: at.Y - high*p.Weight},
 				draw.Point{X: at.X, Y: at.Y + high*p.Weight})
 			if l.titled && i%every == 0 {
-				n := p.Say(scene.RankExtra, name(i), draw.Faint, draw.Paper, scene.SpotAt(at.X, at.Y+1.0*p.Letter, draw.Middle))
-				n.Text.Size = max(11, 0.9*p.Letter)
+				n := p.Say(scene.RankExtra, name(i), draw.Faint, draw.Paper, scene.SpotAt(at.X, at.Y+1.0*p.Letter, draw.Middle),
+					scene.SpotAt(at.X, at.Y-1.0*p.Letter, draw.Middle))
+				n.Text.Size, n.Spare = max(11, 0.9*p.Letter), true
 			}
 			if i == 0 {
 				break
@@ -92,12 +93,12 @@ func (p *pen) beam(c core.Canoe, a scene.Plate) {
 		beside := a.At(-0.5*c.Frame.Thwarts[1].X, 0.35*half)
 		n := p.Say(scene.RankMain, text, draw.Ink, draw.Cedar, scene.Spot{At: beside, Anchor: draw.Middle})
 		n.Text.Bold = true
-		n.With = p.Measure(low, high, 0)
+		n.With = p.Arrows(low, high)
 		return
 	}
 	n := p.Say(scene.RankMain, text, draw.Ink, "", scene.Spot{At: a.At(0, 0), Anchor: draw.Middle})
 	n.Text.Bold, n.Text.Angle = true, -math.Pi/2
-	n.With = p.Measure(low, high, n.Text.Bounds().Height()+p.Letter)
+	n.With = p.Arrows(low, high)
 }
 
 // beamOnBed stands beside the dashed line of the gunwale.
@@ -146,23 +147,25 @@ func (p *pen) lengthOverall(c core.Canoe, l layout) {
 	from.Y, to.Y = l.dimensionY, l.dimensionY
 	n := p.Say(scene.RankMain, text, draw.Ink, draw.Paper, scene.SpotAt((from.X+to.X)/2, l.dimensionY, draw.Middle))
 	n.Text.Bold = true
-	n.With = p.Measure(from, to, n.Text.Bounds().Width()+p.Letter)
+	n.With = p.Arrows(from, to)
 }
 
 // stemHeight is measured at the bow, from the bottom amidships up to the head.
 func (p *pen) stemHeight(c core.Canoe, a scene.Plate) {
 	d, h := c.Design, c.Hull
-	p.heightText(a, -h.HeadX, d.EndHeight, units.Length.Format(d.EndHeight, p.View.System), scene.RankMain)
+	text := units.Length.Format(d.EndHeight, p.View.System)
+	p.heightText(a, -h.HeadX, d.EndHeight, text, scene.RankMain).Key = "stem head " + text
 }
 
 // height letters the height of the sheer at x.
-func (p *pen) height(a scene.Plate, x, from, value float64, rank int) {
-	p.heightText(a, x, from, units.Length.Format(value, p.View.System), rank)
+func (p *pen) height(a scene.Plate, x, from, value float64, name string, rank int) {
+	text := units.Length.Format(value, p.View.System)
+	p.heightText(a, x, from, text, rank).Key = "height at the " + name + " " + text
 }
 
 // heightText stands over the sheer on a short line up from it; near the ends,
 // where the sheer climbs, inboard of it.
-func (p *pen) heightText(a scene.Plate, x, from float64, text string, rank int) {
+func (p *pen) heightText(a scene.Plate, x, from float64, text string, rank int) *scene.Note {
 	foot := a.At(x, from)
 	up := func(by float64) draw.Point { return draw.Point{X: foot.X, Y: foot.Y - by*p.Letter} }
 	inboard := draw.Start
@@ -173,7 +176,8 @@ func (p *pen) heightText(a scene.Plate, x, from float64, text string, rank int) 
 	spots := []scene.Spot{{At: up(1.7), Anchor: draw.Middle},
 		{At: draw.Point{X: foot.X + step, Y: up(1.7).Y}, Anchor: inboard}, {At: up(2.6), Anchor: draw.Middle}}
 	n := p.Say(rank, text, draw.Ink, draw.Paper, spots...)
-	n.With = []draw.Op{draw.Stroke{Role: draw.Ink, Points: []draw.Point{foot, up(1)}, Width: scene.FineWidth * p.Weight}}
+	n.Lead, n.Tied = &foot, true
+	return n
 }
 
 // ghostTop and ghostSide draw the boat as it was when the slider was taken up.

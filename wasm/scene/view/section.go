@@ -122,11 +122,8 @@ func (p *pen) cutDrawn(c core.Canoe, r frame.Rib, k cut, a scene.Plate) {
 		y := k.top.Y - d.InwaleDepth/2
 		n := p.Say(scene.RankPart, units.Length.Format(2*inner, p.View.System), draw.Ink, draw.Paper,
 			scene.Spot{At: a.At(0, y), Anchor: draw.Middle})
-		gap := n.Text.Bounds().Width() + p.Letter
-		if 2*inner*a.Scale < gap+p.Letter {
-			n.At = nil // no room for the line and its words between the gunwales
-		}
-		n.With = p.Measure(a.At(-inner, y), a.At(inner, y), gap)
+		n.Key = ribName(r) + ", between the gunwales " + n.Text.Text
+		n.With = p.Arrows(a.At(-inner, y), a.At(inner, y))
 	}
 	p.cutLabels(c, r, k, a)
 }
@@ -161,16 +158,17 @@ func (p *pen) cutLabels(c core.Canoe, r frame.Rib, k cut, a scene.Plate) {
 		text := "radius " + units.SmallLength.Format(r.Bend.Radius, p.View.System)
 		p.List.Add(draw.Stroke{Role: draw.Mark, Points: draw.Polygon(at, 5*p.Weight, 12, 0), Width: 1.6 * p.Weight,
 			Closed: true})
-		if half := 0.5 * draw.GlyphWidth * p.Letter * float64(len(text)); at.X-foot.X > half+4*p.Letter {
+		if half := 0.5 * draw.Lettered(text, p.Letter, false); at.X-foot.X > half+4*p.Letter {
 			y := at.Y - 1.6*p.Letter
 			n := p.Say(scene.RankPart, text, draw.Ink, draw.Paper, scene.SpotAt(foot.X, y, draw.Middle))
-			n.With = []draw.Op{draw.Stroke{Role: draw.Mark, Width: scene.FineWidth * p.Weight,
-				Points: []draw.Point{{X: at.X - 5*p.Weight, Y: at.Y - 2}, {X: foot.X + half + 6, Y: y + 2}}}}
+			n.Key = ribName(r) + ", " + text
+			n.Lead = &draw.Point{X: at.X - 5*p.Weight, Y: at.Y - 2}
 		} else {
 			state = text + ", " + state
 		}
 	}
-	p.Say(scene.RankPart, state, draw.Ink, draw.Paper, scene.SpotAt(foot.X, foot.Y+2.45*p.Letter, draw.Middle))
+	p.Say(scene.RankPart, state, draw.Ink, draw.Paper, scene.SpotAt(foot.X, foot.Y+2.45*p.Letter, draw.Middle)).Key =
+		ribName(r) + ": " + state
 }
 
 // straightRib is the radius, in metres, from which a rib is called straight.

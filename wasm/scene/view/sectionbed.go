@@ -126,7 +126,7 @@ func (p *pen) bedCutLabels(c core.Canoe, post frame.Post, a scene.Plate, top, lo
 	text := "post " + units.SmallLength.Format(post.Length, p.View.System)
 	room := (1.1*c.Hull.FrameHalfBreadth(post.X) - 0.04) * a.Scale
 	under := scene.SpotAt(foot.X, base+0.9*p.Letter, draw.Middle)
-	if draw.GlyphWidth*p.Letter*float64(len(text)) < room {
+	if draw.Lettered(text, p.Letter, false) < room {
 		p.Say(scene.RankPart, text, draw.Ink, draw.Paper, scene.SpotAt(foot.X, a.At(0, top-0.25*(top-low)).Y, draw.Middle))
 		text = "at the " + post.Under
 	} else {

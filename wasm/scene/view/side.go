@@ -205,9 +205,8 @@ func (p *pen) heights(c core.Canoe, l layout) {
 	p.heightText(a, 0, h.Sheer(0)+top, "depth "+units.Length.Format(h.Sheer(0), p.View.System), scene.RankMain)
 	for i := len(c.Frame.Thwarts) - 1; i > 0; i-- {
 		x := c.Frame.Thwarts[i].X
-		p.height(a, x, h.Sheer(x)+top, h.Sheer(x), scene.RankHeight)
-		p.height(a, -x, h.Sheer(x)+top, h.Sheer(x), scene.RankExtra)
+		p.height(a, x, h.Sheer(x)+top, h.Sheer(x), frame.ThwartName(i, len(c.Frame.Thwarts)), scene.RankHeight)
 	}
 	p.stemHeight(c, a)
-	p.height(a, -h.GunwaleX, h.Sheer(h.GunwaleX)+top, h.Sheer(h.GunwaleX), scene.RankPart)
+	p.height(a, -h.GunwaleX, h.Sheer(h.GunwaleX)+top, h.Sheer(h.GunwaleX), "gunwale end", scene.RankPart)
 }

@@ -133,15 +133,16 @@ func (p *pen) posts(c core.Canoe, l layout) {
 		for k, points := range mates(a, scene.Rect(post.X, half, foot, foot+post.Length), i == 0) {
 			p.Area(draw.Frame, draw.Frame, scene.FineWidth, points)
 			p.Part(answer.PostPart(i), true, points)
-			x, rank := post.X, scene.RankHeight
 			if k == 1 {
-				x, rank = -x, scene.RankPart
+				continue
 			}
+			rank := scene.RankHeight
 			text := units.SmallLength.Format(post.Length, p.View.System)
 			if i == 0 {
 				text, rank = "post "+text, scene.RankMain
 			}
-			p.heightText(a, x, h.Sheer(post.X), text, rank)
+			p.heightText(a, post.X, h.Sheer(post.X), text, rank).Key = "post under the " + post.Under + " " +
+				units.SmallLength.Format(post.Length, p.View.System)
 		}
 	}
 }
