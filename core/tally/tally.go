@@ -76,15 +76,32 @@ func (l Log) Done(step, row string) (when string, done bool) {
 	return "", false
 }
 
-// Rows counts how many of a step's rows are ticked.
-func (l Log) Rows(step string, rows []string) int {
+// Rows counts how many rows of a step are ticked.
+func (l Log) Rows(step string) int {
+	done := map[string]bool{}
+	for _, e := range l {
+		if e.Step == step && e.Row != "" && e.Note == "" {
+			done[e.Row] = e.Done
+		}
+	}
 	n := 0
-	for _, row := range rows {
-		if _, done := l.Done(step, row); done {
+	for _, ticked := range done {
+		if ticked {
 			n++
 		}
 	}
 	return n
+}
+
+// Notes are the entries that say something of a step or a stage, by the start of its key.
+func (l Log) Notes(of string) []Entry {
+	var out []Entry
+	for _, e := range l {
+		if e.Note != "" && (e.Step == of || strings.HasPrefix(e.Step, of+".")) {
+			out = append(out, e)
+		}
+	}
+	return out
 }
 
 // ShortNote is a note on one line, no longer than is kept.

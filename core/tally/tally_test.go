@@ -29,7 +29,7 @@ func TestTicks(t *testing.T) {
 	again := back.Tick("rib.drive", "rib.18", "2026-06-16", true)
 	when, _ = again.Done("rib.drive", "rib.18")
 	assert.Equal(t, "2026-06-16", when)
-	assert.Equal(t, 1, again.Rows("rib.drive", []string{"rib.17", "rib.18"}))
+	assert.Equal(t, 1, again.Rows("rib.drive"))
 	_, done = again.Done("rib.drive", "")
 	assert.False(t, done, "a row is not the whole step")
 }
@@ -53,6 +53,8 @@ func TestNotes(t *testing.T) {
 	assert.Equal(t, "two lines", l[0].Note)
 	_, done := l.Done("gather", "")
 	assert.False(t, done)
+	assert.Len(t, l.Note("gather.dig", "2026-06-15", "roots").Notes("gather"), 2)
+	assert.Empty(t, l.Notes("gat"))
 	l = l.Note("gather", "2026-06-15", strings.Repeat("ä", tally.LongestNote+5))
 	assert.Equal(t, tally.LongestNote, len([]rune(l[1].Note)))
 }

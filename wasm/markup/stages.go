@@ -4,7 +4,9 @@ import (
 	"strings"
 
 	"barkwright/core/draw"
+	"barkwright/core/record"
 	"barkwright/core/stage"
+	"barkwright/core/tally"
 	"barkwright/core/units"
 )
 
@@ -32,7 +34,8 @@ func steps(st *stage.Stage, s units.System) string {
 	b.WriteString(`<details class="sheet" data-steps="` + string(st.Key) + `"><summary>Steps, ` +
 		units.Count.Format(float64(len(st.Steps)), s) + `</summary><ol class="steps">`)
 	for _, step := range st.Steps {
-		b.WriteString("<li>" + draw.Escape(step.Text(s)))
+		b.WriteString(`<li><label class="choice"><input type="checkbox" data-tick="` + step.Key + `"><span>` +
+			draw.Escape(step.Text(s)) + "</span></label>")
 		var also []string
 		if step.Tool != "" {
 			also = append(also, "with "+step.Tool)
@@ -44,9 +47,15 @@ func steps(st *stage.Stage, s units.System) string {
 			also = append(also, step.Hazard)
 		}
 		also = append(also, string(step.Basis)+pages(step))
-		b.WriteString(` <small>` + draw.Escape(strings.Join(also, "; ")) + "</small></li>")
+		b.WriteString(` <small>` + draw.Escape(strings.Join(also, "; ")) + `</small> <b data-stands="` + step.Key + `"></b>`)
+		if kind, ok := record.LookupKind(step.Reads); ok && kind.AsBuilt() {
+			b.WriteString(` <button type="button" data-read="` + step.Reads + `">Write down what the tape reads</button>`)
+		}
+		b.WriteString("</li>")
 	}
-	b.WriteString(`</ol></details><p class="row"><button type="button" data-print="` + string(st.Key) +
+	b.WriteString(`</ol><div class="row"><input type="text" data-note="` + string(st.Key) + `" maxlength="500" aria-label="A note on ` +
+		draw.Escape(st.Name) + `"><button type="button" data-jot="` + string(st.Key) +
+		`">Note it down</button></div><ul class="noted" data-noted="` + string(st.Key) + `"></ul></details><p class="row"><button type="button" data-print="` + string(st.Key) +
 		`">Print this stage</button></p>`)
 	return b.String()
 }
@@ -57,4 +66,13 @@ func pages(step stage.Step) string {
 		return ", " + where
 	}
 	return ""
+}
+
+// Noted are the notes of a stage with their days.
+func Noted(notes []tally.Entry) string {
+	var b strings.Builder
+	for _, e := range notes {
+		b.WriteString("<li><b>" + draw.Escape(e.When) + "</b> " + draw.Escape(e.Note) + "</li>")
+	}
+	return b.String()
 }

@@ -20,8 +20,8 @@ func notches() string {
 		if key == string(stage.Choose) {
 			here = ` aria-current="true"`
 		}
-		fmt.Fprintf(&b, "<button type=\"button\" data-at=\"%s\"%s title=\"%s\">%s<span>%s</span></button>\n", key, here,
-			html.EscapeString(title), number, html.EscapeString(name))
+		fmt.Fprintf(&b, "<button type=\"button\" data-at=\"%s\"%s title=\"%s\">%s<span>%s</span>%s</button>\n", key, here,
+			html.EscapeString(title), number, html.EscapeString(name), turns(key))
 	}
 	for i, s := range stage.All() {
 		notch(string(s.Key), fmt.Sprintf("<b>%d</b>", i+1), s.Short, s.Name)
@@ -29,6 +29,14 @@ func notches() string {
 	notch("shed", "", "Shed", "Boats, files, records and paper")
 	notch("all", "", "All", "All of it on one page")
 	return b.String()
+}
+
+// turns is where a stage's notch shows how much of it is done: four turns of root.
+func turns(key string) string {
+	if _, _, ok := stage.Lookup(stage.Key(key)); !ok {
+		return ""
+	}
+	return `<small class="turns" data-progress="` + key + `"></small>`
 }
 
 // unopened hides what is at home at another stage than the one the page opens at.
