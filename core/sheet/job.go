@@ -13,6 +13,7 @@ import (
 	"barkwright/core/known"
 	"barkwright/core/pattern"
 	"barkwright/core/stage"
+	"barkwright/core/tally"
 	"barkwright/core/units"
 )
 
@@ -27,6 +28,8 @@ type Job struct {
 	// kinds of pattern, in the order printed.
 	Sheets   []stage.Key
 	Patterns []string
+	// Log is what is done of the work so far.
+	Log tally.Log
 	// Ribs are those whose sections are drawn, as in Options.
 	Ribs []int
 }

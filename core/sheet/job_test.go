@@ -17,6 +17,7 @@ import (
 	"barkwright/core/pattern"
 	"barkwright/core/sheet"
 	"barkwright/core/stage"
+	"barkwright/core/tally"
 	"barkwright/core/units"
 )
 
@@ -178,4 +179,20 @@ func TestWritersErrorsComeBack(t *testing.T) {
 	p := pattern.Make(j.Canoe, "stem", pattern.Options{System: j.System})[0]
 	assert.ErrorIs(t, p.SVG(&failing{}, head), errFull)
 	assert.ErrorIs(t, sheet.PrintRoll(&failing{}, p, head), errFull)
+}
+
+// What is done of the work stands on its stage's sheet with its day, and the notes.
+func TestLogOnPaper(t *testing.T) {
+	j := everything()
+	j.Log = tally.Log{}.Tick("rib.drive", "", "2026-06-14", true).Note("rib", "2026-06-15", "one <cracked>")
+	j.Sheets = []stage.Key{stage.Rib}
+	var b strings.Builder
+	require.NoError(t, sheet.BuildSheets(&b, j))
+	assert.Equal(t, 1, strings.Count(b.String(), "✓</span>"))
+	assert.Contains(t, b.String(), "2026-06-14")
+	assert.Contains(t, b.String(), "2026-06-15: one &lt;cracked&gt;")
+	j.Sheets = []stage.Key{stage.Ends}
+	b.Reset()
+	require.NoError(t, sheet.BuildSheets(&b, j))
+	assert.NotContains(t, b.String(), "2026-06-1")
 }

@@ -68,7 +68,11 @@ func (s *page) steps() {
 	s.raw(`<div class="short"><table class="list steps"><caption>Steps</caption><thead><tr><th scope="col">Done</th>` +
 		`<th scope="col">Step</th><th scope="col">With</th><th scope="col">Read, and noted</th></tr></thead><tbody>`)
 	for _, step := range s.Steps {
-		s.raw(`<tr><td><span class="tick"></span></td>`)
+		day, done := s.Log.Done(step.Key, "")
+		if s.raw(`<tr><td><span class="tick">`); done {
+			s.raw("✓")
+		}
+		s.raw("</span></td>")
 		text := step.Text(s.System)
 		if step.Hazard != "" {
 			text += " (" + step.Hazard + ")"
@@ -77,9 +81,17 @@ func (s *page) steps() {
 		s.text(text)
 		s.raw(`</td><td class="words">`)
 		s.text(step.Tool)
-		s.raw(`</td><td class="blank"></td></tr>`)
+		s.raw(`</td><td class="blank">`)
+		if done {
+			s.text(day)
+		}
+		s.raw("</td></tr>")
 	}
-	s.raw("</tbody></table></div>")
+	s.raw("</tbody></table>")
+	for _, note := range s.Log.Notes(string(s.Key)) {
+		s.element("p", note.When+": "+note.Note)
+	}
+	s.raw("</div>")
 }
 
 // Boxes to tick as roots are dug, groups laced and seams sewn.

@@ -55,6 +55,7 @@ func (p *page) start() {
 		p.findControls()
 		p.buildResults()
 		p.findPlaces()
+		p.findSteps()
 		p.listenForm()
 		p.listenSliders()
 		p.listenTools()
@@ -121,6 +122,7 @@ type page struct {
 	hands    hands.Hands
 	hand     hand
 	places   places
+	steps    steps
 	finger   *finger // on a slider, or nil
 	readout  slot
 	aboard   *int // the paddlers whose folds show, nil before any
@@ -186,6 +188,7 @@ func (p *page) follow() {
 	p.showTables(true)
 	p.showTables(false)
 	p.showRecord()
+	p.showSteps()
 	p.reply(p.desk.ShowPaper(p.paperForm()))
 	p.speak()
 	p.showShelf()

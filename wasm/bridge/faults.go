@@ -44,10 +44,7 @@ func (p *page) unfold(key string) js.Value {
 	if box.IsNull() {
 		return box
 	}
-	for at := box.Call("closest", "details"); !at.IsNull(); at = at.Get("parentElement").Call("closest", "details") {
-		at.Set("open", true)
-	}
-	return box
+	return opened(box)
 }
 
 // goTo brings a control into sight with the focus on it.

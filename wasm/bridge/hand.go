@@ -4,8 +4,6 @@ package bridge
 
 import (
 	"strconv"
-
-	"barkwright/core/design"
 )
 
 // hand is the line that shows the control in hand, its value and what it was, and moves
@@ -35,8 +33,8 @@ func (p *page) showHand() {
 	p.hand.was.set(h.Was)
 	p.hide("held", !ok)
 	for key, chip := range p.places.chips {
-		if param, ok := design.Lookup(key); ok {
-			chip.set(param.Format(param.Get(&p.work.Entered), p.work.System))
+		if h, ok := p.work.Held(key); ok {
+			chip.set(h.Value)
 		}
 	}
 }

@@ -15,6 +15,7 @@ func (p *page) listenTools() {
 		"view": p.chooseState, "look": p.look, "go": p.goTo, "keep": p.keep, "do": p.do, "measured": p.record,
 		"paper": p.paper, "print": p.printStage, "at": p.pressedNotch, "turn": p.turnStage, "why": p.goNumber,
 		"check": p.goCheck, "hold": p.takeInHand, "hand": p.pressedHand, "picture": p.setPicture,
+		"jot": p.jot, "read": p.readTape,
 	}
 	p.on(p.document, "click", func(e js.Value) {
 		b := e.Get("target").Call("closest", "button")

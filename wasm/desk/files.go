@@ -31,6 +31,12 @@ func (d *Desk) Keep(what string, off int, line string) Reply {
 	case "save-file":
 		return boats(d.Shelf.Whole(), jsonName(d.Shelf.InHand().Entered.Name),
 			"Saved as a file: this boat, with what was measured of it.")
+	case "save-bare":
+		f := d.Shelf.Whole()
+		for i := range f.Boats {
+			f.Boats[i].Notebook.Log = nil
+		}
+		return boats(f, jsonName(d.Shelf.InHand().Entered.Name), "Saved as a file: this boat, without what was ticked and noted.")
 	case "save-all":
 		return d.saveAll()
 	case "show-line":

@@ -137,7 +137,7 @@ func (d *Desk) printChosen(form PaperForm) Reply {
 	}
 	c := d.laidFlat()
 	j := sheet.Job{Canoe: c, System: d.shown.System, Head: d.head(form), Figures: figures(c, d.shown.System),
-		Sheets: form.Sheets, Patterns: form.Patterns, Ribs: d.paper.ribs}
+		Sheets: form.Sheets, Patterns: form.Patterns, Ribs: d.paper.ribs, Log: d.notebook().Log}
 	var b strings.Builder
 	return d.printed(&b, sheet.Print(&b, j))
 }

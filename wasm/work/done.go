@@ -1,6 +1,8 @@
 package work
 
 import (
+	"strconv"
+
 	"barkwright/core/answer"
 	"barkwright/core/stage"
 	"barkwright/core/tally"
@@ -54,6 +56,9 @@ func (w *Work) Progress(k stage.Key) (done, of int) {
 	}
 	return done, of
 }
+
+// Counted says how many of a stage's steps are done.
+func Counted(done, of int) string { return strconv.Itoa(done) + " of " + strconv.Itoa(of) + " done" }
 
 // Noted are the notes of a stage, the newest first.
 func (w *Work) Noted(k stage.Key) []tally.Entry {

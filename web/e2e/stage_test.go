@@ -182,3 +182,35 @@ func TestMarksInFourPresses(t *testing.T) {
 	assert.True(t, eval[bool](p, `document.querySelector('[data-table="marks"]').checkVisibility()`))
 	assert.Contains(t, eval[string](p, `document.querySelector('[data-table="marks"]').textContent`), "rib 20")
 }
+
+// Ticks and notes are kept with the boat, shown on the stick, undone, and go into its file
+// unless it is saved without them.
+func TestStepsAreTicked(t *testing.T) {
+	p := openAfter(t, "window.stay = 'barkwright.place'", phone, own(t))
+	p.notch(stage.Lace)
+	eval[bool](p, `document.querySelector('[data-steps="lace"]').open = true`)
+	eval[bool](p, `document.querySelector('[data-tick="lace.flush"]').click(), true`)
+	eval[bool](p, `document.querySelector('[data-tick="lace.posts"]').click(), true`)
+	assert.Equal(t, "2 of 11 done", eval[string](p, `document.querySelector('[data-progress="lace"]').textContent`))
+	assert.Regexp(t, `^done \d{4}-\d\d-\d\d$`, eval[string](p, `document.querySelector('[data-stands="lace.flush"]').textContent`))
+	eval[bool](p, `document.querySelector('[data-note="lace"]').focus(), true`)
+	p.keys("rain all day" + kb.Enter)
+	assert.Contains(t, eval[string](p, `document.querySelector('[data-noted="lace"]').textContent`), "rain all day")
+	eval[bool](p, `document.querySelector('[data-tick="lace.posts"]').click(), true`)
+	assert.Equal(t, "1 of 11 done", eval[string](p, `document.querySelector('[data-progress="lace"]').textContent`))
+	p.press("#undo")
+	p.settle()
+	assert.Equal(t, "2 of 11 done", eval[string](p, `document.querySelector('[data-progress="lace"]').textContent`))
+	p.within(`Object.keys(localStorage).some(k => (localStorage.getItem(k) || '').includes('rain all day'))`)
+	p.again()
+	p.ready()
+	p.wait(`document.querySelector('[data-progress="lace"]').textContent === '2 of 11 done'`)
+	assert.True(t, eval[bool](p, `document.querySelector('[data-tick="lace.flush"]').checked`))
+
+	eval[bool](p, `window.saved = [], window.handOver = (name, kind, text) => saved.push(text), true`)
+	p.notch("shed")
+	p.press(`[data-keep="save-file"]`)
+	p.press(`[data-keep="save-bare"]`)
+	p.wait(`saved.length === 2`)
+	assert.Equal(t, []bool{true, false}, eval[[]bool](p, `saved.map(t => t.includes('rain all day'))`))
+}

@@ -1,0 +1,103 @@
+//go:build js
+
+package bridge
+
+import (
+	"strconv"
+	"syscall/js"
+
+	"barkwright/core/stage"
+	"barkwright/wasm/markup"
+	"barkwright/wasm/work"
+)
+
+// steps are the places where the page shows what is done: a box and a line a step, and at
+// each stage its notes and its turns on the stick.
+type steps struct {
+	boxes  map[string]js.Value
+	stands map[string]*slot
+}
+
+func (p *page) findSteps() {
+	p.steps = steps{map[string]js.Value{}, map[string]*slot{}}
+	each(p.document, "[data-tick]", func(e js.Value) { p.steps.boxes[data(e, "tick")] = e })
+	each(p.document, "[data-stands]", func(e js.Value) { p.steps.stands[data(e, "stands")] = &slot{at: e} })
+	p.on(p.id("tables"), "change", func(e js.Value) {
+		if key := data(e.Get("target"), "tick"); key != "" {
+			p.work.Tick(key, "", today(), e.Get("target").Get("checked").Bool())
+			p.entered()
+		}
+	})
+	p.on(p.id("tables"), "keydown", func(e js.Value) {
+		if key := data(e.Get("target"), "note"); key != "" && e.Get("key").String() == "Enter" {
+			p.jot(key)
+		}
+	})
+}
+
+// entered shows and keeps what was ticked or noted.
+func (p *page) entered() {
+	p.showSteps()
+	p.showControls()
+	p.saveSoon()
+}
+
+// jot adds the note that stands typed at a stage.
+func (p *page) jot(key string) {
+	field := p.document.Call("querySelector", `[data-note="`+key+`"]`)
+	p.work.Note(key, today(), field.Get("value").String())
+	field.Set("value", "")
+	p.entered()
+}
+
+// readTape goes to a new reading of a kind, to be typed.
+func (p *page) readTape(id string) {
+	p.goInto(opened(p.id("built-list")), p.id("built-list"))
+	p.addMeasure(p.readings)
+	if rows := p.readings.rows; len(rows) > 0 {
+		row := rows[len(rows)-1]
+		row.fields[work.What].Set("value", id)
+		p.measureEntered(p.readings, len(rows)-1, work.What)
+	}
+}
+
+// opened opens every fold around an element and returns the element.
+func opened(element js.Value) js.Value {
+	for at := element.Call("closest", "details"); !at.IsNull(); at = at.Get("parentElement").Call("closest", "details") {
+		at.Set("open", true)
+	}
+	return element
+}
+
+// showSteps writes what is done, on the stick too.
+func (p *page) showSteps() {
+	for _, k := range stage.Keys() {
+		for _, s := range p.work.Steps(k) {
+			if box, ok := p.steps.boxes[s.Key]; ok && box.Get("checked").Bool() != s.Done {
+				box.Set("checked", s.Done)
+			}
+			if at := p.steps.stands[s.Key]; at != nil {
+				at.set(s.Says)
+			}
+		}
+		each(p.document, `[data-progress="`+string(k)+`"]`, func(e js.Value) {
+			done, of := p.work.Progress(k)
+			setText(e, work.Counted(done, of))
+			e.Get("dataset").Set("turns", 4*done/of)
+		})
+		each(p.document, `[data-noted="`+string(k)+`"]`, func(e js.Value) { setHTML(e, markup.Noted(p.work.Noted(k))) })
+	}
+}
+
+// today is the day on the user's calendar.
+func today() string {
+	d := js.Global().Get("Date").New()
+	text := func(n, digits int) string {
+		t := strconv.Itoa(n)
+		for len(t) < digits {
+			t = "0" + t
+		}
+		return t
+	}
+	return text(d.Call("getFullYear").Int(), 4) + "-" + text(d.Call("getMonth").Int()+1, 2) + "-" + text(d.Call("getDate").Int(), 2)
+}
