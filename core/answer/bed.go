@@ -124,7 +124,7 @@ const offsetStations = 12
 func offsetsTable(c core.Canoe) Table {
 	h := c.Hull
 	t := Table{
-		Key: "offsets", Title: "Shape at stations", Home: stage.Choose,
+		Key: "offsets", Title: "Offsets: heights and breadths along the boat", Home: stage.Choose,
 		Note: "Heights over the outside of the bark on the bottom amidships; breadths are half ones from the " +
 			"centre line.",
 	}

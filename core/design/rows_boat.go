@@ -159,7 +159,7 @@ func endRows() []Param {
 			hull(3, 0, 14, func(d *Design) *float64 { return &d.HeadSetback }).
 			follows(func(d Design) float64 { return min(HeadBack, (d.Overhang-headRoom)/2, headBackShare*d.HeelLength) }),
 		row(stage.Ends, "endFull", "Shape of the ends, slender to full",
-			"Low: the end leans out, slender. High: it stands full and round.").
+			"Low: the end reaches out, slender. High: it stands full and round.").
 			shape(0.6, 0.2, 1, 0.02, func(d *Design) *float64 { return &d.EndFull }),
 		row(stage.Ends, "stemDepth", "Stem-piece, fore and aft",
 			"Of the whole stem-piece, before it is split into laminations.").

@@ -25,7 +25,7 @@ var keep = Stage{
 			Tool: "mallet, block", Counts: "ribs", Basis: known.Estimate},
 		{Key: "keep.sun", text: "Never leave it in hot sun: pitch ran at about 30 C (86 F).",
 			Basis: known.Published, Account: "a learner's account, 2009"},
-		{Key: "keep.winter", text: "For winter dry it fully; mouth down over two beams, under cover.",
+		{Key: "keep.winter", text: "For winter dry it fully; mouth down over two poles, under cover.",
 			Basis: known.Published, Account: "a fur trader's article, about 1900"},
 		{Key: "keep.slack",
 			text: "A new or large boat: slacken the ribs, but for the last three or four at each end.",

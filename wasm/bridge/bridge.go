@@ -68,6 +68,7 @@ func (p *page) start() {
 		p.listenPaper()
 		p.listenMeasured()
 		p.listenKept()
+		p.showWords()
 		p.showTyped()
 		p.showShelf()
 		p.goPlace(p.openingPlace(), false)

@@ -226,6 +226,7 @@ func (p *page) setSystem(s units.System) {
 	p.desk.SetSystem(s)
 	p.view.System = s
 	p.setRanges()
+	p.showWords()
 	p.refresh()
 	p.turnIn(0)
 }

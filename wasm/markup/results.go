@@ -53,7 +53,7 @@ func Results(c core.Canoe, w core.Water, s units.System) string {
 				b.WriteString(fold(t))
 			}
 		}
-		b.WriteString(steps(st, s) + "</section>")
+		b.WriteString(steps(st, s) + wordsMet(st, c, w, s) + "</section>")
 	}
 	return b.String()
 }
