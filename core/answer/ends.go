@@ -168,17 +168,30 @@ func wordIf(yes bool, word string) string {
 func laminationsTable(c core.Canoe) Table {
 	t := Table{
 		Key: "laminations", Title: "Laminations of the stem", Home: stage.Ends, Open: true, OnPaper: true,
-		Note: "At the tightest place of the curve, from the outside in.",
+		Note: "At the tightest place of the curve, from the outside in. The lines to split along are all measured from " +
+			"the outer face: measured one from the other, errors add up.",
 	}
-	bent := func(of func(wood.Bend) float64) func(*wood.Bend) Cell {
-		return func(b *wood.Bend) Cell { return num(of(*b)).saying(radiusWord(*b)) }
+	type layer struct {
+		wood.Bend
+		inner float64 // its inner face, from the outer face of the stem-piece, m
 	}
-	return fill(t, refs(c.Frame.Stem.Laminations),
-		ordinal[*wood.Bend]("lamination", "From the outside", 1),
+	s := c.Frame.Stem
+	layers := make([]layer, len(s.Laminations))
+	for i, b := range s.Laminations {
+		layers[i] = layer{b, float64(i+1) * s.Lamination}
+	}
+	bent := func(of func(wood.Bend) float64) func(*layer) Cell {
+		return func(l *layer) Cell { return num(of(l.Bend)).saying(radiusWord(l.Bend)) }
+	}
+	last := &layers[len(layers)-1]
+	return fill(t, refs(layers),
+		ordinal[*layer]("lamination", "From the outside", 1),
+		col("split", "Split under it, from the outer face", units.Thickness,
+			func(l *layer) Cell { return when(l != last, num(l.inner)) }),
 		col("radius", "Radius", units.SmallLength, bent(func(b wood.Bend) float64 { return b.Radius })),
 		col("ratio", "Radius over thickness", units.Ratio, bent(func(b wood.Bend) float64 { return b.Ratio })),
 		col("strain", "Strain", units.Percent, bent(func(b wood.Bend) float64 { return b.Strain })),
-		text("verdict", "Verdict", func(b *wood.Bend) string { return verdictWord(*b) }),
+		text("verdict", "Verdict", func(l *layer) string { return verdictWord(l.Bend) }),
 	).parts(func(int) string { return StemPart })
 }
 

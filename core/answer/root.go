@@ -64,6 +64,9 @@ func strandsTable(c core.Canoe) Table {
 	return fill(t, alikeStrands(c.Gather.Root.Strands),
 		col("strands", "Strands", units.Count, func(a *alike) Cell { return whole(a.strands) }),
 		col("groups", "Groups from each", units.Count, func(a *alike) Cell { return whole(a.groups) }),
+		col("cut", "Root in a group", units.Length, func(a *alike) Cell {
+			return when(a.groups > 0, atLeast(c.Frame.Lacing.Group))
+		}).screenOnly(),
 		text("seams", "And for seams", func(a *alike) string { return a.seams }),
 		col("sewn", "Of it for seams, in all", units.Run, func(a *alike) Cell { return num(a.sewn) }),
 		col("left", "Left over, in all", units.Run, func(a *alike) Cell { return num(a.left) }),

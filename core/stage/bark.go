@@ -18,6 +18,7 @@ var laid = Stage{
 	Cautions:   []Hazard{scalds, edgeTools},
 	Permission: AskedBriefly,
 	Patterns:   []string{"outline", "gores"},
+	Bench:      barkLists,
 	Steps: []Step{
 		{Key: "bark.wet", text: "Wet and warm the bark until it bends without a sound.",
 			Tool: "hot water", Basis: known.CommonPractice},

@@ -19,6 +19,7 @@ var bed = Stage{
 	Look:     OnBed,
 	Cautions: []Hazard{lifting},
 	Patterns: []string{"frame"},
+	Bench:    bedLists,
 	Steps: []Step{
 		{Key: "bed.level", text: "Clear and level the ground, some # longer than the gunwales and # across.",
 			sizes: []float64{4 * units.Foot, 3.5 * units.Foot}, Tool: "line, tape", Basis: known.Published, Pages: "p. 40"},

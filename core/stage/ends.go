@@ -19,6 +19,7 @@ var ends = Stage{
 	Look:     Finished,
 	Cautions: []Hazard{bending, scalds},
 	Patterns: []string{"stem", "form", "trim", "headboard"},
+	Bench:    endLists,
 	Steps: []Step{
 		{Key: "ends.blank", text: "Split and shave the blanks of the stems.",
 			Tool: "rule", Reads: "stemDepth", From: Gunwales, Basis: known.Published, Pages: "pp. 48-49"},

@@ -25,6 +25,7 @@ var gunwales = Stage{
 	Cautions:   []Hazard{edgeTools},
 	Permission: AskedBriefly,
 	Patterns:   []string{"stick"},
+	Bench:      gunwaleLists,
 	Steps: []Step{
 		{Key: "gunwales.inwales", text: "Split the inwales out and shave them to size at the middle and the ends.",
 			Tool: "crooked knife, rule", Reads: "inwaleThickness", Basis: known.Published, Pages: "p. 38"},

@@ -14,6 +14,7 @@ var lace = Stage{
 	Chips:    []string{"depth", "gunwaleEndHeight", "bedCrown", "rootWidth"},
 	Look:     OnBed,
 	Cautions: []Hazard{awl},
+	Bench:    laceLists,
 	Steps: []Step{
 		{Key: "lace.posts", text: "Set the posts from the middle outward, with stones beside them.",
 			Tool: "rule", Counts: "posts", Basis: known.Published, Pages: "pp. 46-47"},

@@ -15,6 +15,7 @@ var pitch = Stage{
 	Chips:    []string{"paddlers", "posture", "seatHeight", "cargo"},
 	Look:     Finished,
 	Cautions: []Hazard{hotPitch, coldWater, trialSwamp},
+	Bench:    pitchLists,
 	Steps: []Step{
 		{Key: "pitch.temper",
 			text:    "Dip a strip of bark in the pitch, chill it, bend it: more fat if it cracks, more gum if it runs.",

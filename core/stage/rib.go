@@ -21,6 +21,7 @@ var rib = Stage{
 	Look:     Finished,
 	Cautions: []Hazard{scalds, bending},
 	Patterns: []string{"sections", "tip"},
+	Bench:    ribLists,
 	Steps: []Step{
 		{Key: "rib.shave", text: "Split the ribs and shave them to width and thickness, with spares.",
 			Tool: "rule", Reads: "ribWidthMid", Counts: "ribs", From: Gunwales, Basis: known.Published, Pages: "pp. 18, 51"},

@@ -57,6 +57,8 @@ type Stage struct {
 	Cautions   []Hazard
 	Permission Asking
 	Steps      []Step
+	// Bench are the lists that are worked from line by line; the first opens first.
+	Bench []Bench
 	// Patterns are the keys of the full-size patterns used here.
 	Patterns []string
 }

@@ -5,6 +5,8 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"regexp"
+	"slices"
 	"strings"
 	"testing"
 
@@ -14,7 +16,9 @@ import (
 	"barkwright/core"
 	"barkwright/core/answer"
 	"barkwright/core/design"
+	"barkwright/core/internal/check"
 	"barkwright/core/known"
+	"barkwright/core/lines"
 	"barkwright/core/pattern"
 	"barkwright/core/record"
 	"barkwright/core/stage"
@@ -140,6 +144,85 @@ func TestSteps(t *testing.T) {
 	}
 }
 
+// What lists at the bench name is in their tables, with a line each, on the default, the
+// starting boats and boats as long, broad and deep as the measured ones.
+func TestBenchLists(t *testing.T) {
+	designs := append(design.Starting(), design.Default())
+	for _, row := range check.Published(t, "measured-canoes") {
+		v := func(column string) float64 { return row.Float(t, column) * units.Inch }
+		d := check.With(t, "length", v("length_overall_in"),
+			"overhang", (v("length_overall_in")-v("length_over_gunwales_in"))/2, "beam", v("beam_inside_gunwales_in"),
+			"depth", v("depth_amidships_in"))
+		require.Empty(t, design.Validate(d), row["id"])
+		designs = append(designs, d)
+	}
+	require.Len(t, designs, len(design.Starting())+1+7)
+	braces := regexp.MustCompile(`\{(.*?)\}`)
+	for _, d := range designs {
+		c := core.Evaluate(d)
+		as := map[string]stage.Bench{}
+		for _, s := range stage.All() {
+			counts := map[string]string{}
+			for _, step := range s.Steps {
+				counts[step.Key] = step.Counts
+			}
+			for _, b := range s.Bench {
+				assert.Equal(t, b.Table, counts[b.Step], "%s: %s ticks %s", d.Name, b.Name, b.Step)
+				table, ok := answer.MakeTable(c, b.Table)
+				require.True(t, ok, b.Table)
+				has := func(key string) {
+					prefix, many := strings.CutSuffix(key, "*")
+					assert.True(t, slices.ContainsFunc(table.Columns, func(c answer.Column) bool {
+						return c.Key == key || many && strings.HasPrefix(c.Key, prefix)
+					}), "%s has no column %s", b.Table, key)
+				}
+				keys := []string{b.Order, b.Middle}
+				for _, f := range b.Figures {
+					keys = append(keys, f.Column)
+					assert.NotEmpty(t, f.From, b.Name)
+				}
+				for _, words := range append(b.Also, b.What) {
+					for _, key := range braces.FindAllStringSubmatch(words, -1) {
+						keys = append(keys, key[1])
+					}
+				}
+				for _, also := range b.Also {
+					if !strings.ContainsAny(also, " {") {
+						keys = append(keys, also)
+					}
+				}
+				for _, key := range keys {
+					if key != "" {
+						has(key)
+					}
+				}
+				if b.Reads != "" {
+					k, ok := record.LookupKind(b.Reads)
+					assert.True(t, ok && k.AsBuilt() && k.Placed(), "%s reads %s", b.Name, b.Reads)
+				}
+				made := lines.Make(c, b, units.Imperial16)
+				if b.Table != "panels" { // there are none where the sheet is wide enough
+					assert.NotEmpty(t, made.Lines, "%s of %s", b.Name, d.Name)
+				}
+				first, listed := as[b.Table]
+				if !listed {
+					as[b.Table] = b
+					continue
+				}
+				assert.Equal(t, []any{first.Pieces, first.Middle, first.Apart}, []any{b.Pieces, b.Middle, b.Apart}, b.Name)
+				assert.ElementsMatch(t, lines.Keys(c, b.Table), keysOf(made), b.Name)
+			}
+		}
+	}
+}
+
+func keysOf(l lines.List) (keys []string) {
+	for _, line := range l.Lines {
+		keys = append(keys, line.Key)
+	}
+	return keys
+}
+
 // The table as text. A step that is gone would lose what users have ticked, so the
 // golden is looked at whenever a key changes.
 func TestStagesGolden(t *testing.T) {
@@ -149,6 +232,9 @@ func TestStagesGolden(t *testing.T) {
 			strings.Join(s.Large, " "), s.Verdict, s.Look, s.Permission, strings.Join(s.InSight, " "))
 		for _, f := range s.Folds {
 			fmt.Fprintf(&b, "  fold %s: %s\n", f.Title, strings.Join(f.Keys, " "))
+		}
+		for _, l := range s.Bench {
+			fmt.Fprintf(&b, "  bench %s: %s, ticks %s\n", l.Name, l.Table, l.Step)
 		}
 		for _, step := range s.Steps {
 			fmt.Fprintf(&b, "  %s: %s [%s; %s; %s; %s] %s, %s\n", step.Key, step.Text(units.Imperial16), step.Tool, step.Reads,
