@@ -126,8 +126,11 @@ func (h *Hull) gunwaleOutside() (design.Fault, bool) {
 	if fits(h) {
 		return design.Fault{}, false
 	}
-	f := design.NewFault("overhang", "The gunwale's end would stand %s outside the curve of the end.",
-		design.Shown{Kind: units.SmallLength, Value: -h.gunwaleInside()})
+	f := design.NewFault("overhang", "The gunwale's end would stand just outside the curve of the end.")
+	if out := -h.gunwaleInside(); out > units.Inch/16 {
+		f = design.NewFault("overhang", "The gunwale's end would stand %s outside the curve of the end.",
+			design.Shown{Kind: units.SmallLength, Value: out})
+	}
 	return h.fitLeast(f, "overhang", fits), true
 }
 

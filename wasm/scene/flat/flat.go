@@ -46,7 +46,7 @@ func (p *pen) laid(c core.Canoe) {
 func (p *pen) flatPiece(c core.Canoe, piece *bark.Piece, a scene.Plate) {
 	for _, q := range scene.Quarters {
 		if piece.Panel < 0 {
-			p.Fill(draw.Bark, a.InQuarter(q, 0, piece.Outline()))
+			p.Fill(draw.Bark, a.InQuarter(q, 0, scene.Smooth(piece.Outline())))
 			continue
 		}
 		for _, part := range panelParts(c, piece, q) {
@@ -97,11 +97,14 @@ func (p *pen) flatEdges(c core.Canoe, piece *bark.Piece, a scene.Plate) {
 		return
 	}
 	lines := cutLines(piece)
+	for i := range lines {
+		lines[i] = scene.Smooth(lines[i])
+	}
 	trim := c.Design.GunwaleTurn
 	var outside [][]geom.Vec2
 	if trim > 0 && len(c.Bark.Panels) == 0 {
 		for _, run := range piece.Row(piece.Rows - 1) {
-			outside = append(outside, geom.Offset(run, trim))
+			outside = append(outside, scene.Smooth(geom.Offset(run, trim)))
 		}
 	}
 	for _, q := range scene.Quarters {
@@ -179,8 +182,28 @@ func (p *pen) sheetsUnder(c core.Canoe, a scene.Plate) {
 // them.
 func (p *pen) jointsOver(c core.Canoe, a scene.Plate) {
 	for i, s := range sheetsLaid(c) {
-		if i > 0 {
-			p.Dashed(draw.Seam, scene.TimberWidth, scene.SheetDash, a.At(s.Bow, -s.Width/2), a.At(s.Bow, s.Width/2))
+		if i == 0 {
+			continue
+		}
+		if inner := p.innerEdge(math.Abs(s.Bow)); inner > 0 {
+			// Past the heel the bark is in two horns with open ground between.
+			p.Dashed(draw.Seam, scene.TimberWidth, scene.SheetDash, a.At(s.Bow, -s.Width/2), a.At(s.Bow, -inner))
+			p.Dashed(draw.Seam, scene.TimberWidth, scene.SheetDash, a.At(s.Bow, inner), a.At(s.Bow, s.Width/2))
+			continue
+		}
+		p.Dashed(draw.Seam, scene.TimberWidth, scene.SheetDash, a.At(s.Bow, -s.Width/2), a.At(s.Bow, s.Width/2))
+	}
+}
+
+// innerEdge is how far from the centre line the bark begins, so far from amidships. It is 0
+// as far as the heel.
+func (p *pen) innerEdge(x float64) float64 {
+	for _, run := range p.View.Flat.Sheet.Row(0) {
+		for i := 1; i < len(run); i++ {
+			if from, to := run[i-1], run[i]; from.X <= x && x <= to.X && to.X > from.X {
+				return from.Lerp(to, (x-from.X)/(to.X-from.X)).Y
+			}
 		}
 	}
+	return 0
 }

@@ -19,6 +19,15 @@ type panelPart struct {
 	low, high []geom.Vec2
 }
 
+// height is how high a part is at its highest, m.
+func (s panelPart) height() float64 {
+	most := 0.0
+	for i := range min(len(s.low), len(s.high)) {
+		most = max(most, s.high[i].Sub(s.low[i]).Len())
+	}
+	return most
+}
+
 // panelParts returns the parts of a panel in a quarter, from amidships outward. The
 // panel is measured from the narrowest sheet on the bed. Beside a wider sheet it may not
 // be needed.
@@ -154,7 +163,10 @@ func (p *pen) panelEdges(c core.Canoe, piece *bark.Piece, a scene.Plate) {
 			if trim := c.Design.GunwaleTurn; trim > 0 {
 				p.Dashed(draw.Seam, scene.FineWidth, scene.ShortDash, a.InQuarter(q, part.out, geom.Offset(part.high, trim))...)
 			}
-			put := func(role draw.Role, line ...geom.Vec2) { p.Line(role, p.Outline(a), a.InQuarter(q, part.out, line)...) }
+			wide := p.Thin(a, part.height(), p.Outline(a))
+			put := func(role draw.Role, line ...geom.Vec2) {
+				p.Line(role, wide, a.InQuarter(q, part.out, scene.Smooth(line))...)
+			}
 			put(draw.Ink, part.high...)
 			if part.out == 0 {
 				p.rubOut(a, q, part)

@@ -1,6 +1,9 @@
 package raise
 
 import (
+	"maps"
+	"slices"
+
 	"barkwright/core/bark"
 	"barkwright/core/draw"
 	"barkwright/core/geom"
@@ -12,8 +15,11 @@ import (
 func (s *solid) bark(piece *bark.Piece, raised []geom.Vec3) {
 	cols := piece.Curved.Cols
 	at := func(c, r int, side geom.Side) geom.Vec3 { return raised[piece.Vertex(c, r, side)] }
-	// Where the side seen changes from row to row runs the boat's rim in the picture.
+	// Where the side seen changes from row to row runs the boat's rim in the picture. Its line
+	// goes from the middle of one face to that of the next, so that it is even where the change
+	// comes a row higher or lower.
 	under := map[[2]int]bool{}
+	rims := [4]map[int]geom.Vec3{{}, {}, {}, {}}
 	for r := range piece.Rows - 1 {
 		for c := 0; c < cols-1; {
 			to := c + 1
@@ -32,13 +38,36 @@ func (s *solid) bark(piece *bark.Piece, raised []geom.Vec3) {
 			for i, m := range scene.Quarters {
 				inside := s.strip(piece, f, m)
 				if key := [2]int{i, c}; r > 0 && under[key] != inside {
-					rim := mirroredLine(low, m)
-					s.add(outerFaces, rim, edgesNearer, s.stroke(draw.Ink, rimWidth, rim...))
+					rims[i][c] = inPlace(low[len(low)/2], m)
+					if c == 0 {
+						// There the quarters meet.
+						rims[i][-1] = inPlace(low[0], m)
+					}
 				}
 				under[[2]int{i, c}] = inside
 			}
 			c = to
 		}
+	}
+	for _, rim := range rims {
+		s.rim(rim)
+	}
+}
+
+// rim draws the line through places of a rim, by their columns. It is broken where columns
+// between have none.
+func (s *solid) rim(at map[int]geom.Vec3) {
+	columns := slices.Sorted(maps.Keys(at))
+	var line []geom.Vec3
+	for i, c := range columns {
+		if i > 0 && c > columns[i-1]+2 {
+			s.addLines(outerFaces, s.stroke(draw.Ink, rimWidth, line...))
+			line = nil
+		}
+		line = append(line, at[c])
+	}
+	if len(line) > 1 {
+		s.addLines(outerFaces, s.stroke(draw.Ink, rimWidth, line...))
 	}
 }
 
@@ -65,9 +94,9 @@ func (s *solid) strip(piece *bark.Piece, f strip, m [2]float64) bool {
 		return inside
 	}
 	up := inward.Z / max(inward.Len(), 1e-12)
-	s.add(in, corners, 0, draw.Fill{Role: s.tint(piece, f, inside, up), Points: points})
+	s.add(in, corners, draw.Fill{Role: s.tint(piece, f, inside, up), Points: points})
 	if edges := s.edges(piece, f, corners); len(edges) > 0 {
-		s.add(in, corners, edgesNearer, edges...)
+		s.addLines(in, edges...)
 	}
 	return inside
 }
@@ -79,10 +108,6 @@ func mirroredLine(line []geom.Vec3, m [2]float64) []geom.Vec3 {
 	}
 	return out
 }
-
-// edgesNearer is how far edges are brought before the faces round them, in metres. It is
-// less than the distance between the two sides of the boat.
-const edgesNearer = 0.04
 
 // How far the sides are up where each shade of their inside begins. By eye.
 const halfShadeFrom, shadeFrom = 0.3, 0.6

@@ -51,7 +51,7 @@ func (s *solid) frame(c core.Canoe, sheet *bark.Piece, raised []geom.Vec3) {
 	piece := func(corners ...geom.Vec3) {
 		points := s.place(corners)
 		if s.Seen(points) {
-			s.add(frameFaces, corners, 0, draw.Fill{Role: draw.Cedar, Points: points},
+			s.add(frameFaces, corners, draw.Fill{Role: draw.Cedar, Points: points},
 				draw.Stroke{Role: draw.Frame, Points: points, Width: scene.FineWidth * s.Weight, Closed: true})
 		}
 	}

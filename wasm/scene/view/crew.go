@@ -95,7 +95,9 @@ func (p *pen) crewSide(c core.Canoe, a scene.Plate) {
 	for _, who := range everyoneAboard(c) {
 		// At the handle of the depth a sign would be hidden.
 		if at := a.At(who.at.X, who.at.Z); math.Hypot(at.X-depth.X, at.Y-depth.Y) > handleReach {
-			p.centreSign(at, draw.Mark, 4*p.Weight)
+			radius := 4 * p.Weight
+			p.centreSign(at, draw.Mark, radius)
+			p.KeepOff(draw.Box{Left: at.X - radius, Top: at.Y - radius, Right: at.X + radius, Bottom: at.Y + radius})
 		}
 	}
 }

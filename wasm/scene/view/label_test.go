@@ -78,7 +78,7 @@ func TestLabelsAreWholeAndClear(t *testing.T) {
 				if n++; !everyLabel && (i+j+k)%3 != 0 {
 					continue
 				}
-				name := fmt.Sprintf("%02d %s %.0fx%.0f", i, v.State, size.Width, size.Height)
+				name := fmt.Sprintf("%02d %s %.1f %.0fx%.0f", i, v.State, v.Up, size.Width, size.Height)
 				l := view.Draw(c, v, size)
 				all, without := clearLabels(t, name, l, size)
 				asked, bare = asked+all, bare+without

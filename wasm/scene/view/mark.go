@@ -30,10 +30,10 @@ func (p *pen) tape(c core.Canoe, l layout) {
 	step, name := units.Foot, func(i int) string { return units.Count.Format(float64(i), p.View.System) + "'" }
 	if p.View.System == units.Metric {
 		step = 0.5
-		name = func(i int) string { return units.Run.Format(float64(i)*step, p.View.System) }
+		name = func(i int) string { return units.Length.Format(float64(i)*step, p.View.System) }
 	}
 	every := 1
-	for float64(every)*step*a.Scale < 4.5*p.Letter {
+	for float64(every)*step*a.Scale < 5.5*p.Letter {
 		every++
 	}
 	for i := 0; float64(i)*step <= end; i++ {
@@ -70,7 +70,11 @@ func (p *pen) topTitle(c core.Canoe, l layout) {
 	if l.titled {
 		edge := a.At(-end, 0)
 		y := 0.6*p.Letter + 0.5*p.Letter
-		n := p.Say(scene.RankTitle, "Top view, "+p.View.State.String(), draw.Ink, draw.Paper,
+		title := "Top view, " + p.View.State.String()
+		if p.View.State == scene.OnTheBed {
+			title += ", the bark flat"
+		}
+		n := p.Say(scene.RankTitle, title, draw.Ink, draw.Paper,
 			scene.SpotAt(max(edge.X, 4), y, draw.Start))
 		n.Text.Bold = true
 		p.Say(scene.RankTitle, "bow →", draw.Ink, draw.Paper, scene.SpotAt(a.At(end, 0).X, y, draw.End))
@@ -127,7 +131,11 @@ func (p *pen) sideTitle(c core.Canoe, l layout) {
 	x := -0.93 * h.GunwaleX
 	at := a.At(x, h.Sheer(0.9*h.GunwaleX))
 	y := min(at.Y, l.tapeY+2.2*p.Letter)
-	n := p.Say(scene.RankTitle, "Side view", draw.Ink, draw.Paper, scene.SpotAt(at.X+1.5*p.Letter, y, draw.Start),
+	title := "Side view"
+	if p.View.State == scene.OnTheBed {
+		title += ", sides up"
+	}
+	n := p.Say(scene.RankTitle, title, draw.Ink, draw.Paper, scene.SpotAt(at.X+1.5*p.Letter, y, draw.Start),
 		scene.SpotAt(at.X+3*p.Letter, y+p.Letter, draw.Start))
 	n.Text.Bold = true
 }

@@ -95,12 +95,18 @@ func (p *pen) seamsOnBed(c core.Canoe, a scene.Plate, end []geom.Vec2) {
 	h := c.Hull
 	for _, b := range c.Bark.Beside {
 		half := c.Bark.Bed[b.Piece].Width / 2
-		from, to := p.onBed(c, end, b.Aft, half), p.onBed(c, end, b.Bow, half)
-		for _, side := range [2]float64{1, -1} {
-			p.Dashed(draw.Seam, scene.TimberWidth, scene.ShortDash, a.At(from.X, side*half), a.At(to.X, side*half))
+		from, to, outer := p.seamOnBed(c, end, b, half)
+		if from >= to {
+			continue
 		}
-		p.Say(scene.RankExtra, "side panel", draw.Seam, draw.Bark,
-			scene.Spot{At: a.At((from.X+to.X)/2, -half+0.7*p.Letter/a.Scale), Anchor: draw.Middle})
+		for _, side := range [2]float64{1, -1} {
+			p.Dashed(draw.Seam, scene.TimberWidth, scene.ShortDash, a.At(from, side*half), a.At(to, side*half))
+		}
+		seam := a.At((from+to)/2, -half)
+		n := p.Say(scene.RankExtra, "side panel", draw.Seam, draw.Bark,
+			scene.SpotAt(seam.X, seam.Y+0.8*p.Letter, draw.Middle),
+			scene.SpotAt(seam.X, a.At(0, -outer).Y+0.9*p.Letter, draw.Middle))
+		n.Lead = &draw.Point{X: seam.X, Y: seam.Y + 1}
 	}
 	for _, b := range c.Bark.Butts {
 		p.butt(c, a, b)
@@ -109,12 +115,53 @@ func (p *pen) seamsOnBed(c core.Canoe, a scene.Plate, end []geom.Vec2) {
 	for _, j := range c.Bark.Joints {
 		foot, edge := flatColumn(h, j.Place)
 		x := math.Copysign(1, j.Along)
-		p.Dashed(draw.Seam, scene.StrongWidth, scene.SheetDash, a.At(x*edge.X, edge.Y), a.At(x*foot.X, foot.Y),
-			a.At(x*foot.X, -foot.Y), a.At(x*edge.X, -edge.Y))
+		port := []draw.Point{a.At(x*edge.X, edge.Y), a.At(x*foot.X, foot.Y)}
+		star := []draw.Point{a.At(x*foot.X, -foot.Y), a.At(x*edge.X, -edge.Y)}
+		if foot.Y > scene.OnAxis {
+			// Past the heel the bark is in two horns with open ground between.
+			p.Dashed(draw.Seam, scene.StrongWidth, scene.SheetDash, port...)
+			p.Dashed(draw.Seam, scene.StrongWidth, scene.SheetDash, star...)
+		} else {
+			p.Dashed(draw.Seam, scene.StrongWidth, scene.SheetDash, append(port, star...)...)
+		}
 		away := a.At(x*foot.X, -0.62*edge.Y)
 		p.Say(scene.RankExtra, "sheet joint", draw.Seam, draw.Bark, scene.SpotAt(away.X+5, away.Y, draw.Start),
 			scene.SpotAt(away.X-5, away.Y, draw.End))
 	}
+}
+
+// seamSteps is the number of places along it at which a seam is looked for.
+const seamSteps = 24
+
+// seamOnBed returns where along the bed a side panel's seam runs that lies so far from the
+// centre line, and how far the bark reaches out over it. Where only the bark to trim, which
+// the bed does not show, reaches the panel there is no seam to draw.
+func (p *pen) seamOnBed(c core.Canoe, end []geom.Vec2, b bark.Beside, half float64) (from, to, outer float64) {
+	edgeAt := func(i int) (along float64, edge geom.Vec2) {
+		along = b.Aft + (b.Bow-b.Aft)*float64(i)/seamSteps
+		_, edge = flatColumn(c.Hull, c.Bark.PlaceAt(c.Hull, along))
+		return along, edge
+	}
+	first, last := 0, seamSteps
+	for ; first < last; first++ {
+		along, edge := edgeAt(first)
+		if edge.Y >= half {
+			from = p.onBed(c, end, along, half).X
+			break
+		}
+	}
+	for ; last > first; last-- {
+		along, edge := edgeAt(last)
+		if edge.Y >= half {
+			to = p.onBed(c, end, along, half).X
+			break
+		}
+	}
+	if first == last {
+		return 0, 0, 0
+	}
+	_, edge := edgeAt((first + last) / 2)
+	return from, to, edge.Y
 }
 
 // onBed returns where bark that reaches half from the centre line has its edge, so far
@@ -253,6 +300,9 @@ func (p *pen) stakesTop(c core.Canoe, a scene.Plate) {
 	const half = 0.013 // m: a stake about an inch through, drawn square
 	size := max(half, 1.2/a.Scale)
 	for i, s := range c.Frame.Bed.Stakes {
+		if s.X > scene.BedShown(c) {
+			continue
+		}
 		for _, y := range [2]float64{s.Y, -s.Y} {
 			for _, points := range mates(a, scene.Rect(s.X, size, y-size, y+size), false) {
 				p.Fill(draw.Frame, points)

@@ -54,9 +54,9 @@ func describe(c core.Canoe, v scene.View) string {
 		return units.Count.Format(float64(n), v.System) + " " + many
 	}
 	if v.State == scene.OnTheBed {
-		return boat + ", on the building bed: the bark laid out with " + count(len(c.Bark.Gores), "gore", "gores") +
+		return boat + ", on the building bed: from above the bark laid out flat with " + count(len(c.Bark.Gores), "gore", "gores") +
 			" a side, the building frame weighted on it, " + count(c.Frame.Bed.StakeCount, "stake", "stakes") +
-			" and the posts that hold the sheer."
+			", and from the side, with the sides turned up, the posts that hold the sheer."
 	}
 	return boat + ", finished, with " + count(d.Ribs, "rib", "ribs") + ", " + count(d.Thwarts, "thwart", "thwarts") +
 		" and " + count(c.Frame.Lacing.Count, "group", "groups") + " of lacing."
