@@ -4,7 +4,9 @@
 # make soak    a million random boats worked out and five thousand walked through everything: about an hour
 # make mutants small changes in four packages of the core, a sample of them, and which their quick tests miss: an hour
 # make golden  rewrite the goldens; look at git diff afterwards
-# make page    build web/dist/barkwright.html and nothing else
+# make page    build web/dist/barkwright.html, the page that opens from disk
+# make site    build web/dist/site, a folder to put on any web host
+# make release build web/dist/release, what to hand out: page, site, licences and checksums
 # make clean   remove what was built
 
 PAGE  := web/dist/barkwright.html
@@ -17,13 +19,16 @@ NODE  := env -i PATH=$(PATH) HOME=$(HOME) $(shell go env GOROOT)/lib/wasm/go_js_
 # Every check but ST1005: errors here are sentences that users read, so they begin with a capital and end with a stop.
 CHECKS := all,-ST1005
 
-.PHONY: run test bench soak mutants labels golden page clean format vet lint native node browser
+.PHONY: run test bench soak mutants labels golden page site release clean format vet lint native node browser
 
 run:
 	go run ./web/pack -serve
 
-page:
+page site:
 	go run ./web/pack
+
+release:
+	go run ./web/pack -release
 
 test: format vet lint native node browser
 

@@ -129,7 +129,9 @@ type tab struct {
 	ctx     context.Context
 	mu      sync.Mutex
 	address string
-	faults  []string
+	// asks is where a page that is served may ask for files, empty for nowhere.
+	asks   string
+	faults []string
 }
 
 // everywhere opens the page with all of it on one page; a test that says where it opens
@@ -224,7 +226,8 @@ func (p *tab) heard(event any) {
 			fault = "log: " + e.Entry.Text
 		}
 	case *network.EventRequestWillBeSent:
-		local := strings.HasPrefix(e.Request.URL, "data:") || strings.HasPrefix(e.Request.URL, "blob:")
+		local := strings.HasPrefix(e.Request.URL, "data:") || strings.HasPrefix(e.Request.URL, "blob:") ||
+			p.asks != "" && strings.HasPrefix(e.Request.URL, p.asks)
 		if !local && e.Request.URL != p.address && e.Request.URL != p.address+"favicon.ico" {
 			fault = "request: " + e.Request.URL
 		}

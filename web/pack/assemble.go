@@ -50,12 +50,22 @@ func read(web string) (parts, error) {
 	return p, err
 }
 
-// assemble lays the parts into the page's hooks. Each hook must be there once,
-// and nothing of ours may ask for anything outside the file.
+// assemble makes the page that stands alone.
 func (p parts) assemble() ([]byte, error) {
-	packed, err := pack(p.Wasm)
+	laid, err := p.lay()
 	if err != nil {
 		return nil, err
+	}
+	return alone(laid)
+}
+
+// lay lays the parts into the page's hooks but those that tell a page that stands alone
+// from one that is served. Each hook must be there once, and nothing of ours may ask for
+// anything outside the file.
+func (p parts) lay() (string, error) {
+	packed, err := pack(p.Wasm)
+	if err != nil {
+		return "", err
 	}
 	for name, text := range map[string]string{"index.html": p.Page, "style": p.Style, "boot.js": p.Boot, "form": p.Form + p.Notches + p.Cells, "wasm_exec.js": uncommented(p.Exec)} {
 		found := outside.FindString(text)
@@ -63,7 +73,7 @@ func (p parts) assemble() ([]byte, error) {
 			found = loaded.FindString(text)
 		}
 		if found != "" {
-			return nil, fmt.Errorf("%s reaches outside the file: %q", name, found)
+			return "", fmt.Errorf("%s reaches outside the file: %q", name, found)
 		}
 	}
 	page := p.Page
@@ -72,14 +82,39 @@ func (p parts) assemble() ([]byte, error) {
 		{"VERSION", version()}, {"NOTICES", p.Notices}, {"CONTACT", contact(p.Contact)}, {"EXEC", p.Exec},
 		{"BOOT", uncommented(p.Boot)}, {"WASM", packed},
 	} {
-		mark := "<!--" + hook.name + "-->"
-		if strings.Count(page, mark) != 1 {
-			return nil, fmt.Errorf("index.html has %d of the hook %s", strings.Count(page, mark), mark)
-		}
 		if strings.Contains(strings.ToLower(hook.text), "</script") {
-			return nil, fmt.Errorf("%s would close its script early", hook.name)
+			return "", fmt.Errorf("%s would close its script early", hook.name)
 		}
-		page = strings.Replace(page, mark, strings.TrimSpace(hook.text), 1)
+		if page, err = hang(page, hook.name, hook.text); err != nil {
+			return "", err
+		}
+	}
+	return page, nil
+}
+
+// hang puts a text in the place of a hook.
+func hang(page, hook, text string) (string, error) {
+	mark := "<!--" + hook + "-->"
+	if strings.Count(page, mark) != 1 {
+		return "", fmt.Errorf("index.html has %d of the hook %s", strings.Count(page, mark), mark)
+	}
+	return strings.Replace(page, mark, strings.TrimSpace(text), 1), nil
+}
+
+// alone finishes a page that stands alone.
+func alone(laid string) ([]byte, error) {
+	return finish(laid, "", "it makes no request of any kind")
+}
+
+// finish writes into the page what it asks of anyone, in markup and in words, and last
+// of all its policy.
+func finish(laid, served, asks string) ([]byte, error) {
+	page, err := hang(laid, "SERVED", served)
+	if err != nil {
+		return nil, err
+	}
+	if page, err = hang(page, "ASKS", asks); err != nil {
+		return nil, err
 	}
 	return []byte(strings.Replace(page, "<!--HASHES-->", hashes(page), 1)), nil
 }
@@ -146,5 +181,5 @@ func pack(wasm []byte) (string, error) {
 // barePage is the least page that boots the same way: what Ebitengine alone costs.
 const barePage = `<!doctype html><html lang="en"><meta charset="utf-8"><title>Bare</title>
 <style>#view{position:relative;height:420px}<!--STYLE--></style>
-<div id="view"></div><p id="picture-note"></p><!--FORM--><!--NOTCHES--><!--CELLS--><!--NOTICES--><!--VERSION--><!--CONTACT-->
+<div id="view"></div><p id="picture-note"></p><!--FORM--><!--NOTCHES--><!--CELLS--><!--NOTICES--><!--VERSION--><!--CONTACT--><!--SERVED--><!--ASKS-->
 <script type="text/plain" id="wasm"><!--WASM--></script><script><!--EXEC--></script><script><!--BOOT--></script></html>`

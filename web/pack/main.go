@@ -2,8 +2,9 @@
 // and laid into one HTML file that needs no network. Run it at the top of the
 // repository.
 //
-//	go run ./web/pack           builds web/dist/barkwright.html
-//	go run ./web/pack -serve    builds it and serves it on this machine
+//	go run ./web/pack           builds web/dist/barkwright.html, and web/dist/site to put on a web host
+//	go run ./web/pack -release  builds both and web/dist/release, what to hand out
+//	go run ./web/pack -serve    builds both and serves the page on this machine
 //	go run ./web/pack -notices  writes web/NOTICES.txt, which a test compares with what the page holds
 //	go run ./web/pack -bare     builds web/dist/bare.html, an empty Ebitengine page to measure against
 package main
@@ -18,47 +19,60 @@ import (
 // budget is the largest page, bytes; a bare Ebitengine page is 1.95 MB of it.
 const budget = 3_500_000
 
+// options are what is asked for on the command line.
+type options struct {
+	serve, bare, notices, release bool
+	address                       string
+}
+
 func main() {
-	serveIt := flag.Bool("serve", false, "serve the page on this machine and open a browser where there is one")
-	address := flag.String("address", "127.0.0.1:0", "where to serve; port 0 takes any free one")
-	bare := flag.Bool("bare", false, "build an empty Ebitengine page instead, to measure against")
-	notices := flag.Bool("notices", false, "write the licences of what the page has in it beside the source")
+	var o options
+	flag.BoolVar(&o.serve, "serve", false, "serve the page on this machine and open a browser where there is one")
+	flag.StringVar(&o.address, "address", "127.0.0.1:0", "where to serve; port 0 takes any free one")
+	flag.BoolVar(&o.bare, "bare", false, "build an empty Ebitengine page instead, to measure against")
+	flag.BoolVar(&o.notices, "notices", false, "write the licences of what the page has in it beside the source")
+	flag.BoolVar(&o.release, "release", false, "write what to hand out as well")
 	flag.Parse()
-	if err := run(*serveIt, *bare, *notices, *address); err != nil {
+	if err := o.run(); err != nil {
 		fmt.Fprintln(os.Stderr, "pack:", err)
 		os.Exit(1)
 	}
 }
 
-func run(serveIt, bare, notices bool, address string) error {
+func (o options) run() error {
 	program, name := "./wasm", "barkwright.html"
-	if bare {
+	if o.bare {
 		program, name = "./web/e2e/bare", "bare.html"
 	}
 	all, err := works(program)
 	if err != nil {
 		return err
 	}
-	if notices {
-		return os.WriteFile(filepath.Join("web", "NOTICES.txt"), []byte(noticesText(noticesOf(all))), 0o644)
+	notices := noticesOf(all)
+	if o.notices {
+		return os.WriteFile(filepath.Join("web", "NOTICES.txt"), []byte(noticesText(notices)), 0o644)
 	}
 	parts, err := read("web")
 	if err != nil {
 		return err
 	}
-	parts.Notices = noticesHTML(noticesOf(all))
-	if bare {
+	parts.Notices = noticesHTML(notices)
+	if o.bare {
 		parts.Page, parts.Form, parts.Notches, parts.Cells, parts.Notices = barePage, "", "", "", ""
 	}
 	if parts.Wasm, err = compile(program); err != nil {
 		return err
 	}
-	page, err := parts.assemble()
+	laid, err := parts.lay()
 	if err != nil {
 		return err
 	}
-	file := filepath.Join("web", "dist", name)
-	if err := os.MkdirAll(filepath.Dir(file), 0o755); err != nil {
+	page, err := alone(laid)
+	if err != nil {
+		return err
+	}
+	file := filepath.Join(dist, name)
+	if err := os.MkdirAll(dist, 0o755); err != nil {
 		return err
 	}
 	if err := os.WriteFile(file, page, 0o644); err != nil {
@@ -68,8 +82,32 @@ func run(serveIt, bare, notices bool, address string) error {
 	if len(page) > budget {
 		return fmt.Errorf("%s is %d bytes, over the budget of %d", file, len(page), budget)
 	}
-	if serveIt {
-		return serve(file, address)
+	if o.bare {
+		return nil
+	}
+	if err := o.others(laid, page, noticesText(notices)); err != nil {
+		return err
+	}
+	if o.serve {
+		return serve(file, o.address)
 	}
 	return nil
 }
+
+// others writes the site, and what to hand out where that is asked for.
+func (o options) others(laid string, page []byte, notices string) error {
+	files, err := site(laid, "web")
+	if err != nil {
+		return err
+	}
+	if err := writeFolder(filepath.Join(dist, "site"), files); err != nil || !o.release {
+		return err
+	}
+	out, err := release(page, files, notices)
+	if err != nil {
+		return err
+	}
+	return writeFolder(filepath.Join(dist, "release"), out)
+}
+
+var dist = filepath.Join("web", "dist")
