@@ -6,6 +6,7 @@ import (
 	"barkwright/core/bark"
 	"barkwright/core/draw"
 	"barkwright/core/geom"
+	"barkwright/core/units"
 )
 
 // Arrows returns what draws a dimension line between arrows, broken where its label
@@ -71,6 +72,43 @@ func apart(from, to draw.Point, b draw.Box) [][]draw.Point {
 		out = append(out, []draw.Point{at(last), to})
 	}
 	return out
+}
+
+// ScaleBar draws a bar of a round length with its words, near a place in a drawing of a scale, CSS
+// pixels per metre.
+func (p *Pen) ScaleBar(at draw.Point, scale float64) {
+	steps := []float64{0.5, 1, 2, 5, 10}
+	unit := units.Foot
+	if p.View.System == units.Metric {
+		steps, unit = []float64{0.1, 0.2, 0.5, 1, 2}, 1
+	}
+	long := steps[0] * unit
+	for _, s := range steps {
+		if s*unit*scale < 7*p.Letter {
+			long = s * unit
+		}
+	}
+	n := p.Say(RankPart, units.Length.Format(long, p.View.System), draw.Ink, draw.Paper,
+		SpotAt(at.X, at.Y, draw.Middle), SpotAt(at.X, at.Y-1.5*p.Letter, draw.Middle),
+		SpotAt(at.X, at.Y+1.5*p.Letter, draw.Middle))
+	n.Key = "scale bar " + n.Text.Text
+	half := long * scale / 2
+	n.With = func(label draw.Box) []draw.Op {
+		middle, y := (label.Left+label.Right)/2, label.Bottom+1.5
+		var ops []draw.Op
+		for i := range 4 {
+			role := draw.Role(draw.Ink)
+			if i%2 == 1 {
+				role = draw.Paper
+			}
+			from := middle - half + float64(i)*half/2
+			ops = append(ops, draw.Stroke{Role: role, Width: 3 * p.Weight,
+				Points: []draw.Point{{X: from, Y: y}, {X: from + half/2, Y: y}}})
+		}
+		return append(ops, draw.Stroke{Role: draw.Ink, Width: HairWidth * p.Weight, Closed: true,
+			Points: []draw.Point{{X: middle - half, Y: y - 1.5*p.Weight}, {X: middle + half, Y: y - 1.5*p.Weight},
+				{X: middle + half, Y: y + 1.5*p.Weight}, {X: middle - half, Y: y + 1.5*p.Weight}}})
+	}
 }
 
 // ReadyFlat reports whether there is a flat sheet to draw. Where there is none, it says

@@ -11,16 +11,17 @@ import (
 // Done places the labels, the most important first, and returns the picture.
 func (p *Pen) Done() draw.List {
 	p.List.Add(p.Marks...)
-	p.lines = newLines(p.List.Width)
+	p.lines = newRaster(p.List.Width, p.List.Height)
 	for _, op := range p.List.Ops {
 		if Misread(op, p.Weight) {
 			p.lines.add(op)
 		}
 	}
-	sort.SliceStable(p.notes, func(i, j int) bool { return p.notes[i].rank < p.notes[j].rank })
-	for i := range p.notes {
-		if n := &p.notes[i]; len(n.At) > 0 && p.inView(n) {
-			p.place(n)
+	for rank := RankMain; rank <= RankExtra; rank++ {
+		for i := range p.notes {
+			if n := &p.notes[i]; n.rank == rank && len(n.At) > 0 && p.inView(n) {
+				p.place(n)
+			}
 		}
 	}
 	return p.List
@@ -198,7 +199,7 @@ func (p *Pen) put(n *Note, b block, s Spot) bool {
 		with = append(with, lead)
 	}
 	for _, op := range with {
-		if line, ok := op.(draw.Stroke); ok && p.runsOver(line) {
+		if line, ok := op.(draw.Stroke); ok && (p.runsOver(line) || p.runsOut(line)) {
 			return false
 		}
 	}
@@ -262,6 +263,15 @@ func (p *Pen) runsOver(line draw.Stroke) bool {
 		}
 	}
 	return false
+}
+
+// runsOut reports whether a line of a whole picture leaves it.
+func (p *Pen) runsOut(line draw.Stroke) bool {
+	if p.View.Zoom > 1 {
+		return false
+	}
+	b := draw.BoxOf(line.Points)
+	return b.Left < 0 || b.Top < 0 || b.Right > p.List.Width || b.Bottom > p.List.Height
 }
 
 // free reports whether a label may stand in a box.

@@ -1,6 +1,8 @@
 package scene
 
 import (
+	"slices"
+
 	"barkwright/core"
 	"barkwright/core/afloat"
 	"barkwright/core/bark"
@@ -48,6 +50,47 @@ func StateOf(id string) State {
 	panic("scene: no state " + id)
 }
 
+// Only says which of a state's drawings is shown.
+type Only int
+
+// What is shown. Both is the view from above over that from the side, with sections where
+// there is room.
+const (
+	Both Only = iota
+	TopOnly
+	SideOnly
+	SectionsOnly
+	BodyPlan
+)
+
+// Layer says what a picture is lettered with.
+type Layer int
+
+// The layers.
+const (
+	Measures Layer = iota
+	Names
+	Plain
+)
+
+var (
+	onlyIDs  = [...]string{"both", "top", "side", "sections", "body"}
+	layerIDs = [...]string{"measures", "names", "plain"}
+)
+
+// OnlyOf and LayerOf return what a button of the page names by its id. They panic for an id
+// that nothing has.
+func OnlyOf(id string) Only   { return Only(indexOf(onlyIDs[:], id)) }
+func LayerOf(id string) Layer { return Layer(indexOf(layerIDs[:], id)) }
+
+func indexOf(ids []string, id string) int {
+	i := slices.Index(ids, id)
+	if i < 0 {
+		panic("scene: nothing is called " + id)
+	}
+	return i
+}
+
 // Load is the water line with the load aboard.
 type Load struct {
 	// Height is that of the water amidships over the bottom there, in metres.
@@ -59,6 +102,9 @@ type Load struct {
 // View is how the boat is looked at.
 type View struct {
 	State State
+	// Only and Layer apply to the states that are drawn from above and from the side.
+	Only  Only
+	Layer Layer
 	// Zoom is at least 1. PanX and PanY move the picture right and down, in CSS pixels.
 	// Clamp keeps all three where there is something to see.
 	Zoom, PanX, PanY float64

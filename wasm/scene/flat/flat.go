@@ -41,6 +41,7 @@ func (p *pen) laid(c core.Canoe) {
 	p.flatGores(c, a)
 	p.flatLabels(c, l)
 	p.stretchLegend(c, l)
+	p.ScaleBar(a.At(0.3*f.Length, 0), a.Scale)
 }
 
 func (p *pen) flatPiece(c core.Canoe, piece *bark.Piece, a scene.Plate) {

@@ -136,6 +136,8 @@ func (s *solid) labels(c core.Canoe) {
 		scene.SpotAt(0.8*s.Letter, 1.1*s.Letter, draw.Start))
 	n.Text.Bold = true
 	s.Say(scene.RankTitle, "bow →", draw.Ink, draw.Paper, scene.SpotAt(s.List.Width-0.8*s.Letter, 1.1*s.Letter, draw.End))
+	s.Say(scene.RankExtra, "no one scale: what is nearer is larger", draw.Faint, draw.Paper,
+		scene.SpotAt(0.8*s.Letter, s.List.Height-0.9*s.Letter, draw.Start))
 	if s.View.Up < 1 {
 		top := s.camera.at(geom.Vec3{Y: c.Hull.SkinHalfBreadth(0), Z: c.Hull.TopEdge(0)})
 		s.Say(scene.RankExtra, "where the gunwale will stand", draw.Faint, draw.Paper,

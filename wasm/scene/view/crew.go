@@ -39,10 +39,13 @@ func crewHandles(c core.Canoe, l layout, there []Handle) []Handle {
 	d := c.Design
 	out := there
 	for _, who := range everyoneAboard(c) {
-		for _, h := range []Handle{
+		for i, h := range []Handle{
 			{At: l.top.At(who.at.X, topHandle(c, who.at.X)), PerPixel: 1 / l.top.Scale},
 			{At: l.side.At(who.at.X, c.Hull.Bottom(who.at.X)+sideHandle*d.Depth), PerPixel: 1 / l.side.Scale},
 		} {
+			if i == 0 && !l.hasTop || i == 1 && !l.hasSide {
+				continue
+			}
 			h.Key, h.Axis, h.Reach = who.key, draw.Point{X: 1}, handleReach
 			if apart(h, out) {
 				out = append(out, h)
@@ -78,6 +81,9 @@ func (p *pen) crewTop(c core.Canoe, a scene.Plate) {
 		beside := scene.SpotAt(at.X+1.2*p.Letter, at.Y, draw.Start)
 		if math.Abs(who.at.X) > c.Frame.Thwarts[1].X/2 {
 			beside = scene.SpotAt(at.X, at.Y+1.7*p.Letter, draw.Middle)
+		}
+		if p.View.Layer == scene.Plain {
+			return
 		}
 		// In a small drawing the names would lie over the gunwales.
 		if c.Hull.HalfBeam(math.Abs(who.at.X))*a.Scale > 2.4*p.Letter {

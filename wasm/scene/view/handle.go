@@ -46,20 +46,28 @@ func (h Handle) ForFinger() Handle {
 // side views have any. Rocker and the place of the heel act at the same point: rocker is
 // taken at the after heel and the heel's place at the forward one.
 func Handles(c core.Canoe, v scene.View, size draw.Size) []Handle {
-	if !v.State.Plain() {
+	if !v.State.Plain() || v.Only > scene.SideOnly {
 		return nil
 	}
-	l := fit(c, v, size)
+	return handlesIn(c, v, fit(c, v, size))
+}
+
+// handlesIn returns the handles of a picture laid out.
+func handlesIn(c core.Canoe, v scene.View, l layout) []Handle {
 	h, d := c.Hull, c.Design
 	up := draw.Point{X: 0, Y: -1}
 	scale := 1 / l.side.Scale
-	handles := []Handle{
-		{Key: "beam", At: l.top.At(0, d.Beam/2), Axis: up, PerPixel: 2 / l.top.Scale, Reach: handleReach},
-		{Key: "depth", At: l.side.At(0, d.Depth), Axis: up, PerPixel: scale, Reach: handleReach},
-		{Key: "endHeight", At: l.side.At(h.HeadX, d.EndHeight), Axis: up, PerPixel: scale, Reach: handleReach},
-		{Key: "rocker", At: l.side.At(-h.HeelX, d.Rocker), Axis: up, PerPixel: scale, Reach: handleReach},
-		{Key: "heelLength", At: l.side.At(h.HeelX, d.Rocker), Axis: draw.Point{X: -1, Y: 0}, PerPixel: scale,
-			Reach: handleReach},
+	var handles []Handle
+	if l.hasTop {
+		handles = append(handles, Handle{Key: "beam", At: l.top.At(0, d.Beam/2), Axis: up, PerPixel: 2 / l.top.Scale, Reach: handleReach})
+	}
+	if l.hasSide {
+		handles = append(handles,
+			Handle{Key: "depth", At: l.side.At(0, d.Depth), Axis: up, PerPixel: scale, Reach: handleReach},
+			Handle{Key: "endHeight", At: l.side.At(h.HeadX, d.EndHeight), Axis: up, PerPixel: scale, Reach: handleReach},
+			Handle{Key: "rocker", At: l.side.At(-h.HeelX, d.Rocker), Axis: up, PerPixel: scale, Reach: handleReach},
+			Handle{Key: "heelLength", At: l.side.At(h.HeelX, d.Rocker), Axis: draw.Point{X: -1, Y: 0}, PerPixel: scale,
+				Reach: handleReach})
 	}
 	if v.State == scene.Finished {
 		handles = append(handles, crewHandles(c, l, handles)...)
@@ -81,9 +89,6 @@ func HandleAt(handles []Handle, p draw.Point) (Handle, bool) {
 
 // handles draws each as a lozenge with a point toward both ways it goes.
 func (p *pen) handles(handles []Handle) {
-	if !p.View.Handles {
-		return
-	}
 	for _, h := range handles {
 		x, y := h.Axis.X, h.Axis.Y
 		at := func(along, across float64) draw.Point {

@@ -18,9 +18,14 @@ func (p *pen) tape(c core.Canoe, l layout) {
 	end := c.Design.Length / 2
 	for i, t := range c.Frame.Thwarts {
 		for _, x := range [2]float64{t.X, -t.X} {
-			top := l.top.At(x, c.Hull.HalfBeam(t.X))
-			p.Dashed(draw.Faint, scene.HairWidth, scene.CentreDash, top,
-				draw.Point{X: top.X, Y: l.side.At(x, c.Hull.Sheer(t.X)).Y})
+			top, low := l.top.At(x, c.Hull.HalfBeam(t.X)), l.side.At(x, c.Hull.Sheer(t.X))
+			if !l.hasTop {
+				top.Y = l.tapeY
+			}
+			if !l.hasSide {
+				low.Y = l.tapeY
+			}
+			p.Dashed(draw.Faint, scene.HairWidth, scene.CentreDash, top, low)
 			if i == 0 {
 				break
 			}
@@ -36,6 +41,7 @@ func (p *pen) tape(c core.Canoe, l layout) {
 	for float64(every)*step*a.Scale < 5.5*p.Letter {
 		every++
 	}
+	p.scaleOnTape(a, step, end)
 	for i := 0; float64(i)*step <= end; i++ {
 		high := 3.0
 		if i%every == 0 {
@@ -79,12 +85,18 @@ func (p *pen) topTitle(c core.Canoe, l layout) {
 		n.Text.Bold = true
 		p.Say(scene.RankTitle, "bow →", draw.Ink, draw.Paper, scene.SpotAt(a.At(end, 0).X, y, draw.End))
 	}
+	if p.View.Layer != scene.Measures {
+		return
+	}
 	if p.View.State == scene.OnTheBed {
 		p.beamOnBed(c, a)
 		p.frameWidth(c, a)
+		p.goreSpacing(c, l)
 		return
 	}
 	p.beam(c, a)
+	p.thwartMeasures(c, l)
+	p.ribNumbers(c, l)
 }
 
 // beam letters the beam inside the gunwales amidships. The text stands on the middle
@@ -142,6 +154,9 @@ func (p *pen) sideTitle(c core.Canoe, l layout) {
 
 // lengthOverall is measured under the side view.
 func (p *pen) lengthOverall(c core.Canoe, l layout) {
+	if p.View.Layer != scene.Measures {
+		return
+	}
 	end := c.Design.Length / 2
 	text := "length overall " + units.Length.Format(2*end, p.View.System)
 	if l.dimensionY == 0 {
@@ -156,20 +171,36 @@ func (p *pen) lengthOverall(c core.Canoe, l layout) {
 	n := p.Say(scene.RankMain, text, draw.Ink, draw.Paper, scene.SpotAt((from.X+to.X)/2, l.dimensionY, draw.Middle))
 	n.Text.Bold = true
 	n.With = p.Arrows(from, to)
+	p.ends(c, l)
 }
 
 // stemHeight is measured at the bow, from the bottom amidships up to the head.
 func (p *pen) stemHeight(c core.Canoe, a scene.Plate) {
+	if p.View.Layer != scene.Measures {
+		return
+	}
 	d, h := c.Design, c.Hull
 	text := units.Length.Format(d.EndHeight, p.View.System)
-	p.heightText(a, -h.HeadX, d.EndHeight, text, scene.RankMain).Key = "stem head " + text
+	n := p.heightText(a, -h.HeadX, d.EndHeight, text, scene.RankMain)
+	n.Key = "stem head over the bottom " + text
+	if p.roomFor(a) && p.View.State != scene.OnTheBed {
+		n.With = p.Arrows(a.At(-h.HeadX, 0), a.At(-h.HeadX, d.EndHeight))
+	}
 }
 
 // height letters the height of the sheer at x.
 func (p *pen) height(a scene.Plate, x, from, value float64, name string, rank int) {
 	text := units.Length.Format(value, p.View.System)
-	p.heightText(a, x, from, text, rank).Key = "height at the " + name + " " + text
+	n := p.heightText(a, x, from, text, rank)
+	n.Key = "height at the " + name + " " + text
+	if p.roomFor(a) {
+		n.With = p.Arrows(a.At(x, 0), a.At(x, value))
+	}
 }
+
+// roomFor reports whether a drawing is large enough for the arrows of dimension lines inside
+// the boat.
+func (p *pen) roomFor(a scene.Plate) bool { return a.Scale > 9*p.Letter }
 
 // heightText stands over the sheer on a short line up from it; near the ends,
 // where the sheer climbs, inboard of it.

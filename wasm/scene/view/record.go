@@ -33,11 +33,19 @@ func (p *pen) measured(c core.Canoe, l layout) {
 			switch r.Kind {
 			case record.ClearWidth:
 				for _, side := range []float64{1, -1} {
+					if !l.hasTop {
+						break
+					}
 					p.bar(i, l.top, end*r.X, side*r.Value/2, r.Within()/2, r.State)
 				}
 			case record.SheerHeight, record.RailHeight, record.BottomRise, record.EndPoint:
-				p.bar(i, l.side, end*r.X, r.Value, r.Within(), r.State)
+				if l.hasSide {
+					p.bar(i, l.side, end*r.X, r.Value, r.Within(), r.State)
+				}
 			case record.EndHeight:
+				if !l.hasSide {
+					break
+				}
 				p.bar(i, l.side, end*c.Hull.HeadX, r.Value, r.Within(), r.State)
 			}
 		}

@@ -27,6 +27,7 @@ func (p *pen) sections(c core.Canoe, l layout) {
 	n := p.sectionsThatFit(l, cuts)
 	for i, a := range p.cutPlate(l.sections, cuts[:n]) {
 		p.cutDrawn(c, ribs[i], cuts[i], a)
+		p.sectionScale(cuts[i], a)
 	}
 }
 
@@ -58,6 +59,14 @@ const clearWidth = 2
 // sectionsThatFit returns the number of sections that covers most of their room.
 func (p *pen) sectionsThatFit(l layout, cuts []cut) int {
 	best, most := 1, 0.0
+	if p.View.Only == scene.SectionsOnly {
+		// As many as can still be read.
+		for n := len(cuts); n > 1; n-- {
+			if k := p.cutPlate(l.sections, cuts[:n])[0].Scale; 2*cuts[0].top.X*k > 14*p.Letter {
+				return n
+			}
+		}
+	}
 	for n := 1; n <= len(cuts); n++ {
 		k := p.cutPlate(l.sections, cuts[:n])[0].Scale
 		if area := float64(n) * k * k; area > most {
@@ -105,6 +114,15 @@ func (p *pen) cutPlate(room draw.Box, cuts []cut) []scene.Plate {
 		x += half*row + slack/2
 	}
 	return out
+}
+
+// sectionScale puts a scale bar beside a section, whose scale is its own.
+func (p *pen) sectionScale(k cut, a scene.Plate) {
+	at := a.At(0, k.top.Y/2)
+	if k.top.X*a.Scale < 5*p.Letter {
+		at.X += k.top.X*a.Scale + 4*p.Letter
+	}
+	p.ScaleBar(at, a.Scale)
 }
 
 func (p *pen) cutDrawn(c core.Canoe, r frame.Rib, k cut, a scene.Plate) {

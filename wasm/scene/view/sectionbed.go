@@ -33,6 +33,7 @@ func (p *pen) bedSections(c core.Canoe, l layout) {
 	n := p.sectionsThatFit(l, cuts)
 	for i, a := range p.cutPlate(l.sections, cuts[:n]) {
 		p.bedCutDrawn(c, posts[i], cuts[i], a)
+		p.sectionScale(cuts[i], a)
 	}
 }
 

@@ -194,15 +194,25 @@ func (p *pen) water(c core.Canoe, a scene.Plate) {
 			draw.Point{X: to.X - short, Y: to.Y + y})
 	}
 	at := a.At(0.42*end, z(0.42*end))
+	if p.View.Layer != scene.Measures {
+		return
+	}
 	p.Say(scene.RankPart, "water line, loaded", draw.Water, draw.Bark,
 		scene.SpotAt(at.X, at.Y-0.75*p.Letter, draw.Middle), scene.SpotAt(at.X, at.Y+0.75*p.Letter, draw.Middle))
 }
 
 // heights are the top of the inwale over the bottom, at the thwarts and the ends.
 func (p *pen) heights(c core.Canoe, l layout) {
+	if p.View.Layer != scene.Measures {
+		return
+	}
 	h, a := c.Hull, l.side
 	top := c.Design.CapThickness
-	p.heightText(a, 0, h.Sheer(0)+top, "depth "+units.Length.Format(h.Sheer(0), p.View.System), scene.RankMain)
+	p.baseLine(c, a)
+	n := p.heightText(a, 0, h.Sheer(0)+top, "depth "+units.Length.Format(h.Sheer(0), p.View.System), scene.RankMain)
+	if p.roomFor(a) {
+		n.With = p.Arrows(a.At(0, 0), a.At(0, h.Sheer(0)))
+	}
 	for i := len(c.Frame.Thwarts) - 1; i > 0; i-- {
 		x := c.Frame.Thwarts[i].X
 		p.height(a, x, h.Sheer(x)+top, h.Sheer(x), frame.ThwartName(i, len(c.Frame.Thwarts)), scene.RankHeight)

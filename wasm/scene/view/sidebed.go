@@ -133,7 +133,7 @@ func (p *pen) posts(c core.Canoe, l layout) {
 		for k, points := range mates(a, scene.Rect(post.X, half, foot, foot+post.Length), i == 0) {
 			p.Area(draw.Frame, draw.Frame, scene.FineWidth, points)
 			p.Part(answer.PostPart(i), true, points)
-			if k == 1 {
+			if k == 1 || p.View.Layer != scene.Measures {
 				continue
 			}
 			rank := scene.RankHeight

@@ -39,6 +39,9 @@ func (p *pen) topFinished(c core.Canoe, l layout) {
 	})
 	p.topTitle(c, l)
 	p.crewTop(c, a)
+	if p.View.Layer != scene.Measures {
+		return
+	}
 	y := c.Design.Beam/2 + 0.6*p.Letter/a.Scale
 	x := labelledAt * h.GunwaleX
 	p.Say(scene.RankExtra, "cap off: lacing and pegs", draw.Faint, draw.Paper,

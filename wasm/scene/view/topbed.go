@@ -8,6 +8,7 @@ import (
 	"barkwright/core/bark"
 	"barkwright/core/draw"
 	"barkwright/core/geom"
+	"barkwright/core/units"
 	"barkwright/wasm/scene"
 )
 
@@ -23,7 +24,7 @@ func (p *pen) topOnBed(c core.Canoe, l layout) {
 	p.gunwaleAbove(c, a)
 	p.centreLine(c, l)
 	p.gores(c, a)
-	p.seamsOnBed(c, a, end)
+	p.seamsOnBed(c, a, edge, end)
 	p.buildingFrame(c, a)
 	p.stakesTop(c, a)
 	p.ghostTop(a, func(g core.Canoe) [][]geom.Vec2 {
@@ -91,16 +92,19 @@ func (p *pen) gores(c core.Canoe, a scene.Plate) {
 }
 
 // seamsOnBed are the side panels' seams and the joints between sheets.
-func (p *pen) seamsOnBed(c core.Canoe, a scene.Plate, end []geom.Vec2) {
+func (p *pen) seamsOnBed(c core.Canoe, a scene.Plate, edge, end []geom.Vec2) {
 	h := c.Hull
 	for _, b := range c.Bark.Beside {
 		half := c.Bark.Bed[b.Piece].Width / 2
-		from, to, outer := p.seamOnBed(c, end, b, half)
+		from, to, outer := p.seamOnBed(c, edge, end, b, half)
 		if from >= to {
 			continue
 		}
 		for _, side := range [2]float64{1, -1} {
 			p.Dashed(draw.Seam, scene.TimberWidth, scene.ShortDash, a.At(from, side*half), a.At(to, side*half))
+		}
+		if p.View.Layer != scene.Measures {
+			continue
 		}
 		seam := a.At((from+to)/2, -half)
 		n := p.Say(scene.RankExtra, "side panel", draw.Seam, draw.Bark,
@@ -113,10 +117,10 @@ func (p *pen) seamsOnBed(c core.Canoe, a scene.Plate, end []geom.Vec2) {
 	}
 	p.wantingOnBed(c, a)
 	for _, j := range c.Bark.Joints {
-		foot, edge := flatColumn(h, j.Place)
+		foot, top := flatColumn(h, j.Place)
 		x := math.Copysign(1, j.Along)
-		port := []draw.Point{a.At(x*edge.X, edge.Y), a.At(x*foot.X, foot.Y)}
-		star := []draw.Point{a.At(x*foot.X, -foot.Y), a.At(x*edge.X, -edge.Y)}
+		port := []draw.Point{a.At(x*top.X, top.Y), a.At(x*foot.X, foot.Y)}
+		star := []draw.Point{a.At(x*foot.X, -foot.Y), a.At(x*top.X, -top.Y)}
 		if foot.Y > scene.OnAxis {
 			// Past the heel the bark is in two horns with open ground between.
 			p.Dashed(draw.Seam, scene.StrongWidth, scene.SheetDash, port...)
@@ -124,8 +128,12 @@ func (p *pen) seamsOnBed(c core.Canoe, a scene.Plate, end []geom.Vec2) {
 		} else {
 			p.Dashed(draw.Seam, scene.StrongWidth, scene.SheetDash, append(port, star...)...)
 		}
-		away := a.At(x*foot.X, -0.62*edge.Y)
-		p.Say(scene.RankExtra, "sheet joint", draw.Seam, draw.Bark, scene.SpotAt(away.X+5, away.Y, draw.Start),
+		if p.View.Layer != scene.Measures {
+			continue
+		}
+		away := a.At(x*foot.X, -0.62*top.Y)
+		where := units.Length.Format(math.Abs(j.Along), p.View.System) + " from the middle"
+		p.Say(scene.RankExtra, "sheet joint, "+where, draw.Seam, draw.Bark, scene.SpotAt(away.X+5, away.Y, draw.Start),
 			scene.SpotAt(away.X-5, away.Y, draw.End))
 	}
 }
@@ -136,32 +144,28 @@ const seamSteps = 24
 // seamOnBed returns where along the bed a side panel's seam runs that lies so far from the
 // centre line, and how far the bark reaches out over it. Where only the bark to trim, which
 // the bed does not show, reaches the panel there is no seam to draw.
-func (p *pen) seamOnBed(c core.Canoe, end []geom.Vec2, b bark.Beside, half float64) (from, to, outer float64) {
-	edgeAt := func(i int) (along float64, edge geom.Vec2) {
-		along = b.Aft + (b.Bow-b.Aft)*float64(i)/seamSteps
-		_, edge = flatColumn(c.Hull, c.Bark.PlaceAt(c.Hull, along))
-		return along, edge
+func (p *pen) seamOnBed(c core.Canoe, edge, end []geom.Vec2, b bark.Beside, half float64) (from, to, outer float64) {
+	from, to = p.onBed(c, end, b.Aft, half).X, p.onBed(c, end, b.Bow, half).X
+	step := (to - from) / seamSteps
+	for i := 0; i < seamSteps && outAt(edge, from) < half; i++ {
+		from += step
 	}
-	first, last := 0, seamSteps
-	for ; first < last; first++ {
-		along, edge := edgeAt(first)
-		if edge.Y >= half {
-			from = p.onBed(c, end, along, half).X
-			break
+	for i := 0; i < seamSteps && outAt(edge, to) < half; i++ {
+		to -= step
+	}
+	return from, to, outAt(edge, (from+to)/2)
+}
+
+// outAt is how far the flat bark's edge stands from the centre line, so far from amidships.
+// Past the edge's own end it is that of the end.
+func outAt(edge []geom.Vec2, x float64) float64 {
+	x = math.Abs(x)
+	for i := 1; i < len(edge); i++ {
+		if a, b := edge[i-1], edge[i]; a.X <= x && x <= b.X && b.X > a.X {
+			return a.Lerp(b, (x-a.X)/(b.X-a.X)).Y
 		}
 	}
-	for ; last > first; last-- {
-		along, edge := edgeAt(last)
-		if edge.Y >= half {
-			to = p.onBed(c, end, along, half).X
-			break
-		}
-	}
-	if first == last {
-		return 0, 0, 0
-	}
-	_, edge := edgeAt((first + last) / 2)
-	return from, to, edge.Y
+	return edge[len(edge)-1].Y
 }
 
 // onBed returns where bark that reaches half from the centre line has its edge, so far

@@ -24,22 +24,44 @@ func Draw(c core.Canoe, v scene.View, size draw.Size) draw.List {
 // right, marks lined up, with sections of the boat where there is room.
 func TopAndSide(c core.Canoe, v scene.View, size draw.Size) draw.List {
 	p := pen{scene.NewPen(v, size)}
-	l := fit(c, v, size)
-	p.List.Title = "Top view and side view, " + v.State.String()
+	p.List.Title = titles[v.Only] + ", " + v.State.String()
 	p.List.Description = describe(c, v)
+	if v.Only == scene.BodyPlan {
+		p.bodyPlan(c, size)
+		return p.Done()
+	}
+	l := fit(c, v, size)
+	if v.Only == scene.SectionsOnly {
+		p.sections(c, l)
+		return p.Done()
+	}
 	p.tape(c, l)
-	if v.State == scene.OnTheBed {
+	bed := v.State == scene.OnTheBed
+	switch {
+	case l.hasTop && bed:
 		p.topOnBed(c, l)
-		p.sideOnBed(c, l)
-	} else {
+	case l.hasTop:
 		p.topFinished(c, l)
+	}
+	switch {
+	case l.hasSide && bed:
+		p.sideOnBed(c, l)
+	case l.hasSide:
 		p.sideFinished(c, l)
 	}
+	if v.Layer == scene.Names {
+		p.names(c, l)
+	}
 	p.measured(c, l)
-	p.handles(Handles(c, v, size))
+	if v.Handles {
+		p.handles(handlesIn(c, v, l))
+	}
 	p.sections(c, l)
 	return p.Done()
 }
+
+// titles name what is shown.
+var titles = [...]string{"Top view and side view", "Top view", "Side view", "Sections", "Body plan"}
 
 // describe says in words what the picture shows.
 func describe(c core.Canoe, v scene.View) string {

@@ -1,0 +1,252 @@
+package view
+
+import (
+	"math"
+	"strconv"
+	"strings"
+
+	"barkwright/core"
+	"barkwright/core/answer"
+	"barkwright/core/bark"
+	"barkwright/core/draw"
+	"barkwright/core/frame"
+	"barkwright/core/units"
+	"barkwright/wasm/scene"
+)
+
+// baseLine is what heights are measured from: level with the bottom amidships.
+func (p *pen) baseLine(c core.Canoe, a scene.Plate) {
+	end := c.Design.Length / 2
+	p.Line(draw.Faint, scene.FineWidth, a.At(-end, 0), a.At(end, 0))
+	if !p.roomFor(a) {
+		return
+	}
+	at := a.At(0.8*c.Hull.HeelX, 0)
+	n := p.Say(scene.RankExtra, "base line", draw.Faint, draw.Paper, scene.SpotAt(at.X, at.Y+0.7*p.Letter, draw.Middle),
+		scene.SpotAt(2*a.Origin.X-at.X, at.Y+0.7*p.Letter, draw.Middle))
+	n.Lead = &at
+}
+
+// ends measures the overhang and the heel in a row under the side view.
+func (p *pen) ends(c core.Canoe, l layout) {
+	if l.chainY == 0 {
+		return
+	}
+	h, end := c.Hull, c.Design.Length/2
+	p.span(l.side, l.chainY, -end, -h.GunwaleX, "overhang", c.Design.EndHeight/2)
+	p.span(l.side, l.chainY, h.HeelX, end, "heel", 0)
+}
+
+// span is a dimension line in a row at y between two places along the boat, with fine lines
+// down to it from a height of the drawing.
+func (p *pen) span(a scene.Plate, y, from, to float64, name string, height float64) {
+	u, v := draw.Point{X: a.At(from, 0).X, Y: y}, draw.Point{X: a.At(to, 0).X, Y: y}
+	for _, q := range [2]draw.Point{u, v} {
+		p.Line(draw.Faint, scene.HairWidth, draw.Point{X: q.X, Y: a.At(0, height).Y}, draw.Point{X: q.X, Y: y + 3})
+	}
+	measure := units.Length.Format(math.Abs(to-from), p.View.System)
+	text := name + " " + measure
+	spots := []scene.Spot{scene.SpotAt((u.X+v.X)/2, y, draw.Middle),
+		scene.SpotAt(max(u.X, v.X)+0.5*p.Letter, y, draw.Start), scene.SpotAt(min(u.X, v.X)-0.5*p.Letter, y, draw.End)}
+	if draw.Lettered(text, p.Letter, false)+3*p.Letter > math.Abs(v.X-u.X) {
+		spots = spots[1:]
+	}
+	n := p.Say(scene.RankPart, text, draw.Ink, draw.Paper, spots...)
+	n.With = p.Arrows(u, v)
+	n.Lead = &draw.Point{X: (u.X + v.X) / 2, Y: y}
+}
+
+// thwartMeasures letters how long the thwarts are between their shoulders, and in a row over
+// the view how far apart they stand along the gunwale.
+func (p *pen) thwartMeasures(c core.Canoe, l layout) {
+	thwarts := c.Frame.Thwarts
+	a := l.top
+	for i := 1; i < len(thwarts); i++ {
+		t := thwarts[i]
+		text := units.Length.Format(t.Shoulder, p.View.System)
+		name := frame.ThwartName(i, len(thwarts))
+		at := a.At(t.X+frame.ThwartWidth/2, 0)
+		n := p.Say(scene.RankHeight, text, draw.Ink, draw.Cedar, scene.SpotAt(at.X+0.4*p.Letter, at.Y, draw.Start))
+		n.Key, n.Lead = name+", between the shoulders "+text, &at
+	}
+	if l.spacingY == 0 {
+		return
+	}
+	places, names, spans := []float64{0}, []string{frame.ThwartName(0, len(thwarts))}, []float64(nil)
+	for i := 1; i < len(thwarts); i++ {
+		places, names = append(places, thwarts[i].X), append(names, frame.ThwartName(i, len(thwarts)))
+		spans = append(spans, thwarts[i].Run-thwarts[i-1].Run)
+	}
+	p.chain(l, places, spans, "thwarts apart along the gunwale")
+}
+
+// goreSpacing measures how far apart the gores are along the gunwale, from amidships to the
+// bow, in a row over the view.
+func (p *pen) goreSpacing(c core.Canoe, l layout) {
+	if l.spacingY == 0 {
+		return
+	}
+	places, runs := []float64{0}, []float64{0}
+	for _, g := range c.Bark.Gores {
+		if g.State == bark.GoreCut && g.X > 1e-6 {
+			places, runs = append(places, g.X), append(runs, g.Run)
+		}
+	}
+	if len(runs) < 2 {
+		return
+	}
+	spans := make([]float64, len(runs)-1)
+	for i := range spans {
+		spans[i] = runs[i+1] - runs[i]
+	}
+	p.chain(l, places, spans, "gores apart along the gunwale, from the middle")
+}
+
+// chain is a row of dimension lines between neighbouring places along the boat. Where one of
+// them is shorter than its figures, all of them go into the key as one line.
+func (p *pen) chain(l layout, places, spans []float64, name string) {
+	texts := make([]string, len(spans))
+	fits := true
+	x := func(i int) float64 { return l.top.At(places[i], 0).X }
+	for i, v := range spans {
+		texts[i] = units.Length.Format(v, p.View.System)
+		fits = fits && draw.Lettered(texts[i], p.Letter, false)+2*p.Letter < x(i+1)-x(i)
+	}
+	for i := range places {
+		p.Line(draw.Faint, scene.HairWidth, draw.Point{X: x(i), Y: l.spacingY - 3}, draw.Point{X: x(i), Y: l.spacingY + 4})
+	}
+	last := len(places) - 1
+	if !fits {
+		text := name + ": " + strings.Join(texts, ", ")
+		middle := draw.Point{X: (x(0) + x(last)) / 2, Y: l.spacingY}
+		n := p.Say(scene.RankPart, text, draw.Ink, draw.Paper, scene.SpotAt(middle.X, middle.Y, draw.Middle))
+		n.Still = true
+		p.Line(draw.Ink, scene.DimensionWidth, draw.Point{X: x(0), Y: l.spacingY + 4}, draw.Point{X: x(last), Y: l.spacingY + 4})
+		return
+	}
+	for i, text := range texts {
+		n := p.Say(scene.RankPart, text, draw.Ink, draw.Paper, scene.SpotAt((x(i)+x(i+1))/2, l.spacingY, draw.Middle))
+		n.With = p.Arrows(draw.Point{X: x(i), Y: l.spacingY}, draw.Point{X: x(i + 1), Y: l.spacingY})
+		n.Key = name + " " + text
+	}
+}
+
+// ribStep is every which rib is numbered.
+const ribStep = 5
+
+// ribNumbers numbers ribs outside the starboard gunwale, more of them the nearer they are.
+func (p *pen) ribNumbers(c core.Canoe, l layout) {
+	if !l.titled {
+		return
+	}
+	step := ribStep
+	if p.View.Zoom > 2 {
+		step = 1
+	}
+	for _, r := range c.Frame.Ribs {
+		if r.Number != 1 && r.Number%step != 0 || r.Alone() {
+			continue
+		}
+		text := strconv.Itoa(r.Number)
+		if r.Number == 1 {
+			text = "rib 1"
+		}
+		at := l.top.At(r.X, -skinBreadth(c.Hull, r.X)-c.Design.OutwaleThickness)
+		n := p.Say(scene.RankExtra, text, draw.Faint, draw.Paper, scene.SpotAt(at.X, at.Y+0.8*p.Letter, draw.Middle))
+		n.Text.Size, n.Spare = max(11, 0.9*p.Letter), true
+		if p.View.Zoom > 3 {
+			n.Text.Text += ": " + units.Length.Format(r.Length, p.View.System)
+		}
+	}
+}
+
+// scaleOnTape blackens every other step of the tape: the scale of both views.
+func (p *pen) scaleOnTape(a scene.Plate, step, end float64) {
+	for i := 0; float64(i+1)*step <= end; i += 2 {
+		for _, side := range [2]float64{1, -1} {
+			p.Line(draw.Faint, 2.2, a.At(side*float64(i)*step, 0), a.At(side*float64(i+1)*step, 0))
+		}
+	}
+}
+
+// stationsShown is the largest number of ribs in a body plan whose lines can be told apart.
+const stationsShown = 10
+
+// bodyPlan draws sections at ribs about one centre line: those of the fore half to the right,
+// those of the aft half, which is the same, to the left.
+func (p *pen) bodyPlan(c core.Canoe, size draw.Size) {
+	d := c.Design
+	wide, high := 0.0, c.Hull.Sheer(c.Hull.GunwaleX)
+	for _, r := range c.Frame.Ribs {
+		wide = max(wide, r.Cut(c.Hull).Section.Breadth())
+	}
+	t := p.Letter
+	k := max(1, min((size.Width-7*t)/(2*wide), (size.Height-5.6*t)/high))
+	v := p.View.Clamp(size)
+	middle := draw.Point{X: size.Width / 2, Y: 3*t + high*k + (size.Height-5.6*t-high*k)/2}
+	a := scene.Plate{Scale: k * v.Zoom, Origin: draw.Point{X: size.Width/2 + (middle.X-size.Width/2)*v.Zoom + v.PanX,
+		Y: size.Height/2 + (middle.Y-size.Height/2)*v.Zoom + v.PanY}}
+	p.Line(draw.Faint, scene.FineWidth, a.At(-1.1*wide, 0), a.At(1.1*wide, 0))
+	p.Dashed(draw.Faint, scene.HairWidth, scene.CentreDash, a.At(0, -0.02), a.At(0, high))
+	if p.View.Load != nil {
+		z := p.View.Load.Height
+		p.Line(draw.Water, 1.2, a.At(-1.1*wide, z), a.At(1.1*wide, z))
+	}
+	ribs := c.Frame.Ribs
+	shown := max(4, min(stationsShown, int(wide*a.Scale/p.Letter)))
+	step := (len(ribs) + shown - 1) / shown
+	for i, r := range ribs {
+		name := answer.RibPart(r.Number)
+		if i%step != 0 && i != len(ribs)-1 && name != p.View.Touched {
+			continue
+		}
+		section := r.Cut(c.Hull)
+		half := halfSection(section.Section, section.Foot.Y)
+		for _, side := range [2]float64{1, -1} {
+			line := make([]draw.Point, len(half))
+			for k, q := range half {
+				line[k] = a.At(side*q.X, q.Y)
+			}
+			width := scene.TimberWidth
+			if i == 0 {
+				width = scene.OutlineWidth
+			}
+			p.Line(draw.Ink, width, line...)
+			p.Part(name, false, line)
+			if side > 0 || i == 0 {
+				p.stationNumber(r, line[len(line)-1], side)
+			}
+		}
+	}
+	if v.Layer != scene.Measures {
+		return
+	}
+	p.Say(scene.RankTitle, "Body plan", draw.Ink, draw.Paper, scene.SpotAt(size.Width/2, 1.1*t, draw.Middle)).Text.Bold = true
+	n := p.Say(scene.RankTitle, "bow half →", draw.Ink, draw.Paper, scene.SpotAt(size.Width-4, 1.1*t, draw.End))
+	m := p.Say(scene.RankTitle, "← stern half", draw.Ink, draw.Paper, scene.SpotAt(4, 1.1*t, draw.Start))
+	n.Still, m.Still = true, true
+	beam := p.Say(scene.RankMain, "beam "+units.Length.Format(d.Beam, v.System), draw.Ink, draw.Paper,
+		scene.SpotAt(a.Origin.X, a.At(0, c.Hull.Sheer(0)).Y+0.2*t, draw.Middle))
+	beam.With = p.Arrows(a.At(-d.Beam/2, c.Hull.Sheer(0)-0.2*t/a.Scale), a.At(d.Beam/2, c.Hull.Sheer(0)-0.2*t/a.Scale))
+	depth := p.Say(scene.RankMain, "depth "+units.Length.Format(c.Hull.Sheer(0), v.System), draw.Ink, draw.Paper,
+		scene.SpotAt(a.At(-1.05*wide, 0).X, a.At(0, c.Hull.Sheer(0)/2).Y, draw.Middle))
+	depth.With = p.Arrows(a.At(-1.05*wide, 0), a.At(-1.05*wide, c.Hull.Sheer(0)))
+	at := a.At(0.9*wide, 0)
+	p.Say(scene.RankExtra, "base line", draw.Faint, draw.Paper, scene.SpotAt(at.X, at.Y+0.8*t, draw.Middle)).Lead = &at
+	if v.Load != nil {
+		at := a.At(1.1*wide, v.Load.Height)
+		w := p.Say(scene.RankExtra, "water line, loaded", draw.Water, draw.Paper, scene.SpotAt(at.X+4, at.Y, draw.Start),
+			scene.SpotAt(at.X, at.Y-0.8*t, draw.End))
+		w.Lead = &at
+	}
+	p.ScaleBar(draw.Point{X: a.Origin.X, Y: a.Origin.Y + 1.6*t}, a.Scale)
+}
+
+// stationNumber numbers a section of the body plan by its rib, over its top edge.
+func (p *pen) stationNumber(r frame.Rib, at draw.Point, side float64) {
+	anchor := draw.Middle
+	text := strconv.Itoa(r.Number)
+	n := p.Say(scene.RankHeight, text, draw.Ink, draw.Paper, scene.SpotAt(at.X, at.Y-0.9*p.Letter, anchor),
+		scene.SpotAt(at.X+side*0.9*p.Letter, at.Y-0.4*p.Letter, anchor))
+	n.Key, n.Lead = "rib "+text, &at
+}

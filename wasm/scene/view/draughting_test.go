@@ -1,0 +1,163 @@
+package view_test
+
+import (
+	"fmt"
+	"math"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"barkwright/core"
+	"barkwright/core/design"
+	"barkwright/core/draw"
+	"barkwright/core/units"
+	"barkwright/wasm/scene"
+	"barkwright/wasm/scene/view"
+)
+
+var large = draw.Size{Width: 1366, Height: 700, Letter: 16}
+
+// lettering is everything said in a picture or in its key, in one line.
+func lettering(l draw.List) string {
+	all := words(l)
+	for _, k := range l.Key {
+		all += "|" + k.Text
+	}
+	return strings.ReplaceAll(all, "|", " ")
+}
+
+// What published building plans letter is lettered: heights at the thwarts and the ends, the
+// thwarts' lengths and how far apart they are, overhang and heel; on the bed posts, gores and
+// joints. In no cell and for no boat is one of them left out.
+func TestMeasuresAreLettered(t *testing.T) {
+	for i, d := range lettered(t) {
+		c := core.Evaluate(d)
+		for j, size := range cells {
+			if (i+j)%4 != 0 && !everyLabel {
+				continue
+			}
+			name := fmt.Sprintf("%d %v", i, size)
+			length := func(m float64) string { return units.Length.Format(m, units.Imperial16) }
+			small := func(m float64) string { return units.SmallLength.Format(m, units.Imperial16) }
+			v := scene.View{State: scene.Finished, Zoom: 1, Load: scene.LoadOf(c)}
+			said := lettering(view.Draw(c, v, size))
+			for k, thwart := range c.Frame.Thwarts {
+				assert.Contains(t, said, length(c.Hull.Sheer(thwart.X)), name)
+				if k > 0 {
+					assert.Contains(t, said, length(thwart.Shoulder), name)
+				}
+			}
+			assert.Contains(t, said, length(d.EndHeight), name)
+			assert.Contains(t, said, length(d.Length), name)
+			v.State = scene.OnTheBed
+			said = lettering(view.Draw(c, v, size))
+			for _, post := range c.Frame.Bed.Posts {
+				assert.Contains(t, said, small(post.Length), name)
+			}
+			for _, joint := range c.Bark.Joints {
+				assert.Contains(t, said, length(math.Abs(joint.Along)), name)
+			}
+		}
+	}
+}
+
+// In a large picture the rows of measures are drawn too.
+func TestRowsOfMeasures(t *testing.T) {
+	c := core.Evaluate(design.Default())
+	length := func(m float64) string { return units.Length.Format(m, units.Imperial16) }
+	said := lettering(view.Draw(c, scene.View{State: scene.Finished, Zoom: 1}, large))
+	assert.Contains(t, said, "overhang "+length(c.Design.Overhang))
+	assert.Contains(t, said, "heel "+length(c.Design.HeelLength))
+	assert.Contains(t, said, "base line")
+	for i := 1; i < len(c.Frame.Thwarts); i++ {
+		assert.Contains(t, said, length(c.Frame.Thwarts[i].Run-c.Frame.Thwarts[i-1].Run))
+	}
+	assert.Contains(t, said, "rib 1")
+	bed := lettering(view.Draw(c, scene.View{State: scene.OnTheBed, Zoom: 1}, large))
+	assert.Contains(t, bed, "the bark flat")
+	assert.Contains(t, bed, "sides up")
+}
+
+// With names every view letters ten to fourteen parts and no measure; plain letters neither.
+func TestLayers(t *testing.T) {
+	c := core.Evaluate(design.Default())
+	for state, parts := range map[scene.State][]string{
+		scene.Finished: {"inwale", "outwale", "cap", "rib", "thwart", "headboard", "stem-piece", "sheathing", "lacing", "peg",
+			"heel", "bottom", "stem head"},
+		scene.OnTheBed: {"stake", "stone", "post", "crosspiece", "building frame", "block", "where the gunwale will stand",
+			"gore", "side panel"},
+	} {
+		v := scene.View{State: state, Zoom: 1, Layer: scene.Names, Load: scene.LoadOf(c)}
+		named := lettering(view.Draw(c, v, large))
+		for _, part := range parts {
+			assert.Contains(t, named, part)
+		}
+		assert.NotContains(t, named, "length overall")
+		v.Layer = scene.Plain
+		plain := lettering(view.Draw(c, v, large))
+		assert.NotContains(t, plain, "headboard")
+		assert.NotContains(t, plain, "length overall")
+	}
+}
+
+// A boat has the same scale and place on the bed and finished where that costs neither much.
+func TestOneScaleAndPlace(t *testing.T) {
+	c := core.Evaluate(design.Default())
+	size := draw.Size{Width: 1000, Height: 640, Letter: 16}
+	at := func(s scene.State) []view.Handle { return view.Handles(c, scene.View{State: s, Zoom: 1}, size)[:5] }
+	assert.Equal(t, at(scene.OnTheBed), at(scene.Finished))
+}
+
+// A view by itself is drawn larger in a small cell, with only its own handles.
+func TestOneViewByItself(t *testing.T) {
+	c := core.Evaluate(design.Default())
+	phone := cells[0]
+	for _, only := range []scene.Only{scene.TopOnly, scene.SideOnly, scene.SectionsOnly, scene.BodyPlan} {
+		v := scene.View{State: scene.Finished, Zoom: 1, Handles: true, Only: only}
+		l := view.Draw(c, v, phone)
+		assert.NotContains(t, l.Title, "Top view and side view")
+		handles := view.Handles(c, v, phone)
+		keys := map[string]bool{}
+		for _, h := range handles {
+			keys[h.Key] = true
+		}
+		assert.Equal(t, only == scene.TopOnly, keys["beam"])
+		assert.Equal(t, only == scene.SideOnly, keys["depth"])
+	}
+	assert.Equal(t, scene.SideOnly, scene.OnlyOf("side"))
+	assert.Equal(t, scene.Names, scene.LayerOf("names"))
+	assert.Panics(t, func() { scene.OnlyOf("") })
+}
+
+// In the body plan each section stands as broad as the boat is at its rib: the offsets of the
+// hull, on both sides of the centre line, at one scale. Touching one touches the rib.
+func TestBodyPlanHoldsTheSections(t *testing.T) {
+	for _, line := range extreme {
+		c := lineBoat(t, line)
+		l := view.Draw(c, scene.View{State: scene.Finished, Only: scene.BodyPlan, Zoom: 1, Load: scene.LoadOf(c)}, large)
+		seen := map[string]int{}
+		scale := 0.0
+		for _, r := range c.Frame.Ribs {
+			for _, part := range partsNamed(l, fmt.Sprintf("rib.%d", r.Number)) {
+				seen[part.Name]++
+				section := r.Cut(c.Hull).Section
+				top := part.Points[len(part.Points)-1]
+				half := math.Abs(top.X - large.Width/2)
+				if section.P.X < 0.02 {
+					continue
+				}
+				if scale == 0 {
+					scale = half / section.P.X
+				}
+				assert.InDelta(t, scale, half/section.P.X, 0.01*scale, "%s %s", line, part.Name)
+			}
+		}
+		require.GreaterOrEqual(t, len(seen), 4, line)
+		for name, n := range seen {
+			assert.Equal(t, 2, n, "%s: %s stands once on each side", line, name)
+			assert.NotEmpty(t, view.Readout(c, name, units.Imperial16))
+		}
+	}
+}
