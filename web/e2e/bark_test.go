@@ -21,6 +21,9 @@ func (p *tab) skinLaid() {
 func (p *tab) look(view string) {
 	p.Helper()
 	drawn := p.drawn()
+	if eval[bool](p, `document.getElementById('look').checkVisibility() && !document.documentElement.dataset.tools`) {
+		p.do(chromedp.Click(chromedp.CSS("#look")))
+	}
 	p.do(chromedp.Click(chromedp.CSS(`button[data-view="` + view + `"]`)))
 	p.wait(`+document.documentElement.dataset.drawn > %d`, drawn)
 	p.settle()

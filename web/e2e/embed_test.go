@@ -86,7 +86,7 @@ func TestSwipeOverPictureScrollsThePage(t *testing.T) {
 // round again, never into the canvas; Shift+Tab the same way back.
 func TestTabVisitsEveryControlAndReturns(t *testing.T) {
 	p := open(t, desktop)
-	const reachable = `[...document.querySelectorAll('button, input, select, textarea, summary, a[href], [tabindex="0"]')].filter(e => e.checkVisibility() && !e.disabled)`
+	const reachable = `[...document.querySelectorAll('button, input, select, textarea, summary, a[href], [tabindex="0"]')].filter(e => e.checkVisibility() && !e.disabled && e.tabIndex >= 0)`
 	count := eval[int](p, reachable+`.length`)
 	require.Positive(t, count)
 	eval[bool](p, `window.visited = [], addEventListener('focusin', e => visited.push(e.target)), true`)

@@ -136,7 +136,7 @@ func TestServedPageKeepsItsRecords(t *testing.T) {
 
 	hash := eval[string](p, `location.hash`)
 	eval[bool](p, `localStorage.clear(), true`)
-	q := openAddress(t, served.URL+"/", fmt.Sprintf(`if (!location.hash) location.hash = %q`, hash), desktop, own(t))
+	q := openAddress(t, served.URL+"/", fmt.Sprintf(`if (!location.hash) location.hash = %q`, hash), desktop.at(asKept), own(t))
 	q.ready()
 	assert.Equal(t, 1, eval[int](q, `document.getElementById('shelf').options.length`))
 	assert.InDelta(t, 31*0.0254, eval[float64](q, `+document.querySelector('[name="beam"]').value`)*0.0254, 1e-6)

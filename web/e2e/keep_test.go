@@ -338,7 +338,7 @@ func TestAddressEdited(t *testing.T) {
 		p.wait(`location.hash === %q`, "#d="+bad)
 		eval[bool](p, `document.querySelector('[data-notice="address"] [data-action="close"]').click(), true`)
 	}
-	q := openAddress(t, served.URL+"/", `if (!location.hash) location.hash = '#d=barkwright9_B30'`, desktop)
+	q := openAddress(t, served.URL+"/", `if (!location.hash) location.hash = '#d=barkwright9_B30'`, desktop.at(asKept))
 	q.ready()
 	q.noticed("was not opened")
 	assert.Equal(t, "#d=barkwright9_B30", eval[string](q, `location.hash`))

@@ -32,7 +32,7 @@ func TestSliderChangesNumberAndPicture(t *testing.T) {
 func TestFirstScreen(t *testing.T) {
 	for _, s := range []screen{desktop, phone, projector} {
 		t.Run(s.name, func(t *testing.T) {
-			p := openAfter(t, at("choose"), s)
+			p := open(t, s.at("choose"))
 			p.settle()
 			assert.LessOrEqual(t, eval[int](p, `document.documentElement.scrollWidth`), int(s.width), "no sideways scroll")
 			for _, id := range []string{"stick", "view", "hand", "cells"} {

@@ -114,7 +114,7 @@ func TestPatternsPrintTrue(t *testing.T) {
 	for _, on := range papers {
 		t.Run(on.name, func(t *testing.T) {
 			// With a build sheet before them: what is too broad on it shrinks all.
-			p.choose("ribs", "stem")
+			p.choose("rib", "stem")
 			pages := readPDF(t, p.printed(`[data-paper="print"]`, on, false))
 			const first = 2 // the proof of scale and the map
 			require.Greater(t, len(pages), first+len(tiles), "and every sheet")

@@ -106,6 +106,28 @@ type screen struct {
 	width, height int64
 	density       float64
 	touch         bool
+	// place is where on the page a tab opens; empty for all of it on one page.
+	place string
+}
+
+// asKept is the place where the page was left.
+const asKept = "as kept"
+
+// at is the screen with its tabs opened at a place.
+func (s screen) at(place string) screen {
+	s.place = place
+	return s
+}
+
+// placed is an address that opens there, unless it says where itself.
+func (s screen) placed(address string) string {
+	switch {
+	case s.place == asKept || strings.Contains(address, "#"):
+		return address
+	case s.place == "":
+		return address + "#&at=all"
+	}
+	return address + "#&at=" + s.place
 }
 
 var (
@@ -132,15 +154,6 @@ type tab struct {
 	// asks is where a page that is served may ask for files, empty for nowhere.
 	asks   string
 	faults []string
-}
-
-// everywhere opens the page with all of it on one page; a test that says where it opens
-// does not.
-const everywhere = `; try { localStorage.setItem('barkwright.place', 'all'); } catch {}`
-
-// at opens the page as a new user finds it, at a place.
-func at(place string) string {
-	return forget + `; try { localStorage.setItem('barkwright.place', '` + place + `'); } catch {}`
 }
 
 // forget empties the store that a browser shares among all pages from disk, as the page
@@ -187,12 +200,9 @@ func openAddress(t testing.TB, address, prelude string, s screen, flags ...strin
 	})
 	require.NoError(t, chromedp.Do(ctx), "opening a tab")
 	require.NoError(t, chromedp.Listen(ctx, func(event any) { p.heard(event) }))
-	if !strings.Contains(prelude, "barkwright.place") {
-		prelude += everywhere
-	}
 	_, err := chromedp.Call(ctx, page.AddScriptToEvaluateOnNewDocument, page.AddScriptToEvaluateOnNewDocumentParams{Source: prelude})
 	require.NoError(t, err)
-	p.do(s.emulate(), chromedp.Navigate(address))
+	p.do(s.emulate(), chromedp.Navigate(s.placed(address)))
 	return p
 }
 
@@ -202,7 +212,7 @@ func (p *tab) goTo(address string) {
 	p.mu.Lock()
 	p.address = address
 	p.mu.Unlock()
-	p.do(chromedp.Navigate(address))
+	p.do(chromedp.Navigate(screen{}.placed(address)))
 }
 
 func (p *tab) heard(event any) {

@@ -27,7 +27,7 @@ const seen = `[...new Set([...document.querySelectorAll('[data-place]')].filter(
 // At a stage stands what is at home there and nothing else; Back goes back through stages.
 func TestOneStageAtATime(t *testing.T) {
 	for _, s := range []screen{desktop, phone} {
-		p := openAfter(t, at("choose"), s)
+		p := open(t, s.at("choose"))
 		assert.Equal(t, "choose", eval[string](p, `document.documentElement.dataset.at`))
 		for _, k := range stage.Keys()[1:] {
 			p.notch(k)
@@ -56,19 +56,17 @@ func TestStageIsKept(t *testing.T) {
 	file := pageFile(t)
 	served := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) { http.ServeFile(w, r, file) }))
 	defer served.Close()
-	p := openAddress(t, served.URL+"/", "window.stay = 'barkwright.place'", desktop, own(t))
+	p := openAddress(t, served.URL+"/", "", desktop.at(asKept), own(t))
 	p.ready()
 	p.notch(stage.Ends)
 	p.enter("stemLaminations", "9")
 	p.wait(`location.hash.endsWith('&at=ends')`)
-	p.goTo(served.URL + "/")
+	p.do(chromedp.Navigate("about:blank"), chromedp.Navigate(served.URL+"/"))
 	p.ready()
 	p.wait(`document.documentElement.dataset.at === 'ends'`)
-	address := eval[string](p, `location.href.replace(/at=ends$/, 'at=lace')`)
-	q := openAddress(t, address, "window.stay = 'barkwright.place'", desktop, own(t))
+	q := openAddress(t, served.URL+"/#&at=lace", "", desktop, own(t))
 	q.ready()
 	q.wait(`document.documentElement.dataset.at === 'lace'`)
-	assert.Equal(t, "9", q.fieldOf("stemLaminations"))
 }
 
 // What does not scroll takes at most 45 % of the height, in every window, with letters at
@@ -77,7 +75,7 @@ func TestRoom(t *testing.T) {
 	letterings := map[string]string{"plain": "", "200 %": `html { font-size: 200% !important; }`,
 		"spaced": `* { line-height: 1.5 !important; letter-spacing: .12em !important; word-spacing: .16em !important; } p { margin-bottom: 2em !important; }`}
 	for _, size := range [][2]int64{{390, 844}, {768, 1024}, {1024, 768}, {1280, 720}, {1366, 768}, {1920, 1080}, {320, 640}} {
-		p := openAfter(t, at("choose"), screen{name: "room", width: size[0], height: size[1], density: 1})
+		p := open(t, screen{name: "room", width: size[0], height: size[1], density: 1}.at("choose"))
 		for name, css := range letterings {
 			eval[bool](p, `(document.getElementById('lettering') ?? document.head.appendChild(Object.assign(document.createElement('style'), {id: 'lettering'}))).textContent = %q, true`, css)
 			p.settle()
@@ -98,9 +96,8 @@ func TestRoom(t *testing.T) {
 func TestStopsToTheFirstNumber(t *testing.T) {
 	for _, s := range []screen{desktop, phone} {
 		for _, k := range stage.Keys() {
-			p := openAfter(t, at(string(k)), s)
-			p.enter("name", "Changed")
-			eval[bool](p, `document.activeElement.blur(), scrollTo(0, 0), true`)
+			p := open(t, s.at(string(k)))
+			eval[bool](p, `document.querySelector('[data-hand="1"]').click(), scrollTo(0, 0), true`)
 			eval[bool](p, `document.querySelector('.skip').focus(), true`)
 			stops := map[string]int{}
 			for n := 2; n <= 16; n++ {
@@ -123,7 +120,7 @@ func TestStopsToTheFirstNumber(t *testing.T) {
 
 // A number leads to how it was worked out, a check to what it found, a chip into the hand.
 func TestCellsLead(t *testing.T) {
-	p := openAfter(t, at("rib"), desktop)
+	p := open(t, desktop.at("rib"))
 	p.press(`.cells:not([hidden]) [data-why="hull.halfGirth"]`)
 	assert.True(t, eval[bool](p, `(e => e.open && e.checkVisibility() && e.contains(document.activeElement))(document.querySelector('[data-number="hull.halfGirth"]'))`))
 	p.press(`.cells:not([hidden]) [data-check="ribs.verdict"]`)
@@ -149,7 +146,7 @@ func TestCellsLead(t *testing.T) {
 // The picture folds to a strip and fills the window, by keys and by touch, and comes back.
 func TestFoldedAndBig(t *testing.T) {
 	for _, s := range []screen{desktop, phone} {
-		p := openAfter(t, at("choose"), s)
+		p := open(t, s.at("choose"))
 		height := func() float64 { return eval[float64](p, `document.getElementById('view').offsetHeight`) }
 		usual := height()
 		p.keys("f")
@@ -174,7 +171,7 @@ func TestFoldedAndBig(t *testing.T) {
 
 // Rib marks of a 15 ft boat with 40 ribs stand open four presses from the start.
 func TestMarksInFourPresses(t *testing.T) {
-	p := openAfter(t, at("choose"), phone)
+	p := open(t, phone.at("choose"))
 	p.enter("length", "15 ft")
 	p.notch(stage.Gunwales)
 	p.enter("ribs", "40")
@@ -186,7 +183,7 @@ func TestMarksInFourPresses(t *testing.T) {
 // Ticks and notes are kept with the boat, shown on the stick, undone, and go into its file
 // unless it is saved without them.
 func TestStepsAreTicked(t *testing.T) {
-	p := openAfter(t, "window.stay = 'barkwright.place'", phone, own(t))
+	p := openAfter(t, "", phone.at(asKept), own(t))
 	p.notch(stage.Lace)
 	eval[bool](p, `document.querySelector('[data-steps="lace"]').open = true`)
 	eval[bool](p, `document.querySelector('[data-tick="lace.flush"]').click(), true`)

@@ -224,7 +224,7 @@ func TestHandleFollowsTheMouseAsVerdictsCome(t *testing.T) {
 // entered cannot be built.
 func TestPictureStandsStill(t *testing.T) {
 	for _, s := range []screen{desktop, phone, projector, {name: "tablet", width: 1024, height: 768, density: 1}} {
-		p := openAfter(t, at("choose"), s)
+		p := open(t, s.at("choose"))
 		p.settle()
 		const places = `JSON.stringify([...document.querySelectorAll('#view, .cells:not([hidden]) .cell, #hand, #held, #readout, #sight')].map(e => { const r = e.getBoundingClientRect(); return [r.left, r.top, r.width, r.height]; }))`
 		first := eval[string](p, places)
