@@ -49,7 +49,10 @@ func (p *page) listenKept() {
 			p.reply(p.desk.Heard(key.String()))
 		}
 	})
-	p.on(js.Global(), "hashchange", func(js.Value) { p.reply(p.desk.Address(address())) })
+	p.on(js.Global(), "hashchange", func(js.Value) {
+		p.reply(p.desk.Address(address()))
+		p.showInAddress()
+	})
 	leave := func(js.Value) {
 		p.reply(p.desk.Leave(p.started))
 		if p.started {

@@ -193,10 +193,17 @@ func TestAddress(t *testing.T) {
 	assert.True(t, write && !anew, "once")
 
 	w.SetText("notes", "cedar in the shed")
-	assert.True(t, d.Address(text, id).TookUp)
-	assert.InDelta(t, 34, w.Entered.Beam/inch, 1e-6, "gone back to in the same boat")
-	assert.Equal(t, "cedar in the shed", w.Entered.Notes)
-	assert.True(t, w.CanUndo())
+	assert.False(t, d.Address(text, id).TookUp, "a step back from place to place")
+	assert.InDelta(t, 36, w.Entered.Beam/inch, 1e-6)
+	_, _, _, write = d.InAddress()
+	assert.True(t, write, "the address follows the boat")
+
+	d.Keep("copy", 0, "")
+	assert.True(t, d.Address(text, id).TookUp, "the boat before")
+	back := d.Show()
+	assert.InDelta(t, 34, back.Entered.Beam/inch, 1e-6, "as it was there")
+	assert.Equal(t, "cedar in the shed", back.Entered.Notes)
+	assert.True(t, back.CanUndo())
 }
 
 func TestAddressAtTheStart(t *testing.T) {

@@ -105,8 +105,13 @@ func (d *Desk) InAddress() (line, id string, anew, write bool) {
 }
 
 // Address takes in hand the boat of an address that was edited or gone back to, where
-// boat is its name in the history.
+// boat is its name in the history. A step back that stays with the boat in hand was one from
+// place to place: it leaves the boat as it is, and the address is to be written anew.
 func (d *Desk) Address(line, boat string) Reply {
+	if boat != "" && boat == d.Shelf.ID() {
+		d.addressed = line
+		return Reply{}
+	}
 	read, r := d.readAddress(line, boat, false)
 	r.TookUp = read
 	return r

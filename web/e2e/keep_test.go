@@ -317,15 +317,16 @@ func TestAddressEdited(t *testing.T) {
 	eval[bool](p, `history.forward(), true`)
 	p.wait(beam + ` === 31`)
 
-	// A link within the page, a change, and Back: the boat as it was, undone by Undo.
-	eval[bool](p, `document.querySelector('[data-at="rib"]').click(), true`)
+	// A step to another stage, a change, and Back: the stage before, and the boat as it is.
+	eval[bool](p, `document.querySelector('[data-at="choose"]').click(), true`)
 	p.enter("beam", "32 in")
-	p.wait(`location.hash.includes('B32')`)
+	p.wait(`location.hash.includes('B32') && location.hash.endsWith('&at=choose')`)
 	eval[bool](p, `history.back(), true`)
-	p.wait(beam + ` === 31`)
+	p.wait(`document.documentElement.dataset.at === 'all' && location.hash.includes('B32')`)
+	assert.Equal(t, 32.0, eval[float64](p, beam))
 	assert.Equal(t, 2, eval[int](p, `document.getElementById('shelf').options.length`))
 	p.press("#undo")
-	assert.Equal(t, 32.0, eval[float64](p, beam))
+	assert.Equal(t, 31.0, eval[float64](p, beam))
 
 	for _, bad := range []string{"barkwright9_B30", "barkwright1_Dp3zz", "%zz"} {
 		eval[bool](p, `location.hash = %q, true`, "#d="+bad)
@@ -341,7 +342,7 @@ func TestAddressEdited(t *testing.T) {
 	q := openAddress(t, served.URL+"/", `if (!location.hash) location.hash = '#d=barkwright9_B30'`, desktop.at(asKept))
 	q.ready()
 	q.noticed("was not opened")
-	assert.Equal(t, "#d=barkwright9_B30", eval[string](q, `location.hash`))
+	assert.Equal(t, "#d=barkwright9_B30&at=choose", eval[string](q, `location.hash`))
 }
 
 // Everything taken off can be brought back, also on another day, until it is cleared.

@@ -191,7 +191,8 @@ func openAddress(t testing.TB, address, prelude string, s screen, flags ...strin
 	t.Helper()
 	within, release := context.WithTimeout(browser(t, flags...), 3*time.Minute)
 	ctx, cancel := chromedp.NewContext(within)
-	p := &tab{TB: t, ctx: ctx, address: address}
+	p := &tab{TB: t, ctx: ctx}
+	p.address, _, _ = strings.Cut(address, "#")
 	t.Cleanup(func() {
 		p.settle()
 		cancel()

@@ -62,6 +62,7 @@ func TestStageIsKept(t *testing.T) {
 	p.enter("stemLaminations", "9")
 	p.wait(`location.hash.endsWith('&at=ends')`)
 	p.do(chromedp.Navigate("about:blank"), chromedp.Navigate(served.URL+"/"))
+	p.take() // the request for the page itself
 	p.ready()
 	p.wait(`document.documentElement.dataset.at === 'ends'`)
 	q := openAddress(t, served.URL+"/#&at=lace", "", desktop, own(t))
