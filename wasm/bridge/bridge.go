@@ -126,7 +126,8 @@ type page struct {
 	steps    steps
 	finger   *finger // on a slider, or nil
 	readout  slot
-	aboard   *int // the paddlers whose folds show, nil before any
+	keyShown string // of the picture
+	aboard   *int   // the paddlers whose folds show, nil before any
 	// waterOf is the design whose numbers on the water show, heel that of the heeled
 	// section, rad.
 	waterOf            design.Design

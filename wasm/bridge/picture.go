@@ -36,14 +36,28 @@ func (p *page) drawIn(size draw.Size) {
 	// To the page the paper is a window of another size.
 	if !p.printing {
 		p.picture.Show(p.list)
+		p.showKey()
 	}
 	p.placeGrip(size)
+}
+
+// showKey writes what found no room in the picture beside it.
+func (p *page) showKey() {
+	text := p.list.KeyWords()
+	if text == p.keyShown {
+		return
+	}
+	p.keyShown = text
+	if text != "" {
+		text = "Key: " + text
+	}
+	p.id("picture-key").Set("textContent", text)
 }
 
 // printPicture gives the printer the whole of the picture, at the size of a sheet and
 // without what only a finger has a use for.
 func (p *page) printPicture() {
-	v := scene.View{State: p.view.State, Zoom: 1, System: p.work.System, Load: p.view.Load,
+	v := scene.View{State: p.view.State, Only: p.view.Only, Layer: p.view.Layer, Zoom: 1, System: p.work.System, Load: p.view.Load,
 		Measured: p.view.Measured, Up: p.view.Up}
 	if p.showsBark() {
 		p.known().Need(pipeline.Drawing)

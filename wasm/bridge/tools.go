@@ -15,6 +15,7 @@ func (p *page) listenTools() {
 		"view": p.chooseState, "look": p.look, "go": p.goTo, "keep": p.keep, "do": p.do, "measured": p.record,
 		"paper": p.paper, "print": p.printStage, "at": p.pressedNotch, "turn": p.turnStage, "why": p.goNumber,
 		"check": p.goCheck, "hold": p.takeInHand, "hand": p.pressedHand, "picture": p.setPicture,
+		"only": p.nextOnly, "layer": p.nextLayer,
 		"jot": p.jot, "read": p.readTape,
 	}
 	p.on(p.document, "click", func(e js.Value) {
@@ -67,7 +68,23 @@ func (p *page) showState(name string) {
 	})
 	p.view.State = scene.StateOf(name)
 	p.hide("raise", p.view.State != scene.SidesUp)
+	p.hide("only", !p.view.State.Plain())
+	p.hide("layer", !p.view.State.Plain())
 	p.touch("")
+	p.draw()
+}
+
+// nextOnly shows the next of a state's drawings, whole.
+func (p *page) nextOnly(string) {
+	p.view.Only = p.view.Only.Next()
+	p.id("only").Set("textContent", p.view.Only.String())
+	p.look("fit")
+}
+
+// nextLayer letters the picture with the next layer.
+func (p *page) nextLayer(string) {
+	p.view.Layer = p.view.Layer.Next()
+	p.id("layer").Set("textContent", p.view.Layer.String())
 	p.draw()
 }
 

@@ -207,8 +207,12 @@ func figures(c core.Canoe, s units.System) []sheet.Figure {
 	for _, state := range []scene.State{scene.OnTheBed, scene.Finished} {
 		v := scene.View{State: state, Zoom: 1, System: s, Load: scene.LoadOf(c)}
 		id := "paper-" + strings.ReplaceAll(state.String(), " ", "-")
-		out = append(out, sheet.Figure{Caption: "Top and side view, " + state.String() + ".",
-			SVG: markup.SVG(id, draw.Print(), view.TopAndSide(c, v, FigureSize))})
+		l := view.TopAndSide(c, v, FigureSize)
+		caption := "Top and side view, " + state.String() + "."
+		if key := l.KeyWords(); key != "" {
+			caption += " Key: " + key + "."
+		}
+		out = append(out, sheet.Figure{Caption: caption, SVG: markup.SVG(id, draw.Print(), l)})
 	}
 	return out
 }

@@ -1,8 +1,6 @@
 package scene
 
 import (
-	"slices"
-
 	"barkwright/core"
 	"barkwright/core/afloat"
 	"barkwright/core/bark"
@@ -74,22 +72,21 @@ const (
 )
 
 var (
-	onlyIDs  = [...]string{"both", "top", "side", "sections", "body"}
-	layerIDs = [...]string{"measures", "names", "plain"}
+	onlyNames  = [...]string{"Top and side", "Top", "Side", "Sections", "Body plan"}
+	layerNames = [...]string{"Measures", "Names", "No lettering"}
 )
 
-// OnlyOf and LayerOf return what a button of the page names by its id. They panic for an id
-// that nothing has.
-func OnlyOf(id string) Only   { return Only(indexOf(onlyIDs[:], id)) }
-func LayerOf(id string) Layer { return Layer(indexOf(layerIDs[:], id)) }
+// String returns what is shown in words, as a button says it.
+func (o Only) String() string { return onlyNames[o] }
 
-func indexOf(ids []string, id string) int {
-	i := slices.Index(ids, id)
-	if i < 0 {
-		panic("scene: nothing is called " + id)
-	}
-	return i
-}
+// String returns the layer in words, as a button says it.
+func (l Layer) String() string { return layerNames[l] }
+
+// Next returns what the button shows next.
+func (o Only) Next() Only { return (o + 1) % Only(len(onlyNames)) }
+
+// Next returns the layer that the button shows next.
+func (l Layer) Next() Layer { return (l + 1) % Layer(len(layerNames)) }
 
 // Load is the water line with the load aboard.
 type Load struct {

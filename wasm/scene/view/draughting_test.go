@@ -126,9 +126,10 @@ func TestOneViewByItself(t *testing.T) {
 		assert.Equal(t, only == scene.TopOnly, keys["beam"])
 		assert.Equal(t, only == scene.SideOnly, keys["depth"])
 	}
-	assert.Equal(t, scene.SideOnly, scene.OnlyOf("side"))
-	assert.Equal(t, scene.Names, scene.LayerOf("names"))
-	assert.Panics(t, func() { scene.OnlyOf("") })
+	assert.Equal(t, scene.TopOnly, scene.Both.Next())
+	assert.Equal(t, scene.Both, scene.BodyPlan.Next())
+	assert.Equal(t, "Names", scene.Measures.Next().String())
+	assert.Equal(t, scene.Measures, scene.Plain.Next())
 }
 
 // In the body plan each section stands as broad as the boat is at its rib: the offsets of the
