@@ -10,7 +10,7 @@ import (
 // places, and each has to be a matter of a few words of memory.
 type raster struct {
 	width, height float64 // of the picture, CSS pixels
-	cell          float64 // CSS pixels
+	cell, perCell float64 // CSS pixels, and its inverse
 	stride, rows  int     // words in a row, and rows
 	bits          []uint64
 }
@@ -23,6 +23,7 @@ const (
 
 func newRaster(width, height float64) *raster {
 	l := &raster{width: width, height: height, cell: max(leastCell, width/mostCells)}
+	l.perCell = 1 / l.cell
 	l.stride = int(width/l.cell)/64 + 1
 	l.rows = int(height/l.cell) + 1
 	l.bits = make([]uint64, l.stride*l.rows)
@@ -50,18 +51,23 @@ func (l *raster) segment(a, b draw.Point) {
 		return
 	}
 	dx, dy := b.X-a.X, b.Y-a.Y
-	from, to := inRange(a.X, dx, l.width, 0, 1)
-	from, to = inRange(a.Y, dy, l.height, from, to)
-	if from > to {
-		return
+	from, to := 0.0, 1.0
+	if min(a.X, b.X) < 0 || min(a.Y, b.Y) < 0 || max(a.X, b.X) > l.width || max(a.Y, b.Y) > l.height {
+		from, to = inRange(a.X, dx, l.width, from, to)
+		if from, to = inRange(a.Y, dy, l.height, from, to); from > to {
+			return
+		}
 	}
-	n := int(max(math.Abs(dx), math.Abs(dy))*(to-from)/l.cell) + 1
-	x, y := (a.X+from*dx)/l.cell, (a.Y+from*dy)/l.cell
-	step := (to - from) / float64(n) / l.cell
+	x, y := (a.X+from*dx)*l.perCell, (a.Y+from*dy)*l.perCell
+	dx, dy = dx*(to-from)*l.perCell, dy*(to-from)*l.perCell
+	n := int(max(math.Abs(dx), math.Abs(dy))) + 1
+	if n > 1 {
+		dx, dy = dx/float64(n), dy/float64(n)
+	}
 	for range n + 1 {
 		l.mark(int(x), int(y))
-		x += dx * step
-		y += dy * step
+		x += dx
+		y += dy
 	}
 }
 
