@@ -201,18 +201,24 @@ func (d *Desk) checkScale(form PaperForm) Reply {
 // twelve points of its lettering.
 var FigureSize = draw.Size{Width: 718, Height: 330, Letter: 16}
 
-// figures are both views, black on white.
+// figures are both views in both states and the body plan, black on white.
 func figures(c core.Canoe, s units.System) []sheet.Figure {
-	var out []sheet.Figure
-	for _, state := range []scene.State{scene.OnTheBed, scene.Finished} {
-		v := scene.View{State: state, Zoom: 1, System: s, Load: scene.LoadOf(c)}
-		id := "paper-" + strings.ReplaceAll(state.String(), " ", "-")
-		l := view.TopAndSide(c, v, FigureSize)
-		caption := "Top and side view, " + state.String() + "."
+	v := scene.View{Zoom: 1, System: s, Load: scene.LoadOf(c)}
+	figure := func(id, caption string, size draw.Size) sheet.Figure {
+		l := view.TopAndSide(c, v, size)
 		if key := l.KeyWords(); key != "" {
 			caption += " Key: " + key + "."
 		}
-		out = append(out, sheet.Figure{Caption: caption, SVG: markup.SVG(id, draw.Print(), l)})
+		return sheet.Figure{Caption: caption, SVG: markup.SVG("paper-"+id, draw.Print(), l)}
 	}
-	return out
+	var out []sheet.Figure
+	for _, v.State = range []scene.State{scene.OnTheBed, scene.Finished} {
+		out = append(out, figure(strings.ReplaceAll(v.State.String(), " ", "-"), "Top and side view, "+v.State.String()+".",
+			FigureSize))
+	}
+	v.Only = scene.BodyPlan
+	return append(out, figure("body-plan", "Body plan: sections at ribs, numbered from the middle.", bodySize))
 }
+
+// bodySize is the room of the body plan on a sheet, CSS pixels.
+var bodySize = draw.Size{Width: FigureSize.Width, Height: 240, Letter: FigureSize.Letter}

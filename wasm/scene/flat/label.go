@@ -1,6 +1,8 @@
 package flat
 
 import (
+	"math"
+
 	"barkwright/core"
 	"barkwright/core/answer"
 	"barkwright/core/bark"
@@ -86,7 +88,7 @@ func (p *pen) flatLabels(c core.Canoe, l flatLayout) {
 			scene.SpotAt(aft+0.85*(bow-aft), y, draw.End), scene.SpotAt(aft+0.15*(bow-aft), y, draw.Start))
 		if i > 0 {
 			at := draw.Point{X: bow + 5, Y: a.Origin.Y + 2.2*p.Letter}
-			joint := "joint"
+			joint := "joint " + length(math.Abs(s.Bow)) + " from the middle"
 			if p.roomy(a) {
 				joint += ", lapped to the stern"
 			}

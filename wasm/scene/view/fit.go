@@ -34,12 +34,12 @@ type reach struct{ long, wide, low, high float64 }
 // as a share of its length. It is less than the margin round the views.
 const heldShare = 0.006
 
-// holding returns the boat to lay out b for, so that b is shown at the scale of a or,
+// holding returns the boat to lay out b for, so that b is shown at the scale of r or,
 // where b has outgrown it, at the scale that changes least.
-func (a reach) holding(b reach) reach {
-	slack := 2 * heldShare * a.long
+func (r reach) holding(b reach) reach {
+	slack := 2 * heldShare * r.long
 	grown := func(from, to float64) float64 { return from + max(0, to-from-slack) }
-	return reach{grown(a.long, b.long), grown(a.wide, b.wide), -grown(-a.low, -b.low), grown(a.high, b.high)}
+	return reach{grown(r.long, b.long), grown(r.wide, b.wide), -grown(-r.low, -b.low), grown(r.high, b.high)}
 }
 
 // sectionsUnder and sectionsBeside are the least height and breadth that sections are drawn in,
