@@ -16,8 +16,8 @@ const respect = "Birchbark canoes are a living technology of Indigenous nations,
 // cautions writes the stage's one box of cautions.
 func (s *page) cautions() {
 	s.raw(`<div class="cautions">`)
-	if s.Permission != stage.NotAsked {
-		s.caution(stage.Permission)
+	if ask, ok := s.AskFirst(); ok {
+		s.caution(ask)
 	}
 	for _, h := range s.Cautions {
 		s.caution(h)

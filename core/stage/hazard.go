@@ -51,3 +51,17 @@ var (
 var Permission = Hazard{Notice, "Ask before you gather bark, root or cedar: the owner, the land agency, the nation " +
 	"whose land it is, and wait for the answer. Taking bark can kill the tree: take bark for this boat and no more, " +
 	"felled trees first."}
+
+// AskAgain is that line where something more may be gathered.
+var AskAgain = Hazard{Notice, "Ask before you gather any more bark, root or cedar, and wait for the answer: see Gather."}
+
+// AskFirst is the line of the stage on asking first; it reports false where nothing is gathered.
+func (s *Stage) AskFirst() (Hazard, bool) {
+	switch s.Permission {
+	case AskedFirst:
+		return Permission, true
+	case AskedBriefly:
+		return AskAgain, true
+	}
+	return Hazard{}, false
+}

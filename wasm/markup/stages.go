@@ -17,8 +17,8 @@ func cautions(st *stage.Stage) string {
 	line := func(h stage.Hazard) {
 		b.WriteString(`<p class="caution" data-signal="` + string(h.Signal) + `"><b>` + string(h.Signal) + "</b> " + draw.Escape(h.Text) + "</p>")
 	}
-	if st.Permission != stage.NotAsked {
-		line(stage.Permission)
+	if ask, ok := st.AskFirst(); ok {
+		line(ask)
 	}
 	for _, h := range st.Cautions {
 		line(h)
