@@ -2,6 +2,7 @@
 # make test    formatting, vet, staticcheck, every test natively, the core's under node, the page in a browser
 # make bench   what the page costs: the core, the pictures, opening and standing idle
 # make soak    a million random boats worked out and five thousand walked through everything: about an hour
+# make axe     every stage by axe-core, fetched by npm: WCAG 2.2 A and AA at four widths
 # make mutants small changes in four packages of the core, a sample of them, and which their quick tests miss: an hour
 # make golden  rewrite the goldens; look at git diff afterwards
 # make page    build web/dist/barkwright.html, the page that opens from disk
@@ -19,7 +20,7 @@ NODE  := env -i PATH=$(PATH) HOME=$(HOME) $(shell go env GOROOT)/lib/wasm/go_js_
 # Every check but ST1005: errors here are sentences that users read, so they begin with a capital and end with a stop.
 CHECKS := all,-ST1005
 
-.PHONY: run test bench soak mutants labels golden page site release clean format vet lint native node browser
+.PHONY: axe run test bench soak mutants labels golden page site release clean format vet lint native node browser
 
 run:
 	go run ./web/pack -serve
@@ -68,10 +69,17 @@ bench: page
 soak:
 	BARKWRIGHT_SOAK_TRY=1000000 BARKWRIGHT_SOAK_WALK=5000 go test -count=1 -timeout 24h -run NothingStops -v ./core/internal/soak
 
-SEED ?= 1
+AXE := web/dist/axe
+axe: page
+	@command -v npm >/dev/null || { echo "make axe fetches axe-core by npm, which is not here"; exit 1; }
+	mkdir -p $(AXE) && cd $(AXE) && npm pack --silent axe-core@4.14.1 | xargs tar -xzf
+	@browser=$$(./web/e2e/browser.sh) && BARKWRIGHT_AXE="$(CURDIR)/$(AXE)/package/axe.min.js" BARKWRIGHT_BROWSER="$$browser" \
+	BARKWRIGHT_PAGE="$(CURDIR)/$(PAGE)" go test -count=1 -timeout 30m -run TestAxe -v ./web/e2e
+
 labels:
 	BARKWRIGHT_EVERY_LABEL=1 go test -count=1 -run Labels ./wasm/scene/view
 
+SEED ?= 1
 mutants:
 	go run ./core/internal/mutants -seed $(SEED) ./core/frame ./core/bark ./core/refit ./core/afloat
 

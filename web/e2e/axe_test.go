@@ -1,0 +1,45 @@
+package e2e
+
+import (
+	"os"
+	"testing"
+
+	"github.com/chromedp/chromedp"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"barkwright/core/stage"
+)
+
+// Every stage, the shed and all of it are clean by axe-core, a checker of web pages against
+// WCAG 2.2 A and AA and its own best practice, at four widths: make axe gets it and runs this.
+func TestAxe(t *testing.T) {
+	path := os.Getenv("BARKWRIGHT_AXE")
+	if path == "" {
+		t.Skip("make axe fetches axe-core and runs this")
+	}
+	axe, err := os.ReadFile(path)
+	require.NoError(t, err)
+	for _, size := range [][2]int64{{320, 640}, {390, 844}, {768, 1024}, {1440, 900}} {
+		p := open(t, screen{name: "axe", width: size[0], height: size[1], density: 1})
+		p.skinLaid()
+		p.do(chromedp.Evaluate[chromedp.Void](string(axe) + "; undefined"))
+		clean := func(at string) {
+			found, err := chromedp.Run(p.ctx, chromedp.Evaluate[[]string](`axe.run(document, {runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']})
+				.then(r => r.violations.map(v => v.id + ': ' + v.nodes.length + ', ' + v.nodes.slice(0, 3).map(n => n.html.slice(0, 120)).join(' | ')))`, chromedp.EvalAwaitPromise))
+			require.NoError(t, err)
+			assert.Empty(t, found, "%v at %s", size, at)
+		}
+		for _, k := range append(stage.Keys(), "shed") {
+			p.notch(k)
+			clean(string(k))
+		}
+		p.notch(stage.Rib)
+		eval[bool](p, `document.querySelectorAll('details').forEach(d => d.open = true), true`)
+		p.settle()
+		clean("rib, all unfolded")
+		p.enter("ribThickness", "9 ft")
+		p.enter("bilge", "much")
+		clean("rib, with faults")
+	}
+}
