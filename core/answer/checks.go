@@ -11,9 +11,13 @@ import (
 // Checks lists every check of a canoe with its state, passed ones too.
 func Checks(c core.Canoe) []Warning {
 	in := c.Frame.Stem.Innermost()
+	stem := Warning{Key: "stem.verdict", Label: "Stem", Home: stage.Ends, State: bendState(in), Word: verdictWord(in),
+		Text: stemAdvice(c)}
+	if in.Verdict != wood.WithinGuide && c.Frame.Stem.WithinOK {
+		stem.Cure = cure("stemLaminations", c.Frame.Stem.Within.Laminations)
+	}
 	return []Warning{
-		{Key: "stem.verdict", Label: "Stem", Home: stage.Ends, State: bendState(in), Word: verdictWord(in),
-			Text: stemAdvice(c)},
+		stem,
 		girthCheck(c),
 		ribsCheck(c),
 		gunwaleCheck(c),
@@ -107,6 +111,7 @@ func gunwaleCheck(c core.Canoe) Warning {
 	if n := worst.bend.Mend; worst.bend.Verdict != wood.WithinGuide && n > 0 {
 		text += "; # layers would be within guide"
 		terms = append(terms, count(n))
+		w.Cure = splitsCure(bends)
 	}
 	if worst.bend.Verdict == wood.TooTight && worst.published == frame.PublishedPastEnd {
 		text += ". A published boat (fig. 106) has this too, by the same reckoning: there the outwale cannot have " +
@@ -114,6 +119,23 @@ func gunwaleCheck(c core.Canoe) Warning {
 	}
 	w.Text = working(text, terms...)
 	return w
+}
+
+// splitsCure is the number of layers that brings every bend within guide; nil where no
+// number is known to. The outwale past the gunwale's end is split all along its bend; of
+// the others a part is whole.
+func splitsCure(bends []namedBend) *Cure {
+	most := 0
+	for _, b := range bends {
+		if b.state() == Within {
+			continue
+		}
+		if b.bend.Mend == 0 || b.published != frame.PublishedPastEnd {
+			return nil
+		}
+		most = b.bend.Mend
+	}
+	return cure("gunwaleEndSplits", most)
 }
 
 func bendsTable(c core.Canoe) Table {

@@ -1,6 +1,9 @@
 package answer
 
 import (
+	"strings"
+
+	"barkwright/core/design"
 	"barkwright/core/stage"
 	"barkwright/core/units"
 )
@@ -31,4 +34,27 @@ type Warning struct {
 	Word string
 	// Text says what was found and what to change.
 	Text func(units.System) string
+	// Cure is a setting that brings the check within guide, where one is known.
+	Cure *Cure
+}
+
+// Cure is a parameter, by its key, and the value to set it to, in SI.
+type Cure struct {
+	Key   string
+	Value float64
+}
+
+// cure is a setting that cures a check, nil where the parameter does not reach it.
+func cure(key string, value int) *Cure {
+	p, ok := design.Lookup(key)
+	if v := float64(value); ok && v >= p.Min && v <= p.Max {
+		return &Cure{key, v}
+	}
+	return nil
+}
+
+// Says is what is done, such as Set laminations of the stem to 5.
+func (c *Cure) Says(s units.System) string {
+	p, _ := design.Lookup(c.Key)
+	return "Set " + strings.ToLower(p.Label[:1]) + p.Label[1:] + " to " + p.Format(c.Value, s)
 }

@@ -4,6 +4,7 @@ package bridge
 
 import (
 	"strconv"
+	"strings"
 	"syscall/js"
 
 	"barkwright/core/answer"
@@ -204,6 +205,19 @@ func (p *page) goInto(element, focus js.Value) {
 	}
 	element.Call("scrollIntoView", map[string]any{"block": "center"})
 	focus.Call("focus", map[string]any{"preventScroll": true})
+}
+
+// cure sets what a check's button names, in one step of undo.
+func (p *page) cure(what string) {
+	key, value, _ := strings.Cut(what, "=")
+	v, err := strconv.ParseFloat(value, 64)
+	if c := p.controls[key]; c != nil && err == nil {
+		p.readAgain(c)
+		p.work.Set(key, v)
+		p.work.Commit()
+		p.refresh()
+		p.save()
+	}
 }
 
 // showVerdicts writes the checks that stand in cells.

@@ -81,6 +81,15 @@ var states = [...]string{answer.Within: "within", answer.Near: "near", answer.Be
 // StateName is a state's name in the style sheet.
 func StateName(s answer.State) string { return states[s] }
 
+// cure is the button of a setting that brings a check within guide.
+func cure(c *answer.Cure, s units.System) string {
+	if c == nil {
+		return ""
+	}
+	return ` <button type="button" data-cure="` + c.Key + "=" + strconv.FormatFloat(c.Value, 'g', -1, 64) + `">` +
+		draw.Escape(c.Says(s)) + "</button>"
+}
+
 // Checks are every check at its stage, and in one line those to stand beside the
 // headline, the worst first: a narrow screen may show no more.
 func Checks(checks []answer.Warning, s units.System) (head string, at map[stage.Key]string) {
@@ -91,7 +100,7 @@ func Checks(checks []answer.Warning, s units.System) (head string, at map[stage.
 			return `<b class="` + class + `" data-warning="` + c.Key + `" data-state="` + states[c.State] + `">` +
 				draw.Escape(c.Label+": "+c.Word) + `</b>`
 		}
-		at[c.Home] += "<p>" + verdict("verdict") + " " + draw.Escape(c.Text(s)) + ".</p>"
+		at[c.Home] += "<p>" + verdict("verdict") + " " + draw.Escape(c.Text(s)) + "." + cure(c.Cure, s) + "</p>"
 		class := "verdict"
 		if c.State == answer.Within {
 			class = "verdict calm"
