@@ -212,3 +212,17 @@ func TestStepsAreTicked(t *testing.T) {
 	p.wait(`saved.length === 2`)
 	assert.Equal(t, []bool{true, false}, eval[[]bool](p, `saved.map(t => t.includes('rain all day'))`))
 }
+
+// A stem that is too thick to bend is said at its stage and cured by one press; Undo takes
+// that back.
+func TestStemIsCured(t *testing.T) {
+	p := open(t, phone.at("ends"))
+	p.enter("stemLaminations", "1")
+	p.wait(`document.querySelector('.cells:not([hidden]) [data-verdict="stem.verdict"]').dataset.state === 'tight'`)
+	p.do(chromedp.Click(chromedp.CSS(`.cells:not([hidden]) [data-check="stem.verdict"]`)))
+	p.settle()
+	p.do(chromedp.Click(chromedp.CSS(`#at-ends [data-cure^="stemLaminations="]`)))
+	p.wait(`document.querySelector('.cells:not([hidden]) [data-verdict="stem.verdict"]').dataset.state === 'within'`)
+	p.press("#undo")
+	p.wait(`document.querySelector('.cells:not([hidden]) [data-verdict="stem.verdict"]').dataset.state === 'tight'`)
+}
