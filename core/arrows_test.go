@@ -29,7 +29,7 @@ var levels = [][]string{
 	{"wasm/scene", "wasm/pipeline"},
 	{"wasm/scene/flat", "wasm/scene/raise"},
 	{"wasm/scene/view"},
-	{"wasm/keep"},
+	{"wasm/keep", "wasm/find"},
 	{"wasm/work", "wasm/paint/mesh"},
 	{"wasm/markup", "wasm/hands"},
 	{"wasm/desk"},

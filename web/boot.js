@@ -97,6 +97,8 @@
   window.keptKeys = (store, prefix) => {
     try { return Object.keys(window[store]).filter(key => key.startsWith(prefix)); } catch { return []; }
   };
+  // Who has closed the first minute never sees it come and go again.
+  root.toggleAttribute('data-met', keptText('localStorage', 'barkwright.met') === 'true');
   // An address means something elsewhere only where the page is served. Its entry in the
   // history knows the boat; a new entry leaves the one before to be gone back to.
   window.showInAddress = (line, boat, anew) => {

@@ -60,6 +60,7 @@ func (p *page) start() {
 		p.listenSliders()
 		p.listenTools()
 		p.listenPlaces()
+		p.listenFind()
 		p.listenToolbars()
 		p.listenPicture()
 		p.listenRaise()
@@ -122,6 +123,7 @@ type page struct {
 	printing bool // the picture is the printer's
 	hands    hands.Hands
 	hand     hand
+	finder   finder
 	places   places
 	steps    steps
 	finger   *finger // on a slider, or nil

@@ -129,7 +129,7 @@ func (p *page) hidePlaces() {
 // placeKey answers the page's single keys, outside fields.
 func (p *page) placeKey(e js.Value) {
 	if e.Get("ctrlKey").Bool() || e.Get("metaKey").Bool() || e.Get("altKey").Bool() ||
-		e.Get("target").Call("matches", "input:not([type=range]), textarea, select").Bool() {
+		e.Get("target").Call("matches", "input:not([type=range], [type=checkbox]), textarea, select").Bool() {
 		return
 	}
 	switch key := e.Get("key").String(); key {
@@ -137,6 +137,9 @@ func (p *page) placeKey(e js.Value) {
 		p.goPlace(p.places.at.Turned(-1), true)
 	case "]":
 		p.goPlace(p.places.at.Turned(1), true)
+	case "/":
+		e.Call("preventDefault")
+		p.openFind(true)
 	case "b", "B":
 		p.setPicture("big")
 	case "f", "F":

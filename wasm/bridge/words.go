@@ -19,3 +19,17 @@ func (p *page) showWords() {
 		}
 	}
 }
+
+// firstMinute closes what the page says first, for good, or shows it again.
+func (p *page) firstMinute(what string) {
+	close := what == "close"
+	p.root().Call("toggleAttribute", "data-met", close)
+	p.desk.Met(close)
+	js.Global().Call("measureRoom")
+	if close {
+		p.id("held").Call("focus")
+		return
+	}
+	js.Global().Call("scrollTo", 0, 0)
+	p.document.Call("querySelector", "#first-minute [data-minute]").Call("focus")
+}

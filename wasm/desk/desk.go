@@ -71,6 +71,9 @@ func (d *Desk) Place() work.Place { return work.PlaceOf(d.keeper.Place()) }
 // SetPlace remembers where the user is now.
 func (d *Desk) SetPlace(at work.Place) { d.keeper.SetPlace(string(at)) }
 
+// Met keeps whether the user has closed what the page says first.
+func (d *Desk) Met(met bool) { d.keeper.SetMet(met) }
+
 // Starting lists the boats to start from, all of them invented, as HTML.
 func Starting() string {
 	list := markup.Option("", "Start from…") + markup.Option("-1", design.Default().Name)

@@ -211,6 +211,9 @@ func (k *Keeper) Place() string {
 // SetPlace remembers where on the page the user is.
 func (k *Keeper) SetPlace(name string) { k.shared.Set(placeKey, name) }
 
+// SetMet remembers whether the user knows the page, and has closed what it says first.
+func (k *Keeper) SetMet(met bool) { k.shared.Set(metKey, strconv.FormatBool(met)) }
+
 // Old returns the boats under the one key that older pages used. It returns none once
 // they have been taken over: call Taken then.
 func (k *Keeper) Old() (f file.File, ok bool) {

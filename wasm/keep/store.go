@@ -27,6 +27,7 @@ const (
 	inHandKey = Prefix + "in-hand"
 	unitsKey  = Prefix + "units"
 	placeKey  = Prefix + "place"
+	metKey    = Prefix + "met" // boot.js reads it too
 	opening   = Prefix + "opening"
 	probe     = Prefix + "probe"
 )

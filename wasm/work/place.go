@@ -87,17 +87,19 @@ func (w *Work) Held(key string) (Held, bool) {
 	if !ok {
 		return Held{}, false
 	}
-	text := func(d design.Design) string {
-		if p.Options != nil {
-			return p.Options[int(p.Get(&d))]
-		}
-		return p.Format(p.Get(&d), w.System)
-	}
-	h := Held{Name: p.Label, Value: text(w.Entered)}
-	if was := text(w.Before().Design); was != h.Value {
+	h := Held{Name: p.Label, Value: w.reads(p, w.Entered)}
+	if was := w.reads(p, w.Before().Design); was != h.Value {
 		h.Was = "was " + was
 	}
 	return h, true
+}
+
+// reads is a parameter's value as its control shows it.
+func (w *Work) reads(p design.Param, d design.Design) string {
+	if p.Options != nil {
+		return p.Options[int(p.Get(&d))]
+	}
+	return p.Format(p.Get(&d), w.System)
 }
 
 // Verdict is a check as a cell shows it: its state and words. For stage.WorstOfAll it is

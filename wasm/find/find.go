@@ -1,0 +1,155 @@
+// Package find looks a word up among all that stands on the page: controls, numbers,
+// checks, tables, steps, words of the trade and places.
+package find
+
+import (
+	"cmp"
+	"slices"
+	"strings"
+
+	"barkwright/core"
+	"barkwright/core/answer"
+	"barkwright/core/design"
+	"barkwright/core/stage"
+	"barkwright/core/units"
+)
+
+// Kind is what a thing on the page is.
+type Kind string
+
+// The kinds, as they are shown.
+const (
+	Control Kind = "set"
+	Number  Kind = "number"
+	Check   Kind = "check"
+	Table   Kind = "table"
+	Step    Kind = "step"
+	Word    Kind = "word"
+	Place   Kind = "place"
+)
+
+// Entry is one thing on the page.
+type Entry struct {
+	Kind Kind
+	// Key is its key among those of its kind: a place's is a stage's, or the id of a part
+	// of the page after a #.
+	Key, Name string
+	Home      stage.Key // empty for what stands at no stage
+}
+
+// Index is all that can be found of a boat.
+type Index struct{ entries []indexed }
+
+type indexed struct {
+	Entry
+	// name are the words of the name and more what else is said of it, of less weight: in
+	// small letters, without the plural's s.
+	name, more []string
+	large      bool // it stands large or in sight somewhere
+}
+
+// New lists all that stands on the page of a canoe.
+func New(c core.Canoe, w core.Water, s units.System) Index {
+	var x Index
+	large := map[string]bool{}
+	for _, st := range stage.All() {
+		for _, key := range append(slices.Clone(st.Large), st.InSight...) {
+			large[key] = true
+		}
+	}
+	add := func(kind Kind, key, name string, home stage.Key, more string) {
+		at := indexed{Entry: Entry{kind, key, name, home}, name: stems(name), more: stems(more)}
+		at.large = large[key] && (kind == Control || kind == Number)
+		x.entries = append(x.entries, at)
+	}
+	for _, st := range stage.All() {
+		add(Place, string(st.Key), st.Name, "", st.Short+" "+st.Asked)
+	}
+	for _, p := range places {
+		add(Place, p.key, p.name, "", p.more)
+	}
+	for _, p := range design.Params() {
+		if p.Paddler <= 1 {
+			add(Control, p.Key, p.Label, p.Home, p.Help)
+		}
+	}
+	for _, n := range append(answer.All(c), answer.Water(c, w)...) {
+		add(Number, n.Key, n.Label(s), n.Home, n.Short)
+	}
+	for _, check := range answer.Checks(c) {
+		add(Check, check.Key, check.Label, check.Home, "")
+	}
+	for _, key := range answer.TableKeys() {
+		t, _ := answer.MakeTable(c, key)
+		add(Table, key, t.Title, t.Home, columns(t))
+	}
+	for _, t := range answer.CurveTables(w) {
+		add(Table, t.Key, t.Title, t.Home, columns(t))
+	}
+	for _, st := range stage.All() {
+		for _, step := range st.Steps {
+			add(Step, step.Key, step.Text(s), st.Key, step.Tool)
+		}
+	}
+	for _, word := range stage.Words() {
+		add(Word, word.Term, word.Term, "", word.Sense(s))
+	}
+	return x
+}
+
+func columns(t answer.Table) string {
+	var b strings.Builder
+	for _, c := range t.Columns {
+		b.WriteString(c.Label + " ")
+	}
+	return b.String()
+}
+
+// places are those that are no stage.
+var places = []struct{ key, name, more string }{
+	{"#designs", "Boats and files", "shelf copy remove save open file line of text reset"},
+	{"#starting", "Start from a boat", "starting boats examples invented"},
+	{"#measured-boat", "A measured boat", "record measurements fit paste"},
+	{"#built", "As built", "readings tape corrections"},
+	{"#paper", "Paper and files", "print build sheets patterns full size scale SVG CSV roll A4 Letter"},
+	{"#words", "Words used here", "glossary terms meaning first minute help"},
+	{"#units", "Units", "feet inches millimetres metric"},
+	{"#licences", "Licences", "notices"},
+}
+
+// MostLines is how many things are shown at once, mostOfAKind how many of one kind before
+// the best of the others.
+const (
+	MostLines   = 8
+	mostOfAKind = 2
+)
+
+// Find lists what answers a question best, the best first, MostLines at most.
+func (x Index) Find(question string) []Entry {
+	wanted := asked(question)
+	if len(wanted) == 0 {
+		return nil
+	}
+	type found struct {
+		Entry
+		score float64
+	}
+	var all []found
+	for i := range x.entries {
+		if score := x.entries[i].score(wanted, question); score > 0 {
+			all = append(all, found{x.entries[i].Entry, score})
+		}
+	}
+	slices.SortStableFunc(all, func(a, b found) int { return cmp.Compare(b.score, a.score) })
+	var lines, others []Entry
+	of := map[Kind]int{}
+	for _, f := range all {
+		if of[f.Kind]++; of[f.Kind] <= mostOfAKind {
+			lines = append(lines, f.Entry)
+		} else {
+			others = append(others, f.Entry)
+		}
+	}
+	lines = append(lines, others...)
+	return lines[:min(len(lines), MostLines)]
+}

@@ -1,0 +1,103 @@
+package find_test
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"barkwright/core"
+	"barkwright/core/answer"
+	"barkwright/core/design"
+	"barkwright/core/stage"
+	"barkwright/core/units"
+	"barkwright/wasm/find"
+)
+
+func index() find.Index {
+	c := core.Evaluate(design.Default())
+	return find.New(c, core.OnWater(c), units.Imperial16)
+}
+
+// What a builder would type, and what must be among the lines; the first is the best.
+func TestFindsWhatIsAsked(t *testing.T) {
+	x := index()
+	for question, want := range map[string][]string{
+		"rib":               {"set ribs", "table ribs", "place rib", "word Rib", "number ribs.count"},
+		"ribs":              {"set ribs", "table ribs"},
+		"post":              {"table posts", "number post.middle", "word Post"},
+		"how much root":     {"number root.total", "number root.dug"},
+		"tippy":             {"check afloat.steady"},
+		"How long is a rib": {"number ribs.longest"},
+		"wide":              {"set beam"},
+		"glue":              {"number materials.pitch"},
+		"rocker":            {"set rocker", "word Rocker"},
+		"leak":              {"step keep.find"},
+		"metric":            {"place #units"},
+		"print":             {"place #paper"},
+		"how many trees":    {"number tree.girth"},
+		"stem bend":         {"number stem.verdict"},
+		"crossbar":          {"set thwarts"},
+		"inw":               {"set inwaleThickness"},
+		"glossary":          {"place #words"},
+	} {
+		var got []string
+		for _, e := range x.Find(question) {
+			got = append(got, string(e.Kind)+" "+e.Key)
+		}
+		assert.LessOrEqual(t, len(got), find.MostLines, question)
+		for _, w := range want {
+			assert.Contains(t, got, w, question)
+		}
+	}
+	for _, nothing := range []string{"", " ", "how many of the", "xyzzy", "-", "?"} {
+		assert.Empty(t, x.Find(nothing), nothing)
+	}
+}
+
+// Whatever stands on the page is found by its own name.
+func TestEverythingIsFoundByItsName(t *testing.T) {
+	x := index()
+	c := core.Evaluate(design.Default())
+	finds := func(kind find.Kind, key, name string) {
+		for _, e := range x.Find(name) {
+			if e.Kind == kind && e.Name == name {
+				return
+			}
+		}
+		assert.Fail(t, "not found", "%s %s by %q", kind, key, name)
+	}
+	for _, p := range design.Params() {
+		if p.Paddler <= 1 {
+			finds(find.Control, p.Key, p.Label)
+		}
+	}
+	for _, n := range answer.All(c) {
+		finds(find.Number, n.Key, n.Label(units.Imperial16))
+	}
+	for _, key := range answer.TableKeys() {
+		table, _ := answer.MakeTable(c, key)
+		finds(find.Table, key, table.Title)
+	}
+	for _, w := range stage.Words() {
+		finds(find.Word, w.Term, w.Term)
+	}
+	for _, s := range stage.All() {
+		finds(find.Place, string(s.Key), s.Name)
+		for _, step := range s.Steps {
+			finds(find.Step, step.Key, step.Text(units.Imperial16))
+		}
+	}
+}
+
+// Each everyday word leads somewhere.
+func TestEverydayWordsLeadSomewhere(t *testing.T) {
+	x := index()
+	words := find.Everyday()
+	require.Greater(t, len(words), 60)
+	for _, word := range words {
+		assert.NotEmpty(t, x.Find(word), word)
+		assert.Equal(t, strings.ToLower(word), word)
+	}
+}
