@@ -16,7 +16,7 @@ func TestFirstMinute(t *testing.T) {
 	const shows = `document.getElementById('first-minute').checkVisibility()`
 	for _, s := range []screen{desktop, phone, {name: "narrow", width: 320, height: 640, density: 1}} {
 		t.Run(s.name, func(t *testing.T) {
-			p := openAfter(t, at("choose"), s)
+			p := open(t, s.at("choose"))
 			require.True(t, eval[bool](p, shows))
 			said := eval[string](p, `[...document.querySelectorAll('#first-minute > p')].find(e => e.checkVisibility()).innerText`)
 			for _, of := range []string{"made", "before", "stick", "number", "purple mark"} {
@@ -49,7 +49,7 @@ func TestFirstMinute(t *testing.T) {
 func TestFindByKeys(t *testing.T) {
 	for _, s := range []screen{desktop, {name: "narrow", width: 320, height: 640, density: 1}} {
 		t.Run(s.name, func(t *testing.T) {
-			p := openAfter(t, at("choose"), s)
+			p := open(t, s.at("choose"))
 			const pointed = `document.getElementById(document.getElementById('find-field').getAttribute('aria-activedescendant'))`
 			ask := func(question, goes string) {
 				p.keys("/")
