@@ -31,6 +31,7 @@ var levels = [][]string{
 	{"wasm/scene/view"},
 	{"wasm/keep", "wasm/find"},
 	{"wasm/work", "wasm/paint/mesh"},
+	{"wasm/bench"},
 	{"wasm/markup", "wasm/hands"},
 	{"wasm/desk"},
 	{"wasm/paint", "wasm/bridge"},

@@ -83,6 +83,29 @@
     addEventListener('resize', measureRoom);
   }
 
+  // The screen stays awake at the bench. A browser lets the lock go when the page is out of
+  // sight, so it is asked for again when it is seen; one that refuses is told of.
+  let awake = false, lock = null;
+  const ask = async () => {
+    try {
+      const got = await navigator.wakeLock.request('screen');
+      if (!awake || lock) { got.release(); return; }
+      lock = got;
+      lock.addEventListener('release', () => { if (lock === got) lock = null; });
+    } catch { if (awake && !document.hidden) dispatchEvent(new Event('maysleep')); }
+  };
+  window.stayAwake = on => {
+    awake = on;
+    if (on) { ask(); return; }
+    lock?.release();
+    lock = null;
+  };
+  document.addEventListener('visibilitychange', () => { if (awake && !lock && !document.hidden) ask(); });
+
+  const contrast = matchMedia('(prefers-contrast: more)');
+  window.moreContrast = () => contrast.matches;
+  contrast.addEventListener('change', () => dispatchEvent(new Event('contrast')));
+
   // What browsers may refuse, each with an answer instead of an exception.
   // Stores go by their names: localStorage, sessionStorage.
   window.keepText = (store, key, text) => {

@@ -38,6 +38,12 @@ type Line struct {
 	Reading *record.Datum
 }
 
+// Taped tells whether the figure is a length that a tape reads.
+func (l Line) Taped() bool {
+	k := l.Kind
+	return k == units.Length || k == units.SmallLength || k == units.Thickness || k == units.Offset
+}
+
 // Lists are a stage's lists of a canoe, those without a line left out.
 func Lists(c core.Canoe, st *stage.Stage, s units.System) []List {
 	var all []List

@@ -61,6 +61,7 @@ func (p *page) start() {
 		p.listenTools()
 		p.listenPlaces()
 		p.listenFind()
+		p.listenBench()
 		p.listenToolbars()
 		p.listenPicture()
 		p.listenRaise()
@@ -77,6 +78,7 @@ func (p *page) start() {
 		p.started = true
 		p.guard(p.follow)
 		p.turnIn(0)
+		p.reply(p.desk.ResumeBench())
 		p.root().Get("dataset").Set("ready", "true")
 		p.save()
 	})

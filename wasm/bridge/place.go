@@ -128,7 +128,7 @@ func (p *page) hidePlaces() {
 
 // placeKey answers the page's single keys, outside fields.
 func (p *page) placeKey(e js.Value) {
-	if e.Get("ctrlKey").Bool() || e.Get("metaKey").Bool() || e.Get("altKey").Bool() ||
+	if p.desk.BenchOpen() || e.Get("ctrlKey").Bool() || e.Get("metaKey").Bool() || e.Get("altKey").Bool() ||
 		e.Get("target").Call("matches", "input:not([type=range], [type=checkbox]), textarea, select").Bool() {
 		return
 	}
@@ -140,6 +140,8 @@ func (p *page) placeKey(e js.Value) {
 	case "/":
 		e.Call("preventDefault")
 		p.openFind(true)
+	case "w", "W":
+		p.atBench("open:" + string(p.places.at))
 	case "b", "B":
 		p.setPicture("big")
 	case "f", "F":

@@ -22,8 +22,11 @@ func (p *page) reply(r desk.Reply) {
 		p.shelved()
 	case r.Changed:
 		p.refresh()
+	case r.Ticked:
+		p.showSteps()
+		p.showControls()
 	}
-	if (r.TookUp || r.Changed) && !r.KeepNothing {
+	if (r.TookUp || r.Changed || r.Ticked) && !r.KeepNothing {
 		p.save()
 	}
 	if r.Shelf {
@@ -42,6 +45,9 @@ func (p *page) reply(r desk.Reply) {
 		p.id(id).Set("value", text)
 	}
 	p.fillAll(r.Markup)
+	if r.Bench {
+		p.showBench()
+	}
 	if r.Focus != "" {
 		p.id(r.Focus).Call("focus")
 	}

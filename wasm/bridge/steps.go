@@ -87,6 +87,7 @@ func (p *page) showSteps() {
 		})
 		each(p.document, `[data-noted="`+string(k)+`"]`, func(e js.Value) { setHTML(e, markup.Noted(p.work.Noted(k))) })
 	}
+	p.showBench()
 }
 
 // today is the day on the user's calendar.

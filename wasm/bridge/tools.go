@@ -17,7 +17,8 @@ func (p *page) listenTools() {
 		"check": p.goCheck, "hold": p.takeInHand, "hand": p.pressedHand, "picture": p.setPicture,
 		"only": p.nextOnly, "layer": p.nextLayer,
 		"minute": p.firstMinute,
-		"jot":    p.jot, "cure": p.cure, "read": p.readTape,
+		"bench":  p.atBench, "turnsSun": p.turnSun,
+		"jot": p.jot, "cure": p.cure, "read": p.readTape,
 	}
 	p.on(p.document, "click", func(e js.Value) {
 		b := e.Get("target").Call("closest", "button")

@@ -6,6 +6,7 @@ import (
 	"barkwright/core/design"
 	"barkwright/core/record"
 	"barkwright/core/units"
+	"barkwright/wasm/bench"
 	"barkwright/wasm/keep"
 	"barkwright/wasm/markup"
 	"barkwright/wasm/work"
@@ -30,6 +31,7 @@ type Desk struct {
 	opened bool
 	faults int
 
+	bench  bench.Bench
 	paper  paper
 	record recorded
 }

@@ -13,6 +13,10 @@ type Reply struct {
 	// TookUp tells that another boat is in hand, Changed that this one is another or its
 	// record. KeepNothing tells that what came in hand is as it is kept.
 	TookUp, Changed, KeepNothing bool
+	// Ticked tells that what is done of the work is another, or what is noted of it.
+	Ticked bool
+	// Bench tells that the bench shows something else, or is open or closed now.
+	Bench bool
 	// Shelf tells that the lists of boats are others.
 	Shelf bool
 	Says  []Said

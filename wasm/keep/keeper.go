@@ -214,6 +214,24 @@ func (k *Keeper) SetPlace(name string) { k.shared.Set(placeKey, name) }
 // SetMet remembers whether the user knows the page, and has closed what it says first.
 func (k *Keeper) SetMet(met bool) { k.shared.Set(metKey, strconv.FormatBool(met)) }
 
+// Bench is what SetBench was last given, or empty.
+func (k *Keeper) Bench() string {
+	text, _ := k.shared.Get(benchKey)
+	return text
+}
+
+// SetBench remembers the line in hand at the bench; empty where it is closed.
+func (k *Keeper) SetBench(place string) { k.shared.Set(benchKey, place) }
+
+// Sun is what SetSun was last given, or empty.
+func (k *Keeper) Sun() string {
+	text, _ := k.shared.Get(sunKey)
+	return text
+}
+
+// SetSun remembers whether the page is shown for sunlight on this device.
+func (k *Keeper) SetSun(id string) { k.shared.Set(sunKey, id) }
+
 // Old returns the boats under the one key that older pages used. It returns none once
 // they have been taken over: call Taken then.
 func (k *Keeper) Old() (f file.File, ok bool) {

@@ -28,6 +28,8 @@ const (
 	unitsKey  = Prefix + "units"
 	placeKey  = Prefix + "place"
 	metKey    = Prefix + "met" // boot.js reads it too
+	benchKey  = Prefix + "bench"
+	sunKey    = Prefix + "sun"
 	opening   = Prefix + "opening"
 	probe     = Prefix + "probe"
 )

@@ -37,7 +37,7 @@ func Results(c core.Canoe, w core.Water, s units.System) string {
 	for i, st := range stage.All() {
 		id := "at-" + string(st.Key)
 		b.WriteString(`<section class="step" id="` + id + `" data-place="` + string(st.Key) + `"><h2>` + strconv.Itoa(i+1) + " " +
-			draw.Escape(st.Name) + `</h2><p class="asked">` + draw.Escape(st.Asked) + "</p>" + cautions(st) +
+			draw.Escape(st.Name) + `</h2><p class="asked">` + draw.Escape(st.Asked) + "</p>" + toBench(st) + cautions(st) +
 			`<div class="checks" data-checks="` + string(st.Key) + `"></div><div class="numbers">`)
 		for _, n := range numbers {
 			if n.Home == st.Key {

@@ -3,7 +3,7 @@ package work
 import (
 	"strconv"
 
-	"barkwright/core/answer"
+	"barkwright/core/lines"
 	"barkwright/core/stage"
 	"barkwright/core/tally"
 	"barkwright/core/units"
@@ -42,8 +42,7 @@ func (w *Work) Steps(k stage.Key) []StepShown {
 }
 
 func (w *Work) rowsOf(table string) int {
-	t, _ := answer.MakeTable(w.Canoe(), table)
-	return len(t.Rows)
+	return len(lines.Keys(w.Canoe(), table))
 }
 
 // Progress is how many of a stage's steps are done, and how many there are.

@@ -32,15 +32,16 @@ type parts struct {
 // read gathers every part but the program from the web folder.
 func read(web string) (parts, error) {
 	p := parts{Form: form(), Notches: notches(), Cells: cells()}
-	var media, paper, shed string
-	for name, to := range map[string]*string{"index.html": &p.Page, "style.css": &p.Style, "paper.css": &paper, "shed.css": &shed, "media.css": &media, "boot.js": &p.Boot, "CONTACT.txt": &p.Contact} {
+	var media, paper, shed, bench string
+	for name, to := range map[string]*string{"index.html": &p.Page, "style.css": &p.Style, "paper.css": &paper, "shed.css": &shed, "media.css": &media,
+		"bench.css": &bench, "boot.js": &p.Boot, "CONTACT.txt": &p.Contact} {
 		text, err := os.ReadFile(filepath.Join(web, name))
 		if err != nil {
 			return p, err
 		}
 		*to = string(text)
 	}
-	p.Style += paper + shed + media
+	p.Style += paper + shed + media + bench
 	root, err := goroot()
 	if err != nil {
 		return p, err
