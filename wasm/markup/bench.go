@@ -79,10 +79,10 @@ func box(done bool) string {
 func beside(v bench.View) string {
 	var words []string
 	if v.Then != "" {
-		words = append(words, "Then "+v.Then+".")
+		words = append(words, "Then: "+v.Then+".")
 	}
 	if v.Before != "" {
-		words = append(words, "Before "+v.Before+".")
+		words = append(words, "Before: "+v.Before+".")
 	}
 	return draw.Escape(unbroken(strings.Join(words, " ")))
 }

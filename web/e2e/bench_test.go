@@ -51,7 +51,7 @@ func (p *tab) clickOn(selector string) {
 // A thumb ticks and goes on, a finger's way to the side steps without a tick, and one that
 // is short or steep does nothing; the page opens again on the same line.
 func TestBenchByThumb(t *testing.T) {
-	p := openAfter(t, at("rib")+wakes, phone)
+	p := openAfter(t, forget+wakes, phone.at("rib"))
 	tap := func(selector string) {
 		p.Helper()
 		at := eval[[]float64](p, `(r => [r.left + r.width / 2, r.top + r.height / 2])(document.querySelector(%q).getBoundingClientRect())`, selector)
@@ -85,7 +85,7 @@ func TestBenchByThumb(t *testing.T) {
 // By keys: W opens, Space and Enter tick once however long they are held, arrows, Home and
 // End step; Undo takes the tick back; Escape closes.
 func TestBenchByKeys(t *testing.T) {
-	p := openAfter(t, at("rib")+wakes, desktop)
+	p := openAfter(t, forget+wakes, desktop.at("rib"))
 	want := benchLines(t, stage.Rib)
 	last := len(want) - 1
 	p.keys("w")
@@ -108,6 +108,7 @@ func TestBenchByKeys(t *testing.T) {
 	p.settle()
 	assert.Equal(t, fmt.Sprintf("1 of %d, 1 done", len(want)), p.counted())
 	p.keys(kb.Escape)
+	p.settle()
 	assert.False(t, eval[bool](p, `document.getElementById('bench').open`))
 	assert.Equal(t, "1 of "+fmt.Sprint(len(want)), eval[string](p, `document.querySelector('[data-stands="rib.drive"]').textContent`))
 	p.keys("w")
@@ -116,7 +117,7 @@ func TestBenchByKeys(t *testing.T) {
 
 // Ticks and the line in hand outlast the page.
 func TestBenchIsKept(t *testing.T) {
-	p := openAfter(t, "window.stay = 'barkwright.place'"+wakes, phone, own(t))
+	p := openAfter(t, wakes, phone.at(asKept), own(t))
 	p.notch(stage.Lace)
 	want := benchLines(t, stage.Lace)
 	p.keys("w")
@@ -138,7 +139,7 @@ func TestScreenMaySleep(t *testing.T) {
 		"missing": `; Object.defineProperty(navigator, 'wakeLock', {value: undefined})`,
 		"refused": `; Object.defineProperty(navigator, 'wakeLock', {value: {request: async () => { throw new Error('no'); }}})`,
 	} {
-		p := openAfter(t, at("rib")+prelude, phone)
+		p := openAfter(t, forget+prelude, phone.at("rib"))
 		p.keys("w")
 		p.wait(`document.getElementById('bench-sleeps').checkVisibility()`)
 		assert.Equal(t, "", eval[string](p, `document.getElementById('bench-sleeps').hidden ? 'hidden' : ''`), name)
@@ -150,9 +151,10 @@ func TestScreenMaySleep(t *testing.T) {
 func TestBenchIsReadFromTwoPaces(t *testing.T) {
 	for _, size := range [][2]int64{{390, 844}, {320, 640}, {844, 390}, {768, 1024}, {1366, 768}, {1920, 1080}} {
 		name := fmt.Sprintf("bench %dx%d", size[0], size[1])
-		p := openAfter(t, at("rib")+wakes, screen{name: name, width: size[0], height: size[1], density: 1})
+		p := openAfter(t, forget+wakes, screen{name: name, width: size[0], height: size[1], density: 1, place: "rib"})
 		for _, k := range []stage.Key{stage.Rib, stage.Lace, stage.Gather, stage.Gunwales} {
 			p.keys(kb.Escape)
+			p.settle()
 			p.notch(k)
 			p.keys("w")
 			for range 3 {
@@ -195,7 +197,7 @@ func TestSunlight(t *testing.T) {
 		}
 		return [seen + ' texts', ...new Set(bad)];
 	})()`
-	p := openAfter(t, at("rib")+wakes, phone)
+	p := openAfter(t, forget+wakes, phone.at("rib"))
 	p.keys("w")
 	p.clickOn(`#bench [data-turns-sun]`)
 	check := func(where string) {
@@ -209,13 +211,14 @@ func TestSunlight(t *testing.T) {
 	p.clickOn(`[data-bench=all]`)
 	check("all lines")
 	p.keys(kb.Escape)
+	p.settle()
 	for _, k := range []string{"rib", "gather", "pitch", "shed"} {
 		p.notch(stage.Key(k))
 		check(k)
 	}
 	p.shot("sun page")
 
-	q := openAfter(t, at("rib")+`; const real = matchMedia; window.matchMedia = text => text.includes('contrast') ? {matches: true, addEventListener() {}} : real(text)`, desktop)
+	q := openAfter(t, forget+`; const real = matchMedia; window.matchMedia = text => text.includes('contrast') ? {matches: true, addEventListener() {}} : real(text)`, desktop.at("rib"))
 	assert.Equal(t, "true", eval[string](q, `document.documentElement.dataset.sun`))
 	q.keys("w")
 	q.clickOn(`#bench [data-turns-sun]`)
@@ -226,7 +229,7 @@ func TestSunlight(t *testing.T) {
 // boat as built; farther off than half an inch it says what would change, and changes
 // nothing until it is asked to. Any other is noted.
 func TestTape(t *testing.T) {
-	p := openAfter(t, at("lace")+wakes, phone)
+	p := openAfter(t, forget+wakes, phone.at("lace"))
 	p.keys("w")
 	eval[bool](p, `(s => { s.value = 'Sheer heights'; s.dispatchEvent(new Event('change')); return true; })(document.getElementById('bench-list'))`)
 	p.settle()
@@ -252,5 +255,6 @@ func TestTape(t *testing.T) {
 	p.clickOn(`[data-bench=save]`)
 	assert.Contains(t, eval[string](p, `document.getElementById('bench-said').textContent`), "It is noted.")
 	p.keys(kb.Escape)
+	p.settle()
 	assert.Contains(t, eval[string](p, `document.querySelector('[data-noted=lace]').textContent`), "the tape reads")
 }
