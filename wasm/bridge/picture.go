@@ -122,7 +122,7 @@ func (p *page) rowTouched(e js.Value) {
 
 // look zooms or moves the picture by a named step.
 func (p *page) look(step string) {
-	p.view = p.view.Look(step, p.picture.Size())
+	p.view = view.Look(p.work.Canoe(), p.view, step, p.picture.Size())
 	p.draw()
 }
 

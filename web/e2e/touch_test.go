@@ -210,13 +210,13 @@ func TestHandleFollowsTheMouseAsVerdictsCome(t *testing.T) {
 	verdicts := map[string]bool{}
 	p.do(chromedp.MouseEvent(chromedp.MouseMoved, x, y), chromedp.MouseEvent(chromedp.MousePressed, x, y, chromedp.Button("left")))
 	for i := 1; i <= 9; i++ {
-		p.do(chromedp.MouseEvent(chromedp.MouseMoved, x, y+float64(3*i), chromedp.Button("left")))
+		p.do(chromedp.MouseEvent(chromedp.MouseMoved, x, y+float64(2*i), chromedp.Button("left")))
 		p.settle()
 		at, _ := p.value("beam")
-		assert.InDelta(t, (start-h.PerPixel*float64(3*i))/units.Inch, at, param.Step(units.Imperial16)/units.Inch/2+1e-6, "%d pixels", 3*i)
+		assert.InDelta(t, (start-h.PerPixel*float64(2*i))/units.Inch, at, param.Step(units.Imperial16)/units.Inch/2+1e-6, "%d pixels", 2*i)
 		verdicts[eval[string](p, `document.getElementById('head-checks').textContent`)] = true
 	}
-	p.do(chromedp.MouseEvent(chromedp.MouseReleased, x, y+27, chromedp.Button("left")))
+	p.do(chromedp.MouseEvent(chromedp.MouseReleased, x, y+18, chromedp.Button("left")))
 	assert.Greater(t, len(verdicts), 1, "a verdict changed on the way")
 }
 

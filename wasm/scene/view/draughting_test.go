@@ -80,6 +80,41 @@ func TestRowsOfMeasures(t *testing.T) {
 	assert.Contains(t, bed, "sides up")
 }
 
+// Nearer by, every rib is numbered, and nearer still lettered with its length.
+func TestZoomLettersMore(t *testing.T) {
+	c := core.Evaluate(design.Default())
+	v := scene.View{State: scene.Finished, Zoom: 1, Only: scene.TopOnly}
+	count := func() (n int) {
+		said := " " + lettering(view.Draw(c, v, large)) + " "
+		for _, r := range c.Frame.Ribs {
+			if strings.Contains(said, fmt.Sprintf(" %d ", r.Number)) || strings.Contains(said, fmt.Sprintf(" %d: ", r.Number)) {
+				n++
+			}
+		}
+		return n
+	}
+	whole := count()
+	v.Zoom = 2.5
+	assert.Greater(t, count(), whole, "of half as many ribs in sight")
+	v.Zoom, v.PanX, v.PanY = 4, 0, -600
+	rib := c.Frame.Ribs[3]
+	assert.Contains(t, lettering(view.Draw(c, v, large)), fmt.Sprintf("%d: %s", rib.Number,
+		units.Length.Format(rib.Length, units.Imperial16)))
+}
+
+// The first step nearer keeps the side view's middle where it is; later ones the picture's.
+func TestNearerGoesToTheSideView(t *testing.T) {
+	c := core.Evaluate(design.Default())
+	v := scene.View{State: scene.Finished, Zoom: 1}
+	near := view.Look(c, v, "in", large)
+	assert.InDelta(t, v.Look("in", large).Zoom, near.Zoom, 1e-12)
+	assert.Less(t, near.PanY, 0.0, "the side view is the lower one")
+	assert.Equal(t, near.Look("in", large), view.Look(c, near, "in", large))
+	assert.Equal(t, v, view.Look(c, v, "fit", large))
+	v.Only = scene.TopOnly
+	assert.Equal(t, v.Look("in", large), view.Look(c, v, "in", large))
+}
+
 // With names every view letters ten to fourteen parts and no measure; plain letters neither.
 func TestLayers(t *testing.T) {
 	c := core.Evaluate(design.Default())

@@ -19,6 +19,9 @@ type called struct {
 // names letters the parts round each view, with a line to each.
 func (p *pen) names(c core.Canoe, l layout) {
 	bed := p.View.State == scene.OnTheBed
+	if l.titled {
+		p.lineKinds(bed)
+	}
 	if l.hasTop {
 		parts, reach := namesTop(c), 0.0
 		if bed {
@@ -33,6 +36,43 @@ func (p *pen) names(c core.Canoe, l layout) {
 			parts = namesSideOnBed(c)
 		}
 		p.call(l.side, parts, c.Hull.Sheer(0), reachOf(c, p.View.State).low)
+	}
+}
+
+// lineKinds says in a row at the foot what the kinds of lines stand for.
+func (p *pen) lineKinds(bed bool) {
+	kinds := []struct {
+		name  string
+		role  draw.Role
+		width float64
+		dash  []float64
+	}{
+		{"edge of the bark", draw.Ink, scene.OutlineWidth, nil},
+		{"seam", draw.Seam, scene.TimberWidth, scene.ShortDash},
+		{"joint of sheets", draw.Seam, scene.StrongWidth, scene.SheetDash},
+		{"centre line", draw.Faint, scene.HairWidth, scene.CentreDash},
+	}
+	if bed {
+		kinds = append(kinds, struct {
+			name  string
+			role  draw.Role
+			width float64
+			dash  []float64
+		}{"not built yet", draw.Faint, scene.TimberWidth, scene.ShortDash})
+	} else {
+		kinds[2].dash = nil
+	}
+	sample := 2.4 * p.Letter
+	x, y := p.Letter, p.List.Height-0.8*p.Letter
+	for _, kind := range kinds {
+		n := p.Say(scene.RankExtra, kind.name, draw.Ink, draw.Paper, scene.SpotAt(x+sample+0.4*p.Letter, y, draw.Start))
+		n.Spare = true
+		n.With = func(label draw.Box) []draw.Op {
+			right := label.Left - 0.4*p.Letter
+			return []draw.Op{draw.Stroke{Role: kind.role, Width: kind.width * p.Weight, Dash: kind.dash,
+				Points: []draw.Point{{X: right - sample, Y: y}, {X: right, Y: y}}}}
+		}
+		x += sample + draw.Lettered(kind.name, p.Letter, false) + 2*p.Letter
 	}
 }
 
