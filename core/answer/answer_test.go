@@ -115,7 +115,7 @@ func TestChecksSayWhatToChange(t *testing.T) {
 				if want != answer.Within {
 					assert.Contains(t, w.Text(units.Imperial16), "laminations would be within guide")
 				} else {
-					assert.Contains(t, w.Text(units.Imperial16), "test first")
+					assert.Contains(t, w.Text(units.Imperial16), "a trial piece first")
 				}
 			}
 		}

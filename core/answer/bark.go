@@ -23,7 +23,7 @@ func barkNumbers(c core.Canoe) []*Number {
 			working("twice the greatest half girth, on the bed or finished, # and # to trim at the gunwale",
 				length(n.Width/2-d.GunwaleTurn), small(d.GunwaleTurn))).short("Bark width"),
 		number(stage.Gather, "bark.treeDiameter", "Tree for a sheet that wide, diameter where it is taken",
-			units.SmallLength, n.TreeWidth.Diameter, fromGeometry+"; the grain runs round the tree (AC, p. 15)",
+			units.SmallLength, n.TreeWidth.Diameter, fromGeometry+"; the grain runs round the tree ("+fromAdney+", p. 15)",
 			working("width # over 3.1416, with nothing allowed for torn edges or the trunk's taper",
 				length(n.Width))).up(),
 		number(stage.Gather, "bark.treeGirth", "That tree, by a tape round it there", units.Length, n.TreeWidth.Girth,
@@ -81,7 +81,7 @@ func seamNumbers(c core.Canoe) []*Number {
 		printed(stage.Bark, "root.seams", "Split root for the seams, before waste", units.Run, b.Root.Split,
 			fromAdney+", pp. 43-48",
 			working("#: over and over takes the bite, the slant and two thicknesses; two strands take twice the "+
-				"pitch and the thickness", many(stitches(b), "stitch", "stitches"))).by(known.Estimate),
+				"stitch and the thickness", many(stitches(b), "stitch", "stitches"))).by(known.Estimate),
 		number(stage.Bark, "root.seamsWaste", "Split root for the seams, with waste", units.Run, b.Root.WithWaste,
 			fromBuilders,
 			working("# and # of it for waste", run(b.Root.Split).rough(), percent(c.Design.RootWaste))).up(),

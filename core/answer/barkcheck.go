@@ -76,7 +76,7 @@ func barkText(c core.Canoe) func(units.System) string {
 			}
 			add(lead+"# for the sides, the longest # long", many(strips, "strip", "strips"), length(stripLength))
 		}
-		add("; with that she would take # of sewing in joints and panels", run(joined))
+		add("; with that it would take # of sewing in joints and panels", run(joined))
 	case joined > 0:
 		add("# of sewing in joints and panels", run(joined))
 		if len(l.Beside) > 0 {
@@ -84,13 +84,13 @@ func barkText(c core.Canoe) func(units.System) string {
 				run(l.Wide.Root))
 		}
 	default:
-		add("one sheet covers her, with # to trim", small(c.Design.GunwaleTurn))
+		add("one sheet covers it, with # to trim", small(c.Design.GunwaleTurn))
 	}
 	if c.Skin != nil && c.Skin.Makes != nil && l.Verdict() == bark.CannotBeBuilt {
 		if c.Skin.Makes.Length > 0 {
-			add("; the longest boat of these proportions they make is #", length(c.Skin.Makes.Length))
+			add("; the longest boat of this shape they make is #", length(c.Skin.Makes.Length))
 		} else {
-			add("; they make no boat of these proportions")
+			add("; they make no boat of this shape")
 		}
 	}
 	if lack := lowered(l); lack > 0 {

@@ -15,7 +15,8 @@ func goresTable(c core.Canoe) Table {
 		Key: "gores", Title: "Gores", Home: stage.Bark, Open: true, OnPaper: true,
 		Note: "Each side, from the middle forward; the same aft. Slash first, straight from the edge in to the foot, " +
 			"and turn the sides up; then about so much rides over at the edge. Trim it after turning up and fairing, " +
-			"edge to edge or to a lap (AC, pp. 41, 46). Where under " + units.SmallLength.Both(bark.LeastGore) + " rides " +
+			"edge to edge or to a lap (" + fromAdney +
+			", pp. 41, 46). Where under " + units.SmallLength.Both(bark.LeastGore) + " rides " +
 			"over it stays a slit. Where a sheet joint stands, the joint takes the gore's place. Depth is along the " +
 			"finished hull; what rides over, its angle and the two edges are on the bark laid flat.",
 	}

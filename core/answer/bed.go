@@ -37,7 +37,8 @@ func bedNumbers(c core.Canoe) []*Number {
 func postWorking(c core.Canoe, p frame.Post) func(units.System) string {
 	d := c.Design
 	x := p.X
-	return working("sheer # less inwale # and bark #, less the bed # there, and up with the bed under the heels #",
+	return working("sheer # less inwale # and bark #, less the bed # there, plus # that the bed under the heels "+
+		"lifts the boat by",
 		length(c.Hull.Sheer(x)), small(d.InwaleDepth), thin(d.BarkThickness), length(frame.BedHeight(c.Hull, x)),
 		length(frame.BedHeight(c.Hull, c.Hull.HeelX)-c.Hull.Bottom(c.Hull.HeelX)))
 }
@@ -64,7 +65,7 @@ const postStep = units.Foot
 // stationPosts are posts at even stations, for any that a builder wants between.
 func stationPosts(c core.Canoe) Table {
 	t := Table{
-		Key: "stationposts", Title: "Posts at every foot", Home: stage.Lace,
+		Key: "stationposts", Title: "Posts, foot by foot", Home: stage.Lace,
 		Note: "Between the thwarts a post may stand wherever the gunwale wants holding: these are its lengths. The " +
 			"boat is the same toward both ends.",
 	}

@@ -32,20 +32,20 @@ func rightingNumbers(c core.Canoe, w core.Water) []*Number {
 		return n
 	}
 	most := curve("afloat.maxRightingArm", "Largest righting arm, dry", units.Length, r.Most.Arm,
-		working("at # of heel, with # of freeboard left there", angle(r.Most.Waterplane.Heel).rough(),
+		working("at # of lean, with # of freeboard left there", angle(r.Most.Waterplane.Heel).rough(),
 			length(r.Most.Freeboard).rough()))
-	mostAt := curve("afloat.maxRightingHeel", "Heel at which it is largest", units.Angle, r.Most.Waterplane.Heel,
+	mostAt := curve("afloat.maxRightingHeel", "Lean at which it is largest", units.Angle, r.Most.Waterplane.Heel,
 		working("the arm is looked for from upright to where water comes over the gunwale"))
 	if r.State == afloat.Floats && !(r.Most.Arm > 0) {
-		mostAt = mostAt.absent("none rights her")
+		mostAt = mostAt.absent("none rights it")
 	}
-	swamp := curve("afloat.swampHeel", "Heel at which water comes over the gunwale", units.Angle,
+	swamp := curve("afloat.swampHeel", "Lean at which water comes over the gunwale", units.Angle,
 		r.Swamped.Waterplane.Heel,
-		working("the righting arm is # there; past it she fills, and no curve holds", length(r.Swamped.Arm).rough()))
+		working("the righting arm is # there; past it the boat fills, and no curve holds", length(r.Swamped.Arm).rough()))
 	switch {
 	case r.State == afloat.Floats && r.Vanishes:
 		swamp = swamp.absent("goes over dry")
-		swamp.Working = working("the righting arm falls to nothing at # of heel, before water comes over",
+		swamp.Working = working("the righting arm falls to nothing at # of lean, before water comes over",
 			angle(r.VanishAt).rough())
 	case r.State == afloat.Floats && !r.Swamps:
 		swamp = swamp.absent("none to 90°")
@@ -55,7 +55,7 @@ func rightingNumbers(c core.Canoe, w core.Water) []*Number {
 
 func leanNumbers(c core.Canoe, w core.Water) []*Number {
 	rest, heaviest := w.Lean.Rest, c.Afloat.Heaviest().Mass
-	lean := number(stage.Pitch, "afloat.lean", "Heel with a paddler leaning out", units.Angle, rest.Waterplane.Heel,
+	lean := number(stage.Pitch, "afloat.lean", "Lean with a paddler leaning out", units.Angle, rest.Waterplane.Heel,
 		fromStanding,
 		working("the middle of the heaviest paddler, #, moved # to the side, the shoulders two or three times as "+
 			"far, the others still", mass(heaviest).rough(), small(core.LeanDistance))).by(known.Estimate)

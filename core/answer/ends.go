@@ -37,6 +37,9 @@ const straightRadius = 1000
 
 func endNumbers(c core.Canoe) []*Number { return append(stemNumbers(c), closingNumbers(c)...) }
 
+// springback names how far a bent stem opens, as many times its radius.
+const springback = "Springback: the curve may open to so many times its radius"
+
 func stemNumbers(c core.Canoe) []*Number {
 	d, s, b := c.Design, c.Frame.Stem, c.Frame.Headboard
 	in := s.Innermost()
@@ -51,14 +54,14 @@ func stemNumbers(c core.Canoe) []*Number {
 	var back *Number
 	switch {
 	case in.WillNotFit:
-		back = printed(stage.Ends, "stem.springback", "Curve opens when let go, at least to at most", units.Ratio, 0,
+		back = printed(stage.Ends, "stem.springback", springback, units.Ratio, 0,
 			fromBending, working("the stem-piece leaves no radius to bend to")).absent(willNotFit)
 	case s.Springback.FullyStraight:
-		back = printed(stage.Ends, "stem.springback", "Curve opens when let go", units.Ratio, 1, fromBending,
+		back = printed(stage.Ends, "stem.springback", springback, units.Ratio, 1, fromBending,
 			working("a single strip bent to # times its thickness stays elastic",
 				ratio(in.Ratio))).in("may spring straight: dry it in the form").by(known.Estimate)
 	default:
-		back = printed(stage.Ends, "stem.springback", "Curve opens when let go, times its radius", units.Ratio,
+		back = printed(stage.Ends, "stem.springback", springback, units.Ratio,
 			(s.Springback.Low+s.Springback.High)/2, fromBending,
 			working("a single strip bent to # times its thickness; laminations lashed and not glued spring back "+
 				"each alone", ratio(in.Ratio))).between(s.Springback.Low, s.Springback.High)
@@ -225,7 +228,7 @@ type boardSize struct {
 func thwartsTable(c core.Canoe) Table {
 	t := Table{
 		Key: "thwarts", Title: "Thwarts", Home: stage.Gunwales, OnPaper: true, Blanks: []string{"As built"},
-		Note: "Shoulder to shoulder is the clear length between the gunwales; the tenons go through both inwales. " +
+		Note: "Clear length is from shoulder to shoulder, between the inwales; the tenons go through both inwales. " +
 			"Finished lengths: leave the tenons 1/2 in (13 mm) long and trim them when the gunwales stand. " +
 			"The middle one is single, the others stand fore and aft.",
 	}
@@ -233,7 +236,7 @@ func thwartsTable(c core.Canoe) Table {
 		ordinal[*frame.Thwart]("thwart", "Thwart from the middle", 0),
 		col("run", "Along the gunwale", units.Length, func(w *frame.Thwart) Cell { return num(w.Run) }),
 		col("station", "From amidships", units.Length, func(w *frame.Thwart) Cell { return num(w.X) }).screenOnly(),
-		col("shoulder", "Shoulder to shoulder", units.Length, func(w *frame.Thwart) Cell { return num(w.Shoulder) }),
+		col("shoulder", "Clear length", units.Length, func(w *frame.Thwart) Cell { return num(w.Shoulder) }),
 		col("ends", "End to end", units.Length, func(w *frame.Thwart) Cell { return num(w.EndToEnd) }),
 		col("longest", "Longest edge", units.Length, func(w *frame.Thwart) Cell { return num(w.Longest) }),
 		col("plan", "Shoulders off square", units.Angle, func(w *frame.Thwart) Cell { return num(w.PlanAngle) }),

@@ -24,7 +24,7 @@ func gunwaleNumbers(c core.Canoe) []*Number {
 			working("one between ribs and one outside each end rib a side: # ribs",
 				count(d.Ribs))).short("Groups").by(known.CommonPractice),
 		printed(stage.Lace, "lacing.pegs", "Pegs, both sides", units.Count, float64(l.Pegs), fromBuilders,
-			working("one in # of # groups, counted from the middle", count(d.PegEvery),
+			working("a peg every # of # groups, counted from the middle", count(d.PegEvery),
 				count(l.Count))).by(known.CommonPractice),
 		printed(stage.Lace, "lacing.turn", "Root in one turn", units.SmallLength, l.Turn, fromGeometry,
 			working("round inwale # and outwale # thick, the bark doubled # and down to the hole, at the middle of "+

@@ -11,7 +11,7 @@ import (
 // joineryTable is how gunwales, thwarts and ends are worked where they meet.
 func joineryTable(c core.Canoe) Table {
 	t := Table{
-		Key: "joinery", Title: "Joints of gunwales, thwarts and ends", Home: stage.Gunwales, OnPaper: true,
+		Key: "joinery", Title: "Joinery of gunwales, thwarts and ends", Home: stage.Gunwales, OnPaper: true,
 		Note: "After one building example printed in " + fromAdney + ": its own size where a joint has one, in " +
 			"proportion to your timber where it has not. Other builders work otherwise: the person teaching you " +
 			"comes first. Finished sizes.",

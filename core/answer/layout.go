@@ -44,7 +44,7 @@ func layoutNumbers(c core.Canoe) []*Number {
 		return n
 	}
 	return []*Number{
-		printed(stage.Gather, "bark.verdict", "Can she be built from this bark?", units.Count, float64(l.Verdict()),
+		printed(stage.Gather, "bark.verdict", "Can it be built from this bark?", units.Count, float64(l.Verdict()),
 			fromLaying, barkText(c)).in(verdictOfBark(c)),
 		printed(stage.Bark, "bark.pieces", "Pieces of bark", units.Count, float64(len(pieces)), fromLaying,
 			working("# on the bed and # for the sides, # of them wanting", count(len(l.Bed)),
@@ -210,8 +210,8 @@ func panelsTable(c core.Canoe) Table {
 		Note: "Where half of the sheet that lies there falls short of the edge. Length and width are what each " +
 			"strip is cut to: with the lap it is fitted with and the bark to trim. The middle one goes inside the " +
 			"bark on the bed, the next ones outside, lapped about 2 in (51 mm); trim the lap to the seam's when it " +
-			"fits. Exposed edges look toward the stern in the topsides, up amidships and down at the ends (AC, pp. " +
-			"42, 45).",
+			"fits. Exposed edges look toward the stern in the topsides, up amidships and down at the ends (" +
+			fromAdney + ", pp. 42, 45).",
 	}
 	strips := slices.Concat(c.Bark.Port, c.Bark.Star)
 	return fill(t, refs(strips),

@@ -49,7 +49,7 @@ func TestVerdictOfTheBark(t *testing.T) {
 	assert.NotContains(t, short.Text(units.Imperial16), "longest boat", "that is worked out when the control rests")
 	c := skinned(d)
 	assert.Contains(t, barkCheckOf(t, c, "bark.verdict").Text(units.Imperial16),
-		"the longest boat of these proportions they make is")
+		"the longest boat of this shape they make is")
 
 	narrow, _ := design.Lookup("sheetWidth")
 	thin := barkCheckOf(t, core.Evaluate(narrow.Set(design.Default(), 20*units.Inch)), "bark.verdict")

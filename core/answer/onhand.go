@@ -31,7 +31,7 @@ func onHandNumbers(c core.Canoe) []*Number {
 		}
 		return n
 	}
-	lack := laid(number(stage.Gather, "bark.short", "Bark wanting to the sheets on hand", units.Area, c.Bark.Short,
+	lack := laid(number(stage.Gather, "bark.short", "Bark still missing", units.Area, c.Bark.Short,
 		fromLaying,
 		working("in # pieces: see the cutting list", count(len(c.Bark.Wanting())))).by(known.Estimate), true)
 	if !lack.Absent && c.Bark.Short == 0 {
@@ -41,7 +41,7 @@ func onHandNumbers(c core.Canoe) []*Number {
 	}
 	return []*Number{
 		lack,
-		makesNumber("bark.largest", "Longest boat of these proportions they make", s.Makes,
+		makesNumber("bark.largest", "Longest boat of this shape from your bark", s.Makes,
 			"the hull and its frame scaled as a whole until the sheets just cover it; timbers stay as they are", laid),
 		makesNumber("bark.largestNarrower", "The same if every sheet comes # narrower", s.Narrower,
 			"each sheet narrower by #: an edge split, or a smaller tree", laid, small(onhand.NarrowerBy)),

@@ -13,7 +13,7 @@ import (
 // midsections were first read too.
 const bottomHeight = 3 * units.Inch
 
-const fromSection = fromShape + "; the rule from midsections drawn in AC (derived)"
+const fromSection = fromShape + "; the rule from midsections drawn in " + fromAdney + ", measured by this project"
 
 // sectionNumbers are the finished section amidships and what it makes of the bark on
 // the bed.

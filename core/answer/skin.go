@@ -62,19 +62,19 @@ func skinNumbers(c core.Canoe) []*Number {
 	return []*Number{
 		gores,
 		laid("bark.stretch", "Stretch left in the bark", units.Strain, f.P95,
-			working("with # gores cut each side, 95 parts in 100 of the skin stretch or gather by less than this; "+
+			working("with # gores cut each side, over 95 % of the skin the bark stretches or gathers less than this; "+
 				"the limit you set is #", count(cut), strain(c.Design.StretchLimit))).by(known.Estimate),
 		laid("bark.stretchMean", "Stretch left, on the whole", units.Strain, f.RMS,
 			working("the root of the mean square over all of the skin, along and across, with # gores cut each side",
 				count(cut))).by(known.Estimate),
-		laid("bark.stretchAt", "Where it is most, fore and aft of amidships", units.Length, f.Where.X,
+		laid("bark.stretchAt", "Where the bark is stretched most, from amidships", units.Length, f.Where.X,
 			working("# along the bed and # out from its centre line, in all four quarters alike", length(f.Where.X),
 				length(f.Where.Y))),
 		laid("bark.flatLength", "Bark on the bed, length", units.Length, f.Length,
 			working("laid flat from tip to tip, for a boat # overall", length(c.Design.Length))),
 		laid("bark.flatOver", "Bark on the bed, longer than the boat by", units.Length, f.Length-c.Design.Length,
 			working("# on the bed less # overall", length(f.Length), length(c.Design.Length))),
-		laid("bark.goresWidth", "Taken out by the gores of a side", units.SmallLength, wide,
+		laid("bark.goresWidth", "Total width of the gores on one side", units.SmallLength, wide,
 			working("# openings, each measured at the edge", count(cut))),
 		fewestNumber(c, s),
 	}
@@ -114,7 +114,7 @@ func stretchTable(c core.Canoe) Table {
 	limit := c.Design.StretchLimit
 	return fill(t, refs(curve),
 		col("gores", "Gores each side", units.Count, func(p *bark.CurvePoint) Cell { return whole(p.Gores) }),
-		col("p95", "Stretch, 95 in 100", units.Strain, func(p *bark.CurvePoint) Cell {
+		col("p95", "Stretch, over 95 %", units.Strain, func(p *bark.CurvePoint) Cell {
 			return when(flat(p),
 				num(p.P95))
 		}),
@@ -133,7 +133,7 @@ func stretchTable(c core.Canoe) Table {
 
 // StretchWords compares a stretch with the limit.
 func StretchWords(stretch, limit float64, s units.System) string {
-	text := units.Strain.Format(stretch, s) + " or less over 95 parts in 100, "
+	text := units.Strain.Format(stretch, s) + " or less over 95 % of the skin, "
 	if bark.WithinLimit(stretch, limit) {
 		return text + "within the limit of " + units.Strain.Format(limit, s)
 	}

@@ -13,9 +13,9 @@ import (
 // The methods on the water, each with what it leaves out.
 const (
 	fromFloating = "volume of the stations under the water plane, free to sink and trim; calm water and a rigid " +
-		"load. A teaching estimate and no rating: no US, EU or ISO loading rule looked at covers canoes"
+		"load. A teaching estimate and no rating: none of the US, EU and ISO loading rules we read covers canoes"
 	fromStanding = "righting arm of a rigid load, free to sink and trim. People move, and shifting weight is what " +
-		"capsizes most canoes; water in the boat takes her stiffness away. A teaching estimate and no rating"
+		"capsizes most canoes; water in the boat takes its stiffness away. A teaching estimate and no rating"
 )
 
 // waterNumbers are those that follow every step of a slider.
@@ -34,7 +34,7 @@ func waterNumbers(c core.Canoe) []*Number {
 	}
 	out := []*Number{
 		lies("afloat.draught", "Draught", units.Length, up.Draught, fromFloating,
-			working("# in all: the boat #, her crew and cargo", mass(a.Load.Mass).rough(), mass(a.Boat.Mass).rough())),
+			working("# in all: the boat #, crew and cargo", mass(a.Load.Mass).rough(), mass(a.Boat.Mass).rough())),
 		lies("afloat.freeboard", "Least freeboard", units.Length, up.Freeboard, fromFloating,
 			working("to the top of the inwale at its lowest over the water, as the boat trims")).short("Freeboard"),
 		lies("afloat.freeboardAt", "Where it is least, forward of amidships", units.Offset, up.FreeboardAt.X,
@@ -47,7 +47,7 @@ func waterNumbers(c core.Canoe) []*Number {
 			working("boat #, # together # and cargo #", mass(a.Boat.Mass).rough(), many(len(a.Crew), "paddler",
 				"paddlers"), mass(crewMass(a)).rough(), mass(a.Cargo.Mass).rough())).by(known.Estimate),
 		lies("afloat.gm", "Stiffness upright, GM", units.Length, f.GM, fromStanding,
-			working("how fast the righting arm grows as the boat begins to heel; less than nothing, and she will "+
+			working("how fast the righting arm grows as the boat begins to lean; less than nothing, and it will "+
 				"not stay upright")).short("Stiffness, GM"),
 		lies("afloat.gmLow", "GM at the low end of what is not known", units.Length, a.GMLow, spreadSource,
 			working("the ribs come to rest # narrower round the half girth and harder at the bilge, the crew's "+
@@ -86,13 +86,13 @@ var loadKeys = [...]string{"afloat.loadAtThreeInches", "afloat.loadAtFourInches"
 
 func crewMass(a core.Afloat) float64 { return afloat.Total(a.Crew...).Mass }
 
-// lollNumber is the heel that a boat too tender to stay upright falls to.
+// lollNumber is the lean that a boat too tender to stay upright falls to.
 func lollNumber(f afloat.Floated, lies func(string, string, units.Kind, float64, string,
 	func(units.System) string) *Number) *Number {
-	n := lies("afloat.loll", "Heel she comes to rest at", units.Angle, f.Rest.Waterplane.Heel, fromStanding,
-		working("where the righting arm is nothing and grows on heeling farther"))
+	n := lies("afloat.loll", "Lean it comes to rest at", units.Angle, f.Rest.Waterplane.Heel, fromStanding,
+		working("where the righting arm is nothing and grows on leaning farther"))
 	if f.State == afloat.CapsizesUpright && f.Rest.State != afloat.Floats {
-		return n.absent("none: she goes over")
+		return n.absent("none: it goes over")
 	}
 	return n
 }

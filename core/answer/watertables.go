@@ -11,7 +11,7 @@ import (
 func figuresTable(c core.Canoe) Table {
 	t := Table{
 		Key: "figures", Title: "Figures of the hull afloat", Home: stage.Pitch,
-		Note: "As she floats upright with her load, in the terms of naval architecture.",
+		Note: "As it floats upright with its load, in the terms of naval architecture.",
 	}
 	of := func(k units.Kind) func(*figure) Cell {
 		return func(f *figure) Cell { return when(f.kind == k, about(f.value)) }
@@ -71,8 +71,8 @@ func CurveTables(w core.Water) []Table {
 func RightingTable(w core.Water) Table {
 	r := w.Righting
 	t := Table{
-		Key: "righting", Title: "Righting arm by heel", Home: stage.Pitch, Open: true,
-		Note: "A rigid load, free to sink and trim. People move: read it as how stiff she is, not as how far you " +
+		Key: "righting", Title: "Righting arm by lean", Home: stage.Pitch, Open: true,
+		Note: "A rigid load, free to sink and trim. People move: read it as how stiff the boat is, not as how far you " +
 			"may lean.",
 	}
 	type point struct {
@@ -90,7 +90,7 @@ func RightingTable(w core.Water) Table {
 		points = append(points, point{r.Swamped, afloat.Swamped})
 	}
 	return fill(t, refs(points),
-		col("heel", "Heel", units.Angle, func(p *point) Cell { return about(p.Waterplane.Heel) }),
+		col("heel", "Lean", units.Angle, func(p *point) Cell { return about(p.Waterplane.Heel) }),
 		col("arm", "Righting arm", units.Length, func(p *point) Cell { return about(p.Arm) }),
 		col("freeboard", "Least freeboard", units.Length, func(p *point) Cell { return about(max(0, p.Freeboard)) }),
 		col("draught", "Draught", units.Length, func(p *point) Cell { return about(p.Draught) }),
@@ -104,7 +104,7 @@ func CarriesTable(w core.Water) Table {
 	t := Table{
 		Key: "carries", Title: "Load and the freeboard it leaves", Home: stage.Pitch,
 		Note: "Floated level in calm water. By custom an open canoe keeps " +
-			units.Length.Both(afloat.CustomaryFreeboard) + "; no rule looked at rates canoes.",
+			units.Length.Both(afloat.CustomaryFreeboard) + "; no rule we read rates canoes.",
 	}
 	var carries []afloat.Carried
 	for _, c := range w.Carries {

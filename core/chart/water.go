@@ -34,7 +34,7 @@ const leastHeel = 30 * units.Degree
 func rightingChart(c core.Canoe, w core.Water, s units.System) Chart {
 	r := w.Righting
 	ch := Chart{
-		X: Axis{Label: "Heel", Kind: units.Angle, System: s, High: leastHeel},
+		X: Axis{Label: "Lean", Kind: units.Angle, System: s, High: leastHeel},
 		Y: Axis{Label: "Righting arm", Kind: units.SmallLength, System: s},
 	}
 	if r.State != afloat.Floats {
@@ -57,7 +57,7 @@ func rightingChart(c core.Canoe, w core.Water, s units.System) Chart {
 		}
 		ch.Marks = append(ch.Marks, Mark{arm(here), Here, "you are here: " + lies})
 	}
-	ch.Description = "The righting arm by heel. The largest while she is dry is " + length(r.Most.Arm) + " at " +
+	ch.Description = "The righting arm by lean. The largest while the boat is dry is " + length(r.Most.Arm) + " at " +
 		angle(r.Most.Waterplane.Heel) + "."
 	if r.Swamps {
 		line = append(line, arm(r.Swamped))

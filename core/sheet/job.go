@@ -119,7 +119,7 @@ func (s *page) close() { s.raw("</td></tr></tbody></table>\n") }
 
 func codeLine(h pattern.Head) string {
 	if m := h.Mark(); m != "" {
-		return "code " + m + ", " + pattern.VersionLine
+		return "design code " + m + " (changes with any number), " + pattern.VersionLine
 	}
 	return pattern.VersionLine
 }

@@ -82,7 +82,7 @@ func TestEverySheetIsNamed(t *testing.T) {
 			j.System, j.Sheets = s, []stage.Key{key}
 			var b strings.Builder
 			require.NoError(t, sheet.BuildSheets(&b, j))
-			for _, want := range []string{"Heron Cove, first canoe", "code " + head.Mark(), "version 2", "3 May 2026",
+			for _, want := range []string{"Heron Cove, first canoe", "design code " + head.Mark(), "version 2", "3 May 2026",
 				units, st.Name} {
 				assert.Contains(t, b.String(), want, key)
 			}

@@ -81,7 +81,7 @@ var gunwaleLists = []Bench{
 		Figures: []Figure{{"run", "along the gunwale, from the middle mark"}}, Also: []string{"holes", "{peg} here", "station"},
 		Pieces: FourQuarters, Middle: "run"},
 	{Name: "Thwarts", Table: "thwarts", Step: "gunwales.thwarts", What: "Thwart {thwart} from the middle",
-		Figures: []Figure{{"shoulder", "shoulder to shoulder, the clear length"}},
+		Figures: []Figure{{"shoulder", "clear length, shoulder to shoulder"}},
 		Also:    []string{"ends", "longest", "plan", "flare", "run"}, Pieces: TwoEnds, Middle: "station", Reads: "clearWidth"},
 }
 

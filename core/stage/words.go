@@ -163,6 +163,7 @@ var words = [...]Word{
 	{Term: "Side panel", sense: "bark sewn on along the side where the sheet is too narrow."},
 	{Term: "Slash", sense: "the straight first cut of a gore."},
 	{Term: "Solid heel", sense: "the foot of the stem-piece, which is left unsplit."},
+	{Term: "Springback", sense: "how far a bent piece opens when it is let go."},
 	{Term: "Stake", sense: "a stick driven into the bed, which holds the bark's side up."},
 	{Term: "Starboard", sense: "the right side, looking forward.", forms: "starboard"},
 	{Term: "Station", sense: "a place along the boat, by its distance from amidships."},

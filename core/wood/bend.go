@@ -94,7 +94,7 @@ func (b Bend) Advice(s Stock) string {
 	}
 	switch b.Verdict {
 	case WithinGuide:
-		return "test first: should bend without breaking if the grain is straight; bend a trial piece"
+		return "it should bend without breaking if the grain is straight; bend a trial piece first"
 	case NearLimit:
 		return "may break: " + b.remedy(s.Condition)
 	case TooTight:

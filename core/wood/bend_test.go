@@ -69,7 +69,7 @@ func TestRibsThatWereBentAreNotTooTight(t *testing.T) {
 func TestAdviceSaysWhatToChange(t *testing.T) {
 	at := func(ratio float64, s wood.Stock) string { return wood.Check(ratio*0.01, 0.01, s).Advice(s) }
 	boiled, dry := wood.Stock{}, wood.Stock{Condition: wood.Dry}
-	assert.Contains(t, at(40, boiled), "test first")
+	assert.Contains(t, at(40, boiled), "a trial piece first")
 	assert.NotContains(t, at(25, boiled), "expect some to break")
 	assert.Contains(t, at(19, boiled), "expect some to break")
 	assert.Contains(t, at(80, dry), "soak or heat it")

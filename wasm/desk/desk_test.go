@@ -117,7 +117,7 @@ func TestForgetIsAskedForTwice(t *testing.T) {
 	d.Start(0)
 	d.Keep("remove", 0, "")
 	require.Len(t, d.Shelf.TakenOff(), 1)
-	assert.Contains(t, said(d.Keep("clear-off", 0, ""), "file-says"), "Taken off: 1. Press once more")
+	assert.Contains(t, said(d.Keep("clear-off", 0, ""), "file-says"), "Removed: 1. Press once more")
 	d.Keep("save-file", 0, "")
 	d.Keep("clear-off", 0, "")
 	assert.Len(t, d.Shelf.TakenOff(), 1, "something else came between")

@@ -52,7 +52,7 @@ func (d *Desk) clearTakenOff(sure bool) Reply {
 	if !sure {
 		d.clearing = true
 		return say(filesSay,
-			"Taken off: "+strconv.Itoa(len(d.Shelf.TakenOff()))+". Press once more to forget them for good.")
+			"Removed: "+strconv.Itoa(len(d.Shelf.TakenOff()))+". Press once more to forget them for good.")
 	}
 	d.Shelf.ClearTakenOff()
 	return Reply{Shelf: true, Says: []Said{{filesSay, "What was taken off is forgotten."}}}

@@ -40,10 +40,10 @@ func water(c core.Canoe, w core.Water, s units.System) string {
 			`, in numbers</summary>` +
 			scrolled(t) + `</div></details></details>`)
 	}
-	b.WriteString(`<details class="sheet" data-curve="` + HeeledKey + `"><summary>Section heeled over</summary>` +
-		`<p class="help">Seen from astern, heeled to starboard with the load fixed in the boat. The arm between the middle of all the ` +
-		`weight and that of the water pushed aside is what brings her back.</p>` +
-		`<label class="heel">Heel <input type="range" id="heel" min="0" max="` + strconv.Itoa(mostHeel) +
+	b.WriteString(`<details class="sheet" data-curve="` + HeeledKey + `"><summary>Section leaning over</summary>` +
+		`<p class="help">Seen from astern, leaning to starboard with the load fixed in the boat. The arm between the middle of all the ` +
+		`weight and that of the water pushed aside is what brings it back.</p>` +
+		`<label class="heel">Lean <input type="range" id="heel" min="0" max="` + strconv.Itoa(mostHeel) +
 		`" step="1" value="` +
 		strconv.Itoa(FirstHeel) +
 		`"> <output aria-live="off" for="heel" id="heel-shown"></output></label><figure class="chart"></figure></details>`)

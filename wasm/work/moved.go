@@ -21,6 +21,6 @@ func (w *Work) SayMoved() string {
 	}
 	return "This boat was written by an older page. What was set stays as it was set; what follows follows today's " +
 		"rules. " + strings.Join(said, ". ") +
-		". Half girths, ribs, bark and how she floats move with these: print " +
+		". Half girths, ribs, bark and how it floats move with these: print " +
 		"again what was printed before."
 }

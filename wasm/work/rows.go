@@ -27,7 +27,7 @@ func (r *Row) Shows(f Field, s units.System) string {
 
 // Name and StrikeOut are what row i and its button are called.
 func (r *Row) Name(i int) string      { return "Measurement " + strconv.Itoa(i+1) }
-func (r *Row) StrikeOut(i int) string { return "Strike out measurement " + strconv.Itoa(i+1) }
+func (r *Row) StrikeOut(i int) string { return "Remove measurement " + strconv.Itoa(i+1) }
 
 func (r *Row) enter(f Field, text string, s units.System) {
 	r.typed[f] = text

@@ -96,7 +96,7 @@ const notes = `<div class="control wide" data-control="notes"><label for="notes"
 
 // onHand is the list of sheets; the page's program writes its rows.
 const onHand = `<fieldset id="onhand"><legend>Bark on hand</legend>
-<p class="help">The sheets there are, each measured. The results say which lies where, what is wanting, and the longest boat of these proportions they make. If you list none, the sheet size above is used.</p>
+<p class="help">The sheets there are, each measured. The results say which lies where, what is missing, and the longest boat of this shape they make. If you list none, the sheet size above is used.</p>
 <table hidden><thead><tr><th scope="col">Sheet</th><th scope="col">Width, round the tree</th><th scope="col">Length, up the tree</th><td></td></tr></thead></table>
 <button type="button" id="add-sheet">Add a sheet</button></fieldset>
 `

@@ -11,7 +11,7 @@ import (
 	"barkwright/wasm/scene"
 )
 
-// heeled is the boat cut amidships and heeled to starboard, seen from astern with the
+// heeled is the boat cut amidships and leaning to starboard, seen from astern with the
 // water level.
 type heeled struct {
 	scene.Plate
@@ -51,14 +51,14 @@ func Heeled(c core.Canoe, heel float64, v scene.View, size draw.Size) draw.List 
 	}
 	e := heeledPlate(a, skin, surface, size)
 	e.sin, e.cos = math.Sincos(heel)
-	name := units.Angle.Format(heel, v.System) + " of heel"
+	name := units.Angle.Format(heel, v.System) + " of lean"
 	p.List.Title = "Section amidships at " + name
 	p.Fill(draw.Bark, e.place(skin))
 	switch at.State {
 	case afloat.Floats:
 		p.List.Description = p.afloatAt(c, e, skin, at)
 	case afloat.Swamped:
-		p.List.Description = "At this heel water is over the gunwale: swamped."
+		p.List.Description = "At this lean water is over the gunwale: swamped."
 		p.level(e, at.Waterplane.Height)
 		p.Say(scene.RankMain, "swamped: water over the gunwale", draw.Warn, draw.Paper,
 			scene.SpotAt(size.Width/2, 1.2*p.Letter, draw.Middle))
@@ -123,7 +123,7 @@ func (p *pen) afloatAt(c core.Canoe, e heeled, skin []geom.Vec2, at afloat.Attit
 	p.Say(scene.RankMain, words, draw.Mark, draw.Paper,
 		scene.SpotAt(max(weight.X, water.X)+0.6*p.Letter, foot, draw.Start),
 		scene.SpotAt(min(weight.X, water.X)-0.6*p.Letter, foot, draw.End)).Text.Bold = true
-	return "The boat cut amidships and heeled to starboard: " + words + ", " +
+	return "The boat cut amidships and leaning to starboard: " + words + ", " +
 		units.Length.Format(at.Freeboard, p.View.System) + " of freeboard at the lowest."
 }
 
