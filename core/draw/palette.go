@@ -69,6 +69,25 @@ func Screen() Palette {
 	}
 }
 
+// Sun is for sunlight: white and one pale band, nothing soft. Lines and lettering keep
+// 7:1 (WCAG 2.2, 1.4.6) on paper and on every filled role.
+func Sun() Palette {
+	white, band := Colour{0xff, 0xff, 0xff}, Colour{0xff, 0xf3, 0xcf}
+	return Palette{
+		Paper: white, Inside: white, InsideHalf: white,
+		Bark: band, InsideShade: band, Cedar: band, Ground: band,
+		Ink:    {},
+		Faint:  {0x3a, 0x2f, 0x22},
+		Seam:   {0x4a, 0x24, 0x08},
+		Root:   {0x4a, 0x24, 0x08},
+		Frame:  {0x0f, 0x3d, 0x2a},
+		Water:  {0x0d, 0x2f, 0x57},
+		Warn:   {0x7d, 0x0f, 0x06},
+		Mark:   {0x5c, 0x12, 0x50},
+		Pinned: {0x2a, 0x2a, 0x50},
+	}
+}
+
 // Print is black on white with greys for the filled roles; it needs no colour.
 func Print() Palette {
 	p := Palette{}

@@ -25,6 +25,13 @@ func TestContrast(t *testing.T) {
 		}
 		assert.GreaterOrEqual(t, contrast(palette.Of(draw.Faint), palette.Of(draw.Paper)), 4.5, "%s: faint on paper", name)
 	}
+	sun := draw.Sun()
+	for _, line := range append(lines, draw.Faint) {
+		for _, ground := range filled {
+			assert.GreaterOrEqual(t, contrast(sun.Of(line), sun.Of(ground)), 7.0, "sun: %s on %s", line, ground)
+		}
+	}
+	assert.Len(t, sun, len(draw.Screen()))
 	assert.PanicsWithValue(t, "draw: no colour for role lavender", func() { draw.Screen().Of("lavender") })
 	assert.Equal(t, "#241c15", draw.Screen().Of(draw.Ink).Hex())
 }

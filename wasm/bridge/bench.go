@@ -6,6 +6,7 @@ import (
 	"strconv"
 	"syscall/js"
 
+	"barkwright/core/draw"
 	"barkwright/wasm/bench"
 )
 
@@ -129,10 +130,15 @@ func (p *page) turnSun(string) {
 
 func (p *page) showSun() {
 	on := p.desk.Sun(js.Global().Call("moreContrast").Bool())
-	if on {
-		p.root().Get("dataset").Set("sun", "true")
-	} else {
+	if is := data(p.root(), "sun") != ""; on != is {
+		p.palette = draw.Screen()
 		p.root().Get("dataset").Delete("sun")
+		if on {
+			p.palette = draw.Sun()
+			p.root().Get("dataset").Set("sun", "true")
+		}
+		p.picture.Colours(p.palette)
+		p.showCurves()
 	}
 	each(p.document, "[data-turns-sun]", func(b js.Value) { b.Call("setAttribute", "aria-pressed", on) })
 	js.Global().Call("measureRoom")

@@ -21,6 +21,7 @@ import (
 type Picture interface {
 	Show(draw.List)
 	Print(draw.List)
+	Colours(draw.Palette)
 	Size() draw.Size
 }
 
@@ -29,6 +30,7 @@ func Start(picture Picture) {
 	p := &page{
 		document: js.Global().Get("document"),
 		picture:  picture,
+		palette:  draw.Screen(),
 		desk:     desk.New(keep.Open(browserStore("localStorage"), browserStore("sessionStorage"), time.Now)),
 		noticed:  map[string][]desk.Button{},
 		trip:     readTrip(),
@@ -118,6 +120,7 @@ const pictureLook = 15
 type page struct {
 	document js.Value
 	picture  Picture
+	palette  draw.Palette // of pictures on the screen
 	desk     *desk.Desk
 	work     *work.Work // the one in hand
 	view     scene.View

@@ -48,7 +48,7 @@ func (p *page) showCurves() {
 			p.showHeeled()
 			return
 		}
-		setHTML(figure, curves.Figure(key, figure.Get("clientWidth").Float()))
+		setHTML(figure, curves.Figure(key, figure.Get("clientWidth").Float(), p.palette))
 		if at.Call("querySelector", ".twin").Get("open").Bool() {
 			setHTML(at.Call("querySelector", ".scroll"), curves.Table(key))
 		}
@@ -57,6 +57,6 @@ func (p *page) showCurves() {
 
 func (p *page) showHeeled() {
 	figure := p.document.Call("querySelector", `[data-curve="`+markup.HeeledKey+`"] figure`)
-	setHTML(figure, markup.Heeled(p.work.Canoe(), p.heel, figure.Get("clientWidth").Float(), p.work.System))
+	setHTML(figure, markup.Heeled(p.work.Canoe(), p.heel, figure.Get("clientWidth").Float(), p.work.System, p.palette))
 	p.say("heel-shown", units.Angle.Format(p.heel, p.work.System))
 }

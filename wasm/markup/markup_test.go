@@ -13,6 +13,7 @@ import (
 	"barkwright/core"
 	"barkwright/core/answer"
 	"barkwright/core/design"
+	"barkwright/core/draw"
 	"barkwright/core/stage"
 	"barkwright/core/units"
 	"barkwright/wasm/markup"
@@ -175,17 +176,17 @@ func TestCurves(t *testing.T) {
 	w := core.OnWater(c)
 	curves := markup.CurvesOf(c, w, units.Metric)
 	for _, table := range answer.CurveTables(w) {
-		figure := curves.Figure(table.Key, 500)
+		figure := curves.Figure(table.Key, 500, draw.Screen())
 		tags(t, figure)
 		assert.Contains(t, figure, `id="chart-`+table.Key+`-title"`)
-		assert.NotEqual(t, figure, curves.Figure(table.Key, 400))
-		assert.Equal(t, curves.Figure(table.Key, 280), curves.Figure(table.Key, 0))
-		assert.Equal(t, curves.Figure(table.Key, 640), curves.Figure(table.Key, 2000))
+		assert.NotEqual(t, figure, curves.Figure(table.Key, 400, draw.Screen()))
+		assert.Equal(t, curves.Figure(table.Key, 280, draw.Screen()), curves.Figure(table.Key, 0, draw.Screen()))
+		assert.Equal(t, curves.Figure(table.Key, 640, draw.Screen()), curves.Figure(table.Key, 2000, draw.Screen()))
 		assert.Equal(t, markup.Table(table, units.Metric), curves.Table(table.Key))
 	}
-	assert.Empty(t, curves.Figure("none", 500))
+	assert.Empty(t, curves.Figure("none", 500, draw.Screen()))
 	assert.Empty(t, curves.Table("none"))
-	upright, over := markup.Heeled(c, 0, 500, units.Metric), markup.Heeled(c, 20*units.Degree, 500, units.Metric)
+	upright, over := markup.Heeled(c, 0, 500, units.Metric, draw.Screen()), markup.Heeled(c, 20*units.Degree, 500, units.Metric, draw.Screen())
 	tags(t, over)
 	assert.NotEqual(t, upright, over)
 }

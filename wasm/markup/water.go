@@ -69,10 +69,10 @@ func CurvesOf(c core.Canoe, w core.Water, s units.System) Curves {
 }
 
 // Figure is a curve in a figure so many CSS pixels wide; empty where none has the key.
-func (c Curves) Figure(key string, width float64) string {
+func (c Curves) Figure(key string, width float64, p draw.Palette) string {
 	for _, chart := range c.charts {
 		if chart.Key == key {
-			return SVG("chart-"+key, draw.Screen(), chart.Draw(max(leastChart, min(mostChart, width))))
+			return SVG("chart-"+key, p, chart.Draw(max(leastChart, min(mostChart, width))))
 		}
 	}
 	return ""
@@ -96,10 +96,10 @@ const (
 )
 
 // Heeled is the section heeled over, in a figure so many CSS pixels wide; heel in rad.
-func Heeled(c core.Canoe, heel, width float64, s units.System) string {
+func Heeled(c core.Canoe, heel, width float64, s units.System, p draw.Palette) string {
 	width = min(mostHeeled, max(leastChart, width))
 	size := draw.Size{Width: width, Height: heeledShape * width, Letter: 16}
-	return SVG(HeeledKey, draw.Screen(), view.Heeled(c, heel, scene.View{Zoom: 1, System: s}, size))
+	return SVG(HeeledKey, p, view.Heeled(c, heel, scene.View{Zoom: 1, System: s}, size))
 }
 
 // SVG is a picture as SVG; its ID must stand once on the page.

@@ -110,6 +110,17 @@ func (p *Painter) Show(l draw.List) {
 	p.canvas.show(l)
 }
 
+// Colours draws in other colours from now on.
+func (p *Painter) Colours(palette draw.Palette) {
+	p.palette = palette
+	if p.canvas != nil {
+		p.canvas.palette = palette
+	}
+	if len(p.list.Ops) > 0 {
+		p.Show(p.list)
+	}
+}
+
 // Print gives the printer a list, in the colours of paper, until the next Show.
 func (p *Painter) Print(l draw.List) { p.writeTwin(l, draw.Print()) }
 

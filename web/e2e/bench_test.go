@@ -1,7 +1,9 @@
 package e2e
 
 import (
+	"bytes"
 	"fmt"
+	"image/png"
 	"testing"
 
 	"github.com/chromedp/chromedp"
@@ -217,6 +219,12 @@ func TestSunlight(t *testing.T) {
 		check(k)
 	}
 	p.shot("sun page")
+	// The picture's ground is white too: one in bark's colour would stand out from the page.
+	picture, err := png.Decode(bytes.NewReader(p.shot("sun picture")))
+	require.NoError(t, err)
+	at := eval[[]float64](p, `(r => [(r.left + 4) * devicePixelRatio, (r.top + 4) * devicePixelRatio])(document.getElementById('view').getBoundingClientRect())`)
+	r, g, b, _ := picture.At(int(at[0]), int(at[1])).RGBA()
+	assert.Equal(t, [3]uint32{0xffff, 0xffff, 0xffff}, [3]uint32{r, g, b})
 
 	q := openAfter(t, forget+`; const real = matchMedia; window.matchMedia = text => text.includes('contrast') ? {matches: true, addEventListener() {}} : real(text)`, desktop.at("rib"))
 	assert.Equal(t, "true", eval[string](q, `document.documentElement.dataset.sun`))
