@@ -71,13 +71,11 @@ func (p *Pen) block(n *Note, text string) block {
 		high: draw.LineHeight * n.Text.Size}
 }
 
-// folded breaks a label into two lines of about one breadth, at a space between words: not
-// between a figure and its fraction.
+// folded breaks a label into two lines of about one breadth, at a space between words.
 func (p *Pen) folded(n *Note) (block, bool) {
 	text, best, cut := n.Text.Text, math.Inf(1), -1
 	for i := range text {
-		if text[i] != ' ' || i+1 < len(text) && text[i+1] >= '0' && text[i+1] <= '9' && i > 0 && !letter(text[i-1]) ||
-			strings.HasSuffix(text[:i], "'") {
+		if text[i] != ' ' || belongs(text[:i], text[i+1:]) {
 			continue
 		}
 		if off := math.Abs(float64(2*i - len(text))); off < best {
@@ -89,6 +87,14 @@ func (p *Pen) folded(n *Note) (block, bool) {
 	}
 	a, b := p.block(n, text[:cut]), p.block(n, text[cut+1:])
 	return block{text: text, rows: [2]string{a.text, b.text}, wide: max(a.wide, b.wide), high: 2*a.high + 1}, true
+}
+
+// belongs reports whether what stands on both sides of a space stays together: feet with their
+// inches, a figure with its fraction or its unit, and a word with its arrow.
+func belongs(before, after string) bool {
+	figure := after != "" && after[0] >= '0' && after[0] <= '9'
+	return figure && before != "" && !letter(before[len(before)-1]) || strings.HasPrefix(after, "mm") ||
+		strings.HasPrefix(after, "→") || strings.HasSuffix(before, "←")
 }
 
 func letter(c byte) bool { return c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' || c == ',' || c == ':' }

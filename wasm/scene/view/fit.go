@@ -129,9 +129,13 @@ func fit(c core.Canoe, v scene.View, size draw.Size) layout {
 	}
 	wideScale := (size.Width - 2*pad) / (2 * r.long)
 	tallScale := func(w gaps) float64 { return (size.Height - 2*pad - w.sum()) / tall }
-	for _, fewer := range []gaps{rows.plain(), least} {
-		if tallScale(rows) < 0.92*min(wideScale, tallScale(least)) && size.Height < 20*t {
-			rows = fewer
+	// In a low cell rows of lettering give way to the boat: first those of measures.
+	for _, fewer := range []struct {
+		rows  gaps
+		under float64 // the height of the cell, in letters
+	}{{rows.plain(), 30}, {least, 20}} {
+		if tallScale(rows) < 0.92*min(wideScale, tallScale(least)) && size.Height < fewer.under*t {
+			rows = fewer.rows
 		}
 	}
 	k := max(1, min(wideScale, tallScale(rows)))

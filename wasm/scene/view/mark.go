@@ -52,8 +52,8 @@ func (p *pen) tape(c core.Canoe, l layout) {
 			p.Line(draw.Faint, scene.FineWidth, draw.Point{X: at.X, Y: at.Y - high*p.Weight},
 				draw.Point{X: at.X, Y: at.Y + high*p.Weight})
 			if l.titled && i%every == 0 {
-				n := p.Say(scene.RankExtra, name(i), draw.Faint, draw.Paper, scene.SpotAt(at.X, at.Y+1.0*p.Letter, draw.Middle),
-					scene.SpotAt(at.X, at.Y-1.0*p.Letter, draw.Middle))
+				n := p.Say(scene.RankExtra, name(i), draw.Faint, draw.Paper, scene.SpotAt(at.X, at.Y+1.3*p.Letter, draw.Middle),
+					scene.SpotAt(at.X, at.Y-1.3*p.Letter, draw.Middle))
 				n.Text.Size, n.Spare = max(11, 0.9*p.Letter), true
 			}
 			if i == 0 {
