@@ -3,6 +3,7 @@
 package bridge
 
 import (
+	"barkwright/wasm/work"
 	"syscall/js"
 
 	"barkwright/core/stage"
@@ -31,5 +32,6 @@ func (p *page) firstMinute(what string) {
 		return
 	}
 	js.Global().Call("scrollTo", 0, 0)
+	p.goPlace(work.AtStage(stage.Choose), true)
 	p.document.Call("querySelector", "#first-minute [data-minute]").Call("focus")
 }
