@@ -130,7 +130,7 @@ func (p *page) goFound(line string) {
 	case find.Check:
 		p.goCheck(key)
 	case find.Table:
-		p.goFold(`[data-fold="` + key + `"], [data-curve="` + key + `"]`)
+		p.goTable(key)
 	case find.Step:
 		p.goStep(key)
 	case find.Word:
@@ -140,9 +140,10 @@ func (p *page) goFound(line string) {
 	}
 }
 
-// goFold unfolds a table where it is at home.
-func (p *page) goFold(selector string) {
-	if fold := p.document.Call("querySelector", selector); !fold.IsNull() {
+// goTable unfolds a table where it is at home.
+func (p *page) goTable(key string) {
+	fold := p.document.Call("querySelector", `[data-fold="`+key+`"], [data-curve="`+key+`"]`)
+	if !fold.IsNull() {
 		fold.Set("open", true)
 		p.goInto(fold, fold.Call("querySelector", "summary"))
 	}

@@ -16,8 +16,8 @@ func (p *page) listenTools() {
 		"paper": p.paper, "print": p.printStage, "at": p.pressedNotch, "turn": p.turnStage, "why": p.goNumber,
 		"check": p.goCheck, "hold": p.takeInHand, "hand": p.pressedHand, "picture": p.setPicture,
 		"only": p.nextOnly, "layer": p.nextLayer,
-		"minute": p.firstMinute,
-		"bench":  p.atBench, "turnsSun": p.turnSun,
+		"table": p.goTable, "minute": p.firstMinute,
+		"bench": p.atBench, "turnsSun": p.turnSun,
 		"jot": p.jot, "cure": p.cure, "read": p.readTape,
 	}
 	p.on(p.document, "click", func(e js.Value) {

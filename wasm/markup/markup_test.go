@@ -107,6 +107,7 @@ func TestChecks(t *testing.T) {
 	assert.Equal(t, []string{"c", "b", "a"}, values(found, "data-warning"))
 	assert.Equal(t, []string{"tight", "near", "within"}, values(found, "data-state"))
 	assert.Equal(t, []string{"verdict", "verdict", "verdict calm"}, values(found, "class"))
+	assert.Equal(t, []string{"c", "b", "a"}, values(found, "data-check"), "each goes to what was found")
 	assert.Contains(t, text, "<c>: too tight")
 	require.Len(t, at, 1)
 	found, text = tags(t, at[stage.Rib])
@@ -116,8 +117,11 @@ func TestChecks(t *testing.T) {
 
 func TestWorkingOpens(t *testing.T) {
 	for _, n := range answer.All(core.Evaluate(design.Default())) {
-		_, text := tags(t, markup.Working(n, units.Imperial16))
-		assert.Equal(t, n.Working(units.Imperial16)+string(n.Basis)+"Source: "+n.Cited+".", text)
+		found, text := tags(t, markup.Working(n, units.Imperial16))
+		said := n.Working(units.Imperial16) + string(n.Basis) + "Source: " + n.Cited + "."
+		assert.Equal(t, said, text[:min(len(text), len(said))])
+		assert.Equal(t, answer.MovedBy(n.Key), values(found, "data-hold"), "%s: what moves it", n.Key)
+		assert.Equal(t, answer.TableOf(n.Key), strings.Join(values(found, "data-table"), " "), n.Key)
 	}
 }
 

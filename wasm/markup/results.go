@@ -6,6 +6,7 @@ import (
 
 	"barkwright/core"
 	"barkwright/core/answer"
+	"barkwright/core/design"
 	"barkwright/core/draw"
 	"barkwright/core/stage"
 	"barkwright/core/units"
@@ -71,7 +72,28 @@ func number(n answer.Number, s units.System) string {
 func Working(n answer.Number, s units.System) string {
 	return "<p>" + draw.Escape(n.Working(s)) + `</p><p class="basis"><b>` + draw.Escape(string(n.Basis)) +
 		"</b></p><p>Source: " +
-		draw.Escape(n.Cited) + ".</p>"
+		draw.Escape(n.Cited) + ".</p>" + leads(n.Key)
+}
+
+// leads are buttons that take in hand what moves a number most, and show its table.
+func leads(number string) string {
+	var b strings.Builder
+	for _, key := range answer.MovedBy(number) {
+		if p, ok := design.Lookup(key); ok {
+			b.WriteString(`<button type="button" data-hold="` + key + `">` + draw.Escape(p.Label) + `</button>`)
+		}
+	}
+	text := b.String()
+	if text != "" {
+		text = `<span>What moves it:</span>` + text
+	}
+	if table := answer.TableOf(number); table != "" {
+		text += `<button type="button" data-table="` + table + `">Its table</button>`
+	}
+	if text == "" {
+		return ""
+	}
+	return `<p class="leads">` + text + `</p>`
 }
 
 // states are the states' names in the style sheet.
@@ -100,12 +122,16 @@ func Checks(checks []answer.Warning, s units.System) (head string, at map[stage.
 			return `<b class="` + class + `" data-warning="` + c.Key + `" data-state="` + states[c.State] + `">` +
 				draw.Escape(c.Label+": "+c.Word) + `</b>`
 		}
-		at[c.Home] += "<p>" + verdict("verdict") + " " + draw.Escape(c.Text(s)) + "." + cure(c.Cure, s) + "</p>"
+		table := ""
+		if key := answer.TableOf(c.Key); key != "" {
+			table = ` <button type="button" data-table="` + key + `">Its table</button>`
+		}
+		at[c.Home] += "<p>" + verdict("verdict") + " " + draw.Escape(c.Text(s)) + "." + cure(c.Cure, s) + table + "</p>"
 		class := "verdict"
 		if c.State == answer.Within {
 			class = "verdict calm"
 		}
-		heads[c.State] += verdict(class) + " "
+		heads[c.State] += `<button type="button" data-check="` + c.Key + `">` + verdict(class) + "</button> "
 	}
 	return heads[answer.Beyond] + heads[answer.Near] + heads[answer.Within], at
 }

@@ -7,6 +7,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"barkwright/core/stage"
 	"barkwright/wasm/find"
 )
 
@@ -93,4 +94,18 @@ func TestFindByKeys(t *testing.T) {
 			assert.LessOrEqual(t, eval[int](p, `document.documentElement.scrollWidth - innerWidth`), 0)
 		})
 	}
+}
+
+// A number's working leads to what moves it and to its table; a verdict to its check.
+func TestNumbersAndVerdictsLeadOn(t *testing.T) {
+	p := open(t, desktop.at("lace"))
+	eval[bool](p, `document.querySelector('.cells:not([hidden]) [data-why="post.middle"]').click(), true`)
+	p.wait(`document.querySelectorAll('[data-number="post.middle"] [data-hold]').length > 0`)
+	eval[bool](p, `document.querySelector('[data-number="post.middle"] [data-hold=depth]').click(), true`)
+	assert.Equal(t, "Depth amidships lace", eval[string](p, `document.getElementById('held-name').textContent + ' ' + document.documentElement.dataset.at`))
+	eval[bool](p, `document.querySelector('[data-number="post.middle"] [data-table]').click(), true`)
+	assert.True(t, eval[bool](p, `document.activeElement.closest('[data-fold=posts]').open`))
+	p.notch(stage.Choose)
+	eval[bool](p, `document.querySelector('#head-checks [data-check="ribs.verdict"]').click(), true`)
+	assert.Equal(t, "rib ribs.verdict", eval[string](p, `document.documentElement.dataset.at + ' ' + document.activeElement.dataset.warning`))
 }

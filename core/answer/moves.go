@@ -1,0 +1,127 @@
+package answer
+
+import "strings"
+
+// moves are the parameters that move each number most, the strongest first, by one step
+// of their sliders from the boat that the page starts with; moves_test.go works them out.
+const moves = `
+bark.width: depth beam frameWidth gunwaleTurn
+bark.treeDiameter: depth beam frameWidth gunwaleTurn
+bark.treeGirth: depth beam frameWidth gunwaleTurn
+bark.sheetTree: sheetWidth
+bark.area: depth beamFine rocker beam
+frame.width: beam frameWidth
+bark.pieces: panels
+bark.joinGap: panels thwarts gores thwart1
+bark.narrowSeam: thwarts panels gores depth
+bark.narrowRoot: panelStitch panelBite thwarts gores
+tree.girth: sheetWidth
+tree.diameter: sheetWidth
+hull.halfGirth: depth beam frameWidth turnWidth
+hull.ease: turnWidth ease
+hull.bottomBreadth: beam frameWidth turnWidth ease
+frame.turnWidth: bilge frameWidth beam turnWidth
+sheer.amidships: depth
+sheer.end: depth gunwaleEndHeight
+post.middle: depth endBlocking bedCrown inwaleDepth
+post.end: rocker gunwaleEndHeight depth endBlocking
+bed.stakes: thwarts
+bed.slack: endBlocking rocker bedCrown rockerSpread
+gunwale.length: overhang length gunwaleEndHeight beam
+gunwale.outwale: headSetback endHeight length overhang
+lacing.groups: ribs
+lacing.pegs: pegEvery
+lacing.turn: outwaleThickness inwaleThickness inwaleDepth outwaleDepth
+lacing.group: passes groupHoles outwaleThickness inwaleThickness
+root.gunwales: passes groupHoles ribs outwaleThickness
+root.gunwalesWaste: passes groupHoles ribs outwaleThickness
+stem.height: depth gunwaleEndHeight endHeight
+stem.curve: rocker thwarts endHeight thwart2
+stem.solidEnd: thwarts overhang thwart2 headboard
+stem.blank: rocker thwarts endHeight thwart2
+stem.stock: stemDepth heelLength rocker headboard
+stem.minRadius: headSetback rocker gunwaleEndHeight endHeight
+stem.laminationThickness: stemLaminations stemDepth
+stem.strain: stemLaminations stemDepth headSetback rocker
+stem.ratio: stemLaminations stemDepth headSetback rocker
+stem.springback: stemLaminations stemDepth headSetback rocker
+headboard.height: rocker depth gunwaleEndHeight headboard
+headboard.width: beamFine sheathingThickness headboard stemWidth
+headboard.foot: overhang headboard length headboardFoot
+closing.trim: rocker depth endHeight gunwaleEndHeight
+closing.stitches: endStitch rocker rockerSpread endHeight
+closing.lashing: headSetback overhang endHeight gunwaleEndHeight
+ribs.count: ribs
+ribs.spacing: ribs thwart2 thwarts thwart1
+ribs.broken: ribsBroken
+ribs.longest: depth beam sheathingThickness frameWidth
+ribs.minRadius: ribsBroken thwarts thwart2 beamFine
+ribs.lastLean: rocker rockerSpread heelLength thwarts
+ribs.blankShort: thwarts thwart2 beamFine ribs
+seams.total: thwarts gores panels depth
+seams.gores: thwarts gores frameFine depth
+seams.panels: panels depth rocker gunwaleEndHeight
+seams.joints: thwarts gores depth beam
+seams.ends: rocker depth endHeight gunwaleEndHeight
+root.seams: thwarts panelStitch gores panelBite
+root.seamsWaste: thwarts panelStitch gores panelBite
+root.total: passes groupHoles thwarts ribs
+root.dug: passes groupHoles thwarts ribs
+root.lengths: passes groupHoles thwarts ribs
+root.pieces: groupHoles passes inwaleThickness thwarts
+root.left: groupHoles passes endStitch outwaleThickness
+root.published: ribs length
+weight.total: sheathingThickness thwarts barkThickness rootWidth
+logs.bolts: ribThickness cedarDiameter ribs ribWidthMid
+materials.billets: ribsBroken
+materials.pitch: thwarts gores panels depth
+afloat.draught: paddlers paddlerMass sheathingThickness cargo
+afloat.freeboard: paddlers depth paddlerMass sheathingThickness
+afloat.freeboardAt: cargoPosition
+afloat.trim: cargoPosition
+afloat.displacement: paddlers paddlerMass sheathingThickness cargo
+afloat.gm: paddlers beam thwarts paddlerMass
+afloat.gmLow: paddlers turnWidth beam thwarts
+afloat.gmHigh: paddlers turnWidth beam thwarts
+afloat.gmHigher: paddlers beam thwarts paddlerMass
+afloat.gmLower: paddlers beam thwarts paddlerMass
+afloat.loadAtThreeInches: depth beamFine beam beamFull
+afloat.loadAtFourInches: depth beamFine beam beamFull
+afloat.loadAtSixInches: depth sheathingThickness beamFine beam
+afloat.loadAtEightInches: depth sheathingThickness beamFine beam
+`
+
+// MovedBy are the keys of the parameters that move a number most, MostMovers at most, the
+// strongest first.
+func MovedBy(number string) []string {
+	for _, line := range strings.Split(moves, "\n") {
+		if key, by, ok := strings.Cut(line, ": "); ok && key == number {
+			return strings.Fields(by)
+		}
+	}
+	return nil
+}
+
+// MostMovers is how many parameters are named as moving a number.
+const MostMovers = 4
+
+// shownIn are the tables that numbers belong to, by the number's key or the beginning of
+// it before the point.
+var shownIn = map[string]string{
+	"frame": "frame", "hull": "girths", "bark.goresCut": "gores", "bark.goresWidth": "gores",
+	"bark.stretch": "stretch", "bark.fewestGores": "stretch", "bark.pieces": "cutting", "bark.sheets": "cutting",
+	"bark.short": "onhand", "tree": "trees", "post": "posts", "sheer": "offsets", "bed.stakes": "stakes",
+	"gunwale": "marks", "lacing": "holes", "stem": "laminations", "headboard": "headboard", "closing": "closing",
+	"ribs": "ribs", "seams": "seams", "root": "strands", "logs": "riving", "materials.billets": "pieces",
+	"weight": "pieces", "gunwales": "bends", "bark.joinGap": "gores", "bark.verdict": "cutting",
+	"afloat.state": "carries", "afloat.steady": "righting",
+}
+
+// TableOf is the key of the table that a number belongs to, or empty.
+func TableOf(number string) string {
+	if table := shownIn[number]; table != "" {
+		return table
+	}
+	home, _, _ := strings.Cut(number, ".")
+	return shownIn[home]
+}
