@@ -1,5 +1,6 @@
 # make run     build the page, serve it on this machine, open a browser where there is one
 # make test    formatting, vet, staticcheck, every test natively, the core's under node, the page in a browser
+# make browsers the main tour in Chromium, Firefox and WebKit; on Debian, as root, it installs the two
 # make bench   what the page costs: the core, the pictures, opening and standing idle
 # make soak    a million random boats worked out and five thousand walked through everything: about an hour
 # make axe     every stage by axe-core, fetched by npm: WCAG 2.2 A and AA at four widths
@@ -20,7 +21,7 @@ NODE  := env -i PATH=$(PATH) HOME=$(HOME) $(shell go env GOROOT)/lib/wasm/go_js_
 # Every check but ST1005: errors here are sentences that users read, so they begin with a capital and end with a stop.
 CHECKS := all,-ST1005
 
-.PHONY: axe run test bench soak mutants labels golden page site release clean format vet lint native node browser
+.PHONY: axe run test bench soak mutants labels golden page site release clean format vet lint native node browser browsers
 
 run:
 	go run ./web/pack -serve
@@ -57,6 +58,13 @@ node:
 browser: page
 	@browser=$$(./web/e2e/browser.sh) && echo "the page in $$browser:" && \
 	BARKWRIGHT_BROWSER="$$browser" BARKWRIGHT_PAGE="$(CURDIR)/$(PAGE)" go test -count=1 -timeout 30m ./web/e2e
+	@./web/e2e/others.sh
+
+# The tour in every browser there is, longer than the look that make test has in each.
+browsers: page
+	@./web/e2e/others.sh -install
+	@browser=$$(./web/e2e/browser.sh) && BARKWRIGHT_TOUR=1 BARKWRIGHT_BROWSER="$$browser" \
+	BARKWRIGHT_PAGE="$(CURDIR)/$(PAGE)" go test -count=1 -v -timeout 30m -run TestTour ./web/e2e
 
 bench: page
 	go test -run '^$$' -bench . -benchmem $(PURE)

@@ -5,6 +5,7 @@ go 1.26.0
 require (
 	github.com/chromedp/cdproto v0.159.0
 	github.com/chromedp/chromedp v0.23.0
+	github.com/coder/websocket v1.8.14
 	github.com/hajimehoshi/ebiten/v2 v2.10.1
 	github.com/stretchr/testify v1.12.1
 	gonum.org/v1/gonum v0.17.0

@@ -1,0 +1,189 @@
+package e2e
+
+import (
+	"encoding/json"
+	"fmt"
+	"os"
+	"strings"
+	"testing"
+	"time"
+
+	"github.com/chromedp/cdproto/page"
+	"github.com/chromedp/chromedp"
+	"github.com/chromedp/chromedp/kb"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"barkwright/core/stage"
+)
+
+// The keys of the tour, as WebDriver writes them: W3C, WebDriver, 17.4.2.
+const (
+	keyTab   = "\uE004"
+	keyRight = "\uE014"
+)
+
+// visitor is a browser of any make with one page open in it.
+type visitor interface {
+	goTo(address string)
+	// eval is an expression's value as JSON.
+	eval(expression string) string
+	press(keys ...string)
+	// widen gives the page a width in CSS pixels, which may open it anew.
+	widen(width int, address string)
+	// print is the page as PDF, nil where the driver cannot print.
+	print() []byte
+	// complaints are what the page has logged as errors, as far as the driver tells.
+	complaints() []string
+}
+
+// tour takes a browser through what the page is for. The long one, of make browsers, goes
+// through every stage at every width and prints.
+func tour(t *testing.T, v visitor) {
+	address := fileAddress(pageFile(t))
+	long := os.Getenv("BARKWRIGHT_TOUR") != ""
+	says := func(expression string, args ...any) (out string) {
+		t.Helper()
+		text := v.eval(fmt.Sprintf(expression, args...))
+		if json.Unmarshal([]byte(text), &out) != nil {
+			return text
+		}
+		return out
+	}
+	wait := func(expression string, args ...any) {
+		t.Helper()
+		for end := time.Now().Add(30 * time.Second); says(expression, args...) != "true"; time.Sleep(100 * time.Millisecond) {
+			require.True(t, time.Now().Before(end), "waiting for %s", fmt.Sprintf(expression, args...))
+		}
+	}
+	ready := func() {
+		t.Helper()
+		wait(`document.documentElement?.dataset.ready === 'true'`)
+	}
+	focus := func(selector string) {
+		t.Helper()
+		require.Equal(t, "true", says(`(e => { e.closest('details')?.setAttribute('open', ''); e.focus(); e.select?.(); return document.activeElement === e; })(document.querySelector(%q))`, selector), selector)
+	}
+	goTo := func(k stage.Key) {
+		t.Helper()
+		says(`document.querySelector('#notches [data-at="%s"]').click()`, k)
+		wait(`document.documentElement.dataset.at === %q`, string(k))
+	}
+	typed := func(key string) string {
+		t.Helper()
+		return says(`document.querySelector('[data-typed="%s"]').value`, key)
+	}
+
+	v.goTo(address)
+	ready()
+	goTo(stage.Choose)
+	before := typed("length")
+	focus("#length")
+	v.press(keyRight, keyRight)
+	wait(`document.querySelector('[data-typed="length"]').value !== %q`, before)
+	longer := typed("length")
+	focus(`[data-typed="beam"]`)
+	v.press(append(strings.Split("34 1/2", ""), keyTab)...)
+	wait(`document.querySelector('#beam-echo').textContent.includes('10 1/2 in')`)
+	if says(`document.hasFocus()`) != "true" {
+		// A window without a screen may never have the focus, and then leaving a field ends no entry.
+		t.Log("this window has no focus: the entry is ended by script")
+		says(`document.querySelector('[data-typed="beam"]').dispatchEvent(new Event('change', {bubbles: true}))`)
+	}
+	wait(`Math.abs(+document.getElementById('beam').value - 34.5) < 1e-6`)
+	entered := typed("beam")
+
+	keys := stage.Keys()
+	for _, k := range keys {
+		goTo(k)
+		assert.Equal(t, "true", says(`[...document.querySelectorAll('.cells [data-result]')].some(e => e.checkVisibility() && /\d/.test(e.textContent))`), "a number at %s", k)
+	}
+	goTo(stage.Choose)
+	time.Sleep(1200 * time.Millisecond) // whatever is entered is kept within a second
+	v.goTo(address)
+	ready()
+	assert.Equal(t, longer, typed("length"), "kept")
+	assert.Equal(t, entered, typed("beam"), "kept")
+
+	goTo("shed") // where files and paper are
+	says(`(() => { window.handOver = (name, kind, text) => { window.handed = text; }; return true; })()`)
+	// Pressed by script: a window without a screen may not have the focus that keys ask for.
+	says(`document.querySelector('[data-keep="save-file"]').click()`)
+	wait(`(window.handed ?? '').includes('"designs"')`)
+	assert.Equal(t, "876.3", says(`(JSON.parse(handed).designs[0].values.beam * 1000).toFixed(1)`), "saved, mm")
+
+	if long {
+		says(`(() => { window.print = () => {}; return true; })()`)
+		says(`document.querySelector('[data-paper="print"]').click()`)
+		if pdf := v.print(); pdf != nil {
+			assert.True(t, strings.HasPrefix(string(pdf), "%PDF-"))
+			assert.Greater(t, len(pdf), 20_000)
+		} else {
+			t.Log("this driver cannot print")
+		}
+	}
+	widths := []int{320, 768}
+	if long {
+		widths = []int{320, 360, 390, 447, 600, 768, 1024, 1280}
+	}
+	for _, width := range widths {
+		v.widen(width, address)
+		ready()
+		require.Equal(t, fmt.Sprint(width), says(`innerWidth`))
+		at := []stage.Key{stage.Choose, stage.Bark}
+		if long {
+			at = keys
+		}
+		for _, k := range at {
+			goTo(k)
+			assert.LessOrEqual(t, says(`Math.max(0, document.documentElement.scrollWidth - document.documentElement.clientWidth)`), "0", "sideways at %s, %d px: %s", k, width, says(tooWide))
+		}
+	}
+	assert.Empty(t, v.complaints())
+}
+
+// tooWide names what reaches past the page's right edge.
+const tooWide = `[...document.querySelectorAll('body *')].filter(e => e.checkVisibility() && e.getBoundingClientRect().right > document.documentElement.clientWidth + 0.5).map(e => e.tagName + '#' + e.id + '.' + e.className + ' ' + e.getBoundingClientRect().right).slice(0, 8).join('; ')`
+
+// chromium is the browser of all other tests, visited as the others are.
+type chromium struct{ *tab }
+
+func (c chromium) goTo(address string) { c.tab.goTo(address) }
+
+func (c chromium) eval(expression string) string {
+	v, err := chromedp.Run(c.ctx, chromedp.Evaluate[string](stringified(expression)))
+	if err != nil {
+		return "" // between two pages
+	}
+	return v
+}
+
+// stringified is an expression whose value is its JSON, null where it has none.
+func stringified(expression string) string { return "JSON.stringify((" + expression + ") ?? null)" }
+
+func (c chromium) press(keys ...string) {
+	named := strings.NewReplacer(keyTab, kb.Tab, keyRight, kb.ArrowRight)
+	for _, k := range keys {
+		c.do(chromedp.KeyEvent(named.Replace(k)))
+	}
+}
+
+func (c chromium) widen(width int, _ string) {
+	c.do(screen{width: int64(width), height: 800, density: 1}.emulate())
+	c.settle()
+}
+
+func (c chromium) print() []byte {
+	res, err := chromedp.Call(c.ctx, page.PrintToPDF, page.PrintToPDFParams{})
+	require.NoError(c, err)
+	return res.Data
+}
+
+func (c chromium) complaints() []string { return c.take() }
+
+func TestTourChromium(t *testing.T) {
+	if os.Getenv("BARKWRIGHT_TOUR") == "" {
+		t.Skip("the other tests look at Chromium closer; make browsers takes the tour in it")
+	}
+	tour(t, chromium{openFile(t, pageFile(t), "", desktop, own(t))})
+}
