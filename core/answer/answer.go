@@ -73,6 +73,9 @@ func (n Number) Text(s units.System) string {
 			return low + " to " + high
 		}
 	}
+	if n.Kind == units.Run && n.Basis == known.Estimate {
+		return "about " + format(n.Value, s)
+	}
 	return format(n.Value, s)
 }
 

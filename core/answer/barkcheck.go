@@ -81,7 +81,7 @@ func barkText(c core.Canoe) func(units.System) string {
 		add("# of sewing in joints and panels", run(joined))
 		if len(l.Beside) > 0 {
 			add("; sheets # wide would save # of seam and # of split root", length(l.Needs.Width), run(l.Wide.Seam),
-				run(l.Wide.Root))
+				run(l.Wide.Root).rough())
 		}
 	default:
 		add("one sheet covers it, with # to trim", small(c.Design.GunwaleTurn))

@@ -34,10 +34,10 @@ func gunwaleNumbers(c core.Canoe) []*Number {
 			working("(# holes × # turns + the starting turn) × # + two tails of #",
 				count(d.GroupHoles), count(d.Passes), small(l.Turn), small(d.Tail))).up(),
 		printed(stage.Lace, "root.gunwales", "Split root for lacing, before waste", units.Run, l.Total, fromBuilders,
-			working("# groups × #", count(l.Count), length(l.Group))).by(known.Estimate),
+			working("# groups × #", count(l.Count), length(l.Group).rough())).by(known.Estimate),
 		number(stage.Lace, "root.gunwalesWaste", "Split root for lacing, with waste", units.Run, l.WithWaste,
 			fromBuilders,
-			working("# and # of it for waste", run(l.Total), percent(d.RootWaste))).up(),
+			working("# and # of it for waste", run(l.Total).rough(), percent(d.RootWaste))).up(),
 	}
 }
 

@@ -51,7 +51,7 @@ func layoutNumbers(c core.Canoe) []*Number {
 				count(len(l.Port)+len(l.Star)), count(missing))).short("Pieces of bark"),
 		gap,
 		price("bark.narrowSeam", "Narrow bark costs, more seam", l.Wide.Seam),
-		price("bark.narrowRoot", "Narrow bark costs, more split root", l.Wide.Root),
+		price("bark.narrowRoot", "Narrow bark costs, more split root", l.Wide.Root).by(known.Estimate),
 		printed(stage.Gather, "tree.girth", "Tree for a sheet as set, round it at breast height", units.Length,
 			tree.Girth, fromTaper,
 			working("the full width "+d.TreeRule.String()+", # up the trunk: # with # for torn edges; # up a usual "+

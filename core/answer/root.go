@@ -34,14 +34,14 @@ func rootNumbers(c core.Canoe) []*Number {
 				percent(d.RootWaste))).by(known.Estimate)),
 		plan(number(stage.Gather, "root.left", "Left over at the strands' ends", units.Run, s.Left, fromCutting,
 			working("# of strand less what groups and seams take; short lengths serve for ties",
-				run(float64(len(s.Cut))*d.RootLength))).by(known.Estimate)),
+				run(float64(len(s.Cut))*d.RootLength).rough())).by(known.Estimate)),
 		printed(stage.Gather, "root.published", "Root to dig by one published plan", units.Run, published,
 			"a museum's account of building one canoe with 40 ribs: 250 ft (76 m) dug gave 500 ft (152 m) split",
 			working("# for each of # ribs, and # for the seams of a boat # long in proportion to #. "+
 				"This page has #: it allows # for waste, and side panels take # of its root where the sheets are "+
 				"narrow", run(gather.PublishedSpace), count(d.Ribs), run(gather.PublishedSeams),
-				length(gather.PublishedLength), length(d.Length), run(r.Dug), percent(d.RootWaste),
-				run(c.Bark.Seams[bark.PanelSeams].Root))).by(known.Published),
+				length(gather.PublishedLength), length(d.Length), run(r.Dug).rough(), percent(d.RootWaste),
+				run(c.Bark.Seams[bark.PanelSeams].Root).rough())).by(known.Published),
 	}
 }
 
