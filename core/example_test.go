@@ -35,7 +35,7 @@ func ExampleEvaluate() {
 	// Longest rib      4' 2 5/16"   computed from your shape
 	// Sheer, ends      1' 8"        computed from your shape
 	// Freeboard        7"           estimate
-	// Split root       700 ft       estimate
+	// Split root       about 700 ft estimate
 	// Seams            46 ft        computed from your shape
 	// Bark width       4' 8 5/16"   computed from your shape
 	// Stem radius      11 3/8"      computed from your shape
