@@ -54,7 +54,7 @@ func skinNumbers(c core.Canoe) []*Number {
 		}
 	}
 	gores := laid("bark.goresCut", "Gores that are cut, each side", units.Count, float64(cut),
-		working("# asked for; the table says why where there is none", count(len(f.Gores)))).short("Gores, a side")
+		working("# asked for; the table says why where there is none", count(len(f.Gores)))).short("Gores cut")
 	if letIn > 0 && !gores.Absent {
 		gores = gores.in(units.Count.Format(float64(cut), units.Metric) + " cut, bark to be let in at " +
 			units.Count.Format(float64(letIn), units.Metric))

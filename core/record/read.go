@@ -158,7 +158,7 @@ func (t *table) readCells(line, name string, rest []string) {
 	free := l.kind.Placed() && !l.placed()
 	switch filledCells := filled(rest); {
 	case len(filledCells) == 0:
-		t.refuse(line, "There is no value beside the name.")
+		t.refuse(line, "There is no value beside the name: write the name, a colon or comma, then the value.")
 	case !l.known:
 		t.refuse(line, l.unsure)
 	case free && t.astray && !t.ownStation(l, rest):

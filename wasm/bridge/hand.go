@@ -4,6 +4,7 @@ package bridge
 
 import (
 	"strconv"
+	"syscall/js"
 )
 
 // hand is the line that shows the control in hand, its value and what it was, and moves
@@ -11,14 +12,19 @@ import (
 type hand struct {
 	key              string
 	name, value, was slot
+	steps            []js.Value // one more and one less
 }
 
 func (p *page) findHand() {
+	each(p.id("hand"), "[data-hand]:not(#held)", func(b js.Value) { p.hand.steps = append(p.hand.steps, b) })
 	p.hand.name.at, p.hand.value.at, p.hand.was.at = p.id("held-name"), p.id("held-value"), p.id("held-was")
 }
 
 // takeInHand takes a control in hand; none where key is empty.
 func (p *page) takeInHand(key string) {
+	if key != p.work.InHand() {
+		p.work.Commit()
+	}
 	p.hand.key = key
 	p.showHand()
 }
@@ -32,9 +38,13 @@ func (p *page) showHand() {
 	p.hand.value.set(h.Value)
 	p.hand.was.set(h.Was)
 	p.hide("held", !ok)
-	for key, chip := range p.places.chips {
-		if h, ok := p.work.Held(key); ok {
-			chip.set(h.Value)
+	for _, b := range p.hand.steps {
+		b.Set("hidden", !ok)
+	}
+	for i := range p.places.chips {
+		c := &p.places.chips[i]
+		if h, ok := p.work.Held(c.key); ok {
+			c.text.set(h.Value)
 		}
 	}
 }

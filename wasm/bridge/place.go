@@ -20,13 +20,19 @@ type places struct {
 	chosen   map[work.Place]string // states of the picture, by their buttons' names
 	parts    []placed
 	verdicts []verdict
-	chips    map[string]*slot
+	chips    []chip
 }
 
 type placed struct {
 	element js.Value
 	at      string
 	hidden  bool
+}
+
+// chip shows a control of another stage.
+type chip struct {
+	key  string
+	text slot
 }
 
 // verdict is a cell that shows a check.
@@ -37,14 +43,16 @@ type verdict struct {
 }
 
 func (p *page) findPlaces() {
-	p.places.parts, p.places.verdicts, p.places.chips = nil, nil, map[string]*slot{}
+	p.places.parts, p.places.verdicts, p.places.chips = nil, nil, nil
 	each(p.document, "[data-place]", func(e js.Value) {
 		p.places.parts = append(p.places.parts, placed{e, data(e, "place"), e.Get("hidden").Bool()})
 	})
 	each(p.document, "[data-verdict]", func(e js.Value) {
 		p.places.verdicts = append(p.places.verdicts, verdict{data(e, "verdict"), slot{at: e}, markOf(e, "state")})
 	})
-	each(p.document, "[data-chip]", func(e js.Value) { p.places.chips[data(e, "chip")] = &slot{at: e} })
+	each(p.document, "[data-chip]", func(e js.Value) {
+		p.places.chips = append(p.places.chips, chip{data(e, "chip"), slot{at: e}})
+	})
 }
 
 // openingPlace is the one of the address, or where the user was, or the first stage.
@@ -222,6 +230,7 @@ func (p *page) cure(what string) {
 		p.work.Commit()
 		p.refresh()
 		p.save()
+		p.id("held").Call("focus")
 	}
 }
 

@@ -16,12 +16,14 @@ import (
 type steps struct {
 	boxes  map[string]js.Value
 	stands map[string]*slot
+	texts  map[string]*slot
 }
 
 func (p *page) findSteps() {
-	p.steps = steps{map[string]js.Value{}, map[string]*slot{}}
+	p.steps = steps{map[string]js.Value{}, map[string]*slot{}, map[string]*slot{}}
 	each(p.document, "[data-tick]", func(e js.Value) { p.steps.boxes[data(e, "tick")] = e })
 	each(p.document, "[data-stands]", func(e js.Value) { p.steps.stands[data(e, "stands")] = &slot{at: e} })
+	each(p.document, "[data-said]", func(e js.Value) { p.steps.texts[data(e, "said")] = &slot{at: e} })
 	p.on(p.id("tables"), "change", func(e js.Value) {
 		if key := data(e.Get("target"), "tick"); key != "" {
 			p.work.Tick(key, "", today(), e.Get("target").Get("checked").Bool())
@@ -75,6 +77,9 @@ func (p *page) showSteps() {
 		for _, s := range p.work.Steps(k) {
 			if box, ok := p.steps.boxes[s.Key]; ok && box.Get("checked").Bool() != s.Done {
 				box.Set("checked", s.Done)
+			}
+			if at := p.steps.texts[s.Key]; at != nil {
+				at.set(s.Text)
 			}
 			if at := p.steps.stands[s.Key]; at != nil {
 				at.set(s.Says)

@@ -34,8 +34,8 @@ func steps(st *stage.Stage, s units.System) string {
 	b.WriteString(`<details class="sheet" data-steps="` + string(st.Key) + `"><summary>Steps, ` +
 		units.Count.Format(float64(len(st.Steps)), s) + `</summary><ol class="steps">`)
 	for _, step := range st.Steps {
-		b.WriteString(`<li><label class="choice"><input type="checkbox" data-tick="` + step.Key + `"><span>` +
-			draw.Escape(step.Text(s)) + "</span></label>")
+		b.WriteString(`<li><label class="choice"><input type="checkbox" data-tick="` + step.Key + `"><span data-said="` + step.Key +
+			`">` + draw.Escape(step.Text(s)) + "</span></label>")
 		var also []string
 		if step.Tool != "" {
 			also = append(also, "with "+step.Tool)

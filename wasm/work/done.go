@@ -12,9 +12,9 @@ import (
 // StepShown is how a step stands: whether all of it is ticked and on which day, and of one
 // that goes row by row how many rows are.
 type StepShown struct {
-	Key  string
-	Done bool
-	Says string
+	Key, Text string
+	Done      bool
+	Says      string
 }
 
 // Steps are how a stage's steps stand. A step that goes row by row is done once it is
@@ -28,7 +28,7 @@ func (w *Work) Steps(k stage.Key) []StepShown {
 	out := make([]StepShown, len(s.Steps))
 	for i, step := range s.Steps {
 		day, done := log.Done(step.Key, "")
-		shown := StepShown{Key: step.Key, Done: done}
+		shown := StepShown{Key: step.Key, Text: step.Text(w.System), Done: done}
 		if done {
 			shown.Says = "done " + day
 		} else if rows := log.Rows(step.Key); rows > 0 {

