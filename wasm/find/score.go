@@ -152,7 +152,8 @@ dog pack gear: cargo gear
 log trunk timber lumber: tree bolt trunk
 nail pin dowel screw: peg
 fast speed quick: speed push
-print paper sheet: print sheet paper
+print printer: paper
+paper sheet: print sheet paper
 save export file: file
 inch feet mm cm metric imperial: unit
 example sample: starting
