@@ -216,8 +216,26 @@ func (p *page) goInto(element, focus js.Value) {
 	if focus.Get("tabIndex").Int() < 0 {
 		focus.Call("setAttribute", "tabindex", "-1")
 	}
-	element.Call("scrollIntoView", map[string]any{"block": "center"})
+	block := "center"
+	if element.Get("tagName").String() == "DETAILS" {
+		block = "start" // it may be longer than the window
+	}
+	element.Call("scrollIntoView", map[string]any{"block": block})
 	focus.Call("focus", map[string]any{"preventScroll": true})
+}
+
+// jump goes to the first of what a selector names at this stage: its bench, which opens,
+// or a fold, which unfolds.
+func (p *page) jump(what string) {
+	at := p.document.Call("querySelector", "#at-"+string(p.places.at)+" "+what)
+	switch {
+	case at.IsNull():
+	case at.Get("tagName").String() == "BUTTON":
+		at.Call("click")
+	default:
+		at.Set("open", true)
+		p.goInto(at, at.Call("querySelector", "summary"))
+	}
 }
 
 // cure sets what a check's button names, in one step of undo.

@@ -18,7 +18,7 @@ func (p *page) listenTools() {
 		"only": p.nextOnly, "layer": p.nextLayer,
 		"table": p.goTable, "minute": p.firstMinute,
 		"bench": p.atBench, "turnsSun": p.turnSun,
-		"jot": p.jot, "cure": p.cure, "read": p.readTape,
+		"jot": p.jot, "cure": p.cure, "jump": p.jump, "read": p.readTape,
 	}
 	p.on(p.document, "click", func(e js.Value) {
 		b := e.Get("target").Call("closest", "button")

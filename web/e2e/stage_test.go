@@ -226,3 +226,18 @@ func TestStemIsCured(t *testing.T) {
 	p.press("#undo")
 	p.wait(`document.querySelector('.cells:not([hidden]) [data-verdict="stem.verdict"]').dataset.state === 'tight'`)
 }
+
+// The steps, the tables and the bench of a stage are one press from its numbers.
+func TestJumps(t *testing.T) {
+	p := open(t, phone.at("gunwales"))
+	p.do(chromedp.Click(chromedp.CSS(`[data-jump="[data-fold]"]`)))
+	p.settle()
+	assert.True(t, eval[bool](p, `(r => r.top >= document.getElementById('cells').getBoundingClientRect().bottom - 1 && r.bottom <= innerHeight)(document.querySelector('[data-fold="marks"] summary').getBoundingClientRect())`))
+	eval[bool](p, `scrollTo(0, 0), true`)
+	p.do(chromedp.Click(chromedp.CSS(`[data-jump="[data-steps]"]`)))
+	p.settle()
+	assert.True(t, eval[bool](p, `document.querySelector('[data-steps="gunwales"]').open && document.activeElement.closest('[data-steps]') !== null`))
+	eval[bool](p, `scrollTo(0, 0), true`)
+	p.do(chromedp.Click(chromedp.CSS(`[data-jump="[data-bench]"]`)))
+	p.wait(`document.getElementById('bench').checkVisibility()`)
+}
