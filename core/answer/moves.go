@@ -31,16 +31,16 @@ gunwale.length: overhang length gunwaleEndHeight beam
 gunwale.outwale: headSetback endHeight length overhang
 lacing.groups: ribs
 lacing.pegs: pegEvery
-lacing.turn: outwaleThickness inwaleThickness inwaleDepth outwaleDepth
-lacing.group: passes groupHoles outwaleThickness inwaleThickness
-root.gunwales: passes groupHoles ribs outwaleThickness
-root.gunwalesWaste: passes groupHoles ribs outwaleThickness
+lacing.turn: inwaleThickness inwaleDepth outwaleThickness outwaleDepth
+lacing.group: passes groupHoles inwaleThickness inwaleDepth
+root.gunwales: passes groupHoles ribs inwaleThickness
+root.gunwalesWaste: passes groupHoles ribs inwaleThickness
 stem.height: depth gunwaleEndHeight endHeight
 stem.curve: rocker thwarts endHeight thwart2
 stem.solidEnd: thwarts overhang thwart2 headboard
 stem.blank: rocker thwarts endHeight thwart2
 stem.stock: stemDepth heelLength rocker headboard
-stem.minRadius: headSetback rocker gunwaleEndHeight endHeight
+stem.minRadius: headSetback rocker gunwaleEndHeight depth
 stem.laminationThickness: stemLaminations stemDepth
 stem.strain: stemLaminations stemDepth headSetback rocker
 stem.ratio: stemLaminations stemDepth headSetback rocker
@@ -69,7 +69,7 @@ root.total: passes groupHoles thwarts ribs
 root.dug: passes groupHoles thwarts ribs
 root.lengths: passes groupHoles thwarts ribs
 root.pieces: groupHoles passes inwaleThickness thwarts
-root.left: groupHoles passes endStitch outwaleThickness
+root.left: groupHoles passes endStitch inwaleThickness
 root.published: ribs length
 weight.total: sheathingThickness thwarts barkThickness rootWidth
 logs.bolts: ribThickness cedarDiameter ribs ribWidthMid
