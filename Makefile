@@ -52,7 +52,7 @@ native:
 node:
 	@if command -v node >/dev/null; then \
 		echo 'the same tests again, built for the browser, under node:'; \
-		$(WASM) go test -count=1 -timeout 30m -exec "$(NODE)" $(PURE); \
+		$(WASM) go test -short -count=1 -timeout 30m -exec "$(NODE)" $(PURE); \
 	else echo "skipped: no node here to run the core's tests on the page's target"; fi
 
 browser: page
