@@ -55,5 +55,7 @@ func (p *page) stopAt(bar js.Value, at int) {
 	each(bar, "button", func(b js.Value) { b.Set("tabIndex", -1) })
 	if buttons := liveButtons(bar); at < len(buttons) {
 		buttons[at].Set("tabIndex", 0)
+	} else if first := bar.Call("querySelector", "button"); !first.IsNull() {
+		first.Set("tabIndex", 0) // of a bar that is hidden now
 	}
 }

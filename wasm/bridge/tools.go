@@ -62,6 +62,7 @@ func (p *page) undoKey(e js.Value) {
 func (p *page) chooseState(name string) {
 	p.places.chosen[p.places.at] = name
 	p.showState(name)
+	p.showTools(false)
 }
 
 func (p *page) showState(name string) {
