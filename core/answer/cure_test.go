@@ -45,6 +45,11 @@ func TestCuresCure(t *testing.T) {
 			try(d)
 		}
 	}
+	for range 150 {
+		if d := check.AtExtremes(r, design.Default(), 2); len(core.Validate(d)) == 0 {
+			try(d)
+		}
+	}
 	assert.Positive(t, cured["stem.verdict"])
 	assert.Positive(t, cured["gunwales.verdict"])
 }

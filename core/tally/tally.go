@@ -57,14 +57,6 @@ func (l Log) add(e Entry) Log {
 	return append(slices.Clip(l), e)
 }
 
-// Without is the log without entry i.
-func (l Log) Without(i int) Log {
-	if i < 0 || i >= len(l) {
-		return l
-	}
-	return slices.Delete(slices.Clone(l), i, i+1)
-}
-
 // Done tells whether a row of a step is ticked, or all of the step where row is empty, and
 // on which day that was.
 func (l Log) Done(step, row string) (when string, done bool) {
