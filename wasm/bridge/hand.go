@@ -13,6 +13,7 @@ type hand struct {
 	key              string
 	name, value, was slot
 	steps            []js.Value // one more and one less
+	empty            bool       // there is none, as last shown
 }
 
 func (p *page) findHand() {
@@ -37,15 +38,16 @@ func (p *page) showHand() {
 	p.hand.name.set(h.Name)
 	p.hand.value.set(h.Value)
 	p.hand.was.set(h.Was)
-	p.hide("held", !ok)
-	for _, b := range p.hand.steps {
-		b.Set("hidden", !ok)
+	if empty := !ok; empty != p.hand.empty {
+		p.hand.empty = empty
+		p.hide("held", empty)
+		for _, b := range p.hand.steps {
+			b.Set("hidden", empty)
+		}
 	}
 	for i := range p.places.chips {
 		c := &p.places.chips[i]
-		if h, ok := p.work.Held(c.key); ok {
-			c.text.set(h.Value)
-		}
+		c.text.set(p.work.Reads(c.param))
 	}
 }
 

@@ -8,6 +8,7 @@ import (
 	"syscall/js"
 
 	"barkwright/core/answer"
+	"barkwright/core/design"
 	"barkwright/core/stage"
 	"barkwright/wasm/markup"
 	"barkwright/wasm/work"
@@ -31,8 +32,8 @@ type placed struct {
 
 // chip shows a control of another stage.
 type chip struct {
-	key  string
-	text slot
+	param design.Param
+	text  slot
 }
 
 // verdict is a cell that shows a check.
@@ -51,7 +52,9 @@ func (p *page) findPlaces() {
 		p.places.verdicts = append(p.places.verdicts, verdict{data(e, "verdict"), slot{at: e}, markOf(e, "state")})
 	})
 	each(p.document, "[data-chip]", func(e js.Value) {
-		p.places.chips = append(p.places.chips, chip{data(e, "chip"), slot{at: e}})
+		if param, ok := design.Lookup(data(e, "chip")); ok {
+			p.places.chips = append(p.places.chips, chip{param, slot{at: e}})
+		}
 	})
 }
 

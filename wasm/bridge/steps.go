@@ -74,7 +74,8 @@ func opened(element js.Value) js.Value {
 // showSteps writes what is done, on the stick too.
 func (p *page) showSteps() {
 	for _, k := range stage.Keys() {
-		for _, s := range p.work.Steps(k) {
+		steps := p.work.Steps(k)
+		for _, s := range steps {
 			if box, ok := p.steps.boxes[s.Key]; ok && box.Get("checked").Bool() != s.Done {
 				box.Set("checked", s.Done)
 			}
@@ -86,9 +87,9 @@ func (p *page) showSteps() {
 			}
 		}
 		each(p.document, `[data-progress="`+string(k)+`"]`, func(e js.Value) {
-			done, of := p.work.Progress(k)
-			setText(e, work.Counted(done, of))
-			e.Get("dataset").Set("turns", 4*done/of)
+			done := work.Done(steps)
+			setText(e, work.Counted(done, len(steps)))
+			e.Get("dataset").Set("turns", 4*done/len(steps))
 		})
 		each(p.document, `[data-noted="`+string(k)+`"]`, func(e js.Value) { setHTML(e, markup.Noted(p.work.Noted(k))) })
 	}

@@ -45,15 +45,15 @@ func (w *Work) rowsOf(table string) int {
 	return len(lines.Keys(w.Canoe(), table))
 }
 
-// Progress is how many of a stage's steps are done, and how many there are.
-func (w *Work) Progress(k stage.Key) (done, of int) {
-	for _, s := range w.Steps(k) {
-		of++
+// Done is how many of steps are done.
+func Done(steps []StepShown) int {
+	n := 0
+	for _, s := range steps {
 		if s.Done {
-			done++
+			n++
 		}
 	}
-	return done, of
+	return n
 }
 
 // Counted says how many of a stage's steps are done.

@@ -27,7 +27,7 @@ func (w *Work) Find(question string) []Found {
 		switch e.Kind {
 		case find.Control:
 			if p, ok := design.Lookup(e.Key); ok {
-				line.Value = w.reads(p, w.Entered)
+				line.Value = w.Reads(p)
 			}
 		case find.Number:
 			for _, n := range append(answer.All(c), answer.Water(c, water)...) {

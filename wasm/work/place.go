@@ -87,19 +87,23 @@ func (w *Work) Held(key string) (Held, bool) {
 	if !ok {
 		return Held{}, false
 	}
-	h := Held{Name: p.Label, Value: w.reads(p, w.Entered)}
-	if was := w.reads(p, w.Before().Design); was != h.Value {
+	before := w.Before().Design
+	h := Held{Name: p.Label, Value: w.Reads(p)}
+	if was := w.reads(p, &before); was != h.Value {
 		h.Was = "was " + was
 	}
 	return h, true
 }
 
-// reads is a parameter's value as its control shows it.
-func (w *Work) reads(p design.Param, d design.Design) string {
+// Reads is what a parameter's control shows now.
+func (w *Work) Reads(p design.Param) string { return w.reads(p, &w.Entered) }
+
+// reads is a parameter's value in a design as its control shows it.
+func (w *Work) reads(p design.Param, d *design.Design) string {
 	if p.Options != nil {
-		return p.Options[int(p.Get(&d))]
+		return p.Options[int(p.Get(d))]
 	}
-	return p.Format(p.Get(&d), w.System)
+	return p.Format(p.Get(d), w.System)
 }
 
 // Verdict is a check as a cell shows it: its state and words. For stage.WorstOfAll it is
