@@ -74,7 +74,8 @@ func treesTable(c core.Canoe) Table {
 	t := Table{
 		Key: "trees", Title: "Trees to look for", Home: stage.Gather, Open: true, OnPaper: true, Blanks: []string{"Found"},
 		Note: "By a tape round the standing trunk at breast height, " + units.Length.Both(wood.BreastHeight) + " up, " +
-			"rounded up to the next " + units.SmallLength.Both(bark.TreeStep) + "; the allowance you set is in it. Trees taper differently: a full-bodied one may " +
+			"rounded up to the next " + units.SmallLength.Both(bark.TreeStep) +
+			"; the allowance you set is in it. Trees taper differently: a full-bodied one may " +
 			"be as small as the first figure, one that thins quickly must be as large as the last. The trunk has to be " +
 			"clear from " + units.Length.Both(bark.StumpHeight) + " up for the sheet's length.",
 	}

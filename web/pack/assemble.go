@@ -33,7 +33,8 @@ type parts struct {
 func read(web string) (parts, error) {
 	p := parts{Form: form(), Notches: notches(), Cells: cells()}
 	var media, paper, shed, bench string
-	for name, to := range map[string]*string{"index.html": &p.Page, "style.css": &p.Style, "paper.css": &paper, "shed.css": &shed, "media.css": &media,
+	for name, to := range map[string]*string{"index.html": &p.Page, "style.css": &p.Style,
+		"paper.css": &paper, "shed.css": &shed, "media.css": &media,
 		"bench.css": &bench, "boot.js": &p.Boot, "CONTACT.txt": &p.Contact} {
 		text, err := os.ReadFile(filepath.Join(web, name))
 		if err != nil {
@@ -68,7 +69,8 @@ func (p parts) lay() (string, error) {
 	if err != nil {
 		return "", err
 	}
-	for name, text := range map[string]string{"index.html": p.Page, "style": p.Style, "boot.js": p.Boot, "form": p.Form + p.Notches + p.Cells, "wasm_exec.js": uncommented(p.Exec)} {
+	for name, text := range map[string]string{"index.html": p.Page, "style": p.Style, "boot.js": p.Boot,
+		"form": p.Form + p.Notches + p.Cells, "wasm_exec.js": uncommented(p.Exec)} {
 		found := outside.FindString(text)
 		if found == "" && name != "wasm_exec.js" {
 			found = loaded.FindString(text)

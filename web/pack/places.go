@@ -60,7 +60,8 @@ func cells() string {
 	}
 	var b strings.Builder
 	for _, s := range stage.All() {
-		fmt.Fprintf(&b, "<div class=\"cells\" role=\"toolbar\" aria-label=\"The numbers that matter here\" data-place=\"%s\"%s>\n", s.Key, unopened(s.Key))
+		fmt.Fprintf(&b, "<div class=\"cells\" role=\"toolbar\" aria-label=\"The numbers that matter here\" "+
+			"data-place=\"%s\"%s>\n", s.Key, unopened(s.Key))
 		for _, key := range s.Large {
 			fmt.Fprintf(&b, "<button type=\"button\" class=\"cell\" data-why=\"%s\"><span>%s</span><output aria-live=\"off\" "+
 				"data-result=\"%s\"></output><small data-change=\"%s\"></small></button>\n", key, html.EscapeString(short[key].Short), key, key)
