@@ -109,6 +109,8 @@ func TestNothingOldShows(t *testing.T) {
 			b.Next()
 		}
 		if b.Known(Figures) {
+			// That there are figures at all: bark lies 6 to 8 in over the default's length on the bed
+			// (core/bark's tests). Known says whose they are.
 			assert.InDelta(t, c.Design.Length, b.Canoe().Skin.Flat.Length, 9*inch)
 		}
 	}
