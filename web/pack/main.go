@@ -17,7 +17,7 @@ import (
 )
 
 // budget is the largest page, bytes; a bare Ebitengine page is 1.95 MB of it.
-const budget = 3_500_000
+const budget = 4_300_000
 
 // options are what is asked for on the command line.
 type options struct {
