@@ -61,7 +61,7 @@ func evaluate(h *hull.Hull) Canoe {
 	return c
 }
 
-// Afloat is how the boat lies with her crew and cargo as placed.
+// Afloat is how the boat lies with its crew and cargo as placed.
 type Afloat struct {
 	Body    *afloat.Body
 	Water   afloat.Water

@@ -47,7 +47,7 @@ func LayFlat(c Canoe, res bark.Resolution, warm *bark.Flat, w *geom.FlattenWorks
 }
 
 // WithFlat is the canoe with its skin: seams, root and the bark to gather follow
-// the flat lengths. The boat's weight, and how she floats with it, do not wait for
+// the flat lengths. The boat's weight, and how it floats with that, do not wait for
 // it: the laps of joints an inch from where they were thought to be weigh grams.
 func (c Canoe) WithFlat(f bark.Flat) Canoe {
 	c.Bark = c.Bark.OnFlat(c.Hull, f)

@@ -14,7 +14,7 @@ type Water struct {
 	Righting afloat.RightingCurve
 	// Lean is how the boat lies with the heaviest paddler leaning out by LeanDistance
 	// to starboard, and LeanMost how far out that one's middle may go, m, before
-	// water comes over or she goes over dry; at most to the gunwale, and then ToGunwale
+	// water comes over or the boat goes over dry; at most to the gunwale, and then ToGunwale
 	// says so. They hold where there is a paddler.
 	Lean      afloat.Floated
 	LeanMost  float64
@@ -24,7 +24,7 @@ type Water struct {
 }
 
 // Moving is what it costs to move. State is Floats where the boat floats upright
-// with her gunwales dry; the rest holds then alone, Day where there is a paddler.
+// with its gunwales dry; the rest holds then alone, Day where there is a paddler.
 type Moving struct {
 	State afloat.State
 	Curve []afloat.Resistance
@@ -91,7 +91,7 @@ func (a Afloat) Heaviest() afloat.Item {
 }
 
 // mostLean is how far the middle of the whole load may move to the side: at each
-// heel by the arm over the heel's cosine, so the most of that while she is dry.
+// heel by the arm over the heel's cosine, so the most of that while the boat is dry.
 func mostLean(r afloat.RightingCurve) float64 {
 	most := 0.0
 	lean := func(a afloat.Attitude) { most = max(most, a.Arm/math.Cos(a.Waterplane.Heel)) }

@@ -48,7 +48,7 @@ func TestLeanBalances(t *testing.T) {
 	m := c.Afloat.Heaviest().Mass
 	assert.InDelta(t, m*core.LeanDistance*math.Cos(heel)/c.Afloat.Load.Mass, arm, 1e-6)
 
-	// What is said to be the most holds her, a little more does not.
+	// What is said to be the most holds the boat, a little more does not.
 	leaning := func(by float64) afloat.State {
 		return c.Afloat.Body.Float(c.Afloat.Load.Moved(m, geom.Vec3{Y: -by}), c.Afloat.Water).State
 	}

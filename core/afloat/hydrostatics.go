@@ -6,7 +6,7 @@ import (
 	"barkwright/core/geom"
 )
 
-// Hydrostatics are the figures of the boat as she floats upright. Lengths are in
+// Hydrostatics are the figures of the boat as it floats upright. Lengths are in
 // metres, areas in square metres; coefficients are ratios. L is the wet length, B
 // the breadth at the surface and T the draught.
 type Hydrostatics struct {

@@ -13,10 +13,10 @@ import (
 	"barkwright/core/internal/check"
 )
 
-// Closed forms: testdata/published/hydrostatic-closed-forms.csv.
+// Closed forms: testdata/computed/hydrostatic-closed-forms.csv.
 func TestClosedForms(t *testing.T) {
 	all := exactBodies()
-	for _, row := range check.Published(t, "hydrostatic-closed-forms") {
+	for _, row := range check.Computed(t, "hydrostatic-closed-forms") {
 		t.Run(row["body"]+" "+row["quantity"], func(t *testing.T) {
 			e, ok := all[row["body"]]
 			require.True(t, ok)

@@ -75,22 +75,22 @@ func coefficient(h afloat.Towed, froude float64) float64 {
 	return 1000 * h.Wave(u) / (0.5 * h.Water.Density * u * u * h.Surface)
 }
 
-// testdata/published/parabolic-hull-waves.csv.
+// testdata/computed/parabolic-hull-waves.csv.
 func TestWaveCoefficients(t *testing.T) {
 	h := towed(0.5, 0.3125, surfaceA, fineGrid)
-	for _, row := range check.Published(t, "parabolic-hull-waves") {
+	for _, row := range check.Computed(t, "parabolic-hull-waves") {
 		assert.InEpsilon(t, row.Float(t, "coefficient"), coefficient(h, row.Float(t, "froude")),
 			row.Float(t, "tolerance"), row["froude"])
 	}
 }
 
-// testdata/published/parabolic-hull-waves-grid.csv.
+// testdata/computed/parabolic-hull-waves-grid.csv.
 func TestWaveGridErrors(t *testing.T) {
 	exact := map[string]float64{}
-	for _, row := range check.Published(t, "parabolic-hull-waves") {
+	for _, row := range check.Computed(t, "parabolic-hull-waves") {
 		exact[row["froude"]] = row.Float(t, "coefficient")
 	}
-	for _, row := range check.Published(t, "parabolic-hull-waves-grid") {
+	for _, row := range check.Computed(t, "parabolic-hull-waves-grid") {
 		g := afloat.WaveGrid{Stations: int(row.Float(t, "stations")),
 			Waterlines: int(row.Float(t, "waterlines")), Angles: int(row.Float(t, "angles"))}
 		h := towed(0.5, 0.3125, surfaceA, g)
@@ -163,11 +163,11 @@ func hulls(g afloat.WaveGrid) map[string]afloat.Towed {
 	}
 }
 
-// testdata/published/parabolic-hull-push.csv.
+// testdata/computed/parabolic-hull-push.csv.
 func TestPush(t *testing.T) {
 	assert.InEpsilon(t, surfaceA, surfaceOf(0.5, 0.3125), 1e-6)
 	all := hulls(afloat.WaveGrid{Stations: 160, Waterlines: 80, Angles: 1600})
-	for _, row := range check.Published(t, "parabolic-hull-push") {
+	for _, row := range check.Computed(t, "parabolic-hull-push") {
 		h, u := all[row["hull"]], row.Float(t, "speed")
 		p := h.At(u)
 		// Half the last digit and what viscosity by the shorter formula adds, 0.003 %
@@ -181,10 +181,10 @@ func TestPush(t *testing.T) {
 	}
 }
 
-// testdata/published/parabolic-hull-speed.csv.
+// testdata/computed/parabolic-hull-speed.csv.
 func TestSpeedAtPower(t *testing.T) {
 	all := hulls(fineGrid)
-	for _, row := range check.Published(t, "parabolic-hull-speed") {
+	for _, row := range check.Computed(t, "parabolic-hull-speed") {
 		assert.InDelta(t, row.Float(t, "speed"), speedAt(all[row["hull"]], row.Float(t, "power")), 6e-4)
 	}
 }

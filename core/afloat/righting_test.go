@@ -14,10 +14,10 @@ import (
 	"barkwright/core/internal/check"
 )
 
-// Righting arms with exact answers: testdata/published/righting-arms.csv.
+// Righting arms with exact answers: testdata/computed/righting-arms.csv.
 func TestRightingArms(t *testing.T) {
 	all := exactBodies()
-	for _, row := range check.Published(t, "righting-arms") {
+	for _, row := range check.Computed(t, "righting-arms") {
 		t.Run(row["body"]+" "+row["heel"], func(t *testing.T) {
 			e := all[row["body"]]
 			a := e.body.At(e.load(), fresh, degrees(row.Float(t, "heel")))

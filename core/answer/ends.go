@@ -67,7 +67,7 @@ func stemNumbers(c core.Canoe) []*Number {
 				"each alone", ratio(in.Ratio))).between(s.Springback.Low, s.Springback.High)
 	}
 	return []*Number{
-		printed(stage.Ends, "stem.height", "Height of the stem head", units.Length, d.EndHeight, fromShape,
+		printed(stage.Ends, "stem.height", "Stem-head height", units.Length, d.EndHeight, fromShape,
 			working("# as set, over the bottom amidships", length(d.EndHeight))),
 		printed(stage.Ends, "stem.curve", "Stem along its outer face, heel to head", units.Length, s.Curve, fromShape,
 			working("from the heel's inboard end, # inboard of the headboard's foot, along the bottom and the "+

@@ -33,7 +33,7 @@ func barkCheckOf(t *testing.T, c core.Canoe, key string) answer.Warning {
 	return answer.Warning{}
 }
 
-// The verdict of the bark says in words whether she can be built, what is wanting and how
+// The verdict of the bark says in words whether the boat can be built, what is wanting and how
 // long a boat the sheets make; what is wanting is sewn in the count all the same.
 func TestVerdictOfTheBark(t *testing.T) {
 	enough := barkCheckOf(t, core.Evaluate(withSheets([2]float64{60, 240})), "bark.verdict")

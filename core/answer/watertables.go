@@ -7,7 +7,7 @@ import (
 	"barkwright/core/units"
 )
 
-// figuresTable is what a naval architect asks of the boat as she floats upright.
+// figuresTable is what a naval architect asks of the boat as it floats upright.
 func figuresTable(c core.Canoe) Table {
 	t := Table{
 		Key: "figures", Title: "Figures of the hull afloat", Home: stage.Pitch,

@@ -77,7 +77,7 @@ func TestPaperModel(t *testing.T) {
 	assert.InDelta(t, edge/inch, closed/inch, 0.25)
 }
 
-// A boat of 10 ft as broad as the default stretches more, her middle column by 0.14 in on
+// A boat of 10 ft as broad as the default stretches more, its middle column by 0.14 in on
 // a grid twice as fine: no column more than the stretch that is stated.
 func TestPaperModelOfAShortBoat(t *testing.T) {
 	h, f := flatten(t, boat(t, map[string]float64{"sheetWidth": wide, "length": 120 * inch}), bark.ForFigures)

@@ -119,7 +119,7 @@ func wellFormed(svg string) error {
 }
 
 // The boat as it opens is marked on every chart at every width, and its curve ends,
-// named, where she swamps.
+// named, where it swamps.
 func TestChartsSayYouAreHere(t *testing.T) {
 	c := core.Evaluate(design.Default())
 	w := core.OnWater(c)

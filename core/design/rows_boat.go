@@ -138,7 +138,7 @@ func (d Design) timberThwarts() int { return max(d.Thwarts, 3) }
 
 func endRows() []Param {
 	return []Param{
-		row(stage.Ends, "endHeight", "Height of the stem head", "Over the bottom amidships.").
+		row(stage.Ends, "endHeight", "Stem-head height", "Over the bottom amidships.").
 			hull(25, 12, 60, func(d *Design) *float64 { return &d.EndHeight }).
 			follows(func(d Design) float64 { return d.GunwaleEndHeight + HeadRise }),
 		row(stage.Ends, "headboard", "Headboard inside the gunwale end",

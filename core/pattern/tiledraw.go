@@ -42,7 +42,7 @@ func (t Tile) SVG(w io.Writer, h Head) error {
 
 // Draw draws the sheet in millimetres.
 func (t Tile) Draw(h Head) draw.List {
-	s := newPage(t.Block, t.Pattern.Name+", sheet "+t.ID(), t.Pattern.Note)
+	s := newPage(t.Block, t.Pattern.Name+", page "+t.ID(), t.Pattern.Note)
 	lines, labels := t.Lines(), t.Labels()
 	for _, l := range lines {
 		s.line(l)

@@ -8,10 +8,10 @@ import (
 	"barkwright/core/geom"
 )
 
-// Patterns printed together: a first sheet that proves the scale, then for every
-// pattern of several sheets a map of how they go together, then the sheets.
+// Patterns printed together: a first page that proves the scale, then for every
+// pattern of several pages a map of how they go together, then the pages.
 
-// Print writes patterns as HTML, one block of the paper a sheet. It returns the
+// Print writes patterns as HTML, one block of the paper a page. It returns the
 // writer's first error.
 func Print(w io.Writer, patterns []Pattern, h Head) error {
 	b := bufio.NewWriter(w)
@@ -34,9 +34,9 @@ func Print(w io.Writer, patterns []Pattern, h Head) error {
 	return b.Flush()
 }
 
-// scaleRules are on the first sheet.
+// scaleRules are on the first page.
 var scaleRules = []string{
-	"Print this sheet alone first. Scale 100 %, actual size, not Fit; margins default.",
+	"Print this paper page alone first. Scale 100 %, actual size, not Fit; margins default.",
 	"Measure a bar each way and the frame. " + inMillimetres(barMillimetres) + " or " + inInches(barInches) +
 		": the scale is true, print the rest.",
 	"If a bar measures anything else, enter it in the page under “It measured”.",
@@ -44,8 +44,8 @@ var scaleRules = []string{
 }
 
 // assemblyRule is on every map.
-const assemblyRule = "Cut along a whole line at the left or the upper edge of a sheet, and lay that edge on the " +
-	"dashed line of the sheet before: crosses and symbols come to lie on their like. Sheets with nothing on them " +
+const assemblyRule = "Cut along a whole line at the left or the upper edge of a paper page, and lay that edge on the " +
+	"dashed line of the page before: crosses and symbols come to lie on their like. Pages with nothing on them " +
 	"are left out."
 
 const (
@@ -88,8 +88,8 @@ func joined(parts ...string) string {
 }
 
 func cover(patterns []Pattern, h Head) *page {
-	s := newPage(Paper, "Sheet 1, proof of scale", "Print it alone and measure its bars.")
-	y := s.heading("Sheet 1: print it alone", h) + 3
+	s := newPage(Paper, "Page 1, proof of scale", "Print it alone and measure its bars.")
+	y := s.heading("Page 1: print it alone", h) + 3
 	for _, rule := range scaleRules {
 		y = s.say(y, rule, mapWidth) + 1
 	}
@@ -120,9 +120,9 @@ func (s *page) proof() {
 
 func sheets(n int) string {
 	if n == 1 {
-		return "1 sheet"
+		return "1 paper page"
 	}
-	return strconv.Itoa(n) + " sheets"
+	return strconv.Itoa(n) + " paper pages"
 }
 
 // assembly is the map of a pattern's sheets, with what to do.

@@ -96,7 +96,7 @@ func (ev *evidence) checkTwice() {
 				continue
 			}
 			if a.Kind != record.EndPoint && math.Abs(a.Value-b.Value) > a.Within()+b.Within() {
-				ev.conflict(fmt.Sprintf("%v is recorded twice, as %s and as %s; the first is used until one is struck out.",
+				ev.conflict(fmt.Sprintf("%v is recorded twice, as %s and as %s; the first is used until one is removed.",
 					a.Named(ev.system), a.Shown(ev.system), b.Shown(ev.system)), i, j)
 			}
 		}
@@ -136,7 +136,7 @@ func (ev *evidence) checkDepths() {
 	in, i, okIn := ev.first(record.DepthInwale)
 	rail, j, okRail := ev.first(record.DepthRail)
 	if okIn && okRail && rail.Value-in.Value > parameter("capThickness").Max+in.Within()+rail.Within() {
-		ev.conflict(fmt.Sprintf("Depth to the rail and to the gunwale would make the cap %s thick: the rail's is left out.",
+		ev.conflict(fmt.Sprintf("Depth to the cap top and to the inwale would make the cap %s thick: the cap top's is left out.",
 			ev.length(rail.Value-in.Value)), i, j)
 	}
 	end, e, ok := ev.first(record.EndHeight)

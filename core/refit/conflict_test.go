@@ -229,7 +229,7 @@ func TestEndsOfTwoHeights(t *testing.T) {
 		record.Datum{Kind: record.EndHeight, At: record.Place{Side: record.Forward}, Value: 25 * inch},
 		record.Datum{Kind: record.EndHeight, At: record.Place{Side: record.Aft}, Value: 23 * inch}))
 	require.Len(t, f.EndsDiffer, 1)
-	assert.Contains(t, f.EndsDiffer[0], "Height of the stem head: 2' 1\" forward, 1' 11\" aft")
+	assert.Contains(t, f.EndsDiffer[0], "Stem-head height: 2' 1\" forward, 1' 11\" aft")
 	assert.InDelta(t, 24, f.Design.EndHeight/inch, 1e-9)
 }
 

@@ -27,7 +27,7 @@ func ExampleFit() {
 	// not read: length of the paddle	60
 	// Length overall: 16' 0", inside tolerance
 	// Beam inside the gunwales: 2' 9", inside tolerance
-	// Depth to the gunwale: 1' 0 1/2", inside tolerance
+	// Depth to the inwale: 1' 0 1/2", inside tolerance
 	// held: overhang by 0.043 of the length overall
 	// held: greatestBeam by the starting value
 }

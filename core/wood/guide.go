@@ -38,7 +38,7 @@ func (c Condition) Guide() Guide {
 			SafeBasis: "MOE/(2 MOR) green, 76 to 84, plus about one coefficient of variation",
 			LimitBasis: "strain at greatest load, at least 1.55 % from the work to greatest load, " +
 				"less one coefficient of variation of 34 % (from memory)",
-			Uncertainty: "safe +-20 %, limit +-30 %; soaking dry wood may not reach the green condition",
+			Uncertainty: "the first could be off by 20 % either way, the limit by 30 %; soaking dry wood may not reach the green condition",
 		}
 	case Dry:
 		return Guide{
@@ -46,7 +46,7 @@ func (c Condition) Guide() Guide {
 			SafeBasis: "t/R at most 1/125 for softwood laminations (National Design Specification for Wood, " +
 				"section 5.3, from memory, high)",
 			LimitBasis:  "MOE/(2 MOR) at 12 % moisture: 61.5, or 67.7 with shear taken out",
-			Uncertainty: "safe includes a structural margin; limit +-20 %",
+			Uncertainty: "the first includes a structural margin; the limit could be off by 20 % either way",
 		}
 	}
 	panic(noSuchCondition)

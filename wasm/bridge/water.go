@@ -18,7 +18,7 @@ func (p *page) listenWater() {
 	p.on(js.Global(), "resize", func(js.Value) { p.restSoon() })
 }
 
-// waterLate says that the curves shown are those of the boat as she was last at rest.
+// waterLate says that the curves shown are those of the boat as it was last at rest.
 func (p *page) waterLate() {
 	if at := p.id("water-numbers"); !at.IsNull() && p.work.Canoe().Design != p.waterOf {
 		at.Call("setAttribute", "aria-busy", "true")
@@ -26,7 +26,7 @@ func (p *page) waterLate() {
 }
 
 // showWater brings the numbers of the boat heeled and moving up to date, where they are
-// known; her curves are left to showCurves.
+// known; its curves are left to showCurves.
 func (p *page) showWater() {
 	if shown := p.work.Water(); shown != nil {
 		p.showThese(shown)

@@ -32,11 +32,11 @@ const Invented = "Boat: an invented boat, to try this with\n" +
 	"End thwart, from middle\t67\"\n" +
 	"First thwart clear\t25 1/4\"\n" +
 	"End thwart clear\t10 1/2\"\n" +
-	"Rail height at first thwart\t13 1/4\"\tscaled off a drawing\n" +
-	"Rail height at end thwart\t15 1/4\"\tscaled off a drawing\n" +
-	"Rail height at headboard\t18 1/2\"\tscaled off a drawing\n" +
+	"Cap top height at first thwart\t13 1/4\"\tscaled off a drawing\n" +
+	"Cap top height at end thwart\t15 1/4\"\tscaled off a drawing\n" +
+	"Cap top height at headboard\t18 1/2\"\tscaled off a drawing\n" +
 	"Headboard from middle\t84\"\n" +
-	"End height\t25\"\n" +
+	"Stem-head height\t25\"\n" +
 	"Bottom rise at headboard\t1 1/2\"\n" +
 	"Ribs\t44\n"
 

@@ -18,7 +18,7 @@ import (
 
 const inch = units.Inch
 
-// picture is the default boat finished, near by a factor, and the handle of her heels.
+// picture is the default boat finished, near by a factor, and the handle of its heels.
 func picture(t *testing.T, zoom float64) (hands.Picture, view.Handle) {
 	t.Helper()
 	w := work.New(design.Default(), units.Imperial16)
@@ -57,7 +57,7 @@ func TestMouseDrags(t *testing.T) {
 	assert.Contains(t, h.Readout(on.Work, *on.View), "Drag its handle to change it.")
 	a = h.Down(on, at(handle, 0, 0, false))
 	assert.True(t, a.Capture && a.Took)
-	assert.NotNil(t, on.View.Ghost, "the boat as she was is seen")
+	assert.NotNil(t, on.View.Ghost, "the boat as it was is seen")
 	assert.Equal(t, hands.Answer{}, h.Down(on, at(handle, 50, 50, true)), "a second finger does nothing")
 	for _, dx := range []float64{5, 15, 30} {
 		assert.True(t, h.Move(on, at(handle, handle.Axis.X*dx, 0, false)).Stepped)

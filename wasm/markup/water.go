@@ -63,7 +63,7 @@ type Curves struct {
 	system units.System
 }
 
-// CurvesOf are those of a canoe and what is known of her on the water.
+// CurvesOf are those of a canoe and what is known of it on the water.
 func CurvesOf(c core.Canoe, w core.Water, s units.System) Curves {
 	return Curves{chart.Water(c, w, s), answer.CurveTables(w), s}
 }

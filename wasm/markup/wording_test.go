@@ -1,6 +1,7 @@
 package markup_test
 
 import (
+	"io/fs"
 	"os"
 	"path/filepath"
 	"regexp"
@@ -12,8 +13,10 @@ import (
 	"barkwright/core"
 	"barkwright/core/answer"
 	"barkwright/core/design"
+	"barkwright/core/record"
 	"barkwright/core/stage"
 	"barkwright/core/units"
+	"barkwright/core/wood"
 	"barkwright/wasm/markup"
 )
 
@@ -30,6 +33,8 @@ var unsaid = map[string]string{
 	`\+-[0-9]+ %`:             "either way",
 	`[Hh]eel(ed|ing)\b|^Heel (at|she|with)\b|of heel\b`: "lean: the heel is a part of the end",
 	`looked at (covers|rates)`:                          "we read",
+	`\b[Rr]ail height|to the rail\b`:                    "the cap top",
+	`[Hh]eight of the stem head`:                        "stem-head height",
 }
 
 // One word for one thing, over all that is said of the boats that the page starts with,
@@ -68,5 +73,28 @@ func TestOneWordForOneThing(t *testing.T) {
 		for _, check := range answer.Checks(c) {
 			look(check.Key, check.Word+" "+check.Text(units.Imperial16))
 		}
+	}
+	for _, k := range record.Kinds() {
+		look("the kinds of measurement", k.String())
+	}
+	for _, c := range wood.AllConditions() {
+		guide := c.Guide()
+		look(c.String(), guide.Uncertainty+" "+guide.SafeBasis+" "+guide.LimitBasis)
+	}
+}
+
+// Comments too say it of the boat.
+func TestCommentsSayItOfTheBoat(t *testing.T) {
+	she := regexp.MustCompile(`//.*\b([Ss]he|[Hh]ers?)\b`)
+	for _, part := range []string{"core", "wasm", "web"} {
+		err := filepath.WalkDir(filepath.Join("..", "..", part), func(name string, _ fs.DirEntry, err error) error {
+			if err != nil || filepath.Ext(name) != ".go" {
+				return err
+			}
+			text, err := os.ReadFile(name)
+			assert.Empty(t, she.FindString(string(text)), name)
+			return err
+		})
+		require.NoError(t, err)
 	}
 }

@@ -87,7 +87,7 @@ func (b *Boat) Drawing() *bark.Flat {
 // Water returns the boat on the water, and whether it is known.
 func (b *Boat) Water() (core.Water, bool) { return b.waters.of(b.canoe.Design) }
 
-// WaterBefore returns the boat compared with on the water. She was in hand before, so
+// WaterBefore returns the boat compared with on the water. It was in hand before, so
 // that it is known but after a long time or a fault.
 func (b *Boat) WaterBefore() core.Water {
 	w, ok := b.waters.of(b.before.Design)

@@ -150,7 +150,7 @@ func (v View) ZoomAt(p draw.Point, factor float64, size draw.Size) View {
 	return v.Clamp(size)
 }
 
-// LoadOf is the water line of a boat with her load; nil where she does not float.
+// LoadOf is the water line of a boat with its load; nil where it does not float.
 func LoadOf(c core.Canoe) *Load {
 	f := c.Afloat.Floated
 	if f.State != afloat.Floats {

@@ -30,7 +30,7 @@ func (p *tab) look(view string) {
 }
 
 // The stretch appears with its basis when the slider rests, under half a percent
-// for the boat the page opens with, whose flat bark is 6 to 8 in over her length.
+// for the boat the page opens with, whose flat bark is 6 to 8 in over its length.
 func TestStretchAppears(t *testing.T) {
 	p := open(t, desktop)
 	p.skinLaid()

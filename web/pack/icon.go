@@ -14,7 +14,7 @@ import (
 )
 
 // icon is the page's mark for a home screen, a square PNG of a side of pixels: the opening
-// boat from the side in the picture's colours, twice as deep as she is so that she can be
+// boat from the side in the picture's colours, twice as deep as it is so that it can be
 // made out. All of it lies in the middle four fifths, which no mask of a home screen cuts:
 // W3C, Web Application Manifest, Icon masks.
 func icon(side int) ([]byte, error) {

@@ -1,5 +1,5 @@
-// Package check is the tests' own kit: reading the published tables under
-// testdata and comparing with the tolerance that stands in them.
+// Package check is the tests' own kit: reading the published and the computed tables
+// under testdata and comparing with the tolerance that stands in them.
 package check
 
 import (
@@ -14,7 +14,7 @@ import (
 	"github.com/stretchr/testify/require"
 )
 
-// Row is one row of a published table, by column name.
+// Row is one row of a table, by column name.
 type Row map[string]string
 
 // Float reads the number in a column; an empty cell fails the test.
@@ -29,7 +29,19 @@ func (r Row) Float(t testing.TB, column string) float64 {
 // source and notes, the first other line names the columns.
 func Published(t testing.TB, name string) []Row {
 	t.Helper()
-	f, err := os.Open(filepath.Join(root(), "testdata", "published", name+".csv"))
+	return table(t, "published", name)
+}
+
+// Computed reads testdata/computed/<name>.csv in the same way: figures that were worked
+// out for this project, by closed forms, by hand or by an independent program.
+func Computed(t testing.TB, name string) []Row {
+	t.Helper()
+	return table(t, "computed", name)
+}
+
+func table(t testing.TB, folder, name string) []Row {
+	t.Helper()
+	f, err := os.Open(filepath.Join(root(), "testdata", folder, name+".csv"))
 	require.NoError(t, err)
 	defer f.Close()
 	r := csv.NewReader(f)

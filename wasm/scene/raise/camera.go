@@ -8,7 +8,7 @@ import (
 	"barkwright/wasm/scene"
 )
 
-// camera looks at the boat from her starboard bow and above, so that the bow is to
+// camera looks at the boat from its starboard bow and above, so that the bow is to
 // the right and nearer.
 type camera struct {
 	toward, right, up geom.Vec3 // unit directions: to the eye, right and up in the picture

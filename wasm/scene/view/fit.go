@@ -51,8 +51,8 @@ const sectionsUnder, sectionsBeside = 7, 13
 const oneScale = 0.9
 
 // inBothStates returns the reach of a boat on the bed and finished, where laying out for both
-// costs neither much of its scale, nor its sections: then she has one scale and place in both.
-// Otherwise it returns her reach in her own state. ScaleOf returns the scale of a reach, and
+// costs neither much of its scale, nor its sections: then it has one scale and place in both.
+// Otherwise it returns its reach in its own state. ScaleOf returns the scale of a reach, and
 // whether sections have room beside it.
 func (r reach) inBothStates(c core.Canoe, own scene.State, scaleOf func(reach) (float64, bool)) reach {
 	other := reachOf(c, scene.OnTheBed+scene.Finished-own)

@@ -34,7 +34,7 @@ func (e heeled) place(points []geom.Vec2) []draw.Point {
 // heeledSteps is how many pieces draw half the section.
 const heeledSteps = 22
 
-// Heeled draws the boat cut amidships at a heel to starboard, in radians. She is at rest
+// Heeled draws the boat cut amidships at a heel to starboard, in radians. It is at rest
 // in the water apart from that heel. The picture marks the centre of all mass, that of
 // the displaced water, and the righting arm between them.
 func Heeled(c core.Canoe, heel float64, v scene.View, size draw.Size) draw.List {
