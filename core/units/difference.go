@@ -13,6 +13,11 @@ func (k Kind) Shown(v float64, s System) float64 {
 		den := s.denominator()
 		return float64(steps(v, den)) * Inch / float64(den)
 	}
+	if u.style == thirtySeconds {
+		if n := v / Inch * thirties; math.Abs(n-math.Round(n)) <= nearlyThirty {
+			return math.Round(n) * Inch / thirties
+		}
+	}
 	x := v/u.si + u.zero
 	rounded := roundedNumber(math.Abs(x), u.placesOf(x))
 	return (math.Copysign(rounded, x) - u.zero) * u.si
@@ -38,7 +43,21 @@ func (k Kind) Difference(from, to float64, s System) string {
 	return "+" + text
 }
 
-// RoughDifference is Difference of what Rough shows.
-func (k Kind) RoughDifference(from, to float64, s System) string {
-	return k.Difference(k.RoughValue(from, s), k.RoughValue(to, s), s)
+// ShownStep is the step that Format shows a value in, in the kind's SI unit.
+func (k Kind) ShownStep(v float64, s System) float64 {
+	u := k.in(s)
+	if u.style == feetInches || u.style == inchesOnly {
+		return s.Step()
+	}
+	return u.si * math.Pow10(-u.placesOf(v/u.si+u.zero))
+}
+
+// RoughStep is the step that Rough shows a value in, in the kind's SI unit.
+func (k Kind) RoughStep(v float64, s System) float64 {
+	return max(k.ShownStep(v, s), k.roughStep(v, s))
+}
+
+// RoughUpStep is RoughStep for values rounded upward.
+func (k Kind) RoughUpStep(v float64, s System) float64 {
+	return max(k.ShownStep(v, s), k.roughUpStep(v, s))
 }

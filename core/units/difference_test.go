@@ -34,10 +34,13 @@ func TestDifference(t *testing.T) {
 	} {
 		assert.Equal(t, row.want, row.kind.Difference(row.from, row.to, row.s), "%v %v %v", row.kind, row.from, row.to)
 	}
+	rough := func(from, to float64, s System) string {
+		return Length.Difference(Length.RoughValue(from, s), Length.RoughValue(to, s), s)
+	}
 	// The freeboard of a boat whose estimate is shown to a quarter inch: 6 1/2 to 8 1/2.
-	assert.Equal(t, `+2"`, Length.RoughDifference(6.6*Inch, 8.41*Inch, Imperial16))
-	assert.Equal(t, "", Length.RoughDifference(6.45*Inch, 6.55*Inch, Imperial16))
-	assert.Equal(t, "+5 mm", Length.RoughDifference(0.1614, 0.1655, Metric))
+	assert.Equal(t, `+2"`, rough(6.6*Inch, 8.41*Inch, Imperial16))
+	assert.Equal(t, "", rough(6.45*Inch, 6.55*Inch, Imperial16))
+	assert.Equal(t, "+5 mm", rough(0.1614, 0.1655, Metric))
 }
 
 // Whatever is shown, read again and subtracted, is the difference shown.
@@ -69,6 +72,34 @@ func TestDifferenceIsOfWhatIsShown(t *testing.T) {
 				got = -got
 			}
 			assert.InDelta(t, want, got, 1e-9*max(1, a, b), "%v: %s to %s", k, k.Format(from, s), k.Format(to, s))
+		}
+	}
+}
+
+// Thicknesses shown as fractions differ by what the fractions do, by hand.
+func TestDifferenceOfThicknesses(t *testing.T) {
+	assert.Equal(t, `+1/32"`, Thickness.Difference(5.0/32*Inch, 6.0/32*Inch, Imperial16))
+	assert.Equal(t, `+0.01"`, Thickness.Difference(0.14*Inch, 0.15*Inch, Imperial16))
+}
+
+// Every value shown is a whole number of its steps.
+func TestShownInWholeSteps(t *testing.T) {
+	r := rand.New(rand.NewPCG(8, 8))
+	for k := Kind(0); k < kindCount; k++ {
+		for range 200 {
+			s := []System{Imperial16, Imperial8, Metric}[r.IntN(3)]
+			u := k.in(s)
+			v := u.si * math.Pow(10, 3*r.Float64()-1) * r.Float64()
+			whole := func(shown, step float64) {
+				if k == Temperature || u.style == thirtySeconds {
+					return // the first has a zero of its own, the other fractions among decimals
+				}
+				n := shown / step
+				assert.InDelta(t, math.Round(n), n, 1e-6, "%v of %v, %v", shown, k, s)
+			}
+			whole(k.Shown(v, s), k.ShownStep(v, s))
+			whole(k.Shown(k.RoughValue(v, s), s), k.RoughStep(v, s))
+			whole(k.Shown(k.RoughUpValue(v, s), s), k.RoughUpStep(v, s))
 		}
 	}
 }

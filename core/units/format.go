@@ -36,15 +36,16 @@ func (k Kind) RoughUp(v float64, s System) string { return k.Format(k.RoughUpVal
 func (k Kind) RoughValue(v float64, s System) float64 { return to(v, k.roughStep(v, s), math.Round) }
 
 // RoughUpValue is RoughValue upward, lengths to a half inch or 10 mm.
-func (k Kind) RoughUpValue(v float64, s System) float64 {
-	step := k.roughStep(v, s)
-	if k == Length || k == SmallLength {
-		step = Inch / 2
-		if s == Metric {
-			step = 10 * Millimetre
-		}
+func (k Kind) RoughUpValue(v float64, s System) float64 { return to(v, k.roughUpStep(v, s), math.Ceil) }
+
+func (k Kind) roughUpStep(v float64, s System) float64 {
+	if k != Length && k != SmallLength {
+		return k.roughStep(v, s)
 	}
-	return to(v, step, math.Ceil)
+	if s == Metric {
+		return 10 * Millimetre
+	}
+	return Inch / 2
 }
 
 // to rounds v to a step; one of zero leaves it. What is on a step but for its last bits
@@ -181,16 +182,21 @@ func (u unit) text(v float64, s System, minus, mark string) string {
 	return body
 }
 
+// Thirty-seconds of an inch. Bark of 0.14 in is no fraction; the last bits of 5/32 in make it
+// no decimal.
+const (
+	thirties     = 32
+	nearlyThirty = 1e-4
+)
+
 // split returns v as a tape shows it; false where the unit is shown in decimals.
 func (u unit) split(v float64, s System) (negative bool, f fraction, ok bool) {
 	den := s.denominator()
 	switch u.style {
 	case feetInches, inchesOnly:
 	case thirtySeconds:
-		den = 32
-		// Bark of 0.14 in is no fraction; the last bits of 5/32 in make it no decimal.
-		const nearly = 1e-4
-		if n := math.Abs(v) / Inch * float64(den); math.Abs(n-math.Round(n)) > nearly {
+		den = thirties
+		if n := math.Abs(v) / Inch * thirties; math.Abs(n-math.Round(n)) > nearlyThirty {
 			return false, fraction{}, false
 		}
 	default:

@@ -51,7 +51,7 @@ func (w *Work) beside(now, before []answer.Number) []Shown {
 	shown := make([]Shown, len(now))
 	for i := range now {
 		n := &now[i]
-		s := Shown{Number: n, Name: n.Label(w.System), Text: n.Text(w.System), Change: Change(before[i], *n,
+		s := Shown{Number: n, Name: n.Label(w.System), Text: n.Text(w.System), Change: answer.Change(before[i], *n,
 			w.System)}
 		if !n.Absent {
 			s.SI = strconv.FormatFloat(n.Value, 'g', 12, 64)

@@ -5,9 +5,7 @@ import (
 
 	"github.com/stretchr/testify/assert"
 
-	"barkwright/core/answer"
 	"barkwright/core/design"
-	"barkwright/core/known"
 	"barkwright/core/units"
 	"barkwright/wasm/work"
 )
@@ -96,26 +94,6 @@ func TestResetTiesAgain(t *testing.T) {
 	assert.InDelta(t, 27, w.Entered.EndHeight/inch, 1e-9, "a set one stays")
 	w.Reset("endHeight")
 	assert.InDelta(t, 26, w.Entered.EndHeight/inch, 1e-9, "a reset one follows")
-}
-
-func TestChange(t *testing.T) {
-	at := func(v float64) answer.Number { return answer.Number{Kind: units.Length, Value: v, Low: v, High: v} }
-	assert.Equal(t, `+1/2"`, work.Change(at(10*inch), at(10.5*inch), units.Imperial16))
-	assert.Equal(t, `−2' 1"`, work.Change(at(35*inch), at(10*inch), units.Imperial16))
-	assert.Empty(t, work.Change(at(10*inch), at(10.001*inch), units.Imperial16))
-	assert.Equal(t, `+1/16"`, work.Change(at(10.03*inch), at(10.04*inch), units.Imperial16), `10" and 10 1/16" show`)
-	estimate := func(low, high float64) answer.Number {
-		return answer.Number{Kind: units.Length, Value: low, Low: low, High: high,
-			Source: known.Source{Basis: known.Estimate}}
-	}
-	assert.Equal(t, `+2"`, work.Change(estimate(6.6*inch, 6.6*inch), estimate(8.41*inch, 8.41*inch),
-		units.Imperial16),
-		`6 1/2" and 8 1/2" show`)
-	assert.Equal(t, `+1"`, work.Change(estimate(6*inch, 8*inch), estimate(7*inch, 9*inch), units.Imperial16))
-	assert.Equal(t, `0 to −1/2"`, work.Change(estimate(6*inch, 8*inch), estimate(6.1*inch, 7.5*inch),
-		units.Imperial16))
-	assert.Equal(t, "was near the limit", work.Change(answer.Number{Word: "near the limit"},
-		answer.Number{Word: "too tight"}, units.Imperial16))
 }
 
 // Each change of the list of sheets is undone by itself.
