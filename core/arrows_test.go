@@ -24,7 +24,7 @@ var levels = [][]string{
 	{"core/refit"},
 	{"core", "core/file"},
 	{"core/answer"},
-	{"core/pattern", "core/chart", "core/lines"},
+	{"core/pattern", "core/chart", "core/lines", "core/weigh"},
 	{"core/sheet"},
 	{"wasm/scene", "wasm/pipeline"},
 	{"wasm/scene/flat", "wasm/scene/raise"},

@@ -38,6 +38,10 @@ type Param struct {
 // Follows tells whether the parameter is a dependent one.
 func (p Param) Follows() bool { return p.follow != nil }
 
+// Solved tells whether a dependent parameter is another number's equal or worked out from
+// others, and so moves with them: it is no decision of its own.
+func (p Param) Solved() bool { return p.exact }
+
 // Owned tells whether a dependent parameter no longer follows.
 func (p Param) Owned(d Design) bool { return d.Own&p.own != 0 }
 

@@ -29,18 +29,23 @@ func (k Kind) Difference(from, to float64, s System) string {
 	if !Shows(from) || !Shows(to) {
 		return ""
 	}
-	u := k.in(s)
-	// A difference has no zero of its own: ten degrees more are not 50 °F.
-	u.zero = 0
 	diff := k.Shown(to, s) - k.Shown(from, s)
-	text := u.text(math.Abs(diff), s, "", u.markAfter())
+	text := k.Amount(diff, s)
 	switch {
-	case text == u.text(0, s, "", u.markAfter()):
+	case text == k.Amount(0, s):
 		return ""
 	case diff < 0:
 		return "−" + text
 	}
 	return "+" + text
+}
+
+// Amount is the size of a difference as text, without its sign. It has no zero of its own: ten
+// degrees more are not 50 °F.
+func (k Kind) Amount(diff float64, s System) string {
+	u := k.in(s)
+	u.zero = 0
+	return u.text(math.Abs(diff), s, "", u.markAfter())
 }
 
 // ShownStep is the step that Format shows a value in, in the kind's SI unit.
