@@ -37,7 +37,7 @@ func ExampleEvaluate() {
 	// Freeboard        7"           estimate
 	// Split root       about 700 ft estimate
 	// Seams            46 ft        computed from your shape
-	// Bark width       4' 8 5/16"   computed from your shape
+	// Bark width       4' 8 1/2"    computed from your shape
 	// Stem radius      11 3/8"      computed from your shape
 	// rib 1 is finished at 4' 2 5/16"
 	// rib 2 is finished at 4' 2 1/16"

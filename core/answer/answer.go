@@ -119,11 +119,14 @@ func (n *Number) by(b known.Basis) *Number {
 	return n
 }
 
-// up makes a result an estimate that is rounded upward.
-func (n *Number) up() *Number {
+// upward makes a result one that is rounded upward, whatever its basis.
+func (n *Number) upward() *Number {
 	n.Up = true
-	return n.by(known.Estimate)
+	return n
 }
+
+// up makes a result an estimate that is rounded upward.
+func (n *Number) up() *Number { return n.upward().by(known.Estimate) }
 
 // between makes a result an estimate with a range.
 func (n *Number) between(low, high float64) *Number {

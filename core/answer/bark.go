@@ -21,7 +21,7 @@ func barkNumbers(c core.Canoe) []*Number {
 		printed(stage.Gather, "bark.width", "Width of bark for one sheet with no side panels", units.Length, n.Width,
 			fromShape,
 			working("twice the greatest half girth, on the bed or finished, # and # to trim at the gunwale",
-				length(n.Width/2-d.GunwaleTurn), small(d.GunwaleTurn))).short("Bark width"),
+				length(n.Width/2-d.GunwaleTurn), small(d.GunwaleTurn))).upward().short("Bark width"),
 		number(stage.Gather, "bark.treeDiameter", "Tree for a sheet that wide, diameter where it is taken",
 			units.SmallLength, n.TreeWidth.Diameter, fromGeometry+"; the grain runs round the tree ("+fromAdney+", p. 15)",
 			working("width # over 3.1416, with nothing allowed for torn edges or the trunk's taper",
@@ -119,7 +119,7 @@ func seamsTable(c core.Canoe) Table {
 		col("stitches", "Stitches", units.Count, func(s *bark.Seam) Cell { return whole(s.Stitches) }),
 		col("holes", "Holes", units.Count, func(s *bark.Seam) Cell { return whole(s.Holes) }).screenOnly(),
 		col("each", "Root in a stitch", units.SmallLength,
-			func(s *bark.Seam) Cell { return num(s.Sewing.PerStitch()) }).screenOnly(),
-		col("root", "Split root", units.Run, func(s *bark.Seam) Cell { return num(s.Root) }),
+			func(s *bark.Seam) Cell { return about(s.Sewing.PerStitch()) }).screenOnly(),
+		col("root", "Split root, about", units.Run, func(s *bark.Seam) Cell { return about(s.Root) }),
 	)
 }

@@ -80,7 +80,7 @@ func barkText(c core.Canoe) func(units.System) string {
 	case joined > 0:
 		add("# of sewing in joints and panels", run(joined))
 		if len(l.Beside) > 0 {
-			add("; sheets # wide would save # of seam and # of split root", length(l.Needs.Width), run(l.Wide.Seam),
+			add("; sheets # wide would save # of seam and # of split root", length(l.Needs.Width).atLeast(), run(l.Wide.Seam),
 				run(l.Wide.Root).rough())
 		}
 	default:

@@ -37,7 +37,7 @@ func layoutNumbers(c core.Canoe) []*Number {
 	price := func(key, label string, v float64) *Number {
 		n := number(stage.Gather, key, label, units.Run, v, fromShape,
 			working("# of seam with side panels, against # from sheets # wide, whose gores are longer",
-				run(seamLength(c)), run(seamLength(c)-l.Wide.Seam), length(l.Needs.Width)))
+				run(seamLength(c)), run(seamLength(c)-l.Wide.Seam), length(l.Needs.Width).atLeast()))
 		if len(l.Beside) == 0 {
 			return n.absent("none: no side panels")
 		}
@@ -80,15 +80,16 @@ func treesTable(c core.Canoe) Table {
 			"clear from " + units.Length.Both(bark.StumpHeight) + " up for the sheet's length.",
 	}
 	type tree struct {
-		name  string
-		sheet bark.Sheet
+		name          string
+		width, length Cell
 		bark.Standing
 	}
 	var trees []tree
 	add := func(name string, s bark.Sheet) {
-		trees = append(trees, tree{name, s, bark.NewStanding(s, c.Design)})
+		trees = append(trees, tree{name, atLeast(s.Width), num(s.Length), bark.NewStanding(s, c.Design)})
 	}
 	add("a sheet as set", sheetWanted(c))
+	trees[0].width = num(c.Design.SheetWidth)
 	add("one that needs no side panels", bark.Sheet{Width: c.Bark.Needs.Width, Length: sheetWanted(c).Length})
 	for i, p := range c.Bark.Wanting() {
 		if p.Side == bark.OnBed {
@@ -97,14 +98,14 @@ func treesTable(c core.Canoe) Table {
 	}
 	return fill(t, refs(trees),
 		text("sheet", "For", func(t *tree) string { return t.name }),
-		col("width", "Sheet, width", units.Length, func(t *tree) Cell { return num(t.sheet.Width) }),
-		col("length", "Sheet, length", units.Length, func(t *tree) Cell { return num(t.sheet.Length) }),
+		col("width", "Sheet, width", units.Length, func(t *tree) Cell { return t.width }),
+		col("length", "Sheet, length", units.Length, func(t *tree) Cell { return t.length }),
 		col("at", "Full width up the trunk", units.Length, func(t *tree) Cell { return num(t.At) }).screenOnly(),
-		col("there", "Round it there", units.Length, func(t *tree) Cell { return num(t.AtGirth) }).screenOnly(),
-		col("girth", "Round it at breast height", units.Length, func(t *tree) Cell { return num(t.Girth) }),
-		col("least", "If it hardly thins", units.Length, func(t *tree) Cell { return num(t.Low) }),
-		col("most", "If it thins quickly", units.Length, func(t *tree) Cell { return num(t.High) }),
-		col("diameter", "Diameter there", units.SmallLength, func(t *tree) Cell { return num(t.Diameter) }),
+		col("there", "Round it there", units.Length, func(t *tree) Cell { return atLeast(t.AtGirth) }).screenOnly(),
+		col("girth", "Round it at breast height", units.Length, func(t *tree) Cell { return atLeast(t.Girth) }),
+		col("least", "If it hardly thins", units.Length, func(t *tree) Cell { return atLeast(t.Low) }),
+		col("most", "If it thins quickly", units.Length, func(t *tree) Cell { return atLeast(t.High) }),
+		col("diameter", "Diameter there", units.SmallLength, func(t *tree) Cell { return atLeast(t.Diameter) }),
 	)
 }
 

@@ -180,7 +180,7 @@ func piecesTable(c core.Canoe) Table {
 	t := Table{
 		Key: "pieces", Title: "Pieces to get out", Home: stage.Gather, OnPaper: true, Blanks: []string{"Ready"},
 		Note: "Width and thickness are finished sizes; the length is in the rough, with what is to be trimmed. " +
-			"Spares are estimates by how hard each piece is bent. The weights add up to the boat's.",
+			"Spares are estimates by how hard each piece is bent. The weights are estimates and add up to the boat's but for their rounding.",
 	}
 	return fill(t, refs(finished(c.Gather)),
 		text("piece", "Piece", func(p *part) string { return p.name }),
@@ -206,17 +206,17 @@ func finished(g gather.List) []part {
 	var parts []part
 	for _, p := range g.Pieces {
 		parts = append(parts, part{p.Name, whole(p.Count), whole(p.Spares), atLeast(p.Length), num(p.Width),
-			num(p.Thickness), num(p.Mass.Typical), p.Log.String()})
+			num(p.Thickness), about(p.Mass.Typical), p.Log.String()})
 	}
 	rest := func(name string, count, mass Cell, from string) {
 		parts = append(parts, part{name, count, dash, dash, dash, dash, mass, from})
 	}
-	rest("bark of the skin, with its laps", dash, num(g.Bark.Mass.Typical), "birch bark")
-	rest("bark doubled under the gunwales", dash, num(g.Bark.Doubled.Typical), "birch bark")
-	rest("root", dash, num(g.Root.Mass.Typical), "spruce root")
-	rest("pitch", dash, num(g.Pitch.Typical), "spruce gum")
+	rest("bark of the skin, with its laps", dash, about(g.Bark.Mass.Typical), "birch bark")
+	rest("bark doubled under the gunwales", dash, about(g.Bark.Doubled.Typical), "birch bark")
+	rest("root", dash, about(g.Root.Mass.Typical), "spruce root")
+	rest("pitch", dash, about(g.Pitch.Typical), "spruce gum")
 	rest("pegs, outwales and caps", whole(g.Pegs.Outwales+g.Pegs.Caps), dash, "hardwood")
-	rest("the whole boat", dash, num(g.Weight.Typical), "")
+	rest("the whole boat", dash, about(g.Weight.Typical), "")
 	return parts
 }
 

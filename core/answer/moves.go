@@ -14,7 +14,7 @@ frame.width: beam frameWidth
 bark.pieces: panels
 bark.joinGap: panels thwarts gores thwart1
 bark.narrowSeam: thwarts panels gores depth
-bark.narrowRoot: panelStitch panelBite thwarts gores
+bark.narrowRoot: panelStitch panelBite thwarts barkThickness
 tree.girth: sheetWidth
 tree.diameter: sheetWidth
 hull.halfGirth: depth beam frameWidth turnWidth
@@ -63,15 +63,15 @@ seams.gores: thwarts gores frameFine depth
 seams.panels: panels depth rocker gunwaleEndHeight
 seams.joints: thwarts gores depth beam
 seams.ends: rocker depth endHeight gunwaleEndHeight
-root.seams: thwarts panelStitch gores panelBite
-root.seamsWaste: thwarts panelStitch gores panelBite
+root.seams: thwarts panelStitch barkThickness gores
+root.seamsWaste: thwarts panelStitch barkThickness gores
 root.total: passes groupHoles thwarts ribs
 root.dug: passes groupHoles thwarts ribs
 root.lengths: passes groupHoles thwarts ribs
 root.pieces: groupHoles passes inwaleThickness thwarts
-root.left: groupHoles passes endStitch inwaleThickness
+root.left: groupHoles passes barkThickness endStitch
 root.published: ribs length
-weight.total: sheathingThickness thwarts barkThickness rootWidth
+weight.total: sheathingThickness barkThickness thwarts rootWidth
 logs.bolts: ribThickness cedarDiameter ribs ribWidthMid
 materials.billets: ribsBroken
 materials.pitch: thwarts gores panels depth

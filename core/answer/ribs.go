@@ -266,7 +266,7 @@ func ribsTable(c core.Canoe) Table {
 		col("station", "From amidships", units.Length, func(r *frame.Rib) Cell { return num(r.X) }).screenOnly(),
 		col("foot", "Its foot, from amidships", units.Length,
 			func(r *frame.Rib) Cell { return num(r.FootX) }).screenOnly(),
-		col("lean", "Off plumb, foot outward", units.Angle, func(r *frame.Rib) Cell { return num(r.Lean) }).screenOnly(),
+		col("lean", "Off plumb, foot outward", units.Angle, func(r *frame.Rib) Cell { return about(r.Lean) }).screenOnly(),
 		col("inner", "Inner face", units.Length, func(r *frame.Rib) Cell { return num(r.Inner) }).screenOnly(),
 		col("width", "Width", units.SmallLength, func(r *frame.Rib) Cell { return num(r.Width) }),
 		col("thickness", "Thickness", units.SmallLength, func(r *frame.Rib) Cell { return num(r.Thickness) }),

@@ -68,8 +68,8 @@ func strandsTable(c core.Canoe) Table {
 			return when(a.groups > 0, atLeast(c.Frame.Lacing.Group))
 		}).screenOnly(),
 		text("seams", "And for seams", func(a *alike) string { return a.seams }),
-		col("sewn", "Of it for seams, in all", units.Run, func(a *alike) Cell { return num(a.sewn) }),
-		col("left", "Left over, in all", units.Run, func(a *alike) Cell { return num(a.left) }),
+		col("sewn", "Of it for seams, about", units.Run, func(a *alike) Cell { return about(a.sewn) }),
+		col("left", "Left over, about", units.Run, func(a *alike) Cell { return about(a.left) }),
 	).orNone("a group takes more than a strand: dig longer roots")
 }
 
@@ -136,16 +136,15 @@ func rootChoicesTable(c core.Canoe) Table {
 		text("change", "Lacing", func(r *gather.RootChoice) string {
 			return lacingChange(*r, choices[0]) + wordIf(least >= 0 && r == &choices[least], ", wastes least")
 		}),
-		col("group", "Root in a group", units.Length, func(r *gather.RootChoice) Cell { return num(r.Group) }),
+		col("group", "Root in a group", units.Length, func(r *gather.RootChoice) Cell { return atLeast(r.Group) }),
 		col("roots", "Roots to dig", units.Count, func(r *gather.RootChoice) Cell {
 			return whole(r.Strands.Roots).saying(wordIf(!r.Strands.Fits, "longer roots"))
 		}),
-		col("left", "Left over", units.Run, func(r *gather.RootChoice) Cell {
-			return when(r.Strands.Fits,
-				num(r.Strands.Left))
+		col("left", "Left over, about", units.Run, func(r *gather.RootChoice) Cell {
+			return when(r.Strands.Fits, about(r.Strands.Left))
 		}),
 		col("share", "Wasted", units.Percent, func(r *gather.RootChoice) Cell {
-			return when(r.Strands.Fits, num(share(*r)))
+			return when(r.Strands.Fits, about(share(*r)))
 		}),
 	)
 }

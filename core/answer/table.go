@@ -60,7 +60,7 @@ func (t Table) Paper() Table {
 	return t.Pick(columns)
 }
 
-// Rounding is how a number in a table is rounded.
+// Rounding is how a number in a table or a working is rounded.
 type Rounding int
 
 const (
@@ -89,11 +89,16 @@ func (c Column) Format(cell Cell, s units.System) string {
 
 // Rounded is a number's value, no finer than it is good for.
 func (c Column) Rounded(cell Cell, s units.System) float64 {
-	switch cell.Rounding {
+	return cell.Rounding.of(c.Kind, cell.Value, s)
+}
+
+// of is a value no finer than it is good for.
+func (r Rounding) of(k units.Kind, v float64, s units.System) float64 {
+	switch r {
 	case Rough:
-		return c.Kind.RoughValue(cell.Value, s)
+		return k.RoughValue(v, s)
 	case RoughUp:
-		return c.Kind.RoughUpValue(cell.Value, s)
+		return k.RoughUpValue(v, s)
 	}
-	return cell.Value
+	return v
 }

@@ -128,9 +128,9 @@ func PushTable(m core.Moving) Table {
 	}
 	return fill(t, refs(m.Curve),
 		col("speed", "Speed", units.Speed, func(p *afloat.Resistance) Cell { return num(p.Speed) }),
-		col("friction", "Friction", units.Force, func(p *afloat.Resistance) Cell { return num(p.Friction) }),
-		col("waves", "Waves by theory", units.Force, func(p *afloat.Resistance) Cell { return num(p.Wave) }),
-		col("low", "Push, least", units.Force, func(p *afloat.Resistance) Cell { return num(p.Low()) }),
-		col("high", "Push, most", units.Force, func(p *afloat.Resistance) Cell { return num(p.High()) }),
+		col("friction", "Friction", units.Force, func(p *afloat.Resistance) Cell { return about(p.Friction) }),
+		col("waves", "Waves by theory", units.Force, func(p *afloat.Resistance) Cell { return about(p.Wave) }),
+		col("low", "Push, least", units.Force, func(p *afloat.Resistance) Cell { return about(p.Low()) }),
+		col("high", "Push, most", units.Force, func(p *afloat.Resistance) Cell { return about(p.High()) }),
 	).orNone(m.State.String())
 }

@@ -11,14 +11,19 @@ type term struct {
 	kind  units.Kind
 	value float64
 	// name follows the number.
-	name string
-	// estimate tells that it is shown as one.
-	estimate bool
+	name     string
+	rounding Rounding
 }
 
 // rough shows the term as an estimate.
 func (t term) rough() term {
-	t.estimate = true
+	t.rounding = Rough
+	return t
+}
+
+// atLeast shows the term as one of which too little spoils the work.
+func (t term) atLeast() term {
+	t.rounding = RoughUp
 	return t
 }
 
@@ -38,10 +43,7 @@ func power(v float64) term   { return term{kind: units.Power, value: v} }
 func count(v int) term       { return term{kind: units.Count, value: float64(v)} }
 
 func (t term) text(s units.System) string {
-	if t.estimate {
-		return t.kind.Rough(t.value, s) + t.name
-	}
-	return t.kind.Format(t.value, s) + t.name
+	return t.kind.Format(t.rounding.of(t.kind, t.value, s), s) + t.name
 }
 
 // many is a count of things with their name: 1 seam, 2 seams.

@@ -37,7 +37,7 @@ func TestEntriesAreAnswered(t *testing.T) {
 		{"length", "183", units.Metric, `Read as millimetres. Did you mean 183 in? This page takes 2438 mm to 11278 mm.`},
 		{"length", "15 1/2", units.Metric, `Read as inches. Did you mean 15 1/2 ft? This page takes 2438 mm to 11278 mm.`},
 		{"inwaleThickness", "25", units.Imperial16, `Read as inches. Did you mean 25 mm? This page takes 1/2" to 2".`},
-		{"barkThickness", "3", units.Imperial16, `Read as inches. Did you mean 3 mm? This page takes 0.08" to 0.3".`},
+		{"barkThickness", "3", units.Imperial16, `Read as inches. Did you mean 3 mm? This page takes 5/64" to 5/16".`},
 	} {
 		p, ok := design.Lookup(row.key)
 		require.True(t, ok, row.key)

@@ -94,8 +94,8 @@ func bedRows() []Param {
 			hull(1.5, 0, 12, func(d *Design) *float64 { return &d.EndBlocking }).
 			follows(func(d Design) float64 { return d.Rocker }),
 		row(stage.Gather, "barkThickness", "Thickness of the bark", "Of the layer that is taken, without the rough outside.").
-			quantity(units.Thickness, 0.14*units.Inch, 0.08*units.Inch, 0.3*units.Inch,
-				[2]float64{0.01 * units.Inch, 0.0001}, func(d *Design) *float64 { return &d.BarkThickness }),
+			quantity(units.Thickness, 0.14*units.Inch, 5.0/64*units.Inch, 5.0/16*units.Inch,
+				[2]float64{units.Inch / 64, 0.0001}, func(d *Design) *float64 { return &d.BarkThickness }),
 		row(stage.Gather, "sheetWidth", "Sheet of bark, width", "Across the boat: round the tree.").
 			hull(40, 16, 80, func(d *Design) *float64 { return &d.SheetWidth }),
 		row(stage.Gather, "sheetLength", "Sheet of bark, length", "Along the boat: up the tree.").

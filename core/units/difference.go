@@ -9,14 +9,8 @@ func (k Kind) Shown(v float64, s System) float64 {
 	if !Shows(v) {
 		return v
 	}
-	if u.style == feetInches || u.style == inchesOnly {
-		den := s.denominator()
+	if den := u.denominator(s); den > 0 {
 		return float64(steps(v, den)) * Inch / float64(den)
-	}
-	if u.style == thirtySeconds {
-		if n := v / Inch * thirties; math.Abs(n-math.Round(n)) <= nearlyThirty {
-			return math.Round(n) * Inch / thirties
-		}
 	}
 	x := v/u.si + u.zero
 	rounded := roundedNumber(math.Abs(x), u.placesOf(x))
@@ -51,8 +45,8 @@ func (k Kind) Amount(diff float64, s System) string {
 // ShownStep is the step that Format shows a value in, in the kind's SI unit.
 func (k Kind) ShownStep(v float64, s System) float64 {
 	u := k.in(s)
-	if u.style == feetInches || u.style == inchesOnly {
-		return s.Step()
+	if den := u.denominator(s); den > 0 {
+		return Inch / float64(den)
 	}
 	return u.si * math.Pow10(-u.placesOf(v/u.si+u.zero))
 }

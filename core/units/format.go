@@ -29,10 +29,11 @@ func (k Kind) Rough(v float64, s System) string { return k.Format(k.RoughValue(v
 func (k Kind) RoughUp(v float64, s System) string { return k.Format(k.RoughUpValue(v, s), s) }
 
 // RoughValue is an estimate rounded to what it is good for, in the kind's SI unit:
-// lengths to a quarter inch or 5 mm, runs of a hundred feet or 30 m to ten feet or 5 m,
-// masses of ten pounds or kilograms to whole ones and of two hundred to ten, angles to
-// a degree, areas of ten square feet or a square metre to a foot or a tenth, strains to
-// a tenth of a percent.
+// lengths to a quarter inch or 5 mm, runs to a foot or half a metre and of a hundred feet
+// or 30 m to ten feet or 5 m, masses to a tenth of a pound or kilogram, of two to a half,
+// of ten to whole ones and of two hundred to ten, angles to a degree, areas of ten square
+// feet or a square metre to a foot or a tenth, strains to a tenth of a percent, shares to
+// a percent and forces to a tenth of a pound or a newton.
 func (k Kind) RoughValue(v float64, s System) float64 { return to(v, k.roughStep(v, s), math.Round) }
 
 // RoughUpValue is RoughValue upward, lengths to a half inch or 10 mm.
@@ -78,14 +79,20 @@ func (k Kind) roughStep(v float64, s System) float64 {
 		if size >= pick(100*Foot, 30) {
 			return pick(10*Foot, 5)
 		}
+		return pick(Foot, 0.5)
 	case Mass:
 		unit := k.in(s).si
-		if size >= 200*unit {
+		switch {
+		case size >= 200*unit:
 			return 10 * unit
-		}
-		if size >= 10*unit {
+		case size >= 10*unit:
 			return unit
+		case size >= 2*unit:
+			return unit / 2
 		}
+		return unit / 10
+	case Force:
+		return k.in(s).si / 10
 	case Angle:
 		return Degree
 	case Area:
@@ -94,6 +101,8 @@ func (k Kind) roughStep(v float64, s System) float64 {
 		}
 	case Strain:
 		return 0.001
+	case Percent:
+		return 0.01
 	}
 	return 0
 }
@@ -182,24 +191,10 @@ func (u unit) text(v float64, s System, minus, mark string) string {
 	return body
 }
 
-// Thirty-seconds of an inch. Bark of 0.14 in is no fraction; the last bits of 5/32 in make it
-// no decimal.
-const (
-	thirties     = 32
-	nearlyThirty = 1e-4
-)
-
 // split returns v as a tape shows it; false where the unit is shown in decimals.
 func (u unit) split(v float64, s System) (negative bool, f fraction, ok bool) {
-	den := s.denominator()
-	switch u.style {
-	case feetInches, inchesOnly:
-	case thirtySeconds:
-		den = thirties
-		if n := math.Abs(v) / Inch * thirties; math.Abs(n-math.Round(n)) > nearlyThirty {
-			return false, fraction{}, false
-		}
-	default:
+	den := u.denominator(s)
+	if den == 0 {
 		return false, fraction{}, false
 	}
 	n := steps(v, den)
@@ -207,6 +202,18 @@ func (u unit) split(v float64, s System) (negative bool, f fraction, ok bool) {
 		negative, n = true, -n
 	}
 	return negative, splitInches(n, den, u.style == feetInches), true
+}
+
+// denominator is that of the fractions of an inch that the unit is shown in; zero where
+// it is shown in decimals.
+func (u unit) denominator(s System) int64 {
+	switch u.style {
+	case feetInches, inchesOnly:
+		return s.denominator()
+	case sixtyFourths:
+		return 64
+	}
+	return 0
 }
 
 // digits returns the size of v in its unit as decimal digits, no zeros at the

@@ -86,7 +86,8 @@ func TestFormatKinds(t *testing.T) {
 		{Length, -0.0001, `0"`, "0 mm", `0"`, "0 inches"},
 		{Offset, -0.4, `−1' 3 3/4"`, "−400 mm", `-1' 3 3/4"`, "minus 1 foot 3 and three quarters inches"},
 		{SmallLength, 0.4, `15 3/4"`, "400 mm", `15 3/4"`, "15 and three quarters inches"},
-		{Thickness, 0.003556, `0.14"`, "3.6 mm", `0.14"`, "0.14 inches"},
+		{Thickness, 0.003556, `9/64"`, "3.6 mm", `9/64"`, "nine sixty-fourths of an inch"},
+		{Thickness, 0.0225, `57/64"`, "22.5 mm", `57/64"`, "fifty-seven sixty-fourths of an inch"},
 		{Run, 131.67, "432 ft", "131.7 m", "432 ft", "432 feet"},
 		{Run, 0.3048, "1 ft", "0.3 m", "1 ft", "1 foot"},
 		{Distance, 16093.44, "10 mi", "16 km", "10 mi", "10 miles"},
@@ -200,14 +201,14 @@ func TestRough(t *testing.T) {
 		{Offset, -0.05 * Inch, `0"`, "0 mm"},
 		{Mass, 535.6 * Pound, "540 lb", "240 kg"},
 		{Mass, 74.4 * Pound, "74 lb", "34 kg"},
-		{Mass, 2.7 * Pound, "2.7 lb", "1.2 kg"},
+		{Mass, 2.7 * Pound, "2.5 lb", "1.2 kg"},
 		{SmallLength, 6.3125 * Inch, `6 1/4"`, "160 mm"},
 		{Run, 736 * Foot, "740 ft", "225 m"},
 		{Run, 44.4 * Foot, "44 ft", "13.5 m"},
 		{Angle, 21.7 * Degree, "22°", "22°"},
 		{Area, 57.4 * SquareFoot, "57 ft²", "5.3 m²"},
 		{Strain, 0.0036, "0.4 %", "0.4 %"},
-		{Percent, 0.155, "15.5 %", "15.5 %"},
+		{Percent, 0.155, "16 %", "16 %"},
 	} {
 		assert.Equal(t, row.imperial, row.kind.Rough(row.v, Imperial16))
 		assert.Equal(t, row.metric, row.kind.Rough(row.v, Metric))

@@ -19,8 +19,9 @@ const (
 )
 
 // steps returns how many 1/den inches are nearest to a length in metres, halves
-// away from zero. 1/8 and 1/16 inch are whole even numbers of nanometres, so
-// all of it is exact once the length is in nanometres.
+// away from zero. 1/8 and 1/16 inch are whole even numbers of nanometres and 1/64 a
+// whole odd one, which no length halves, so all of it is exact once the length is in
+// nanometres.
 func steps(metres float64, den int64) int64 {
 	nm := int64(math.Round(metres * nanometres))
 	step := nanometresInch / den
@@ -102,20 +103,27 @@ func (f fraction) spokenInches() string {
 
 // spokenPart returns a half, three quarters, five sixteenths.
 func (f fraction) spokenPart() string {
-	parts := map[int64]string{2: "half", 4: "quarter", 8: "eighth", 16: "sixteenth", 32: "thirty-second"}
-	counts := map[int64]string{
-		3: "three", 5: "five", 7: "seven", 9: "nine", 11: "eleven", 13: "thirteen", 15: "fifteen", 17: "seventeen",
-		19: "nineteen", 21: "twenty-one", 23: "twenty-three", 25: "twenty-five", 27: "twenty-seven", 29: "twenty-nine",
-		31: "thirty-one",
-	}
+	parts := map[int64]string{2: "half", 4: "quarter", 8: "eighth", 16: "sixteenth", 32: "thirty-second",
+		64: "sixty-fourth"}
 	part := parts[f.under]
 	if f.over > 1 {
-		return counts[f.over] + " " + part + "s"
+		return spokenOdd(f.over) + " " + part + "s"
 	}
 	if f.under == 8 {
 		return "an " + part
 	}
 	return "a " + part
+}
+
+// spokenOdd returns an odd number under 64 in words.
+func spokenOdd(n int64) string {
+	odd := map[int64]string{1: "one", 3: "three", 5: "five", 7: "seven", 9: "nine", 11: "eleven", 13: "thirteen",
+		15: "fifteen", 17: "seventeen", 19: "nineteen"}
+	tens := map[int64]string{2: "twenty", 3: "thirty", 4: "forty", 5: "fifty", 6: "sixty"}
+	if n < 20 {
+		return odd[n]
+	}
+	return tens[n/10] + "-" + odd[n%10]
 }
 
 func whole(n int64) string { return strconv.FormatInt(n, 10) }

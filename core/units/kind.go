@@ -9,8 +9,7 @@ const (
 	Length Kind = iota
 	// SmallLength in metres, for timber and root: inches with no feet, or mm.
 	SmallLength
-	// Thickness in metres, for bark and splits: a fraction of an inch where it is a
-	// whole number of 1/32 in, else hundredths, or tenths of a mm.
+	// Thickness in metres, for bark and splits: inches to 1/64, or tenths of a mm.
 	Thickness
 	// Offset in metres, a Length that may be typed with a minus: fore or aft.
 	Offset
@@ -63,7 +62,7 @@ const (
 	figures       // decimals as far as three figures reach, at most places
 	feetInches
 	inchesOnly
-	thirtySeconds // inches and a fraction where it is exact, else decimals
+	sixtyFourths // inches only, finer than a tape
 )
 
 // unit is one unit a number can be shown in; v shown is v/si + zero.
@@ -126,8 +125,7 @@ var kinds = [kindCount]shown{
 		known: "mi, km, ft or m", example: 10 * Kilometre},
 	SmallLength: {si: "m", imperial: unit{si: Inch, style: inchesOnly, name: "in"}, metric: millimetres,
 		noun: "length", known: lengthUnits, example: 1.25 * Inch, most: mostLength},
-	Thickness: {si: "m", imperial: unit{si: Inch, places: 2, style: thirtySeconds, name: "in", mark: `"`, one: "inch",
-		many: "inches"},
+	Thickness: {si: "m", imperial: unit{si: Inch, style: sixtyFourths, name: "in"},
 		metric: unit{si: Millimetre, places: 1, name: "mm", one: "millimetre", many: "millimetres"},
 		noun:   "length", known: lengthUnits, example: 0.125 * Inch, most: mostLength},
 	Area: {si: "m2", imperial: unit{si: SquareFoot, places: 1, name: "ft²", ascii: " ft2", one: "square foot",

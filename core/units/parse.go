@@ -138,8 +138,6 @@ func (k Kind) worded(v float64, s System) string {
 		return "−" + f.worded()
 	case ok:
 		return f.worded()
-	case k == Thickness && s != Metric:
-		return u.text(v, s, "−", " in")
 	}
 	return k.Format(v, s)
 }
