@@ -25,6 +25,7 @@ var levels = [][]string{
 	{"core", "core/file"},
 	{"core/answer"},
 	{"core/pattern", "core/chart", "core/lines", "core/weigh"},
+	{"core/whatif"},
 	{"core/sheet"},
 	{"wasm/scene", "wasm/pipeline"},
 	{"wasm/scene/flat", "wasm/scene/raise"},

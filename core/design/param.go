@@ -137,6 +137,19 @@ func (p *Param) bring(d *Design) {
 	p.Put(d, max(p.Min, min(p.Max, v)))
 }
 
+// Nudge is Set by which what follows in lengths and shapes is not rounded to its step, so that
+// the slopes of results have no steps either. Counts stay as they are.
+func (p Param) Nudge(d Design, v float64) Design {
+	p.Put(&d, v)
+	d.Own |= p.own
+	for _, f := range table {
+		if f.follow != nil && d.Own&f.own == 0 && !f.Whole() {
+			f.Put(&d, max(f.Min, min(f.Max, f.follow(d))))
+		}
+	}
+	return d
+}
+
 // Params returns the table of parameters in the order of the form.
 func Params() []Param { return append([]Param(nil), table...) }
 
