@@ -22,6 +22,7 @@ type Laid struct {
 	From     Source
 	Aft, Bow float64 // where it lies along the flat bark, m forward of amidships
 	Width    float64 // across, with the lap it is fitted with and the bark to trim, m
+	Cut      OnSheet // where on its sheet it is cut
 	// Inside tells of a strip that it is sewn to the inside of the bark on the bed.
 	Inside bool
 }

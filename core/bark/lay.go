@@ -17,6 +17,7 @@ type laying struct {
 	star    []Laid
 	butts   []Butt
 	scant   []Scant
+	over    []Offcut // what nothing is cut from
 	beside  []Beside
 	narrow  float64 // breadth the bed asks for where it is narrower; 0 where it is not
 	wanting float64 // area of bark that is wanting, m2
@@ -109,6 +110,9 @@ func (l *laying) layBed(order []bedSheet, narrow bool) bool {
 			p.Aft = joints[k] - lap/2
 			l.seams += d.at(d.full, joints[k])
 		}
+		if !p.Wanting() {
+			p.Cut.Along = max(0, s.Length-p.Length())
+		}
 		if asked := d.bedAt(p.Aft, p.Bow); asked > p.Width {
 			l.narrow = max(l.narrow, asked)
 		}
@@ -142,16 +146,18 @@ func (l *laying) left() []offcut {
 		used[p.Sheet] = true
 		s := l.sheets[p.Sheet]
 		if over := s.Length - p.Length(); over > samePlace {
-			out = append(out, offcut{p.Sheet, FromEnd, s.Width, over})
+			out = append(out, offcut{Offcut{Sheet: p.Sheet, Length: over, Width: s.Width}, FromEnd})
 		}
 		if spare := (s.Width - l.d.most(l.d.full, p.Aft, p.Bow)) / 2; spare > samePlace {
-			side := offcut{p.Sheet, FromSide, spare, p.Length()}
-			out = append(out, side, side)
+			side := offcut{Offcut{p.Sheet, p.Length(), spare, p.Cut}, FromSide}
+			out = append(out, side)
+			side.At.Across = s.Width - spare
+			out = append(out, side)
 		}
 	}
 	for i, s := range l.sheets {
 		if !used[i] {
-			out = append(out, offcut{sheet: i, width: s.Width, length: s.Length})
+			out = append(out, offcut{Offcut: Offcut{Sheet: i, Width: s.Width, Length: s.Length}})
 		}
 	}
 	return out

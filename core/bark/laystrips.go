@@ -31,6 +31,11 @@ func (l *laying) layStrips(more, set Sheet) {
 		}
 	}
 	l.sheets = st.sheets
+	for _, o := range st.left {
+		if o.Width > samePlace && o.Length > samePlace {
+			l.over = append(l.over, o.Offcut)
+		}
+	}
 	name(l.port, Port)
 	name(l.star, Starboard)
 }
@@ -121,10 +126,13 @@ func (s *stock) cutAll(strips []Laid) bool {
 		if !ok {
 			return false
 		}
-		strips[i].Sheet, strips[i].From = o.sheet, o.from
+		strips[i].cutFrom(o)
 	}
 	return true
 }
+
+// cutFrom notes what a strip is cut from.
+func (l *Laid) cutFrom(o offcut) { l.Sheet, l.From, l.Cut = o.Sheet, o.from, o.At }
 
 func (l *laying) butt(b *beside, at float64, port bool) {
 	length := max(0, b.lackAt(at)-l.d.hull.Design.GunwaleTurn)
@@ -141,7 +149,7 @@ func (l *laying) fill(b *beside, s stretchOf, st *stock, set Sheet, side *[]Laid
 	for {
 		p := l.strip(b, s, s.aft, bow)
 		if o, ok := st.cut(p.Width, p.Length()); ok {
-			p.Sheet, p.From = o.sheet, o.from
+			p.cutFrom(o)
 			*side = append(*side, p)
 			return
 		}
@@ -151,7 +159,7 @@ func (l *laying) fill(b *beside, s stretchOf, st *stock, set Sheet, side *[]Laid
 		}
 		p = l.strip(b, s, aft, bow)
 		o, _ := st.cut(p.Width, p.Length())
-		p.Sheet, p.From = o.sheet, o.from
+		p.cutFrom(o)
 		*side = append(*side, p)
 		l.butt(b, aft, port)
 		bow = aft
@@ -165,7 +173,7 @@ func (l *laying) fill(b *beside, s stretchOf, st *stock, set Sheet, side *[]Laid
 	for i := 1; i < len(ends); i++ {
 		p := l.strip(b, s, ends[i-1], ends[i])
 		if o, ok := st.cut(p.Width, p.Length()); ok {
-			p.Sheet, p.From = o.sheet, o.from
+			p.cutFrom(o)
 		} else {
 			p.Sheet = Wanting
 			l.wanting += b.areaBeside(p)

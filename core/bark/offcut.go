@@ -5,11 +5,21 @@ import (
 	"sort"
 )
 
+// Offcut is a piece of a sheet from which nothing is cut, m.
+type Offcut struct {
+	Sheet         int
+	Length, Width float64
+	At            OnSheet
+}
+
+// OnSheet is the corner of a piece nearest to its sheet's, m: along the sheet's length from its
+// after end, and across its width.
+type OnSheet struct{ Along, Across float64 }
+
 // offcut is a piece of bark that strips may be cut from.
 type offcut struct {
-	sheet         int
-	from          Source
-	width, length float64
+	Offcut
+	from Source
 }
 
 // stock is the bark there is for strips, and whether more sheets may be brought.
@@ -29,7 +39,7 @@ type stock struct {
 func (s *stock) cut(width, length float64) (offcut, bool) {
 	best := -1
 	for i, o := range s.left {
-		if o.width < width-samePlace || o.length < length-samePlace {
+		if o.Width < width-samePlace || o.Length < length-samePlace {
 			continue
 		}
 		if best < 0 || less(o, s.left[best]) {
@@ -40,26 +50,29 @@ func (s *stock) cut(width, length float64) (offcut, bool) {
 		if s.more.Width < width-samePlace || s.more.Length < length-samePlace {
 			return offcut{}, false
 		}
-		s.left = append(s.left, offcut{sheet: len(s.sheets), width: s.more.Width, length: s.more.Length})
+		s.left = append(s.left, offcut{Offcut: Offcut{Sheet: len(s.sheets), Width: s.more.Width, Length: s.more.Length}})
 		s.sheets = append(s.sheets, s.more)
 		best = len(s.left) - 1
 	}
 	o := s.left[best]
 	s.left = slices.Delete(s.left, best, best+1)
-	besideIt := offcut{o.sheet, o.from, o.width - width, o.length}
-	beyond := offcut{o.sheet, o.from, width, o.length - length}
+	besideIt, beyond := o, o
+	besideIt.Width, besideIt.At.Across = o.Width-width, o.At.Across+width
+	beyond.Length, beyond.At.Along = o.Length-length, o.At.Along+length
 	if s.across {
-		besideIt.length, beyond.width = length, o.width
+		besideIt.Length = length
+	} else {
+		beyond.Width = width
 	}
 	s.left = append(s.left, besideIt, beyond)
 	return o, true
 }
 
 func less(a, b offcut) bool {
-	if a.width != b.width {
-		return a.width < b.width
+	if a.Width != b.Width {
+		return a.Width < b.Width
 	}
-	return a.length < b.length
+	return a.Length < b.Length
 }
 
 func (s *stock) clone() stock {
@@ -75,8 +88,8 @@ func (s *stock) lengths(width float64) []float64 {
 		out = append(out, s.more.Length)
 	}
 	for _, o := range s.left {
-		if o.width >= width && o.length >= leastPiece {
-			out = append(out, o.length)
+		if o.Width >= width && o.Length >= leastPiece {
+			out = append(out, o.Length)
 		}
 	}
 	sort.Sort(sort.Reverse(sort.Float64Slice(out)))

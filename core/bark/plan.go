@@ -26,6 +26,7 @@ type Layout struct {
 	Joints []Joint  // from the bow aft
 	Butts  []Butt   // between strips
 	Scant  []Scant
+	Over   []Offcut // what the sheets leave
 	// Gap is the least distance of a joint or a butt from a gore or from another of
 	// them that it does not stand on, m. It is 0 without joints and butts.
 	Gap float64
@@ -139,6 +140,7 @@ func (l *Layout) take(d *demand, laid *laying) {
 	laid.measure()
 	l.Sheets, l.Bed, l.Port, l.Star = laid.sheets, laid.bed, laid.port, laid.star
 	l.Beside, l.Butts, l.Scant = laid.beside, laid.butts, laid.scant
+	l.Over = laid.over
 	l.Asked, l.Short = laid.narrow, laid.wanting
 	l.Joints = nil
 	for _, along := range laid.joints {

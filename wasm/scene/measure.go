@@ -43,33 +43,16 @@ func grown(b draw.Box, by float64) draw.Box {
 
 // apart returns what a box leaves of a straight line.
 func apart(from, to draw.Point, b draw.Box) [][]draw.Point {
-	first, last := 0.0, 1.0
-	for _, side := range [4][2]float64{
-		{from.X - to.X, from.X - b.Left}, {to.X - from.X, b.Right - from.X},
-		{from.Y - to.Y, from.Y - b.Top}, {to.Y - from.Y, b.Bottom - from.Y},
-	} {
-		run, room := side[0], side[1]
-		switch {
-		case run == 0 && room < 0:
-			return [][]draw.Point{{from, to}}
-		case run < 0:
-			first = max(first, room/run)
-		case run > 0:
-			last = min(last, room/run)
-		}
-	}
-	if first >= last {
+	first, last, ok := b.Crossed(from, to)
+	if !ok || first == last {
 		return [][]draw.Point{{from, to}}
-	}
-	at := func(s float64) draw.Point {
-		return draw.Point{X: from.X + s*(to.X-from.X), Y: from.Y + s*(to.Y-from.Y)}
 	}
 	var out [][]draw.Point
 	if first > 0 {
-		out = append(out, []draw.Point{from, at(first)})
+		out = append(out, []draw.Point{from, from.Toward(to, first)})
 	}
 	if last < 1 {
-		out = append(out, []draw.Point{at(last), to})
+		out = append(out, []draw.Point{from.Toward(to, last), to})
 	}
 	return out
 }
