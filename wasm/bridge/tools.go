@@ -69,9 +69,10 @@ func (p *page) showState(name string) {
 	each(p.document, "button[data-view]", func(b js.Value) {
 		b.Call("setAttribute", "aria-pressed", data(b, "view") == name)
 	})
-	p.view.State = scene.StateOf(name)
+	p.view = p.view.In(scene.StateOf(name))
 	p.hide("raise", p.view.State != scene.SidesUp)
-	p.hide("only", !p.view.State.Plain())
+	p.hide("only", !p.view.Choice())
+	p.id("only").Set("textContent", p.view.OnlyName())
 	p.hide("layer", !p.view.State.Plain())
 	p.touch("")
 	p.draw()
@@ -79,8 +80,8 @@ func (p *page) showState(name string) {
 
 // nextOnly shows the next of a state's drawings, whole.
 func (p *page) nextOnly(string) {
-	p.view.Only = p.view.Only.Next()
-	p.id("only").Set("textContent", p.view.Only.String())
+	p.view = p.view.NextOnly()
+	p.id("only").Set("textContent", p.view.OnlyName())
 	p.look("fit")
 }
 

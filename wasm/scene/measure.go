@@ -2,6 +2,7 @@ package scene
 
 import (
 	"math"
+	"strings"
 
 	"barkwright/core/bark"
 	"barkwright/core/draw"
@@ -55,6 +56,30 @@ func apart(from, to draw.Point, b draw.Box) [][]draw.Point {
 		out = append(out, []draw.Point{from.Toward(to, last), to})
 	}
 	return out
+}
+
+// Running measures places in a row from the first of them, each over its mark. Where two of them
+// have no room for their figures side by side, all go into the key as one line.
+func (p *Pen) Running(y float64, places []float64, texts []string, name string) {
+	last := len(places) - 1
+	p.Line(draw.Ink, DimensionWidth, draw.Point{X: places[0], Y: y}, draw.Point{X: places[last], Y: y})
+	fits := true
+	for i, x := range places {
+		p.Line(draw.Ink, DimensionWidth, draw.Point{X: x, Y: y - 3*p.Weight}, draw.Point{X: x, Y: y + 3*p.Weight})
+		if i > 0 {
+			room := 0.5 * (draw.Lettered(texts[i], p.Letter, false) + draw.Lettered(texts[i-1], p.Letter, false))
+			fits = fits && math.Abs(x-places[i-1]) > room+0.6*p.Letter
+		}
+	}
+	if !fits {
+		n := p.Say(RankPart, name+": "+strings.Join(texts, ", "), draw.Ink, draw.Paper, SpotAt((places[0]+places[last])/2, y, draw.Middle))
+		n.Still = true
+		return
+	}
+	for i, x := range places {
+		n := p.Say(RankPart, texts[i], draw.Ink, draw.Paper, SpotAt(x, y+1.25*p.Letter, draw.Middle))
+		n.Key = name + " " + texts[i]
+	}
 }
 
 // ScaleBar draws a bar of a round length with its words, near a place in a drawing of a scale, CSS

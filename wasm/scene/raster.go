@@ -2,6 +2,7 @@ package scene
 
 import (
 	"math"
+	"sort"
 
 	"barkwright/core/draw"
 )
@@ -101,17 +102,11 @@ func (l *raster) polygon(points []draw.Point) {
 				cuts = append(cuts, p.X+(level-p.Y)/(q.Y-p.Y)*(q.X-p.X))
 			}
 		}
-		// The outlines that are hatched are hollow at most once: all between the outermost cuts
-		// counts as hatched.
-		if len(cuts) < 2 {
-			continue
-		}
-		low, high := cuts[0], cuts[0]
-		for _, x := range cuts {
-			low, high = min(low, x), max(high, x)
-		}
-		for x := max(0, int(low/l.cell)); x <= min(64*l.stride-1, int(high/l.cell)); x++ {
-			l.mark(x, y)
+		sort.Float64s(cuts)
+		for i := 1; i < len(cuts); i += 2 {
+			for x := max(0, int(cuts[i-1]*l.perCell)); x <= min(64*l.stride-1, int(cuts[i]*l.perCell)); x++ {
+				l.mark(x, y)
+			}
 		}
 	}
 }

@@ -52,13 +52,14 @@ func StateOf(id string) State {
 type Only int
 
 // What is shown. Both is the view from above over that from the side, with sections where
-// there is room.
+// there is room; of the bark laid flat it is all of it as it lies.
 const (
 	Both Only = iota
 	TopOnly
 	SideOnly
 	SectionsOnly
 	BodyPlan
+	BySheet
 )
 
 // Layer says what a picture is lettered with.
@@ -71,19 +72,58 @@ const (
 	Plain
 )
 
-var (
-	onlyNames  = [...]string{"Top and side", "Top", "Side", "Sections", "Body plan"}
-	layerNames = [...]string{"Measures", "Names", "No lettering"}
-)
+var layerNames = [...]string{"Measures", "Names", "No lettering"}
 
-// String returns what is shown in words, as a button says it.
-func (o Only) String() string { return onlyNames[o] }
+// drawings are those of a state, in the order in which the button shows them.
+var drawings = [...][]drawing{
+	OnTheBed: {{Both, "Top and side"}, {TopOnly, "Top"}, {SideOnly, "Side"}, {SectionsOnly, "Sections"}, {BodyPlan, "Body plan"}},
+	Finished: {{Both, "Top and side"}, {TopOnly, "Top"}, {SideOnly, "Side"}, {SectionsOnly, "Sections"}, {BodyPlan, "Body plan"}},
+	LaidFlat: {{Both, "As it lies"}, {BySheet, "By the sheet"}},
+	SidesUp:  {{Both, "All of it"}},
+}
+
+type drawing struct {
+	only Only
+	name string
+}
+
+// drawing is the one that a view shows, and its number: the first where the state has none of that
+// sort.
+func (v View) drawing() (n int, d drawing) {
+	for i, d := range drawings[v.State] {
+		if d.only == v.Only {
+			return i, d
+		}
+	}
+	return 0, drawings[v.State][0]
+}
+
+// OnlyName is what is shown in words, as a button says it.
+func (v View) OnlyName() string {
+	_, d := v.drawing()
+	return d.name
+}
+
+// Choice reports whether the view's state has more than one drawing.
+func (v View) Choice() bool { return len(drawings[v.State]) > 1 }
+
+// NextOnly is the view with the drawing that the button shows next.
+func (v View) NextOnly() View {
+	n, _ := v.drawing()
+	v.Only = drawings[v.State][(n+1)%len(drawings[v.State])].only
+	return v
+}
+
+// In is the view in a state, with the drawing that it shows where the state has it too.
+func (v View) In(s State) View {
+	v.State = s
+	_, d := v.drawing()
+	v.Only = d.only
+	return v
+}
 
 // String returns the layer in words, as a button says it.
 func (l Layer) String() string { return layerNames[l] }
-
-// Next returns what the button shows next.
-func (o Only) Next() Only { return (o + 1) % Only(len(onlyNames)) }
 
 // Next returns the layer that the button shows next.
 func (l Layer) Next() Layer { return (l + 1) % Layer(len(layerNames)) }

@@ -24,3 +24,22 @@ func TestEachStateHasItsButton(t *testing.T) {
 	}
 	assert.Panics(t, func() { scene.StateOf("") })
 }
+
+// The button goes through all drawings of a state and back to the first; another state shows the
+// same drawing where it has it, else its first.
+func TestDrawingsOfAState(t *testing.T) {
+	for s := scene.OnTheBed; s <= scene.SidesUp; s++ {
+		v := scene.View{State: s}
+		seen := map[string]bool{}
+		for !seen[v.OnlyName()] {
+			seen[v.OnlyName()] = true
+			v = v.NextOnly()
+		}
+		assert.Equal(t, scene.Both, v.Only)
+		assert.Equal(t, v.Choice(), len(seen) > 1, s)
+	}
+	bed := scene.View{State: scene.OnTheBed, Only: scene.BodyPlan}
+	assert.Equal(t, scene.BodyPlan, bed.In(scene.Finished).Only)
+	assert.Equal(t, scene.Both, bed.In(scene.LaidFlat).Only)
+	assert.Equal(t, scene.BySheet, scene.View{State: scene.LaidFlat}.NextOnly().Only)
+}

@@ -13,6 +13,9 @@ import (
 
 // Draw draws the bark laid flat, to scale, with everything to be marked on it.
 func Draw(c core.Canoe, v scene.View, size draw.Size) draw.List {
+	if v.Only == scene.BySheet {
+		return Sheets(c, v, size)
+	}
 	p := pen{scene.NewPen(v, size)}
 	p.List.Title, p.List.Description = "Bark laid flat", describe(c, v)
 	p.laid(c)
@@ -158,6 +161,10 @@ func (p *pen) flatGores(c core.Canoe, a scene.Plate) {
 			}
 		}
 	}
+	if p.roomy(a) {
+		p.slashes(a)
+	}
+	p.goreRuns(c)
 }
 
 // sheetsLaid returns the sheets on the bed, or none until it is known how they lie.

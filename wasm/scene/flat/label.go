@@ -2,6 +2,7 @@ package flat
 
 import (
 	"math"
+	"strings"
 
 	"barkwright/core"
 	"barkwright/core/answer"
@@ -23,6 +24,7 @@ func (p *pen) goreLabel(c core.Canoe, i int, foot draw.Point, tips []draw.Point)
 	}
 	g := c.Skin.Flat.Gores[i]
 	text, role := units.SmallLength.Format(g.Width, p.View.System), draw.Role(draw.Seam)
+	number := goreNumber(i, len(c.Skin.Flat.Gores))
 	switch g.State {
 	case bark.GoreLetIn:
 		text, role = "let in "+units.SmallLength.Format(-g.Width, p.View.System), draw.Warn
@@ -31,17 +33,64 @@ func (p *pen) goreLabel(c core.Canoe, i int, foot draw.Point, tips []draw.Point)
 	}
 	l := p.flatLayout(c)
 	a := l.sheet
+	key := "gore " + number + ": " + text
+	if p.roomy(a) {
+		text = number + ": " + text
+	}
 	over := min(tips[0].Y, tips[1].Y)
 	at := draw.Point{X: (tips[0].X + tips[1].X) / 2, Y: over - c.Design.GunwaleTurn*a.Scale - 0.75*p.Letter}
 	switch {
 	case !p.roomy(a):
 		at.Y = a.At(0, flatReach(c, p.View.Flat)).Y - (0.7+1.4*float64(i%l.tiers))*p.Letter
 		n := p.Say(scene.RankPart, text, role, draw.Paper, scene.Spot{At: at, Anchor: draw.Middle})
-		n.Lead, n.Tied = &draw.Point{X: at.X, Y: over}, true
+		n.Lead, n.Tied, n.Key = &draw.Point{X: at.X, Y: over}, true, key
 	case len(p.View.Flat.Panels) > 0:
-		p.Say(scene.RankPart, text, role, draw.Bark, scene.SpotAt(foot.X, foot.Y+0.7*p.Letter, draw.Middle))
+		p.Say(scene.RankPart, text, role, draw.Bark, scene.SpotAt(foot.X, foot.Y+0.7*p.Letter, draw.Middle)).Key = key
 	default:
-		p.Say(scene.RankPart, text, role, draw.Paper, scene.Spot{At: at, Anchor: draw.Middle})
+		p.Say(scene.RankPart, text, role, draw.Paper, scene.Spot{At: at, Anchor: draw.Middle}).Key = key
+	}
+}
+
+// goreNumber is the number of gore i of n in the table of gores.
+func goreNumber(i, n int) string {
+	_, number, _ := strings.Cut(scene.GoreName(i, n), ".")
+	return number
+}
+
+// slashes letters to starboard, from the middle to the bow, how far in each gore is slashed.
+func (p *pen) slashes(a scene.Plate) {
+	gores := p.View.Flat.Gores
+	for i, g := range gores {
+		if g.X < 0 || len(g.After) == 0 {
+			continue
+		}
+		text := units.Length.Format(g.Depth, p.View.System) + " in"
+		foot := a.At(g.After[0].X, -g.After[0].Y)
+		n := p.Say(scene.RankExtra, text, draw.Seam, draw.Bark, scene.SpotAt(foot.X, foot.Y-0.7*p.Letter, draw.Middle))
+		n.Key = "gore " + goreNumber(i, len(gores)) + ", slashed " + text
+	}
+}
+
+// goreRuns measures in a row how far from the middle the gores stand along the gunwale, toward the
+// bow.
+func (p *pen) goreRuns(c core.Canoe) {
+	y := p.flatLayout(c).runY
+	if y == 0 {
+		return
+	}
+	a := p.flatLayout(c).sheet
+	places, texts := []float64{a.At(0, 0).X}, []string{"0"}
+	for _, g := range p.View.Flat.Gores {
+		if g.Run > 0 && len(g.After) > 0 {
+			places = append(places, a.At(g.After[len(g.After)-1].X, 0).X)
+			texts = append(texts, units.Length.Format(g.Run, p.View.System))
+		}
+	}
+	if len(places) > 1 {
+		p.Running(y, places, texts, "gores along the gunwale from the middle")
+		n := p.Say(scene.RankPart, "gores, along the gunwale from the middle", draw.Ink, draw.Paper,
+			scene.SpotAt(places[0]-p.Letter, y, draw.End))
+		n.Spare = true
 	}
 }
 
@@ -62,6 +111,11 @@ func (p *pen) flatLabels(c core.Canoe, l flatLayout) {
 		p.Say(scene.RankTitle, "bow →", draw.Ink, draw.Paper,
 			scene.SpotAt(min(right, p.List.Width-4), 1.1*p.Letter, draw.End))
 	}
+	if l.titled && p.roomy(a) && len(f.Gores) > 0 {
+		n := p.Say(scene.RankExtra, "at the gores: number and about what rides over, to port; how far in, to starboard", draw.Seam,
+			draw.Paper, scene.SpotAt(a.Origin.X, 1.1*p.Letter, draw.Middle))
+		n.Spare = true
+	}
 	text := length(f.Length) + " on the bed"
 	n := p.Say(scene.RankMain, text, draw.Ink, draw.Paper, scene.SpotAt((left+right)/2, l.lengthY, draw.Middle),
 		scene.SpotAt((left+right)/2, p.List.Height-p.Letter, draw.Middle))
@@ -80,12 +134,18 @@ func (p *pen) flatLabels(c core.Canoe, l flatLayout) {
 	m.Text.Bold = true
 	p.Say(scene.RankExtra, "building frame", draw.Frame, draw.Bark,
 		scene.Spot{At: a.At(-x, -c.Hull.FrameHalfBreadth(x)+0.9*p.Letter/a.Scale), Anchor: draw.End})
+	rank := scene.RankExtra
+	if p.roomy(a) {
+		rank = scene.RankHeight
+	}
 	for i, s := range sheetsLaid(c) {
 		name := s.Name + ", " + scene.SheetWords(s, p.View.System) + ", " + length(s.Width) + " wide"
 		aft, bow, y := a.At(s.Aft, 0).X, a.At(s.Bow, 0).X, a.At(0, -s.Width/2).Y+0.8*p.Letter
-		p.Say(scene.RankExtra, name, draw.Seam, draw.Paper, scene.SpotAt(aft+4, y, draw.Start),
+		p.Say(rank, name, draw.Seam, draw.Paper, scene.SpotAt(aft+4, y, draw.Start),
 			scene.SpotAt(bow-4, y, draw.End), scene.SpotAt((aft+bow)/2, y, draw.Middle),
-			scene.SpotAt(aft+0.85*(bow-aft), y, draw.End), scene.SpotAt(aft+0.15*(bow-aft), y, draw.Start))
+			scene.SpotAt(aft+0.85*(bow-aft), y, draw.End), scene.SpotAt(aft+0.15*(bow-aft), y, draw.Start),
+			scene.SpotAt((aft+bow)/2, a.Origin.Y+3.6*p.Letter, draw.Middle),
+			scene.SpotAt((aft+bow)/2, a.Origin.Y-2.4*p.Letter, draw.Middle))
 		if i > 0 {
 			at := draw.Point{X: bow + 5, Y: a.Origin.Y + 2.2*p.Letter}
 			joint := "joint " + length(math.Abs(s.Bow)) + " from the middle"

@@ -17,6 +17,8 @@ type flatLayout struct {
 	tiers   int
 	legendY float64
 	lengthY float64
+	// runY is the row of the gores' distances along the gunwale, 0 where there is none.
+	runY float64
 }
 
 // panelGap is how far a side panel is drawn off the sheet, in metres, so that the two
@@ -41,8 +43,11 @@ func (p *pen) flatLayout(c core.Canoe) flatLayout {
 	pad := 0.8 * t
 	half, wide := f.Length/2+c.Design.GunwaleTurn, flatReach(c, f)
 	l := flatLayout{rows: height > 14*t, titled: height > 20*t, tiers: 2}
-	above, under, length, legend := 0.6*t, 0.6*t, 0.0, 0.0
+	above, under, run, length, legend := 0.6*t, 0.6*t, 0.0, 0.0, 0.0
 	switch {
+	case height > 30*t && width > 50*t:
+		l.tiers = 3
+		above, under, run, length, legend = 3*t, 8.2*t, 1.9*t, 4.7*t, 6.5*t
 	case l.titled:
 		l.tiers = 3
 		above, under, length, legend = 3*t, 6*t, 2.3*t, 4.2*t
@@ -56,6 +61,9 @@ func (p *pen) flatLayout(c core.Canoe) flatLayout {
 	y := func(u float64) float64 { return height/2 + (u-height/2)*v.Zoom + v.PanY }
 	l.sheet = scene.Plate{Origin: draw.Point{X: x(width / 2), Y: y(middle)}, Scale: k * v.Zoom}
 	l.lengthY = y(middle+wide*k) + length
+	if run > 0 {
+		l.runY = y(middle+wide*k) + run
+	}
 	// The legend stays in its corner at every zoom.
 	l.legendY = min(height-1.2*t, middle+wide*k+legend)
 	return l

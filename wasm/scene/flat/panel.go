@@ -127,19 +127,6 @@ func beside(strips []bark.Laid, along float64) bool {
 	return false
 }
 
-// gapAt is how far a piece is drawn off its place, so far from amidships.
-func gapAt(c core.Canoe, piece *bark.Piece, q [2]float64, x float64) float64 {
-	if piece.Panel < 0 {
-		return 0
-	}
-	for _, s := range panelSpans(c, q) {
-		if x <= s.to {
-			return s.out
-		}
-	}
-	return panelGap
-}
-
 // rubOut removes the sheet's edge where a wider sheet continues into the panel.
 func (p *pen) rubOut(a scene.Plate, q [2]float64, part panelPart) {
 	sheet := &p.View.Flat.Sheet

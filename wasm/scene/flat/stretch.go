@@ -25,90 +25,103 @@ func (p *pen) bandHatch(band int, points []draw.Point) draw.Hatch {
 	return h
 }
 
-// bandOf is the band of a stretch, -1 for none.
-func bandOf(stretch, limit float64) int {
-	band := -1
-	for i, share := range stretchBands {
-		if stretch > share*limit {
-			band = i
-		}
-	}
-	return band
-}
-
-// stretchHatch draws the stretch over every piece, in strips of cells that are
-// alike along the boat.
+// stretchHatch hatches every piece in bands, each over the one before: where the stretch is over
+// each share of the limit.
 func (p *pen) stretchHatch(c core.Canoe, a scene.Plate) {
 	for _, piece := range p.View.Flat.Pieces() {
-		cells := cellStretch(piece)
-		for r := range piece.Rows - 1 {
-			p.hatchRow(c, a, piece, cells, r)
+		triangles := make([][3]int, len(piece.Stretches))
+		for i, s := range piece.Stretches {
+			triangles[i] = s.Corners
 		}
-	}
-}
-
-func (p *pen) hatchRow(c core.Canoe, a scene.Plate, piece *bark.Piece, cells []float64, r int) {
-	cols := piece.Curved.Cols
-	at := func(col int) int { return bandOf(cells[col*(piece.Rows-1)+r], c.Design.StretchLimit) }
-	for from := 0; from < cols-1; {
-		to := from + 1
-		for to < cols-1 && at(to) == at(from) && !scene.SlitAt(piece, to, r) {
-			to++
-		}
-		if band := at(from); band >= 0 {
-			strip := cellStrip(piece, from, to, r)
-			for _, q := range scene.Quarters {
-				if x := q[0] * strip[0].X; piece.Panel >= 0 && scant(c, x, x) {
-					continue
-				}
-				if points := a.InQuarter(q, gapAt(c, piece, q, strip[0].X), strip); p.Seen(points) {
-					p.List.Add(p.bandHatch(band, points))
+		stretch := cornerStretch(piece)
+		for band, share := range stretchBands {
+			for _, over := range withHoles(geom.Above(piece.Points, triangles, stretch, share*c.Design.StretchLimit)) {
+				for _, q := range scene.Quarters {
+					p.hatchBand(c, a, piece, band, q, over)
 				}
 			}
 		}
-		from = to
 	}
 }
 
-// cellStrip is the outline of the cells of row r from one column to another.
-func cellStrip(piece *bark.Piece, from, to, r int) []geom.Vec2 {
-	var low, high []geom.Vec2
-	for col := from; col <= to; col++ {
-		side := geom.Before
-		if col == from {
-			side = geom.After
+// hatchBand hatches a band of a piece in a quarter. Parts of a panel stand apart.
+func (p *pen) hatchBand(c core.Canoe, a scene.Plate, piece *bark.Piece, band int, q [2]float64, over []geom.Vec2) {
+	if piece.Panel < 0 {
+		if points := a.InQuarter(q, 0, over); p.Seen(points) {
+			p.List.Add(p.bandHatch(band, points))
 		}
-		low, high = append(low, piece.At(col, r, side)), append(high, piece.At(col, r+1, side))
+		return
 	}
-	return scene.Between(low, high)
+	for _, part := range panelParts(c, piece, q) {
+		from, to := a.At(q[0]*part.from, 0).X, a.At(q[0]*min(part.to, c.Design.Length), 0).X
+		room := draw.Box{Left: min(from, to), Right: max(from, to), Top: math.Inf(-1), Bottom: math.Inf(1)}
+		if points := a.InQuarter(q, part.out, over); p.Seen(points) {
+			p.List.Add(draw.Clip(p.bandHatch(band, points), room)...)
+		}
+	}
 }
 
-// cellStretch is the stretch of each cell of a piece, column by column: the mean
-// over its triangles of the larger principal stretch or gathering.
-func cellStretch(piece *bark.Piece) []float64 {
-	rows, cols := piece.Rows, piece.Curved.Cols
-	column, row := make([]int, len(piece.Points)), make([]int, len(piece.Points))
-	for c := range cols {
-		for r := range rows {
-			for _, side := range [2]geom.Side{geom.Before, geom.After} {
-				v := piece.Vertex(c, r, side)
-				column[v], row[v] = c, r
+// withHoles joins to each outline the holes in it, which run the other way round: each is gone
+// round in turn, and back to where the outline began.
+func withHoles(outlines [][]geom.Vec2) [][]geom.Vec2 {
+	most := 0.0
+	areas := make([]float64, len(outlines))
+	for i, line := range outlines {
+		if areas[i] = signedArea(line); math.Abs(areas[i]) > math.Abs(most) {
+			most = areas[i]
+		}
+	}
+	var out [][]geom.Vec2
+	var round []int
+	for i, line := range outlines {
+		if areas[i]*most > 0 {
+			out, round = append(out, append(append([]geom.Vec2{}, line...), line[0])), append(round, i)
+		}
+	}
+	for i, line := range outlines {
+		if areas[i]*most >= 0 {
+			continue
+		}
+		for k := range out {
+			if encloses(outlines[round[k]], line[0]) {
+				out[k] = append(append(append(out[k], line...), line[0]), out[k][0])
+				break
 			}
 		}
 	}
-	sum, area := make([]float64, (cols-1)*(rows-1)), make([]float64, (cols-1)*(rows-1))
-	for _, s := range piece.Stretches {
-		c, r := cols, rows
-		for _, v := range s.Corners {
-			c, r = min(c, column[v]), min(r, row[v])
-		}
-		i := min(c, cols-2)*(rows-1) + min(r, rows-2)
-		sum[i], area[i] = sum[i]+s.Worst()*s.Area, area[i]+s.Area
-	}
-	for i := range sum {
-		if area[i] > 0 {
-			sum[i] /= area[i]
-		}
+	return out
+}
+
+// signedArea is positive for an outline that runs from the x axis toward the y axis.
+func signedArea(line []geom.Vec2) float64 {
+	sum := 0.0
+	for i, q := range line {
+		sum += q.Cross(line[(i+1)%len(line)]) / 2
 	}
 	return sum
+}
+
+func encloses(line []geom.Vec2, q geom.Vec2) bool {
+	points := make([]draw.Point, len(line))
+	for i, v := range line {
+		points[i] = draw.Point(v)
+	}
+	return draw.Encloses(points, draw.Point(q))
+}
+
+// cornerStretch is the stretch at each point of a piece: the mean, by area, of the larger principal
+// stretch or gathering of the triangles round it.
+func cornerStretch(piece *bark.Piece) []float64 {
+	out, area := make([]float64, len(piece.Points)), make([]float64, len(piece.Points))
+	for _, s := range piece.Stretches {
+		for _, v := range s.Corners {
+			out[v], area[v] = out[v]+s.Worst()*s.Area, area[v]+s.Area
+		}
+	}
+	for v := range out {
+		if area[v] > 0 {
+			out[v] /= area[v]
+		}
+	}
+	return out
 }

@@ -5,6 +5,7 @@ import (
 	"barkwright/core/bark"
 	"barkwright/core/draw"
 	"barkwright/core/geom"
+	"barkwright/core/units"
 	"barkwright/wasm/scene"
 )
 
@@ -57,10 +58,18 @@ func (p *pen) stripOver(c core.Canoe, a scene.Plate, s bark.Laid, side float64) 
 	}
 	if len(named) > 0 {
 		text := s.Name
-		if s.Wanting() {
-			text += ", wanting"
+		if p.roomy(a) {
+			text += ", " + units.Length.RoughUp(s.Length(), p.View.System) + " by " +
+				units.Length.RoughUp(s.Width, p.View.System)
+			if !s.Wanting() {
+				text += ", " + scene.SheetWords(s, p.View.System)
+			}
 		}
-		p.Say(scene.RankExtra, text, draw.Seam, draw.Paper, named...)
+		role := draw.Role(draw.Seam)
+		if s.Wanting() {
+			text, role = text+", wanting", draw.Warn
+		}
+		p.Say(scene.RankExtra, text, role, draw.Paper, named...)
 	}
 }
 

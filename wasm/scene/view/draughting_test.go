@@ -161,8 +161,6 @@ func TestOneViewByItself(t *testing.T) {
 		assert.Equal(t, only == scene.TopOnly, keys["beam"])
 		assert.Equal(t, only == scene.SideOnly, keys["depth"])
 	}
-	assert.Equal(t, scene.TopOnly, scene.Both.Next())
-	assert.Equal(t, scene.Both, scene.BodyPlan.Next())
 	assert.Equal(t, "Names", scene.Measures.Next().String())
 	assert.Equal(t, scene.Measures, scene.Plain.Next())
 }

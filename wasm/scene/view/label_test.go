@@ -49,7 +49,8 @@ var cells = []draw.Size{
 
 // looks are the views of a boat that are lettered.
 var looks = []scene.View{
-	{State: scene.OnTheBed, Handles: true}, {State: scene.Finished, Handles: true}, {State: scene.LaidFlat},
+	{State: scene.OnTheBed, Handles: true}, {State: scene.Finished, Handles: true},
+	{State: scene.LaidFlat}, {State: scene.LaidFlat, Only: scene.BySheet},
 	{State: scene.SidesUp, Up: 0.5}, {State: scene.SidesUp, Up: 1},
 	{State: scene.OnTheBed, Only: scene.TopOnly}, {State: scene.OnTheBed, Only: scene.SideOnly},
 	{State: scene.OnTheBed, Only: scene.SectionsOnly}, {State: scene.Finished, Only: scene.TopOnly},
