@@ -27,6 +27,8 @@ type boatJSON struct {
 	Readings []datumJSON `json:"readings,omitempty"`
 	// Tally is what was done of the work, and noted.
 	Tally []entryJSON `json:"tally,omitempty"`
+	// Tracing is what was pressed on a picture that the record is read off.
+	Tracing *tracingJSON `json:"tracing,omitempty"`
 	// Built is the boat as it last could be built.
 	Built *boatJSON `json:"built,omitempty"`
 }
@@ -62,7 +64,7 @@ func (v values) MarshalJSON() ([]byte, error) {
 func write(b Boat) boatJSON {
 	j := writeDesign(b.Design)
 	j.Record, j.Readings = writeRecord(b.Notebook), writeData(b.Notebook.Readings)
-	j.Tally = writeTally(b.Notebook.Log)
+	j.Tally, j.Tracing = writeTally(b.Notebook.Log), writeTracing(b.Notebook.Tracing)
 	if b.Built != nil {
 		built := writeDesign(*b.Built)
 		j.Built = &built

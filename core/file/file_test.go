@@ -13,6 +13,7 @@ import (
 
 	"barkwright/core/design"
 	"barkwright/core/file"
+	"barkwright/core/geom"
 	"barkwright/core/internal/check"
 	"barkwright/core/record"
 	"barkwright/core/tally"
@@ -40,11 +41,61 @@ func boats(designs []design.Design) []file.Boat {
 			}
 		}
 		n.Found = i%4 == 1
+		if i%5 == 2 {
+			n.Tracing = traced(i)
+		}
 		if i > 0 {
 			n.Record.Name = d.Name
 		}
 	}
 	return out
+}
+
+// traced is a tracing with a mark of everything that can be pressed.
+func traced(i int) *record.Tracing {
+	t := record.NewTracing(1600, 900.5, i)
+	t.Sort, t.Turn, t.Mirrored = record.Sort(i%3), 0.1*float64(i%7), i%2 == 0
+	t.Half[i%3] = true
+	for v := range record.Views {
+		for k, p := range record.Presses(v, record.SetSquare) {
+			t = t.Put(record.Mark{View: v, What: p.ID, Length: 0.5 * float64(k%3), High: 0.2, Number: k % 3,
+				At: record.Place{From: record.Origin(k % 3), Distance: 0.37 * float64(k%4), Side: record.Side(k % 3)}, Entered: k%2 == 1})
+			for n := range max(1, p.Points(false)) {
+				t = t.Press(len(t.Marks)-1, n, geom.Vec2{X: float64(100 * n), Y: 7.25 * float64(k)}, 0.5)
+			}
+		}
+	}
+	t.Picture = "data:image/png;base64,iVBORw0KGgo="
+	return &t
+}
+
+// What no page pressed is refused, and so is a picture that is none or that something else
+// hides in.
+func TestTracingRefused(t *testing.T) {
+	f := file.File{Boats: []file.Boat{{Design: design.Default(), Notebook: record.Notebook{Tracing: traced(2)}}}}
+	data, err := f.Encode()
+	require.NoError(t, err)
+	for _, change := range [][2]string{
+		{`"sort": "set square"`, `"sort": "guessed"`},
+		{`"view": "above"`, `"view": "below"`},
+		{`"what": "size"`, `"what": "weight"`},
+		{`"width": 1600`, `"width": 1e9`},
+		{`"y": 14.5`, `"y": 1e300`},
+		{`"held": 0.5`, `"held": -1`},
+		{`"data:image/png;base64,iVBORw0KGgo="`, `"https://example.com/boat.png"`},
+		{`"data:image/png;base64,iVBORw0KGgo="`, `"data:image/svg+xml;base64,PHN2Zz4="`},
+		{`"data:image/png;base64,iVBORw0KGgo="`, `"data:image/png;base64,\"><script>"`},
+	} {
+		changed := strings.Replace(string(data), change[0], change[1], 1)
+		require.NotEqual(t, string(data), changed, change[0])
+		_, err := file.Decode([]byte(changed))
+		assert.Error(t, err, change[1])
+	}
+	f.Boats[0].Notebook.Tracing.Picture = "data:image/jpeg;base64," + strings.Repeat("A", record.MostPicture)
+	data, err = f.Encode()
+	require.NoError(t, err)
+	_, err = file.Decode(data)
+	assert.Error(t, err, "larger than is kept")
 }
 
 func TestRoundTrip(t *testing.T) {

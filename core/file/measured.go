@@ -28,6 +28,8 @@ type datumJSON struct {
 	Tolerance float64 `json:"tolerance,omitempty"`
 	Locked    bool    `json:"locked,omitempty"`
 	Note      string  `json:"note,omitempty"`
+	// Mark is the number of the point of the tracing that it was read at.
+	Mark int `json:"mark,omitempty"`
 }
 
 // origins and sides are what From and Side say, in the order of the record's own;
@@ -54,7 +56,7 @@ func writeData(data []record.Datum) []datumJSON {
 		list = append(list, datumJSON{
 			What: d.Kind.ID(), Thwart: d.Number,
 			Station: d.At.Distance, Height: d.At.Height, From: origins[d.At.From], Side: sides[d.At.Side],
-			Value: d.Value, Tolerance: d.Tolerance, Locked: d.Locked, Note: d.Note,
+			Value: d.Value, Tolerance: d.Tolerance, Locked: d.Locked, Note: d.Note, Mark: d.Mark,
 		})
 	}
 	return list
@@ -71,6 +73,9 @@ func (j boatJSON) notebook() (n record.Notebook, err error) {
 		return record.Notebook{}, err
 	}
 	if n.Log, err = readTally(j.Tally); err != nil {
+		return record.Notebook{}, err
+	}
+	if n.Tracing, err = readTracing(j.Tracing); err != nil {
 		return record.Notebook{}, err
 	}
 	for _, d := range n.Readings {
@@ -101,7 +106,7 @@ func readData(list []datumJSON) ([]record.Datum, error) {
 			return nil, fmt.Errorf("The file holds a measurement of the side %.40q, which no boat has.", j.Side)
 		case j.Thwart > math.MaxInt16:
 			return nil, fmt.Errorf("The file holds a measurement, %s, at thwart %d, which no boat has.", kind, j.Thwart)
-		case j.Thwart < 0 || j.Tolerance < 0 || j.Station < 0 || j.Height < 0:
+		case j.Thwart < 0 || j.Mark < 0 || j.Tolerance < 0 || j.Station < 0 || j.Height < 0:
 			return nil, fmt.Errorf("The file holds a measurement, %s, with a number less than nothing.", kind)
 		case kind.Counted() && j.Value != math.Round(j.Value):
 			return nil, fmt.Errorf("%s: the file holds %s, which is not a whole number of them.", kind,
@@ -110,7 +115,7 @@ func readData(list []datumJSON) ([]record.Datum, error) {
 		data = append(data, record.Datum{
 			Kind: kind, Number: j.Thwart,
 			At:    record.Place{From: record.Origin(from), Distance: j.Station, Height: j.Height, Side: record.Side(side)},
-			Value: j.Value, Tolerance: j.Tolerance, Locked: j.Locked, Note: record.ShortNote(j.Note),
+			Value: j.Value, Tolerance: j.Tolerance, Locked: j.Locked, Note: record.ShortNote(j.Note), Mark: j.Mark,
 		})
 	}
 	return data, nil

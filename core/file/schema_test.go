@@ -6,6 +6,7 @@ import (
 	"flag"
 	"fmt"
 	"os"
+	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -93,6 +94,7 @@ func schema() object {
 				},
 			},
 			"readings": measurements(record.Kind.AsBuilt),
+			"tracing":  tracing(),
 			"tally": object{
 				"description": "What was done of the work, and noted, the oldest first.",
 				"type":        "array", "maxItems": tally.MostEntries,
@@ -187,7 +189,56 @@ func measurements(of func(record.Kind) bool) object {
 				"tolerance": number("In metres, or a number; left out or 0, the usual one."),
 				"locked":    object{"description": "Whether it is kept as recorded whatever the others say.", "type": "boolean"},
 				"note":      object{"type": "string"},
+				"mark":      object{"description": "The number of the point of the tracing that it was read at.", "type": "integer", "minimum": 0},
 			},
+		},
+	}
+}
+
+// tracing describes what was pressed on a picture.
+func tracing() object {
+	number := func(what string) object { return object{"description": what, "type": "number"} }
+	count := func(what string) object { return object{"description": what, "type": "integer", "minimum": 0} }
+	views := []string{"side", "above", "section"}
+	whats := []string{}
+	for v := range record.Views {
+		for _, p := range record.Presses(v, record.SetSquare) {
+			if !slices.Contains(whats, p.ID) {
+				whats = append(whats, p.ID)
+			}
+		}
+	}
+	entered := object{"description": "Whether a row of the record came from it.", "type": "boolean"}
+	point := object{
+		"type": "object", "additionalProperties": false, "required": []string{"number", "x", "y", "held"},
+		"properties": object{"number": count("Its own."), "x": number("To the right, in pixels."),
+			"y": number("Down, in pixels."), "held": number("How nearly it was held, a standard deviation in pixels."),
+			"entered": entered},
+	}
+	mark := object{
+		"type": "object", "additionalProperties": false, "required": []string{"number", "view", "what", "points"},
+		"properties": object{
+			"number": count("Its own."), "view": object{"enum": views}, "what": object{"enum": whats},
+			"points": object{"type": "array", "maxItems": record.MostPressed, "items": point},
+			"length": number("What a lettered size measures, or a rectangle along, in metres."),
+			"high":   number("What a rectangle measures up, in metres."),
+			"thwart": count("Counted from the middle one, 0, outward."), "station": number("Where it was taken, in metres."),
+			"from": object{"enum": []string{"gunwale end", "end"}}, "side": object{"enum": []string{"forward", "aft"}},
+			"entered": entered,
+		},
+	}
+	return object{
+		"description": "What was pressed on a picture that the record is read off.",
+		"type":        "object", "additionalProperties": false, "required": []string{"width", "height", "sort", "line", "last", "marks"},
+		"properties": object{
+			"width": number("Of the picture, in pixels."), "height": number("Of the picture, in pixels."),
+			"sort": object{"enum": []string{"drawn", "square on", "set square"}},
+			"line": number("How broad its lines are, in pixels."),
+			"half": object{"description": "The views of which half is drawn.", "type": "array", "maxItems": 3, "items": object{"enum": views}},
+			"turn": number("How it is looked at, in radians, clockwise."), "mirrored": object{"type": "boolean"},
+			"last":    count("The highest number in use."),
+			"marks":   object{"type": "array", "maxItems": record.MostMarks, "items": mark},
+			"picture": object{"description": "The picture as a data URL, where its user keeps it.", "type": "string", "maxLength": record.MostPicture},
 		},
 	}
 }

@@ -1,6 +1,8 @@
 package record
 
 import (
+	"slices"
+
 	"barkwright/core/tally"
 	"barkwright/core/units"
 )
@@ -67,6 +69,9 @@ type Datum struct {
 	Locked bool
 	// Note says where the measurement came from.
 	Note string
+	// Mark is the number of the point, or of the mark, of a tracing that it is read at, 0 for
+	// what was typed.
+	Mark int
 }
 
 // Within is the tolerance of the datum, metres or a count; never 0.
@@ -110,4 +115,78 @@ type Notebook struct {
 	Found bool
 	// Log is what was done of the work, and noted.
 	Log tally.Log
+	// Tracing is what was pressed on a picture that the record is read off, nil for none.
+	Tracing *Tracing
+}
+
+// Traced returns the notebook with another tracing. The rows that were read off it follow:
+// those of points that are gone go too, those of new ones are added as far as there is room.
+// A row keeps its note, and whether it is locked.
+func (n Notebook) Traced(t Tracing) Notebook {
+	t.Marks = slices.Clone(t.Marks)
+	r := t.Read()
+	found, numbers := map[int]Datum{}, map[int]bool{}
+	var fresh []Datum
+	for i, m := range t.Marks {
+		numbers[m.ID] = true
+		m.Points = slices.Clone(m.Points)
+		t.Marks[i].Points = m.Points
+		data, _ := r.Data(i)
+		for _, d := range data {
+			found[d.Mark] = d
+			entered := &t.Marks[i].Entered
+			for k := range m.Points {
+				if m.Points[k].ID == d.Mark {
+					entered = &m.Points[k].Entered
+				}
+			}
+			if !*entered && len(n.Record.Data)+len(fresh) < MostData {
+				fresh = append(fresh, d)
+				*entered = true
+			}
+		}
+		for _, p := range m.Points {
+			numbers[p.ID] = true
+		}
+	}
+	var data []Datum
+	for _, d := range n.Record.Data {
+		is, ok := found[d.Mark]
+		switch {
+		case d.Mark == 0:
+		case ok && is.Kind == d.Kind:
+			is.Locked, is.Note = d.Locked, d.Note
+			d = is
+		case !numbers[d.Mark] && n.had(d.Mark):
+			continue
+		}
+		data = append(data, d)
+	}
+	n.Record.Data, n.Tracing = append(data, fresh...), &t
+	return n
+}
+
+// had tells whether the tracing so far has a point or a mark of a number.
+func (n *Notebook) had(number int) bool {
+	if n.Tracing == nil {
+		return false
+	}
+	for _, m := range n.Tracing.Marks {
+		if m.ID == number || slices.ContainsFunc(m.Points, func(p Pressed) bool { return p.ID == number }) {
+			return true
+		}
+	}
+	return false
+}
+
+// LastMark is the highest number that a row or the tracing goes by.
+func (n *Notebook) LastMark() int {
+	last := 0
+	if n.Tracing != nil {
+		last = n.Tracing.Last
+	}
+	for _, d := range n.Record.Data {
+		last = max(last, d.Mark)
+	}
+	return last
 }

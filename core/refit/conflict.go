@@ -153,10 +153,12 @@ func (ev *evidence) checkDepths() {
 func (ev *evidence) checkPlaced(i int) {
 	d := ev.data[i]
 	x, known := ev.stations.where(d)
-	limit := ev.stations.halfLength
+	limit, whole := ev.stations.halfLength, record.LengthOverall
 	if d.Kind == record.ClearWidth || d.Kind == record.SheerHeight || d.Kind == record.RailHeight {
-		limit = ev.stations.halfGunwale
+		limit, whole = ev.stations.halfGunwale, record.LengthOverGunwales
 	}
+	// The end is known no better than the length is.
+	end, _, _ := ev.first(whole)
 	switch {
 	case !known && d.Number != 0:
 		ev.conflict(d.Named(ev.system)+": where that thwart stands is not recorded.", i)
@@ -164,7 +166,7 @@ func (ev *evidence) checkPlaced(i int) {
 		ev.conflict(d.Named(ev.system)+": counted from an end, but no length is recorded.", i)
 	case !known:
 		ev.conflict(d.Named(ev.system)+": lies past amidships, or the length it is counted from is not recorded.", i)
-	case limit.known && x > limit.x+d.Within():
+	case limit.known && x > limit.x+d.Within()+end.Within()/2:
 		ev.conflict(fmt.Sprintf("%v: lies beyond the end, which is %s from the middle.", d.Named(ev.system),
 			ev.length(limit.x)), i)
 	}
