@@ -21,7 +21,7 @@
     });
   }
   // Nothing is redrawn for a size already known, such as the first one observed.
-  const size = () => `${host.clientWidth} ${host.clientHeight} ${density()}`;
+  const size = () => `${host.clientWidth} ${host.clientHeight} ${density()} ${getComputedStyle(root).fontSize}`;
   let known = size();
   const resized = () => {
     if (known === size()) return;
@@ -29,6 +29,9 @@
     wake(3);
     dispatchEvent(new Event('resize'));
   };
+  // Lettering that the browser makes larger moves what stands under the picture.
+  const sizes = new ResizeObserver(resized);
+  [host, document.body].forEach(e => sizes.observe(e));
   const watchDensity = () => matchMedia(`(resolution:${density()}dppx)`)
     .addEventListener('change', () => { resized(); watchDensity(); }, {once: true});
 
@@ -79,7 +82,8 @@
     root.style.setProperty('--top', column(false) + 'px');
   };
   if (fixed[0]) {
-    new ResizeObserver(measureRoom).observe(document.body);
+    const heights = new ResizeObserver(measureRoom);
+    fixed.forEach(e => heights.observe(e));
     addEventListener('resize', measureRoom);
   }
 
@@ -275,7 +279,6 @@
     window.requestAnimationFrame = gate;
     const done = go.run(instance);
     window.requestAnimationFrame = frame;
-    new ResizeObserver(resized).observe(host);
     watchDensity();
     await done;
     stopped('The program has stopped. Reload the page to go on.');

@@ -7,10 +7,8 @@ import (
 
 // Body is a boat's outer face prepared for floating. It does not change once made.
 type Body struct {
-	x       []float64   // stations, increasing
-	weight  []float64   // of the integral along x
-	ring    []geom.Vec2 // all stations' rings, one after another
-	first   []int       // where station i's ring begins; one more at the end
+	x       []float64 // stations, increasing
+	weight  []float64 // of the integral along x
 	sheer   []sheerPoint
 	upright *tilted // at no heel; only read
 }
@@ -36,10 +34,11 @@ func NewBody(stations []hull.Station) *Body {
 	}
 	points := 0
 	for _, s := range stations {
-		points += 2 * len(s.Outline)
+		points += 2 + len(s.Outline)
 	}
-	b := &Body{ring: make([]geom.Vec2, 0, points), x: make([]float64, 0, len(stations)),
-		first: make([]int, 0, len(stations)+1)}
+	t := &tilted{cos: 1, half: true, ring: make([]geom.Vec2, 0, points), first: make([]int, 0, len(stations)+1)}
+	b := &Body{x: make([]float64, 0, len(stations)), upright: t}
+	t.body = b
 	for i, s := range stations {
 		if i > 0 && !(s.X > stations[i-1].X) {
 			panic(stationsNotIncreasing)
@@ -48,7 +47,7 @@ func NewBody(stations []hull.Station) *Body {
 			panic(stationHasNoPoints)
 		}
 		b.x = append(b.x, s.X)
-		b.addRing(s.Outline)
+		t.addHalf(s.Outline)
 		if top := s.Outline[len(s.Outline)-1]; top.X > leastSheerHalfBreadth {
 			b.sheer = append(b.sheer, sheerPoint{s.X, top.X, top.Y})
 		}
@@ -56,20 +55,24 @@ func NewBody(stations []hull.Station) *Body {
 	if len(b.sheer) == 0 {
 		panic(noOpenStation)
 	}
-	b.first = append(b.first, len(b.ring))
+	t.first = append(t.first, len(t.ring))
 	b.weight = integrationWeights(b.x)
-	b.upright = b.tilt(0)
 	return b
 }
 
-// addRing appends the whole section, from the starboard sheer down, across and up
-// to the port sheer: counter-clockwise with port on the right.
-func (b *Body) addRing(outline []geom.Vec2) {
-	b.first = append(b.first, len(b.ring))
-	for i := len(outline) - 1; i >= 0; i-- {
-		b.ring = append(b.ring, geom.Vec2{X: -outline[i].X, Y: outline[i].Y})
-	}
-	b.ring = append(b.ring, outline...)
+// addHalf appends the port half of a section, closed down the middle: up to its sheer,
+// across to the middle and down.
+func (t *tilted) addHalf(outline []geom.Vec2) {
+	t.first = append(t.first, len(t.ring))
+	t.ring = append(t.ring, geom.Vec2{Y: outline[0].Y})
+	t.ring = append(t.ring, outline...)
+	t.ring = append(t.ring, geom.Vec2{Y: outline[len(outline)-1].Y})
+}
+
+// outline returns the port half of station i from the lowest point up to the sheer.
+func (b *Body) outline(i int) []geom.Vec2 {
+	t := b.upright
+	return t.ring[t.first[i]+1 : t.first[i+1]-1]
 }
 
 // halfLength returns the greater distance of an end from amidships.

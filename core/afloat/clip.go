@@ -11,27 +11,39 @@ import (
 // trim, positive by the bow.
 type Waterplane struct{ Heel, Height, Slope float64 }
 
-// tilted holds a body's rings turned to a heel, so that a new draught or trim
-// costs no turning: X runs across and level, Y up.
+// tilted holds a body's sections as rings turned to a heel, so that a new draught or
+// trim costs no turning: X runs across and level, Y up. Upright each is as heavy on both
+// sides, and the port half does.
 type tilted struct {
 	body     *Body
 	heel     float64
 	sin, cos float64
 	ring     []geom.Vec2
+	first    []int // where station i's ring begins; one more at the end
+	half     bool  // the rings are of the port half, closed down the middle
 }
 
 func (b *Body) tilt(heel float64) *tilted {
-	t := &tilted{body: b, ring: make([]geom.Vec2, len(b.ring))}
+	t := &tilted{body: b, first: make([]int, len(b.x)+1)}
+	for i := range b.x {
+		t.first[i+1] = t.first[i] + 2*len(b.outline(i))
+	}
+	t.ring = make([]geom.Vec2, t.first[len(b.x)])
 	t.turn(heel)
 	return t
 }
 
-// turn sets t to another heel.
+// turn sets t to another heel. A ring runs from the starboard sheer down, across and up
+// to the port sheer: counter-clockwise with port on the right.
 func (t *tilted) turn(heel float64) {
 	t.heel = heel
 	t.sin, t.cos = math.Sincos(heel)
-	for i, p := range t.body.ring {
-		t.ring[i] = geom.Vec2{X: p.X*t.cos - p.Y*t.sin, Y: p.X*t.sin + p.Y*t.cos}
+	for i := range t.body.x {
+		ring, port := t.ring[t.first[i]:t.first[i+1]], t.body.outline(i)
+		for k, p := range port {
+			ring[len(port)+k] = geom.Vec2{X: p.X*t.cos - p.Y*t.sin, Y: p.X*t.sin + p.Y*t.cos}
+			ring[len(port)-1-k] = geom.Vec2{X: -p.X*t.cos - p.Y*t.sin, Y: -p.X*t.sin + p.Y*t.cos}
+		}
 	}
 }
 
@@ -53,7 +65,7 @@ type wet struct {
 // needs no special care.
 func (t *tilted) clip(i int, level float64) wet {
 	var w wet
-	ring := t.ring[t.body.first[i]:t.body.first[i+1]]
+	ring := t.ring[t.first[i]:t.first[i+1]]
 	last := ring[len(ring)-1]
 	s0, t0 := last.X, last.Y-level
 	for _, p := range ring {
@@ -73,9 +85,14 @@ func (t *tilted) clip(i int, level float64) wet {
 			w.breadthInertia -= a * a * a / 3
 		}
 		ds := b - a
-		w.area -= ds * (ta + tb) / 2
-		w.across -= ds * (a*(2*ta+tb) + b*(ta+2*tb)) / 6
-		w.up -= ds * (ta*ta + ta*tb + tb*tb) / 6
+		w.area -= ds * (ta + tb)
+		w.across -= ds * (a*(2*ta+tb) + b*(ta+2*tb))
+		w.up -= ds * (ta*ta + ta*tb + tb*tb)
+	}
+	w.area, w.across, w.up = w.area/2, w.across/6, w.up/6
+	if t.half {
+		w.area, w.across, w.up = 2*w.area, 0, 2*w.up
+		w.breadth, w.breadthInertia = 2*w.breadth, 2*w.breadthInertia
 	}
 	w.up += level * w.area
 	return w
@@ -118,7 +135,7 @@ func (t *tilted) centre(m immersion) geom.Vec3 {
 func (t *tilted) extent(slope float64) (low, high float64) {
 	low, high = math.Inf(1), math.Inf(-1)
 	for i, x := range t.body.x {
-		for _, p := range t.ring[t.body.first[i]:t.body.first[i+1]] {
+		for _, p := range t.ring[t.first[i]:t.first[i+1]] {
 			v := p.Y - slope*x
 			if v < low {
 				low = v

@@ -63,7 +63,7 @@ func (t *tilted) wetEnds(p Waterplane) (after, forward float64) {
 	first, last := -1, -1
 	for i, x := range b.x {
 		low := math.Inf(1)
-		for _, q := range t.ring[b.first[i]:b.first[i+1]] {
+		for _, q := range t.ring[t.first[i]:t.first[i+1]] {
 			low = min(low, q.Y)
 		}
 		depth[i] = p.Height + p.Slope*x - low

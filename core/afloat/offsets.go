@@ -44,8 +44,7 @@ func (b *Body) Offsets(a Attitude, g WaveGrid) Offsets {
 // halfBreadth returns the greatest half-breadth of station i at height z, zero where
 // the station does not reach.
 func (b *Body) halfBreadth(i int, z float64) float64 {
-	ring := b.ring[b.first[i]:b.first[i+1]]
-	port := ring[len(ring)/2:]
+	port := b.outline(i)
 	most := 0.0
 	for k := 0; k+1 < len(port); k++ {
 		p, q := port[k], port[k+1]

@@ -11,8 +11,7 @@ const girthPoints = 81
 type skin [girthPoints]geom.Vec3
 
 func (b *Body) skin(i int) (out skin) {
-	ring := b.ring[b.first[i]:b.first[i+1]]
-	outline := ring[len(ring)/2:]
+	outline := b.outline(i)
 	along := make([]float64, len(outline))
 	for k := 1; k < len(outline); k++ {
 		along[k] = along[k-1] + outline[k].Sub(outline[k-1]).Len()

@@ -152,16 +152,19 @@ func (h Hatch) Lines() [][2]Point {
 	along := func(p Point) float64 { return p.X*cos + p.Y*sin }
 	across := func(p Point) float64 { return p.Y*cos - p.X*sin }
 	low, high := math.Inf(1), math.Inf(-1)
-	for _, p := range h.Points {
-		low, high = min(low, across(p)), max(high, across(p))
+	levels := make([]float64, len(h.Points))
+	for i, p := range h.Points {
+		levels[i] = across(p)
+		low, high = min(low, levels[i]), max(high, levels[i])
 	}
 	var lines [][2]Point
+	var cuts []float64
 	for n := math.Ceil(low / h.Spacing); n*h.Spacing < high; n++ {
 		level := n * h.Spacing
-		var cuts []float64
+		cuts = cuts[:0]
 		for i, a := range h.Points {
-			b := h.Points[(i+1)%len(h.Points)]
-			u, v := across(a), across(b)
+			next := (i + 1) % len(h.Points)
+			b, u, v := h.Points[next], levels[i], levels[next]
 			if (u <= level) == (v <= level) {
 				continue
 			}

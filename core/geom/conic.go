@@ -35,6 +35,24 @@ func (q *Conic) Speed(t float64) float64 {
 	return 2 * math.Sqrt(x*x+y*y) / (d * d)
 }
 
+// Run returns the length of the curve from parameter lo to hi, by five-point Gauss.
+func (q *Conic) Run(lo, hi float64) float64 {
+	half, mid := (hi-lo)/2, (hi+lo)/2
+	ax, ay := q.W*(q.C.X-q.A.X), q.W*(q.C.Y-q.A.Y)
+	bx, by := q.B.X-q.A.X, q.B.Y-q.A.Y
+	cx, cy := q.W*(q.B.X-q.C.X), q.W*(q.B.Y-q.C.Y)
+	sum := 0.0
+	for i := range gauss5 {
+		t := mid + half*gauss5[i][0]
+		s := 1 - t
+		a, b, c := s*s, s*t, t*t
+		d := a + 2*b*q.W + c
+		x, y := a*ax+b*bx+c*cx, a*ay+b*by+c*cy
+		sum += gauss5[i][1] * math.Sqrt(x*x+y*y) / (d * d)
+	}
+	return 2 * half * sum
+}
+
 func (q Conic) derivatives(t float64) (first, second Vec2) {
 	s := 1 - t
 	ac, cb := q.C.Sub(q.A).Scale(q.W), q.B.Sub(q.C).Scale(q.W)

@@ -40,7 +40,7 @@ func New(o Outline) Section {
 func (s *Section) measure() {
 	for i := range bendPanels {
 		lo, hi := float64(i)/bendPanels, float64(i+1)/bendPanels
-		s.run[i+1] = s.run[i] + geom.Integrate(s.Bend.Speed, lo, hi, 1)
+		s.run[i+1] = s.run[i] + s.Bend.Run(lo, hi)
 	}
 }
 
@@ -82,7 +82,7 @@ func (s *Section) bendParameter(g float64) float64 {
 	lo, hi := float64(i)/bendPanels, float64(i+1)/bendPanels
 	for range 3 {
 		speed := s.Bend.Speed(t)
-		gap := g - s.run[i] - geom.Integrate(s.Bend.Speed, lo, t, 1)
+		gap := g - s.run[i] - s.Bend.Run(lo, t)
 		// Where the bend stands still at an end, rounding alone must not be stepped by.
 		if speed == 0 || math.Abs(gap) < bendFound {
 			break
@@ -118,7 +118,7 @@ func (s Section) TightestRadius() (radius, at float64) {
 		return math.Inf(1), 0
 	}
 	i := min(int(t*bendPanels), bendPanels-1)
-	run := s.run[i] + geom.Integrate(s.Bend.Speed, float64(i)/bendPanels, t, 1)
+	run := s.run[i] + s.Bend.Run(float64(i)/bendPanels, t)
 	return -1 / least, s.flat() + run
 }
 

@@ -35,9 +35,9 @@ func Start(picture Picture) {
 		noticed:  map[string][]desk.Button{},
 		trip:     readTrip(),
 		view:     scene.View{Zoom: 1, Handles: true, State: scene.Finished},
-		places:   places{chosen: map[work.Place]string{}},
+		places:   places{chosen: map[work.Place]string{}, standings: map[string]*standing{}},
 		outputs:  map[string]*output{},
-		checksAt: map[stage.Key]js.Value{},
+		checksAt: map[stage.Key]*filling{},
 	}
 	p.readout.at = p.id("readout")
 	p.guard(p.start)
@@ -143,7 +143,8 @@ type page struct {
 	unfolded           string    // the key of the fault whose fold was opened last
 	controls           map[string]*control
 	outputs            map[string]*output
-	checksAt           map[stage.Key]js.Value // the places of the checks
+	checksAt           map[stage.Key]*filling // the places of the checks
+	headChecks         filling
 	folds              []*fold
 	numbers            work.Numbers
 	speaker            work.Speaker

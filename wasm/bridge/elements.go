@@ -119,6 +119,21 @@ func (s *slot) set(text string) {
 	s.text, s.known = text, true
 }
 
+// filling is a slot for markup of the page's own.
+type filling struct {
+	at    js.Value
+	html  string
+	known bool
+}
+
+func (f *filling) set(html string) {
+	if f.known && f.html == html {
+		return
+	}
+	f.at.Set("innerHTML", html)
+	f.html, f.known = html, true
+}
+
 // live says how a change of the text is spoken: aria-live's word.
 func (s *slot) live(how string) {
 	if s.how != how {

@@ -26,8 +26,11 @@ func (p *page) listenHands() {
 	p.on(js.Global(), "scroll", func(e js.Value) { p.handled(e, p.hands.Scroll()) })
 }
 
-func (p *page) pointedAt() hands.Picture {
-	return hands.Picture{Work: p.work, View: &p.view, List: p.list, Size: p.picture.Size()}
+func (p *page) pointedAt() hands.Picture { return p.pointedIn(p.picture.Size()) }
+
+// pointedIn is pointedAt where the picture's size is known.
+func (p *page) pointedIn(size draw.Size) hands.Picture {
+	return hands.Picture{Work: p.work, View: &p.view, List: p.list, Size: size}
 }
 
 // pointer is where a pointer's event is.
@@ -73,9 +76,7 @@ func (p *page) handled(e js.Value, a hands.Answer) {
 
 // placeGrip puts the grip over the handle held, wherever the boat has it now.
 func (p *page) placeGrip(size draw.Size) {
-	at := p.pointedAt()
-	at.Size = size
-	held, ok := p.hands.Held(at)
+	held, ok := p.hands.Held(p.pointedIn(size))
 	grip := p.id("grip")
 	grip.Set("hidden", !ok)
 	if ok {

@@ -22,6 +22,26 @@ type places struct {
 	parts    []placed
 	verdicts []verdict
 	chips    []chip
+	// standings are what stands at the same places, by the places' names.
+	standings map[string]*standing
+}
+
+// standing tells whether what stands at some places shows now. What does not is written
+// once it does.
+type standing struct{ shows bool }
+
+// standing is that of an element. Before the page stands at a place all shows.
+func (p *places) standing(of js.Value) *standing {
+	at := ""
+	if home := of.Call("closest", "[data-place]"); !home.IsNull() {
+		at = data(home, "place")
+	}
+	s := p.standings[at]
+	if s == nil {
+		s = &standing{at == "" || p.at == "" || p.at.Shows(at)}
+		p.standings[at] = s
+	}
+	return s
 }
 
 type placed struct {
@@ -99,6 +119,8 @@ func (p *page) goPlace(at work.Place, step bool) {
 	p.places.at = at
 	p.root().Get("dataset").Set("at", string(at))
 	p.hidePlaces()
+	p.showThese(p.numbers.Shown)
+	p.showThese(p.work.Water())
 	each(p.id("notches"), "[data-at]", func(b js.Value) {
 		b.Call("setAttribute", "aria-current", strconv.FormatBool(data(b, "at") == string(at)))
 		b.Set("tabIndex", -1)
@@ -134,6 +156,9 @@ func (p *page) hidePlaces() {
 			part.element.Set("hidden", hidden)
 			part.hidden = hidden
 		}
+	}
+	for at, s := range p.places.standings {
+		s.shows = at == "" || p.places.at.Shows(at)
 	}
 }
 

@@ -13,16 +13,31 @@ import (
 
 // output is where one result shows: its headline and its row.
 type output struct {
-	texts, changes []*slot
-	values, bases  []*mark
-	label          *slot
-	working        js.Value // the fold with its working
-	unfolded       bool
+	numbers  []*numberAt
+	changes  []*changeAt
+	label    *slot
+	home     *standing // of the row
+	working  js.Value  // the fold with its working
+	unfolded bool
+}
+
+// numberAt is one place of a number, with its value and its basis.
+type numberAt struct {
+	*standing
+	text         slot
+	value, basis mark
+}
+
+// changeAt is one place of its change.
+type changeAt struct {
+	*standing
+	slot
 }
 
 // buildHeadline writes the frame of the numbers that are always in sight.
 func (p *page) buildHeadline() {
 	p.id("headline").Set("innerHTML", markup.Headline(p.work.Canoe()))
+	p.headChecks = filling{at: p.id("head-checks")}
 	p.findOutputs(p.id("headline"))
 	p.findOutputs(p.id("cells"))
 	p.findPlaces()
@@ -35,7 +50,7 @@ func (p *page) buildResults() {
 	p.id("tables").Set("innerHTML", markup.Results(p.work.Canoe(), w, p.work.System))
 	p.findOutputs(p.id("tables"))
 	each(p.id("tables"), "[data-checks]", func(e js.Value) {
-		p.checksAt[stage.Key(data(e, "checks"))] = e
+		p.checksAt[stage.Key(data(e, "checks"))] = &filling{at: e}
 	})
 	p.findFolds()
 	p.listenResults()
@@ -54,12 +69,14 @@ func (p *page) findOutputs(in js.Value) {
 		})
 	}
 	find("result", func(o *output, v js.Value) {
-		value, basis := markOf(v, "value"), markOf(v, "basis")
-		o.texts, o.values, o.bases = append(o.texts, &slot{at: v}), append(o.values, &value), append(o.bases, &basis)
+		o.numbers = append(o.numbers, &numberAt{p.places.standing(v), slot{at: v}, markOf(v, "value"), markOf(v, "basis")})
 	})
-	find("change", func(o *output, v js.Value) { o.changes = append(o.changes, &slot{at: v, known: true}) })
+	find("change", func(o *output, v js.Value) {
+		o.changes = append(o.changes, &changeAt{p.places.standing(v), slot{at: v, known: true}})
+	})
 	find("number", func(o *output, v js.Value) {
 		o.working, o.label = v.Call("querySelector", ".working"), &slot{at: v.Call("querySelector", "[data-label]")}
+		o.home = p.places.standing(v)
 	})
 }
 
@@ -84,7 +101,7 @@ func (p *page) listenResults() {
 	})
 }
 
-// showNumbers writes every number that changed, and how.
+// showNumbers writes every number in sight that changed, and how.
 func (p *page) showNumbers() { p.showThese(p.numbers.Update(p.work)) }
 
 func (p *page) showThese(shown []work.Shown) {
@@ -94,16 +111,20 @@ func (p *page) showThese(shown []work.Shown) {
 		if o == nil {
 			continue // its place is not built yet
 		}
-		if o.label != nil {
+		if o.label != nil && o.home.shows {
 			o.label.set(n.Name)
 		}
-		for i := range o.texts {
-			o.texts[i].set(n.Text)
-			o.values[i].put(n.SI)
-			o.bases[i].put(string(n.Basis))
+		for _, at := range o.numbers {
+			if at.shows {
+				at.text.set(n.Text)
+				at.value.put(n.SI)
+				at.basis.put(string(n.Basis))
+			}
 		}
 		for _, c := range o.changes {
-			c.set(n.Change)
+			if c.shows {
+				c.set(n.Change)
+			}
 		}
 	}
 	p.showWorkings(shown)
@@ -124,8 +145,8 @@ func (p *page) showChecks() {
 	checks := p.work.Checks()
 	p.showVerdicts(checks)
 	head, at := markup.Checks(checks, p.work.System)
-	p.fill("head-checks", head)
+	p.headChecks.set(head)
 	for group, place := range p.checksAt {
-		setHTML(place, at[group])
+		place.set(at[group])
 	}
 }

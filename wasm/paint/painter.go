@@ -23,13 +23,20 @@ type Painter struct {
 	canvas  *canvas // nil once the twin has taken over
 	texture int     // most pixels a side of an image here
 	drawn   int
+	kept    draw.Size // the view's size as last read
+	stale   bool      // kept has to be read again
 }
 
 // New moves Ebitengine's canvas, which its package initialisation has already made, into
 // the view. Without WebGL2 it removes that canvas. The view is empty until Show.
 func New() *Painter {
 	document := js.Global().Get("document")
-	p := &Painter{view: document.Call("getElementById", "view"), palette: draw.Screen()}
+	p := &Painter{view: document.Call("getElementById", "view"), palette: draw.Screen(), stale: true}
+	// boot.js sends it too where the view, the lettering or the density alone have changed.
+	js.Global().Call("addEventListener", "resize", js.FuncOf(func(js.Value, []js.Value) any {
+		p.stale = true
+		return nil
+	}), true)
 	element := document.Call("querySelector", "body > canvas")
 	if !hasWebGL2(element) {
 		element.Call("remove")
@@ -55,13 +62,17 @@ func New() *Painter {
 }
 
 // Size returns the view's size and the page's lettering. It is called before every
-// picture. A size that one image cannot hold switches to SVG.
+// picture, so it is read only after a resize: to answer, the browser may have to lay the
+// page out. A size that one image cannot hold switches to SVG.
 func (p *Painter) Size() draw.Size {
-	size := p.size()
-	if p.canvas != nil && !fits(size, js.Global().Get("devicePixelRatio").Float(), p.texture) {
+	if !p.stale {
+		return p.kept
+	}
+	p.kept, p.stale = p.size(), false
+	if p.canvas != nil && !fits(p.kept, js.Global().Get("devicePixelRatio").Float(), p.texture) {
 		p.leaveCanvas(tooLarge)
 	}
-	return size
+	return p.kept
 }
 
 // leaveCanvas stops Ebitengine's frames and switches to SVG.

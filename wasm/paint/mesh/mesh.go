@@ -15,6 +15,9 @@ type Mesh struct {
 	Indices  []uint32
 
 	clip clipper
+	// points, path and piece are memory for the operation in hand: its points in device
+	// pixels, those of them that a line goes by, and a dash of it.
+	points, path, piece []draw.Point
 }
 
 // Build replaces the mesh by the list's, keeping its memory. Scale is device
@@ -24,24 +27,25 @@ func (m *Mesh) Build(l draw.List, palette draw.Palette, scale float64) {
 	for _, op := range l.Ops {
 		switch op := op.(type) {
 		case draw.Fill:
-			m.fill(scaled(op.Points, scale), palette.Of(op.Role))
+			m.fill(m.scaled(op.Points, scale), palette.Of(op.Role))
 		case draw.Stroke:
 			m.stroke(op, palette.Of(op.Role), scale)
 		case draw.Hatch:
 			pen := pen{colour: palette.Of(op.Role), width: op.Width * scale}
 			for _, line := range op.Lines() {
-				m.line(scaled(line[:], scale), pen, false)
+				m.line(m.scaled(line[:], scale), pen, false)
 			}
 		}
 	}
 }
 
-func scaled(points []draw.Point, scale float64) []draw.Point {
-	out := make([]draw.Point, len(points))
-	for i, p := range points {
-		out[i] = draw.Point{X: p.X * scale, Y: p.Y * scale}
+// scaled returns points in device pixels. They hold until it is called again.
+func (m *Mesh) scaled(points []draw.Point, scale float64) []draw.Point {
+	m.points = m.points[:0]
+	for _, p := range points {
+		m.points = append(m.points, draw.Point{X: p.X * scale, Y: p.Y * scale})
 	}
-	return out
+	return m.points
 }
 
 func (m *Mesh) add(p draw.Point, c draw.Colour, alpha float64) uint32 {

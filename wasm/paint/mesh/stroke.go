@@ -27,7 +27,7 @@ func (p pen) reach() (solid, feather, alpha float64) {
 const mitreLimit = 2.0
 
 func (m *Mesh) stroke(op draw.Stroke, c draw.Colour, scale float64) {
-	points, pen := scaled(op.Points, scale), pen{colour: c, width: op.Width * scale}
+	points, pen := m.scaled(op.Points, scale), pen{colour: c, width: op.Width * scale}
 	if len(op.Dash) == 0 {
 		m.line(points, pen, op.Closed)
 		return
@@ -35,14 +35,13 @@ func (m *Mesh) stroke(op draw.Stroke, c draw.Colour, scale float64) {
 	if op.Closed && len(points) > 0 {
 		points = append(points, points[0])
 	}
-	for _, piece := range dashes(points, op.Dash, scale) {
-		m.line(piece, pen, false)
-	}
+	m.dashes(points, op.Dash, scale, pen)
 }
 
 // line draws an unbroken line, feathered on both sides.
 func (m *Mesh) line(points []draw.Point, pen pen, closed bool) {
-	points = distinct(points, closed)
+	m.path = distinct(m.path[:0], points, closed)
+	points = m.path
 	n := len(points)
 	if n < 2 || !(pen.width > 0) {
 		return
@@ -144,11 +143,10 @@ func mitre(u, v draw.Point) (draw.Point, bool) {
 	return draw.Point{X: sum.X * 2 / square, Y: sum.Y * 2 / square}, true
 }
 
-// distinct returns the points without those within a hundredth of a pixel of the one
-// before. They have no direction, and nothing of them would show.
-func distinct(points []draw.Point, closed bool) []draw.Point {
+// distinct appends to out the points without those within a hundredth of a pixel of the
+// one before. They have no direction, and nothing of them would show.
+func distinct(out, points []draw.Point, closed bool) []draw.Point {
 	const same = 0.01
-	var out []draw.Point
 	for _, p := range points {
 		if len(out) == 0 || math.Hypot(p.X-out[len(out)-1].X, p.Y-out[len(out)-1].Y) > same {
 			out = append(out, p)
@@ -160,18 +158,18 @@ func distinct(points []draw.Point, closed bool) []draw.Point {
 	return out
 }
 
-// dashes cuts a line into the pieces that a dash pattern draws, with the pattern's
-// lengths multiplied by scale. A pattern of length zero draws the whole line.
-func dashes(points []draw.Point, pattern []float64, scale float64) [][]draw.Point {
+// dashes draws the pieces of a line that a dash pattern draws, with the pattern's lengths
+// multiplied by scale. A pattern of length zero draws the whole line.
+func (m *Mesh) dashes(points []draw.Point, pattern []float64, scale float64, pen pen) {
 	total := 0.0
 	for _, d := range pattern {
 		total += max(d, 0)
 	}
 	if !(total > 0) {
-		return [][]draw.Point{points}
+		m.line(points, pen, false)
+		return
 	}
-	var pieces [][]draw.Point
-	var piece []draw.Point
+	piece := m.piece[:0]
 	k, left := 0, pattern[0]*scale
 	for i := 0; i+1 < len(points); i++ {
 		a, b := points[i], points[i+1]
@@ -189,16 +187,13 @@ func dashes(points []draw.Point, pattern []float64, scale float64) [][]draw.Poin
 				piece = append(piece, at())
 			}
 			if left <= 0 {
-				if len(piece) > 0 {
-					pieces, piece = append(pieces, piece), nil
-				}
+				m.line(piece, pen, false)
+				piece = piece[:0]
 				k++
 				left = max(pattern[k%len(pattern)], 0) * scale
 			}
 		}
 	}
-	if len(piece) > 1 {
-		pieces = append(pieces, piece)
-	}
-	return pieces
+	m.line(piece, pen, false)
+	m.piece = piece
 }
