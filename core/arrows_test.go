@@ -17,7 +17,7 @@ import (
 var levels = [][]string{
 	{"core/units", "core/geom", "core/known"},
 	{"core/draw", "core/wood", "core/shape", "core/stage", "core/tally", "core/trace"},
-	{"core/design"},
+	{"core/design", "core/plan"},
 	{"core/hull"},
 	{"core/frame", "core/bark", "core/afloat"},
 	{"core/record", "core/gather", "core/crew", "core/onhand"},

@@ -29,6 +29,8 @@ type boatJSON struct {
 	Tally []entryJSON `json:"tally,omitempty"`
 	// Tracing is what was pressed on a picture that the record is read off.
 	Tracing *tracingJSON `json:"tracing,omitempty"`
+	// Season is the crew, the days and the times that its plan is made with.
+	Season *seasonJSON `json:"season,omitempty"`
 	// Built is the boat as it last could be built.
 	Built *boatJSON `json:"built,omitempty"`
 }
@@ -65,6 +67,7 @@ func write(b Boat) boatJSON {
 	j := writeDesign(b.Design)
 	j.Record, j.Readings = writeRecord(b.Notebook), writeData(b.Notebook.Readings)
 	j.Tally, j.Tracing = writeTally(b.Notebook.Log), writeTracing(b.Notebook.Tracing)
+	j.Season = writeSeason(b.Notebook.Season)
 	if b.Built != nil {
 		built := writeDesign(*b.Built)
 		j.Built = &built

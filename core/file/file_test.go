@@ -15,6 +15,7 @@ import (
 	"barkwright/core/file"
 	"barkwright/core/geom"
 	"barkwright/core/internal/check"
+	"barkwright/core/plan"
 	"barkwright/core/record"
 	"barkwright/core/tally"
 	"barkwright/core/units"
@@ -298,4 +299,29 @@ func TestTallyInAFile(t *testing.T) {
 		_, err := file.Decode([]byte(strings.Replace(string(text), bad, `""`, 1)))
 		assert.Error(t, err, bad)
 	}
+}
+
+// What is set for a plan goes through a file as it stands; what no plan has is refused.
+func TestSeasonInAFile(t *testing.T) {
+	s := plan.NewSeason()
+	s.Numbers[plan.Learners], s.Days[plan.Begin] = 12, "2027-06-14"
+	s.Likely[plan.DigRoots], s.Have[plan.TakeBark] = 1.5, 2
+	b := file.Boat{Design: design.Default()}
+	b.Notebook.Season = &s
+	b.Notebook.Log = tally.Log{}.Work("lacing.lace", "2027-06-20", 24, 0, 20)
+	text, err := file.File{Boats: []file.Boat{b}}.Encode()
+	require.NoError(t, err)
+	f, err := file.Decode(text)
+	require.NoError(t, err)
+	assert.Equal(t, s, f.Boats[0].Notebook.Planned())
+	assert.Equal(t, b.Notebook.Log, f.Boats[0].Notebook.Log)
+	for was, is := range map[string]string{`"learners": 12`: `"learners": 99`, `"roots.dig": 1.5`: `"roots.fry": 1`,
+		`"2027-06-14"`: `"14 June"`, `"bark.take": 2`: `"bark.take": -2`, `"learners": 20`: `"learners": -20`} {
+		require.Contains(t, string(text), was)
+		_, err := file.Decode([]byte(strings.Replace(string(text), was, is, 1)))
+		assert.Error(t, err, is)
+	}
+	plain, err := file.File{Boats: []file.Boat{{Design: design.Default()}}}.Encode()
+	require.NoError(t, err)
+	assert.NotContains(t, string(plain), "season")
 }

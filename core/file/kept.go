@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"barkwright/core/design"
+	"barkwright/core/plan"
 	"barkwright/core/record"
 )
 
@@ -141,8 +142,14 @@ func markOfTable() string {
 	for _, p := range design.Params() {
 		h.Write([]byte(p.Key + " "))
 	}
+	for _, r := range plan.Rows() {
+		h.Write([]byte(r.Key + " "))
+	}
 	for _, k := range record.Kinds() {
 		h.Write([]byte(k.ID() + " "))
+	}
+	for _, t := range plan.All() {
+		h.Write([]byte(t.Key + " "))
 	}
 	return strconv.FormatUint(uint64(h.Sum32()), 36)
 }

@@ -78,6 +78,9 @@ func (j boatJSON) notebook() (n record.Notebook, err error) {
 	if n.Tracing, err = readTracing(j.Tracing); err != nil {
 		return record.Notebook{}, err
 	}
+	if n.Season, err = readSeason(j.Season); err != nil {
+		return record.Notebook{}, err
+	}
 	for _, d := range n.Readings {
 		if !d.AsBuilt() {
 			return record.Notebook{}, fmt.Errorf("The file holds a reading, %s, which no tape reads off a boat being built.",

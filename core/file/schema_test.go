@@ -7,6 +7,7 @@ import (
 	"fmt"
 	"os"
 	"slices"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -15,6 +16,7 @@ import (
 	"barkwright/core/design"
 	"barkwright/core/file"
 	"barkwright/core/internal/check"
+	"barkwright/core/plan"
 	"barkwright/core/record"
 	"barkwright/core/shape"
 	"barkwright/core/tally"
@@ -106,9 +108,14 @@ func schema() object {
 						"row":  object{"description": "The part of a step that goes row by row.", "type": "string"},
 						"done": object{"description": "Ticked; left out where a tick was taken back.", "type": "boolean"},
 						"note": object{"type": "string", "maxLength": tally.LongestNote},
+						"units": object{"description": "Units done of a task of the plan; the step is then its key.",
+							"type": "number", "minimum": 0},
+						"hours":    object{"description": "Of practised hands over them.", "type": "number", "minimum": 0},
+						"learners": object{"description": "Of learners over them.", "type": "number", "minimum": 0},
 					},
 				},
 			},
+			"season": season(),
 		},
 	}
 	properties := one["properties"].(object)
@@ -132,6 +139,39 @@ func schema() object {
 			"current": object{"description": "Which of the designs is looked at, from 0.", "type": "integer", "minimum": 0},
 			"designs": object{"type": "array", "minItems": 1, "items": one},
 		},
+	}
+}
+
+// season describes what is set for the plan of the work.
+func season() object {
+	numbers, dates, minutes, have := object{}, object{}, object{}, object{}
+	for _, r := range plan.Rows() {
+		is := "number"
+		if r.Shape != plan.Decimal {
+			is = "integer"
+		}
+		numbers[r.Key] = object{"description": strings.TrimSpace(r.Label + ". " + r.Unit), "type": is, "minimum": r.Low,
+			"maximum": r.High}
+	}
+	for _, r := range plan.DateRows() {
+		dates[r.Key] = object{"description": r.Label, "type": "string"}
+	}
+	for _, t := range plan.All() {
+		minutes[t.Key] = object{"description": t.Name + ": minutes of one, " + t.Unit, "type": "number", "minimum": 0,
+			"maximum": plan.MostMinutes}
+		have[t.Key] = object{"description": t.Unit, "type": "number", "minimum": 0, "maximum": plan.MostUnits}
+	}
+	of := func(what string, p object) object {
+		return object{"description": what, "type": "object", "additionalProperties": false, "properties": p}
+	}
+	return object{
+		"description": "The crew, the days and the times that the plan of the work is made with; what is left out stands " +
+			"as at first.",
+		"type": "object", "additionalProperties": false,
+		"properties": object{"numbers": of("The crew and how they work.", numbers),
+			"dates":   of("Days as 2027-06-14; those of every year as 06-14.", dates),
+			"minutes": of("The likely time of one unit of a task, where the user set it.", minutes),
+			"have":    of("Units that are made or at hand.", have)},
 	}
 }
 

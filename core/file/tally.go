@@ -14,6 +14,10 @@ type entryJSON struct {
 	Row  string `json:"row,omitempty"`
 	Done bool   `json:"done,omitempty"`
 	Note string `json:"note,omitempty"`
+	// Units done of a task, and the hours of practised hands and of learners.
+	Units    float64 `json:"units,omitempty"`
+	Hours    float64 `json:"hours,omitempty"`
+	Learners float64 `json:"learners,omitempty"`
 }
 
 // longestKey bounds a step's or a row's key, in letters.
@@ -40,6 +44,8 @@ func readTally(list []entryJSON) (tally.Log, error) {
 			return nil, fmt.Errorf("The file holds an entry of the day %.40q, which is none.", j.When)
 		case j.Step == "" || utf8.RuneCountInString(j.Step) > longestKey || utf8.RuneCountInString(j.Row) > longestKey:
 			return nil, fmt.Errorf("The file holds an entry of the step %.40q, which no work has.", j.Step)
+		case j.Units < 0 || j.Hours < 0 || j.Learners < 0:
+			return nil, fmt.Errorf("The file holds less than no work on %.40q.", j.Step)
 		}
 		j.Note = tally.ShortNote(j.Note)
 		l = append(l, tally.Entry(j))

@@ -1,6 +1,8 @@
 package gather
 
 import (
+	"slices"
+
 	"barkwright/core/bark"
 	"barkwright/core/frame"
 	"barkwright/core/geom"
@@ -165,4 +167,18 @@ func (l *List) weigh(h *hull.Hull, f frame.Frame) {
 
 func weigh(volume float64, density wood.Density) Range {
 	return Range{volume * density.Low, volume * density.Typical, volume * density.High}
+}
+
+// Count is how many pieces of some kinds there are, their spares with them where asked for.
+func (l List) Count(spares bool, kinds ...Kind) int {
+	n := 0
+	for _, p := range l.Pieces {
+		if slices.Contains(kinds, p.Kind) {
+			n += p.Count
+			if spares {
+				n += p.Spares
+			}
+		}
+	}
+	return n
 }

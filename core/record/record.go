@@ -3,6 +3,7 @@ package record
 import (
 	"slices"
 
+	"barkwright/core/plan"
 	"barkwright/core/tally"
 	"barkwright/core/units"
 )
@@ -117,6 +118,9 @@ type Notebook struct {
 	Log tally.Log
 	// Tracing is what was pressed on a picture that the record is read off, nil for none.
 	Tracing *Tracing
+	// Season is what is set for the plan of the work; nil where nothing is. It is never changed
+	// in place.
+	Season *plan.Season
 }
 
 // Traced returns the notebook with another tracing. The rows that were read off it follow:
@@ -189,4 +193,12 @@ func (n *Notebook) LastMark() int {
 		last = max(last, d.Mark)
 	}
 	return last
+}
+
+// Planned is what is set for the plan of the work.
+func (n Notebook) Planned() plan.Season {
+	if n.Season == nil {
+		return plan.NewSeason()
+	}
+	return *n.Season
 }

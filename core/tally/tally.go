@@ -27,7 +27,13 @@ type Entry struct {
 	Done bool
 	// Note is what was written down, or empty for a tick.
 	Note string
+	// Units is how many of a task's units were done, Step then the task's key. Hours are
+	// those of practised hands over them, Learners those of learners; 0 where not written down.
+	Units, Hours, Learners float64
 }
+
+// ticks tells that the entry is a tick, or one taken back.
+func (e Entry) ticks() bool { return e.Note == "" && e.Units == 0 }
 
 // Log is what was entered, the oldest first. It is never changed in place, so that an
 // earlier one can be gone back to.
@@ -50,6 +56,14 @@ func (l Log) Note(step, when, text string) Log {
 	return l.add(Entry{When: when, Step: step, Note: text})
 }
 
+// Work adds units done of a task, and the hours they took; no units add nothing.
+func (l Log) Work(task, when string, units, hours, learners float64) Log {
+	if units <= 0 || hours < 0 || learners < 0 {
+		return l
+	}
+	return l.add(Entry{When: when, Step: task, Units: units, Hours: hours, Learners: learners})
+}
+
 func (l Log) add(e Entry) Log {
 	if len(l) >= MostEntries {
 		return l
@@ -61,7 +75,7 @@ func (l Log) add(e Entry) Log {
 // on which day that was.
 func (l Log) Done(step, row string) (when string, done bool) {
 	for _, e := range slices.Backward(l) {
-		if e.Step == step && e.Row == row && e.Note == "" {
+		if e.Step == step && e.Row == row && e.ticks() {
 			return e.When, e.Done
 		}
 	}
@@ -72,7 +86,7 @@ func (l Log) Done(step, row string) (when string, done bool) {
 func (l Log) Rows(step string) int {
 	done := map[string]bool{}
 	for _, e := range l {
-		if e.Step == step && e.Row != "" && e.Note == "" {
+		if e.Step == step && e.Row != "" && e.ticks() {
 			done[e.Row] = e.Done
 		}
 	}

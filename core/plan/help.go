@@ -1,0 +1,120 @@
+package plan
+
+// fewShakes is how many shaken orders are tried where many plans are compared.
+const fewShakes = 4
+
+// Way is one thing that may bring the end forward, and how many days the plan then takes.
+type Way struct {
+	Text string
+	Days int
+}
+
+// Ways are what would bring the end of a plan forward, with the days each would take: no
+// more than the plan's, since the plan can still be kept to. smaller is a smaller boat, or
+// nil; its words say how much.
+func (p *Plan) Ways(smaller *Counts, words string, pause func() bool) ([]Way, bool) {
+	var out []Way
+	if p.State != Made {
+		return nil, true
+	}
+	try := func(text string, c Counts, set func(s *Season)) bool {
+		s := p.Season
+		set(&s)
+		end, ok := p.quick(&s, c, pause)
+		if ok {
+			out = append(out, Way{text, min(p.Days, end)})
+		}
+		return ok
+	}
+	ok := try("one more practised hand", p.Counts, func(s *Season) { s.Numbers[Practised]++ }) &&
+		try("one more learner", p.Counts, func(s *Season) { s.Numbers[Learners]++ })
+	if ok && p.Season.Int(From) < 2 {
+		ok = try("all root peeled and split beforehand", p.Counts, func(s *Season) {
+			s.ready(p.Counts, DigRoots, PeelRoots, SplitSeamRoot, SplitLacingRoot)
+		}) && try("ribs split and carved beforehand", p.Counts, func(s *Season) {
+			s.ready(p.Counts, SplitRibs, CarveRibs)
+		}) && try("everything gathered and made before the first day", p.Counts, func(s *Season) { s.Numbers[From] = 2 })
+	}
+	if ok && p.Season.Int(DaysAWeek) < daysOfWeek {
+		ok = try("every day of the week", p.Counts, func(s *Season) { s.Numbers[DaysAWeek] = daysOfWeek })
+	}
+	const long = 10
+	if ok && p.Season.Int(Hours) < long {
+		ok = try("ten hours a day", p.Counts, func(s *Season) { s.Numbers[Hours] = long })
+	}
+	if ok {
+		ok = try("ribs bound one night, and no settling", p.Counts, func(s *Season) {
+			s.Numbers[RibsDry], s.Numbers[Settle] = min(s.Numbers[RibsDry], 0.5), 0
+		})
+	}
+	if ok && smaller != nil {
+		ok = try(words, *smaller, func(*Season) {})
+	}
+	return out, ok
+}
+
+// ready puts tasks down as done.
+func (s *Season) ready(c Counts, ids ...ID) {
+	for _, id := range ids {
+		s.Have[id] = max(s.Have[id], s.Asked(c, id))
+	}
+}
+
+// quick is how many days a season takes from the plan's first day, with few orders tried.
+func (p *Plan) quick(s *Season, c Counts, pause func() bool) (days int, ok bool) {
+	rates := s.Rates(c, p.Done)
+	n := s.newNetwork(c, p.Done, means(&rates), newClock(s, p.First, p.Dated))
+	won, ok := n.best(s.Int(Practised), s.Int(Learners), s.Number(Factor), fewShakes, pause)
+	if !ok || won.end >= never {
+		return horizon, ok
+	}
+	return n.clock.day(won.end-1) + 1, true
+}
+
+// Crew is so many practised hands and learners.
+type Crew struct{ Practised, Learners int }
+
+// Least are the fewest hands that end within so many days: of practised ones alone, and of
+// learners beside the practised ones that there are. A crew that cannot is left out.
+func (p *Plan) Least(days int, pause func() bool) (crews []Crew, ok bool) {
+	if p.State != Made {
+		return nil, true
+	}
+	most := func(f Field) int { return int(rows[f].High) }
+	for n := 1; n <= most(Practised); n++ {
+		meets, ok := p.meets(n, 0, days, pause)
+		if !ok {
+			return nil, false
+		}
+		if meets {
+			crews = append(crews, Crew{n, 0})
+			break
+		}
+	}
+	practised := p.Season.Int(Practised)
+	for n := 1; n <= most(Learners); n++ {
+		meets, ok := p.meets(practised, n, days, pause)
+		if !ok {
+			return nil, false
+		}
+		if meets {
+			crews = append(crews, Crew{practised, n})
+			break
+		}
+	}
+	return crews, true
+}
+
+// meets tells whether a crew ends within so many days.
+func (p *Plan) meets(practised, learners, days int, pause func() bool) (meets, ok bool) {
+	limit := p.net.clock.slotAt(days * ticksADay)
+	crew := newHands(practised, learners, p.Season.Number(Factor))
+	if p.net.bound(crew) > limit {
+		return false, true
+	}
+	out := found{end: limit + 1}
+	if !p.net.tryAll(crew, fewShakes, &out, pause) {
+		return false, false
+	}
+	return out.end <= limit, true
+}

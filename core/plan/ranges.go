@@ -1,0 +1,77 @@
+package plan
+
+import (
+	"math"
+	"math/rand/v2"
+	"sort"
+)
+
+const (
+	draws = 100
+	// commonShare is the share of the variance of all times that they have in common: a crew
+	// that is slow at one task is slow at others. An estimate.
+	commonShare = 0.5
+	drawSeed    = 7
+)
+
+// ranges plans again with times drawn from their ranges, by the winning order, and takes
+// the 10th and the 90th of a hundred. The common part goes in equal steps.
+func (p *Plan) ranges(rates *[Tasks]Triangle, pause func() bool) bool {
+	rng := rand.New(rand.NewPCG(drawSeed, drawSeed))
+	var ends, works, hours []float64
+	r := newRun(p.net, p.won.crew)
+	for i := range draws {
+		common := normal((float64(i) + 0.5) / draws)
+		minutes := new([Tasks]float64)
+		sum := 0.0
+		for id := range table {
+			z := math.Sqrt(commonShare)*common + math.Sqrt(1-commonShare)*normal(rng.Float64())
+			minutes[id] = rates[id].quantile(0.5 * math.Erfc(-z/math.Sqrt2))
+			h := p.Season.Left(p.Counts, p.Done, ID(id)) * minutes[id] / 60
+			if table[id].Woods {
+				h *= p.Season.woods()
+			}
+			sum += h
+		}
+		hours = append(hours, sum)
+		r.n = p.Season.newNetwork(p.Counts, p.Done, minutes, p.net.clock)
+		if end := r.finish(p.won.rank, p.won.deal, never); end < never {
+			ends = append(ends, float64(p.net.clock.day(end-1)+1))
+			works = append(works, float64((end-1)/p.net.clock.slots+1))
+		}
+		if pause != nil && !pause() {
+			return false
+		}
+	}
+	p.HoursLow, p.HoursHigh = middle(hours)
+	low, high := middle(ends)
+	p.Low, p.High = min(whole(low), p.Days), max(whole(high), p.Days)
+	low, high = middle(works)
+	p.WorkLow, p.WorkHigh = min(whole(low), p.Working), max(whole(high), p.Working)
+	return true
+}
+
+// middle is the 10th and the 90th of a hundred.
+func middle(of []float64) (low, high float64) {
+	if len(of) == 0 {
+		return 0, 0
+	}
+	sort.Float64s(of)
+	return of[len(of)/10], of[len(of)-1-len(of)/10]
+}
+
+// quantile is the time that a share of all lies under.
+func (t Triangle) quantile(share float64) float64 {
+	span := t.High - t.Low
+	if span <= 0 {
+		return t.Likely
+	}
+	at := (t.Likely - t.Low) / span
+	if share < at {
+		return t.Low + math.Sqrt(share*span*(t.Likely-t.Low))
+	}
+	return t.High - math.Sqrt((1-share)*span*(t.High-t.Likely))
+}
+
+// normal is the quantile of the standard normal distribution.
+func normal(share float64) float64 { return math.Sqrt2 * math.Erfinv(2*share-1) }

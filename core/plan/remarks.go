@@ -1,0 +1,154 @@
+package plan
+
+import (
+	"fmt"
+	"strings"
+	"time"
+)
+
+// Remark is something about a plan that its user has to know. Its key names the kind of it.
+type Remark struct{ Key, Text string }
+
+// nearestLong is how many days of waiting make it worth saying that a class leaves them out.
+const nearestLong = 2
+
+// Remarks are what a plan does not meet, and what would help. today is the day on the page,
+// or empty.
+func (p *Plan) Remarks(today string) []Remark {
+	var out []Remark
+	say := func(key, text string, args ...any) { out = append(out, Remark{key, fmt.Sprintf(text, args...)}) }
+	s := &p.Season
+	switch p.State {
+	case NoHands:
+		say("noHands", "Nobody is there to work: one pair of hands at the least.")
+		return out
+	case OutOfSeason:
+		say("outOfSeason", "No plan: a season that a task waits for does not come, or is too short to finish the task "+
+			"within three years. Widen the days when bark peels, the ground is thawed and gum runs, or set the task as at hand.")
+		return out
+	case NothingLeft:
+		say("nothingLeft", "Nothing is left to do.")
+		return out
+	}
+	if began, ok := day(s.Days[Begin]); ok && today != "" && s.Days[Begin] < today {
+		say("beginPast", "The first day, %s, is past: planned from today.", Say(began))
+	}
+	if s.Days[Begin] == "" && s.Days[End] != "" && p.Dated {
+		begin := p.First.Format(time.DateOnly)
+		if today != "" && begin < today {
+			say("beginLate", "To end in time it had to begin by %s. Take more hands, have stock made, or end later.",
+				Say(p.First))
+		} else {
+			say("beginBy", "Begin by %s to end in time.", Say(p.First))
+		}
+	}
+	if end, ok := day(s.Days[End]); ok && p.Dated {
+		switch over := p.Days - 1 - daysBetween(p.First, end); {
+		case over > 0 && p.Floor-1 > daysBetween(p.First, end):
+			say("floor", "It ends %s after the day set, and no crew would meet it: waits, seasons and the order of the work "+
+				"take %d days. Have stock made, or bind the ribs for less.", days(over), p.Floor)
+		case over > 0:
+			say("late", "It ends %s after the day set: more hands, longer days or stock made before would help.", days(over))
+		default:
+			say("inTime", "It ends in time, with %s to spare.", days(-over))
+		}
+	}
+	p.remarkSeason(say)
+	p.remarkHands(say)
+	if wait := s.Number(RibsDry) + s.Number(Settle); wait > nearestLong {
+		say("waits", "Drying and settling take %s days of it. A class of 15 days bound its ribs one night and let nothing "+
+			"settle; the advice is two to four days, then a few days more.", number(wait))
+	}
+	for i := range table {
+		id := ID(i)
+		switch asked := s.Asked(p.Counts, id); {
+		case asked > 0 && s.Have[i] > asked:
+			say("haveMore", "More is at hand than this boat asks for: %s.", strings.ToLower(table[i].Name))
+		case s.Suspect(p.Done, id):
+			say("suspect", "Look at the hours entered again, they are not counted: %s.", strings.ToLower(table[i].Name))
+		}
+	}
+	return out
+}
+
+// remarkSeason says which seasons are missed, and by what.
+func (p *Plan) remarkSeason(say func(string, string, ...any)) {
+	const year = 365
+	if !p.Dated {
+		return
+	}
+	for i := range p.Jobs {
+		o := &p.Jobs[i]
+		if p.net.jobs[o.index].season == AnyTime || o.From < year/2 {
+			continue
+		}
+		switch o.Task {
+		case TakeBark:
+			say("nextYear", "The bark comes off on %s: the days when it peels are over, or too few, before. A dry roll that is "+
+				"at hand needs no season.", Say(p.Date(o.From)))
+		case GatherGum:
+			say("gumNextYear", "Gum runs too late for this boat: it is gathered on %s. Have it from the summer before.",
+				Say(p.Date(o.From)))
+		default:
+			say("nextThaw", "Roots wait for the thaw: they are dug on %s. Have them from the autumn before.",
+				Say(p.Date(o.From)))
+		}
+	}
+}
+
+// remarkHands says where hands are short, idle or not practised.
+func (p *Plan) remarkHands(say func(string, string, ...any)) {
+	s := &p.Season
+	if s.Int(Practised) == 0 {
+		say("noPractised", "Nobody is practised: planned at a learner's pace. Have someone who has built one beside you.")
+	}
+	var names []string
+	most, first := 0, -1
+	for i := range p.Jobs {
+		for _, shift := range p.Jobs[i].Shifts {
+			if shift.Borrowed > 0 {
+				if first < 0 || shift.Day < first {
+					first = shift.Day
+				}
+				most = max(most, shift.Borrowed)
+				names = append(names, strings.ToLower(table[p.Jobs[i].Task].Name))
+				break
+			}
+		}
+	}
+	if most > 0 {
+		say("borrow", "%s to borrow for %d of the tasks, the first %s: %s.", hand(most), len(names), p.On(first),
+			strings.Join(names, "; "))
+	}
+	if idle := s.Int(Practised) + s.Int(Learners) - p.Practised - p.Learners; idle > 0 {
+		say("idle", "%s would have nothing to do: the same crew without ends no later.", hand(idle))
+	}
+}
+
+// On names a day of the plan: its date where there is one, else its number.
+func (p *Plan) On(d int) string {
+	if p.Dated {
+		return "on " + Say(p.Date(d))
+	}
+	return fmt.Sprintf("on day %d", d+1)
+}
+
+// Say is a date as people say it.
+func Say(t time.Time) string { return t.Format("2 January 2006") }
+
+func days(n int) string {
+	if n == 1 {
+		return "1 day"
+	}
+	return fmt.Sprintf("%d days", n)
+}
+
+func hand(n int) string {
+	if n == 1 {
+		return "One pair of hands"
+	}
+	return fmt.Sprintf("%d pairs of hands", n)
+}
+
+// number is a number with at most one place after the point.
+func number(v float64) string { return strings.TrimSuffix(fmt.Sprintf("%.1f", v), ".0") }
