@@ -23,6 +23,7 @@ var levels = [][]string{
 	{"core/record", "core/gather", "core/crew", "core/onhand"},
 	{"core/refit"},
 	{"core", "core/file"},
+	{"core/sure"},
 	{"core/answer"},
 	{"core/pattern", "core/chart", "core/lines", "core/weigh"},
 	{"core/whatif"},

@@ -35,6 +35,7 @@ func SameSkin(a, b design.Design) bool {
 		d.Root, d.Crew = design.Root{}, design.Crew{}
 		d.StretchLimit = 0
 		d.Panels, d.PanelLap, d.TreeAllowance, d.TreeRule = 0, 0, 0, 0
+		d.Within = design.Within{}
 		d.Own = 0
 	}
 	return a == b

@@ -41,7 +41,7 @@ func TestWhatLeavesTheSkinAlone(t *testing.T) {
 	alone := map[string]bool{"stretchLimit": true, "panels": true, "panelLap": true, "treeAllowance": true,
 		"treeRule": true}
 	for _, p := range design.Params() {
-		if aboardOrSewn[p.Key] || p.Paddler > 0 {
+		if aboardOrSewn[p.Key] || p.Paddler > 0 || p.Tolerance {
 			alone[p.Key] = true
 		}
 	}

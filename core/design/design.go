@@ -19,6 +19,9 @@ type Design struct {
 	Root
 	Crew
 
+	// Within is how close the boat is built to its sizes.
+	Within Within
+
 	// OnHand is the bark there is, if any is listed.
 	OnHand OnHand
 

@@ -41,6 +41,9 @@ var lineCodes = withPaddlers(map[string]string{
 
 	"paddlers": "P", "paddlerMass": "Pm", "posture": "Po", "stature": "Pt", "seatHeight": "Ps",
 	"cargo": "C", "cargoHeight": "Ch", "cargoPosition": "Cp", "waterTemperature": "Cx",
+
+	"tolLength": "Vl", "tolBeam": "Vb", "tolDepth": "Vd", "tolFrame": "Vf", "tolEnds": "Ve", "tolBed": "Vc", "tolBark": "Vk",
+	"tolWood": "Vw", "girthKnown": "Vg",
 })
 
 func withPaddlers(codes map[string]string) map[string]string {

@@ -27,6 +27,8 @@ type Param struct {
 	// Paddler is the one of the crew, from 1 at the bow, that the number belongs
 	// to, or 0.
 	Paddler int
+	// Tolerance tells that it is how close a size comes out: no boat follows from it.
+	Tolerance bool
 
 	get    func(*Design) float64
 	put    func(*Design, float64)
@@ -114,6 +116,18 @@ func (p Param) Step(s units.System) float64 {
 // Owned is the set of dependent parameters that the user has set, one bit each
 // in the order of the table.
 type Owned uint64
+
+// Decisions are the marks of all dependent parameters but those that are another number's equal
+// or solved from others: a design with these marks stands still but for what is set in it.
+func Decisions() Owned {
+	var o Owned
+	for _, p := range table {
+		if !p.exact && p.Paddler == 0 {
+			o |= p.own
+		}
+	}
+	return o
+}
 
 // Follow returns d with every dependent parameter that is not owned computed
 // from what it depends on, rounded to its step, unless it repeats another number,

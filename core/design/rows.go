@@ -8,7 +8,7 @@ import (
 )
 
 // table is built once from the rows below and never changed.
-var table = tie(boatRows(), sheerRows(), bedRows(), endRows(), timberRows(), rootRows(), crewRows())
+var table = tie(boatRows(), sheerRows(), bedRows(), endRows(), timberRows(), rootRows(), crewRows(), withinRows())
 
 // tie joins the groups and gives each dependent row its bit.
 func tie(groups ...[]Param) []Param {

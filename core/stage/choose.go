@@ -12,6 +12,8 @@ var choose = Stage{
 	Folds: []Fold{
 		{"More of the shape", []string{"overhang", "greatestBeam", "beamFull", "beamFine", "rockerSpread"}},
 		{"Aboard", []string{"paddlerMass", "posture", "stature", "seatHeight", "cargo", "cargoHeight", "cargoPosition"}},
+		{"How close you work", []string{"tolLength", "tolBeam", "tolDepth", "tolFrame", "tolEnds", "tolBed", "tolBark", "tolWood",
+			"girthKnown"}},
 	},
 	Chips:    []string{"endHeight", "sheetWidth", "ribs"},
 	Look:     Finished,

@@ -58,7 +58,7 @@ func Moved(held, now design.Design, order []string) (moved, followers []string) 
 // follows, and then all followers are let go. Where the boat on the way cannot be built, what
 // follows moves along from there on; where it still cannot, the step is one with the next.
 func Path(held, now core.Canoe, moved []string) []Step {
-	p := path{at: held.Design, now: now.Design, frozen: frozen()}
+	p := path{at: held.Design, now: now.Design, frozen: design.Decisions()}
 	var steps []Step
 	var waiting []string
 	last := held.Design
@@ -120,15 +120,4 @@ func (p *path) set(key string) {
 	if param.Owned(p.now) {
 		param.Claim(&p.at)
 	}
-}
-
-// frozen marks every follower that is a decision of its own.
-func frozen() design.Owned {
-	var d design.Design
-	for _, p := range design.Params() {
-		if p.Follows() && !p.Solved() && p.Paddler == 0 {
-			p.Claim(&d)
-		}
-	}
-	return d.Own
 }

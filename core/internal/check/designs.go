@@ -52,20 +52,24 @@ func SomeDesigns(n int, seed uint64) []design.Design {
 func AnyDesign(r *rand.Rand) design.Design {
 	d := design.Default()
 	for _, p := range design.Params() {
-		if p.Paddler == 0 && (!p.Follows() || r.IntN(2) == 0) {
+		if !aside(p) && (!p.Follows() || r.IntN(2) == 0) {
 			d = p.Set(d, draw(r, p, p.Min, p.Max))
 		}
 	}
 	return anyCrew(d)
 }
 
-// anyCrew moves a random half of what may be different from paddler to paddler,
-// inside the boat. It draws from a source of its own, so that which boat a seed
+// aside tells what is drawn from a source of its own, so that which boat a seed gives does not
+// hang on it.
+func aside(p design.Param) bool { return p.Paddler > 0 || p.Tolerance }
+
+// anyCrew moves a random half of what may be different from paddler to paddler, inside the
+// boat, and of how close it is built. It draws from a source of its own, so that which boat a seed
 // gives does not hang on who is aboard.
 func anyCrew(d design.Design) design.Design {
 	r := rand.New(rand.NewPCG(math.Float64bits(d.Length), math.Float64bits(d.Depth)))
 	for _, p := range design.Params() {
-		if p.Paddler == 0 || r.IntN(2) == 0 {
+		if !aside(p) || r.IntN(2) == 0 {
 			continue
 		}
 		if p.Kind == units.Offset {
@@ -92,7 +96,7 @@ func AtExtremes(r *rand.Rand, from design.Design, n int) design.Design {
 // exact end of their range. A good part of such designs can be built.
 func NearDesign(r *rand.Rand, from design.Design, share float64) design.Design {
 	for _, p := range design.Params() {
-		if p.Paddler > 0 || r.Float64() > share {
+		if aside(p) || r.Float64() > share {
 			continue
 		}
 		v, reach := p.Get(&from), (p.Max-p.Min)/4
