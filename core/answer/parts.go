@@ -29,8 +29,23 @@ func GorePart(i int) string { return "gore." + strconv.Itoa(i) }
 // PanelPart names side panel i of a quarter of the boat, from amidships.
 func PanelPart(i int) string { return "panel." + strconv.Itoa(i) }
 
-// The pieces that are alike at both ends.
+// JointPart names joint i of the sheets on the bed, from the bow aft.
+func JointPart(i int) string { return "joint." + strconv.Itoa(i) }
+
+// SeamPart names seam i of a side panel, from the bow aft.
+func SeamPart(i int) string { return "seam." + strconv.Itoa(i) }
+
+// The pieces that are alike at both ends, and those that run the whole length.
 const (
 	HeadboardPart = "headboard"
 	StemPart      = "stem"
+	BlockPart     = "block"
+	InwalePart    = "inwale"
+	OutwalePart   = "outwale"
+	CapPart       = "cap"
+	SheathingPart = "sheathing"
+	BarkPart      = "bark"
+	WaterPart     = "water"
+	FramePart     = "frame"
+	BedPart       = "bed"
 )

@@ -136,3 +136,17 @@ var errFull = errors.New("disk full")
 type full struct{}
 
 func (full) Write([]byte) (int, error) { return 0, errFull }
+
+// A surface is touched only where no part on it is within reach.
+func TestHitOnASurface(t *testing.T) {
+	square := []draw.Point{{X: 0, Y: 0}, {X: 100, Y: 0}, {X: 100, Y: 100}, {X: 0, Y: 100}}
+	l := draw.List{Parts: []draw.Part{
+		{Name: "line", Points: []draw.Point{{X: 50, Y: 0}, {X: 50, Y: 100}}},
+		{Name: "surface", Points: square, Closed: true, Under: true},
+	}}
+	for x, want := range map[float64]string{20: "surface", 45: "line", 105: ""} {
+		name, ok := l.Hit(draw.Point{X: x, Y: 40}, 6)
+		assert.Equal(t, want, name)
+		assert.Equal(t, want != "", ok)
+	}
+}

@@ -7,22 +7,34 @@ type Part struct {
 	Name   string
 	Points []Point
 	Closed bool
+	// Under marks a surface that other parts lie on.
+	Under bool
 }
 
 // Hit is the part touched at p, or "" and false. The part added last wins among
 // those that contain p; where none does, the nearest within tolerance (CSS
-// pixels) is taken, and of two equally near the later.
+// pixels) is taken, and of two equally near the later. A surface under others is
+// touched where none of them is.
 func (l List) Hit(p Point, tolerance float64) (name string, ok bool) {
-	nearest := tolerance
+	nearest, under := tolerance, ""
 	for i := len(l.Parts) - 1; i >= 0; i-- {
 		part := l.Parts[i]
-		if part.Closed && Encloses(part.Points, p) {
+		switch {
+		case part.Under:
+			if under == "" && Encloses(part.Points, p) {
+				under = part.Name
+			}
+			continue
+		case part.Closed && Encloses(part.Points, p):
 			return part.Name, true
 		}
 		d := part.distance(p)
 		if d < nearest || (d == nearest && name == "") {
 			nearest, name = d, part.Name
 		}
+	}
+	if name == "" {
+		name = under
 	}
 	return name, name != ""
 }

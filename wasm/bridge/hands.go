@@ -19,9 +19,22 @@ func (p *page) listenHands() {
 	on(grip, "pointerdown", p.hands.Grip)
 	for _, at := range []js.Value{hit, grip} {
 		on(at, "pointermove", p.hands.Move)
-		on(at, "pointerup", func(at hands.Picture, _ hands.Pointer) hands.Answer { return p.hands.Up(at) })
-		on(at, "pointercancel", func(at hands.Picture, _ hands.Pointer) hands.Answer { return p.hands.Cancel(at) })
+		on(at, "pointerup", p.hands.Up)
+		on(at, "pointercancel", p.hands.Cancel)
 	}
+	// Two fingers are the picture's: the browser would scroll with them.
+	for _, event := range []string{"touchstart", "touchmove"} {
+		p.on(hit, event, func(e js.Value) {
+			if e.Get("touches").Length() > 1 && e.Get("cancelable").Bool() {
+				e.Call("preventDefault")
+			}
+		})
+	}
+	p.on(hit, "wheel", func(e js.Value) {
+		if e.Get("ctrlKey").Bool() || e.Get("metaKey").Bool() {
+			p.handled(e, p.hands.Wheel(p.pointedAt(), pointer(e), wheelDown(e)))
+		}
+	})
 	on(hit, "pointerleave", func(_ hands.Picture, at hands.Pointer) hands.Answer { return p.hands.Leave(at) })
 	p.on(js.Global(), "scroll", func(e js.Value) { p.handled(e, p.hands.Scroll()) })
 }
@@ -33,12 +46,22 @@ func (p *page) pointedIn(size draw.Size) hands.Picture {
 	return hands.Picture{Work: p.work, View: &p.view, List: p.list, Size: size}
 }
 
+// wheelDown is how far down a wheel was turned, CSS pixels. Some browsers count lines or pages.
+func wheelDown(e js.Value) float64 {
+	const line, page = 16, 400
+	return e.Get("deltaY").Float() * [...]float64{1, line, page}[e.Get("deltaMode").Int()]
+}
+
 // pointer is where a pointer's event is.
 func pointer(e js.Value) hands.Pointer {
 	at := func(x, y string) draw.Point { return draw.Point{X: e.Get(x).Float(), Y: e.Get(y).Float()} }
-	kind := e.Get("pointerType").String()
-	return hands.Pointer{At: at("offsetX", "offsetY"), OnPage: at("pageX", "pageY"),
-		Finger: kind == "touch" || kind == "pen"}
+	p := hands.Pointer{At: at("offsetX", "offsetY"), OnPage: at("pageX", "pageY")}
+	// A turn of the wheel names no pointer.
+	if id := e.Get("pointerId"); id.Type() == js.TypeNumber {
+		kind := e.Get("pointerType").String()
+		p.ID, p.Finger = id.Int(), kind == "touch" || kind == "pen"
+	}
+	return p
 }
 
 // handled carries out what the hands answer to an event.

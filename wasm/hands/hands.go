@@ -29,6 +29,8 @@ type Picture struct {
 // stays as it is while the picture moves under it.
 type Pointer struct {
 	At, OnPage draw.Point
+	// ID is the pointer's own while it is down.
+	ID int
 	// Finger tells that it also scrolls the page, as a pen does too.
 	Finger bool
 }
@@ -53,6 +55,8 @@ type Hands struct {
 	reach *reach       // a finger on a handle that may yet scroll, or nil
 	held  *view.Handle // the handle tapped, or nil
 	over  *view.Handle // the handle under the mouse, or nil
+	down  []Pointer    // the fingers on the picture
+	pinch *pinch       // the picture between two fingers, or nil
 }
 
 // drag is a handle in hand: where on the page it was taken up and at what value.
@@ -76,7 +80,7 @@ type reach struct {
 }
 
 // Drop lets go of whatever is in hand.
-func (h *Hands) Drop() { h.drag, h.pull, h.reach = nil, nil, nil }
+func (h *Hands) Drop() { h.drag, h.pull, h.reach, h.down, h.pinch = nil, nil, nil, nil, nil }
 
 // Over tells whether a mouse is over a handle.
 func (h *Hands) Over() bool { return h.over != nil }
@@ -89,6 +93,9 @@ func (p Picture) handleAt(at draw.Point) (view.Handle, bool) {
 func (h *Hands) Down(on Picture, p Pointer) Answer {
 	if h.drag != nil {
 		return Answer{} // a second finger
+	}
+	if p.Finger && h.another(on, p) {
+		return Answer{Capture: true, Took: true}
 	}
 	handle, ok := on.handleAt(p.At)
 	switch {
@@ -137,6 +144,9 @@ func paramOf(h view.Handle) design.Param {
 
 // Move answers a pointer that moves.
 func (h *Hands) Move(on Picture, p Pointer) Answer {
+	if h.pinch != nil {
+		return h.pinched(on, p)
+	}
 	switch {
 	case h.pull != nil:
 		on.View.PanX, on.View.PanY = h.pull.x+p.OnPage.X-h.pull.from.X, h.pull.y+p.OnPage.Y-h.pull.from.Y
@@ -162,9 +172,12 @@ func (h *Hands) Move(on Picture, p Pointer) Answer {
 }
 
 // Up answers a pointer that is lifted.
-func (h *Hands) Up(on Picture) Answer {
+func (h *Hands) Up(on Picture, p Pointer) Answer {
 	var a Answer
 	h.pull = nil
+	if h.lifted(p) {
+		return h.pullOn(on)
+	}
 	if tapped := h.reach; tapped != nil {
 		h.reach = nil
 		a.Held = h.hold(&tapped.Handle)
@@ -179,9 +192,13 @@ func (h *Hands) Up(on Picture) Answer {
 
 // Cancel puts back what the finger has done so far: the browser has taken it for
 // something else, such as a scroll.
-func (h *Hands) Cancel(on Picture) Answer {
+func (h *Hands) Cancel(on Picture, p Pointer) Answer {
 	var a Answer
 	h.reach = nil
+	if was := h.pinch; h.lifted(p) {
+		on.View.Zoom, on.View.PanX, on.View.PanY = was.view.Zoom, was.view.PanX, was.view.PanY
+		return Answer{Moved: true}
+	}
 	if was := h.pull; was != nil {
 		h.pull = nil
 		on.View.PanX, on.View.PanY = was.x, was.y

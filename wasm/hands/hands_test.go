@@ -66,7 +66,7 @@ func TestMouseDrags(t *testing.T) {
 	steps := heel(on) / param.Step(units.Imperial16)
 	assert.InDelta(t, 0, steps-float64(int(steps+0.5)), 1e-6)
 	assert.InDelta(t, was+30*handle.PerPixel, heel(on), param.Step(units.Imperial16))
-	a = h.Up(on)
+	a = h.Up(on, hands.Pointer{})
 	assert.True(t, a.Stepped && a.Ended)
 	assert.Nil(t, on.View.Ghost)
 	assert.True(t, on.Work.Undo())
@@ -84,7 +84,7 @@ func TestFingerOnAHandle(t *testing.T) {
 	assert.Equal(t, hands.Answer{}, h.Move(on, at(handle, 2, 3, true)), "it may be unsteady")
 	assert.Equal(t, hands.Answer{}, h.Move(on, at(handle, 2, 30, true)))
 	assert.False(t, h.Move(on, at(handle, 60, 30, true)).Stepped, "it scrolls")
-	assert.False(t, h.Up(on).Held, "a scroll is no tap")
+	assert.False(t, h.Up(on, hands.Pointer{}).Held, "a scroll is no tap")
 
 	h.Down(on, at(handle, 0, 0, true))
 	a := h.Move(on, at(handle, handle.Axis.X*20, 0, true))
@@ -92,7 +92,7 @@ func TestFingerOnAHandle(t *testing.T) {
 	h.Move(on, at(handle, handle.Axis.X*40, 0, true))
 	assert.Greater(t, heel(on), was)
 	assert.LessOrEqual(t, heel(on)-was, 20*inch/4+1e-9, "a quarter inch a pixel at most")
-	assert.True(t, h.Cancel(on).Stepped)
+	assert.True(t, h.Cancel(on, hands.Pointer{}).Stepped)
 	assert.Equal(t, was, heel(on))
 	assert.Nil(t, on.View.Ghost)
 }
@@ -121,17 +121,17 @@ func TestTapHolds(t *testing.T) {
 	assert.False(t, held)
 	assert.False(t, h.Grip(on, at(handle, 0, 0, true)).Took, "nothing is held")
 	h.Down(on, at(handle, 0, 0, true))
-	assert.True(t, h.Up(on).Held)
+	assert.True(t, h.Up(on, hands.Pointer{}).Held)
 	now, held := h.Held(on)
 	assert.True(t, held)
 	assert.Equal(t, handle, now)
 	assert.True(t, h.Grip(on, at(handle, 0, 0, true)).Took)
 	assert.False(t, h.Scroll().Held, "it is in hand")
-	h.Up(on)
+	h.Up(on, hands.Pointer{})
 	assert.True(t, h.Scroll().Held)
 	assert.False(t, h.Scroll().Held, "there is none any more")
 	h.Down(on, at(handle, 0, 0, true))
-	h.Up(on)
+	h.Up(on, hands.Pointer{})
 	on.View.State = scene.LaidFlat
 	_, held = h.Held(on)
 	assert.False(t, held, "the bark has no handles")
@@ -160,7 +160,7 @@ func TestPartsAreReadAndThePictureIsPulled(t *testing.T) {
 	on.View.Touched = ""
 	assert.True(t, strings.HasPrefix(h.Readout(on.Work, *on.View), "Touch a part"))
 	assert.False(t, h.Down(on, part).Capture, "the whole picture is seen")
-	h.Up(on)
+	h.Up(on, hands.Pointer{})
 
 	on, handle := picture(t, 2)
 	away := at(handle, 0, 0, false)
@@ -169,7 +169,7 @@ func TestPartsAreReadAndThePictureIsPulled(t *testing.T) {
 	away.OnPage.X += 12
 	assert.True(t, h.Move(on, away).Moved)
 	assert.InDelta(t, 12, on.View.PanX, 1e-9)
-	assert.True(t, h.Cancel(on).Moved)
+	assert.True(t, h.Cancel(on, hands.Pointer{}).Moved)
 	assert.Zero(t, on.View.PanX)
 }
 

@@ -140,6 +140,17 @@ func (p *Pen) Part(name string, closed bool, points []draw.Point) {
 	p.Marks = append(p.Marks, draw.Stroke{Role: draw.Mark, Points: points, Width: 3 * p.Weight, Closed: closed})
 }
 
+// Surface makes a piece that others lie on touchable under a name. Touched, it has a rim.
+func (p *Pen) Surface(name string, points []draw.Point) {
+	if !p.Seen(points) {
+		return
+	}
+	p.List.Parts = append(p.List.Parts, draw.Part{Name: name, Points: points, Closed: true, Under: true})
+	if name == p.View.Touched {
+		p.Marks = append(p.Marks, draw.Stroke{Role: draw.Mark, Points: points, Width: 3 * p.Weight, Closed: true})
+	}
+}
+
 // Lettering returns the size of the picture's letters in CSS pixels. 11 is the smallest
 // that can be read on a phone.
 func Lettering(size draw.Size) float64 { return max(11, 0.74*size.Letter) }

@@ -3,6 +3,7 @@ package e2e
 import (
 	"testing"
 
+	"github.com/chromedp/cdproto/input"
 	"github.com/stretchr/testify/assert"
 )
 
@@ -31,5 +32,51 @@ func TestPictureChooser(t *testing.T) {
 	p.shot("names phone")
 	eval[bool](p, `document.querySelector('[data-view=flat]').click(), true`)
 	p.settle()
-	assert.False(t, eval[bool](p, `document.getElementById('only').checkVisibility()`), "the bark is one drawing")
+	assert.Equal(t, "As it lies", eval[string](p, `document.getElementById('only').textContent`))
+	assert.Equal(t, "By the sheet", press("only"))
+	p.wait(`document.getElementById('hit').getAttribute('aria-label').includes('sheet by sheet')`)
+}
+
+// Two fingers zoom the picture and not the page, and then one moves it both ways; the wheel zooms
+// it with Ctrl, and by itself scrolls the page.
+func TestPinchAndWheel(t *testing.T) {
+	p := open(t, phone)
+	x, y := p.beside("#hit", 0.4, 0.5)
+	at := func(gap float64) []*input.TouchPoint {
+		return []*input.TouchPoint{{X: x - gap, Y: y, ID: 1}, {X: x + gap, Y: y, ID: 2}}
+	}
+	f := &finger{p, x, y}
+	near := func() bool { return eval[bool](p, `document.getElementById('view').hasAttribute('data-near')`) }
+	assert.False(t, near())
+	scrolled := eval[float64](p, `scrollY`)
+	f.send(input.DispatchTouchEventTypeTouchStart, at(30)[:1]...)
+	f.send(input.DispatchTouchEventTypeTouchStart, at(30)...)
+	for gap := 35.0; gap <= 90; gap += 5 {
+		f.send(input.DispatchTouchEventTypeTouchMove, at(gap)...)
+	}
+	f.settle()
+	f.send(input.DispatchTouchEventTypeTouchEnd)
+	p.wait(`document.getElementById('view').hasAttribute('data-near')`)
+	_, changed := p.value("beam")
+	assert.False(t, changed, "the boat is left alone")
+	assert.Equal(t, 1.0, eval[float64](p, `visualViewport.scale`))
+	p.shot("pinched phone")
+	p.down(x, y).by(20, -60).up()
+	assert.Equal(t, scrolled, eval[float64](p, `scrollY`), "the finger moves the picture")
+	_, changed = p.value("beam")
+	assert.False(t, changed)
+
+	wheel := func(ctrl bool, delta float64) {
+		eval[bool](p, `document.getElementById('hit').dispatchEvent(new WheelEvent('wheel', {deltaY: %g, ctrlKey: %t, bubbles: true, cancelable: true})), true`,
+			delta, ctrl)
+		p.settle()
+	}
+	for range 12 {
+		wheel(true, 120)
+	}
+	assert.False(t, near(), "back to the whole")
+	wheel(false, -120)
+	assert.False(t, near(), "the bare wheel is the page's")
+	wheel(true, -120)
+	assert.True(t, near())
 }

@@ -50,7 +50,9 @@ func (p *pen) laid(c core.Canoe) {
 func (p *pen) flatPiece(c core.Canoe, piece *bark.Piece, a scene.Plate) {
 	for _, q := range scene.Quarters {
 		if piece.Panel < 0 {
-			p.Fill(draw.Bark, a.InQuarter(q, 0, scene.Smooth(piece.Outline())))
+			points := a.InQuarter(q, 0, scene.Smooth(piece.Outline()))
+			p.Fill(draw.Bark, points)
+			p.Surface(answer.BarkPart, points)
 			continue
 		}
 		for _, part := range panelParts(c, piece, q) {
@@ -189,17 +191,21 @@ func (p *pen) sheetsUnder(c core.Canoe, a scene.Plate) {
 // jointsOver draws the forward edges of the sheets that lap under the ones ahead of
 // them.
 func (p *pen) jointsOver(c core.Canoe, a scene.Plate) {
+	joint := func(i int, points ...draw.Point) {
+		p.Dashed(draw.Seam, scene.TimberWidth, scene.SheetDash, points...)
+		p.Part(answer.JointPart(i), false, points)
+	}
 	for i, s := range sheetsLaid(c) {
 		if i == 0 {
 			continue
 		}
 		if inner := p.innerEdge(math.Abs(s.Bow)); inner > 0 {
 			// Past the heel the bark is in two horns with open ground between.
-			p.Dashed(draw.Seam, scene.TimberWidth, scene.SheetDash, a.At(s.Bow, -s.Width/2), a.At(s.Bow, -inner))
-			p.Dashed(draw.Seam, scene.TimberWidth, scene.SheetDash, a.At(s.Bow, inner), a.At(s.Bow, s.Width/2))
+			joint(i-1, a.At(s.Bow, -s.Width/2), a.At(s.Bow, -inner))
+			joint(i-1, a.At(s.Bow, inner), a.At(s.Bow, s.Width/2))
 			continue
 		}
-		p.Dashed(draw.Seam, scene.TimberWidth, scene.SheetDash, a.At(s.Bow, -s.Width/2), a.At(s.Bow, s.Width/2))
+		joint(i-1, a.At(s.Bow, -s.Width/2), a.At(s.Bow, s.Width/2))
 	}
 }
 

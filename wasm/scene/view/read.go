@@ -24,12 +24,15 @@ func ribName(r frame.Rib) string {
 // Readout returns one sentence about a part, by its name in the picture. It is empty for
 // a name that this boat does not have.
 func Readout(c core.Canoe, part string, s units.System) string {
+	r := reader{c, s}
+	if text := r.whole(part); text != "" {
+		return text
+	}
 	kind, number, numbered := strings.Cut(part, ".")
 	i, err := strconv.Atoi(number)
 	if numbered && (err != nil || i < 0) {
 		return ""
 	}
-	r := reader{c, s}
 	switch kind {
 	case "rib":
 		return r.rib(i)
@@ -47,6 +50,10 @@ func Readout(c core.Canoe, part string, s units.System) string {
 		return at(c.Frame.Bed.Stakes, i, r.stake)
 	case "crosspiece":
 		return at(c.Frame.Bed.Crosspieces, i, r.crosspiece)
+	case "joint":
+		return at(c.Bark.Joints, i, r.joint)
+	case "seam":
+		return at(c.Bark.Beside, i, r.seam)
 	case answer.HeadboardPart:
 		b := c.Frame.Headboard
 		return fmt.Sprintf("Headboard: %s along the gunwale from the middle, %s high and %s wide.", r.length(b.Run),

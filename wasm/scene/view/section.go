@@ -150,17 +150,17 @@ func (p *pen) cutDrawn(c core.Canoe, r frame.Rib, k cut, a scene.Plate) {
 func (p *pen) cutGunwales(c core.Canoe, k cut, a scene.Plate) {
 	d := c.Design
 	for _, side := range [2]float64{1, -1} {
-		bar := func(from, to, low, high float64) {
-			p.Area(draw.Cedar, draw.Ink, p.Thin(a, d.CapThickness*2, scene.TimberWidth),
+		bar := func(name string, from, to, low, high float64) {
+			p.timber(name, p.Thin(a, d.CapThickness*2, scene.TimberWidth),
 				a.Place(scene.Rect(side*(from+to)/2, (to-from)/2, low, high)))
 		}
 		top := k.top
 		inner := max(0, top.X-d.BarkThickness-d.InwaleThickness)
 		outer := top.X + d.OutwaleThickness
-		bar(inner, max(inner, top.X-d.BarkThickness), top.Y-d.InwaleDepth, top.Y)
-		bar(top.X, outer, top.Y-d.OutwaleDepth, top.Y)
+		bar(answer.InwalePart, inner, max(inner, top.X-d.BarkThickness), top.Y-d.InwaleDepth, top.Y)
+		bar(answer.OutwalePart, top.X, outer, top.Y-d.OutwaleDepth, top.Y)
 		middle := (inner + outer) / 2
-		bar(max(0, middle-d.CapWidth/2), middle+d.CapWidth/2, top.Y, top.Y+d.CapThickness)
+		bar(answer.CapPart, max(0, middle-d.CapWidth/2), middle+d.CapWidth/2, top.Y, top.Y+d.CapThickness)
 	}
 }
 

@@ -19,6 +19,7 @@ func (p *pen) sideFinished(c core.Canoe, l layout) {
 	h, a := c.Hull, l.side
 	skin := a.Place(profile(h))
 	p.Fill(draw.Bark, skin)
+	p.Surface(answer.BarkPart, skin)
 	p.seamsSide(c, a)
 	p.stemsSide(c, a)
 	p.headboardsSide(c, a)
@@ -38,9 +39,9 @@ func (p *pen) sideFinished(c core.Canoe, l layout) {
 func (p *pen) gunwaleSide(c core.Canoe, a scene.Plate) {
 	h, d := c.Hull, c.Design
 	top := scene.Mirrored(edgeSide(h, 0))
-	p.Area(draw.Cedar, draw.Ink, p.Thin(a, d.OutwaleDepth, scene.FineWidth),
+	p.timber(answer.OutwalePart, p.Thin(a, d.OutwaleDepth, scene.FineWidth),
 		a.Place(scene.Between(top, scene.Mirrored(edgeSide(h, -d.OutwaleDepth)))))
-	p.Area(draw.Cedar, draw.Ink, p.Thin(a, d.CapThickness, scene.FineWidth),
+	p.timber(answer.CapPart, p.Thin(a, d.CapThickness, scene.FineWidth),
 		a.Place(scene.Between(top, scene.Mirrored(edgeSide(h, d.CapThickness)))))
 }
 
@@ -71,19 +72,22 @@ func (p *pen) seamsSide(c core.Canoe, a scene.Plate) {
 		p.stitches(line, 0.035*a.Scale)
 		p.Part(scene.GoreName(i, n), false, line)
 	}
-	for _, b := range c.Bark.Beside {
+	for i, b := range c.Bark.Beside {
 		seam := make([]geom.Vec2, len(b.Path))
 		for i, q := range b.Path {
 			seam[i] = geom.Vec2{X: q.X, Y: q.Z}
 		}
-		p.Dashed(draw.Seam, scene.TimberWidth, scene.ShortDash, a.Place(seam)...)
+		line := a.Place(seam)
+		p.Dashed(draw.Seam, scene.TimberWidth, scene.ShortDash, line...)
+		p.Part(answer.SeamPart(i), false, line)
 	}
-	for _, j := range c.Bark.Joints {
+	for i, j := range c.Bark.Joints {
 		x := math.Copysign(1, j.Along)
 		column := h.Column(j.Place).Points(1)
 		seam := []draw.Point{a.At(x*column[0].X, column[0].Z), a.At(x*column[1].X, column[1].Z)}
 		p.Line(draw.Seam, scene.StrongWidth, seam...)
 		p.stitches(seam, 0.025*a.Scale)
+		p.Part(answer.JointPart(i), false, seam)
 	}
 	for _, line := range mates(a, endSide(h, 0), false) {
 		p.stitches(line, 0.045*a.Scale)
@@ -184,7 +188,9 @@ func (p *pen) water(c core.Canoe, a scene.Plate) {
 	}
 	z := func(x float64) float64 { return p.View.Load.Height + p.View.Load.Slope*x }
 	end := c.Design.Length / 2
-	p.Line(draw.Water, 1.6, a.At(-end, z(-end)), a.At(end, z(end)))
+	line := []draw.Point{a.At(-end, z(-end)), a.At(end, z(end))}
+	p.Line(draw.Water, 1.6, line...)
+	p.Part(answer.WaterPart, false, line)
 	for i := 1; i <= 3; i++ {
 		// The surveyors' sign for a water level: shorter lines under it.
 		y := float64(i) * 3.2

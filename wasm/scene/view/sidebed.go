@@ -23,7 +23,7 @@ func (p *pen) sideOnBed(c core.Canoe, l layout) {
 	p.posts(c, l)
 	top := scene.Curve(h.Sheer, h.GunwaleX)
 	under := scene.Curve(func(x float64) float64 { return h.Sheer(x) - d.InwaleDepth }, h.GunwaleX)
-	p.Area(draw.Cedar, draw.Ink, p.Thin(a, d.InwaleDepth, scene.StrongWidth),
+	p.timber(answer.InwalePart, p.Thin(a, d.InwaleDepth, scene.StrongWidth),
 		a.Place(scene.Between(scene.Mirrored(top), scene.Mirrored(under))))
 	p.ghostSide(a)
 	p.sideTitle(c, l)
@@ -38,6 +38,7 @@ func (p *pen) groundSide(c core.Canoe, a scene.Plate) {
 	low := bedTop(c, c.Design.BedLength/2) - groundDepth
 	ground := a.Place(append(top, geom.Vec2{X: half, Y: low}, geom.Vec2{X: -half, Y: low}))
 	p.Fill(draw.Ground, ground)
+	p.Surface(answer.BedPart, ground)
 	if p.Seen(ground) {
 		p.Hatch(draw.Faint, 6, scene.HairWidth, -math.Pi/4, ground)
 	}
@@ -61,6 +62,7 @@ func (p *pen) blocks(c core.Canoe, a scene.Plate) {
 	}
 	for _, points := range mates(a, scene.Between(upper, lower), false) {
 		p.Area(draw.Cedar, draw.Frame, scene.TimberWidth, points)
+		p.Part(answer.BlockPart, true, points)
 	}
 }
 
@@ -71,6 +73,7 @@ func (p *pen) barkSide(c core.Canoe, a scene.Plate) {
 	lying := scene.Curve(func(x float64) float64 { return barkOnBed(h, x) }, h.HeelX)
 	outline := a.Place(scene.Between(scene.Mirrored(append(lying, endSide(h, 0)...)), scene.Mirrored(edgeSide(h, 0))))
 	p.Fill(draw.Bark, outline)
+	p.Surface(answer.BarkPart, outline)
 	p.Dashed(draw.Faint, scene.TimberWidth, scene.ShortDash, append(outline, outline[0])...)
 	p.Line(draw.Ink, p.Outline(a), a.Place(scene.Mirrored(lying))...)
 }
@@ -86,7 +89,9 @@ func (p *pen) frameSide(c core.Canoe, a scene.Plate) {
 	low := func(x float64) float64 { return barkOnBed(h, min(x, h.HeelX)) + d.BarkThickness }
 	lower := scene.Mirrored(scene.Curve(low, end))
 	upper := scene.Mirrored(scene.Curve(func(x float64) float64 { return low(x) + batten }, end))
-	p.Area(draw.Cedar, draw.Frame, p.Thin(a, batten, scene.TimberWidth), a.Place(scene.Between(upper, lower)))
+	strip := a.Place(scene.Between(upper, lower))
+	p.Area(draw.Cedar, draw.Frame, p.Thin(a, batten, scene.TimberWidth), strip)
+	p.Part(answer.FramePart, true, strip)
 	for i, x := range c.Frame.Bed.Crosspieces {
 		z := low(x.X) + batten
 		for k, points := range mates(a, scene.Rect(x.X, batten/2, z, z+batten), x.X == 0) {

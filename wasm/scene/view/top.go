@@ -20,6 +20,7 @@ func (p *pen) topFinished(c core.Canoe, l layout) {
 	port := skinPlan(h)
 	skin := a.Place(scene.Between(port, scene.Flipped(port)))
 	p.Fill(draw.Bark, skin)
+	p.Surface(answer.SheathingPart, skin)
 	p.sheathing(c, a)
 	p.stemsTop(c, a)
 	for _, r := range c.Frame.Ribs {
@@ -201,9 +202,9 @@ func (p *pen) gunwalesTop(c core.Canoe, a scene.Plate) {
 	stem := h.SkinHalfBreadth(h.HeadX)
 	skin = append(skin, geom.Vec2{X: h.HeadX, Y: stem})
 	outer = append(outer, geom.Vec2{X: h.HeadX, Y: stem + d.OutwaleThickness/2})
-	p.Area(draw.Cedar, draw.Ink, p.Thin(a, d.InwaleThickness, scene.FineWidth),
+	p.timber(answer.InwalePart, p.Thin(a, d.InwaleThickness, scene.FineWidth),
 		a.Place(scene.Between(scene.Mirrored(inner), scene.Mirrored(barkIn))))
-	p.Area(draw.Cedar, draw.Ink, p.Thin(a, d.OutwaleThickness, scene.FineWidth),
+	p.timber(answer.OutwalePart, p.Thin(a, d.OutwaleThickness, scene.FineWidth),
 		a.Place(scene.Between(scene.Mirrored(skin), scene.Mirrored(outer))))
 	low := make([]geom.Vec2, len(outer))
 	high := make([]geom.Vec2, len(outer))
@@ -216,8 +217,14 @@ func (p *pen) gunwalesTop(c core.Canoe, a scene.Plate) {
 		low[i] = geom.Vec2{X: q.X, Y: -max(0, middle-d.CapWidth/2)}
 		high[i] = geom.Vec2{X: q.X, Y: -middle - d.CapWidth/2}
 	}
-	p.Area(draw.Cedar, draw.Ink, p.Thin(a, d.CapWidth, scene.TimberWidth),
+	p.timber(answer.CapPart, p.Thin(a, d.CapWidth, scene.TimberWidth),
 		a.Place(scene.Between(scene.Mirrored(low), scene.Mirrored(high))))
+}
+
+// timber draws a piece of the gunwale that can be touched.
+func (p *pen) timber(name string, width float64, points []draw.Point) {
+	p.Area(draw.Cedar, draw.Ink, width, points)
+	p.Part(name, true, points)
 }
 
 // lacingTop draws the groups across the port gunwales, with their pegs.

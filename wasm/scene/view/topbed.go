@@ -20,6 +20,7 @@ func (p *pen) topOnBed(c core.Canoe, l layout) {
 	edge, end := sheet(h)
 	skin := a.Place(sheetOutline(edge, end))
 	p.Fill(draw.Bark, skin)
+	p.Surface(answer.BarkPart, skin)
 	p.Ring(draw.Ink, p.Outline(a), skin)
 	p.gunwaleAbove(c, a)
 	p.centreLine(c, l)
@@ -61,7 +62,9 @@ func sheetOutline(edge, end []geom.Vec2) []geom.Vec2 {
 func (p *pen) groundTop(c core.Canoe, l layout) {
 	half := min(c.Design.BedLength/2, scene.BedShown(c))
 	wide := sheetReach(c.Hull) + 0.03
-	p.Fill(draw.Ground, l.top.Place(scene.Rect(0, half, -wide, wide)))
+	ground := l.top.Place(scene.Rect(0, half, -wide, wide))
+	p.Fill(draw.Ground, ground)
+	p.Surface(answer.BedPart, ground)
 }
 
 // gunwaleAbove is the finished plan over the bark, where the sides will stand.
@@ -94,14 +97,16 @@ func (p *pen) gores(c core.Canoe, a scene.Plate) {
 // seamsOnBed are the side panels' seams and the joints between sheets.
 func (p *pen) seamsOnBed(c core.Canoe, a scene.Plate, edge, end []geom.Vec2) {
 	h := c.Hull
-	for _, b := range c.Bark.Beside {
+	for i, b := range c.Bark.Beside {
 		half := c.Bark.Bed[b.Piece].Width / 2
 		from, to, outer := p.seamOnBed(c, edge, end, b, half)
 		if from >= to {
 			continue
 		}
 		for _, side := range [2]float64{1, -1} {
-			p.Dashed(draw.Seam, scene.TimberWidth, scene.ShortDash, a.At(from, side*half), a.At(to, side*half))
+			line := []draw.Point{a.At(from, side*half), a.At(to, side*half)}
+			p.Dashed(draw.Seam, scene.TimberWidth, scene.ShortDash, line...)
+			p.Part(answer.SeamPart(i), false, line)
 		}
 		if p.View.Layer != scene.Measures {
 			continue
@@ -116,17 +121,21 @@ func (p *pen) seamsOnBed(c core.Canoe, a scene.Plate, edge, end []geom.Vec2) {
 		p.butt(c, a, b)
 	}
 	p.wantingOnBed(c, a)
-	for _, j := range c.Bark.Joints {
+	for i, j := range c.Bark.Joints {
 		foot, top := flatColumn(h, j.Place)
 		x := math.Copysign(1, j.Along)
 		port := []draw.Point{a.At(x*top.X, top.Y), a.At(x*foot.X, foot.Y)}
 		star := []draw.Point{a.At(x*foot.X, -foot.Y), a.At(x*top.X, -top.Y)}
 		if foot.Y > scene.OnAxis {
 			// Past the heel the bark is in two horns with open ground between.
+			p.Part(answer.JointPart(i), false, port)
+			p.Part(answer.JointPart(i), false, star)
 			p.Dashed(draw.Seam, scene.StrongWidth, scene.SheetDash, port...)
 			p.Dashed(draw.Seam, scene.StrongWidth, scene.SheetDash, star...)
 		} else {
-			p.Dashed(draw.Seam, scene.StrongWidth, scene.SheetDash, append(port, star...)...)
+			across := append(port, star...)
+			p.Part(answer.JointPart(i), false, across)
+			p.Dashed(draw.Seam, scene.StrongWidth, scene.SheetDash, across...)
 		}
 		if p.View.Layer != scene.Measures {
 			continue
@@ -261,7 +270,9 @@ func (p *pen) buildingFrame(c core.Canoe, a scene.Plate) {
 	outer := scene.Mirrored(scene.Curve(h.FrameHalfBreadth, end))
 	inner := scene.Mirrored(scene.Curve(func(x float64) float64 { return max(0, h.FrameHalfBreadth(x)-batten) }, end))
 	for _, strip := range [][]geom.Vec2{scene.Between(outer, inner), scene.Flipped(scene.Between(outer, inner))} {
-		p.Area(draw.Cedar, draw.Frame, p.Thin(a, batten, scene.TimberWidth), a.Place(strip))
+		points := a.Place(strip)
+		p.Area(draw.Cedar, draw.Frame, p.Thin(a, batten, scene.TimberWidth), points)
+		p.Part(answer.FramePart, true, points)
 	}
 	for i, x := range bed.Crosspieces {
 		for k, points := range mates(a, scene.Rect(x.X, batten/2, -x.Clear/2, x.Clear/2), x.X == 0) {
