@@ -42,8 +42,9 @@ func TestPictureChooser(t *testing.T) {
 func TestPinchAndWheel(t *testing.T) {
 	p := open(t, phone)
 	x, y := p.beside("#hit", 0.4, 0.5)
+	first, second := 1.0, 2.0
 	at := func(gap float64) []*input.TouchPoint {
-		return []*input.TouchPoint{{X: x - gap, Y: y, ID: 1}, {X: x + gap, Y: y, ID: 2}}
+		return []*input.TouchPoint{{X: x - gap, Y: y, ID: &first}, {X: x + gap, Y: y, ID: &second}}
 	}
 	f := &finger{p, x, y}
 	near := func() bool { return eval[bool](p, `document.getElementById('view').hasAttribute('data-near')`) }
