@@ -21,7 +21,7 @@ var levels = [][]string{
 	{"core/hull"},
 	{"core/frame", "core/bark", "core/afloat"},
 	{"core/record", "core/gather", "core/crew", "core/onhand"},
-	{"core/refit"},
+	{"core/refit", "core/mend"},
 	{"core", "core/file"},
 	{"core/sure"},
 	{"core/answer"},
