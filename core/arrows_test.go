@@ -31,7 +31,7 @@ var levels = [][]string{
 	{"wasm/scene", "wasm/pipeline"},
 	{"wasm/scene/flat", "wasm/scene/raise"},
 	{"wasm/scene/view"},
-	{"wasm/keep", "wasm/find"},
+	{"wasm/keep", "wasm/find", "wasm/scene/onsheet"},
 	{"wasm/work", "wasm/paint/mesh"},
 	{"wasm/bench"},
 	{"wasm/markup", "wasm/hands"},

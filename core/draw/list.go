@@ -136,6 +136,40 @@ func (a Anchor) String() string { return [...]string{"start", "middle", "end"}[a
 // Add appends operations in drawing order.
 func (l *List) Add(ops ...Op) { l.Ops = append(l.Ops, ops...) }
 
+// Put appends another picture, so many times as large, with its upper left corner at a
+// place. Its parts and its key stay behind.
+func (l *List) Put(o List, at Point, times float64) {
+	move := func(p Point) Point { return Point{at.X + times*p.X, at.Y + times*p.Y} }
+	moved := func(points []Point) []Point {
+		out := make([]Point, len(points))
+		for i, p := range points {
+			out[i] = move(p)
+		}
+		return out
+	}
+	for _, op := range o.Ops {
+		switch op := op.(type) {
+		case Fill:
+			op.Points = moved(op.Points)
+			l.Add(op)
+		case Stroke:
+			op.Points, op.Width = moved(op.Points), times*op.Width
+			dash := make([]float64, len(op.Dash))
+			for i, d := range op.Dash {
+				dash[i] = times * d
+			}
+			op.Dash = dash
+			l.Add(op)
+		case Hatch:
+			op.Points, op.Spacing, op.Width = moved(op.Points), times*op.Spacing, times*op.Width
+			l.Add(op)
+		case Text:
+			op.At, op.Size = move(op.At), times*op.Size
+			l.Add(op)
+		}
+	}
+}
+
 // Touch names a part: a closed part is touched inside its outline, an open one
 // along its line.
 func (l *List) Touch(name string, closed bool, points ...Point) {

@@ -114,6 +114,15 @@ func (c *Closing) ThroughStem() int {
 // Hole is where stitch k stands on the trim line, from 0 at the heel.
 func (c *Closing) Hole(k int) float64 { return (float64(k) + 0.5) * c.Spacing }
 
+// HoleAt is where the hole of stitch k stands, in (x, z), and the direction of the trim
+// line there.
+func (c *Closing) HoleAt(k int) (at, along geom.Vec2) {
+	const step = 0.001
+	run := c.Hole(k)
+	along = c.Trim.At(min(run+step, c.Trim.Length())).Sub(c.Trim.At(max(0, run-step))).Unit()
+	return c.Trim.At(run).Add(along.Left().Scale(c.HoleIn)), along
+}
+
 func placeLashings(h *hull.Hull) [lashings]Lashing {
 	d := h.Design
 	first := d.BarkThickness + d.StemDepth + lashingClear

@@ -218,6 +218,7 @@ func TestPatternGoldens(t *testing.T) {
 		check.Golden(t, *update, "pattern-"+key+".svg", b.String())
 	}
 	var b strings.Builder
-	require.NoError(t, pattern.Print(&b, pattern.Make(c, "tip", pattern.Options{System: units.Metric}), head))
-	check.Golden(t, *update, "pattern-tip-tiles.html", b.String())
+	require.NoError(t, draw.SVG{Palette: draw.Print(), MillimetresPerUnit: 1, ID: "tip"}.Write(&b,
+		pattern.Pages(pattern.Make(c, "tip", pattern.Options{System: units.Metric}), head)[1]))
+	check.Golden(t, *update, "pattern-tip-map.svg", b.String())
 }

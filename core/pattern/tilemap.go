@@ -1,37 +1,31 @@
 package pattern
 
 import (
-	"bufio"
-	"io"
 	"strconv"
 
+	"barkwright/core/draw"
 	"barkwright/core/geom"
 )
 
 // Patterns printed together: a first page that proves the scale, then for every
 // pattern of several pages a map of how they go together, then the pages.
 
-// Print writes patterns as HTML, one block of the paper a page. It returns the
-// writer's first error.
-func Print(w io.Writer, patterns []Pattern, h Head) error {
-	b := bufio.NewWriter(w)
-	sheet := func(write func(io.Writer) error) {
-		b.WriteString(`<section class="tile">`)
-		// A bufio.Writer keeps its first error for Flush.
-		_ = write(b)
-		b.WriteString("</section>\n")
+// Pages draws patterns, one block of the paper a page.
+func Pages(patterns []Pattern, h Head) []draw.List {
+	if len(patterns) == 0 {
+		return nil
 	}
-	sheet(func(w io.Writer) error { return cover(patterns, h).write(w, "scale") })
+	out := []draw.List{cover(patterns, h).List}
 	for _, p := range patterns {
 		tiles := p.Tiles(Paper)
 		if len(tiles) > 1 {
-			sheet(func(w io.Writer) error { return assembly(p, h).write(w, p.Key+"-map") })
+			out = append(out, assembly(p, h).List)
 		}
 		for _, t := range tiles {
-			sheet(func(w io.Writer) error { return t.SVG(w, h) })
+			out = append(out, t.Draw(h))
 		}
 	}
-	return b.Flush()
+	return out
 }
 
 // scaleRules are on the first page.

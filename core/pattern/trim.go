@@ -30,7 +30,7 @@ func trimPattern(m maker) []Pattern {
 	edge := m.topEdge()
 	p.draw(Mark, edge...)
 	for k := range c.Stitches() {
-		m.hole(&p, c.Hole(k))
+		m.hole(&p, k)
 	}
 	for i, l := range c.Lashings {
 		at := geom.Vec2{X: l.X, Y: m.Hull.TopEdge(l.X)}
@@ -61,13 +61,9 @@ func (m maker) topEdge() []geom.Vec2 {
 	return out
 }
 
-// hole marks the hole of a stitch at a run along the trim line.
-func (m maker) hole(p *Pattern, run float64) {
-	c := m.Frame.Closing
-	const step = 0.001
-	at := c.Trim.At(run)
-	along := c.Trim.At(min(run+step, c.Trim.Length())).Sub(c.Trim.At(max(0, run-step))).Unit()
-	at = at.Add(along.Left().Scale(c.HoleIn))
+// hole marks the hole of a stitch.
+func (m maker) hole(p *Pattern, k int) {
+	at, along := m.Frame.Closing.HoleAt(k)
 	const arm = 0.002
 	p.draw(Mark, at.Sub(along.Scale(arm)), at.Add(along.Scale(arm)))
 	p.draw(Mark, at.Sub(along.Left().Scale(arm)), at.Add(along.Left().Scale(arm)))

@@ -6,11 +6,11 @@ import (
 	"io"
 	"slices"
 	"strconv"
+	"strings"
 
 	"barkwright/core"
 	"barkwright/core/answer"
 	"barkwright/core/draw"
-	"barkwright/core/known"
 	"barkwright/core/pattern"
 	"barkwright/core/stage"
 	"barkwright/core/tally"
@@ -22,8 +22,8 @@ type Job struct {
 	Canoe  core.Canoe
 	System units.System
 	Head   pattern.Head
-	// Figures are the views for the summary.
-	Figures []Figure
+	// Figures makes the drawings of a stage's sheet, or is nil.
+	Figures func(stage.Key) []Figure
 	// Sheets are the stages whose build sheets are printed, and Patterns the keys of the
 	// kinds of pattern, in the order printed.
 	Sheets   []stage.Key
@@ -34,61 +34,101 @@ type Job struct {
 	Ribs []int
 }
 
-// Figure is a drawing as a whole SVG element, trusted as it stands.
-type Figure struct{ Caption, SVG string }
+// Figure is a drawing in CSS pixels, at most as broad as a sheet, and what it shows.
+type Figure struct {
+	Caption string
+	Drawing draw.List
+}
 
 //go:embed paper.css
 var style string
 
-// Print writes the whole job, sheets first, as HTML that carries its own style. It
-// returns the writer's first error.
-func Print(w io.Writer, j Job) error {
+// Pages draws the whole job in millimetres, sheets first: a picture a page.
+func Pages(j Job) []draw.List {
+	pages := BuildSheets(j)
+	return append(pages, pattern.Pages(patterns(j), j.Head)...)
+}
+
+func patterns(j Job) []pattern.Pattern {
+	var out []pattern.Pattern
+	for _, key := range j.Patterns {
+		out = append(out, pattern.Make(j.Canoe, key, pattern.Options{System: j.System, Ribs: j.Ribs})...)
+	}
+	return out
+}
+
+// Print writes pages as HTML that carries its own style. It returns the writer's first
+// error.
+func Print(w io.Writer, pages []draw.List) error {
 	b := bufio.NewWriter(w)
 	b.WriteString("<style>\n" + style + "</style>\n<div class=\"sheets\">\n")
-	if err := BuildSheets(b, j); err != nil {
-		return err
-	}
-	var patterns []pattern.Pattern
-	for _, key := range j.Patterns {
-		patterns = append(patterns, pattern.Make(j.Canoe, key, pattern.Options{System: j.System, Ribs: j.Ribs})...)
-	}
-	if len(patterns) > 0 {
-		if err := pattern.Print(b, patterns, j.Head); err != nil {
+	for i, p := range pages {
+		b.WriteString(`<section class="tile">`)
+		svg := draw.SVG{Palette: draw.Print(), MillimetresPerUnit: 1, ID: "page-" + strconv.Itoa(i+1)}
+		if err := svg.Write(b, p); err != nil {
 			return err
 		}
+		b.WriteString("</section>\n")
 	}
 	b.WriteString("</div>\n")
 	return b.Flush()
 }
 
-// BuildSheets writes the build sheets named in the job as HTML without their
-// style. It returns the writer's first error.
-func BuildSheets(w io.Writer, j Job) error {
-	b := bufio.NewWriter(w)
+// BuildSheets draws the build sheets named in the job.
+func BuildSheets(j Job) []draw.List {
+	var out []draw.List
 	for _, key := range j.Sheets {
 		if st, place, ok := stage.Lookup(key); ok {
-			out := page{b, j, st}
-			out.open(place)
-			out.body()
-			out.close()
+			out = append(out, buildSheet(j, st, place)...)
 		}
 	}
-	return b.Flush()
+	return out
 }
 
-// page is the sheet of one stage being written. Its writer keeps its first error for Flush.
-type page struct {
-	*bufio.Writer
+// stageSheet is the sheet of one stage being made.
+type stageSheet struct {
+	flow
 	Job
 	*stage.Stage
+	figures []Figure
 }
 
-// body writes what is at home at the stage.
-func (s *page) body() {
+// buildSheet draws the pages of one stage.
+func buildSheet(j Job, st *stage.Stage, place int) []draw.List {
+	s := stageSheet{Job: j, Stage: st}
+	if j.Figures != nil {
+		s.figures = j.Figures(st.Key)
+	}
+	on := arrange(s.body, pattern.Paper.Height-headHeight)
+	pages := make([]draw.List, len(on))
+	for i, strips := range on {
+		title := strconv.Itoa(place) + ". " + st.Name
+		of := "page " + strconv.Itoa(i+1) + " of " + strconv.Itoa(len(on))
+		p := newPaper(pattern.Paper, title+", "+of)
+		p.head(s.Job, title, of)
+		var words []string
+		for _, st := range strips {
+			st.draw(p, headHeight+st.top)
+			if st.words != "" {
+				words = append(words, st.words)
+			}
+		}
+		p.Description = strings.Join(words, "\n")
+		pages[i] = p.List
+	}
+	return pages
+}
+
+// body makes what is at home at the stage, set so tightly.
+func (s stageSheet) body(f fit) []strip {
+	s.flow = flow{fit: f, width: pattern.Paper.Width}
 	s.cautions()
+	for _, g := range s.figures {
+		s.figure(g)
+	}
 	own := own[s.Key]
 	if own.before != nil {
-		own.before(s)
+		own.before(&s)
 	}
 	s.numbers(on(answer.All(s.Canoe), s.Key))
 	s.checks(slices.DeleteFunc(answer.Checks(s.Canoe), func(w answer.Warning) bool {
@@ -97,79 +137,47 @@ func (s *page) body() {
 	s.steps()
 	s.tables(own.arrange)
 	if own.after != nil {
-		own.after(s)
+		own.after(&s)
 	}
+	return s.strips
 }
 
-// open starts a sheet. It is a table whose head every page of the sheet repeats.
-func (s *page) open(number int) {
-	s.raw(`<table class="stage"><thead><tr><td><div class="head"><b>`)
-	s.text(s.Head.Boat)
-	s.raw("</b>")
-	for _, part := range []string{codeLine(s.Head), s.Head.Date, s.System.Rounding()} {
-		if part != "" {
-			s.element("span", part)
-		}
+// headHeight is the room of what stands at the head of every page, mm, and headLetter what
+// its last line is lettered with.
+const (
+	headHeight = 19.5
+	headLetter = 9 * point
+)
+
+// head writes what every page says: of which stage and boat it is, and where in the sheet
+// it comes.
+func (p *paper) head(j Job, title, of string) {
+	const size, boat, gap = 15 * point, 11 * point, 4.0
+	across := func(y float64, left string, size float64, bold bool, right string) {
+		p.lines(0, y, []string{cut(left, size, bold, p.Width-draw.Lettered(right, boat, bold)-gap)}, size, bold, draw.Start)
+		p.lines(p.Width, y, []string{right}, min(size, boat), bold, draw.End)
 	}
-	s.raw("</div></td></tr></thead><tbody><tr><td>")
-	s.element("h2", strconv.Itoa(number)+". "+s.Name)
+	across(0, title, size, true, of)
+	across(7, j.Head.Boat, boat, true, j.Head.Date)
+	across(12.2, codeLine(j.Head), headLetter, false, j.System.Rounding())
+	p.rule(ruleLine, 0, headHeight-3, p.Width, headHeight-3)
 }
 
-func (s *page) close() { s.raw("</td></tr></tbody></table>\n") }
+// cut is as much of a line as fits a breadth.
+func cut(text string, size float64, bold bool, width float64) string {
+	lines := draw.Wrapped(text, size, bold, width-draw.Lettered("…", size, bold))
+	switch {
+	case draw.Lettered(text, size, bold) <= width:
+		return text
+	case len(lines) == 0:
+		return ""
+	}
+	return lines[0] + "…"
+}
 
 func codeLine(h pattern.Head) string {
 	if m := h.Mark(); m != "" {
-		return "design code " + m + " (changes with any number), " + pattern.VersionLine
+		return "design code " + m + ", " + pattern.VersionLine
 	}
 	return pattern.VersionLine
 }
-
-func (s *page) raw(markup string) { s.WriteString(markup) }
-func (s *page) text(text string)  { s.WriteString(draw.Escape(text)) }
-
-func (s *page) element(tag, text string) {
-	s.raw("<" + tag + ">")
-	s.text(text)
-	s.raw("</" + tag + ">")
-}
-
-// on are the results that a stage's sheet shows, in the order of the work.
-func on(all []answer.Number, k stage.Key) []answer.Number {
-	return slices.DeleteFunc(slices.Clone(all), func(n answer.Number) bool { return !n.On(k) })
-}
-
-// numbers writes results as label, value and how it is known, in two columns.
-func (s *page) numbers(all []answer.Number) {
-	s.raw(`<dl class="numbers">`)
-	for _, n := range all {
-		s.raw("<div><dt>")
-		s.text(n.Label(s.System))
-		if n.Basis != known.Computed {
-			s.raw(" ")
-			s.element("small", "("+string(n.Basis)+")")
-		}
-		s.raw("</dt>")
-		s.element("dd", n.Text(s.System))
-		s.raw("</div>")
-	}
-	s.raw("</dl>")
-}
-
-// checks writes checks, word first.
-func (s *page) checks(all []answer.Warning) {
-	if len(all) == 0 {
-		return
-	}
-	s.raw(`<ul class="verdicts">`)
-	for _, c := range all {
-		s.raw("<li><b>")
-		s.text(shapes[c.State] + " " + c.Label + ": " + c.Word)
-		s.raw("</b>: ")
-		s.text(c.Text(s.System))
-		s.raw(".</li>")
-	}
-	s.raw("</ul>")
-}
-
-// shapes are the states' shapes on paper, beside their words.
-var shapes = [...]string{answer.Within: "✓", answer.Near: "◐", answer.Beyond: "⬣", answer.NotChecked: "☐"}

@@ -2,7 +2,8 @@ package sheet_test
 
 import (
 	"errors"
-	"html"
+	"fmt"
+	"math"
 	"regexp"
 	"strings"
 	"testing"
@@ -14,6 +15,7 @@ import (
 	"barkwright/core/answer"
 	"barkwright/core/chart"
 	"barkwright/core/design"
+	"barkwright/core/draw"
 	"barkwright/core/pattern"
 	"barkwright/core/sheet"
 	"barkwright/core/stage"
@@ -21,16 +23,35 @@ import (
 	"barkwright/core/units"
 )
 
+// The words of every sheet, page by page.
 func TestSheetsGolden(t *testing.T) {
 	j := everything()
-	j.Figures = []sheet.Figure{{Caption: "A view.", SVG: `<svg viewBox="0 0 1 1"></svg>`}}
-	lines := strings.NewReplacer("<tr>", "\n<tr>", "<div>", "\n<div>", "<p", "\n<p", "<ul", "\n<ul")
 	for _, key := range stage.Keys() {
-		j.Sheets = []stage.Key{key}
-		var b strings.Builder
-		require.NoError(t, sheet.BuildSheets(&b, j))
-		golden(t, "build-"+string(key)+".html", lines.Replace(b.String()))
+		golden(t, "build-"+string(key)+".txt", words(j, key))
 	}
+}
+
+// words are what the build sheet of a stage says, its pages each under its title.
+func words(j sheet.Job, keys ...stage.Key) string {
+	j.Sheets = keys
+	var b strings.Builder
+	for _, p := range sheet.BuildSheets(j) {
+		b.WriteString("== " + p.Title + "\n" + p.Description + "\n")
+	}
+	return b.String()
+}
+
+// lettering is all that stands on pages, a line of it a line.
+func lettering(pages []draw.List) string {
+	var b strings.Builder
+	for _, p := range pages {
+		for _, op := range p.Ops {
+			if text, ok := op.(draw.Text); ok {
+				b.WriteString(text.Text + "\n")
+			}
+		}
+	}
+	return b.String()
 }
 
 // Whatever has a home goes on a build sheet that there is, and one that says it is on
@@ -42,19 +63,18 @@ func TestHomesHaveSheets(t *testing.T) {
 		if !table.OnPaper {
 			continue
 		}
-		j.Sheets = []stage.Key{table.Home}
-		var b strings.Builder
-		require.NoError(t, sheet.BuildSheets(&b, j))
+		var labels []string
 		for _, c := range table.Paper().Columns {
-			assert.True(t, strings.Contains(b.String(), html.EscapeString(c.Label)+"</th>"), "%s: %s", key, c.Key)
+			labels = append(labels, c.Label)
 		}
+		if key == "ribs" {
+			continue // in another order: TestRibsInFittingOrder
+		}
+		assert.Contains(t, words(j, table.Home), strings.Join(append(labels, table.Blanks...), " | "), key)
 	}
 	for _, n := range answer.All(j.Canoe) {
 		if n.OnPaper {
-			j.Sheets = []stage.Key{n.Home}
-			var b strings.Builder
-			require.NoError(t, sheet.BuildSheets(&b, j))
-			assert.True(t, strings.Contains(b.String(), "<dt>"+html.EscapeString(n.Label(j.System))), n.Key)
+			assert.Contains(t, words(j, n.Home), n.Label(j.System), n.Key)
 		}
 	}
 }
@@ -72,19 +92,22 @@ func TestCurvesHaveTheirTables(t *testing.T) {
 	}
 }
 
-// Every sheet says whose it is, which design, when, in what units and how rounded.
-func TestEverySheetIsNamed(t *testing.T) {
+// Every page of every sheet says whose it is, which design, when, in what units and how
+// rounded, of which stage, and where in its sheet it comes.
+func TestEveryPageIsNamed(t *testing.T) {
 	for s, units := range map[units.System]string{units.Imperial16: "rounded to 1/16 in",
 		units.Imperial8: "rounded to 1/8 in", units.Metric: "millimetres, rounded to 1 mm"} {
 		for _, key := range stage.Keys() {
-			st, _, _ := stage.Lookup(key)
+			st, place, _ := stage.Lookup(key)
 			j := everything()
 			j.System, j.Sheets = s, []stage.Key{key}
-			var b strings.Builder
-			require.NoError(t, sheet.BuildSheets(&b, j))
-			for _, want := range []string{"Heron Cove, first canoe", "design code " + head.Mark(), "version 2", "3 May 2026",
-				units, st.Name} {
-				assert.Contains(t, b.String(), want, key)
+			pages := sheet.BuildSheets(j)
+			for i, p := range pages {
+				text := strings.ReplaceAll(lettering([]draw.List{p}), "\n", " ")
+				for _, want := range []string{"Heron Cove, first canoe", "design code " + head.Mark(), "version 2", "3 May 2026",
+					units, fmt.Sprintf("%d. %s", place, st.Name), fmt.Sprintf("page %d of %d", i+1, len(pages))} {
+					assert.Contains(t, text, want, key)
+				}
 			}
 		}
 	}
@@ -95,20 +118,16 @@ func TestEverySheetIsNamed(t *testing.T) {
 
 // The hazards stand where they are met, each with its word.
 func TestCautionsAreWhereTheHazardIs(t *testing.T) {
-	for key, words := range map[stage.Key][]string{
+	for key, told := range map[stage.Key][]string{
 		stage.Choose: {"not a rating"}, stage.Gather: {"falling tree", "Ask before you gather"},
 		stage.Gunwales: {"cut deep", "Ask before"}, stage.Bed: {"Stones"}, stage.Bark: {"Boiling water"},
 		stage.Lace: {"awl"}, stage.Ends: {"steam", "springs"}, stage.Rib: {"steam", "springs"},
 		stage.Pitch: {"Hot pitch", "life jacket"}, stage.Keep: {"heat gun", "Hot pitch", "Ask before"},
 	} {
-		j := everything()
-		j.Sheets = []stage.Key{key}
-		var b strings.Builder
-		require.NoError(t, sheet.BuildSheets(&b, j))
-		for _, w := range words {
-			assert.Contains(t, b.String(), w, key)
+		said := words(everything(), key)
+		for _, w := range told {
+			assert.Contains(t, said, w, key)
 		}
-		assert.Equal(t, 1, strings.Count(b.String(), `class="cautions"`), "one box of cautions at %s", key)
 	}
 }
 
@@ -119,12 +138,12 @@ func TestNamesAndNotesAreEscaped(t *testing.T) {
 	j.Head = pattern.Head{Boat: nasty, Code: nasty, Date: nasty}
 	j.Canoe.Design.Name, j.Canoe.Design.Notes = nasty, nasty
 	var b strings.Builder
-	require.NoError(t, sheet.Print(&b, j))
+	require.NoError(t, sheet.Print(&b, sheet.Pages(j)))
 	text := b.String()
 	assert.NotContains(t, text, "<img")
 	assert.NotContains(t, text, "<script")
 	assert.Contains(t, text, "&lt;img src=x")
-	for _, tag := range []string{"table", "td", "section", "svg"} {
+	for _, tag := range []string{"text", "section", "svg"} {
 		opened := len(regexp.MustCompile(`<`+tag+`[ >]`).FindAllString(text, -1))
 		assert.Equal(t, opened, strings.Count(text, "</"+tag+">"), tag)
 	}
@@ -136,23 +155,34 @@ func TestNamesAndNotesAreEscaped(t *testing.T) {
 	assert.NotContains(t, h.String(), "<x>")
 }
 
-// Tallies have a box for each, in tens, or one for several where they are many.
+// Tallies have a box for each, or one for several where they are many: pages that differ
+// in one more seam of a kind differ in the boxes, and steps have theirs.
 func TestTallies(t *testing.T) {
 	j := everything()
-	j.Sheets = []stage.Key{stage.Lace}
-	var b strings.Builder
-	require.NoError(t, sheet.BuildSheets(&b, j))
-	lacing := b.String()[strings.Index(b.String(), "Groups laced"):]
-	lacing = lacing[:strings.Index(lacing, "</div>")]
-	assert.Equal(t, j.Canoe.Frame.Lacing.Count, strings.Count(lacing, `"tick"`))
+	boxes := func() int {
+		n := 0
+		j.Sheets = []stage.Key{stage.Lace}
+		for _, p := range sheet.BuildSheets(j) {
+			for _, op := range p.Ops {
+				if s, ok := op.(draw.Stroke); ok && s.Closed {
+					if box := draw.BoxOf(s.Points); math.Abs(box.Width()-box.Height()) < 1e-9 && box.Width() < 5 {
+						n++
+					}
+				}
+			}
+		}
+		return n
+	}
+	st, _, _ := stage.Lookup(stage.Lace)
+	l := j.Canoe.Frame.Lacing
+	assert.Equal(t, len(st.Steps)+l.Count+l.Pegs, boxes())
 	p, _ := design.Lookup("ribs")
 	j.Canoe = evaluated(p.Set(design.Default(), 60))
-	b.Reset()
-	require.NoError(t, sheet.BuildSheets(&b, j))
-	lacing = b.String()[strings.Index(b.String(), "Groups laced"):]
-	lacing = lacing[:strings.Index(lacing, "</div>")]
-	assert.Equal(t, (j.Canoe.Frame.Lacing.Count+1)/2, strings.Count(lacing, `"tick"`))
-	assert.Contains(t, lacing, "2 to a box")
+	l = j.Canoe.Frame.Lacing
+	require.Greater(t, l.Count, 100)
+	require.Less(t, l.Pegs, 100)
+	assert.Equal(t, len(st.Steps)+(l.Count+1)/2+l.Pegs, boxes())
+	assert.Contains(t, words(j, stage.Lace), "2 to a box")
 }
 
 // failing refuses after so many bytes.
@@ -170,10 +200,10 @@ func (f *failing) Write(p []byte) (int, error) {
 // The first error of the writer comes back from every one of them.
 func TestWritersErrorsComeBack(t *testing.T) {
 	j := everything()
+	pages := sheet.Pages(j)
 	for _, left := range []int{0, 20_000, 120_000} {
-		assert.ErrorIs(t, sheet.Print(&failing{left}, j), errFull)
+		assert.ErrorIs(t, sheet.Print(&failing{left}, pages), errFull)
 	}
-	assert.ErrorIs(t, sheet.BuildSheets(&failing{}, j), errFull)
 	table, _ := answer.MakeTable(j.Canoe, "ribs")
 	assert.ErrorIs(t, sheet.CSV(&failing{}, "", table, j.System), errFull)
 	p := pattern.Make(j.Canoe, "stem", pattern.Options{System: j.System})[0]
@@ -185,14 +215,15 @@ func TestWritersErrorsComeBack(t *testing.T) {
 func TestLogOnPaper(t *testing.T) {
 	j := everything()
 	j.Log = tally.Log{}.Tick("rib.drive", "", "2026-06-14", true).Note("rib", "2026-06-15", "one <cracked>")
-	j.Sheets = []stage.Key{stage.Rib}
-	var b strings.Builder
-	require.NoError(t, sheet.BuildSheets(&b, j))
-	assert.Equal(t, 1, strings.Count(b.String(), "✓</span>"))
-	assert.Contains(t, b.String(), "2026-06-14")
-	assert.Contains(t, b.String(), "2026-06-15: one &lt;cracked&gt;")
-	j.Sheets = []stage.Key{stage.Ends}
-	b.Reset()
-	require.NoError(t, sheet.BuildSheets(&b, j))
-	assert.NotContains(t, b.String(), "2026-06-1")
+	said := words(j, stage.Rib)
+	assert.Equal(t, 1, strings.Count(said, "2026-06-14"))
+	assert.Contains(t, said, "2026-06-15: one <cracked>")
+	assert.NotContains(t, words(j, stage.Ends), "2026-06-1")
+}
+
+// The ribs are listed as they go in, the ends first.
+func TestRibsInFittingOrder(t *testing.T) {
+	said := words(everything(), stage.Rib)
+	assert.Less(t, strings.Index(said, "Ribs in the order they go in"), strings.Index(said, "1, 2 | 22 |"))
+	assert.Less(t, strings.Index(said, "1, 2 | 22 |"), strings.Index(said, " | 21 |"))
 }

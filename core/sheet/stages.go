@@ -15,109 +15,89 @@ import (
 // own is what a stage's sheet has beside what is at home there: before and after it, and
 // tables in another order. Each may be nil.
 var own = map[stage.Key]struct {
-	before, after func(*page)
+	before, after func(*stageSheet)
 	arrange       arrangement
 }{
 	stage.Choose: {before: theBoat, after: closingWords},
 	stage.Gather: {after: rootsToDig},
-	stage.Bark:   {after: func(s *page) { s.sewn(bark.GoreSeams, bark.PanelSeams, bark.JointSeams) }},
+	stage.Bark:   {after: func(s *stageSheet) { s.sewn(bark.GoreSeams, bark.PanelSeams, bark.JointSeams) }},
 	stage.Lace:   {after: groupsToLace},
-	stage.Ends:   {after: func(s *page) { s.sewn(bark.EndSeams) }},
+	stage.Ends:   {after: func(s *stageSheet) { s.sewn(bark.EndSeams) }},
 	stage.Rib:    {arrange: arrangement{"ribs": inFittingOrder}},
 	stage.Pitch:  {before: crewAsSet},
 }
 
-// theBoat shows the boat in pictures and as designed.
-func theBoat(s *page) {
-	for _, f := range s.Figures {
-		s.raw("<figure>" + f.SVG)
-		s.element("figcaption", f.Caption)
-		s.raw("</figure>")
-	}
-	s.element("h3", "As designed")
-	s.raw(`<dl class="numbers">`)
+// theBoat shows the boat as designed and as worked out.
+func theBoat(s *stageSheet) {
+	s.heading("As designed")
+	var pairs []pair
 	for _, key := range []string{"length", "beam", "depth", "gunwaleEndHeight", "endHeight", "rocker", "frameWidth",
 		"frameLength", "barkThickness", "ribs", "thwarts", "stemLaminations"} {
 		p, _ := design.Lookup(key)
-		s.raw("<div>")
-		s.element("dt", p.Label)
-		s.element("dd", p.Kind.Format(p.Get(&s.Canoe.Design), s.System))
-		s.raw("</div>")
+		pairs = append(pairs, pair{p.Label, p.Kind.Format(p.Get(&s.Canoe.Design), s.System)})
 	}
-	s.raw("</dl>")
-	s.element("h3", "As worked out")
+	s.pairs(pairs)
+	s.heading("As worked out")
 	s.numbers(answer.Headlined(answer.All(s.Canoe)))
 }
 
-func closingWords(s *page) {
+func closingWords(s *stageSheet) {
 	if notes := s.Canoe.Design.Notes; notes != "" {
-		s.element("h3", "Notes")
-		s.element("p", notes)
+		s.heading("Notes")
+		s.text(notes)
 	}
 	if s.Head.Code != "" {
-		s.element("h3", "The boat as a line to type back in")
-		s.raw(`<p class="code">`)
+		s.heading("The boat as a line to type back in")
 		s.text(s.Head.Code)
-		s.raw("</p>")
+		s.small("The design code at the head of every page changes with any number of the boat.")
 	}
-	s.element("p", respect)
+	s.text(respect)
 }
 
-// steps writes the steps of the stage, each with a box to tick and room to write in.
-func (s *page) steps() {
-	s.raw(`<div class="short"><table class="list steps"><caption>Steps</caption><thead><tr><th scope="col">Done</th>` +
-		`<th scope="col">Step</th><th scope="col">With</th><th scope="col">Read, and noted</th></tr></thead><tbody>`)
+// steps adds the steps of the stage, each with a box to tick and room to write in.
+func (s *stageSheet) steps() {
+	g := grid{title: "Steps", head: []string{"Done", "Step", "With", "Read, and noted"}}
 	for _, step := range s.Steps {
 		day, done := s.Log.Done(step.Key, "")
-		if s.raw(`<tr><td><span class="tick">`); done {
-			s.raw("✓")
-		}
-		s.raw("</span></td>")
 		text := step.Text(s.System)
 		if step.Hazard != "" {
 			text += " (" + step.Hazard + ")"
 		}
-		s.raw(`<td class="words">`)
-		s.text(text)
-		s.raw(`</td><td class="words">`)
-		s.text(step.Tool)
-		s.raw(`</td><td class="blank">`)
-		if done {
-			s.text(day)
-		}
-		s.raw("</td></tr>")
+		g.rows = append(g.rows, []square{{tick: true, done: done}, {text: text, words: true}, {text: step.Tool, words: true},
+			{text: day, words: true, blank: true}})
 	}
-	s.raw("</tbody></table>")
+	s.grid(g)
 	for _, note := range s.Log.Notes(string(s.Key)) {
-		s.element("p", note.When+": "+note.Note)
+		s.text(note.When + ": " + note.Note)
 	}
-	s.raw("</div>")
 }
 
 // Boxes to tick as roots are dug, groups laced and seams sewn.
 
-func (s *page) needed(n int) string { return units.Count.Format(float64(n), s.System) + " needed" }
+func (s *stageSheet) needed(n int) string {
+	return units.Count.Format(float64(n), s.System) + " needed"
+}
 
-func rootsToDig(s *page) {
+func rootsToDig(s *stageSheet) {
 	root := s.Canoe.Gather.Root
 	if root.Strands.Fits {
 		s.tally("Roots dug, split and scraped",
 			s.needed(root.Strands.Roots)+", each "+units.Run.Format(root.Strands.Length,
-				s.System)+" as it grows: "+units.Run.Format(root.WithWaste, s.System)+" split in all", root.Strands.Roots)
+				s.System)+" as it grows: "+units.Run.Format(root.WithWaste, s.System)+" split in all", root.Strands.Roots, s.System)
 	}
 }
 
-func groupsToLace(s *page) {
+func groupsToLace(s *stageSheet) {
 	l := s.Canoe.Frame.Lacing
-	s.tally("Groups laced", s.needed(l.Count)+" of "+units.Length.Format(l.Group, s.System), l.Count)
-	s.tally("Pegs split out", s.needed(l.Pegs), l.Pegs)
+	s.tally("Groups laced", s.needed(l.Count)+" of "+units.Length.Format(l.Group, s.System), l.Count, s.System)
+	s.tally("Pegs split out", s.needed(l.Pegs), l.Pegs, s.System)
 }
 
-func (s *page) sewn(kinds ...bark.Kind) {
+func (s *stageSheet) sewn(kinds ...bark.Kind) {
 	for _, seam := range s.Canoe.Bark.Seams {
 		if seam.Count > 0 && slices.Contains(kinds, seam.Kind) {
 			s.tally("Sewn: "+seamNames[seam.Kind], s.needed(seam.Count)+", "+units.Run.Format(seam.Root,
-				s.System)+" of split root in all", seam.Count)
+				s.System)+" of split root in all", seam.Count, s.System)
 		}
 	}
 }
@@ -136,7 +116,7 @@ func inFittingOrder(t answer.Table) answer.Table {
 	return t
 }
 
-func crewAsSet(s *page) {
-	s.element("p", "Crew as set: "+strconv.Itoa(s.Canoe.Design.Paddlers)+" paddlers, "+s.Canoe.Design.Posture.String()+
-		", and "+units.Mass.Format(s.Canoe.Design.Cargo, s.System)+" of cargo.")
+func crewAsSet(s *stageSheet) {
+	s.text("Crew as set: " + strconv.Itoa(s.Canoe.Design.Paddlers) + " paddlers, " + s.Canoe.Design.Posture.String() +
+		", and " + units.Mass.Format(s.Canoe.Design.Cargo, s.System) + " of cargo.")
 }

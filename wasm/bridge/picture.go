@@ -6,9 +6,9 @@ import (
 	"syscall/js"
 
 	"barkwright/core/draw"
-	"barkwright/wasm/desk"
 	"barkwright/wasm/pipeline"
 	"barkwright/wasm/scene"
+	"barkwright/wasm/scene/onsheet"
 	"barkwright/wasm/scene/view"
 )
 
@@ -63,7 +63,7 @@ func (p *page) printPicture() {
 		p.known().Need(pipeline.Drawing)
 		v.Flat = p.known().Drawing()
 	}
-	p.picture.Print(view.Draw(p.work.Canoe(), v, desk.FigureSize))
+	p.picture.Print(view.Draw(p.work.Canoe(), v, onsheet.Wide))
 }
 
 func (p *page) listenPicture() {

@@ -6,15 +6,13 @@ import (
 	"barkwright/core"
 	"barkwright/core/answer"
 	"barkwright/core/design"
-	"barkwright/core/draw"
 	"barkwright/core/pattern"
 	"barkwright/core/sheet"
 	"barkwright/core/stage"
 	"barkwright/core/units"
 	"barkwright/wasm/markup"
 	"barkwright/wasm/pipeline"
-	"barkwright/wasm/scene"
-	"barkwright/wasm/scene/view"
+	"barkwright/wasm/scene/onsheet"
 )
 
 // Where the paper's buttons and fields say what they do.
@@ -135,11 +133,16 @@ func (d *Desk) printChosen(form PaperForm) Reply {
 	if len(form.Sheets)+len(form.Patterns) == 0 {
 		return d.onPaper("Nothing is chosen to print.")
 	}
-	c := d.laidFlat()
-	j := sheet.Job{Canoe: c, System: d.shown.System, Head: d.head(form), Figures: figures(c, d.shown.System),
-		Sheets: form.Sheets, Patterns: form.Patterns, Ribs: d.paper.ribs, Log: d.notebook().Log}
 	var b strings.Builder
-	return d.printed(&b, sheet.Print(&b, j))
+	return d.printed(&b, sheet.Print(&b, sheet.Pages(d.job(form))))
+}
+
+// job is what the form asks to print of the boat shown.
+func (d *Desk) job(form PaperForm) sheet.Job {
+	c, system := d.laidFlat(), d.shown.System
+	return sheet.Job{Canoe: c, System: system, Head: d.head(form), Sheets: form.Sheets, Patterns: form.Patterns,
+		Ribs: d.paper.ribs, Log: d.notebook().Log,
+		Figures: func(k stage.Key) []sheet.Figure { return onsheet.Figures(c, system, k) }}
 }
 
 // printed is what was written, for the printer, or why it could not be.
@@ -196,29 +199,3 @@ func (d *Desk) checkScale(form PaperForm) Reply {
 	return say(scaleSays, pattern.CheckScale(pattern.ScaleBars[form.Bar], v, longest).Text("the story stick",
 		longest, d.shown.System))
 }
-
-// FigureSize is the room of a view on a sheet, CSS pixels: the sheet's width, and the
-// twelve points of its lettering.
-var FigureSize = draw.Size{Width: 718, Height: 330, Letter: 16}
-
-// figures are both views in both states and the body plan, black on white.
-func figures(c core.Canoe, s units.System) []sheet.Figure {
-	v := scene.View{Zoom: 1, System: s, Load: scene.LoadOf(c)}
-	figure := func(id, caption string, size draw.Size) sheet.Figure {
-		l := view.TopAndSide(c, v, size)
-		if key := l.KeyWords(); key != "" {
-			caption += " Key: " + key + "."
-		}
-		return sheet.Figure{Caption: caption, SVG: markup.SVG("paper-"+id, draw.Print(), l)}
-	}
-	var out []sheet.Figure
-	for _, v.State = range []scene.State{scene.OnTheBed, scene.Finished} {
-		out = append(out, figure(strings.ReplaceAll(v.State.String(), " ", "-"), "Top and side view, "+v.State.String()+".",
-			FigureSize))
-	}
-	v.Only = scene.BodyPlan
-	return append(out, figure("body-plan", "Body plan: sections at ribs, numbered from the middle.", bodySize))
-}
-
-// bodySize is the room of the body plan on a sheet, CSS pixels.
-var bodySize = draw.Size{Width: FigureSize.Width, Height: 240, Letter: FigureSize.Letter}

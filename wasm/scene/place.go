@@ -3,7 +3,6 @@ package scene
 import (
 	"math"
 	"sort"
-	"strings"
 
 	"barkwright/core/draw"
 )
@@ -75,7 +74,7 @@ func (p *Pen) block(n *Note, text string) block {
 func (p *Pen) folded(n *Note) (block, bool) {
 	text, best, cut := n.Text.Text, math.Inf(1), -1
 	for i := range text {
-		if text[i] != ' ' || belongs(text[:i], text[i+1:]) {
+		if text[i] != ' ' || draw.Together(text[:i], text[i+1:]) {
 			continue
 		}
 		if off := math.Abs(float64(2*i - len(text))); off < best {
@@ -88,16 +87,6 @@ func (p *Pen) folded(n *Note) (block, bool) {
 	a, b := p.block(n, text[:cut]), p.block(n, text[cut+1:])
 	return block{text: text, rows: [2]string{a.text, b.text}, wide: max(a.wide, b.wide), high: 2*a.high + 1}, true
 }
-
-// belongs reports whether what stands on both sides of a space stays together: feet with their
-// inches, a figure with its fraction or its unit, and a word with its arrow.
-func belongs(before, after string) bool {
-	figure := after != "" && after[0] >= '0' && after[0] <= '9'
-	return figure && before != "" && !letter(before[len(before)-1]) || strings.HasPrefix(after, "mm") ||
-		strings.HasPrefix(after, "→") || strings.HasSuffix(before, "←")
-}
-
-func letter(c byte) bool { return c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' || c == ',' || c == ':' }
 
 // box is where a block stands at a spot.
 func (b block) box(n *Note, s Spot) draw.Box {

@@ -28,7 +28,7 @@ var unhurried = []string{
 	"barkwright/wasm/bench", "barkwright/wasm/bridge", "barkwright/wasm/desk", "barkwright/wasm/find",
 	"barkwright/wasm/hands", "barkwright/wasm/keep",
 	"barkwright/wasm/markup", "barkwright/wasm/pipeline", "barkwright/wasm/scene", "barkwright/wasm/scene/flat",
-	"barkwright/wasm/scene/view", "barkwright/wasm/work",
+	"barkwright/wasm/scene/onsheet", "barkwright/wasm/scene/view", "barkwright/wasm/work",
 }
 
 // compile builds a program for the browser and returns its bytes.

@@ -208,7 +208,7 @@ func paper(c core.Canoe, f *finds) {
 	}
 	for _, s := range systems[1:] {
 		written("sheets", f, func(w io.Writer) error {
-			return sheet.Print(w, sheet.Job{Canoe: c, System: s, Head: head, Sheets: stage.Keys(), Patterns: patterns})
+			return sheet.Print(w, sheet.Pages(sheet.Job{Canoe: c, System: s, Head: head, Sheets: stage.Keys(), Patterns: patterns}))
 		})
 		for _, key := range patterns {
 			p := pattern.Stack(pattern.Make(c, key, pattern.Options{System: s}))

@@ -1,0 +1,78 @@
+package sheet
+
+import (
+	"math/rand/v2"
+	"strconv"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+)
+
+// Strips of random heights, ties and heads: every one comes once and in order, those tied
+// stand on one page where one holds them, none reaches out of its page, and a page that
+// begins within a table has the table's head over it.
+func TestPaginate(t *testing.T) {
+	r := rand.New(rand.NewPCG(1, 2))
+	const high = 100.0
+	for range 300 {
+		var strips []strip
+		for i := range 1 + r.IntN(60) {
+			s := strip{high: 1 + 30*r.Float64(), space: 3 * r.Float64(), words: strconv.Itoa(i), tied: r.IntN(4) == 0}
+			if r.IntN(2) == 0 {
+				s.head = []strip{{high: 5, words: "head of " + s.words}}
+			}
+			strips = append(strips, s)
+		}
+		next := 0
+		on := map[int]int{}
+		for p, page := range paginate(strips, high, 0, high) {
+			assert.NotEmpty(t, page)
+			assert.LessOrEqual(t, height(page), high+1e-9)
+			for i, s := range page {
+				if i == 0 && s.high == 5 {
+					assert.Equal(t, "head of "+strconv.Itoa(next), s.words)
+					continue
+				}
+				assert.Equal(t, strconv.Itoa(next), s.words)
+				on[next] = p
+				next++
+			}
+		}
+		assert.Equal(t, len(strips), next)
+		for i := 0; i < len(strips); {
+			n := i + 1
+			for n < len(strips) && strips[n-1].tied {
+				n++
+			}
+			if length(strips[i:n], true) <= high-5 {
+				assert.Equal(t, on[i], on[n-1], "strips %d to %d are tied", i, n)
+			}
+			i = n
+		}
+	}
+}
+
+// A sheet whose last page would hold one row is set more tightly, or its rows are shared
+// out so that the last page holds a quarter.
+func TestNoPageForNextToNothing(t *testing.T) {
+	const high = 100
+	rows := func(n int, squeezed float64) func(fit) []strip {
+		return func(f fit) []strip {
+			var out []strip
+			for range n {
+				h := 10.0
+				if f != fits[0] {
+					h *= squeezed
+				}
+				out = append(out, strip{high: h})
+			}
+			return out
+		}
+	}
+	assert.Len(t, arrange(rows(10, 1), high), 1)
+	assert.Len(t, arrange(rows(11, 0.9), high), 1, "set more tightly")
+	even := arrange(rows(11, 1), high)
+	assert.Len(t, even, 2)
+	assert.GreaterOrEqual(t, height(even[1]), leastPage*high)
+	assert.Len(t, arrange(rows(16, 0.9), high), 2)
+}

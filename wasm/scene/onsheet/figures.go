@@ -1,0 +1,99 @@
+// Package onsheet draws what stands on the build sheets: for each stage of the work the
+// pictures that are wanted there, in black on white without a screen to be touched.
+package onsheet
+
+import (
+	"barkwright/core"
+	"barkwright/core/draw"
+	"barkwright/core/sheet"
+	"barkwright/core/stage"
+	"barkwright/core/units"
+	"barkwright/wasm/scene"
+	"barkwright/wasm/scene/view"
+)
+
+// Wide is the room of both views on a sheet, CSS pixels: the sheet's breadth, and the
+// twelve points of its lettering.
+var Wide = draw.Size{Width: 718, Height: 330, Letter: 16}
+
+// high is Wide with another height.
+func high(pixels float64) draw.Size {
+	return draw.Size{Width: Wide.Width, Height: pixels, Letter: Wide.Letter}
+}
+
+// slots are the figures of the stages, in the order in which they stand on the sheet.
+var slots = map[stage.Key][]func(looker) sheet.Figure{
+	stage.Choose:   {finished, bodyPlan},
+	stage.Gather:   {flatBark},
+	stage.Gunwales: {gunwaleMarks},
+	stage.Bed:      {bedPlan},
+	stage.Bark:     {flatBark},
+	stage.Lace:     {posts},
+	stage.Ends:     {end},
+	stage.Rib:      {sections},
+	stage.Pitch:    {afloat},
+	stage.Keep:     {names},
+}
+
+// Figures returns the drawings of a stage's build sheet. The canoe has its bark laid flat.
+func Figures(c core.Canoe, s units.System, k stage.Key) []sheet.Figure {
+	at := looker{c, scene.View{Zoom: 1, System: s, Load: scene.LoadOf(c)}}
+	if c.Skin != nil {
+		at.Flat = &c.Skin.Flat
+	}
+	var out []sheet.Figure
+	for _, draw := range slots[k] {
+		out = append(out, draw(at))
+	}
+	return out
+}
+
+// looker is a boat and how it is looked at.
+type looker struct {
+	core.Canoe
+	scene.View
+}
+
+func (l looker) drawn(caption string, size draw.Size) sheet.Figure {
+	return sheet.Figure{Caption: caption, Drawing: view.Draw(l.Canoe, l.View, size)}
+}
+
+func finished(l looker) sheet.Figure {
+	l.State = scene.Finished
+	return l.drawn("Top and side view, finished.", Wide)
+}
+
+func bodyPlan(l looker) sheet.Figure {
+	l.State, l.Only = scene.Finished, scene.BodyPlan
+	return l.drawn("Body plan: sections at ribs, numbered from the middle.", high(240))
+}
+
+func bedPlan(l looker) sheet.Figure {
+	l.State = scene.OnTheBed
+	return l.drawn("Top and side view, on the bed.", Wide)
+}
+
+func flatBark(l looker) sheet.Figure {
+	l.State = scene.LaidFlat
+	return l.drawn("The bark laid flat, as it lies on the bed.", high(290))
+}
+
+func posts(l looker) sheet.Figure {
+	l.State, l.Only = scene.OnTheBed, scene.SideOnly
+	return l.drawn("Side view on the bed: the posts that hold the sheer.", high(190))
+}
+
+func sections(l looker) sheet.Figure {
+	l.State, l.Only = scene.Finished, scene.SectionsOnly
+	return l.drawn("Sections at ribs, with what they bend to.", high(230))
+}
+
+func afloat(l looker) sheet.Figure {
+	l.State, l.Only = scene.Finished, scene.SideOnly
+	return l.drawn("Side view, with the water line of the crew and cargo as set.", high(180))
+}
+
+func names(l looker) sheet.Figure {
+	l.State, l.Layer = scene.Finished, scene.Names
+	return l.drawn("The parts by name.", Wide)
+}
