@@ -44,8 +44,8 @@ var tables = []struct {
 	{"marks", marksTable}, {"holes", holesTable}, {"thwarts", thwartsTable}, {"joinery", joineryTable},
 	{"bends", bendsTable},
 	{"laminations", laminationsTable}, {"headboard", headboardTable}, {"closing", closingTable},
-	{"ribs", ribsTable}, {"sheathing", sheathingTable},
-	{"seams", seamsTable}, {"strands", strandsTable}, {"lacingchoices", rootChoicesTable},
+	{"ribs", ribsTable}, {"pairs", pairsTable}, {"sheathing", sheathingTable},
+	{"seams", seamsTable}, {"strands", strandsTable}, {"roots", rootsTable}, {"lacingchoices", rootChoicesTable},
 	{"logs", logsTable}, {"riving", rivingTable}, {"pieces", piecesTable}, {"gear", gearTable},
 	{"figures", figuresTable},
 }

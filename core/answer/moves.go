@@ -4,6 +4,7 @@ import "strings"
 
 // moves are the parameters that move each number most, the strongest first, by one step
 // of their sliders from the boat that the page starts with; moves_test.go works them out.
+// lateMoves are those of the numbers that follow when the slider rests.
 const moves = `
 bark.width: depth beam frameWidth gunwaleTurn
 bark.treeDiameter: depth beam frameWidth gunwaleTurn
@@ -91,10 +92,31 @@ afloat.loadAtSixInches: depth sheathingThickness beamFine beam
 afloat.loadAtEightInches: depth sheathingThickness beamFine beam
 `
 
+const lateMoves = `
+bark.goresCut: thwarts gores
+bark.stretch: thwarts gores thwart1 beamFine
+bark.stretchMean: thwarts gores rocker depth
+bark.stretchAt: depth gunwaleEndHeight rocker endHeight
+bark.flatLength: length rocker beamFine headSetback
+bark.flatOver: rocker beamFine headSetback depth
+bark.goresWidth: gores thwarts sheetWidth rocker
+bark.fewestGores: stretchLimit
+afloat.maxRightingArm: paddlers thwarts beam paddlerMass
+afloat.maxRightingHeel: paddlers depth paddlerMass sheathingThickness
+afloat.swampHeel: paddlers depth paddlerMass sheathingThickness
+afloat.lean: paddlers beam paddlerMass thwarts
+afloat.leanMost: paddlers thwarts beam paddlerMass
+afloat.push: paddlers beamFine rocker paddlerMass
+afloat.pushFriction: paddlers paddlerMass sheathingThickness beamFine
+afloat.pushWave: paddlers beamFine rocker depth
+afloat.speed: paddlers rocker paddlerMass sheathingThickness
+afloat.day: paddlers rocker beamFine paddlerMass
+`
+
 // MovedBy are the keys of the parameters that move a number most, MostMovers at most, the
 // strongest first.
 func MovedBy(number string) []string {
-	for _, line := range strings.Split(moves, "\n") {
+	for _, line := range strings.Split(moves+lateMoves, "\n") {
 		if key, by, ok := strings.Cut(line, ": "); ok && key == number {
 			return strings.Fields(by)
 		}

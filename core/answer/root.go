@@ -3,8 +3,7 @@ package answer
 import (
 	"barkwright/core/stage"
 	"fmt"
-	"sort"
-	"strings"
+	"slices"
 
 	"barkwright/core"
 	"barkwright/core/bark"
@@ -88,31 +87,28 @@ func alikeStrands(s gather.Strands) []*alike {
 	}
 	type cut struct {
 		groups int
-		seams  [len(gather.Strand{}.Seams)]bool
+		seams  string
 	}
 	var all []*alike
 	at := map[cut]*alike{}
-	for _, strand := range s.Cut {
-		var names []string
-		k := cut{groups: strand.Groups}
-		sewn := 0.0
-		for kind, v := range strand.Seams {
-			if v > 0 {
-				k.seams[kind] = true
-				names = append(names, strings.ToLower(seamNames[bark.Kind(kind)].name))
-				sewn += v
-			}
-		}
+	for _, strand := range inGroups(s.Cut) {
+		k := cut{strand.Groups, seamsOf(strand)}
 		if at[k] == nil {
-			at[k] = &alike{groups: k.groups, seams: strings.Join(names, ", ")}
+			at[k] = &alike{groups: k.groups, seams: k.seams}
 			all = append(all, at[k])
 		}
 		at[k].strands++
-		at[k].sewn += sewn
+		at[k].sewn += seamRoot(strand)
 		at[k].left += strand.Left
 	}
-	sort.SliceStable(all, func(i, k int) bool { return all[i].groups > all[k].groups })
 	return all
+}
+
+// inGroups are strands with those first that most groups come from.
+func inGroups(cut []gather.Strand) []gather.Strand {
+	sorted := slices.Clone(cut)
+	slices.SortStableFunc(sorted, func(a, b gather.Strand) int { return b.Groups - a.Groups })
+	return sorted
 }
 
 // rootChoicesTable is what tails, turns and holes make of the roots.

@@ -2,6 +2,7 @@ package lines_test
 
 import (
 	"fmt"
+	"math"
 	"slices"
 	"strings"
 	"testing"
@@ -56,6 +57,54 @@ func TestRibsInFittingOrder(t *testing.T) {
 			}
 			order += pair
 		}
+	}
+}
+
+// Ribs are bent mates together, from the ends to the middle; those broken at the centre say
+// so, and a rib under the middle thwart is bent last and alone.
+func TestPairsToBend(t *testing.T) {
+	for _, ribs := range []float64{44, 45} {
+		c := core.Evaluate(check.With(t, "ribs", ribs, "ribsBroken", 3.0))
+		l := list(t, c, "Pairs to bend")
+		require.Len(t, l.Lines, len(c.Frame.Ribs))
+		last := c.Frame.Ribs[len(c.Frame.Ribs)-1]
+		assert.Equal(t, fmt.Sprintf("Pair 1: ribs %d forward and %d aft", last.Number, last.Number), l.Lines[0].What)
+		for i, line := range l.Lines {
+			r := c.Frame.Ribs[len(c.Frame.Ribs)-1-i]
+			assert.Equal(t, answer.RibPart(r.Number), line.Key)
+			if i < 3 {
+				assert.Equal(t, "broken at the centre", line.Figure)
+				continue
+			}
+			assert.InDelta(t, r.BendFrom(c.Hull), line.Value, 1e-12)
+			assert.Contains(t, line.Also, "The two bends apart: "+units.SmallLength.Format(2*line.Value, units.Imperial16))
+		}
+		assert.Equal(t, ribs == 45, strings.HasSuffix(l.Lines[len(l.Lines)-1].What, "alone"))
+	}
+}
+
+// Roots are cut one after another, two strands from each: all groups come from them, and
+// all root that the seams take, each strand's length and no more.
+func TestRootsOneByOne(t *testing.T) {
+	for _, d := range append(design.Starting(), design.Default()) {
+		c := core.Evaluate(d)
+		l := list(t, c, "Roots to cut")
+		require.Len(t, l.Lines, len(c.Gather.Root.Strands.Cut))
+		assert.Equal(t, "Root 1, second strand", l.Lines[1].What)
+		table, _ := answer.MakeTable(c, "roots")
+		column := func(key string) int {
+			return slices.IndexFunc(table.Columns, func(c answer.Column) bool { return c.Key == key })
+		}
+		groups, sewn, before := 0.0, 0.0, math.Inf(1)
+		for _, r := range table.Rows {
+			n := r.Cells[column("groups")].Value
+			used := n*c.Frame.Lacing.Group + r.Cells[column("sewn")].Value + r.Cells[column("left")].Value
+			assert.InDelta(t, d.RootLength, used, 1e-9, "a strand is used up")
+			assert.LessOrEqual(t, n, before, "those for the lacing first")
+			groups, sewn, before = groups+n, sewn+r.Cells[column("sewn")].Value, n
+		}
+		assert.EqualValues(t, c.Frame.Lacing.Count, groups)
+		assert.InDelta(t, c.Bark.Root.Split, sewn, 1e-9)
 	}
 }
 

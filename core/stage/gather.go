@@ -38,7 +38,7 @@ var gather = Stage{
 		{Key: "gather.dig", text: "Dig roots as thick as a pencil or a little more; add up their length.",
 			Tool: "tape", Basis: known.Published, Pages: "p. 16"},
 		{Key: "gather.split", text: "Peel them, split them in half, coil them and keep them wet.",
-			Counts: "strands", Basis: known.Published, Pages: "pp. 24, 42-43"},
+			Counts: "roots", Basis: known.Published, Pages: "pp. 24, 42-43"},
 		{Key: "gather.cedar",
 			text: "Find or fell cedar; read its clear length and its small end, and split a trial piece.",
 			Tool: "tape, froe", Basis: known.Published, Pages: "pp. 17-18"},

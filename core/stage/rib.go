@@ -27,7 +27,7 @@ var rib = Stage{
 			Tool: "rule", Reads: "ribWidthMid", Counts: "ribs", From: Gunwales, Basis: known.Published, Pages: "pp. 18, 51"},
 		{Key: "rib.bend",
 			text: "Mark the bends; bend two together in boiling water, a little past their shape, and tie them.",
-			Tool: "boiling water", Counts: "ribs", Basis: known.Published, Pages: "pp. 51, 92"},
+			Tool: "boiling water", Counts: "pairs", Basis: known.Published, Pages: "pp. 51, 92"},
 		{Key: "rib.dry", text: "Leave them tied to dry two to four days.",
 			Basis: known.Published, Account: "accounts of builders and a class, 2011 to 2018"},
 		{Key: "rib.inside", text: "Pitch the seams inside and lay strips of bark over them.",

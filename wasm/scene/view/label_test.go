@@ -207,3 +207,24 @@ func runsThrough(op draw.Op, b draw.Box) bool {
 }
 
 func abs(v float64) float64 { return max(v, -v) }
+
+// The legends of the cap stand beside the boat, or in the key, and never on it: in a
+// phone's low picture there is little room.
+func TestCapLegendsOffTheBoat(t *testing.T) {
+	for _, d := range append(design.Starting(), design.Default()) {
+		c := core.Evaluate(d)
+		for _, size := range []draw.Size{{Width: 320, Height: 109, Letter: 16}, {Width: 390, Height: 143, Letter: 16},
+			{Width: 390, Height: 690, Letter: 16}} {
+			for _, only := range []scene.Only{scene.Both, scene.TopOnly} {
+				l := view.Draw(c, scene.View{State: scene.Finished, Only: only}, size)
+				for _, op := range l.Ops {
+					if text, ok := op.(draw.Text); ok && strings.HasPrefix(text.Text, "cap o") && text.Anchor == draw.End {
+						middle := draw.Point{X: text.At.X - draw.Lettered(text.Text, text.Size, false)/2, Y: text.At.Y}
+						part, on := l.Hit(middle, 0)
+						assert.False(t, on, "%q on %s of %s, %v", text.Text, part, d.Name, size)
+					}
+				}
+			}
+		}
+	}
+}

@@ -45,9 +45,11 @@ func (p *pen) topFinished(c core.Canoe, l layout) {
 	}
 	y := c.Design.Beam/2 + 0.6*p.Letter/a.Scale
 	x := labelledAt * h.GunwaleX
+	// Moved along, they would come to lie on the boat, or beside the other view.
 	p.Say(scene.RankExtra, "cap off: lacing and pegs", draw.Faint, draw.Paper,
-		scene.Spot{At: a.At(-x, y), Anchor: draw.End})
-	p.Say(scene.RankExtra, "cap on", draw.Faint, draw.Paper, scene.Spot{At: a.At(-x, -y), Anchor: draw.End})
+		scene.Spot{At: a.At(-x, y), Anchor: draw.End}).Still = true
+	p.Say(scene.RankExtra, "cap on", draw.Faint, draw.Paper,
+		scene.Spot{At: a.At(-x, -y), Anchor: draw.End}).Still = true
 	p.bendLegend(c, a)
 }
 
