@@ -25,7 +25,7 @@ var levels = [][]string{
 	{"core", "core/file"},
 	{"core/sure"},
 	{"core/answer"},
-	{"core/pattern", "core/chart", "core/lines", "core/weigh"},
+	{"core/pattern", "core/chart", "core/lines", "core/weigh", "core/lesson"},
 	{"core/whatif"},
 	{"core/sheet"},
 	{"wasm/scene", "wasm/pipeline"},

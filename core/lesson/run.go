@@ -1,0 +1,263 @@
+package lesson
+
+import (
+	"math"
+	"strconv"
+	"strings"
+
+	"barkwright/core"
+	"barkwright/core/answer"
+	"barkwright/core/bark"
+	"barkwright/core/design"
+	"barkwright/core/geom"
+	"barkwright/core/sure"
+	"barkwright/core/units"
+	"barkwright/core/wood"
+)
+
+// Run is a lesson worked out on a boat, step by step.
+type Run struct {
+	Lesson Lesson
+	// Canoes are the boats of the steps done, the one as opened first. One that cannot be built
+	// is empty, and Faults tells why.
+	Canoes []core.Canoe
+	Faults []*design.Fault
+
+	numbers [][]answer.Number
+	spreads []map[sure.Of]float64
+	memory  geom.FlattenWorkspace
+}
+
+// NewRun is a lesson to be worked out on a boat without faults.
+func NewRun(l Lesson, c core.Canoe) *Run {
+	r := &Run{Lesson: l}
+	r.take(c, nil)
+	return r
+}
+
+// Next does the next step, and reports false once all are done.
+func (r *Run) Next() bool {
+	n := len(r.Canoes) - 1
+	if n == len(r.Lesson.Steps) {
+		return false
+	}
+	c, faults := core.Try(r.Lesson.Steps[n].Apply(r))
+	if len(faults) > 0 {
+		r.take(core.Canoe{}, &faults[0])
+	} else {
+		r.take(c, nil)
+	}
+	return true
+}
+
+// Done tells whether all steps are.
+func (r *Run) Done() bool { return len(r.Canoes) == len(r.Lesson.Steps)+1 }
+
+func (r *Run) take(c core.Canoe, fault *design.Fault) {
+	var numbers []answer.Number
+	if fault == nil {
+		if r.Lesson.lays() {
+			c = c.WithFlat(core.LayFlat(c, bark.ForCurve, nil, &r.memory))
+		}
+		numbers = answer.All(c)
+	}
+	r.Canoes, r.Faults, r.numbers = append(r.Canoes, c), append(r.Faults, fault), append(r.numbers, numbers)
+	r.spreads = append(r.spreads, nil)
+}
+
+// lays tells whether a lesson wants the bark laid flat.
+func (l Lesson) lays() bool {
+	for _, key := range l.Watch {
+		if key == stretch {
+			return true
+		}
+	}
+	return false
+}
+
+// stretch is the result that the bark is laid flat for.
+const stretch = "bark.stretch"
+
+// Number is a result at a step, and whether there is one.
+func (r *Run) Number(key string, step int) (answer.Number, bool) {
+	if step < 0 || step >= len(r.numbers) {
+		return answer.Number{}, false
+	}
+	for _, n := range r.numbers[step] {
+		if n.Key == key {
+			return n, true
+		}
+	}
+	return answer.Number{}, false
+}
+
+// Value is a result at a step in SI: one of the page's, or one of those that only lessons
+// speak of; NaN where there is none.
+func (r *Run) Value(key string, step int) float64 {
+	if step < 0 || step >= len(r.Canoes) || r.Faults[step] != nil {
+		return math.NaN()
+	}
+	if of, ok := aside[key]; ok {
+		return of(r, step)
+	}
+	if p, ok := design.Lookup(key); ok {
+		return p.Get(&r.Canoes[step].Design)
+	}
+	if n, ok := r.Number(key, step); ok && !n.Absent {
+		return n.Value
+	}
+	return math.NaN()
+}
+
+// aside are the results that only lessons speak of.
+var aside map[string]func(*Run, int) float64
+
+func init() {
+	last := func(c *core.Canoe) int { return len(c.Frame.Ribs) - 1 }
+	ribs := func(of func(c *core.Canoe) float64) func(*Run, int) float64 {
+		return func(r *Run, step int) float64 { return of(&r.Canoes[step]) }
+	}
+	aside = map[string]func(*Run, int) float64{
+		"rib.middleRadius": ribs(func(c *core.Canoe) float64 { return c.Frame.Ribs[0].Bend.Radius }),
+		"rib.lastRadius":   ribs(func(c *core.Canoe) float64 { return c.Frame.Ribs[last(c)].Bend.Radius }),
+		"rib.middleLength": ribs(func(c *core.Canoe) float64 { return c.Frame.Ribs[0].Length }),
+		"rib.lastLength":   ribs(func(c *core.Canoe) float64 { return c.Frame.Ribs[last(c)].Length }),
+		"rib.tight": ribs(func(c *core.Canoe) float64 {
+			n := 0
+			for _, rib := range c.Frame.Ribs {
+				if rib.Bend.Verdict == wood.TooTight {
+					n++
+				}
+			}
+			return float64(n)
+		}),
+		// Groups times the root in one, and lacing and seams with their waste.
+		"root.byGroups": func(r *Run, step int) float64 { return r.Value("lacing.groups", step) * r.Value("lacing.group", step) },
+		"root.added": func(r *Run, step int) float64 {
+			return (r.Value("root.gunwales", step) + r.Value("root.seams", step)) * (1 + r.Value("rootWaste", step))
+		},
+		"rib.spread": func(r *Run, step int) float64 { return r.spread(step, sure.Rib) },
+	}
+}
+
+// spread is that of the first figure of a kind, the middle rib's for ribs.
+func (r *Run) spread(step int, of sure.Of) float64 {
+	if r.spreads[step] == nil {
+		s := sure.New(r.Canoes[step])
+		for s.Next() {
+		}
+		r.spreads[step] = map[sure.Of]float64{}
+		for i := len(s.Figures) - 1; i >= 0; i-- {
+			r.spreads[step][s.Figures[i].Of] = s.Figures[i].Spread
+		}
+	}
+	return r.spreads[step][of]
+}
+
+// Outcome is how a claim stands on a boat.
+type Outcome int
+
+// The outcomes.
+const (
+	Holds Outcome = iota
+	// Fails is a claim that is not so on this boat.
+	Fails
+	// NotMade is one that is made on other boats only, or of a boat that cannot be built.
+	NotMade
+)
+
+// Judge says how a claim stands, once all steps are done.
+func (r *Run) Judge(c Claim) Outcome {
+	if c.Where != nil && !c.Where(r) {
+		return NotMade
+	}
+	sum := -c.Least
+	for _, t := range c.Terms {
+		sum += t.A * r.Value(t.Result, t.Step)
+	}
+	switch {
+	case math.IsNaN(sum):
+		return NotMade
+	case sum >= -lastBits:
+		return Holds
+	}
+	return Fails
+}
+
+// lastBits of SI values are not a difference.
+const lastBits = 1e-9
+
+// Fill is a text of the lesson with its slots filled.
+func (r *Run) Fill(text string, s units.System) string {
+	var b strings.Builder
+	for {
+		before, rest, found := strings.Cut(text, "{")
+		b.WriteString(before)
+		if !found {
+			return b.String()
+		}
+		slot, after, _ := strings.Cut(rest, "}")
+		b.WriteString(r.slot(slot, s))
+		text = after
+	}
+}
+
+// slot is what stands in place of a slot.
+func (r *Run) slot(slot string, s units.System) string {
+	if inches, ok := strings.CutSuffix(slot, "in"); ok {
+		if v, err := strconv.ParseFloat(inches, 64); err == nil {
+			return units.SmallLength.Format(v*units.Inch, s)
+		}
+	}
+	key, at, _ := strings.Cut(slot, "@")
+	to, from, two := strings.Cut(at, "-")
+	n, _ := strconv.Atoi(to)
+	if !two {
+		return r.Shown(key, n, s)
+	}
+	m, _ := strconv.Atoi(from)
+	return r.Between(key, n, m, s)
+}
+
+// Shown is a result at a step as it is shown.
+func (r *Run) Shown(key string, step int, s units.System) string {
+	if n, ok := r.Number(key, step); ok {
+		return n.Text(s)
+	}
+	v := r.Value(key, step)
+	if math.IsNaN(v) {
+		return units.NotWorkedOut
+	}
+	if p, ok := design.Lookup(key); ok {
+		return p.Format(v, s)
+	}
+	return kindOf(key).Format(v, s)
+}
+
+// Between is the size of the difference of a result at two steps, of what is shown.
+func (r *Run) Between(key string, to, from int, s units.System) string {
+	a, okA := r.Number(key, from)
+	b, okB := r.Number(key, to)
+	if okA && okB && !a.Absent && !b.Absent {
+		return b.Kind.Amount(b.Shown(b.Value, s)-a.Shown(a.Value, s), s)
+	}
+	k := kindOf(key)
+	if p, ok := design.Lookup(key); ok {
+		k = p.Kind
+	}
+	return k.Amount(k.Shown(r.Value(key, to), s)-k.Shown(r.Value(key, from), s), s)
+}
+
+// kindOf is the kind of a result that only lessons speak of.
+func kindOf(key string) units.Kind {
+	switch key {
+	case "rib.tight":
+		return units.Count
+	case "root.byGroups", "root.added":
+		return units.Run
+	}
+	return units.SmallLength
+}
+
+// up is v rounded up to a step.
+func up(v, step float64) float64 { return math.Ceil(v/step-1e-6) * step }
