@@ -32,11 +32,11 @@ var depth = Lesson{
 		// Half a sixteenth: what shows as the same post.
 		same("with followers held the end post stays", inch/32, at("post.end", 2), at("post.end", 0)),
 		one(claim("it is not stiffer", 0, at("afloat.gm", 0), less("afloat.gm", 1)))),
-	Found: "Freeboard {afloat.freeboard@1-0} more. In return the longest rib is {ribs.longest@1-0} longer, the sheet " +
-		"{bark.width@1-0} wider, the boat {weight.total@1-0} heavier, the end post {post.end@1-0} longer. With the " +
-		"followers held the end post is the same.",
-	Why: "The side is paid twice, port and starboard; the boat sinks a little deeper under its own new weight. Lifted ends are " +
-		"a second decision.",
+	Found: "Freeboard {afloat.freeboard@1-0} more. In return the longest rib is {ribs.longest@1-0} longer, the " +
+		"sheet {bark.width@1-0} wider, the boat {weight.total@1-0} heavier, the end post {post.end@1-0} longer. " +
+		"With the followers held the end post is the same.",
+	Why: "The side is paid twice, port and starboard; the boat sinks a little deeper under its own new weight. " +
+		"Lifted ends are a second decision.",
 	Next:    "Hold the followers and do it again: what do the ends cost by themselves?",
 	Mistake: "Deeper is not steadier: the stiffness falls or stays.",
 	Source:  computed,
@@ -65,11 +65,11 @@ var frame = Lesson{
 		rises("the lower the weight, the stiffer", "afloat.gm", 6, 4, 5),
 		one(claim("kneeling is worth more than {2in} of beam", 0, at("afloat.gm", 4), less("afloat.gm", 6), less("afloat.gm", 7),
 			at("afloat.gm", 4)))),
-	Found: "With the frame at 72, 76 and 80 % the stiffness is {afloat.gm@1}, {afloat.gm@2}, {afloat.gm@3} and the middle rib bends to " +
-		"{rib.middleRadius@1}, {rib.middleRadius@2}, {rib.middleRadius@3}. Kneeling it is {afloat.gm@4}, on the bottom {afloat.gm@5}, on seats " +
-		"{afloat.gm@6}, broader {afloat.gm@7}.",
-	Why: "A wide bottom is steady, but bends ribs sharper and asks for more bark; flaring sides keep spray out and let ribs bend. " +
-		"Weight low counts for more than {2in} of wood.",
+	Found: "With the frame at 72, 76 and 80 % the stiffness is {afloat.gm@1}, {afloat.gm@2}, {afloat.gm@3} and " +
+		"the middle rib bends to {rib.middleRadius@1}, {rib.middleRadius@2}, {rib.middleRadius@3}. Kneeling it " +
+		"is {afloat.gm@4}, on the bottom {afloat.gm@5}, on seats {afloat.gm@6}, broader {afloat.gm@7}.",
+	Why: "A wide bottom is steady, but bends ribs sharper and asks for more bark; flaring sides keep spray out " +
+		"and let ribs bend. Weight low counts for more than {2in} of wood.",
 	Next:    "Put one paddler aboard, alone.",
 	Mistake: "Low cargo does not always steady a boat: the page makes no claim of it.",
 	Source:  computed,
@@ -89,13 +89,14 @@ var rocker = Lesson{
 		falls("the end posts are shorter", "post.end", 1, 2, 3),
 		limited("where the blocks follow the rocker", blocksFollow,
 			same("the middle post stays", 0.01*inch, at("post.middle", 3), at("post.middle", 1)))),
-	Found: "With none, {1.5in} and {3in} it carries {afloat.loadAtSixInches@1}, {afloat.loadAtSixInches@2}, {afloat.loadAtSixInches@3} at " +
-		"{6in} of freeboard, and floats {afloat.freeboard@1-3} lower with the most; the end posts are {post.end@1}, " +
-		"{post.end@2}, {post.end@3}.",
-	Why: "The ends lifted out carry nothing, and there is less height under the gunwale's ends. The blocks lift bark and " +
-		"gunwale together, so the middle post stays.",
+	Found: "With none, {1.5in} and {3in} it carries {afloat.loadAtSixInches@1}, {afloat.loadAtSixInches@2}, " +
+		"{afloat.loadAtSixInches@3} at {6in} of freeboard, and floats {afloat.freeboard@1-3} lower with the " +
+		"most; the end posts are {post.end@1}, {post.end@2}, {post.end@3}.",
+	Why: "The ends lifted out carry nothing, and there is less height under the gunwale's ends. The blocks lift " +
+		"bark and gunwale together, so the middle post stays.",
 	Next:    "Set the blocks under the heels to nothing.",
-	Mistake: "A post stands on the bark, not on the ground. This page does not work out how a boat turns, and says nothing of it.",
+	Mistake: "A post stands on the bark, not on the ground. This page does not work out how a boat turns, and " +
+		"says nothing of it.",
 	Source:  published("ends blocked up, pp. 63, 91; the rest worked out"),
 }
 
@@ -118,9 +119,11 @@ var leave = Lesson{
 			claim("but never by more than twice", -2.05*inch, at("ribs.longest", 2), less("ribs.longest", 1))),
 		rises("the looser the depth, the more is left on", "rib.spread", 3, 4, 5),
 		falls("a half girth that was read leaves less to doubt", "rib.spread", 7, 6)),
-	Found: "{0.5in} of depth either way is {ribs.longest@1-2} of rib. With depth within {0.25in}, {0.5in} and {1in} a middle " +
-		"rib may be off by {rib.spread@3}, {rib.spread@4}, {rib.spread@5}; with the half girth read by {rib.spread@6}.",
-	Why:     "Errors of separate sizes seldom agree, so their squares are added. A rib can be cut again, and not grown.",
+	Found: "{0.5in} of depth either way is {ribs.longest@1-2} of rib. With depth within {0.25in}, {0.5in} and " +
+		"{1in} a middle rib may be off by {rib.spread@3}, {rib.spread@4}, {rib.spread@5}; with the half girth " +
+		"read by {rib.spread@6}.",
+	Why:     "Errors of separate sizes seldom agree, so their squares are added. A rib can be cut again, and not " +
+		"grown.",
 	Next:    "Say that the half girth was read: then which size is the one to watch?",
 	Mistake: "Leaving long everywhere wastes bark and lifts the sheer: posts cut long do.",
 	Source:  published("ribs shortened in fitting, p. 52; the rest worked out"),

@@ -16,12 +16,14 @@ var gores = Lesson{
 			claim("and more than the limit set", 0, at(stretch, 1), less("stretchLimit", 1))),
 		falls("each pair of gores eases it", stretch, 1, 2, 3, 4),
 		rises("and takes root", "root.total", 1, 2, 3, 4)),
-	Found: "With none the bark is stretched by {bark.stretch@1}; with 3, 5 and 7 a side by {bark.stretch@2}, {bark.stretch@3}, " +
-		"{bark.stretch@4}; as the boat stands by {bark.stretch@0}. The gores of the boat as it stands take {root.total@0-1} of root.",
-	Why: "A flat sheet has too much edge for the shorter line of a rail where it turns in and up; a slit lets the edges pass over " +
-		"each other.",
+	Found: "With none the bark is stretched by {bark.stretch@1}; with 3, 5 and 7 a side by {bark.stretch@2}, " +
+		"{bark.stretch@3}, {bark.stretch@4}; as the boat stands by {bark.stretch@0}. The gores of the boat as it " +
+		"stands take {root.total@0-1} of root.",
+	Why: "A flat sheet has too much edge for the shorter line of a rail where it turns in and up; a slit lets " +
+		"the edges pass over each other.",
 	Next:    "Fold a strip of paper round a bowl, then slit its edge.",
-	Mistake: "Gores take edge out, they do not stretch bark. No limit of stretch is published: the limit is this page's guess.",
+	Mistake: "Gores take edge out, they do not stretch bark. No limit of stretch is published: the limit is this " +
+		"page's guess.",
 	Source:  published("slashes, p. 41; the rest worked out"),
 }
 
@@ -35,8 +37,9 @@ var sheet = Lesson{
 	},
 	Watch:  []string{"seams.panels", "seams.total", "root.total", "tree.girth"},
 	Claims: sheetClaims(),
-	Found: "A sheet {40in} wide wants {seams.panels@1} of panel seam, {seams.total@1} in all and {root.total@1} of root. One sheet " +
-		"{sheetWidth@2} wide wants {seams.total@2} and {root.total@2}, and a tree {tree.girth@2} round instead of {tree.girth@1}.",
+	Found: "A sheet {40in} wide wants {seams.panels@1} of panel seam, {seams.total@1} in all and {root.total@1} " +
+		"of root. One sheet {sheetWidth@2} wide wants {seams.total@2} and {root.total@2}, and a tree " +
+		"{tree.girth@2} round instead of {tree.girth@1}.",
 	Why:     "The half girth is largest amidships, unless the ends are high. A narrow tree is paid for in root.",
 	Next:    "Start from the boat with high ends: where is its sheet widest?",
 	Mistake: "A sheet's width over pi is the tree's thickness at the height of the sheet, not at the chest.",

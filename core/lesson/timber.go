@@ -12,9 +12,10 @@ var stem = Lesson{
 	},
 	Watch:  []string{"stem.strain", "stem.laminationThickness", "stem.verdict"},
 	Claims: stemClaims(),
-	Found: "Whole it is strained by {stem.strain@1}: {stem.verdict@1}. In 2, 4 and 8 by {stem.strain@2}, {stem.strain@3}, " +
-		"{stem.strain@4}: {stem.verdict@2}, {stem.verdict@3}, {stem.verdict@4}.",
-	Why:     "The strain is the thickness over twice the radius: half as thick, half the stretch of its face. Six layers are recorded.",
+	Found: "Whole it is strained by {stem.strain@1}: {stem.verdict@1}. In 2, 4 and 8 by {stem.strain@2}, " +
+		"{stem.strain@3}, {stem.strain@4}: {stem.verdict@2}, {stem.verdict@3}, {stem.verdict@4}.",
+	Why:     "The strain is the thickness over twice the radius: half as thick, half the stretch of its face. " +
+		"Six layers are recorded.",
 	Next:    "Raise the stem head and see how many layers it saves.",
 	Mistake: "Layers are lashed and not glued, and spring back one by one; the heel stays solid.",
 	Source:  published("p. 49; the rest worked out"),
@@ -53,8 +54,9 @@ var root = Lesson{
 		one(claim("a turn fewer saves twice what no gores would", 0, at("root.total", 0).times(-1), less("root.total", 1),
 			at("root.total", 2).times(2)),
 			claim("fewer ribs save root too", 1e-6, at("root.total", 0), less("root.total", 3)))),
-	Found: "{lacing.groups@0} groups of {lacing.group@0} are {root.gunwales@0}, the seams {root.seams@0}; with waste {root.total@0}. A turn " +
-		"fewer saves {root.total@0-1}, no gores {root.total@0-2}, 8 ribs fewer {root.total@0-3}.",
+	Found: "{lacing.groups@0} groups of {lacing.group@0} are {root.gunwales@0}, the seams {root.seams@0}; with " +
+		"waste {root.total@0}. A turn fewer saves {root.total@0-1}, no gores {root.total@0-2}, 8 ribs fewer " +
+		"{root.total@0-3}.",
 	Why:     "Each group goes round wood and bark many times, and the edge is laced over its whole length.",
 	Next:    "Set how long your own roots are as dug.",
 	Mistake: "A root dug gives two halves.",
@@ -75,10 +77,10 @@ var endRibs = Lesson{
 			claim("thicker ribs are no easier", 0, at("rib.tight", 2), less("rib.tight", 1)),
 			claim("thicker ribs are no easier", 0, at("rib.tight", 3), less("rib.tight", 2)),
 			claim("the thickest are too tight for more of them", 1, at("rib.tight", 3), less("rib.tight", 1)))),
-	Found: "The middle rib bends to {rib.middleRadius@0}, the last to {rib.lastRadius@0}. At {0.125in}, {0.25in} and {0.375in} thick " +
-		"{rib.tight@1}, {rib.tight@2}, {rib.tight@3} at each end are too tight to bend whole.",
-	Why: "The boat closes to a V there, and the bend is a hand's breadth and less. Thin wood helps; past that a crease is made on " +
-		"purpose.",
+	Found: "The middle rib bends to {rib.middleRadius@0}, the last to {rib.lastRadius@0}. At {0.125in}, {0.25in} " +
+		"and {0.375in} thick {rib.tight@1}, {rib.tight@2}, {rib.tight@3} at each end are too tight to bend whole.",
+	Why: "The boat closes to a V there, and the bend is a hand's breadth and less. Thin wood helps; past that a " +
+		"crease is made on purpose.",
 	Next:    "How thin would the end ribs have to be for all of them to bend whole?",
 	Mistake: "Broken is not failed: the last three were broken in published boats.",
 	Source:  published("p. 104; the rest worked out"),
@@ -100,8 +102,9 @@ var log = Lesson{
 		claim("a thicker trunk never wants more bolts", 0, at("logs.bolts", 0), less("logs.bolts", 4)).
 			where("where the trunk is long enough for every piece", boltsCounted),
 	),
-	Found: "{ribs.count@1}, {ribs.count@0} and {ribs.count@2} ribs want {materials.billets@1}, {materials.billets@0}, " +
-		"{materials.billets@2} billets. All the wood comes out of {logs.bolts@0} bolts, out of {logs.bolts@4} of a trunk {3in} thicker.",
+	Found: "{ribs.count@1}, {ribs.count@0} and {ribs.count@2} ribs want {materials.billets@1}, " +
+		"{materials.billets@0}, {materials.billets@2} billets. All the wood comes out of {logs.bolts@0} bolts, " +
+		"out of {logs.bolts@4} of a trunk {3in} thicker.",
 	Why:     "A billet two ribs thick and two wide gives four; spares come on top by how hard the ribs bend.",
 	Next:    "Set the trunk that you have.",
 	Mistake: "The middle of a log is not rib wood.",
