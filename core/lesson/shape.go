@@ -94,10 +94,10 @@ var rocker = Lesson{
 		"most; the end posts are {post.end@1}, {post.end@2}, {post.end@3}.",
 	Why: "The ends lifted out carry nothing, and there is less height under the gunwale's ends. The blocks lift " +
 		"bark and gunwale together, so the middle post stays.",
-	Next:    "Set the blocks under the heels to nothing.",
+	Next: "Set the blocks under the heels to nothing.",
 	Mistake: "A post stands on the bark, not on the ground. This page does not work out how a boat turns, and " +
 		"says nothing of it.",
-	Source:  published("ends blocked up, pp. 63, 91; the rest worked out"),
+	Source: published("ends blocked up, pp. 63, 91; the rest worked out"),
 }
 
 var leave = Lesson{
@@ -122,7 +122,7 @@ var leave = Lesson{
 	Found: "{0.5in} of depth either way is {ribs.longest@1-2} of rib. With depth within {0.25in}, {0.5in} and " +
 		"{1in} a middle rib may be off by {rib.spread@3}, {rib.spread@4}, {rib.spread@5}; with the half girth " +
 		"read by {rib.spread@6}.",
-	Why:     "Errors of separate sizes seldom agree, so their squares are added. A rib can be cut again, and not " +
+	Why: "Errors of separate sizes seldom agree, so their squares are added. A rib can be cut again, and not " +
 		"grown.",
 	Next:    "Say that the half girth was read: then which size is the one to watch?",
 	Mistake: "Leaving long everywhere wastes bark and lifts the sheer: posts cut long do.",

@@ -21,10 +21,10 @@ var gores = Lesson{
 		"stands take {root.total@0-1} of root.",
 	Why: "A flat sheet has too much edge for the shorter line of a rail where it turns in and up; a slit lets " +
 		"the edges pass over each other.",
-	Next:    "Fold a strip of paper round a bowl, then slit its edge.",
+	Next: "Fold a strip of paper round a bowl, then slit its edge.",
 	Mistake: "Gores take edge out, they do not stretch bark. No limit of stretch is published: the limit is this " +
 		"page's guess.",
-	Source:  published("slashes, p. 41; the rest worked out"),
+	Source: published("slashes, p. 41; the rest worked out"),
 }
 
 var sheet = Lesson{

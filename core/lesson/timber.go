@@ -14,7 +14,7 @@ var stem = Lesson{
 	Claims: stemClaims(),
 	Found: "Whole it is strained by {stem.strain@1}: {stem.verdict@1}. In 2, 4 and 8 by {stem.strain@2}, " +
 		"{stem.strain@3}, {stem.strain@4}: {stem.verdict@2}, {stem.verdict@3}, {stem.verdict@4}.",
-	Why:     "The strain is the thickness over twice the radius: half as thick, half the stretch of its face. " +
+	Why: "The strain is the thickness over twice the radius: half as thick, half the stretch of its face. " +
 		"Six layers are recorded.",
 	Next:    "Raise the stem head and see how many layers it saves.",
 	Mistake: "Layers are lashed and not glued, and spring back one by one; the heel stays solid.",
