@@ -118,3 +118,18 @@ func (p *Plan) meets(practised, learners, days int, pause func() bool) (meets, o
 	}
 	return out.end <= limit, true
 }
+
+// Quick is how many days the same season takes another boat, with few orders tried.
+func (p *Plan) Quick(c Counts, pause func() bool) (days int, ok bool) {
+	return p.quick(&p.Season, c, pause)
+}
+
+// DaysSet is how many days there are from the plan's first to the last one set; it reports
+// false without one, or without dates.
+func (p *Plan) DaysSet() (days int, ok bool) {
+	end, ok := day(p.Season.Days[End])
+	if !ok || !p.Dated {
+		return 0, false
+	}
+	return daysBetween(p.First, end) + 1, true
+}

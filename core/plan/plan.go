@@ -36,9 +36,10 @@ type Plan struct {
 	// Days is how many days it takes by the calendar, Working how many of them are worked.
 	Days, Working int
 	// Low and High bound the days, WorkLow and WorkHigh the working days: the 10th and 90th
-	// of a hundred plans with times drawn from their ranges. HoursLow and HoursHigh bound Sums.
-	Low, High, WorkLow, WorkHigh int
-	HoursLow, HoursHigh          float64
+	// of a hundred plans with times drawn from their ranges. HoursLow and HoursHigh bound Sums,
+	// ShareLow and ShareHigh the share of gathering.
+	Low, High, WorkLow, WorkHigh             int
+	HoursLow, HoursHigh, ShareLow, ShareHigh float64
 	// Practised and Learners are the hands that the plan uses: fewer than there are where
 	// more would not end it sooner.
 	Practised, Learners int

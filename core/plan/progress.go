@@ -14,6 +14,9 @@ type Progress struct {
 	Timed, Worked [Tasks]float64
 }
 
+// Any tells that something is done.
+func (p *Progress) Any() bool { return *p != Progress{} }
+
 const (
 	// trust is the share of a task's units whose time weighs as much as the table's. An
 	// estimate.

@@ -18,12 +18,12 @@ const (
 // the 10th and the 90th of a hundred. The common part goes in equal steps.
 func (p *Plan) ranges(rates *[Tasks]Triangle, pause func() bool) bool {
 	rng := rand.New(rand.NewPCG(drawSeed, drawSeed))
-	var ends, works, hours []float64
+	var ends, works, hours, shares []float64
 	r := newRun(p.net, p.won.crew)
 	for i := range draws {
 		common := normal((float64(i) + 0.5) / draws)
 		minutes := new([Tasks]float64)
-		sum := 0.0
+		sum, gathered := 0.0, 0.0
 		for id := range table {
 			z := math.Sqrt(commonShare)*common + math.Sqrt(1-commonShare)*normal(rng.Float64())
 			minutes[id] = rates[id].quantile(0.5 * math.Erfc(-z/math.Sqrt2))
@@ -32,8 +32,11 @@ func (p *Plan) ranges(rates *[Tasks]Triangle, pause func() bool) bool {
 				h *= p.Season.woods()
 			}
 			sum += h
+			if table[id].Part == Gathering {
+				gathered += h
+			}
 		}
-		hours = append(hours, sum)
+		hours, shares = append(hours, sum), append(shares, gathered/max(sum, done))
 		r.n = p.Season.newNetwork(p.Counts, p.Done, minutes, p.net.clock)
 		if end := r.finish(p.won.rank, p.won.deal, never); end < never {
 			ends = append(ends, float64(p.net.clock.day(end-1)+1))
@@ -44,6 +47,7 @@ func (p *Plan) ranges(rates *[Tasks]Triangle, pause func() bool) bool {
 		}
 	}
 	p.HoursLow, p.HoursHigh = middle(hours)
+	p.ShareLow, p.ShareHigh = middle(shares)
 	low, high := middle(ends)
 	p.Low, p.High = min(whole(low), p.Days), max(whole(high), p.Days)
 	low, high = middle(works)

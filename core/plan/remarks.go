@@ -152,3 +152,21 @@ func hand(n int) string {
 
 // number is a number with at most one place after the point.
 func number(v float64) string { return strings.TrimSuffix(fmt.Sprintf("%.1f", v), ".0") }
+
+// DayWords name a stretch of days of the plan: by dates where there are any.
+func (p *Plan) DayWords(from, to int) string {
+	name := func(d int) string {
+		if p.Dated {
+			return p.Date(d).Format("2 Jan")
+		}
+		return fmt.Sprint(d + 1)
+	}
+	text := name(from)
+	if to != from {
+		text += " to " + name(to)
+	}
+	if !p.Dated {
+		text = "day " + text
+	}
+	return text
+}

@@ -167,9 +167,9 @@ func (n *network) tryAll(crew hands, shakes int, out *found, pause func() bool) 
 			if end := r.finish(rank, deal, out.end); end < out.end {
 				*out = found{crew: crew, rank: rank, deal: deal, end: end}
 			}
-		}
-		if pause != nil && !pause() {
-			return false
+			if pause != nil && !pause() {
+				return false
+			}
 		}
 	}
 	return true

@@ -16,6 +16,7 @@ type Boat struct {
 	notebook      *record.Notebook
 	system        units.System
 	wantsDrawing  bool
+	wantsPlan     bool
 	followed      bool // since the last step
 
 	// of is the design that each piece was last worked out for, where done.
@@ -29,6 +30,9 @@ type Boat struct {
 	makes            core.Canoe // whose Skin has what the sheets on hand make
 	waters           waters
 	rows             []refit.Row
+	outlook          *core.Outlook
+	outlookBefore    *core.Outlook
+	today            string // as the plan was last asked for
 	fitted           fitted
 	memory           geom.FlattenWorkspace
 	task             *task
@@ -53,7 +57,10 @@ func (b *Boat) Take(c core.Canoe) {
 
 // Compare sets the canoe that numbers are compared with.
 func (b *Boat) Compare(c core.Canoe) {
-	b.before = c
+	b.before, b.outlookBefore = c, nil
+	if b.Known(Season) && c.Design == b.canoe.Design {
+		b.outlookBefore = b.outlook
+	}
 	b.dress()
 }
 
@@ -65,10 +72,29 @@ func (b *Boat) Measure(n *record.Notebook, s units.System) {
 	}
 	b.notebook, b.system = n, s
 	b.forget(Beside)
+	b.forget(Season)
 }
 
 // Want says whether the picture is of the bark laid flat.
 func (b *Boat) Want(drawing bool) { b.wantsDrawing = drawing }
+
+// WantPlan says whether the page shows the plan of the work, and which day it is.
+func (b *Boat) WantPlan(shown bool, today string) {
+	b.wantsPlan = shown
+	if today != b.today {
+		b.today = today
+		if b.outlook != nil && b.outlook.Today != "" {
+			b.forget(Season)
+		}
+	}
+}
+
+// Outlook is the plan of the boat in hand as it was last worked out, nil before the first, and
+// whether it is of her as she stands.
+func (b *Boat) Outlook() (o *core.Outlook, known bool) { return b.outlook, b.Known(Season) }
+
+// OutlookBefore is the plan of the boat compared with, nil where it was not known.
+func (b *Boat) OutlookBefore() *core.Outlook { return b.outlookBefore }
 
 // Canoe returns the canoe in hand with all that is known of its bark.
 func (b *Boat) Canoe() core.Canoe { return b.canoe }

@@ -17,6 +17,8 @@ const (
 	Water
 	// Beside is the record stood beside the boat.
 	Beside
+	// Season is the plan of the work, wanted while the page shows it.
+	Season
 	// Curve is the stretch left by each number of gores.
 	Curve
 	// Makes is what the sheets on hand make.
@@ -25,7 +27,7 @@ const (
 )
 
 func (p Piece) String() string {
-	return [...]string{"drawing", "figures", "water", "beside", "curve", "makes"}[p]
+	return [...]string{"drawing", "figures", "water", "beside", "season", "curve", "makes"}[p]
 }
 
 // sameFor tells whether a piece that was worked out for one design holds for another.

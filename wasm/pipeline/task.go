@@ -34,6 +34,8 @@ func (b *Boat) wants(p Piece) bool {
 		return b.wantsDrawing
 	case Beside:
 		return len(b.notebook.Record.Data) > 0
+	case Season:
+		return b.wantsPlan
 	case Makes:
 		return b.canoe.Design.OnHand.Count > 0
 	}
@@ -120,6 +122,8 @@ func (b *Boat) run(p Piece, c core.Canoe, pause func() bool) {
 		b.waters.keep(c.Design, core.OnWater(c))
 	case Beside:
 		b.rows = b.stand(c.Design)
+	case Season:
+		b.plan(c, pause)
 	case Curve:
 		b.draw(c)
 	case Makes:

@@ -5,8 +5,10 @@ import (
 	"barkwright/core/bark"
 	"barkwright/core/design"
 	"barkwright/core/geom"
+	"barkwright/core/lines"
 	"barkwright/core/record"
 	"barkwright/core/refit"
+	"barkwright/core/stage"
 	"barkwright/core/units"
 )
 
@@ -32,6 +34,26 @@ func (b *Boat) draw(c core.Canoe) {
 			return
 		}
 		b.curve = append(b.curve, p)
+	}
+}
+
+// plan plans the work on c. What the log says of a step that goes row by row counts by the
+// rows of its table.
+func (b *Boat) plan(c core.Canoe, pause func() bool) {
+	counts := map[string]string{}
+	for _, st := range stage.All() {
+		for _, step := range st.Steps {
+			counts[step.Key] = step.Counts
+		}
+	}
+	of := func(step string) int {
+		if counts[step] == "" {
+			return 0
+		}
+		return len(lines.Keys(c, counts[step]))
+	}
+	if o, ok := core.PlanWork(c, b.notebook.Planned(), b.notebook.Log, b.today, of, pause); ok {
+		b.outlook = o
 	}
 }
 

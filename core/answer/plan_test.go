@@ -1,0 +1,84 @@
+package answer_test
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"barkwright/core"
+	"barkwright/core/answer"
+	"barkwright/core/design"
+	"barkwright/core/plan"
+	"barkwright/core/tally"
+	"barkwright/core/units"
+)
+
+func outlook(t *testing.T, s plan.Season) *core.Outlook {
+	t.Helper()
+	o, ok := core.PlanWork(core.Evaluate(design.Default()), s, tally.Log{}, "", func(string) int { return 0 }, nil)
+	require.True(t, ok)
+	return o
+}
+
+// The four numbers of the plan have a range, a basis and a source; without a plan they follow.
+func TestPlannedNumbers(t *testing.T) {
+	o := outlook(t, plan.NewSeason())
+	all := answer.Planned(o)
+	var keys []string
+	for _, n := range all {
+		keys = append(keys, n.Key)
+		assert.False(t, n.Absent, n.Key)
+		assert.LessOrEqual(t, n.Low, n.Value, n.Key)
+		assert.GreaterOrEqual(t, n.High, n.Value, n.Key)
+		assert.Less(t, n.Low, n.High, n.Key)
+		assert.NotEmpty(t, n.Cited)
+		assert.NotEmpty(t, n.Working(units.Imperial16))
+	}
+	assert.Equal(t, []string{"plan.days", "plan.hours", "plan.longest", "plan.gatherShare"}, keys)
+	for _, n := range answer.Planned(nil) {
+		assert.True(t, n.NotYet(), n.Key)
+	}
+	s := plan.NewSeason()
+	s.Numbers[plan.Practised] = 0
+	for _, n := range answer.Planned(outlook(t, s)) {
+		assert.True(t, n.Absent)
+		assert.False(t, n.NotYet())
+	}
+}
+
+// The hours by part add up to all of them, a larger boat never takes fewer days, and every
+// day's shifts stand in the list of days.
+func TestPlanTables(t *testing.T) {
+	o := outlook(t, plan.NewSeason())
+	tables := map[string]answer.Table{}
+	for _, table := range answer.PlanTables(o) {
+		require.NotEmpty(t, table.Rows, table.Key)
+		tables[table.Key] = table
+	}
+	shifts := 0
+	for _, j := range o.Jobs {
+		shifts += len(j.Shifts)
+	}
+	assert.Len(t, tables["plan.days"].Rows, shifts)
+	assert.Len(t, tables["plan.tasks"].Rows, len(o.Jobs))
+	require.NotEmpty(t, o.Sizes)
+	for i := range o.Sizes[1:] {
+		assert.Greater(t, o.Sizes[i].Length, o.Sizes[i+1].Length)
+		assert.GreaterOrEqual(t, o.Sizes[i].Days, o.Sizes[i+1].Days)
+	}
+	assert.Nil(t, answer.PlanTables(nil))
+}
+
+// A log with ticks plans what is left from today.
+func TestPlanFromToday(t *testing.T) {
+	c := core.Evaluate(design.Default())
+	log := tally.Log{}.Tick("gather.ask", "", "2026-05-01", true)
+	o, ok := core.PlanWork(c, plan.NewSeason(), log, "2026-05-03", func(string) int { return 0 }, nil)
+	require.True(t, ok)
+	assert.True(t, o.Dated)
+	assert.Equal(t, "2026-05-03", o.First.Format("2006-01-02"))
+	for _, j := range o.Jobs {
+		assert.NotEqual(t, plan.AskLeave, j.Task)
+	}
+}

@@ -1,0 +1,98 @@
+package core
+
+import (
+	"barkwright/core/plan"
+	"barkwright/core/tally"
+	"barkwright/core/units"
+)
+
+// Outlook is the plan of the work on a canoe and what would change it.
+type Outlook struct {
+	plan.Plan
+	// Faults keep the season from being planned; nothing else holds then.
+	Faults []plan.Fault
+	// Today is the day the plan was made on, or empty where nothing hangs on it.
+	Today string
+	// Ways may bring the end forward; Crews are the least that meet the day set, if any is.
+	Ways  []plan.Way
+	Crews []plan.Crew
+	// Sizes are boats of this shape by their length, with the days each takes; a larger one
+	// never sooner.
+	Sizes []Size
+}
+
+// Size is a boat of this shape by its length, m, with the days it takes.
+type Size struct {
+	Length float64
+	Days   int
+}
+
+// shorter is how much shorter a boat is tried among what would help.
+const shorter = 1 * units.Foot
+
+// sizes are the lengths of the table of sizes.
+var sizes = []float64{18 * units.Foot, 16 * units.Foot, 14 * units.Foot, 12 * units.Foot, 10 * units.Foot}
+
+// PlanWork plans the work on the canoe: with what the log says is done, from the season's first
+// day or, once something is done or that day is past, from today. of tells how many rows a
+// step of the log has. It takes longer than a step may: pause is called between slices, and
+// where it returns false no outlook is made.
+func PlanWork(c Canoe, s plan.Season, log tally.Log, today string, of func(step string) int,
+	pause func() bool) (*Outlook, bool) {
+	o := &Outlook{Faults: s.Faults()}
+	if len(o.Faults) > 0 {
+		return o, true
+	}
+	asks := c.Asks()
+	done := s.Read(asks, log, of)
+	first := s.Days[plan.Begin]
+	if first != "" || s.Days[plan.End] != "" || done.Any() {
+		o.Today = today
+		if done.Any() || first != "" && first < today {
+			first = today
+		}
+	}
+	var ok bool
+	if o.Plan, ok = plan.Make(s, asks, done, first, pause); !ok {
+		return nil, false
+	}
+	if o.State != plan.Made {
+		return o, true
+	}
+	var smaller *plan.Counts
+	if k := 1 - shorter/c.Design.Length; k > 0 {
+		if less, faults := Try(c.Design.Scaled(k)); len(faults) == 0 {
+			counts := less.Asks()
+			smaller = &counts
+		}
+	}
+	if o.Ways, ok = o.Plan.Ways(smaller, "a boat 1 ft (30 cm) shorter", pause); !ok {
+		return nil, false
+	}
+	if days, set := o.DaysSet(); set {
+		if o.Crews, ok = o.Plan.Least(days, pause); !ok {
+			return nil, false
+		}
+	}
+	for _, length := range sizes {
+		other, faults := Try(c.Design.Scaled(length / c.Design.Length))
+		if len(faults) > 0 {
+			continue
+		}
+		days, ok := o.Plan.Quick(other.Asks(), pause)
+		if !ok {
+			return nil, false
+		}
+		// A smaller boat's tasks are no longer: the plan of any larger one can be kept for it.
+		if length >= c.Design.Length {
+			days = max(days, o.Days)
+		} else {
+			days = min(days, o.Days)
+		}
+		if n := len(o.Sizes); n > 0 {
+			days = min(days, o.Sizes[n-1].Days)
+		}
+		o.Sizes = append(o.Sizes, Size{length, days})
+	}
+	return o, true
+}
