@@ -115,6 +115,6 @@ ratio reaches ready rest rests ride rise rough round rule same saves seam seams 
 short side-panel sit six size slender small smooth so spares speed split sprung square stand standing state
 stiffness stitches stop strain strip strips take taken tape temperature than that the their them theory there
 these they thickness thins third this through thumb tightest timber times tip tips too top tree trees trial
-trimmed trunk twice under up upright usual verdict volume walking wanting waste wasted water waves weight were
+trimmed trunk twice two under up upright usual verdict volume walking wanting waste wasted water waves weight were
 what when where which whole wide wider width will with within without wood would
 `
