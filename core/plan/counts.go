@@ -1,10 +1,10 @@
 package plan
 
-// Counts is how many units of each task a boat asks for, and what of her decides which
+// Counts is how many units of each task a boat asks for, and what of it decides which
 // task comes first.
 type Counts struct {
 	Units [Tasks]float64
-	// OnGunwales tells that she is built on her gunwales: the thwarts are in before the
+	// OnGunwales tells that it is built on its gunwales: the thwarts are in before the
 	// bark is laid, and no frame is made.
 	OnGunwales bool
 }

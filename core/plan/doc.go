@@ -2,7 +2,7 @@
 // a plan of who does what on which day, the longest chain of tasks, how long each may wait,
 // a range, and what would bring the end forward.
 //
-// It knows nothing of a boat but how much of each task she asks for (Counts). A date comes
+// It knows nothing of a boat but how much of each task it asks for (Counts). A date comes
 // from the caller; the package reads no clock. Times are in hours, counts in each task's
 // own unit, SI.
 //

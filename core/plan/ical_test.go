@@ -83,7 +83,7 @@ var hostile = []string{
 	"BEGIN:VEVENT", "🛶" + strings.Repeat("x", 60) + "🛶", `\`, ";", ",", ":", `"`, " leading", "tab\there",
 }
 
-// Whatever a boat is called, the calendar reads back with her name and nothing beside it: no
+// Whatever a boat is called, the calendar reads back with its name and nothing beside it: no
 // alarm, no note, no address.
 func TestCalendarReadsBack(t *testing.T) {
 	s, c := fromGathered(2, 0), asks(nil)

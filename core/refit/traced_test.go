@@ -178,7 +178,7 @@ func seenFrom(away, angle float64) func(geom.Vec2) geom.Vec2 {
 	}
 }
 
-// photograph is one of a boat's side, with a rectangle of 2 m by 0.4 m in her middle plane.
+// photograph is one of a boat's side, with a rectangle of 2 m by 0.4 m in its middle plane.
 func photograph(t *testing.T, d design.Design, seed uint64, sort record.Sort, lens func(geom.Vec2) geom.Vec2) *plan {
 	p := &plan{T: t, hull: hull.New(d), r: rand.New(rand.NewPCG(17, seed)), scale: 1700 / d.Length, shrunk: 1, bow: 1,
 		lens: lens}

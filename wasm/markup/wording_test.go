@@ -1,7 +1,6 @@
 package markup_test
 
 import (
-	"io/fs"
 	"os"
 	"path/filepath"
 	"regexp"
@@ -80,21 +79,5 @@ func TestOneWordForOneThing(t *testing.T) {
 	for _, c := range wood.AllConditions() {
 		guide := c.Guide()
 		look(c.String(), guide.Uncertainty+" "+guide.SafeBasis+" "+guide.LimitBasis)
-	}
-}
-
-// Comments too say it of the boat.
-func TestCommentsSayItOfTheBoat(t *testing.T) {
-	she := regexp.MustCompile(`//.*\b([Ss]he|[Hh]ers?)\b`)
-	for _, part := range []string{"core", "wasm", "web"} {
-		err := filepath.WalkDir(filepath.Join("..", "..", part), func(name string, _ fs.DirEntry, err error) error {
-			if err != nil || filepath.Ext(name) != ".go" {
-				return err
-			}
-			text, err := os.ReadFile(name)
-			assert.Empty(t, she.FindString(string(text)), name)
-			return err
-		})
-		require.NoError(t, err)
 	}
 }
