@@ -37,6 +37,19 @@ func (p *pen) ends(c core.Canoe, l layout) {
 	p.span(l.side, l.chainY, h.HeelX, end, "heel", 0)
 }
 
+// afterHalf measures something from the middle to its after end, in the row over the view.
+func (p *pen) afterHalf(l layout, end float64, text string) {
+	if l.spacingY == 0 {
+		return
+	}
+	from, to := l.top.At(-end, 0), l.top.At(0, 0)
+	from.Y, to.Y = l.spacingY, l.spacingY
+	p.Line(draw.Faint, scene.HairWidth, draw.Point{X: from.X, Y: from.Y - 3}, draw.Point{X: from.X, Y: from.Y + 4})
+	n := p.Say(scene.RankPart, text, draw.Ink, draw.Paper, scene.SpotAt((from.X+to.X)/2, l.spacingY, draw.Middle))
+	n.With = p.Arrows(from, to)
+	n.Lead = &draw.Point{X: (from.X + to.X) / 2, Y: l.spacingY}
+}
+
 // span is a dimension line in a row at y between two places along the boat, with fine lines
 // down to it from a height of the drawing.
 func (p *pen) span(a scene.Plate, y, from, to float64, name string, height float64) {

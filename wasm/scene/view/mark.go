@@ -92,10 +92,12 @@ func (p *pen) topTitle(c core.Canoe, l layout) {
 		p.beamOnBed(c, a)
 		p.frameWidth(c, a)
 		p.goreSpacing(c, l)
+		p.afterHalf(l, c.Hull.FrameEnd(), "half the frame "+units.Length.Format(c.Hull.FrameEnd(), p.View.System))
 		return
 	}
 	p.beam(c, a)
 	p.thwartMeasures(c, l)
+	p.afterHalf(l, c.Hull.GunwaleX, "half the gunwale, along it "+units.Length.Format(c.Frame.Gunwales.Run, p.View.System))
 	p.ribNumbers(c, l)
 }
 
@@ -105,7 +107,7 @@ func (p *pen) beam(c core.Canoe, a scene.Plate) {
 	half := c.Design.Beam / 2
 	low, high := a.At(0, -half), a.At(0, half)
 	text := "beam " + units.Length.Format(2*half, p.View.System)
-	if frame.ThwartWidth*a.Scale < 1.1*p.Letter {
+	if frame.ThwartWidth*a.Scale < 1.9*p.Letter {
 		beside := a.At(-0.5*c.Frame.Thwarts[1].X, 0.35*half)
 		n := p.Say(scene.RankMain, text, draw.Ink, draw.Cedar, scene.Spot{At: beside, Anchor: draw.Middle})
 		n.Text.Bold = true
