@@ -111,7 +111,7 @@ func joinCheck(c core.Canoe) Warning {
 	case l.Gap < bark.Hand-1e-6:
 		w.State, w.Word = Near, "too near a gore"
 		w.Text = working("the nearest stands # off a gore or another joint, and the bark between may tear out; a "+
-			"sheet some inches longer would let it stand clear", small(l.Gap))
+			"sheet a little longer would let it stand clear", small(l.Gap))
 	}
 	return w
 }

@@ -119,28 +119,6 @@ func stakesTable(c core.Canoe) Table {
 	).parts(StakePart)
 }
 
-// offsetStations is how many spaces the table of offsets divides half the boat into.
-const offsetStations = 12
-
-func offsetsTable(c core.Canoe) Table {
-	h := c.Hull
-	t := Table{
-		Key: "offsets", Title: "Offsets: heights and breadths along the boat", Home: stage.Choose,
-		Note: "Heights over the outside of the bark on the bottom amidships; breadths are half ones from the " +
-			"centre line.",
-	}
-	return fill(t, spread(min(h.GunwaleX, h.HeelX), offsetStations),
-		col("station", "From amidships", units.Length, num),
-		col("gunwale", "Inside the gunwale", units.Length, func(x float64) Cell { return num(h.HalfBeam(x)) }),
-		col("bark", "Bark at the edge", units.Length, func(x float64) Cell { return num(h.SkinHalfBreadth(x)) }),
-		col("turn", "Turn line", units.Length, func(x float64) Cell { return num(h.Turn(x)) }),
-		col("frame", "Building frame", units.Length, func(x float64) Cell { return num(h.FrameHalfBreadth(x)) }),
-		col("sheer", "Top of inwale", units.Length, func(x float64) Cell { return num(h.Sheer(x)) }),
-		col("bottom", "Bottom", units.Length, func(x float64) Cell { return num(h.Bottom(x)) }),
-		col("girth", "Half girth", units.Length, func(x float64) Cell { return num(h.Section(x).HalfGirth()) }),
-	)
-}
-
 // spread is the ends of n equal spaces from amidships to end.
 func spread(end float64, n int) []float64 {
 	out := make([]float64, n+1)

@@ -30,6 +30,12 @@ func ordinal[T any](key, label string, from int) column[T] {
 	return column[T]{Column: Column{Key: key, Label: label, Kind: units.Count}, from: from}
 }
 
+// lofted shows a column as tables of offsets do.
+func (c column[T]) lofted() column[T] {
+	c.Lofted = true
+	return c
+}
+
 // screenOnly keeps a column off paper.
 func (c column[T]) screenOnly() column[T] {
 	c.ScreenOnly = true

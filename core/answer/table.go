@@ -23,6 +23,8 @@ type Table struct {
 type Column struct {
 	Key, Label string
 	Kind       units.Kind
+	// Lofted shows feet, inches and eighths as tables of offsets do.
+	Lofted bool
 	// ScreenOnly tells that paper has no room for it.
 	ScreenOnly bool
 }
@@ -83,6 +85,9 @@ type Cell struct {
 func (c Column) Format(cell Cell, s units.System) string {
 	if cell.Text != "" {
 		return cell.Text
+	}
+	if c.Lofted && s != units.Metric {
+		return units.Eighths(cell.Value)
 	}
 	return c.Kind.Format(c.Rounded(cell, s), s)
 }

@@ -41,6 +41,8 @@ type Boat struct {
 	GreatestBeam       float64
 	BeamFull, BeamFine float64
 	Depth              float64
+	// Stations is in how many equal spaces the table of offsets divides half the boat.
+	Stations int
 }
 
 // Sheer is the rise of the gunwales and of the bottom toward the ends.

@@ -14,6 +14,7 @@ var choose = Stage{
 		{"Aboard", []string{"paddlerMass", "posture", "stature", "seatHeight", "cargo", "cargoHeight", "cargoPosition"}},
 		{"How close you work", []string{"tolLength", "tolBeam", "tolDepth", "tolFrame", "tolEnds", "tolBed", "tolBark", "tolWood",
 			"girthKnown"}},
+		{"Table of offsets", []string{"stations"}},
 	},
 	Chips:    []string{"endHeight", "sheetWidth", "ribs"},
 	Look:     Finished,

@@ -53,6 +53,20 @@ func (f fraction) marked() string {
 	return text
 }
 
+// Eighths is a length in feet, inches and eighths of an inch with hyphens between, as tables of
+// offsets have it: 1-6-3 is 1 foot 6 and three eighths inches. Less than nothing has a minus.
+func Eighths(metres float64) string {
+	if !Shows(metres) {
+		return NotWorkedOut
+	}
+	n, sign := steps(metres, 8), ""
+	if n < 0 {
+		n, sign = -n, "−"
+	}
+	const inFoot = 8 * inchesInFoot
+	return sign + whole(n/inFoot) + "-" + whole(n%inFoot/8) + "-" + whole(n%8)
+}
+
 // worded returns 15 ft 3 1/2 in, as the echo of an entry says it.
 func (f fraction) worded() string {
 	text := f.inchText(f.showFeet) + " in"

@@ -1,6 +1,7 @@
 package units_test
 
 import (
+	"math"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -20,4 +21,12 @@ func TestTrimmed(t *testing.T) {
 	} {
 		assert.Equal(t, c.want, units.Trimmed(c.x, c.places), "%v to %d", c.x, c.places)
 	}
+}
+
+// Feet, inches and eighths of an inch, carried through: 11 15/16 in is a foot.
+func TestEighths(t *testing.T) {
+	for inches, want := range map[float64]string{0: "0-0-0", 18.375: "1-6-3", 11.9375: "1-0-0", 192: "16-0-0", -2.25: "−0-2-2"} {
+		assert.Equal(t, want, units.Eighths(inches*units.Inch))
+	}
+	assert.Equal(t, units.NotWorkedOut, units.Eighths(math.NaN()))
 }

@@ -90,7 +90,7 @@ func (b *Boat) WantPlan(shown bool, today string) {
 }
 
 // Outlook is the plan of the boat in hand as it was last worked out, nil before the first, and
-// whether it is of her as she stands.
+// whether it is of the boat as it stands.
 func (b *Boat) Outlook() (o *core.Outlook, known bool) { return b.outlook, b.Known(Season) }
 
 // OutlookBefore is the plan of the boat compared with, nil where it was not known.

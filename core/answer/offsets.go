@@ -1,0 +1,71 @@
+package answer
+
+import (
+	"math"
+
+	"barkwright/core"
+	"barkwright/core/hull"
+	"barkwright/core/stage"
+	"barkwright/core/units"
+)
+
+// mostLevels is the largest number of water lines whose half breadths the table of offsets gives.
+const mostLevels = 6
+
+// levelSteps are how far apart the water lines stand, m.
+var levelSteps = []float64{units.Inch, 2 * units.Inch, 3 * units.Inch, 4 * units.Inch, 6 * units.Inch}
+
+// levels are the water lines of the table of offsets: heights over the bottom amidships under the
+// sheer there, in round inches, m.
+func levels(h *hull.Hull) []float64 {
+	sheer := h.Sheer(0)
+	for _, step := range levelSteps {
+		if n := int(math.Ceil(sheer/step)) - 1; n <= mostLevels {
+			out := make([]float64, n)
+			for i := range out {
+				out[i] = step * float64(i+1)
+			}
+			return out
+		}
+	}
+	return nil
+}
+
+func offsetsTable(c core.Canoe) Table {
+	h := c.Hull
+	t := Table{
+		Key: "offsets", Title: "Offsets: heights and half breadths along the boat", Home: stage.Choose, OnPaper: true,
+		Note: "To the outside of the bark. Heights are over the bottom amidships, half breadths from the centre line; the " +
+			"same aft and to starboard. 1-6-3 is 1 ft 6 3/8 in (467 mm), in eighths. Water lines are level " +
+			"with the bottom amidships and " + units.SmallLength.Both(levels(h)[0]) + " apart; a dash stands where the " +
+			"bark does not reach one. The number of stations is yours to set.",
+	}
+	offset := func(key, label string, of func(float64) float64) column[float64] {
+		return col(key, label, units.Length, func(x float64) Cell { return num(of(x)) }).lofted()
+	}
+	columns := []column[float64]{
+		ordinal[float64]("number", "Station", 0),
+		offset("station", "From amidships", func(x float64) float64 { return x }),
+		offset("sheer", "Height, top of inwale", h.Sheer),
+		offset("bottom", "Height, bottom", h.Bottom),
+		offset("bark", "Half breadth at the edge", h.SkinHalfBreadth),
+	}
+	for i, z := range levels(h) {
+		key := "level" + units.Count.Format(float64(i+1), units.Metric)
+		columns = append(columns, col(key, "Half breadth, water line "+units.Count.Format(float64(i+1), units.Metric), units.Length, func(x float64) Cell {
+			if z <= h.Bottom(x) || z >= h.Sheer(x) {
+				return dash
+			}
+			return num(h.Section(x).HalfBreadthAt(z))
+		}).lofted())
+	}
+	for _, more := range []column[float64]{
+		offset("gunwale", "Half breadth inside the gunwale", h.HalfBeam),
+		offset("turn", "Half breadth, turn line", h.Turn),
+		offset("frame", "Half breadth, building frame", h.FrameHalfBreadth),
+		offset("girth", "Half girth", func(x float64) float64 { return h.Section(x).HalfGirth() }),
+	} {
+		columns = append(columns, more.screenOnly())
+	}
+	return fill(t, spread(min(h.GunwaleX, h.HeelX), c.Design.Stations), columns...)
+}
