@@ -31,6 +31,8 @@ type boatJSON struct {
 	Tracing *tracingJSON `json:"tracing,omitempty"`
 	// Season is the crew, the days and the times that its plan is made with.
 	Season *seasonJSON `json:"season,omitempty"`
+	// Held is the boat that this one is held against; its name is what it is held by.
+	Held *boatJSON `json:"held,omitempty"`
 	// Built is the boat as it last could be built.
 	Built *boatJSON `json:"built,omitempty"`
 }
@@ -68,6 +70,11 @@ func write(b Boat) boatJSON {
 	j.Record, j.Readings = writeRecord(b.Notebook), writeData(b.Notebook.Readings)
 	j.Tally, j.Tracing = writeTally(b.Notebook.Log), writeTracing(b.Notebook.Tracing)
 	j.Season = writeSeason(b.Notebook.Season)
+	if b.Held != nil {
+		held := writeDesign(b.Held.Design)
+		held.Name, held.Notes = b.Held.Name, ""
+		j.Held = &held
+	}
 	if b.Built != nil {
 		built := writeDesign(*b.Built)
 		j.Built = &built
@@ -110,6 +117,14 @@ func (j boatJSON) read(version int) (Boat, error) {
 			return Boat{}, err
 		}
 		b.Built = &built
+	}
+	if j.Held != nil {
+		held, _, err := j.Held.design(version)
+		if err != nil {
+			return Boat{}, err
+		}
+		b.Held = &Held{Name: held.Name, Design: held}
+		b.Held.Design.Name = ""
 	}
 	b.Notebook, err = j.notebook()
 	return b, err

@@ -24,9 +24,18 @@ type Boat struct {
 	// Built is this boat as it last could be built, where the design as it stands cannot
 	// be; nil where it can, or where none could be so far. Its notes are left out.
 	Built *design.Design
+	// Held is the boat that this one is held against, nil for none.
+	Held *Held
 	// Moved lists the numbers that stand elsewhere than when an older page wrote the boat.
 	// It is not written.
 	Moved []design.Move
+}
+
+// Held is a boat that another is held against: its design, without notes, and the name that
+// it is held by.
+type Held struct {
+	Name   string
+	Design design.Design
 }
 
 // Format and Version open every file. A change that an older page would misread

@@ -119,12 +119,17 @@ func schema() object {
 		},
 	}
 	properties := one["properties"].(object)
-	properties["built"] = object{
-		"description": "The boat as it last could be built, where it cannot be as it stands.",
-		"type":        "object", "additionalProperties": false, "required": one["required"],
-		"properties": object{"name": properties["name"], "notes": properties["notes"], "set": properties["set"],
-			"sheets": properties["sheets"], "corrections": properties["corrections"],
-			"values": object{"description": "As those of the design.", "type": "object"}},
+	for key, what := range map[string]string{
+		"built": "The boat as it last could be built, where it cannot be as it stands.",
+		"held":  "The boat that this one is held against; its name is what it is held by.",
+	} {
+		properties[key] = object{
+			"description": what,
+			"type":        "object", "additionalProperties": false, "required": one["required"],
+			"properties": object{"name": properties["name"], "notes": properties["notes"], "set": properties["set"],
+				"sheets": properties["sheets"], "corrections": properties["corrections"],
+				"values": object{"description": "As those of the design.", "type": "object"}},
+		}
 	}
 	return object{
 		"$schema": "https://json-schema.org/draft/2020-12/schema",

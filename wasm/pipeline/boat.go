@@ -13,6 +13,10 @@ import (
 // Boat is the boat in hand, the one it is compared with and its record.
 type Boat struct {
 	canoe, before core.Canoe
+	held          core.Canoe // where holds
+	heldFlat      bark.Flat
+	heldWater     *core.Water
+	holds         bool
 	notebook      *record.Notebook
 	system        units.System
 	wantsDrawing  bool
@@ -49,7 +53,7 @@ func (b *Boat) Take(c core.Canoe) {
 	c.Skin = nil
 	b.canoe = c
 	b.failed = [pieces]bool{}
-	if b.task != nil && !b.task.piece.sameFor(b.task.of, c.Design) {
+	if b.task != nil && b.task.piece != Held && !b.task.piece.sameFor(b.task.of, c.Design) {
 		b.cut()
 	}
 	b.dress()
@@ -113,9 +117,9 @@ func (b *Boat) Drawing() *bark.Flat {
 // Water returns the boat on the water, and whether it is known.
 func (b *Boat) Water() (core.Water, bool) { return b.waters.of(b.canoe.Design) }
 
-// WaterBefore returns the boat compared with on the water. It was in hand before, so
-// that it is known but after a long time or a fault.
-func (b *Boat) WaterBefore() core.Water {
+// waterBefore returns the boat before the control in hand was taken up, on the water. It was in
+// hand then, so that it is known but after a long time or a fault.
+func (b *Boat) waterBefore() core.Water {
 	w, ok := b.waters.of(b.before.Design)
 	if !ok {
 		w = core.OnWater(b.before)
@@ -132,6 +136,9 @@ func (b *Boat) Known(p Piece) bool {
 	if p == Water {
 		_, ok := b.Water()
 		return ok
+	}
+	if p == Held {
+		return b.holds && b.held.Skin != nil
 	}
 	return b.done[p] && p.sameFor(b.of[p], b.canoe.Design)
 }
@@ -156,6 +163,9 @@ func (b *Boat) dress() {
 		if s.Makes == nil && b.Known(Makes) {
 			b.canoe = b.canoe.WithOutcomes(b.makes)
 		}
+	}
+	if b.holds && b.held.Skin == nil && b.canoe.Skin != nil && core.SameSkin(b.held.Design, b.canoe.Design) {
+		b.held = b.held.WithFlat(b.canoe.Skin.Flat)
 	}
 	if b.before.Skin == nil && b.canoe.Skin != nil && core.SameSkin(b.before.Design, b.canoe.Design) {
 		b.before = b.before.WithFlat(b.figures)

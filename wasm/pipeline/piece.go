@@ -23,17 +23,19 @@ const (
 	Curve
 	// Makes is what the sheets on hand make.
 	Makes
+	// Held is the bark of the boat that is held, laid flat for the figures.
+	Held
 	pieces
 )
 
 func (p Piece) String() string {
-	return [...]string{"drawing", "figures", "water", "beside", "season", "curve", "makes"}[p]
+	return [...]string{"drawing", "figures", "water", "beside", "season", "curve", "makes", "held"}[p]
 }
 
 // sameFor tells whether a piece that was worked out for one design holds for another.
 func (p Piece) sameFor(a, b design.Design) bool {
 	switch p {
-	case Drawing, Figures, Curve:
+	case Drawing, Figures, Curve, Held:
 		return core.SameSkin(a, b)
 	case Makes:
 		return core.SameSkin(a, b) && a.Panels == b.Panels && a.PanelLap == b.PanelLap

@@ -38,6 +38,8 @@ func (b *Boat) wants(p Piece) bool {
 		return b.wantsPlan
 	case Makes:
 		return b.canoe.Design.OnHand.Count > 0
+	case Held:
+		return b.holds && b.held.Skin == nil
 	}
 	return true
 }
@@ -70,6 +72,9 @@ func (b *Boat) Next() (p Piece, finished, worked bool) {
 	}
 	b.task = nil
 	b.of[p], b.done[p] = t.of, true
+	if p == Held {
+		b.held = b.held.WithFlat(b.heldFlat)
+	}
 	b.dress()
 	return p, true, true
 }
@@ -104,6 +109,9 @@ func (b *Boat) cut() {
 // is cut off leaves nothing, but for the points of the curve that stand.
 func (b *Boat) start(p Piece) {
 	c := b.canoe
+	if p == Held {
+		c = b.held
+	}
 	resume, stop := iter.Pull(func(yield func(struct{}) bool) {
 		b.run(p, c, func() bool { return yield(struct{}{}) })
 	})
@@ -128,5 +136,7 @@ func (b *Boat) run(p Piece, c core.Canoe, pause func() bool) {
 		b.draw(c)
 	case Makes:
 		b.makes = c.WithMakes()
+	case Held:
+		b.lay(&b.heldFlat, c, bark.ForFigures)
 	}
 }

@@ -37,6 +37,7 @@ type asKept struct {
 	state
 	typed map[string]string
 	built design.Design
+	held  *Holding
 }
 
 // NewShelf lists what is kept. Nothing is in hand yet.

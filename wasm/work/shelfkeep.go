@@ -12,7 +12,7 @@ import (
 
 // asKept returns what is to be kept of the work now.
 func (w *Work) asKept() *asKept {
-	a := &asKept{state: w.state(), typed: w.Typed}
+	a := &asKept{state: w.state(), typed: w.Typed, held: w.held}
 	if built := w.Boat().Built; built != nil {
 		a.built = *built
 	}
@@ -20,7 +20,7 @@ func (w *Work) asKept() *asKept {
 }
 
 func (a *asKept) same(b *asKept) bool {
-	return a != nil && a.state == b.state && a.built == b.built && maps.Equal(a.typed, b.typed)
+	return a != nil && a.state == b.state && a.built == b.built && a.held == b.held && maps.Equal(a.typed, b.typed)
 }
 
 // Kept is the result of keeping.

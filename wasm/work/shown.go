@@ -25,12 +25,14 @@ type Numbers struct {
 
 	before []answer.Number
 	of     design.Design
+	laid   bool // whether its bark was laid flat
 }
 
 // Update brings every result up to date and returns them.
 func (n *Numbers) Update(w *Work) []Shown {
-	if d := w.Before().Design; n.before == nil || d != n.of {
-		n.before, n.of = answer.All(w.Before()), d
+	against := w.Against()
+	if laid := against.Skin != nil; n.before == nil || against.Design != n.of || laid != n.laid {
+		n.before, n.of, n.laid = answer.All(against), against.Design, laid
 	}
 	n.Shown = w.beside(answer.All(w.Canoe()), n.before)
 	return n.Shown
@@ -43,7 +45,7 @@ func (w *Work) Water() []Shown {
 		return nil
 	}
 	now, _ := known.Water()
-	return w.beside(answer.Water(w.Canoe(), now), answer.Water(w.Before(), known.WaterBefore()))
+	return w.beside(answer.Water(w.Canoe(), now), answer.Water(w.Against(), known.WaterAgainst()))
 }
 
 // beside returns results with their changes from others of the same keys.

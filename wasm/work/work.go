@@ -34,7 +34,8 @@ type Work struct {
 	boat       *pipeline.Boat
 	hand       string // the key of the control in hand
 	start      state
-	undo, redo []state
+	undo, redo []change
+	holding
 }
 
 // state is everything that one step of undo restores.
@@ -43,18 +44,28 @@ type state struct {
 	notebook *record.Notebook
 }
 
+// change is one step of undo. One of what is held leaves the boat as it is.
+type change struct {
+	state
+	held    *Holding
+	holding bool
+}
+
 // mostUndo bounds the changes remembered. Apart from notes each takes less than a
 // kilobyte.
 const mostUndo = 200
 
 // New returns work on a design without faults.
 func New(d design.Design, s units.System) *Work {
-	return &Work{System: s, Entered: d, Notebook: &record.Notebook{}, boat: pipeline.New(core.Evaluate(d), s)}
+	w := &Work{System: s, Entered: d, Notebook: &record.Notebook{}, boat: pipeline.New(core.Evaluate(d), s)}
+	w.opened = d
+	return w
 }
 
 // Open returns work on a boat as it was kept, with its faults.
 func Open(b file.Boat, s units.System) *Work {
 	w := &Work{System: s, Notebook: &b.Notebook, None: true, Moved: b.Moved}
+	w.opened = b.Design
 	w.enter(b.Design)
 	if w.None && b.Built != nil {
 		if c, faults := core.Try(*b.Built); len(faults) == 0 {
@@ -63,6 +74,9 @@ func Open(b file.Boat, s units.System) *Work {
 	}
 	if w.None {
 		w.boat = pipeline.New(core.Evaluate(design.Default()), s)
+	}
+	if b.Held != nil {
+		w.setHeld(&Holding{Name: b.Held.Name, Design: b.Held.Design})
 	}
 	return w
 }
@@ -74,6 +88,9 @@ func (w *Work) Boat() file.Boat {
 		built := w.Canoe().Design
 		built.Notes = ""
 		b.Built = &built
+	}
+	if w.held != nil {
+		b.Held = &file.Held{Name: w.held.Name, Design: w.held.Design}
 	}
 	return b
 }
@@ -101,6 +118,7 @@ func (w *Work) TakeUp(key string) {
 		return
 	}
 	w.Commit()
+	w.takenUp(key)
 	w.hand, w.start = key, w.state()
 	w.boat.Compare(w.Canoe())
 }
@@ -142,6 +160,7 @@ func (s Snapshot) Restore() {
 	s.of.hand = ""
 	s.of.boat = pipeline.New(s.canoe, s.was.System)
 	s.of.boat.Compare(s.before)
+	s.of.setHeld(s.was.held)
 }
 
 // Cancel undoes what the control in hand has changed, as if it had not been taken up.
@@ -155,8 +174,10 @@ func (w *Work) Cancel() {
 
 func (w *Work) state() state { return state{w.Entered, w.Notebook} }
 
-func (w *Work) remember(s state) {
-	w.undo = append(w.undo, s)
+func (w *Work) remember(s state) { w.rememberChange(change{state: s}) }
+
+func (w *Work) rememberChange(c change) {
+	w.undo = append(w.undo, c)
 	if len(w.undo) > mostUndo {
 		w.undo = w.undo[len(w.undo)-mostUndo:]
 	}
@@ -242,14 +263,18 @@ func (w *Work) CanRedo() bool { return len(w.redo) > 0 && !w.changing() }
 // changing reports whether the control in hand has changed anything.
 func (w *Work) changing() bool { return w.hand != "" && w.state() != w.start }
 
-func (w *Work) swap(from, to *[]state) bool {
+func (w *Work) swap(from, to *[]change) bool {
 	n := len(*from)
 	if n == 0 {
 		return false
 	}
-	*to = append(*to, w.state())
 	s := (*from)[n-1]
 	*from = (*from)[:n-1]
+	*to = append(*to, change{w.state(), w.held, s.holding})
+	if s.holding {
+		w.setHeld(s.held)
+		return true
+	}
 	w.boat.Compare(w.Canoe())
 	w.Notebook = s.notebook
 	w.enter(s.design)
@@ -273,6 +298,7 @@ func (w *Work) enter(d design.Design) {
 	}
 	if w.None {
 		w.boat, w.None = pipeline.New(c, w.System), false
+		w.setHeld(w.held)
 		return
 	}
 	w.boat.Take(c)
