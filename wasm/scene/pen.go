@@ -119,6 +119,7 @@ func (p *Pen) Hatch(r draw.Role, spacing, width, angle float64, points []draw.Po
 var (
 	ShortDash  = []float64{4, 3}
 	LongDash   = []float64{9, 4}
+	HeldDash   = []float64{6, 2}
 	SheetDash  = []float64{7, 2, 2, 2}
 	CentreDash = []float64{14, 3, 2, 3}
 )

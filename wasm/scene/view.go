@@ -150,6 +150,9 @@ type View struct {
 	// Ghost is the boat as it was when the slider was taken up, or nil. While it is set the
 	// scale stays the same, so that the boat is seen to move.
 	Ghost *core.Canoe
+	// Held is the boat that this one is held against, or nil. Its outlines are drawn dashed over
+	// the boat, and the picture is laid out for both.
+	Held *core.Canoe
 	// Load is the water line of the finished boat, or nil.
 	Load *Load
 	// Measured lists what a record says of the boat, drawn over both views, or is nil.

@@ -38,6 +38,7 @@ func (p *pen) laid(c core.Canoe) {
 		p.flatEdges(c, piece, a)
 	}
 	p.frameOver(c, a)
+	p.heldOver(a)
 	p.Dashed(draw.Faint, scene.HairWidth, scene.CentreDash, a.At(-f.Length/2, 0), a.At(f.Length/2, 0))
 	p.jointsOver(c, a)
 	p.stripsOver(c, a)

@@ -42,6 +42,10 @@ func (p *pen) flatLayout(c core.Canoe) flatLayout {
 	width, height := p.List.Width, p.List.Height
 	pad := 0.8 * t
 	half, wide := f.Length/2+c.Design.GunwaleTurn, flatReach(c, f)
+	if held := p.View.Held; held != nil && held.Skin != nil {
+		half = max(half, held.Skin.Flat.Length/2+held.Design.GunwaleTurn)
+		wide = max(wide, flatReach(*held, &held.Skin.Flat))
+	}
 	l := flatLayout{rows: height > 14*t, titled: height > 20*t, tiers: 2}
 	above, under, run, length, legend := 0.6*t, 0.6*t, 0.0, 0.0, 0.0
 	switch {

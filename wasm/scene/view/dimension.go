@@ -213,6 +213,7 @@ func (p *pen) bodyPlan(c core.Canoe, size draw.Size) {
 		if i%step != 0 && i != len(ribs)-1 && name != p.View.Touched {
 			continue
 		}
+		p.heldSection(r.Number, a, i == 0)
 		section := r.Cut(c.Hull)
 		half := halfSection(section.Section, section.Foot.Y)
 		for _, side := range [2]float64{1, -1} {

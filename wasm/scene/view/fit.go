@@ -42,6 +42,11 @@ func (r reach) holding(b reach) reach {
 	return reach{grown(r.long, b.long), grown(r.wide, b.wide), -grown(-r.low, -b.low), grown(r.high, b.high)}
 }
 
+// with returns the reach of two boats together.
+func (r reach) with(b reach) reach {
+	return reach{max(r.long, b.long), max(r.wide, b.wide), min(r.low, b.low), max(r.high, b.high)}
+}
+
 // sectionsUnder and sectionsBeside are the least height and breadth that sections are drawn in,
 // in letters.
 const sectionsUnder, sectionsBeside = 7, 13
@@ -56,7 +61,7 @@ const oneScale = 0.9
 // whether sections have room beside it.
 func (r reach) inBothStates(c core.Canoe, own scene.State, scaleOf func(reach) (float64, bool)) reach {
 	other := reachOf(c, scene.OnTheBed+scene.Finished-own)
-	both := reach{max(r.long, other.long), max(r.wide, other.wide), min(r.low, other.low), max(r.high, other.high)}
+	both := r.with(other)
 	k, room := scaleOf(both)
 	a, roomA := scaleOf(r)
 	b, roomB := scaleOf(other)
@@ -109,6 +114,9 @@ func fit(c core.Canoe, v scene.View, size draw.Size) layout {
 		from = *v.Ghost
 	}
 	r := reachOf(from, v.State)
+	if v.Held != nil {
+		r = r.with(reachOf(*v.Held, v.State))
+	}
 	if v.Only == scene.Both {
 		r = r.inBothStates(from, v.State, func(r reach) (float64, bool) {
 			tall := 2*r.wide + r.high - r.low
@@ -117,7 +125,11 @@ func fit(c core.Canoe, v scene.View, size draw.Size) layout {
 		})
 	}
 	if v.Ghost != nil {
-		r = r.holding(reachOf(c, v.State))
+		now := reachOf(c, v.State)
+		if v.Held != nil {
+			now = now.with(reachOf(*v.Held, v.State))
+		}
+		r = r.holding(now)
 	}
 	l.low = r.low
 	tall := 0.0

@@ -221,8 +221,11 @@ func (p *pen) heightText(a scene.Plate, x, from float64, text string, rank int) 
 	return n
 }
 
-// ghostTop and ghostSide draw the boat as it was when the slider was taken up.
+// ghostTop and ghostSide draw the boat as it was when the slider was taken up, and the one held.
 func (p *pen) ghostTop(a scene.Plate, lines func(core.Canoe) [][]geom.Vec2) {
+	if p.View.Held != nil {
+		p.heldLines(a, lines(*p.View.Held))
+	}
 	if p.View.Ghost == nil {
 		return
 	}
@@ -232,6 +235,10 @@ func (p *pen) ghostTop(a scene.Plate, lines func(core.Canoe) [][]geom.Vec2) {
 }
 
 func (p *pen) ghostSide(a scene.Plate) {
+	if p.View.Held != nil {
+		outline := profile(p.View.Held.Hull)
+		p.heldLines(a, [][]geom.Vec2{append(outline, outline[0])})
+	}
 	if p.View.Ghost == nil {
 		return
 	}

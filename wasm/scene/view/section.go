@@ -143,6 +143,7 @@ func (p *pen) cutDrawn(c core.Canoe, r frame.Rib, k cut, a scene.Plate) {
 		n.Key = ribName(r) + ", between the gunwales " + n.Text.Text
 		n.With = p.Arrows(a.At(-inner, y), a.At(inner, y))
 	}
+	p.heldSection(r.Number, a, true)
 	p.cutLabels(c, r, k, a)
 }
 
