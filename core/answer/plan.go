@@ -119,32 +119,47 @@ func ChainWords(o *core.Outlook) string {
 
 func lower(s string) string { return strings.ToLower(s[:1]) + s[1:] }
 
-// units of a task as its count is shown.
-func inUnits(id plan.ID, v float64) string {
-	text := strconv.FormatFloat(math.Round(v), 'f', -1, 64)
-	if v < 10 && v != math.Round(v) {
-		text = strconv.FormatFloat(v, 'f', 1, 64)
+// HowMuch is a count of a task's units as the reader counts them.
+func HowMuch(id plan.ID, v float64, s units.System) string {
+	number, unit := howMuch(id, v, s)
+	return strings.TrimSpace(number + " " + unit)
+}
+
+// howMuch is the count apart from the unit where the unit is no measure.
+func howMuch(id plan.ID, v float64, s units.System) (number, unit string) {
+	unit = plan.Of(id).Unit
+	switch first, rest, _ := strings.Cut(unit, " "); first {
+	case "ft":
+		return units.Run.Format(v*units.Foot, s), rest
+	case "sq":
+		return units.Area.Format(v*units.Foot*units.Foot, s), ""
+	case "kg":
+		return units.Mass.Rough(v, s), ""
 	}
-	return text + " " + plan.Of(id).Unit
+	number = strconv.FormatFloat(math.Round(v), 'f', -1, 64)
+	if v < 10 && math.Abs(v-math.Round(v)) > 0.05 {
+		number = strconv.FormatFloat(v, 'f', 1, 64)
+	}
+	return number, unit
 }
 
 // PlanTables are the tables of the plan of the work, none where there is no plan.
-func PlanTables(o *core.Outlook) []Table {
+func PlanTables(o *core.Outlook, s units.System) []Table {
 	if o == nil || len(o.Faults) > 0 || o.State != plan.Made {
 		return nil
 	}
-	return []Table{daysTable(o), tasksTable(o), readyTable(o), waysTable(o), sumsTable(o), sizesTable(o)}
+	return []Table{daysTable(o, s), tasksTable(o, s), readyTable(o, s), waysTable(o), sumsTable(o), sizesTable(o)}
 }
 
 // tasksTable is every task with its days, hands and slack.
-func tasksTable(o *core.Outlook) Table {
+func tasksTable(o *core.Outlook, in units.System) Table {
 	t := Table{Key: "plan.tasks", Title: "Tasks", Home: stage.Choose,
 		Note: "Slack is how many days a task can begin later and the end stays: hands count as well as the order."}
 	return fill(t, refs(o.Jobs),
 		text("task", "Task", func(j *plan.Job) string { return taskName(o, j) }),
 		text("count", "How much", func(j *plan.Job) string {
 			s := j.Shifts
-			return inUnits(j.Task, s[len(s)-1].After-s[0].Done)
+			return HowMuch(j.Task, s[len(s)-1].After-s[0].Done, in)
 		}),
 		text("days", "When", func(j *plan.Job) string { return o.DayWords(j.From, j.To) }),
 		col("hours", "Hours of hands", units.Count, func(j *plan.Job) Cell { return num(math.Ceil(jobHours(j))) }),
@@ -188,7 +203,7 @@ type onDay struct {
 }
 
 // daysTable is what is done on each day, and by whom.
-func daysTable(o *core.Outlook) Table {
+func daysTable(o *core.Outlook, in units.System) Table {
 	t := Table{Key: "plan.days", Title: "Day by day", Home: stage.Choose,
 		Note: "Hands are the most at it at a time. Every task needs its caution: see its stage."}
 	var all []onDay
@@ -216,9 +231,10 @@ func daysTable(o *core.Outlook) Table {
 			s := r.job.Shifts
 			done, all := r.shift.After-s[0].Done, s[len(s)-1].After-s[0].Done
 			if r.shift.Done == s[0].Done && r.shift.After == s[len(s)-1].After {
-				return inUnits(r.job.Task, all)
+				return HowMuch(r.job.Task, all, in)
 			}
-			return "up to " + strings.Fields(inUnits(r.job.Task, done))[0] + " of " + inUnits(r.job.Task, all)
+			number, _ := howMuch(r.job.Task, done, in)
+			return "up to " + number + " of " + HowMuch(r.job.Task, all, in)
 		}),
 		text("hands", "Hands", func(r *onDay) string {
 			text := Hands(r.shift.Practised, r.shift.Others)
@@ -232,7 +248,7 @@ func daysTable(o *core.Outlook) Table {
 }
 
 // readyTable is what must be ready before the bark is laid.
-func readyTable(o *core.Outlook) Table {
+func readyTable(o *core.Outlook, in units.System) Table {
 	t := Table{Key: "plan.ready", Title: "To be ready before the bark is laid", Home: stage.Choose,
 		Note: "Bark comes off in its weeks alone; what stands here must not keep it waiting."}
 	need := o.Season.Before(o.Counts, plan.LayBark)
@@ -242,7 +258,7 @@ func readyTable(o *core.Outlook) Table {
 	}
 	return fill(t, refs(need),
 		text("task", "Task", func(id *plan.ID) string { return plan.Of(*id).Name }),
-		text("count", "How much", func(id *plan.ID) string { return inUnits(*id, o.Season.Asked(o.Counts, *id)) }),
+		text("count", "How much", func(id *plan.ID) string { return HowMuch(*id, o.Season.Asked(o.Counts, *id), in) }),
 		text("by", "Done by", func(id *plan.ID) string {
 			if j := last[*id]; j != nil {
 				return o.DayWords(j.To, j.To)

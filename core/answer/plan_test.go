@@ -52,7 +52,7 @@ func TestPlannedNumbers(t *testing.T) {
 func TestPlanTables(t *testing.T) {
 	o := outlook(t, plan.NewSeason())
 	tables := map[string]answer.Table{}
-	for _, table := range answer.PlanTables(o) {
+	for _, table := range answer.PlanTables(o, units.Metric) {
 		require.NotEmpty(t, table.Rows, table.Key)
 		tables[table.Key] = table
 	}
@@ -67,7 +67,7 @@ func TestPlanTables(t *testing.T) {
 		assert.Greater(t, o.Sizes[i].Length, o.Sizes[i+1].Length)
 		assert.GreaterOrEqual(t, o.Sizes[i].Days, o.Sizes[i+1].Days)
 	}
-	assert.Nil(t, answer.PlanTables(nil))
+	assert.Nil(t, answer.PlanTables(nil, units.Metric))
 }
 
 // A log with ticks plans what is left from today.

@@ -124,3 +124,20 @@ func (s *Season) Before(c Counts, of ID) []ID {
 	}
 	return out
 }
+
+// WaitAfter is how many days the longest wait after a job takes, by the clock.
+func (p *Plan) WaitAfter(i int) float64 {
+	most := 0
+	index := p.Jobs[i].index
+	for _, k := range p.net.jobs[index].before {
+		if p.net.jobs[k].late || p.net.jobs[k].work <= done {
+			continue
+		}
+		for _, w := range p.net.jobs[k].after {
+			if w.job == index {
+				most = max(most, w.hours)
+			}
+		}
+	}
+	return float64(most) / 24
+}
