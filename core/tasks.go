@@ -12,9 +12,9 @@ import (
 
 const (
 	// greenCedar is what cedar weighs as it is carried out, kg a cubic metre, between dry
-	// and fresh; load is what two carry, kg. Estimates.
+	// and fresh; Load is what two carry, kg. Estimates.
 	greenCedar = 450.0
-	load       = 30.0
+	Load       = 30.0
 	// squareFoot in m2.
 	squareFoot = units.Foot * units.Foot
 )
@@ -37,7 +37,7 @@ func (c Canoe) Asks() plan.Counts {
 	set(sheets, plan.TakeBark, plan.CarryBark)
 	set(float64(g.Bark.Sheets), plan.SoakBark)
 	set(plan.CedarTrees, plan.FindCedar, plan.FellCedar)
-	set(boltVolume(g, d.CedarDiameter)*greenCedar/load, plan.CarryCedar)
+	set(boltVolume(g, d.CedarDiameter)*greenCedar/Load, plan.CarryCedar)
 	set(feet(g.Root.Dug), plan.DigRoots, plan.PeelRoots)
 	set(feet(b.Root.WithWaste), plan.SplitSeamRoot)
 	set(feet(f.Lacing.WithWaste), plan.SplitLacingRoot)

@@ -9,6 +9,7 @@ import (
 	"barkwright/core"
 	"barkwright/core/answer"
 	"barkwright/core/design"
+	"barkwright/core/mend"
 	"barkwright/core/plan"
 	"barkwright/core/tally"
 	"barkwright/core/units"
@@ -80,5 +81,32 @@ func TestPlanFromToday(t *testing.T) {
 	assert.Equal(t, "2026-05-03", o.First.Format("2006-01-02"))
 	for _, j := range o.Jobs {
 		assert.NotEqual(t, plan.AskLeave, j.Task)
+	}
+}
+
+// What the boat asks says as much with a plan as without, and names what costs most.
+func TestAsks(t *testing.T) {
+	c := core.Evaluate(design.Default())
+	for _, s := range []units.System{units.Imperial16, units.Metric} {
+		without := answer.AsksTable(c, nil, s)
+		with := answer.AsksTable(c, outlook(t, plan.NewSeason()), s)
+		assert.Greater(t, len(with.Rows), len(without.Rows))
+		for _, r := range with.Rows {
+			assert.NotContains(t, r.Cells[1].Text, "NaN")
+			t.Log(r.Cells[0].Text, "|", r.Cells[1].Text, "|", r.Cells[2].Text)
+		}
+	}
+}
+
+// Every kind of damage has lines, in both systems of units.
+func TestMendTable(t *testing.T) {
+	c := core.Evaluate(design.Default())
+	for k := range mend.Kinds {
+		table := answer.MendTable(c, plan.NewSeason(), mend.Damage{Kind: k, At: 0.9, Along: 0.15, Round: 0.1, Groups: 2},
+			units.Imperial16)
+		assert.GreaterOrEqual(t, len(table.Rows), 3, k.String())
+		for _, r := range table.Rows {
+			t.Log(k, r.Cells[0].Text, "|", r.Cells[1].Text)
+		}
 	}
 }

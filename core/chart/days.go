@@ -14,8 +14,8 @@ import (
 // The plan's chart, in letters' heights: a row for each task, its bar as thick as its hands
 // are many, and below them the hands wanted.
 const (
-	rowHeight  = 1.75
-	barMost    = 1.15
+	rowHeight  = 1.5
+	barMost    = 1.0
 	barLeast   = 0.3
 	wantsRoom  = 5.0
 	headRoom   = 3.6
@@ -46,7 +46,7 @@ func Days(o *core.Outlook, width, letter float64, today int) draw.List {
 	p := &dayPlot{o: o, letter: letter, row: rowHeight * letter, top: headRoom * letter}
 	p.over = width < narrow*letter
 	if p.over {
-		p.row *= 1.6
+		p.row *= 1.7
 	} else {
 		p.left = namesShare * width
 	}

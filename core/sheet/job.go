@@ -99,13 +99,17 @@ func buildSheet(j Job, st *stage.Stage, place int) []draw.List {
 	if j.Figures != nil {
 		s.figures = j.Figures(st.Key)
 	}
-	on := arrange(s.body, pattern.Paper.Height-headHeight)
+	return j.pages(strconv.Itoa(place)+". "+st.Name, s.body)
+}
+
+// pages lays strips out on pages under a title.
+func (j Job) pages(title string, body func(fit) []strip) []draw.List {
+	on := arrange(body, pattern.Paper.Height-headHeight)
 	pages := make([]draw.List, len(on))
 	for i, strips := range on {
-		title := strconv.Itoa(place) + ". " + st.Name
 		of := "page " + strconv.Itoa(i+1) + " of " + strconv.Itoa(len(on))
 		p := newPaper(pattern.Paper, title+", "+of)
-		p.head(s.Job, title, of)
+		p.head(j, title, of)
 		var words []string
 		for _, st := range strips {
 			st.draw(p, headHeight+st.top)

@@ -1,0 +1,87 @@
+package answer
+
+import (
+	"fmt"
+	"strings"
+
+	"barkwright/core"
+	"barkwright/core/mend"
+	"barkwright/core/plan"
+	"barkwright/core/stage"
+	"barkwright/core/units"
+	"barkwright/core/wood"
+)
+
+// MendTable is what a repair takes, a line for each thing.
+func MendTable(c core.Canoe, season plan.Season, d mend.Damage, s units.System) Table {
+	r := mend.Make(mend.Boat{Design: c.Design, Frame: c.Frame, Bark: c.Bark, Gather: c.Gather, Season: season}, d)
+	type line struct{ what, takes, how string }
+	var all []line
+	add := func(what, takes, how string) { all = append(all, line{what, takes, how}) }
+	small := func(v float64) string { return units.SmallLength.Rough(v, s) }
+	if r.PatchAlong > 0 {
+		lap := fmt.Sprintf("the damage and a lap of %s all round; the only lap in print is a panel's, a couple of inches",
+			small(mend.Lap))
+		if d.Kind == mend.TornLacing {
+			lap = fmt.Sprintf("under the gunwale, only where holes tore out: a group more on each side, %s to %s deep",
+				small(mend.StripLow), small(mend.StripHigh))
+		}
+		add("Patch", fmt.Sprintf("%s along the boat by %s round it, its grain round the boat as the bark's is",
+			small(r.PatchAlong), small(r.PatchRound)), lap)
+	}
+	if r.Stitches > 0 {
+		add("Seam", fmt.Sprintf("%s, %d stitches, over and over", small(r.Seam), r.Stitches), "sewn as side panels are")
+	}
+	if r.Groups > 0 {
+		add("Lacing", fmt.Sprintf("%d groups again, %d pegs", r.Groups, r.Pegs), "the cap is lifted there")
+	}
+	if r.Root > 0 {
+		add("Split root", units.Length.Rough(r.Root, s), "with waste and tails")
+	}
+	if r.Pitch > 0 {
+		add("Pitch", units.Mass.RoughUp(r.Pitch, s), "both faces, as on the boat's own seams")
+	}
+	if n := r.New; n != nil {
+		bends := ""
+		if n.Verdict != wood.WithinGuide {
+			bends = "; it bends near its limit or past it: split out spares"
+		}
+		add("New rib", fmt.Sprintf("%s long, %s wide, %s thick", units.Length.Format(n.Length, s), small(n.Width),
+			units.Thickness.Format(n.Thickness, s)),
+			fmt.Sprintf("%s longer than it will be; bent, and bound about three days%s", small(mend.RibMore), bends))
+	}
+	if len(r.Out) > 0 {
+		var out, back []string
+		for _, rib := range r.Out {
+			word := ribWords(rib)
+			out, back = append(out, word), append([]string{word}, back...)
+		}
+		add("Ribs out", strings.Join(out, ", "), "the last that went in first; wet and warm, tapped from the bilge; no source "+
+			"tells the steps")
+		add("Ribs in again", strings.Join(back, ", "), "in fitting order, hull wet and hot")
+	}
+	add("Hours of a practised hand", fmt.Sprintf("about %.1f", r.Hours), "by the times of the plan; published: within a few hours, "+
+		"a leaflet of 1961; two hours for a bad break, a journey of 1820")
+	t := Table{Key: "mend", Title: "What this repair takes", Home: stage.Keep, Note: "Estimates. Ask the one who teaches you before ribs " +
+		"come out."}
+	return fill(t, refs(all),
+		text("what", "What", func(l *line) string { return l.what }),
+		text("takes", "Takes", func(l *line) string { return l.takes }),
+		text("how", "How it is known", func(l *line) string { return l.how }),
+	)
+}
+
+func ribWords(r mend.Rib) string {
+	where := "aft"
+	if r.Forward {
+		where = "forward"
+	}
+	name := fmt.Sprintf("rib %d %s", r.Number, where)
+	if r.Number == 0 {
+		name = "the middle rib"
+	}
+	if r.Slack {
+		name += " (only slackened)"
+	}
+	return name
+}

@@ -1,0 +1,106 @@
+package sheet
+
+import (
+	"fmt"
+	"strings"
+
+	"barkwright/core"
+	"barkwright/core/answer"
+	"barkwright/core/chart"
+	"barkwright/core/draw"
+	"barkwright/core/pattern"
+	"barkwright/core/plan"
+	"barkwright/core/stage"
+)
+
+// The chart's breadth on a sheet and its letters, CSS pixels: its rows with what is said of
+// them go on one page.
+const (
+	chartBroad  = 718
+	chartLetter = 9.5
+)
+
+// PlanSheet is the plan of the work on one page: how long it takes, its chart, what must be
+// ready before the bark is laid, and the hours. today is a day of the plan, or -1.
+func PlanSheet(j Job, o *core.Outlook, today string) []draw.List {
+	return j.pages("The work day by day", func(f fit) []strip {
+		s := stageSheet{Job: j}
+		s.flow = flow{fit: fit{letter: smallLetter, pad: f.pad, figure: f.figure}, width: pattern.Paper.Width}
+		s.text(PlanWords(o))
+		for _, r := range o.Remarks(today) {
+			s.small(r.Text)
+		}
+		if o.State == plan.Made {
+			s.figure(Figure{"A heavy edge marks the longest chain; dotted: drying, settling, soaking.",
+				chart.Days(o, chartBroad, chartLetter, -1)})
+			s.small(readyWords(o, j))
+			s.small(sumWords(o))
+		}
+		return s.strips
+	})
+}
+
+// DaySheets are the list of each day, for as many pages as it takes.
+func DaySheets(j Job, o *core.Outlook) []draw.List {
+	return j.pages("What is done on each day", func(f fit) []strip {
+		s := stageSheet{Job: j}
+		s.flow = flow{fit: f, width: pattern.Paper.Width}
+		if st, _, ok := stage.Lookup(stage.Gather); ok {
+			s.Stage = st
+			s.cautions()
+		}
+		for _, t := range answer.PlanTables(o, j.System) {
+			if t.Key == "plan.days" {
+				s.table(t)
+			}
+		}
+		return s.strips
+	})
+}
+
+// PlanWords say how long it takes, the range first.
+func PlanWords(o *core.Outlook) string {
+	if o.State != plan.Made {
+		return "There is no plan."
+	}
+	days := fmt.Sprintf("Likely %d to %d days", o.Low, o.High)
+	if o.Low == o.High {
+		days = fmt.Sprintf("Likely %d days", o.Days)
+	}
+	when := ""
+	if o.Dated {
+		when = fmt.Sprintf(", from %s to about %s", plan.Say(o.First), plan.Say(o.Date(o.Days-1)))
+	}
+	boats := ""
+	if n := o.Season.Int(plan.Boats); n > 1 {
+		boats = fmt.Sprintf(" for %d boats", n)
+	}
+	return fmt.Sprintf("%s%s, %d to %d of them worked%s: %s, %d days a week, %d hours a day.", days, boats, o.WorkLow,
+		o.WorkHigh, when, answer.Hands(o.Season.Int(plan.Practised), o.Season.Int(plan.Learners)),
+		o.Season.Int(plan.DaysAWeek), o.Season.Int(plan.Hours))
+}
+
+func readyWords(o *core.Outlook, j Job) string {
+	for _, t := range answer.PlanTables(o, j.System) {
+		if t.Key != "plan.ready" {
+			continue
+		}
+		var words []string
+		for _, r := range t.Rows {
+			words = append(words, strings.ToLower(r.Cells[0].Text)+" ("+r.Cells[2].Text+")")
+		}
+		return "Ready before the bark is laid: " + strings.Join(words, "; ") + "."
+	}
+	return ""
+}
+
+// sumWords are the hours by part, and how they are known.
+func sumWords(o *core.Outlook) string {
+	var parts []string
+	for p := range plan.Parts {
+		parts = append(parts, fmt.Sprintf("%s %.0f", p, o.Sums.Of(p)))
+	}
+	return fmt.Sprintf("Hours of practised hands, about %.0f to %.0f: %s. Estimates: the times of each task are set so that all "+
+		"together agree with published totals of 400 to 500 hours, near half of it gathering.", o.HoursLow, o.HoursHigh,
+		strings.Join(parts, ", "))
+}
