@@ -32,7 +32,7 @@ func worked(t *testing.T, l lesson.Lesson, d design.Design) *lesson.Run {
 	if r := runs[l.Key+d.Name]; r != nil {
 		return r
 	}
-	r := lesson.NewRun(l, core.Evaluate(d))
+	r := lesson.NewRun(l, core.Evaluate(d), nil)
 	for r.Next() {
 	}
 	require.True(t, r.Done())

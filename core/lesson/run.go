@@ -2,6 +2,7 @@ package lesson
 
 import (
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -22,15 +23,18 @@ type Run struct {
 	// is empty, and Faults tells why.
 	Canoes []core.Canoe
 	Faults []*design.Fault
+	// Pause is called inside a step that takes long; where it returns false the step ends at
+	// once and the run is of no use any more. nil for none.
+	Pause func() bool
 
 	numbers [][]answer.Number
 	spreads []map[sure.Of]float64
 	memory  geom.FlattenWorkspace
 }
 
-// NewRun is a lesson to be worked out on a boat without faults.
-func NewRun(l Lesson, c core.Canoe) *Run {
-	r := &Run{Lesson: l}
+// NewRun is a lesson to be worked out on a boat without faults, with what to call in between.
+func NewRun(l Lesson, c core.Canoe, pause func() bool) *Run {
+	r := &Run{Lesson: l, Pause: pause}
 	r.take(c, nil)
 	return r
 }
@@ -55,28 +59,28 @@ func (r *Run) Done() bool { return len(r.Canoes) == len(r.Lesson.Steps)+1 }
 
 func (r *Run) take(c core.Canoe, fault *design.Fault) {
 	var numbers []answer.Number
+	var spreads map[sure.Of]float64
 	if fault == nil {
-		if r.Lesson.lays() {
-			c = c.WithFlat(core.LayFlat(c, bark.ForCurve, nil, &r.memory))
+		if slices.Contains(r.Lesson.Watch, stretch) {
+			r.memory.Pause = r.Pause
+			if f := core.LayFlat(c, bark.ForCurve, nil, &r.memory); f.State != geom.CutOff {
+				c = c.WithFlat(f)
+			}
+		}
+		if slices.Contains(r.Lesson.Watch, ribSpread) {
+			spreads = r.spread(c)
 		}
 		numbers = answer.All(c)
 	}
 	r.Canoes, r.Faults, r.numbers = append(r.Canoes, c), append(r.Faults, fault), append(r.numbers, numbers)
-	r.spreads = append(r.spreads, nil)
+	r.spreads = append(r.spreads, spreads)
 }
 
-// lays tells whether a lesson wants the bark laid flat.
-func (l Lesson) lays() bool {
-	for _, key := range l.Watch {
-		if key == stretch {
-			return true
-		}
-	}
-	return false
-}
-
-// stretch is the result that the bark is laid flat for.
-const stretch = "bark.stretch"
+// The results that the bark is laid flat for, and spreads are worked out for.
+const (
+	stretch   = "bark.stretch"
+	ribSpread = "rib.spread"
+)
 
 // Number is a result at a step, and whether there is one.
 func (r *Run) Number(key string, step int) (answer.Number, bool) {
@@ -136,22 +140,23 @@ func init() {
 		"root.added": func(r *Run, step int) float64 {
 			return (r.Value("root.gunwales", step) + r.Value("root.seams", step)) * (1 + r.Value("rootWaste", step))
 		},
-		"rib.spread": func(r *Run, step int) float64 { return r.spread(step, sure.Rib) },
+		ribSpread: func(r *Run, step int) float64 { return r.spreads[step][sure.Rib] },
 	}
 }
 
-// spread is that of the first figure of a kind, the middle rib's for ribs.
-func (r *Run) spread(step int, of sure.Of) float64 {
-	if r.spreads[step] == nil {
-		s := sure.New(r.Canoes[step])
-		for s.Next() {
-		}
-		r.spreads[step] = map[sure.Of]float64{}
-		for i := len(s.Figures) - 1; i >= 0; i-- {
-			r.spreads[step][s.Figures[i].Of] = s.Figures[i].Spread
+// spread is how far the first figure of each kind may be off, the middle rib's for ribs.
+func (r *Run) spread(c core.Canoe) map[sure.Of]float64 {
+	s := sure.New(c)
+	for s.Next() {
+		if r.Pause != nil && !r.Pause() {
+			break
 		}
 	}
-	return r.spreads[step][of]
+	out := map[sure.Of]float64{}
+	for i := len(s.Figures) - 1; i >= 0; i-- {
+		out[s.Figures[i].Of] = s.Figures[i].Spread
+	}
+	return out
 }
 
 // Outcome is how a claim stands on a boat.

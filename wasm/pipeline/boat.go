@@ -38,6 +38,8 @@ type Boat struct {
 	outlookBefore    *core.Outlook
 	today            string // as the plan was last asked for
 	fitted           fitted
+	asked            Asked
+	found            found
 	memory           geom.FlattenWorkspace
 	task             *task
 }
@@ -53,7 +55,7 @@ func (b *Boat) Take(c core.Canoe) {
 	c.Skin = nil
 	b.canoe = c
 	b.failed = [pieces]bool{}
-	if b.task != nil && b.task.piece != Held && !b.task.piece.sameFor(b.task.of, c.Design) {
+	if b.task != nil && b.task.piece != Held && (b.task.piece != Taught || !b.holds) && !b.task.piece.sameFor(b.task.of, c.Design) {
 		b.cut()
 	}
 	b.dress()
@@ -139,6 +141,9 @@ func (b *Boat) Known(p Piece) bool {
 	}
 	if p == Held {
 		return b.holds && b.held.Skin != nil
+	}
+	if p == Taught {
+		return b.found.run != nil && b.found.run.Lesson.Key == b.asked.Lesson && b.done[p] && b.of[p] == b.taught().Design
 	}
 	return b.done[p] && p.sameFor(b.of[p], b.canoe.Design)
 }

@@ -19,6 +19,13 @@ const (
 	Beside
 	// Season is the plan of the work, wanted while the page shows it.
 	Season
+	// Strips are the results over the range of the control in hand, where they are asked for.
+	Strips
+	// Spreads are how far cut figures may be off, Inches what an inch of each length costs, and
+	// Taught is a lesson worked out, each where it is asked for.
+	Spreads
+	Inches
+	Taught
 	// Curve is the stretch left by each number of gores.
 	Curve
 	// Makes is what the sheets on hand make.
@@ -29,7 +36,7 @@ const (
 )
 
 func (p Piece) String() string {
-	return [...]string{"drawing", "figures", "water", "beside", "season", "curve", "makes", "held"}[p]
+	return [...]string{"drawing", "figures", "water", "beside", "season", "strips", "spreads", "inches", "taught", "curve", "makes", "held"}[p]
 }
 
 // sameFor tells whether a piece that was worked out for one design holds for another.

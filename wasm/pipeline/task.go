@@ -36,6 +36,8 @@ func (b *Boat) wants(p Piece) bool {
 		return len(b.notebook.Record.Data) > 0
 	case Season:
 		return b.wantsPlan
+	case Strips, Spreads, Inches, Taught:
+		return b.asked.wants(p)
 	case Makes:
 		return b.canoe.Design.OnHand.Count > 0
 	case Held:
@@ -109,7 +111,7 @@ func (b *Boat) cut() {
 // is cut off leaves nothing, but for the points of the curve that stand.
 func (b *Boat) start(p Piece) {
 	c := b.canoe
-	if p == Held {
+	if p == Held || p == Taught && b.holds {
 		c = b.held
 	}
 	resume, stop := iter.Pull(func(yield func(struct{}) bool) {
@@ -134,6 +136,8 @@ func (b *Boat) run(p Piece, c core.Canoe, pause func() bool) {
 		b.plan(c, pause)
 	case Curve:
 		b.draw(c)
+	case Strips, Spreads, Inches, Taught:
+		b.find(p, c, pause)
 	case Makes:
 		b.makes = c.WithMakes()
 	case Held:

@@ -1,0 +1,188 @@
+package chart
+
+import (
+	"math"
+
+	"barkwright/core/draw"
+	"barkwright/core/geom"
+)
+
+// Strip is a small curve without ticks: one result over the values of a control. Its numbers
+// stand in a table beside it.
+type Strip struct {
+	// Title and Description are its text alternative.
+	Title, Description string
+	// Left, Right, Low and High bound what is drawn, in SI.
+	Left, Right, Low, High float64
+	// Points are the curve's, by Gap parted where no line goes.
+	Points []StripPoint
+	// Whole tells that there is nothing between points.
+	Whole bool
+	// Zero tells that a line is drawn where the result is zero.
+	Zero bool
+	// Here is the present boat's point and Held, where there is one, that of the boat it is held
+	// against.
+	Here geom.Vec2
+	Held *geom.Vec2
+	// Turns are where a word turns, Walls where boats can no longer be built.
+	Turns []StripTurn
+	Walls []float64
+	// LowText and HighText label the height's ends, LeftText and RightText those of the range.
+	LowText, HighText, LeftText, RightText string
+}
+
+// StripPoint is one of its points; Gap tells that no line goes to it from the one before.
+type StripPoint struct {
+	At  geom.Vec2
+	Gap bool
+}
+
+// StripTurn is where a word turns.
+type StripTurn struct {
+	At       float64
+	From, To string
+}
+
+// The letters of a strip, and the room round its curve, CSS pixels.
+const (
+	stripLetter = 11
+	stripSide   = 4
+	stripOver   = 3
+	stripUnder  = 16
+)
+
+// StripHeight is that of a strip's picture, CSS pixels, and StripMargin what is beside its curve.
+const (
+	StripHeight = 92
+	StripMargin = stripSide
+)
+
+// ValueAt is what a place in a strip stands for: x of its breadth, both CSS pixels.
+func (s Strip) ValueAt(x, width float64) float64 {
+	share := (x - stripSide) / (width - 2*stripSide)
+	return s.Left + max(0, min(1, share))*(s.Right-s.Left)
+}
+
+// Draw draws the strip so many CSS pixels wide.
+func (s Strip) Draw(width float64) draw.List {
+	l := draw.List{Width: width, Height: StripHeight, Title: s.Title, Description: s.Description}
+	area := draw.Box{Left: stripSide, Top: stripOver, Right: width - stripSide, Bottom: StripHeight - stripUnder}
+	p := stripPen{s, &l, area}
+	p.ground()
+	p.curve()
+	p.marks()
+	p.letters()
+	return l
+}
+
+type stripPen struct {
+	Strip
+	list *draw.List
+	area draw.Box
+}
+
+func (p *stripPen) x(v float64) float64 {
+	if p.Right == p.Left {
+		return (p.area.Left + p.area.Right) / 2
+	}
+	return p.area.Left + (v-p.Left)/(p.Right-p.Left)*p.area.Width()
+}
+
+func (p *stripPen) at(q geom.Vec2) draw.Point {
+	return draw.Point{X: p.x(q.X), Y: p.area.Bottom - (q.Y-p.Low)/(p.High-p.Low)*p.area.Height()}
+}
+
+func (p *stripPen) line(r draw.Role, width float64, dash []float64, points ...draw.Point) {
+	p.list.Add(draw.Stroke{Role: r, Points: points, Width: width, Dash: dash})
+}
+
+// ground is the frame, the walls hatched beyond, and where words turn.
+func (p *stripPen) ground() {
+	a := p.area
+	p.line(draw.Faint, 0.6, nil, draw.Point{X: a.Left, Y: a.Bottom}, draw.Point{X: a.Right, Y: a.Bottom})
+	if p.Zero && p.Low < 0 && p.High > 0 {
+		zero := p.at(geom.Vec2{X: p.Left}).Y
+		p.line(draw.Ink, 0.8, nil, draw.Point{X: a.Left, Y: zero}, draw.Point{X: a.Right, Y: zero})
+	}
+	for _, wall := range p.Walls {
+		x := p.x(wall)
+		p.line(draw.Ink, 2, nil, draw.Point{X: x, Y: a.Top}, draw.Point{X: x, Y: a.Bottom})
+		const apart, long = 7, 4
+		way := 1.0
+		if wall > (p.Left+p.Right)/2 {
+			way = -1
+		}
+		for y := a.Top; y < a.Bottom; y += apart {
+			p.line(draw.Ink, 0.8, nil, draw.Point{X: x, Y: y + long}, draw.Point{X: x - way*long, Y: y})
+		}
+	}
+	for _, t := range p.Turns {
+		x := p.x(t.At)
+		p.line(draw.Ink, 0.9, []float64{2, 2}, draw.Point{X: x, Y: a.Top}, draw.Point{X: x, Y: a.Bottom})
+	}
+}
+
+// curve is the line, or a dot for each whole number.
+func (p *stripPen) curve() {
+	var line []draw.Point
+	flush := func() {
+		if len(line) > 1 {
+			p.line(draw.Ink, 1.8, nil, line...)
+		}
+		line = nil
+	}
+	for _, q := range p.Points {
+		at := p.at(q.At)
+		if p.Whole {
+			p.list.Add(draw.Fill{Role: draw.Ink, Points: draw.Polygon(at, 1.8, 12, 0)})
+			continue
+		}
+		if q.Gap {
+			flush()
+		}
+		line = append(line, at)
+	}
+	flush()
+}
+
+// marks are the present boat, filled, and the one held, open.
+func (p *stripPen) marks() {
+	const r = 4.5
+	if p.Held != nil {
+		disc := draw.Polygon(p.at(*p.Held), r, 20, 0)
+		p.list.Add(draw.Fill{Role: draw.Paper, Points: disc}, draw.Stroke{Role: draw.Ink, Points: disc, Width: 1.6, Closed: true})
+	}
+	disc := draw.Polygon(p.at(p.Here), r, 20, 0)
+	p.list.Add(draw.Fill{Role: draw.Mark, Points: disc}, draw.Stroke{Role: draw.Paper, Points: disc, Width: 1.2, Closed: true})
+}
+
+// letters are the words at a turn, and the range. Those that would meet are left out: the table has
+// them.
+func (p *stripPen) letters() {
+	var taken []draw.Box
+	say := func(x, y float64, anchor draw.Anchor, text string) {
+		t := draw.Text{Role: draw.Ink, Halo: draw.Paper, Text: text, At: draw.Point{X: x, Y: y}, Anchor: anchor, Size: stripLetter}
+		box := t.Bounds()
+		if text == "" || box.Left < 0 || box.Right > p.list.Width {
+			return
+		}
+		for _, o := range taken {
+			if box.Meets(o) {
+				return
+			}
+		}
+		taken = append(taken, box)
+		p.list.Add(t)
+	}
+	foot := StripHeight - stripUnder/2.
+	say(p.area.Left, foot, draw.Start, p.LeftText)
+	say(p.area.Right, foot, draw.End, p.RightText)
+	const line = 1.2 * stripLetter
+	for i, t := range p.Turns {
+		y := p.area.Top + line/2 + math.Mod(float64(i), 2)*2*line
+		say(p.x(t.At)-3, y, draw.End, t.From)
+		say(p.x(t.At)+3, y+line, draw.Start, t.To)
+	}
+	say(p.area.Left, p.area.Top+line/2, draw.Start, p.HighText)
+	say(p.area.Left, p.area.Bottom-line/2, draw.Start, p.LowText)
+}
