@@ -66,7 +66,7 @@ func (p *page) start() {
 		p.listenBench()
 		p.listenToolbars()
 		p.listenPicture()
-		p.listenRaise()
+		p.listenMotion()
 		p.listenSheets()
 		p.listenFiles()
 		p.listenPaper()
@@ -130,6 +130,7 @@ type page struct {
 	hand     hand
 	finder   finder
 	places   places
+	motions  motions
 	steps    steps
 	finger   *finger // on a slider, or nil
 	readout  slot

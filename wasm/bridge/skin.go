@@ -7,7 +7,6 @@ import (
 
 	"barkwright/wasm/pipeline"
 	"barkwright/wasm/scene"
-	"barkwright/wasm/scene/raise"
 )
 
 // showsBark tells whether the picture is one of the bark laid flat.
@@ -79,14 +78,4 @@ func (p *page) known() *pipeline.Boat {
 	b := p.work.Known()
 	b.Want(p.showsBark())
 	return b
-}
-
-// listenRaise turns the sides up as the slider under the picture is moved.
-func (p *page) listenRaise() {
-	slider := p.id("up")
-	p.on(slider, "input", func(js.Value) {
-		p.view.Up = slider.Get("valueAsNumber").Float() / 100
-		slider.Call("setAttribute", "aria-valuetext", raise.UpWords(p.view.Up))
-		p.draw()
-	})
 }

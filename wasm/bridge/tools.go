@@ -18,6 +18,7 @@ func (p *page) listenTools() {
 		"only": p.nextOnly, "layer": p.nextLayer,
 		"table": p.goTable, "minute": p.firstMinute,
 		"bench": p.atBench, "turnsSun": p.turnSun,
+		"raise": p.pressRaise, "round": p.pressRound,
 		"jot": p.jot, "cure": p.cure, "jump": p.jump, "read": p.readTape,
 	}
 	p.on(p.document, "click", func(e js.Value) {
@@ -69,8 +70,10 @@ func (p *page) showState(name string) {
 	each(p.document, "button[data-view]", func(b js.Value) {
 		b.Call("setAttribute", "aria-pressed", data(b, "view") == name)
 	})
+	p.stopMotion()
 	p.view = p.view.In(scene.StateOf(name))
 	p.hide("raise", p.view.State != scene.SidesUp)
+	p.hide("round", p.view.State != scene.InTheRound)
 	p.hide("only", !p.view.Choice())
 	p.id("only").Set("textContent", p.view.OnlyName())
 	p.hide("layer", !p.view.State.Plain())

@@ -1,7 +1,10 @@
 package scene
 
 import (
+	"math"
+
 	"barkwright/core"
+	"barkwright/core/frame"
 	"barkwright/core/geom"
 )
 
@@ -70,4 +73,11 @@ func Rect(x, half, low, high float64) []geom.Vec2 {
 func BedShown(c core.Canoe) float64 {
 	d := c.Design
 	return max(d.Length/2, min(d.BedLength/2, 1.04*d.Length/2))
+}
+
+// GroupSpan returns the stations between which a group of lacing stands.
+func GroupSpan(c core.Canoe, g frame.Group) (from, to float64) {
+	h := c.Hull
+	first, last := g.Holes[0]-c.Design.RootWidth/2, g.Holes[len(g.Holes)-1]+c.Design.RootWidth/2
+	return math.Copysign(h.StationAt(math.Abs(first)), first), math.Copysign(h.StationAt(math.Abs(last)), last)
 }

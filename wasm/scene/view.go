@@ -18,6 +18,7 @@ const (
 	Finished
 	LaidFlat
 	SidesUp
+	InTheRound
 )
 
 var states = [...]struct {
@@ -25,10 +26,11 @@ var states = [...]struct {
 	// plain says that it is drawn from above and from the side, with handles.
 	plain bool
 }{
-	OnTheBed: {"bed", "on the bed", true},
-	Finished: {"finished", "finished", true},
-	LaidFlat: {id: "flat", name: "bark laid flat"},
-	SidesUp:  {id: "up", name: "sides turned up"},
+	OnTheBed:   {"bed", "on the bed", true},
+	Finished:   {"finished", "finished", true},
+	LaidFlat:   {id: "flat", name: "bark laid flat"},
+	SidesUp:    {id: "up", name: "sides turned up"},
+	InTheRound: {id: "round", name: "in the round"},
 }
 
 // String returns the state's name in words.
@@ -160,8 +162,12 @@ type View struct {
 	// Flat is the bark laid flat, for the states that show it. It is nil until it is worked
 	// out.
 	Flat *bark.Flat
-	// Up is how far the sides are turned up: 0 on the bed, 1 finished.
-	Up     float64
+	// Up is how far the boat is raised: 0 flat on the bed, 1 finished.
+	Up float64
+	// From is where the boat is looked at from in the round, and Turned how far it has been
+	// turned from there, in whole turns.
+	From   From
+	Turned float64
 	System units.System
 	// Handles says whether handles are drawn.
 	Handles bool

@@ -19,7 +19,7 @@ func TestEachStateHasItsButton(t *testing.T) {
 	for _, button := range regexp.MustCompile(`data-view="([^"]+)"`).FindAllSubmatch(page, -1) {
 		seen[scene.StateOf(string(button[1]))] = true
 	}
-	for s := scene.OnTheBed; s <= scene.SidesUp; s++ {
+	for s := scene.OnTheBed; s <= scene.InTheRound; s++ {
 		assert.True(t, seen[s], "no button for the state %q", s)
 	}
 	assert.Panics(t, func() { scene.StateOf("") })

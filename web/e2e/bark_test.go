@@ -72,7 +72,7 @@ func TestBarkIsSeenFlatAndTurnedUp(t *testing.T) {
 				assert.False(t, bytes.Equal(last, now), "the picture follows the slider")
 				last = now
 			}
-			assert.Equal(t, "the finished hull", eval[string](p, `document.getElementById('up').getAttribute('aria-valuetext')`))
+			assert.Equal(t, "The canoe", eval[string](p, `document.getElementById('up').getAttribute('aria-valuetext')`))
 			assert.LessOrEqual(t, eval[int](p, `document.documentElement.scrollWidth`), int(s.width), "no sideways scroll")
 		})
 	}

@@ -1,112 +1,64 @@
 package raise
 
 import (
-	"maps"
-	"slices"
-
 	"barkwright/core/bark"
 	"barkwright/core/draw"
 	"barkwright/core/geom"
+	"barkwright/core/hull"
 	"barkwright/wasm/scene"
+	"barkwright/wasm/scene/solid"
 )
 
-// bark adds the faces of a piece in all four quarters, two columns to a face where
-// no slit lies between.
-func (s *solid) bark(piece *bark.Piece, raised []geom.Vec3) {
-	cols := piece.Curved.Cols
-	at := func(c, r int, side geom.Side) geom.Vec3 { return raised[piece.Vertex(c, r, side)] }
-	// Where the side seen changes from row to row runs the boat's rim in the picture. Its line
-	// goes from the middle of one face to that of the next, so that it is even where the change
-	// comes a row higher or lower.
-	under := map[[2]int]bool{}
-	rims := [4]map[int]geom.Vec3{{}, {}, {}, {}}
-	for r := range piece.Rows - 1 {
-		for c := 0; c < cols-1; {
-			to := c + 1
-			if to < cols-1 && !scene.SlitAt(piece, to, piece.Rows-2) {
-				to++
+// sheet is a piece of bark on its way up, in all four quarters.
+type sheet struct {
+	piece  *bark.Piece
+	raised []geom.Vec3
+	share  float64 // how far it is turned up
+}
+
+func newSheet(h *hull.Hull, piece *bark.Piece, share float64) sheet {
+	s := sheet{piece: piece, raised: Sides(piece, share).Points, share: share}
+	s.towardBed(h)
+	return s
+}
+
+// towardBed brings the piece from its way to the finished hull onto its way to the shape that
+// the bark has round the frame.
+func (s *sheet) towardBed(h *hull.Hull) {
+	p := s.piece
+	for c, place := range p.Places {
+		column := h.Column(place)
+		girth, run := column.Girth(), 0.0
+		for r := range p.Rows {
+			on := p.Curved.Point(c, r)
+			if r > 0 {
+				run += on.Sub(p.Curved.Point(c, r-1)).Len()
 			}
-			var low, high []geom.Vec3
-			for k := c; k <= to; k++ {
-				side := geom.Before
-				if k == c {
-					side = geom.After
-				}
-				low, high = append(low, at(k, r, side)), append(high, at(k, r+1, side))
+			move := solid.OnBed(h, column, min(1, run/girth)).Sub(on).Scale(s.share)
+			before, after := p.Vertex(c, r, geom.Before), p.Vertex(c, r, geom.After)
+			s.raised[before] = s.raised[before].Add(move)
+			if after != before {
+				s.raised[after] = s.raised[after].Add(move)
 			}
-			f := strip{from: c, to: to, row: r, low: low, high: high}
-			for i, m := range scene.Quarters {
-				inside := s.strip(piece, f, m)
-				if key := [2]int{i, c}; r > 0 && under[key] != inside {
-					rims[i][c] = inPlace(low[len(low)/2], m)
-					if c == 0 {
-						// There the quarters meet.
-						rims[i][-1] = inPlace(low[0], m)
-					}
-				}
-				under[[2]int{i, c}] = inside
-			}
-			c = to
 		}
 	}
-	for _, rim := range rims {
-		s.rim(rim)
-	}
 }
 
-// rim draws the line through places of a rim, by their columns. It is broken where columns
-// between have none.
-func (s *solid) rim(at map[int]geom.Vec3) {
-	columns := slices.Sorted(maps.Keys(at))
-	var line []geom.Vec3
-	for i, c := range columns {
-		if i > 0 && c > columns[i-1]+2 {
-			s.addLines(outerFaces, s.stroke(draw.Ink, rimWidth, line...))
-			line = nil
-		}
-		line = append(line, at[c])
+// bark puts a piece into the picture.
+func (p *pen) bark(s *sheet) {
+	piece := s.piece
+	facing := p.Surface(solid.Surface{
+		Cols: piece.Curved.Cols, Rows: piece.Rows,
+		At:   func(c, r int, side geom.Side) geom.Vec3 { return s.raised[piece.Vertex(c, r, side)] },
+		Slit: func(c, r int) bool { return r > 0 && scene.SlitAt(piece, c, r-1) },
+		Open: func(c int) bool { return piece.Places[c] > 1 },
+		Cut:  s.slitMiddle(),
+		Tint: s.tint,
+	})
+	for i, m := range scene.Quarters {
+		p.edges(s, m)
+		p.slits(s, &facing, i)
 	}
-	if len(line) > 1 {
-		s.addLines(outerFaces, s.stroke(draw.Ink, rimWidth, line...))
-	}
-}
-
-// strip is a face of bark between two rows.
-type strip struct {
-	from, to, row int
-	low, high     []geom.Vec3
-}
-
-// strip adds a face in one of the four quarters and tells whether its inside is seen.
-func (s *solid) strip(piece *bark.Piece, f strip, m [2]float64) bool {
-	n := len(f.low)
-	corners := mirroredLine(f.low, m)
-	for i := n - 1; i >= 0; i-- {
-		corners = append(corners, inPlace(f.high[i], m))
-	}
-	inward := corners[n-1].Sub(corners[0]).Cross(corners[2*n-1].Sub(corners[0])).Scale(m[0] * m[1])
-	in, inside := outerFaces, s.camera.faces(corners[0], inward)
-	if inside {
-		in = innerFaces
-	}
-	points := s.place(corners)
-	if !s.Seen(points) {
-		return inside
-	}
-	up := inward.Z / max(inward.Len(), 1e-12)
-	s.add(in, corners, draw.Fill{Role: s.tint(piece, f, inside, up), Points: points})
-	if edges := s.edges(piece, f, corners); len(edges) > 0 {
-		s.addLines(in, edges...)
-	}
-	return inside
-}
-
-func mirroredLine(line []geom.Vec3, m [2]float64) []geom.Vec3 {
-	out := make([]geom.Vec3, len(line), 2*len(line))
-	for i, q := range line {
-		out[i] = inPlace(q, m)
-	}
-	return out
 }
 
 // How far the sides are up where each shade of their inside begins. By eye.
@@ -120,50 +72,109 @@ const levelFrom = 0.55
 // narrow to be told from the sides.
 const levelUpTo = 0.85
 
-// tint returns the shade of a face. The bark's outside, which is the inner rind, is tan.
-// The inside of the boat, the white of the tree, is pale. Shades run along the boat
-// where the sides leave the bottom.
-func (s *solid) tint(piece *bark.Piece, f strip, inside bool, up float64) draw.Role {
-	level := piece.Panel < 0 && f.row < piece.FootRow && piece.Places[f.from] < levelUpTo && up > levelFrom
+// tint returns the shade of the inside of a face, the white of the tree. Shades run along the
+// boat where the sides leave the bottom.
+func (s *sheet) tint(c, r int, up float64) draw.Role {
+	level := r < s.piece.FootRow && s.piece.Places[c] < levelUpTo && up > levelFrom
 	switch {
-	case !inside:
-		return draw.Bark
-	case level || s.View.Up < halfShadeFrom:
+	case level || s.share < halfShadeFrom:
 		return draw.Inside
-	case s.View.Up < shadeFrom:
+	case s.share < shadeFrom:
 		return draw.InsideHalf
 	}
 	return draw.InsideShade
 }
 
-// rimWidth is the width of the lines round the bark.
-const rimWidth = 0.7 * scene.OutlineWidth
+// edges draws the lines of a piece in a quarter where bark is cut: its top edge, its edge along
+// the end, and the slits once they are cut.
+func (p *pen) edges(s *sheet, m [2]float64) {
+	piece := s.piece
+	cols, top := piece.Curved.Cols, piece.Rows-1
+	line := func(points []geom.Vec3) {
+		placed := make([]geom.Vec2, len(points))
+		for i, q := range points {
+			at := p.Camera.At(solid.InPlace(q, m))
+			placed[i] = geom.Vec2{X: at.X, Y: at.Y}
+		}
+		var smooth []draw.Point
+		for _, q := range scene.Smooth(placed) {
+			smooth = append(smooth, draw.Point{X: q.X, Y: q.Y})
+		}
+		if len(smooth) > 1 && p.Seen(smooth) {
+			p.AddLines(solid.Inner, draw.Stroke{Role: draw.Ink, Points: smooth, Width: solid.RimWidth * p.Weight})
+		}
+	}
+	var upper, lower []geom.Vec3
+	for c := range cols {
+		upper = append(upper, s.raised[piece.Vertex(c, top, geom.Before)])
+		if scene.SlitAt(piece, c, top-1) {
+			line(upper)
+			upper = []geom.Vec3{s.raised[piece.Vertex(c, top, geom.After)]}
+		}
+		if piece.Places[c] >= 1 {
+			lower = append(lower, s.raised[piece.Vertex(c, 0, geom.Before)])
+		}
+	}
+	line(upper)
+	line(lower)
+	var end []geom.Vec3
+	for r := range piece.Rows {
+		end = append(end, s.raised[piece.Vertex(cols-1, r, geom.Before)])
+	}
+	line(end)
+}
 
-// edges adds the lines round a face where bark is cut, and here and there across the
-// sheet the grain, which runs round the tree.
-func (s *solid) edges(piece *bark.Piece, f strip, corners []geom.Vec3) []draw.Op {
-	n := len(f.low)
-	low, high := corners[:n], corners[n:]
-	var ops []draw.Op
-	if f.row == piece.Rows-2 {
-		ops = append(ops, s.stroke(draw.Ink, rimWidth, high...))
+// slits draws the edges of the slits of a quarter, or bark between them where they are not cut
+// yet.
+func (p *pen) slits(s *sheet, facing *solid.Facing, quarter int) {
+	piece, m := s.piece, scene.Quarters[quarter]
+	edge := func(c int, side geom.Side) []geom.Vec3 {
+		var out []geom.Vec3
+		for r := piece.FootRow; r < piece.Rows; r++ {
+			out = append(out, solid.InPlace(s.raised[piece.Vertex(c, r, side)], m))
+		}
+		return out
 	}
-	if f.row == 0 && (piece.Panel >= 0 || piece.Places[f.from] >= 1) {
-		ops = append(ops, s.stroke(draw.Ink, rimWidth, low...))
+	for _, c := range s.slitColumns() {
+		before, after := edge(c, geom.Before), edge(c, geom.After)
+		if c == 0 {
+			before = nil
+			for _, q := range after {
+				before = append(before, geom.Vec3{X: -q.X, Y: q.Y, Z: q.Z})
+			}
+		}
+		if p.View.Up < slitsFrom {
+			gap := append([]geom.Vec3{}, before...)
+			for i := len(after) - 1; i >= 0; i-- {
+				gap = append(gap, after[i])
+			}
+			p.Area(solid.Inner, draw.Inside, gap...)
+			continue
+		}
+		in := solid.Outer
+		if facing.Inside(quarter, c, (piece.FootRow+piece.Rows-1)/2) {
+			in = solid.Inner
+		}
+		p.Line(in, draw.Ink, scene.TimberWidth, after...)
+		if c > 0 {
+			p.Line(in, draw.Ink, scene.TimberWidth, before...)
+		}
 	}
-	left, right := [2]geom.Vec3{low[0], high[n-1]}, [2]geom.Vec3{low[n-1], high[0]}
-	cut := func(col int) bool {
-		middle := col == 0 && piece.Panel < 0 && piece.Points[piece.Vertex(0, f.row+1, geom.After)].X > scene.OnAxis
-		return middle || col == piece.Curved.Cols-1 || scene.SlitAt(piece, col, f.row)
+}
+
+// slitMiddle tells whether there is a gore amidships: there the piece ends at the gore's edge.
+func (s *sheet) slitMiddle() bool {
+	return s.piece.Points[s.piece.Vertex(0, s.piece.Rows-1, geom.After)].X > scene.OnAxis
+}
+
+// slitColumns are the columns that are slit.
+func (s *sheet) slitColumns() []int {
+	var out []int
+	if s.slitMiddle() {
+		out = append(out, 0)
 	}
-	switch {
-	case cut(f.from):
-		ops = append(ops, s.stroke(draw.Ink, scene.TimberWidth, left[:]...))
-	case f.from%4 == 0:
-		ops = append(ops, s.stroke(draw.Seam, 0.3, left[:]...))
+	for _, slit := range s.piece.Slits() {
+		out = append(out, slit.Col)
 	}
-	if cut(f.to) {
-		ops = append(ops, s.stroke(draw.Ink, scene.TimberWidth, right[:]...))
-	}
-	return ops
+	return out
 }

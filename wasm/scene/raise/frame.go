@@ -4,58 +4,38 @@ import (
 	"math"
 
 	"barkwright/core"
-	"barkwright/core/bark"
 	"barkwright/core/draw"
 	"barkwright/core/geom"
 	"barkwright/wasm/scene"
+	"barkwright/wasm/scene/solid"
 )
 
 // frameRise is how far over the bark the top of the frame is drawn, m.
 const frameRise = 0.02
 
-// barkHeight returns the height of the sheet's inside at a place, in metres. The bottom
-// rounds up, and the frame rests on it by its rim.
-func barkHeight(sheet *bark.Piece, raised []geom.Vec3, x, y float64) float64 {
-	at := func(c, r int) geom.Vec3 { return raised[sheet.Vertex(c, r, geom.Before)] }
-	c := 0
-	for c < sheet.Curved.Cols-1 && at(c, 0).X < x {
-		c++
-	}
-	r := 1
-	for r < sheet.Rows-1 && at(c, r).Y < y {
-		r++
-	}
-	low, high := at(c, r-1), at(c, r)
-	share := max(0, min(1, (y-low.Y)/max(high.Y-low.Y, 1e-9)))
-	return low.Lerp(high, share).Z
-}
-
 // frameSteps is how many straight pieces draw half a batten.
 const frameSteps = 12
 
-// frame is the building frame that holds the bottom down, gone once the hull is
-// finished.
-func (s *solid) frame(c core.Canoe, sheet *bark.Piece, raised []geom.Vec3) {
-	if s.View.Up >= 1 {
-		return
-	}
+// frame is the building frame that holds the bottom down, with stones on its crosspieces. It lies
+// on the bark, whose bottom comes from the bed to its rocker as the sides come up.
+func (p *pen) frame(c core.Canoe) {
 	h := c.Hull
 	batten := 0.0
 	for _, x := range c.Frame.Bed.Crosspieces {
 		batten = max(batten, (x.OutToOut-x.Clear)/2)
 	}
 	at := func(x, y float64) geom.Vec3 {
-		rim := barkHeight(sheet, raised, math.Abs(x), h.FrameHalfBreadth(math.Abs(x)))
-		return geom.Vec3{X: x, Y: y, Z: rim + frameRise}
+		bottom := h.Bottom(min(math.Abs(x), h.HeelX)) * sidesAt(p.View.Up)
+		return geom.Vec3{X: x, Y: y, Z: bottom + frameRise}
 	}
 	piece := func(corners ...geom.Vec3) {
-		points := s.place(corners)
-		if s.Seen(points) {
-			s.add(frameFaces, corners, draw.Fill{Role: draw.Cedar, Points: points},
-				draw.Stroke{Role: draw.Frame, Points: points, Width: scene.FineWidth * s.Weight, Closed: true})
+		points := p.Place(corners)
+		if p.Seen(points) {
+			p.Add(solid.Ribs, corners, draw.Fill{Role: draw.Cedar, Points: points},
+				draw.Stroke{Role: draw.Frame, Points: points, Width: scene.FineWidth * p.Weight, Closed: true})
 		}
 	}
-	half := c.Hull.FrameEnd()
+	half := h.FrameEnd()
 	for i := -frameSteps; i < frameSteps; i++ {
 		x0, x1 := half*float64(i)/frameSteps, half*float64(i+1)/frameSteps
 		y0, y1 := h.FrameHalfBreadth(math.Abs(x0)), h.FrameHalfBreadth(math.Abs(x1))
@@ -67,6 +47,7 @@ func (s *solid) frame(c core.Canoe, sheet *bark.Piece, raised []geom.Vec3) {
 		for _, side := range [2]float64{1, -1} {
 			q := scene.Rect(side*x.X, batten/2, -x.Clear/2, x.Clear/2)
 			piece(at(q[0].X, q[0].Y), at(q[1].X, q[1].Y), at(q[2].X, q[2].Y), at(q[3].X, q[3].Y))
+			p.stone(at(side*x.X, 0), min(x.Clear/3, stoneSize))
 			if x.X == 0 {
 				break
 			}
@@ -74,11 +55,38 @@ func (s *solid) frame(c core.Canoe, sheet *bark.Piece, raised []geom.Vec3) {
 	}
 }
 
-// gunwales show where the top edge will stand: dashed until it does.
-func (s *solid) gunwales(c core.Canoe) {
-	if s.View.Up >= 1 {
-		return
+// stoneSize is the radius of a stone as drawn, m. By eye.
+const stoneSize = 0.11
+
+// stone lies on a crosspiece.
+func (p *pen) stone(at geom.Vec3, radius float64) {
+	const corners = 9
+	middle := p.Camera.At(at.Add(geom.Vec3{Z: radius / 3}))
+	wide := math.Abs(p.Camera.At(at.Add(geom.Vec3{X: radius})).X - p.Camera.At(at).X)
+	outline := draw.Polygon(draw.Point{}, wide, corners, 0.3)
+	for i, q := range outline {
+		outline[i] = draw.Point{X: middle.X + q.X, Y: middle.Y + 0.7*q.Y}
 	}
+	if p.Seen(outline) {
+		p.Add(solid.Ribs, []geom.Vec3{at.Add(geom.Vec3{Z: radius})}, draw.Fill{Role: draw.Ground, Points: outline},
+			draw.Stroke{Role: draw.Ink, Points: outline, Width: scene.FineWidth * p.Weight, Closed: true})
+	}
+}
+
+// posts hold the gunwales at their sheer until the frame is taken out.
+func (p *pen) posts(c core.Canoe) {
+	h := c.Hull
+	for _, b := range c.Frame.Bed.Posts {
+		foot := geom.Vec3{X: b.X, Y: min(h.FrameHalfBreadth(b.X), h.HalfBeam(b.X)), Z: h.Bottom(min(b.X, h.HeelX)) + frameRise}
+		top := geom.Vec3{X: b.X, Y: h.HalfBeam(b.X), Z: h.Sheer(b.X) - c.Design.InwaleDepth}
+		for _, m := range scene.Quarters {
+			p.Line(solid.Ribs, draw.Frame, 2*scene.StrongWidth, solid.InPlace(foot, m), solid.InPlace(top, m))
+		}
+	}
+}
+
+// gunwaleMarks show where the top edge will stand.
+func (p *pen) gunwaleMarks(c core.Canoe) {
 	h := c.Hull
 	var line []geom.Vec2
 	for _, x := range scene.Crowded(h.GunwaleX, scene.HalfSteps) {
@@ -89,7 +97,7 @@ func (s *solid) gunwales(c core.Canoe) {
 		for _, q := range scene.Mirrored(line) {
 			rail = append(rail, geom.Vec3{X: q.X, Y: side * q.Y, Z: h.TopEdge(math.Abs(q.X))})
 		}
-		s.Marks = append(s.Marks, draw.Stroke{Role: draw.Faint, Points: s.place(rail), Width: scene.FineWidth * s.Weight,
+		p.Marks = append(p.Marks, draw.Stroke{Role: draw.Faint, Points: p.Place(rail), Width: scene.FineWidth * p.Weight,
 			Dash: scene.LongDash})
 	}
 }

@@ -1,6 +1,6 @@
 package raise
 
-import "barkwright/wasm/scene"
+import "barkwright/wasm/scene/solid"
 
-// pen draws the bark on its way up.
-type pen struct{ *scene.Pen }
+// pen draws one picture of the boat being raised.
+type pen struct{ solid.Solid }

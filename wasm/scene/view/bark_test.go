@@ -6,6 +6,7 @@ import (
 	"math"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 
@@ -29,16 +30,18 @@ func skinned(c core.Canoe, res bark.Resolution, v scene.View) (core.Canoe, scene
 	return c, v
 }
 
-var barkViews = []scene.View{{State: scene.LaidFlat}, {State: scene.SidesUp}, {State: scene.SidesUp, Up: 0.5},
-	{State: scene.SidesUp, Up: 1}}
+var barkViews = []scene.View{{State: scene.LaidFlat}, {State: scene.SidesUp}, {State: scene.SidesUp, Up: 0.3},
+	{State: scene.SidesUp, Up: 0.7}, {State: scene.SidesUp, Up: 1}}
+
+var roundViews = []scene.View{{State: scene.InTheRound}, {State: scene.InTheRound, From: scene.Ahead}}
 
 func TestBarkPictures(t *testing.T) {
 	for _, b := range boats {
-		for _, v := range barkViews {
+		for _, v := range slices.Concat(barkViews, roundViews) {
 			c, v := skinned(b.Canoe, bark.ForPicture, v)
 			for i, size := range sizes {
 				v.System = [2]units.System{units.Imperial16, units.Metric}[i%2]
-				t.Run(fmt.Sprintf("%s, %s %.1f, %.0f x %.0f", b.name, v.State, v.Up, size.Width, size.Height), func(t *testing.T) {
+				t.Run(fmt.Sprintf("%s, %s %.1f %d, %.0f x %.0f", b.name, v.State, v.Up, v.From, size.Width, size.Height), func(t *testing.T) {
 					l := view.Draw(c, v, size)
 					points := 0
 					for _, op := range l.Ops {
@@ -64,7 +67,7 @@ func TestBarkPictures(t *testing.T) {
 
 // Coarse grids keep the goldens short.
 func TestBarkGoldens(t *testing.T) {
-	for _, v := range []scene.View{barkViews[0], barkViews[2]} {
+	for _, v := range []scene.View{barkViews[0], barkViews[2], roundViews[0]} {
 		c, v := skinned(boats[0].Canoe, bark.Resolution{Columns: 16, Rows: 5}, v)
 		var w bytes.Buffer
 		require.NoError(t, view.Draw(c, v, sizes[0]).Dump(&w))
@@ -145,9 +148,9 @@ func texts(l draw.List) []string {
 }
 
 func BenchmarkBarkPictures(b *testing.B) {
-	for _, v := range barkViews {
+	for _, v := range slices.Concat(barkViews, roundViews) {
 		c, v := skinned(boats[0].Canoe, bark.ForPicture, v)
-		b.Run(fmt.Sprintf("%s %.1f", v.State, v.Up), func(b *testing.B) {
+		b.Run(fmt.Sprintf("%s %.1f %d", v.State, v.Up, v.From), func(b *testing.B) {
 			b.ReportAllocs()
 			for b.Loop() {
 				view.Draw(c, v, sizes[0])

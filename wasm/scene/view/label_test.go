@@ -51,7 +51,9 @@ var cells = []draw.Size{
 var looks = []scene.View{
 	{State: scene.OnTheBed, Handles: true}, {State: scene.Finished, Handles: true},
 	{State: scene.LaidFlat}, {State: scene.LaidFlat, Only: scene.BySheet},
-	{State: scene.SidesUp, Up: 0.5}, {State: scene.SidesUp, Up: 1},
+	{State: scene.SidesUp, Up: 0.3}, {State: scene.SidesUp, Up: 0.7}, {State: scene.SidesUp, Up: 1},
+	{State: scene.InTheRound}, {State: scene.InTheRound, From: scene.Ahead}, {State: scene.InTheRound, From: scene.Above},
+	{State: scene.InTheRound, Turned: 0.4},
 	{State: scene.OnTheBed, Only: scene.TopOnly}, {State: scene.OnTheBed, Only: scene.SideOnly},
 	{State: scene.OnTheBed, Only: scene.SectionsOnly}, {State: scene.Finished, Only: scene.TopOnly},
 	{State: scene.Finished, Only: scene.SideOnly}, {State: scene.Finished, Only: scene.SectionsOnly},
@@ -84,7 +86,7 @@ func TestLabelsAreWholeAndClear(t *testing.T) {
 				if n++; !everyLabel && (i+j+k)%3 != 0 {
 					continue
 				}
-				name := fmt.Sprintf("%02d %s %d %d %.1f %.0fx%.0f", i, v.State, v.Only, v.Layer, v.Up, size.Width, size.Height)
+				name := fmt.Sprintf("%02d %s %d %d %.1f %d %.0fx%.0f", i, v.State, v.Only, v.Layer, v.Up+v.Turned, v.From, size.Width, size.Height)
 				l := view.Draw(c, v, size)
 				all, without := clearLabels(t, name, l, size)
 				asked, bare = asked+all, bare+without

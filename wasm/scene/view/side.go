@@ -48,7 +48,7 @@ func (p *pen) gunwaleSide(c core.Canoe, a scene.Plate) {
 func (p *pen) lacingSide(c core.Canoe, a scene.Plate) {
 	h, d := c.Hull, c.Design
 	for i, g := range c.Frame.Lacing.Groups {
-		from, to := groupSpan(c, g)
+		from, to := scene.GroupSpan(c, g)
 		low, high := h.Sheer(g.X)-d.OutwaleDepth, h.Sheer(g.X)
 		outline := []geom.Vec2{{X: from, Y: low}, {X: to, Y: low}, {X: to, Y: high}, {X: from, Y: high}}
 		for _, points := range mates(a, outline, g.Run == 0) {

@@ -233,7 +233,7 @@ func (p *pen) timber(name string, width float64, points []draw.Point) {
 func (p *pen) lacingTop(c core.Canoe, a scene.Plate) {
 	h, d := c.Hull, c.Design
 	for i, g := range c.Frame.Lacing.Groups {
-		from, to := groupSpan(c, g)
+		from, to := scene.GroupSpan(c, g)
 		in := func(x float64) float64 { return h.HalfBeam(math.Abs(x)) }
 		out := func(x float64) float64 { return h.SkinHalfBreadth(x) + d.OutwaleThickness }
 		outline := []geom.Vec2{{X: from, Y: in(from)}, {X: to, Y: in(to)}, {X: to, Y: out(to)}, {X: from, Y: out(from)}}
@@ -252,12 +252,4 @@ func (p *pen) lacingTop(c core.Canoe, a scene.Plate) {
 			}
 		}
 	}
-}
-
-// groupSpan is where a group of lacing runs along x, its outer holes and half a
-// root beyond.
-func groupSpan(c core.Canoe, g frame.Group) (from, to float64) {
-	h := c.Hull
-	first, last := g.Holes[0]-c.Design.RootWidth/2, g.Holes[len(g.Holes)-1]+c.Design.RootWidth/2
-	return math.Copysign(h.StationAt(math.Abs(first)), first), math.Copysign(h.StationAt(math.Abs(last)), last)
 }

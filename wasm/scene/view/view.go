@@ -7,6 +7,7 @@ import (
 	"barkwright/wasm/scene"
 	"barkwright/wasm/scene/flat"
 	"barkwright/wasm/scene/raise"
+	"barkwright/wasm/scene/solid"
 )
 
 // Draw draws the boat in the view's state.
@@ -16,6 +17,8 @@ func Draw(c core.Canoe, v scene.View, size draw.Size) draw.List {
 		return flat.Draw(c, v, size)
 	case scene.SidesUp:
 		return raise.Draw(c, v, size)
+	case scene.InTheRound:
+		return solid.Draw(c, v, size)
 	}
 	return TopAndSide(c, v, size)
 }

@@ -1,4 +1,4 @@
-package raise
+package solid
 
 import (
 	"testing"
@@ -13,17 +13,18 @@ import (
 // A line on a face is painted after every face of its layer, also after one that is nearer
 // to the eye, and before the faces of the next.
 func TestLinesLieOverTheFacesOfTheirLayer(t *testing.T) {
-	s := solid{pen: &pen{scene.NewPen(scene.View{Zoom: 1}, draw.Size{Width: 100, Height: 100})},
-		camera: camera{toward: geom.Vec3{Y: 1}}}
+	s := Solid{Pen: scene.NewPen(scene.View{Zoom: 1}, draw.Size{Width: 100, Height: 100}),
+		Camera: Camera{toward: geom.Vec3{Y: 1}}}
 	named := func(r draw.Role) draw.Op { return draw.Fill{Role: r} }
-	s.addLines(innerFaces, named(draw.Ink))
-	s.add(outerFaces, []geom.Vec3{{Y: 1}}, named(draw.Bark))
-	s.add(innerFaces, []geom.Vec3{{Y: 9}}, named(draw.Inside))
-	s.add(innerFaces, []geom.Vec3{{Y: 2}}, named(draw.Seam))
-	s.paint()
+	s.AddLines(Inner, named(draw.Ink))
+	s.Add(Outer, []geom.Vec3{{Y: 1}}, named(draw.Bark))
+	s.Add(Inner, []geom.Vec3{{Y: 9}}, named(draw.Inside))
+	s.Add(Inner, []geom.Vec3{{Y: 2}}, named(draw.Seam))
+	s.addKind(Inner, rims, named(draw.Faint))
+	s.Paint()
 	var order []draw.Role
 	for _, op := range s.List.Ops {
 		order = append(order, op.(draw.Fill).Role)
 	}
-	assert.Equal(t, []draw.Role{draw.Seam, draw.Inside, draw.Ink, draw.Bark}, order)
+	assert.Equal(t, []draw.Role{draw.Faint, draw.Seam, draw.Inside, draw.Ink, draw.Bark}, order)
 }

@@ -1,4 +1,4 @@
-package raise
+package solid
 
 import (
 	"math"
@@ -8,31 +8,25 @@ import (
 	"barkwright/wasm/scene"
 )
 
-// camera looks at the boat from its starboard bow and above, so that the bow is to
-// the right and nearer.
-type camera struct {
+// Camera looks at the boat from its starboard side and above, so that the bow is to the
+// right, or from where it has been turned to.
+type Camera struct {
 	toward, right, up geom.Vec3 // unit directions: to the eye, right and up in the picture
 	eye               float64   // distance of the eye from the middle of the boat, m
 	origin            draw.Point
 	scale             float64 // CSS pixels a metre at the middle of the boat
 }
 
-// The place of the eye: far enough round to the bow for the end to be seen, high
-// enough to look over the near side into the boat. By eye.
-const (
-	cameraRound = 16 * math.Pi / 180
-	cameraHigh  = 30 * math.Pi / 180
-	// eyeLengths is the eye's distance in lengths of the boat: near enough for
-	// the bow to look nearer.
-	eyeLengths = 2.2
-)
+// eyeLengths is the eye's distance in lengths of the boat: near enough for the bow to look
+// nearer. By eye.
+const eyeLengths = 2.4
 
-// newCamera fits points into a box. It depends on nothing else, so a picture whose
-// points stay keeps its scale.
-func newCamera(length float64, points []geom.Vec3, room draw.Box) camera {
-	sinRound, cosRound := math.Sincos(cameraRound)
-	sinHigh, cosHigh := math.Sincos(cameraHigh)
-	k := camera{
+// NewCamera fits points into a box. It depends on nothing else, so a picture whose points
+// stay keeps its scale.
+func NewCamera(from scene.Stand, length float64, points []geom.Vec3, room draw.Box) Camera {
+	sinRound, cosRound := math.Sincos(from.Round)
+	sinHigh, cosHigh := math.Sincos(from.High)
+	k := Camera{
 		toward: geom.Vec3{X: sinRound * cosHigh, Y: -cosRound * cosHigh, Z: sinHigh},
 		right:  geom.Vec3{X: cosRound, Y: sinRound},
 		up:     geom.Vec3{X: -sinRound * sinHigh, Y: cosRound * sinHigh, Z: cosHigh},
@@ -40,7 +34,7 @@ func newCamera(length float64, points []geom.Vec3, room draw.Box) camera {
 	}
 	seen := make([]draw.Point, len(points))
 	for i, q := range points {
-		seen[i] = k.at(q)
+		seen[i] = k.At(q)
 	}
 	b := draw.BoxOf(seen)
 	k.scale = min(room.Width()/b.Width(), room.Height()/b.Height())
@@ -51,22 +45,22 @@ func newCamera(length float64, points []geom.Vec3, room draw.Box) camera {
 	return k
 }
 
-// at is where a point stands in the picture.
-func (k camera) at(q geom.Vec3) draw.Point {
+// At is where a point stands in the picture.
+func (k Camera) At(q geom.Vec3) draw.Point {
 	near := k.scale * k.eye / (k.eye - q.Dot(k.toward))
 	return draw.Point{X: k.origin.X + near*q.Dot(k.right), Y: k.origin.Y - near*q.Dot(k.up)}
 }
 
 // depth grows toward the eye.
-func (k camera) depth(q geom.Vec3) float64 { return q.Dot(k.toward) }
+func (k Camera) depth(q geom.Vec3) float64 { return q.Dot(k.toward) }
 
-// faces tells whether a face with a normal at q is seen from its front.
-func (k camera) faces(q, normal geom.Vec3) bool {
+// Faces tells whether a face with a normal at q is seen from its front.
+func (k Camera) Faces(q, normal geom.Vec3) bool {
 	return normal.Dot(k.toward.Scale(k.eye).Sub(q)) > 0
 }
 
-// zoomed brings the picture nearer as the view asks.
-func (k camera) zoomed(v scene.View, size draw.Size) camera {
+// Zoomed brings the picture nearer as the view asks.
+func (k Camera) Zoomed(v scene.View, size draw.Size) Camera {
 	v = v.Clamp(size)
 	k.origin = draw.Point{
 		X: size.Width/2 + (k.origin.X-size.Width/2)*v.Zoom + v.PanX,

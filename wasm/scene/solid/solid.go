@@ -1,0 +1,146 @@
+package solid
+
+import (
+	"cmp"
+	"math"
+	"slices"
+
+	"barkwright/core/draw"
+	"barkwright/core/geom"
+	"barkwright/wasm/scene"
+)
+
+// Solid gathers faces and lines and paints them layer by layer, and within a layer from the
+// farthest to the nearest.
+type Solid struct {
+	*scene.Pen
+	Camera Camera
+	shown  []face
+}
+
+type face struct {
+	layer Layer
+	kind  kind
+	depth float64
+	order int // as added, between equals
+	ops   []draw.Op
+}
+
+// kind orders what a layer holds. Each face is painted by its mean depth, so one beside a line
+// would cover some of it. Lines on faces are therefore drawn over all the faces of their layer.
+// Rims are drawn under them all, twice as wide as they are to show: what is left of them is one
+// unbroken outline.
+type kind int
+
+const (
+	rims kind = iota
+	faces
+	lines
+)
+
+// Layer decides what is painted over what, before depth does. Seen from above the rail, the
+// inside of the boat is always behind the frame and the outside always before it.
+type Layer int
+
+// The layers, from the farthest.
+const (
+	Inner Layer = iota // faces of the skin whose inside is seen
+	Sheathing
+	Ribs // and headboards, and what holds the boat up while it is built
+	FarGunwale
+	Thwarts
+	Outer // faces of the skin whose outside is seen
+	StemBand
+	NearGunwale
+)
+
+// Paint puts what has been gathered into the picture.
+func (s *Solid) Paint() {
+	slices.SortFunc(s.shown, func(a, b face) int {
+		return cmp.Or(cmp.Compare(a.layer, b.layer), cmp.Compare(a.kind, b.kind), cmp.Compare(a.depth, b.depth),
+			cmp.Compare(a.order, b.order))
+	})
+	for _, f := range s.shown {
+		s.List.Add(f.ops...)
+	}
+}
+
+// Add puts a face in the picture.
+func (s *Solid) Add(in Layer, corners []geom.Vec3, ops ...draw.Op) {
+	middle := geom.Vec3{}
+	for _, q := range corners {
+		middle = middle.Add(q.Scale(1 / float64(len(corners))))
+	}
+	s.shown = append(s.shown, face{layer: in, kind: faces, depth: s.Camera.depth(middle), order: len(s.shown), ops: ops})
+}
+
+// AddLines puts lines that lie on faces in the picture.
+func (s *Solid) AddLines(in Layer, ops ...draw.Op) { s.addKind(in, lines, ops...) }
+
+func (s *Solid) addKind(in Layer, k kind, ops ...draw.Op) {
+	s.shown = append(s.shown, face{layer: in, kind: k, order: len(s.shown), ops: ops})
+}
+
+// Area puts a filled face in the picture, if it is seen.
+func (s *Solid) Area(in Layer, r draw.Role, corners ...geom.Vec3) {
+	if points := s.Place(corners); s.Seen(points) {
+		s.Add(in, corners, draw.Fill{Role: r, Points: points})
+	}
+}
+
+// Line puts a line on faces in the picture, if it is seen.
+func (s *Solid) Line(in Layer, r draw.Role, width float64, points ...geom.Vec3) {
+	if placed := s.Place(points); len(placed) > 1 && s.Seen(placed) {
+		s.AddLines(in, draw.Stroke{Role: r, Points: placed, Width: width * s.Weight})
+	}
+}
+
+// Rim puts a part of an outline in the picture. Half of its width will be covered. It goes on at
+// both ends by half its width, so that parts that meet at an angle leave no gap.
+func (s *Solid) Rim(in Layer, points ...geom.Vec3) {
+	placed := s.Place(points)
+	if len(placed) < 2 || !s.Seen(placed) {
+		return
+	}
+	longer := func(end, next draw.Point) draw.Point {
+		dx, dy := end.X-next.X, end.Y-next.Y
+		if run := math.Hypot(dx, dy); run > 0 {
+			return draw.Point{X: end.X + dx/run*RimWidth*s.Weight, Y: end.Y + dy/run*RimWidth*s.Weight}
+		}
+		return end
+	}
+	last := len(placed) - 1
+	placed[0], placed[last] = longer(placed[0], placed[1]), longer(placed[last], placed[last-1])
+	s.addKind(in, rims, draw.Stroke{Role: draw.Ink, Points: placed, Width: 2 * RimWidth * s.Weight})
+}
+
+// RimWidth is the width of outlines.
+const RimWidth = 0.7 * scene.OutlineWidth
+
+// Place returns where points stand in the picture.
+func (s *Solid) Place(points []geom.Vec3) []draw.Point {
+	out := make([]draw.Point, len(points))
+	for i, q := range points {
+		out[i] = s.Camera.At(q)
+	}
+	return out
+}
+
+// Stroke is a line through points.
+func (s *Solid) Stroke(r draw.Role, width float64, points ...geom.Vec3) draw.Op {
+	return draw.Stroke{Role: r, Points: s.Place(points), Width: width * s.Weight}
+}
+
+// InPlace puts a point of the forward port quarter in one of the four.
+func InPlace(q geom.Vec3, m [2]float64) geom.Vec3 {
+	return geom.Vec3{X: m[0] * q.X, Y: m[1] * q.Y, Z: q.Z}
+}
+
+// inPlace is InPlace of several points.
+func inPlace(points []geom.Vec3, m [2]float64) []geom.Vec3 {
+	out := make([]geom.Vec3, len(points))
+	for i, q := range points {
+		out[i] = InPlace(q, m)
+	}
+	return out
+}

@@ -1,0 +1,240 @@
+package solid
+
+import (
+	"barkwright/core/draw"
+	"barkwright/core/geom"
+	"barkwright/wasm/scene"
+)
+
+// Surface is the bark of the forward port quarter as a grid of points: columns from amidships
+// forward, each from the centre line or the end's profile up.
+type Surface struct {
+	Cols, Rows int
+	// At is a point, on the bank of a slit that it belongs to.
+	At func(c, r int, side geom.Side) geom.Vec3
+	// Slit tells whether the bark is slit at a point.
+	Slit func(c, r int) bool
+	// Open tells whether the foot of a column is an edge; elsewhere port and starboard join there.
+	Open func(c int) bool
+	// Cut tells whether the first column is an edge; else fore and aft join there.
+	Cut bool
+	// Tint is the role of the inside of a face with an upward component of its direction.
+	Tint func(c, r int, up float64) draw.Role
+}
+
+// Facing is by quarter, and by side of a slit, how far each point of a surface is turned to the
+// eye with its inside: positive where the inside is seen.
+type Facing [4][2][][]float64
+
+// Inside tells whether the inside is seen at a point of a quarter.
+func (f *Facing) Inside(quarter, c, r int) bool { return f[quarter][geom.After][c][r] > 0 }
+
+// Surface puts a surface into the picture in all four quarters. Between what is seen from inside
+// and from outside runs a curve, found along the sides of faces: in steps of whole faces the
+// outline would be a saw.
+func (p *Solid) Surface(s Surface) Facing {
+	var f Facing
+	for i, m := range scene.Quarters {
+		for side := geom.Before; side <= geom.After; side++ {
+			f[i][side] = make([][]float64, s.Cols)
+			for c := range s.Cols {
+				f[i][side][c] = make([]float64, s.Rows)
+				for r := range s.Rows {
+					n := s.normal(c, r, side)
+					n.X, n.Y = m[0]*n.X, m[1]*n.Y
+					f[i][side][c][r] = p.Camera.facing(InPlace(s.At(c, r, side), m), n)
+				}
+			}
+		}
+		// The last column is hardly any bark, and looks as its neighbour does.
+		for r := range s.Rows {
+			f[i][geom.Before][s.Cols-1][r] = f[i][geom.After][s.Cols-2][r]
+			f[i][geom.After][s.Cols-1][r] = f[i][geom.After][s.Cols-2][r]
+		}
+		q := quarter{Solid: p, Surface: &s, facing: &f[i], m: m}
+		for c := range s.Cols - 1 {
+			q.column(c)
+		}
+	}
+	return f
+}
+
+// normal is the direction in which the inside of the surface looks at a point, of no set length.
+func (s *Surface) normal(c, r int, side geom.Side) geom.Vec3 {
+	from, to := max(0, c-1), min(s.Cols-1, c+1)
+	if s.Slit(c, r) {
+		if side == geom.Before {
+			to = c
+		} else {
+			from = c
+		}
+	}
+	fore := func(k int) geom.Side {
+		if k == c {
+			return side
+		} else if k < c {
+			return geom.After
+		}
+		return geom.Before
+	}
+	along := s.At(to, r, fore(to)).Sub(s.At(from, r, fore(from)))
+	if c == 0 && !s.Cut {
+		along.Y, along.Z = 0, 0
+	}
+	low, high := max(0, r-1), min(s.Rows-1, r+1)
+	up := s.At(c, high, side).Sub(s.At(c, low, side))
+	if r == 0 && !s.Open(c) {
+		up.X, up.Z = 0, 0
+	}
+	return along.Cross(up)
+}
+
+// facing is how far a face with a normal at q is turned to the eye.
+func (k Camera) facing(q, normal geom.Vec3) float64 {
+	return normal.Dot(k.toward.Scale(k.eye).Sub(q)) / max(normal.Len(), 1e-12)
+}
+
+// quarter is a surface in one of its four places.
+type quarter struct {
+	*Solid
+	*Surface
+	facing *[2][][]float64
+	m      [2]float64
+}
+
+// corner is a point of a face and how far it is turned to the eye.
+type corner struct {
+	at     geom.Vec3
+	facing float64
+}
+
+// corners are those of the face over row r between columns c and c+1, round it.
+func (q *quarter) corners(c, r int) [4]corner {
+	at := func(c, r int, side geom.Side) corner {
+		return corner{InPlace(q.At(c, r, side), q.m), q.facing[side][c][r]}
+	}
+	return [4]corner{at(c, r, geom.After), at(c+1, r, geom.Before), at(c+1, r+1, geom.Before), at(c, r+1, geom.After)}
+}
+
+// role is that of a face all of which is seen from one side, and empty where it is not.
+func (q *quarter) role(c, r int) draw.Role {
+	k := q.corners(c, r)
+	inside := k[0].facing > 0
+	for _, at := range k[1:] {
+		if (at.facing > 0) != inside {
+			return ""
+		}
+	}
+	if !inside {
+		return draw.Bark
+	}
+	n := q.normal(c, r, geom.After)
+	return q.Tint(c, r, n.Z/max(n.Len(), 1e-12))
+}
+
+// column draws the faces between a column and the next: those that look alike as one.
+func (q *quarter) column(c int) {
+	for r := 0; r < q.Rows-1; {
+		role := q.role(c, r)
+		if role == "" {
+			q.split(c, r)
+			r++
+			continue
+		}
+		to := r + 1
+		for to < q.Rows-1 && q.role(c, to) == role {
+			to++
+		}
+		q.strip(c, r, to, role)
+		for ; r < to; r++ {
+			if role == draw.Bark {
+				q.rims(c, r)
+			}
+		}
+	}
+}
+
+// strip goes on under the next faces where those look alike: edges that only meet would let the
+// ground through.
+func (q *quarter) strip(c, from, to int, role draw.Role) {
+	last := c + 1
+	if c+2 < q.Cols && !q.Slit(c+1, to) {
+		last++
+		for r := from; r < to; r++ {
+			if q.role(c+1, r) != role {
+				last = c + 1
+			}
+		}
+	}
+	outline := make([]geom.Vec3, 0, 2*(to-from+2))
+	for r := from; r <= to; r++ {
+		outline = append(outline, InPlace(q.At(c, r, geom.After), q.m))
+	}
+	if last > c+1 {
+		outline = append(outline, InPlace(q.At(c+1, to, geom.Before), q.m))
+	}
+	for r := to; r >= from; r-- {
+		outline = append(outline, InPlace(q.At(last, r, geom.Before), q.m))
+	}
+	if last > c+1 {
+		outline = append(outline, InPlace(q.At(c+1, from, geom.Before), q.m))
+	}
+	q.Area(layerOf(role), role, outline...)
+}
+
+func layerOf(role draw.Role) Layer {
+	if role == draw.Bark {
+		return Outer
+	}
+	return Inner
+}
+
+// split draws a face that is seen from inside in one part and from outside in the other.
+func (q *quarter) split(c, r int) {
+	k := q.corners(c, r)
+	n := q.normal(c, r, geom.After)
+	var inside, outside, turns []geom.Vec3
+	for i, a := range k {
+		b := k[(i+1)%4]
+		if a.facing > 0 {
+			inside = append(inside, a.at)
+		} else {
+			outside = append(outside, a.at)
+		}
+		if (a.facing > 0) != (b.facing > 0) {
+			at := a.at.Lerp(b.at, a.facing/(a.facing-b.facing))
+			inside, outside, turns = append(inside, at), append(outside, at), append(turns, at)
+		}
+	}
+	q.Area(Inner, q.Tint(c, r, n.Z/max(n.Len(), 1e-12)), inside...)
+	q.Area(Outer, draw.Bark, outside...)
+	for i := 1; i < len(turns); i += 2 {
+		q.Rim(Outer, turns[i-1], turns[i])
+	}
+	q.rims(c, r)
+}
+
+// rims are the sides of a face that are edges of the bark, as far as the outside is seen there.
+func (q *quarter) rims(c, r int) {
+	k := q.corners(c, r)
+	edges := [4]bool{
+		r == 0 && (q.Open(c) || q.Open(c+1)),
+		c == q.Cols-2 || q.Slit(c+1, r+1),
+		r == q.Rows-2,
+		(c == 0 && q.Cut) || (c > 0 && q.Slit(c, r+1)),
+	}
+	for i, a := range k {
+		b := k[(i+1)%4]
+		if !edges[i] || (a.facing > 0 && b.facing > 0) {
+			continue
+		}
+		if a.facing > 0 {
+			a, b = b, a
+		}
+		end := b.at
+		if b.facing > 0 {
+			end = a.at.Lerp(b.at, a.facing/(a.facing-b.facing))
+		}
+		q.Rim(Outer, a.at, end)
+	}
+}
