@@ -86,6 +86,7 @@ axe: page
 
 labels:
 	BARKWRIGHT_EVERY_LABEL=1 go test -count=1 -run Labels ./wasm/scene/view
+	BARKWRIGHT_EVERY_TURN=1 go test -count=1 -run Outline ./wasm/scene/solid
 
 SEED ?= 1
 mutants:
