@@ -71,9 +71,17 @@ func (l Log) add(e Entry) Log {
 	return append(slices.Clip(l), e)
 }
 
-// Done tells whether a row of a step is ticked, or all of the step where row is empty, and
-// on which day that was.
+// Done tells whether a row of a step is ticked, by itself or with all of the step, or all of
+// the step where row is empty, and on which day that was.
 func (l Log) Done(step, row string) (when string, done bool) {
+	if when, done = l.last(step, row); !done && row != "" {
+		return l.last(step, "")
+	}
+	return when, done
+}
+
+// last is the last that was entered of a row, or of all of the step where row is empty.
+func (l Log) last(step, row string) (when string, done bool) {
 	for _, e := range slices.Backward(l) {
 		if e.Step == step && e.Row == row && e.ticks() {
 			return e.When, e.Done
@@ -82,7 +90,7 @@ func (l Log) Done(step, row string) (when string, done bool) {
 	return "", false
 }
 
-// Rows counts how many rows of a step are ticked.
+// Rows counts how many rows of a step are ticked by themselves.
 func (l Log) Rows(step string) int {
 	done := map[string]bool{}
 	for _, e := range l {

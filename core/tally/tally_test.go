@@ -34,6 +34,24 @@ func TestTicks(t *testing.T) {
 	assert.False(t, done, "a row is not the whole step")
 }
 
+// A step that is ticked as a whole ticks its rows, and taken back leaves those that were
+// ticked by themselves.
+func TestWholeStepsTickRows(t *testing.T) {
+	l := tally.Log{}.Tick("rib.drive", "rib.18", "2026-06-14", true).Tick("rib.drive", "", "2026-06-20", true)
+	for row, day := range map[string]string{"rib.18": "2026-06-14", "rib.1": "2026-06-20"} {
+		when, done := l.Done("rib.drive", row)
+		assert.True(t, done, row)
+		assert.Equal(t, day, when, row)
+	}
+	_, done := l.Done("rib.dry", "rib.1")
+	assert.False(t, done, "another step")
+	l = l.Tick("rib.drive", "", "2026-06-21", false)
+	_, done = l.Done("rib.drive", "rib.1")
+	assert.False(t, done)
+	_, done = l.Done("rib.drive", "rib.18")
+	assert.True(t, done)
+}
+
 // Two logs that grow from one do not write into each other.
 func TestLogsAreApart(t *testing.T) {
 	l := tally.Log{}.Tick("a", "", "2026-06-14", true)

@@ -86,6 +86,7 @@ func (p *page) showTyped() {
 		}
 	})
 	p.id("record-text").Set("value", p.work.Typed["record-text"])
+	p.showHalfNotes()
 	if name, ok := p.work.Typed["record-name"]; ok {
 		p.work.SetTyped("record-name", "")
 		p.work.SetRecord(name, p.work.Measurements(work.Recorded))

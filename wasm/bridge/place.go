@@ -145,6 +145,7 @@ func (p *page) goPlace(at work.Place, step bool) {
 		p.showState(state)
 	}
 	p.takeInHand(at.First())
+	each(p.id("jumps"), "button", func(b js.Value) { b.Set("hidden", p.jumpsTo(data(b, "jump")).IsNull()) })
 	p.say("status", at.Name())
 	p.showTables(true)
 }
@@ -252,10 +253,15 @@ func (p *page) goInto(element, focus js.Value) {
 	focus.Call("focus", map[string]any{"preventScroll": true})
 }
 
+// jumpsTo is the first of what a selector names at this stage, or null.
+func (p *page) jumpsTo(what string) js.Value {
+	return p.document.Call("querySelector", "#at-"+string(p.places.at)+" "+what)
+}
+
 // jump goes to the first of what a selector names at this stage: its bench, which opens,
 // or a fold, which unfolds.
 func (p *page) jump(what string) {
-	at := p.document.Call("querySelector", "#at-"+string(p.places.at)+" "+what)
+	at := p.jumpsTo(what)
 	switch {
 	case at.IsNull():
 	case at.Get("tagName").String() == "BUTTON":

@@ -30,6 +30,12 @@ func (p *page) findSteps() {
 			p.entered()
 		}
 	})
+	p.on(p.id("tables"), "input", func(e js.Value) {
+		if key := data(e.Get("target"), "note"); key != "" {
+			p.work.SetTyped(work.NoteKey(key), e.Get("target").Get("value").String())
+			p.saveSoon()
+		}
+	})
 	p.on(p.id("tables"), "keydown", func(e js.Value) {
 		if key := data(e.Get("target"), "note"); key != "" && e.Get("key").String() == "Enter" {
 			p.jot(key)
@@ -49,7 +55,18 @@ func (p *page) jot(key string) {
 	field := p.document.Call("querySelector", `[data-note="`+key+`"]`)
 	p.work.Note(key, today(), field.Get("value").String())
 	field.Set("value", "")
+	p.work.SetTyped(work.NoteKey(key), "")
 	p.entered()
+}
+
+// showHalfNotes puts back into the fields of notes what stood half typed in them.
+func (p *page) showHalfNotes() {
+	each(p.document, "[data-note]", func(field js.Value) {
+		if text := p.work.Typed[work.NoteKey(data(field, "note"))]; text != field.Get("value").String() {
+			field.Set("value", text)
+			opened(field)
+		}
+	})
 }
 
 // readTape goes to a new reading of a kind, to be typed.

@@ -12,7 +12,16 @@ import (
 // BenchOpen tells whether a list is being worked from.
 func (d *Desk) BenchOpen() bool { return d.bench.IsOpen() }
 
-// AtBench answers what is pressed at the bench on a day; what follows a colon says which.
+// noBench says why there is no bench at a place.
+func noBench(at work.Place) string {
+	if st, ok := at.Stage(); ok {
+		return "Nothing is made one by one at " + st.Short + ": the other stages have a bench."
+	}
+	return "Each stage of the work has a bench of its own: choose a stage first."
+}
+
+// AtBench answers what is pressed at the bench on a day; what follows a colon says which: of what is
+// opened the stage, and after a bar the list.
 func (d *Desk) AtBench(what, day string) Reply {
 	w, b := d.shown, &d.bench
 	was := w.Notebook
@@ -20,11 +29,14 @@ func (d *Desk) AtBench(what, day string) Reply {
 	n, _ := strconv.Atoi(which)
 	switch what {
 	case "open":
-		opened, ok := bench.Open(w, work.PlaceOf(which))
+		at, list, _ := strings.Cut(which, "|")
+		opened, ok := bench.Open(w, work.PlaceOf(at))
 		if !ok {
-			return say("status", "Nothing is made one by one here.")
+			return say("readout", noBench(work.PlaceOf(at)))
 		}
-		*b = opened
+		if *b = opened; list != "" {
+			b.Choose(w, list)
+		}
 	case "close":
 		*b = bench.Bench{}
 	case "list":

@@ -396,3 +396,21 @@ func TestRibsChosen(t *testing.T) {
 	assert.NotEmpty(t, said(r, "section-ribs-fault"))
 	assert.Equal(t, was, said(r, "section-ribs-echo"), "what was last read stays")
 }
+
+// The bench opens at a stage's list, by its name where that is given; where nothing is made
+// one by one it says why, beside the picture.
+func TestBenchOpensAtAList(t *testing.T) {
+	d, w := open(&memory.Store{})
+	for at, want := range map[string]string{"open:choose": "other stages", "open:shed": "choose a stage", "open:all": "choose a stage"} {
+		assert.Contains(t, said(d.AtBench(at, "2026-06-14"), "readout"), want, at)
+		assert.False(t, d.BenchOpen())
+	}
+	d.AtBench("open:rib|Ribs to shave", "2026-06-14")
+	require.True(t, d.BenchOpen())
+	d.AtBench("done", "2026-06-14")
+	assert.Equal(t, 1, w.Notebook.Log.Rows("rib.shave"))
+	d.AtBench("open:rib|No such list", "2026-06-14")
+	require.True(t, d.BenchOpen(), "the first list of the stage stays")
+	d.AtBench("done", "2026-06-14")
+	assert.Equal(t, 1, w.Notebook.Log.Rows("rib.drive"))
+}

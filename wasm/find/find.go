@@ -26,13 +26,14 @@ const (
 	Step    Kind = "step"
 	Word    Kind = "word"
 	Place   Kind = "place"
+	Bench   Kind = "bench"
 )
 
 // Entry is one thing on the page.
 type Entry struct {
 	Kind Kind
 	// Key is its key among those of its kind: a place's is a stage's, or the id of a part
-	// of the page after a #.
+	// of the page after a #; that of a list at the bench is its stage's, a bar and its name.
 	Key, Name string
 	Home      stage.Key // empty for what stands at no stage
 }
@@ -42,9 +43,9 @@ type Index struct{ entries []indexed }
 
 type indexed struct {
 	Entry
-	// name are the words of the name and more what else is said of it, of less weight: in
-	// small letters, without the plural's s.
-	name, more []string
+	// name are the words of the name, asked those it is also asked for by, and more what else
+	// is said of it, of less weight: in small letters, without the plural's s.
+	name, asked, more []string
 	large      bool // it stands large or in sight somewhere
 }
 
@@ -58,7 +59,11 @@ func New(c core.Canoe, w core.Water, s units.System) Index {
 		}
 	}
 	add := func(kind Kind, key, name string, home stage.Key, more string) {
-		at := indexed{Entry: Entry{kind, key, name, home}, name: stems(name), more: stems(more)}
+		asked := alsoAsked[string(kind)+" "+key]
+		if kind == Check {
+			asked += " wrong problem will"
+		}
+		at := indexed{Entry: Entry{kind, key, name, home}, name: stems(name), more: stems(more), asked: stems(asked)}
 		at.large = large[key] && (kind == Control || kind == Number)
 		x.entries = append(x.entries, at)
 	}
@@ -91,6 +96,11 @@ func New(c core.Canoe, w core.Water, s units.System) Index {
 			add(Step, step.Key, step.Text(s), st.Key, step.Tool)
 		}
 	}
+	for _, st := range stage.All() {
+		for _, b := range st.Bench {
+			add(Bench, string(st.Key)+"|"+b.Name, b.Name, st.Key, "next "+b.What)
+		}
+	}
 	for _, word := range stage.Words() {
 		add(Word, word.Term, word.Term, "", word.Sense(s))
 	}
@@ -107,7 +117,7 @@ func columns(t answer.Table) string {
 
 // places are those that are no stage.
 var places = []struct{ key, name, more string }{
-	{"#designs", "Boats and files", "shelf copy remove save open file line of text reset"},
+	{"#designs", "Boats and files", "shelf copy remove save open file line of text reset sunlight contrast settings"},
 	{"#starting", "Start from a boat", "starting boats examples invented"},
 	{"#measured-boat", "A measured boat", "record measurements fit paste"},
 	{"#built", "As built", "readings tape corrections"},
@@ -115,6 +125,20 @@ var places = []struct{ key, name, more string }{
 	{"#words", "Words used here", "glossary terms meaning first minute help"},
 	{"#units", "Units", "feet inches millimetres metric"},
 	{"#licences", "Licences", "notices"},
+}
+
+// alsoAsked are words that a thing is asked for by and that stand nowhere on it.
+var alsoAsked = map[string]string{
+	"table marks": "rib thwart story stick where", "bench gunwales|Gunwale marks": "rib thwart lacing story stick",
+	"bench rib|Ribs to fit": "rib order which fit drive", "table ribs": "cut list", "table pairs": "heat boil past shape",
+	"bench rib|Pairs to bend": "heat boil past shape", "table posts": "height", "bench bed|Posts to cut": "height length",
+	"bench lace|Posts to set": "height", "table carries": "weight people", "table logs": "gather bring list cedar",
+	"place gather": "list shopping woods bring", "table trees": "size girth", "table pieces": "cut list wood",
+	"table offsets": "shape lines", "table stationposts": "height", "number afloat.draught": "deep float sink",
+	"check stem.verdict": "bend break snap crack", "check ribs.verdict": "bend break snap crack",
+	"check gunwales.verdict": "bend break snap crack", "number ribs.longest": "length",
+	"table seams": "sew", "number weight.total": "boat", "set length": "boat long", "set beam": "boat wide",
+	"table riving": "split", "table holes": "where drill awl", "number bark.area": "how much", "table cutting": "cut list",
 }
 
 // MostLines is how many things are shown at once, mostOfAKind how many of one kind before

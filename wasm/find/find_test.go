@@ -56,6 +56,38 @@ func TestFindsWhatIsAsked(t *testing.T) {
 	}
 }
 
+// The best line of everyday questions, as a builder or a learner would type them.
+func TestBestLineOfEverydayQuestions(t *testing.T) {
+	x := index()
+	for question, want := range map[string]string{
+		"rib mark":                     "bench gunwales|Gunwale marks",
+		"next rib":                     "bench rib|Ribs to fit",
+		"next post":                    "bench bed|Posts to cut",
+		"post heights":                 "table posts",
+		"what to gather":               "place gather",
+		"wrong stem":                   "check stem.verdict",
+		"will the stem break":          "check stem.verdict",
+		"how long is the boat":         "set length",
+		"how heavy is the canoe":       "number weight.total",
+		"how big a tree":               "number tree.girth",
+		"how many ribs":                "number ribs.count",
+		"how many people":              "set paddlers",
+		"how much weight can it carry": "number afloat.loadAtThreeInches",
+		"how many stitches":            "number closing.stitches",
+		"how thick is the bark":        "set barkThickness",
+		"thwart length":                "table thwarts",
+		"root to cut":                  "bench gather|Roots to cut",
+		"save my boat":                 "place #designs",
+		"sunlight":                     "place #designs",
+		"is it stable":                 "number afloat.gm",
+	} {
+		found := x.Find(question)
+		if assert.NotEmpty(t, found, question) {
+			assert.Equal(t, want, string(found[0].Kind)+" "+found[0].Key, question)
+		}
+	}
+}
+
 // Whatever stands on the page is found by its own name.
 func TestEverythingIsFoundByItsName(t *testing.T) {
 	x := index()
@@ -79,6 +111,11 @@ func TestEverythingIsFoundByItsName(t *testing.T) {
 	for _, key := range answer.TableKeys() {
 		table, _ := answer.MakeTable(c, key)
 		finds(find.Table, key, table.Title)
+	}
+	for _, st := range stage.All() {
+		for _, b := range st.Bench {
+			finds(find.Bench, string(st.Key)+"|"+b.Name, b.Name)
+		}
 	}
 	for _, w := range stage.Words() {
 		finds(find.Word, w.Term, w.Term)

@@ -4,6 +4,8 @@ import (
 	"slices"
 	"strings"
 	"unicode"
+
+	"barkwright/core/stage"
 )
 
 // wish is one word of a question, with the words of the trade that an everyday one may
@@ -11,11 +13,16 @@ import (
 type wish struct {
 	said string
 	also []string
+	// spare tells that what lacks it may answer all the same.
+	spare bool
 }
 
 // filler are words of a question that name nothing.
 var filler = set("a an the of is are do does i we my our what which where when how much many big for to in on " +
-	"at it and or will can need needed far with from me show")
+	"at it and or can need needed far with from me show go goes should does be you take takes get have")
+
+// ours are words that any question may have: what lacks them may answer it all the same.
+var ours = set("boat canoe number")
 
 func set(words string) map[string]bool {
 	m := map[string]bool{}
@@ -28,10 +35,11 @@ func set(words string) map[string]bool {
 // asked are the words of a question that name something.
 func asked(question string) []wish {
 	var out []wish
-	for _, word := range words(question) {
-		if !filler[word] {
-			stem := single(word)
-			out = append(out, wish{stem, everyday[stem]})
+	all := words(question)
+	named := slices.ContainsFunc(all, func(w string) bool { return !filler[w] && !ours[single(w)] })
+	for _, word := range all {
+		if stem := single(word); !filler[word] {
+			out = append(out, wish{stem, everyday[stem], named && ours[stem]})
 		}
 	}
 	return out
@@ -63,12 +71,14 @@ func single(word string) string {
 // more than the rest.
 const (
 	whole, begun, mentioned = 10, 6, 2
+	alsoWorth, spareWorth   = 5, 3
 	translated              = 0.6
 	first                   = 3
 )
 
 // kindWorth decides between things of the same name.
-var kindWorth = map[Kind]float64{Control: 1.5, Number: 1.4, Place: 1.3, Check: 1.2, Table: 1, Word: 0.9, Step: 0.5}
+var kindWorth = map[Kind]float64{Control: 1.5, Number: 1.4, Place: 1.3, Check: 1.2, Table: 1, Bench: 0.95, Word: 0.9,
+	Step: 0.5}
 
 // score is how well the thing answers; zero where one of the words wanted is not in it.
 func (e *indexed) score(wanted []wish, question string) float64 {
@@ -78,15 +88,26 @@ func (e *indexed) score(wanted []wish, question string) float64 {
 		for _, stem := range w.also {
 			best = max(best, translated*e.worth(stem))
 		}
-		if best == 0 {
+		switch {
+		case w.spare:
+			best = min(best, spareWorth)
+		case best == 0:
 			return 0
 		}
 		total += best
 	}
 	// Of names with the word in them the shortest is about it alone.
 	total /= 1 + 0.02*float64(len(e.name))
-	if e.Kind == Number && strings.Contains(strings.ToLower(question), "how ") {
+	question = strings.ToLower(question)
+	asks := func(words string) bool { return strings.Contains(question, words) }
+	if e.Kind == Number && asks("how ") {
 		total *= 1.3
+		if e.Home == stage.Gather && (asks("how much") || asks("how many")) {
+			total *= 1.5
+		}
+	}
+	if e.Kind == Bench && asks("next") || e.Kind == Check && (asks("will") || asks("wrong")) {
+		total *= 2
 	}
 	if e.large {
 		total *= 1.4
@@ -113,6 +134,11 @@ func (e *indexed) worth(stem string) float64 {
 		}
 		best = max(best, at)
 	}
+	for _, word := range e.asked {
+		if word == stem {
+			best = max(best, alsoWorth)
+		}
+	}
 	for _, word := range e.more {
 		if best < mentioned && (word == stem || len(stem) > 2 && strings.HasPrefix(word, stem)) {
 			best = mentioned
@@ -128,7 +154,7 @@ capsize overturn flip: righting steadiness
 tip: steadiness righting
 wide width breadth broad: beam breadth width
 tall high height: height depth sheer
-deep: depth
+deep: depth draught
 glue tar resin sap gum: pitch
 waterproof leak watertight tight: pitch leak
 rope string thread cord twine lash: root lacing lashing
@@ -146,20 +172,25 @@ skin birch: bark
 slit dart cut notch: gore
 patch fix repair mend broken crack: keep mend patch
 heavy weigh: weight
+weight: load
 people crew person kid passenger rider canoeist: paddler
 load carry capacity: load cargo
 dog pack gear: cargo gear
+shape line: offset shape
+hand kit tool: gear
 log trunk timber lumber: tree bolt trunk
 nail pin dowel screw: peg
 fast speed quick: speed push
 print printer: paper
 paper sheet: print sheet paper
 save export file: file
+share send email: file text
 inch feet mm cm metric imperial: unit
 example sample: starting
 glossary dictionary meaning: word
 undo: reset
-bend bending break: bend verdict
+bend bending break snap: bend verdict
+boil steam heat: boiling bend
 float sink deep draft: freeboard draught load
 slant angle tilt heel: lean trim
 size dimension: length beam depth

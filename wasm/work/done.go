@@ -3,7 +3,6 @@ package work
 import (
 	"strconv"
 
-	"barkwright/core/lines"
 	"barkwright/core/stage"
 	"barkwright/core/tally"
 	"barkwright/core/units"
@@ -32,17 +31,13 @@ func (w *Work) Steps(k stage.Key) []StepShown {
 		if done {
 			shown.Says = "done " + day
 		} else if rows := log.Rows(step.Key); rows > 0 {
-			of := max(rows, w.rowsOf(step.Counts))
+			of := max(rows, len(w.rowsOf(step.Key)))
 			shown.Done = rows == of
 			shown.Says = units.Count.Format(float64(rows), w.System) + " of " + units.Count.Format(float64(of), w.System)
 		}
 		out[i] = shown
 	}
 	return out
-}
-
-func (w *Work) rowsOf(table string) int {
-	return len(lines.Keys(w.Canoe(), table))
 }
 
 // Done is how many of steps are done.

@@ -1,17 +1,49 @@
 package work
 
-import "barkwright/core/tally"
+import (
+	"barkwright/core/lines"
+	"barkwright/core/stage"
+	"barkwright/core/tally"
+)
 
 // Tick adds to the log that a row of a step, or all of it where row is empty, was done on a
 // day, or is not done after all. It is one step of undo; a tick that changes nothing is none.
+//
+// A row taken back of a step that is ticked as a whole leaves its other rows ticked, and a
+// whole step taken back that was ticked row by row takes all of them back.
 func (w *Work) Tick(step, row, day string, done bool) {
-	w.setLog(w.Notebook.Log.Tick(step, row, day, done))
+	log := w.Notebook.Log
+	when, whole := log.Done(step, "")
+	if !done && (row != "") == whole {
+		log = log.Tick(step, "", day, false)
+		for _, key := range w.rowsOf(step) {
+			if key != row {
+				log = log.Tick(step, key, when, whole)
+			}
+		}
+	}
+	w.setLog(log.Tick(step, row, day, done))
+}
+
+// rowsOf are the keys of the rows that a step is done by, none for a step done at once.
+func (w *Work) rowsOf(step string) []string {
+	for _, st := range stage.All() {
+		for _, s := range st.Steps {
+			if s.Key == step && s.Counts != "" {
+				return lines.Keys(w.Canoe(), s.Counts)
+			}
+		}
+	}
+	return nil
 }
 
 // Note adds a note to a step or a stage in one step of undo; blank text adds nothing.
 func (w *Work) Note(step, day, text string) {
 	w.setLog(w.Notebook.Log.Note(step, day, text))
 }
+
+// NoteKey is the name of a stage's note among what is half typed.
+func NoteKey(stage string) string { return "note." + stage }
 
 // setLog replaces the log where the new one has an entry more.
 func (w *Work) setLog(l tally.Log) {
