@@ -46,7 +46,7 @@ type indexed struct {
 	// name are the words of the name, asked those it is also asked for by, and more what else
 	// is said of it, of less weight: in small letters, without the plural's s.
 	name, asked, more []string
-	large      bool // it stands large or in sight somewhere
+	large             bool // it stands large or in sight somewhere
 }
 
 // New lists all that stands on the page of a canoe.
