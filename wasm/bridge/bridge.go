@@ -38,6 +38,7 @@ func Start(picture Picture) {
 		places:   places{chosen: map[work.Place]string{}, standings: map[string]*standing{}},
 		outputs:  map[string]*output{},
 		checksAt: map[stage.Key]*filling{},
+		opening:  true,
 	}
 	p.readout.at = p.id("readout")
 	p.guard(p.start)
@@ -47,12 +48,13 @@ func (p *page) start() {
 	p.listenNotices()
 	p.recall()
 	p.findHand()
-	p.buildHeadline()
+	p.findHeadline()
 	p.trips("start")
 	p.showNumbers()
 	p.showChecks()
 	p.draw()
 	p.afterPicture(func() {
+		p.id("first").Call("remove")
 		p.repeatPaddlers()
 		p.findControls()
 		p.buildResults()
@@ -83,6 +85,7 @@ func (p *page) start() {
 		p.reply(p.desk.ResumeBench())
 		p.root().Get("dataset").Set("ready", "true")
 		p.save()
+		p.later(0, func() { js.Global().Call("wakened") })
 	})
 }
 
@@ -158,7 +161,11 @@ type page struct {
 	keeping bool                     // what changed is about to be kept
 	// started tells that the page answers, inEvent that an event of the user's is answered.
 	started, inEvent bool
-	trip             trip
+	// opening lasts until the bark of the first boat is laid flat: until then what follows
+	// it stays as it stood before the program was awake.
+	opening bool
+	firsts  int // how often what is to stand before the program is awake has been put off
+	trip    trip
 }
 
 // answering is act as what answers an event.
@@ -177,6 +184,7 @@ func (p *page) refresh() {
 	// out for the answer.
 	size := p.picture.Size()
 	p.trips("step")
+	p.opening = p.opening && !p.started
 	p.root().Call("toggleAttribute", "data-none", p.work.None)
 	p.root().Get("dataset").Set("skin", "waiting")
 	p.showControls()

@@ -19,7 +19,6 @@ import (
 type places struct {
 	at       work.Place
 	chosen   map[work.Place]string // states of the picture, by their buttons' names
-	parts    []placed
 	verdicts []verdict
 	chips    []chip
 	// standings are what stands at the same places, by the places' names.
@@ -44,12 +43,6 @@ func (p *places) standing(of js.Value) *standing {
 	return s
 }
 
-type placed struct {
-	element js.Value
-	at      string
-	hidden  bool
-}
-
 // chip shows a control of another stage.
 type chip struct {
 	param design.Param
@@ -64,10 +57,7 @@ type verdict struct {
 }
 
 func (p *page) findPlaces() {
-	p.places.parts, p.places.verdicts, p.places.chips = nil, nil, nil
-	each(p.document, "[data-place]", func(e js.Value) {
-		p.places.parts = append(p.places.parts, placed{e, data(e, "place"), e.Get("hidden").Bool()})
-	})
+	p.places.verdicts, p.places.chips = nil, nil
 	each(p.document, "[data-verdict]", func(e js.Value) {
 		p.places.verdicts = append(p.places.verdicts, verdict{data(e, "verdict"), slot{at: e}, markOf(e, "state")})
 	})
@@ -117,17 +107,12 @@ func (p *page) pressedNotch(name string) {
 func (p *page) goPlace(at work.Place, step bool) {
 	came := at != p.places.at
 	p.places.at = at
-	p.root().Get("dataset").Set("at", string(at))
-	p.hidePlaces()
+	js.Global().Call("showAt", string(at))
+	for at, s := range p.places.standings {
+		s.shows = at == "" || p.places.at.Shows(at)
+	}
 	p.showThese(p.numbers.Shown)
 	p.showThese(p.work.Water())
-	each(p.id("notches"), "[data-at]", func(b js.Value) {
-		b.Call("setAttribute", "aria-current", strconv.FormatBool(data(b, "at") == string(at)))
-		b.Set("tabIndex", -1)
-		if data(b, "at") == string(at) {
-			b.Set("tabIndex", 0)
-		}
-	})
 	if !came {
 		return
 	}
@@ -148,19 +133,7 @@ func (p *page) goPlace(at work.Place, step bool) {
 	each(p.id("jumps"), "button", func(b js.Value) { b.Set("hidden", p.jumpsTo(data(b, "jump")).IsNull()) })
 	p.say("status", at.Name())
 	p.showTables(true)
-}
-
-func (p *page) hidePlaces() {
-	for i := range p.places.parts {
-		part := &p.places.parts[i]
-		if hidden := !p.places.at.Shows(part.at); hidden != part.hidden {
-			part.element.Set("hidden", hidden)
-			part.hidden = hidden
-		}
-	}
-	for at, s := range p.places.standings {
-		s.shows = at == "" || p.places.at.Shows(at)
-	}
+	p.firstSoon()
 }
 
 // placeKey answers the page's single keys, outside fields.

@@ -34,9 +34,8 @@ type changeAt struct {
 	slot
 }
 
-// buildHeadline writes the frame of the numbers that are always in sight.
-func (p *page) buildHeadline() {
-	p.id("headline").Set("innerHTML", markup.Headline(p.work.Canoe()))
+// findHeadline takes hold of the numbers that are always in sight.
+func (p *page) findHeadline() {
 	p.headChecks = filling{at: p.id("head-checks")}
 	p.findOutputs(p.id("headline"))
 	p.findOutputs(p.id("cells"))
@@ -108,8 +107,8 @@ func (p *page) showThese(shown []work.Shown) {
 	for i := range shown {
 		n := &shown[i]
 		o := p.outputs[n.Key]
-		if o == nil {
-			continue // its place is not built yet
+		if o == nil || p.opening && n.NotYet() {
+			continue // its place is not built yet, or shows what it is about to be
 		}
 		if o.label != nil && o.home.shows {
 			o.label.set(n.Name)
@@ -142,6 +141,9 @@ func (p *page) showWorkings(shown []work.Shown) {
 
 // showChecks writes every check in its group, and beside the headline.
 func (p *page) showChecks() {
+	if p.opening {
+		return // they follow the bark laid flat
+	}
 	checks := p.work.Checks()
 	p.showVerdicts(checks)
 	head, at := markup.Checks(checks, p.work.System)

@@ -34,6 +34,7 @@ func (p *page) turnIn(ms int) {
 func (p *page) turn() {
 	t := p.known().Turn(now)
 	for _, piece := range t.Became {
+		p.opening = p.opening && piece < pipeline.Figures
 		p.showPiece(piece)
 	}
 	if t.Follow {
@@ -41,6 +42,12 @@ func (p *page) turn() {
 		p.root().Get("dataset").Set("rest", "")
 	}
 	if t.Done {
+		if p.opening { // the bark could not be laid flat
+			p.opening = false
+			p.showNumbers()
+			p.showChecks()
+		}
+		p.firstSoon()
 		p.root().Get("dataset").Set("skin", "")
 		return
 	}

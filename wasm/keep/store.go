@@ -15,7 +15,8 @@ type Store interface {
 // Prefix begins every key that is this program's.
 const Prefix = "barkwright."
 
-// The keys. A boat's is boatPrefix and its ID.
+// The keys. A boat's is boatPrefix and its ID. boot.js reads some of them too, and keeps
+// under Prefix + "first" what stands before the program is awake.
 const (
 	boatPrefix  = Prefix + "boat."
 	stopsPrefix = Prefix + "stops."
@@ -27,7 +28,7 @@ const (
 	inHandKey = Prefix + "in-hand"
 	unitsKey  = Prefix + "units"
 	placeKey  = Prefix + "place"
-	metKey    = Prefix + "met" // boot.js reads it too
+	metKey    = Prefix + "met"
 	benchKey  = Prefix + "bench"
 	sunKey    = Prefix + "sun"
 	opening   = Prefix + "opening"

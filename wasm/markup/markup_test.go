@@ -61,12 +61,15 @@ func values(found []tag, attr string) (out []string) {
 }
 
 func TestHeadlineHasItsNumbers(t *testing.T) {
-	found, text := tags(t, markup.Headline(core.Evaluate(design.Default())))
+	w := work.New(design.Default(), units.Imperial16)
+	found, text := tags(t, markup.Headline(new(work.Numbers).Update(w), w.Checks(), w.System))
 	assert.Equal(t, answer.Headline(), values(found, "data-result"))
 	assert.Equal(t, answer.Headline(), values(found, "data-change"))
-	for _, n := range answer.Headlined(answer.All(core.Evaluate(design.Default()))) {
+	for _, n := range answer.Headlined(answer.All(w.Canoe())) {
 		assert.Contains(t, text, n.Short)
+		assert.Contains(t, text, n.Text(w.System))
 	}
+	assert.Len(t, values(found, "data-check"), len(w.Checks()))
 	assert.Contains(t, values(found, "id"), "head-checks")
 }
 

@@ -10,18 +10,22 @@ import (
 	"barkwright/core/draw"
 	"barkwright/core/stage"
 	"barkwright/core/units"
+	"barkwright/wasm/work"
 )
 
-// Headline is the frame of the numbers that are always in sight, and of the checks
-// beside them.
-func Headline(c core.Canoe) string {
+// Headline is the numbers that are always in sight, and the checks beside them.
+func Headline(numbers []work.Shown, checks []answer.Warning, s units.System) string {
 	var b strings.Builder
-	for _, n := range answer.Headlined(answer.All(c)) {
-		b.WriteString(`<p class="figure"><span>` + draw.Escape(n.Short) +
-			`</span> <output aria-live="off" data-result="` + n.Key +
-			`"></output> <small data-change="` + n.Key + `"></small></p>`)
+	for _, key := range answer.Headline() {
+		for _, n := range numbers {
+			if n.Key == key {
+				b.WriteString(`<p class="figure"><span>` + draw.Escape(n.Short) + `</span> <output aria-live="off" data-result="` +
+					key + `">` + draw.Escape(n.Text) + `</output> <small data-change="` + key + `"></small></p>`)
+			}
+		}
 	}
-	b.WriteString(`<p class="checks" id="head-checks"></p>`)
+	head, _ := Checks(checks, s)
+	b.WriteString(`<p class="checks" id="head-checks">` + head + `</p>`)
 	return b.String()
 }
 

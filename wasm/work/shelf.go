@@ -87,6 +87,16 @@ func (s *Shelf) Line() string {
 	return s.hand.line()
 }
 
+// AsKept returns the ID of the boat in hand and the stamp it is kept with, and whether it
+// has no fault and is kept as it stands.
+func (s *Shelf) AsKept() (id, stamp string, stands bool) {
+	p := s.hand
+	if p == nil || p.fresh || p.elsewhere || p.work.None || len(p.work.Faults) > 0 || !p.kept.same(p.work.asKept()) {
+		return "", "", false
+	}
+	return p.id, p.head.Stamp, true
+}
+
 // IDAt returns the ID of the boat at a place, or "".
 func (s *Shelf) IDAt(i int) string {
 	if i < 0 || i >= len(s.on) {

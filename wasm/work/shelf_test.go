@@ -418,3 +418,29 @@ func TestTakeOverThatStops(t *testing.T) {
 	require.Len(t, k.Unread(), 1)
 	assert.Equal(t, "bad", k.Unread()[0].Name)
 }
+
+// What stands at the next opening before the program is awake is only of a boat that is
+// kept as it stands, and without a fault.
+func TestAsKept(t *testing.T) {
+	store := &memory.Store{}
+	s := openShelf(store)
+	_, _, stands := s.AsKept()
+	assert.False(t, stands, "the first boat of a new user is not kept")
+	s.InHand().Set("beam", 34*units.Inch)
+	_, _, stands = s.AsKept()
+	assert.False(t, stands, "not kept yet")
+	s.Keep()
+	id, stamp, stands := s.AsKept()
+	assert.True(t, stands)
+	text, _ := store.Get(keep.KeyOf(id))
+	head, err := file.ReadHead(text)
+	require.NoError(t, err)
+	assert.Equal(t, head.Stamp, stamp)
+	s.InHand().Set("beam", 35*units.Inch)
+	_, _, stands = s.AsKept()
+	assert.False(t, stands, "changed since")
+	s.InHand().Set("beam", 350*units.Inch)
+	s.Keep()
+	_, _, stands = s.AsKept()
+	assert.False(t, stands, "with a fault")
+}

@@ -18,8 +18,9 @@ import (
 // parts are what a page is laid together from.
 type parts struct {
 	Page, Style, Boot string
-	// Form, Notches and Cells are written from the tables of the core.
-	Form, Notches, Cells string
+	// Form, Notches and Cells are written from the tables of the core; they, Headline, Held,
+	// First and Key show the boat that the page opens with.
+	Form, Notches, Cells, Headline, Held, First, Key string
 	// Notices is what goes with each copy, for the fold at the page's foot.
 	Notices string
 	// Contact is where a correction or a removal is asked for, empty if the owner set none.
@@ -31,7 +32,8 @@ type parts struct {
 
 // read gathers every part but the program from the web folder.
 func read(web string) (parts, error) {
-	p := parts{Form: form(), Notches: notches(), Cells: cells()}
+	p := parts{Form: form(), Notches: notches(), Cells: cells(), Headline: headline(), Held: held()}
+	p.First, p.Key = pictures()
 	var media, paper, shed, bench string
 	for name, to := range map[string]*string{"index.html": &p.Page, "style.css": &p.Style,
 		"paper.css": &paper, "shed.css": &shed, "media.css": &media,
@@ -70,7 +72,7 @@ func (p parts) lay() (string, error) {
 		return "", err
 	}
 	for name, text := range map[string]string{"index.html": p.Page, "style": p.Style, "boot.js": p.Boot,
-		"form": p.Form + p.Notches + p.Cells, "wasm_exec.js": uncommented(p.Exec)} {
+		"form": p.Form + p.Notches + p.Cells + p.Headline + p.Held, "wasm_exec.js": uncommented(p.Exec)} {
 		found := outside.FindString(text)
 		if found == "" && name != "wasm_exec.js" {
 			found = loaded.FindString(text)
@@ -82,6 +84,7 @@ func (p parts) lay() (string, error) {
 	page := p.Page
 	for _, hook := range []struct{ name, text string }{
 		{"STYLE", p.Style}, {"FORM", p.Form}, {"NOTCHES", p.Notches}, {"CELLS", p.Cells},
+		{"HEADLINE", p.Headline}, {"HELD", p.Held}, {"FIRST", p.First}, {"KEY", p.Key},
 		{"VERSION", version()}, {"NOTICES", p.Notices}, {"CONTACT", contact(p.Contact)}, {"EXEC", p.Exec},
 		{"BOOT", uncommented(p.Boot)}, {"WASM", packed},
 	} {
@@ -184,5 +187,5 @@ func pack(wasm []byte) (string, error) {
 // barePage is the least page that boots the same way: what Ebitengine alone costs.
 const barePage = `<!doctype html><html lang="en"><meta charset="utf-8"><title>Bare</title>
 <style>#view{position:relative;height:420px}<!--STYLE--></style>
-<div id="view"></div><p id="picture-note"></p><!--FORM--><!--NOTCHES--><!--CELLS--><!--NOTICES--><!--VERSION--><!--CONTACT--><!--SERVED--><!--ASKS-->
-<script type="text/plain" id="wasm"><!--WASM--></script><script><!--EXEC--></script><script><!--BOOT--></script></html>`
+<div id="view"></div><p id="picture-note"></p><!--FORM--><!--NOTCHES--><!--CELLS--><!--HEADLINE--><!--HELD--><!--FIRST--><!--KEY--><!--NOTICES--><!--VERSION--><!--CONTACT--><!--SERVED--><!--ASKS-->
+<script><!--EXEC--></script><script><!--BOOT--></script><script type="text/plain" id="wasm"><!--WASM--></script></html>`

@@ -59,8 +59,8 @@ func writeChips(b *strings.Builder, s *stage.Stage) {
 	b.WriteString("<div class=\"chips\" role=\"group\" aria-label=\"Set at other stages\">\n")
 	for _, key := range s.Chips {
 		p, _ := design.Lookup(key)
-		fmt.Fprintf(b, "<button type=\"button\" data-hold=\"%s\">%s <b data-chip=\"%s\"></b></button>\n", key,
-			html.EscapeString(p.Label), key)
+		fmt.Fprintf(b, "<button type=\"button\" data-hold=\"%s\">%s <b data-chip=\"%s\">%s</b></button>\n", key,
+			html.EscapeString(p.Label), key, html.EscapeString(opened().Reads(p)))
 	}
 	b.WriteString("</div>\n")
 }
@@ -116,17 +116,18 @@ func writeControl(b *strings.Builder, p design.Param) {
 		fmt.Fprintf(b, "</select>%s<p class=\"fault\" id=\"%s-fault\"></p></div>\n", help, key)
 		return
 	}
-	one, d := design.SliderUnit(p, units.Imperial16), design.Default()
+	one, d := design.SliderUnit(p, units.Imperial16), design.Default() // as the page opens
 	fmt.Fprintf(b, `<div class="control" data-control="%[1]s">
 <label for="%[1]s">%[2]s</label>
-<input type="text" class="typed" data-typed="%[1]s" inputmode="text" aria-label="%[2]s, typed" aria-describedby="%[1]s-echo %[1]s-fault">
+<input type="text" class="typed" data-typed="%[1]s" value="%[8]s" inputmode="text" aria-label="%[2]s, typed" aria-describedby="%[1]s-echo %[1]s-fault">
 <button type="button" class="reset" data-reset="%[1]s" aria-label="%[2]s, back to its default">↺</button>
 <button type="button" data-step="-1" aria-label="%[2]s, one step less">−</button>
 <input type="range" class="slide" id="%[1]s" name="%[1]s" min="%[3]s" max="%[4]s" step="%[5]s" value="%[6]s">
 <button type="button" data-step="1" aria-label="%[2]s, one step more">+</button>
 <output aria-live="off" class="echo" id="%[1]s-echo" for="%[1]s"></output><p class="fault" id="%[1]s-fault"></p>%[7]s
 </div>
-`, key, label, plain(p.Min/one), plain(p.Max/one), plain(p.StepInch/one), plain(p.Get(&d)/one), help)
+`, key, label, plain(p.Min/one), plain(p.Max/one), plain(p.StepInch/one), plain(p.Get(&d)/one), help,
+		html.EscapeString(p.Format(p.Get(&d), units.Imperial16)))
 }
 
 // plain writes a number for an attribute, rounded where only its last bits differ.

@@ -59,6 +59,7 @@ func (o options) run() error {
 	parts.Notices = noticesHTML(notices)
 	if o.bare {
 		parts.Page, parts.Form, parts.Notches, parts.Cells, parts.Notices = barePage, "", "", "", ""
+		parts.Headline, parts.Held, parts.First, parts.Key = "", "", "", ""
 	}
 	if parts.Wasm, err = compile(program); err != nil {
 		return err

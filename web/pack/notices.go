@@ -15,9 +15,9 @@ import (
 	"strings"
 )
 
-// work is something that the page hands out a copy of, with the texts that must go
+// copied is something that the page hands out a copy of, with the texts that must go
 // with it, each under its file's name.
-type work struct {
+type copied struct {
 	name  string
 	texts map[string]string
 }
@@ -40,7 +40,7 @@ type found struct {
 
 // works are all whose packages a program for the browser has in it, by name, Go first:
 // its runtime and library are in every program, and wasm_exec.js in every page.
-func works(program string) ([]work, error) {
+func works(program string) ([]copied, error) {
 	list := exec.Command("go", "list", "-deps", "-json=ImportPath,Dir,Standard,Module", program)
 	list.Env = append(os.Environ(), "GOOS=js", "GOARCH=wasm")
 	var faults bytes.Buffer
@@ -53,11 +53,11 @@ func works(program string) ([]work, error) {
 	if err != nil {
 		return nil, err
 	}
-	standard := work{name: "Go: its runtime, standard library and wasm_exec.js"}
+	standard := copied{name: "Go: its runtime, standard library and wasm_exec.js"}
 	if err := standard.take(root, root); err != nil {
 		return nil, err
 	}
-	modules := map[string]*work{}
+	modules := map[string]*copied{}
 	for in := json.NewDecoder(bytes.NewReader(out)); ; {
 		var p found
 		if err := in.Decode(&p); errors.Is(err, io.EOF) {
@@ -73,7 +73,7 @@ func works(program string) ([]work, error) {
 		case !p.Module.Main:
 			m := modules[p.Module.Path]
 			if m == nil {
-				m = &work{name: p.Module.Path + " " + p.Module.Version}
+				m = &copied{name: p.Module.Path + " " + p.Module.Version}
 				modules[p.Module.Path] = m
 			}
 			err = m.take(p.Dir, p.Module.Dir)
@@ -82,11 +82,11 @@ func works(program string) ([]work, error) {
 			return nil, err
 		}
 	}
-	all := []work{standard}
+	all := []copied{standard}
 	for _, m := range modules {
 		all = append(all, *m)
 	}
-	slices.SortFunc(all[1:], func(a, b work) int { return strings.Compare(a.name, b.name) })
+	slices.SortFunc(all[1:], func(a, b copied) int { return strings.Compare(a.name, b.name) })
 	for _, w := range all {
 		if !w.licensed() {
 			return nil, fmt.Errorf("%s has no licence file where its source is: the page may not be handed out with it", w.name)
@@ -95,7 +95,7 @@ func works(program string) ([]work, error) {
 	return all, nil
 }
 
-func (w work) licensed() bool {
+func (w copied) licensed() bool {
 	for name := range w.texts {
 		if licence.MatchString(filepath.Base(name)) {
 			return true
@@ -106,7 +106,7 @@ func (w work) licensed() bool {
 
 // take reads the texts that stand in a package's folder and in those it lies in, up to
 // the whole's own.
-func (w *work) take(dir, top string) error {
+func (w *copied) take(dir, top string) error {
 	if w.texts == nil {
 		w.texts = map[string]string{}
 	}
@@ -144,7 +144,7 @@ type notice struct {
 	text string
 }
 
-func noticesOf(all []work) []notice {
+func noticesOf(all []copied) []notice {
 	var list []notice
 	for _, w := range all {
 		names := make([]string, 0, len(w.texts))

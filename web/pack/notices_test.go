@@ -51,7 +51,7 @@ func TestNoticesAreLookedForAbove(t *testing.T) {
 	top := t.TempDir()
 	inner := filepath.Join(top, "a", "b")
 	require.NoError(t, os.MkdirAll(inner, 0o755))
-	w := work{name: "example"}
+	w := copied{name: "example"}
 	require.NoError(t, w.take(inner, top))
 	assert.False(t, w.licensed())
 	require.NoError(t, os.WriteFile(filepath.Join(top, "NOTICE"), []byte("a notice"), 0o600))

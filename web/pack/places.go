@@ -5,11 +5,12 @@ import (
 	"html"
 	"strings"
 
-	"barkwright/core"
-	"barkwright/core/answer"
-	"barkwright/core/design"
 	"barkwright/core/stage"
+	"barkwright/wasm/work"
 )
+
+// openingPlace is where the page opens on its first day.
+var openingPlace = work.AtStage(stage.Choose)
 
 // notches are the places of the page: the stages in their order, then the shed, where
 // boats, files and paper are, and all of it on one page.
@@ -17,7 +18,7 @@ func notches() string {
 	var b strings.Builder
 	notch := func(key, number, name, title string) {
 		here := ` tabindex="-1" aria-current="false"`
-		if key == string(stage.Choose) {
+		if work.Place(key) == openingPlace {
 			here = ` aria-current="true"`
 		}
 		fmt.Fprintf(&b, "<button type=\"button\" data-at=\"%s\"%s title=\"%s\">%s<span>%s</span>%s</button>\n", key, here,
@@ -41,21 +42,17 @@ func turns(key string) string {
 
 // unopened hides what is at home at another stage than the one the page opens at.
 func unopened(k stage.Key) string {
-	if k == stage.Choose {
+	if work.AtStage(k) == openingPlace {
 		return ""
 	}
 	return " hidden"
 }
 
-// cells are the numbers that matter at each stage and its check, to be filled in.
+// cells are the numbers that matter at each stage and its check, as they are of the boat
+// that the page opens with.
 func cells() string {
-	short := map[string]answer.Number{}
-	c := core.Evaluate(design.Default())
-	for _, n := range answer.All(c) {
-		short[n.Key] = n
-	}
 	label := map[string]string{stage.WorstOfAll: "All checks"}
-	for _, w := range answer.Checks(c) {
+	for _, w := range opened().checks {
 		label[w.Key] = w.Label
 	}
 	var b strings.Builder
@@ -63,12 +60,14 @@ func cells() string {
 		fmt.Fprintf(&b, "<div class=\"cells\" role=\"toolbar\" aria-label=\"The numbers that matter here\" "+
 			"data-place=\"%s\"%s>\n", s.Key, unopened(s.Key))
 		for _, key := range s.Large {
+			n := opened().number[key]
 			fmt.Fprintf(&b, "<button type=\"button\" class=\"cell\" data-why=\"%s\"><span>%s</span><output aria-live=\"off\" "+
-				"data-result=\"%s\"></output><small data-change=\"%s\"></small></button>\n", key, html.EscapeString(short[key].Short), key, key)
+				"data-result=\"%s\">%s</output><small data-change=\"%s\"></small></button>\n", key, html.EscapeString(n.Short), key,
+				html.EscapeString(n.Text), key)
 		}
 		if s.Verdict != "" {
-			fmt.Fprintf(&b, "<button type=\"button\" class=\"cell\" data-check=\"%s\"><span>%s</span><b data-verdict=\"%s\"></b></button>\n",
-				s.Verdict, html.EscapeString(label[s.Verdict]), s.Verdict)
+			fmt.Fprintf(&b, "<button type=\"button\" class=\"cell\" data-check=\"%s\"><span>%s</span>%s</button>\n",
+				s.Verdict, html.EscapeString(label[s.Verdict]), verdict(s.Verdict))
 		} else {
 			b.WriteString("<p class=\"cell\"><span>Check</span><b data-state=\"unchecked\">not checked by this page</b></p>\n")
 		}
