@@ -221,7 +221,7 @@
     for (const e of document.querySelectorAll('#cells [data-verdict]')) {
       e.dataset.state = String(first?.states[named(e)] ?? '');
     }
-    for (const e of document.querySelectorAll('#form [data-typed]')) e.value = '';
+    for (const e of document.querySelectorAll('#form [data-typed], #name, #notes')) e.value = '';
     if (!first) return;
     for (const e of fields()) if (named(e) in first.values) e.value = first.values[named(e)];
     if (first.of.sun) return; // the program turns the page for sunlight

@@ -24,7 +24,7 @@ func form() string {
 		fmt.Fprintf(&b, "<section class=\"group\" data-place=\"%s\" aria-label=\"%s\"%s><h2>%d %s</h2>\n", s.Key,
 			html.EscapeString(s.Name), unopened(s.Key), i+1, html.EscapeString(s.Name))
 		if s.Key == stage.Choose {
-			b.WriteString(boatsName)
+			fmt.Fprintf(&b, boatsName, html.EscapeString(opened().Entered.Name))
 		}
 		keys := make([]string, len(home[s.Key]))
 		for i, p := range home[s.Key] {
@@ -87,7 +87,7 @@ func writePaddler(b *strings.Builder) {
 
 // boatsName and notes are the two parameters that are not numbers.
 const boatsName = `<div class="control wide" data-control="name"><label for="name">Name of the boat</label>
-<input type="text" id="name" name="name" maxlength="80" aria-describedby="name-fault"><p class="fault" id="name-fault"></p></div>
+<input type="text" id="name" name="name" maxlength="80" value="%s" aria-describedby="name-fault"><p class="fault" id="name-fault"></p></div>
 `
 
 const notes = `<div class="control wide" data-control="notes"><label for="notes">Notes</label>
