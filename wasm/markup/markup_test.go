@@ -69,7 +69,13 @@ func TestHeadlineHasItsNumbers(t *testing.T) {
 		assert.Contains(t, text, n.Short)
 		assert.Contains(t, text, n.Text(w.System))
 	}
-	assert.Len(t, values(found, "data-check"), len(w.Checks()))
+	var judged []string
+	for _, c := range w.Checks() {
+		if c.State != answer.NotChecked {
+			judged = append(judged, c.Key)
+		}
+	}
+	assert.ElementsMatch(t, judged, values(found, "data-check"))
 	assert.Contains(t, values(found, "id"), "head-checks")
 }
 
