@@ -43,6 +43,11 @@ func TestTwoReadingsAreRefused(t *testing.T) {
 		{"Length of paddle overall\t60", []string{"Length overall", "paddle"}},
 		{"Headboard height\t18", []string{"Headboard position", "height"}},
 		{"Rail height at 3\t14\t15", []string{"station in a cell of its own"}},
+		{"beam 35", []string{"inside or outside"}},
+		{"first thwart 35", []string{"position or its clear length"}},
+		{"rail height 24 13", []string{"Say where"}},
+		{"clear length at end thwart 1 2 1/2", []string{`"clear length at end thwart: 1 2 1/2"`,
+			`"clear length at end thwart 1: 2 1/2"`, "colon or comma"}},
 		{"Boat;Length overall;Depth\nHeron;4,980;mm;12", []string{"4 values under 3 names"}},
 	} {
 		_, data, refused := Read(c.text, 0, units.Imperial16)

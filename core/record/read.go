@@ -23,7 +23,8 @@ const (
 )
 
 // Read reads a table pasted from a spreadsheet: a row for each measurement, its
-// name first, its cells parted by tabs, semicolons, commas or wide gaps. After the
+// name first, its cells parted by tabs, semicolons, commas, a colon or wide gaps; by nothing where a
+// name and its value have one reading. After the
 // name come the station, where the name does not give it, the value, a tolerance
 // marked +- or ±, and notes. A row named stations, or one of stations counted from
 // the middle or the end, gives the stations of the rows under it, which then hold a
@@ -135,6 +136,15 @@ func (t *table) readLine(line string) {
 		return
 	}
 	parts, why := cells(line)
+	switch full := filled(parts); {
+	case len(full) == 1 && full[0] != "":
+		parts, why = t.unparted(full[0])
+	case len(full) == 2 && !readLabel(full[0]).known:
+		// The comma may stand in the name: Building frame, length 190.
+		if whole, _ := t.unparted(line); len(whole) > 1 {
+			parts = whole
+		}
+	}
 	switch {
 	case why != "":
 		t.refuse(line, why)
@@ -158,7 +168,7 @@ func (t *table) readCells(line, name string, rest []string) {
 	free := l.kind.Placed() && !l.placed()
 	switch filledCells := filled(rest); {
 	case len(filledCells) == 0:
-		t.refuse(line, "There is no value beside the name: write the name, a colon or comma, then the value.")
+		t.refuse(line, "There is no value beside the name: write the name, then the value, such as Beam inside: 33.")
 	case !l.known:
 		t.refuse(line, l.unsure)
 	case free && t.astray && !t.ownStation(l, rest):
