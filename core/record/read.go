@@ -139,7 +139,7 @@ func (t *table) readLine(line string) {
 	switch full := filled(parts); {
 	case len(full) == 1 && full[0] != "":
 		parts, why = t.unparted(full[0])
-	case len(full) == 2 && !readLabel(full[0]).known:
+	case len(full) == 2 && strings.Contains(line, ", ") && !isNumber(full[1]):
 		// The comma may stand in the name: Building frame, length 190.
 		if whole, _ := t.unparted(line); len(whole) > 1 {
 			parts = whole
