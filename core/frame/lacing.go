@@ -35,9 +35,9 @@ type Lacing struct {
 // RootThickness is the thickness of a split root as a share of its width. Estimate.
 const RootThickness = 0.5
 
-// holeBelow is how far under the gunwales the holes stand: a quarter inch. Common
+// HoleBelow is how far under the gunwales the holes stand: a quarter inch. Common
 // practice, no published source.
-const holeBelow = 0.25 * units.Inch
+const HoleBelow = 0.25 * units.Inch
 
 func newLacing(h *hull.Hull, ribs []Rib) Lacing {
 	d := h.Design
@@ -123,6 +123,6 @@ func thwartAfter(ribs []Rib, i int) int {
 func turnLength(h *hull.Hull) float64 {
 	d := h.Design
 	across := d.InwaleThickness + d.OutwaleThickness + 2*d.BarkThickness
-	down := max(d.InwaleDepth, d.OutwaleDepth) + holeBelow
+	down := max(d.InwaleDepth, d.OutwaleDepth) + HoleBelow
 	return 2*(across+down) + math.Pi*d.RootWidth*RootThickness
 }

@@ -85,10 +85,10 @@ func (p *Pen) Running(y float64, places []float64, texts []string, name string) 
 // ScaleBar draws a bar of a round length with its words, near a place in a drawing of a scale, CSS
 // pixels per metre.
 func (p *Pen) ScaleBar(at draw.Point, scale float64) {
-	steps := []float64{0.5, 1, 2, 5, 10}
+	steps := []float64{1.0 / 12, 0.25, 0.5, 1, 2, 5, 10}
 	unit := units.Foot
 	if p.View.System == units.Metric {
-		steps, unit = []float64{0.1, 0.2, 0.5, 1, 2}, 1
+		steps, unit = []float64{0.02, 0.05, 0.1, 0.2, 0.5, 1, 2}, 1
 	}
 	long := steps[0] * unit
 	for _, s := range steps {

@@ -62,6 +62,8 @@ const (
 	SectionsOnly
 	BodyPlan
 	BySheet
+	Details
+	RibBlanks
 )
 
 // Layer says what a picture is lettered with.
@@ -79,7 +81,8 @@ var layerNames = [...]string{"Measures", "Names", "No lettering"}
 // drawings are those of a state, in the order in which the button shows them.
 var drawings = [...][]drawing{
 	OnTheBed: {{Both, "Top and side"}, {TopOnly, "Top"}, {SideOnly, "Side"}, {SectionsOnly, "Sections"}, {BodyPlan, "Body plan"}},
-	Finished: {{Both, "Top and side"}, {TopOnly, "Top"}, {SideOnly, "Side"}, {SectionsOnly, "Sections"}, {BodyPlan, "Body plan"}},
+	Finished: {{Both, "Top and side"}, {TopOnly, "Top"}, {SideOnly, "Side"}, {SectionsOnly, "Sections"}, {BodyPlan, "Body plan"},
+		{Details, "Details"}, {RibBlanks, "Ribs, straight"}},
 	LaidFlat: {{Both, "As it lies"}, {BySheet, "By the sheet"}},
 	SidesUp:  {{Both, "All of it"}},
 }

@@ -21,6 +21,7 @@ func TestPictureChooser(t *testing.T) {
 	p.settle()
 	assert.Contains(t, label(), "Top view and side view, finished")
 	for _, c := range [][2]string{{"Top", "Top view"}, {"Side", "Side view"}, {"Sections", "Sections"}, {"Body plan", "Body plan"},
+		{"Details", "Gunwale and end at large scale"}, {"Ribs, straight", "Ribs as straight blanks"},
 		{"Top and side", "Top view and side view"}} {
 		assert.Equal(t, c[0], press("only"))
 		assert.Contains(t, label(), c[1]+", finished")

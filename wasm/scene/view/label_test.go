@@ -59,6 +59,7 @@ var looks = []scene.View{
 	{State: scene.Finished, Only: scene.SideOnly}, {State: scene.Finished, Only: scene.SectionsOnly},
 	{State: scene.Finished, Only: scene.BodyPlan}, {State: scene.OnTheBed, Layer: scene.Names},
 	{State: scene.Finished, Layer: scene.Names}, {State: scene.Finished, Layer: scene.Plain},
+	{State: scene.Finished, Only: scene.Details}, {State: scene.Finished, Only: scene.RibBlanks},
 }
 
 // everyLabel has the test look at every picture instead of a sample.

@@ -150,6 +150,14 @@ func stemSide(s frame.Stem, depth, from float64) []geom.Vec2 {
 // headboardsSide are the headboards as they are sprung: their middles outboard of the
 // straight from foot to top.
 func (p *pen) headboardsSide(c core.Canoe, a scene.Plate) {
+	for _, line := range mates(a, boardSide(c), false) {
+		p.Dashed(draw.Ink, 1.4, scene.ShortDash, line...)
+		p.Part(answer.HeadboardPart, false, line)
+	}
+}
+
+// boardSide is the after face of the bow's headboard, from its foot up.
+func boardSide(c core.Canoe) []geom.Vec2 {
 	b := c.Frame.Headboard
 	const pieces = 6
 	out := b.Top.Sub(b.Stands).Unit().Left().Scale(-c.Design.HeadboardBelly)
@@ -158,10 +166,7 @@ func (p *pen) headboardsSide(c core.Canoe, a scene.Plate) {
 		t := float64(i) / pieces
 		board[i] = b.Stands.Lerp(b.Top, t).Add(out.Scale(4 * t * (1 - t)))
 	}
-	for _, line := range mates(a, board, false) {
-		p.Dashed(draw.Ink, 1.4, scene.ShortDash, line...)
-		p.Part(answer.HeadboardPart, false, line)
-	}
+	return board
 }
 
 // ribSide draws the touched rib through the bark, since it stands inside.

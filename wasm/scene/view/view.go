@@ -29,8 +29,15 @@ func TopAndSide(c core.Canoe, v scene.View, size draw.Size) draw.List {
 	p := pen{scene.NewPen(v, size)}
 	p.List.Title = titles[v.Only] + ", " + v.State.String()
 	p.List.Description = describe(c, v)
-	if v.Only == scene.BodyPlan {
+	switch v.Only {
+	case scene.BodyPlan:
 		p.bodyPlan(c, size)
+		return p.Done()
+	case scene.Details:
+		p.details(c, size)
+		return p.Done()
+	case scene.RibBlanks:
+		p.ribStrip(c, size)
 		return p.Done()
 	}
 	l := fit(c, v, size)
@@ -64,7 +71,9 @@ func TopAndSide(c core.Canoe, v scene.View, size draw.Size) draw.List {
 }
 
 // titles name what is shown.
-var titles = [...]string{"Top view and side view", "Top view", "Side view", "Sections", "Body plan"}
+var titles = [...]string{scene.Both: "Top view and side view", scene.TopOnly: "Top view", scene.SideOnly: "Side view",
+	scene.SectionsOnly: "Sections", scene.BodyPlan: "Body plan", scene.Details: "Gunwale and end at large scale",
+	scene.RibBlanks: "Ribs as straight blanks"}
 
 // describe says in words what the picture shows.
 func describe(c core.Canoe, v scene.View) string {

@@ -1,0 +1,74 @@
+package view
+
+import (
+	"barkwright/core"
+	"barkwright/core/draw"
+	"barkwright/core/geom"
+	"barkwright/wasm/scene"
+)
+
+// details draws the gunwale cut across and the end, each as large as its half of the picture lets it.
+func (p *pen) details(c core.Canoe, size draw.Size) {
+	whole := draw.Box{Left: 0.8 * p.Letter, Top: 0.8 * p.Letter, Right: size.Width - 0.8*p.Letter, Bottom: size.Height - 0.8*p.Letter}
+	first, second := whole, whole
+	if size.Width > 1.2*size.Height {
+		first.Right = whole.Left + 0.42*whole.Width()
+		second.Left = first.Right + p.Letter
+	} else {
+		first.Bottom = whole.Top + 0.45*whole.Height()
+		second.Top = first.Bottom + 0.5*p.Letter
+	}
+	p.gunwaleCut(c, first)
+	p.endDetail(c, second)
+}
+
+// detailPlate lays a drawing that reaches from low to high into a room, with a row for its title
+// over it and margins, in letters, for what is lettered round it.
+func (p *pen) detailPlate(room draw.Box, low, high geom.Vec2, beside, over float64) scene.Plate {
+	t := p.Letter
+	wide, tall := room.Width()-2*beside*t, room.Height()-(over+2.2)*t
+	k := max(1, min(wide/(high.X-low.X), tall/(high.Y-low.Y)))
+	v := p.View.Clamp(draw.Size{Width: p.List.Width, Height: p.List.Height})
+	x := (room.Left+room.Right)/2 - k*(low.X+high.X)/2
+	y := room.Top + over*t + (room.Height()-(over+2.2)*t)/2 + k*(low.Y+high.Y)/2
+	zoom := func(u, middle, pan float64) float64 { return middle + (u-middle)*v.Zoom + pan }
+	return scene.Plate{Scale: k * v.Zoom, Origin: draw.Point{X: zoom(x, p.List.Width/2, v.PanX), Y: zoom(y, p.List.Height/2, v.PanY)}}
+}
+
+// detailTitle names a drawing over its room.
+func (p *pen) detailTitle(room draw.Box, title string) {
+	n := p.Say(scene.RankTitle, title, draw.Ink, draw.Paper, scene.SpotAt((room.Left+room.Right)/2, room.Top+0.6*p.Letter, draw.Middle))
+	n.Text.Bold = true
+}
+
+// callout is a part of a detail with words for it.
+type callout struct {
+	text string
+	at   geom.Vec2
+	// left says on which side of the drawing the words stand.
+	left bool
+}
+
+// callouts letters parts beside a drawing, each side from the top down, with a line to each.
+func (p *pen) callouts(a scene.Plate, room draw.Box, all []callout) {
+	if p.View.Layer == scene.Plain {
+		return
+	}
+	for _, left := range [2]bool{true, false} {
+		y := room.Top + 2.4*p.Letter
+		x, anchor := room.Right, draw.End
+		if left {
+			x, anchor = room.Left, draw.Start
+		}
+		for _, k := range all {
+			if k.left != left {
+				continue
+			}
+			at := a.At(k.at.X, k.at.Y)
+			y = max(y, at.Y)
+			n := p.Say(scene.RankPart, k.text, draw.Ink, draw.Paper, scene.Spot{At: draw.Point{X: x, Y: y}, Anchor: anchor})
+			n.Lead, n.Tied = &at, true
+			y += 1.5 * p.Letter
+		}
+	}
+}
