@@ -1,6 +1,7 @@
 package pattern
 
 import (
+	"barkwright/core/draw"
 	"barkwright/core/frame"
 	"barkwright/core/gather"
 	"barkwright/core/geom"
@@ -39,6 +40,9 @@ func headboardPattern(m maker) []Pattern {
 	return []Pattern{p.done()}
 }
 
+// centreLine is how long the centre line of a rib's section is drawn, m.
+const centreLine = 0.12
+
 // sectionPieces is how many straight pieces half a rib's section is drawn in.
 const sectionPieces = 120
 
@@ -52,15 +56,25 @@ func sectionPatterns(m maker) []Pattern {
 		shape := r.Shape(m.Hull, sectionPieces)
 		p.draw(Cut, shape...)
 		tip := shape[len(shape)-1]
-		p.draw(Centre, shape[0], geom.Vec2{X: shape[0].X, Y: tip.Y})
+		// Long enough to be set square, and on the page of the bottom.
+		centre := shape[0].Y + min(tip.Y-shape[0].Y, centreLine)
+		p.draw(Centre, shape[0], geom.Vec2{X: shape[0].X, Y: centre})
 		p.draw(Mark, tip, geom.Vec2{X: tip.X - 0.02, Y: tip.Y})
 		inner := geom.Offset(shape, r.Thickness)
 		if r.Bend.Radius > r.Thickness {
 			p.draw(Mark, inner...)
 		}
-		p.label(geom.Vec2{X: shape[0].X + 0.004, Y: (shape[0].Y + tip.Y) / 2}, "rib "+nameOfRib(r.Number)+", centre line")
-		p.label(geom.Vec2{X: shape[0].X + 0.004, Y: (shape[0].Y+tip.Y)/2 - 0.007},
-			"finished "+m.length(r.Length)+", tip to tip")
+		texts := []string{"rib " + nameOfRib(r.Number) + ", centre line", "finished " + m.length(r.Length) + ", tip to tip"}
+		// Inside the rib where it is broad enough.
+		inside := draw.Lettered(texts[1], twelvePoints, false)+10 < (tip.X-shape[0].X)*millimetres*0.8
+		for i, text := range texts {
+			l := Label{At: toPaper(geom.Vec2{X: shape[0].X + 0.004, Y: (shape[0].Y+centre)/2 - 0.007*float64(i)}), Text: text}
+			if !inside {
+				l.At.X -= 8
+				l.End = true
+			}
+			p.Labels = append(p.Labels, l)
+		}
 		p.Labels = append(p.Labels, Label{At: toPaper(geom.Vec2{X: tip.X - 0.022, Y: tip.Y - 0.0015}),
 			Text: "tip", End: true})
 		out = append(out, p.done())
@@ -88,7 +102,9 @@ func tipPattern(m maker) []Pattern {
 	p.draw(Cut, geom.Vec2{X: -wide}, geom.Vec2{X: -shoulder, Y: from}, geom.Vec2{X: -tip, Y: half},
 		geom.Vec2{X: tip, Y: half}, geom.Vec2{X: shoulder, Y: from}, geom.Vec2{X: wide})
 	p.draw(Dotted, geom.Vec2{X: -shoulder, Y: from}, geom.Vec2{X: shoulder, Y: from})
-	p.label(geom.Vec2{X: 0.003, Y: from - 0.005}, "taper begins, "+m.small(taper.Length)+" from the tip")
+	beside := func(y float64, text string) { p.label(geom.Vec2{X: wide + 0.004, Y: y}, text) }
+	p.Labels = append(p.Labels, Label{At: toPaper(geom.Vec2{X: -wide - 0.003, Y: from}),
+		Text: "taper begins, " + m.small(taper.Length) + " from the tip", End: true})
 	p.draw(Centre, geom.Vec2{}, geom.Vec2{Y: half})
 	p.draw(Centre, geom.Vec2{X: -wide}, geom.Vec2{X: wide})
 	p.draw(Mark, geom.Vec2{X: -tip, Y: half - r.Thickness}, geom.Vec2{X: tip, Y: half - r.Thickness})
@@ -98,7 +114,7 @@ func tipPattern(m maker) []Pattern {
 		geom.Vec2{X: inside, Y: half - r.Thickness}, geom.Vec2{X: inside, Y: half - 0.12})
 	p.label(geom.Vec2{X: edge, Y: half - 0.128}, "from the edge")
 	p.label(geom.Vec2{X: tip + 0.012, Y: half - r.Thickness - 0.002}, "bevel")
-	p.label(geom.Vec2{X: 0.003, Y: 0.004}, "middle, "+m.small(r.Width)+" wide")
-	p.label(geom.Vec2{X: 0.003, Y: half / 2}, m.length(half)+" to the tip")
+	beside(0, "middle, "+m.small(r.Width)+" wide")
+	beside(half/2, m.length(half)+" to the tip")
 	return []Pattern{p.done()}
 }

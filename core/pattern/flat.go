@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"barkwright/core/bark"
+	"barkwright/core/draw"
 	"barkwright/core/geom"
 )
 
@@ -64,7 +65,7 @@ func (o *outline) write(x, y float64, text string) {
 
 // lettered is about how long a text is, m of bark.
 func lettered(text string) float64 {
-	return twelvePoints * letterShare * float64(len([]rune(text))) / tenth / millimetres
+	return draw.Lettered(text, twelvePoints, false) / tenth / millimetres
 }
 
 // middled letters a place to both sides alike; up is in heights of the letters.

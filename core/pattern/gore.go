@@ -31,9 +31,8 @@ func gorePatterns(m maker) []Pattern {
 func (m maker) gore(name string, g bark.FlatGore) Pattern {
 	p := Pattern{Key: "gore-" + name, Name: "Gore " + name,
 		Note: "Slash first, straight from the edge in to the foot, and turn the sides up; then hold this to what " +
-			"rides over and trim. It stands " + m.length(abs(g.Run)) + " along the gunwale from the middle, port; turn " +
-			"it over for starboard and for the other end. The two edges are what comes together when sewn. " +
-			m.lapNote(g)}
+			"rides over and trim. It is drawn for port; turn it over for starboard and for the other end. The two edges " +
+			"are what comes together when sewn. " + m.lapNote(g)}
 	foot := g.After[0]
 	after, fore := g.After[len(g.After)-1], g.Fore[len(g.Fore)-1]
 	up := after.Lerp(fore, 0.5).Sub(foot).Unit()
@@ -50,10 +49,29 @@ func (m maker) gore(name string, g bark.FlatGore) Pattern {
 	if lap := m.Design.SeamLap; lap > 0 && lap < g.Width {
 		p.draw(Dotted, geom.Offset(a, -lap)...)
 	}
-	p.label(geom.Vec2{X: 0.035, Y: top.Y - 0.004}, "edge, about "+m.small(g.Width)+" rides over")
-	p.label(geom.Vec2{X: 0.035, Y: top.Y / 2}, "slash "+m.length(g.Cut))
-	p.label(geom.Vec2{X: 0.035, Y: 0.002}, "foot")
+	beside := a[0].X
+	for _, q := range f {
+		beside = max(beside, q.X)
+	}
+	m.goreLabels(&p, g, beside+0.004, top.Y)
 	return p.done()
+}
+
+// goreLabels letters a gore beside its fore edge.
+func (m maker) goreLabels(p *Pattern, g bark.FlatGore, x, top float64) {
+	const letters, step = 0.0032, 0.0045
+	place := []string{"at " + m.length(abs(g.Run)), "along the", "gunwale"}
+	if g.Run == 0 {
+		place = []string{"at the middle"}
+	}
+	for i, text := range append([]string{"edge:", "about " + m.small(g.Width), "rides over", "", "slash " + m.length(g.Cut), ""},
+		place...) {
+		if text != "" {
+			p.Labels = append(p.Labels, Label{At: toPaper(geom.Vec2{X: x, Y: top - 0.004 - step*float64(i)}), Text: text,
+				Size: letters * millimetres})
+		}
+	}
+	p.Labels = append(p.Labels, Label{At: toPaper(geom.Vec2{X: x, Y: 0.002}), Text: "foot", Size: letters * millimetres})
 }
 
 // lapNote says what is cut away and what stays as the lap.

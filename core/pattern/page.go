@@ -3,16 +3,17 @@ package pattern
 import (
 	"io"
 	"math"
-	"strings"
 
 	"barkwright/core/draw"
+	"barkwright/core/geom"
 )
 
 // page is one sheet being drawn, in millimetres.
 type page struct{ draw.List }
 
 func newPage(b Block, title, description string) *page {
-	return &page{draw.List{Width: b.Width, Height: b.Height, Title: title, Description: description}}
+	width, height := b.Page()
+	return &page{draw.List{Width: width, Height: height, Title: title, Description: description}}
 }
 
 // write writes a page in true millimetres, black on white: one unit of its viewBox is one.
@@ -56,29 +57,15 @@ func (s *page) text(l Label, bold bool) {
 	s.Add(t)
 }
 
-// wrap breaks text at spaces into lines of at most so many letters; a longer word
-// is broken.
-func wrap(text string, letters float64) []string {
-	most := max(1, int(letters))
-	var lines []string
-	line := []rune{}
-	for _, word := range strings.Fields(text) {
-		w := []rune(word)
-		if len(line) > 0 && len(line)+1+len(w) > most {
-			lines = append(lines, string(line))
-			line = nil
-		}
-		if len(line) > 0 {
-			line = append(line, ' ')
-		}
-		for len(w) > most {
-			lines = append(lines, string(w[:most]))
-			w = w[most:]
-		}
-		line = append(line, w...)
+// line is the height of a line of a paragraph, mm.
+const line = 1.3 * twelvePoints
+
+// say writes the lines of a paragraph under a place, and returns where the next one may
+// begin.
+func (s *page) say(at geom.Vec2, lines []string) geom.Vec2 {
+	for _, l := range lines {
+		s.label(Label{At: at.Add(geom.Vec2{Y: 0.8 * line}), Text: l})
+		at.Y += line
 	}
-	if len(line) > 0 {
-		lines = append(lines, string(line))
-	}
-	return lines
+	return at
 }

@@ -3,6 +3,7 @@ package pattern
 import (
 	"math"
 
+	"barkwright/core/draw"
 	"barkwright/core/geom"
 )
 
@@ -60,13 +61,9 @@ func (l Label) size() float64 {
 	return twelvePoints
 }
 
-// letterShare is the mean breadth of a letter over its size in a plain face, by
-// eye and on the generous side.
-const letterShare = 0.58
-
 // box is where the label lies, low and high corner.
 func (l Label) box() (low, high geom.Vec2) {
-	length := float64(len([]rune(l.Text))) * l.size() * letterShare
+	length := draw.Lettered(l.Text, l.size(), false)
 	if l.End {
 		length = -length
 	}

@@ -46,7 +46,8 @@ func stemPattern(m maker) []Pattern {
 		}
 		m.headboardOn(&p)
 		inside := geom.Offset(outer, d.StemDepth+0.012)
-		p.label(inside[solid].Add(geom.Vec2{Y: 0.01}), "solid to here, split from here")
+		p.Labels = append(p.Labels, Label{At: toPaper(inside[solid].Add(geom.Vec2{X: -0.004, Y: 0.012})),
+			Text: "solid to here, split from here", End: true})
 		p.label(outer[last].Add(geom.Vec2{X: 0.005, Y: -0.006}), "head")
 		tight := sort.SearchFloat64s(s.Profile.Run, s.Tightest-1e-9)
 		p.draw(Mark, outer[tight], inner[tight])
@@ -131,7 +132,8 @@ func formPattern(m maker) []Pattern {
 	p.draw(Cut, append(append([]geom.Vec2{face[0]}, behind...), face[len(face)-1])...)
 	p.draw(Mark, face[1], face[1].Add(face[1].Sub(face[0]).Unit().Left().Scale(0.02)))
 	p.draw(Mark, face[end], face[end].Add(face[end+1].Sub(face[end]).Unit().Left().Scale(0.02)))
-	p.label(face[1].Add(geom.Vec2{X: 0.003, Y: 0.014}), "end of the solid")
+	p.Labels = append(p.Labels, Label{At: toPaper(face[1].Add(geom.Vec2{X: -0.003, Y: 0.014})), Text: "end of the solid",
+		End: true})
 	p.Labels = append(p.Labels, Label{At: toPaper(face[end].Add(geom.Vec2{X: -0.024})), Text: "head", End: true})
 	return []Pattern{p.done()}
 }

@@ -7,17 +7,25 @@ import (
 	"barkwright/core/geom"
 )
 
-// Block is what is printed on one sheet, mm, and how much of it the next repeats.
+// Block is the part of a drawing that is on one page, mm, and how much of it the next
+// page repeats.
 type Block struct{ Width, Height, Overlap float64 }
 
-// Paper is the block that fits A4 and Letter alike inside margins of 9 mm.
-var Paper = Block{Width: 190, Height: 259, Overlap: 10}
+// barStrip is the breadth of the strips at a page's right and lower edge that hold the
+// scale bars and nothing of the drawing, mm. The next page comes to lie on them.
+const barStrip = 8.0
+
+// Paper is the block of a page that fits A4 and Letter alike inside margins of 9 mm.
+var Paper = Block{Width: 190 - barStrip, Height: 259 - barStrip, Overlap: 10}
+
+// Page is the page's own size inside its margins, mm.
+func (b Block) Page() (width, height float64) { return b.Width + barStrip, b.Height + barStrip }
 
 // longestPage is the longest page that every reader of PDF shows, mm: 14,400
 // points. From memory.
 const longestPage = 14400 * inch / 72
 
-// room is what is left free round a drawing for scale bars and marks, mm.
+// room is what is left free round a drawing on several pages for their marks, mm.
 const room = 12
 
 // Whole is a block that holds all of a pattern, and Roll the same cut into lengths
@@ -33,36 +41,96 @@ func (p Pattern) Whole() Block {
 // Roll is Whole in lengths of at most the longest page.
 func (p Pattern) Roll() Block {
 	b := p.Whole()
-	b.Height = min(b.Height, longestPage)
+	b.Height = min(b.Height, longestPage-barStrip)
 	return b
 }
 
-// Tile is one sheet of a pattern.
+// Tile is one page of a pattern.
 type Tile struct {
 	Pattern  Pattern
 	Block    Block
 	Row, Col int
 	Rows     int
 	Cols     int
+	// offset is where the drawing's upper left corner lies on the first page.
+	offset geom.Vec2
+	// Labels are those that stand on this page, in the block.
+	Labels []Label
 }
 
-// Tiles cuts a pattern into sheets, row by row, and leaves out those with nothing
-// of the drawing on them.
+// narrow is what is left free beside a drawing that takes one page that way, mm.
+const narrow = 4
+
+// Tiles cuts a pattern into pages, row by row. It lies on them so that they are as few as
+// can be, and those with nothing of the drawing that another page has not are left out.
 func (p Pattern) Tiles(b Block) []Tile {
-	count := func(size, block float64) int {
-		return max(1, int(math.Ceil((size+2*room-b.Overlap)/(block-b.Overlap)-1e-9)))
+	cols, x := across(p.Size.X, b.Width, b.Overlap)
+	rows, y := across(p.Size.Y, b.Height, b.Overlap)
+	var best []Tile
+	for _, dx := range x {
+		for _, dy := range y {
+			all := p.tilesAt(b, rows, cols, geom.Vec2{X: dx, Y: dy})
+			if best == nil || len(all) < len(best) {
+				best = all
+			}
+		}
 	}
-	cols, rows := count(p.Size.X, b.Width), count(p.Size.Y, b.Height)
+	placeLabels(best)
+	return best
+}
+
+// across is how many pages a drawing takes one way, and where on the first it may begin.
+func across(size, block, overlap float64) (pages int, offsets []float64) {
+	if size+2*narrow <= block {
+		// At the upper left, so that the frame has its room.
+		return 1, []float64{narrow + min(narrow, (block-size)/2-narrow)}
+	}
+	pages = max(2, int(math.Ceil((size+2*room-overlap)/(block-overlap)-1e-9)))
+	over := float64(pages-1)*(block-overlap) + block - size - 2*room
+	for _, share := range [...]float64{0.5, 0, 1, 0.25, 0.75} {
+		offsets = append(offsets, room+share*over)
+	}
+	return pages, offsets
+}
+
+func (p Pattern) tilesAt(b Block, rows, cols int, offset geom.Vec2) []Tile {
 	var out []Tile
 	for r := range rows {
 		for c := range cols {
-			t := Tile{Pattern: p, Block: b, Row: r, Col: c, Rows: rows, Cols: cols}
-			if len(t.cut(p.Lines)) > 0 {
+			t := Tile{Pattern: p, Block: b, Row: r, Col: c, Rows: rows, Cols: cols, offset: offset}
+			if t.needed() {
 				out = append(out, t)
 			}
 		}
 	}
 	return out
+}
+
+// needed reports whether anything of the drawing is on the page but what the pages to the
+// left and above repeat.
+func (t Tile) needed() bool {
+	if t.Col > 0 {
+		t.offset.X -= t.Block.Overlap
+	}
+	if t.Row > 0 {
+		t.offset.Y -= t.Block.Overlap
+	}
+	part := t
+	if t.Col > 0 {
+		part.Block.Width -= t.Block.Overlap
+	}
+	if t.Row > 0 {
+		part.Block.Height -= t.Block.Overlap
+	}
+	o := t.origin()
+	for _, l := range t.Pattern.Lines {
+		for i := 1; i < len(l.Points); i++ {
+			if _, _, hit := part.Block.clip(l.Points[i-1].Sub(o), l.Points[i].Sub(o)); hit {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // ID is the row's letter and the column's number: B3. After Z comes AA.
@@ -79,12 +147,12 @@ func tileID(row, col int) string {
 // origin is the block's corner on the pattern.
 func (t Tile) origin() geom.Vec2 {
 	return geom.Vec2{
-		X: float64(t.Col)*(t.Block.Width-t.Block.Overlap) - room,
-		Y: float64(t.Row)*(t.Block.Height-t.Block.Overlap) - room,
+		X: float64(t.Col)*(t.Block.Width-t.Block.Overlap) - t.offset.X,
+		Y: float64(t.Row)*(t.Block.Height-t.Block.Overlap) - t.offset.Y,
 	}
 }
 
-// Lines are the lines on this sheet, marks and pattern, in the block, cut off at
+// Lines are the lines on this page, marks and pattern, in the block, cut off at
 // its edge.
 func (t Tile) Lines() []Line {
 	return append(t.cut(t.registration()), t.cut(t.Pattern.Lines)...)
@@ -114,21 +182,6 @@ func (t Tile) cut(lines []Line) []Line {
 			run = append(run, b)
 		}
 		flush()
-	}
-	return out
-}
-
-// Labels are the pattern's labels that reach this sheet; one across an edge is cut
-// there and goes on where the next sheet is laid.
-func (t Tile) Labels() []Label {
-	var out []Label
-	origin := t.origin()
-	for _, l := range t.Pattern.Labels {
-		l.At = l.At.Sub(origin)
-		low, high := l.box()
-		if high.X > 0 && high.Y > 0 && low.X < t.Block.Width && low.Y < t.Block.Height {
-			out = append(out, l)
-		}
 	}
 	return out
 }

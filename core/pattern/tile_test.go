@@ -54,11 +54,11 @@ func runOf(lines []pattern.Line) float64 {
 // A long slanting line cut to sheets: what lies on two is there twice, so that the
 // sheets' lengths less what they share are the line's.
 func TestTilesShareTheirOverlaps(t *testing.T) {
-	long := pattern.Line{Points: []geom.Vec2{{X: 0, Y: 0}, {X: 700, Y: 0}, {X: 0, Y: 900}, {X: 700, Y: 900}}}
-	p := pattern.Pattern{Lines: []pattern.Line{long}, Size: geom.Vec2{X: 700, Y: 900}}
+	long := pattern.Line{Points: []geom.Vec2{{X: 0, Y: 0}, {X: 846, Y: 0}, {X: 0, Y: 950}, {X: 846, Y: 950}}}
+	p := pattern.Pattern{Lines: []pattern.Line{long}, Size: geom.Vec2{X: 846, Y: 950}}
 	tiles := p.Tiles(pattern.Paper)
-	// 700 + 24 less 10 over 180, 900 + 24 less 10 over 249.
-	assert.Equal(t, 4, tiles[0].Cols)
+	// 846 + 24 less 10 over 172, 950 + 24 less 10 over 241, with nothing over.
+	assert.Equal(t, 5, tiles[0].Cols)
 	assert.Equal(t, 4, tiles[0].Rows)
 	marks := func(x pattern.Tile) []pattern.Line {
 		return pattern.Tile{Block: x.Block, Row: x.Row, Col: x.Col, Rows: x.Rows, Cols: x.Cols}.Lines()
@@ -67,24 +67,24 @@ func TestTilesShareTheirOverlaps(t *testing.T) {
 	for _, x := range tiles {
 		for _, l := range x.Lines() {
 			for _, q := range l.Points {
-				assert.True(t, q.X >= -1e-9 && q.Y >= -1e-9 && q.X <= 190+1e-9 && q.Y <= 259+1e-9, "%s inside its block: %v",
+				assert.True(t, q.X >= -1e-9 && q.Y >= -1e-9 && q.X <= 182+1e-9 && q.Y <= 251+1e-9, "%s inside its block: %v",
 					x.ID(), q)
 			}
 		}
 		sum += runOf(x.Lines()) - runOf(marks(x))
 	}
 	// By inclusion and exclusion: the level lines lie in one row each and cross
-	// three strips 10 mm broad; the slanting one crosses strips in both.
-	slant := math.Hypot(700, 900)
-	want := 2*700 + slant + 2*3*10 + 3*10*slant/700 + 3*10*slant/900
+	// four strips 10 mm broad; the slanting one crosses strips in both.
+	slant := math.Hypot(846, 950)
+	want := 2*846 + slant + 2*4*10 + 4*10*slant/846 + 3*10*slant/950
 	// Where it crosses two strips at once it is there four times, of which the two
 	// strips count three.
 	corners := 0.0
-	for _, a := range overlaps(4, 180) {
-		for _, b := range overlaps(4, 249) {
-			// The slant runs from (700, 0) to (0, 900): the share of it in both.
-			lo := max(1-(a+10)/700, b/900)
-			hi := min(1-a/700, (b+10)/900)
+	for _, a := range overlaps(5, 172) {
+		for _, b := range overlaps(4, 241) {
+			// The slant runs from (846, 0) to (0, 950): the share of it in both.
+			lo := max(1-(a+10)/846, b/950)
+			hi := min(1-a/846, (b+10)/950)
 			corners += max(0, hi-lo) * slant
 		}
 	}
@@ -123,15 +123,15 @@ func TestNeighboursAreAlike(t *testing.T) {
 // alike looks for every corner of one sheet's lines on the other, inside what they
 // share and clear of where lines are cut, and counts them.
 func alike(t *testing.T, name string, a, b pattern.Tile) int {
-	by := geom.Vec2{X: float64(b.Col-a.Col) * 180, Y: float64(b.Row-a.Row) * 249}
+	by := geom.Vec2{X: float64(b.Col-a.Col) * 172, Y: float64(b.Row-a.Row) * 241}
 	n := 0
 	for _, l := range a.Lines() {
 		for _, q := range l.Points {
 			q = q.Sub(by)
 			here := q.Add(by)
 			const clear = 1e-6
-			if q.X < clear || q.Y < clear || q.X > 190-clear || q.Y > 259-clear || here.X < clear || here.Y < clear ||
-				here.X > 190-clear || here.Y > 259-clear {
+			if q.X < clear || q.Y < clear || q.X > 182-clear || q.Y > 251-clear || here.X < clear || here.Y < clear ||
+				here.X > 182-clear || here.Y > 251-clear {
 				continue
 			}
 			off := math.Inf(1)
@@ -154,19 +154,20 @@ func TestTileNames(t *testing.T) {
 	}
 }
 
-// A strip of 16 ft takes about 20 sheets in one row, and a roll longer than
+// A strip of 16 ft takes 21 sheets in one row, and a roll longer than
 // readers of PDF show is cut: 14,400 points are 5080 mm.
 func TestStripsAndRolls(t *testing.T) {
 	strip := pattern.Pattern{Lines: []pattern.Line{{Points: []geom.Vec2{{}, {Y: 4877}}}}, Size: geom.Vec2{X: 60, Y: 4877}}
 	tiles := strip.Tiles(pattern.Paper)
-	assert.Len(t, tiles, 20)
+	assert.Len(t, tiles, 21)
 	assert.Equal(t, 1, tiles[0].Cols)
 	assert.Len(t, strip.Tiles(strip.Roll()), 1)
 	strip.Size.Y = 6000
 	strip.Lines[0].Points[1].Y = 6000
 	roll := strip.Tiles(strip.Roll())
 	assert.Len(t, roll, 2)
-	assert.InDelta(t, 5080, roll[0].Block.Height, 1e-9)
+	_, long := roll[0].Block.Page()
+	assert.InDelta(t, 5080, long, 1e-9)
 	for kind, all := range patterns(design.Default()) {
 		if kind == "frame" || kind == "stick" || kind == "tip" {
 			for _, p := range all {
@@ -197,7 +198,7 @@ func TestSVGInMillimetres(t *testing.T) {
 		assert.GreaterOrEqual(t, width, p.Size.X+20)
 		assert.NotContains(t, b.String(), "<script")
 		bars := 0
-		for _, op := range p.Tiles(p.Whole())[0].Draw(nasty).Ops {
+		for _, op := range p.Tiles(p.Whole())[0].Draw(nasty, "").Ops {
 			if fill, ok := op.(draw.Fill); ok {
 				box := draw.BoxOf(fill.Points)
 				if math.Abs(max(box.Width(), box.Height())-150) < 1e-9 {

@@ -10,10 +10,10 @@ import (
 	"barkwright/core/units"
 )
 
-// inch is in the millimetres that sheets are drawn in.
+// inch is in the millimetres that pages are drawn in.
 const inch = units.Inch / units.Millimetre
 
-// ScaleBars are the lengths of the two bars on every sheet, m.
+// ScaleBars are the lengths of the two bars on every page, m.
 var ScaleBars = [2]float64{barMillimetres * units.Millimetre, barInches * units.Millimetre}
 
 // The proof of scale, mm. The bars and the box nest inches and millimetres, so
@@ -24,7 +24,7 @@ const (
 	boxInside      = 50.0
 	boxOutside     = 2 * inch
 	barThick       = 1.0
-	barStart       = 22.0 // along the edge, clear of the corner's cross
+	barStart       = 22.0 // along the edge
 	barLetters     = 3.0
 	boxEdge        = (boxOutside - boxInside) / 2
 )
@@ -33,46 +33,44 @@ const (
 func inInches(size float64) string      { return units.Trimmed(size/inch, 0) + " in" }
 func inMillimetres(size float64) string { return units.Trimmed(size, 0) + " mm" }
 
-// SVG writes the sheet in true millimetres, under an id of its own. It returns the
+// SVG writes the page in true millimetres, under an id of its own. It returns the
 // writer's first error.
 func (t Tile) SVG(w io.Writer, h Head) error {
-	s := &page{t.Draw(h)}
-	return s.write(w, t.Pattern.Key+"-"+t.ID())
+	return (&page{t.Draw(h, "")}).write(w, t.Pattern.Key+"-"+t.ID())
 }
 
-// Draw draws the sheet in millimetres.
-func (t Tile) Draw(h Head) draw.List {
-	s := newPage(t.Block, t.Pattern.Name+", page "+t.ID(), t.Pattern.Note)
-	lines, labels := t.Lines(), t.Labels()
+// Draw draws the page in millimetres; of says where in its job it comes, or is empty.
+func (t Tile) Draw(h Head, of string) draw.List {
+	s := newPage(t.Block, t.Pattern.Name+", paper page "+t.ID(), t.Pattern.Note)
+	lines := t.Lines()
 	for _, l := range lines {
 		s.line(l)
 	}
-	for _, l := range labels {
+	for _, l := range t.Labels {
 		s.label(l)
 	}
 	s.edges(t)
-	s.bars(t.Block)
-	square := geom.Vec2{X: boxOutside, Y: boxOutside}
-	at := t.free(square, lines, labels)
-	s.box(t, h, at)
+	s.bars()
+	at := t.free(geom.Vec2{X: boxOutside, Y: boxOutside}, lines)
+	s.box(t.ID(), t.Pattern.Name, h, of, at)
 	if t.Rows*t.Cols == 1 {
-		// A pattern of several sheets has its note on their map.
-		s.note(t, append(lines, Line{Points: boxPath(at, boxOutside)}), labels)
+		// A pattern of several pages has its note on their map.
+		s.note(t, append(lines, boxLines(at, boxOutside)...))
 	}
 	return s.List
 }
 
+// noteWidth is how broad a pattern's note is on its own page, mm.
+const noteWidth = 100.0
+
 // note prints what the pattern's note says where there is room for it.
-func (s *page) note(t Tile, lines []Line, labels []Label) {
-	const width = 100.0
-	text := wrap(t.Pattern.Note, width/(twelvePoints*proseShare))
-	at := t.free(geom.Vec2{X: width, Y: line * float64(len(text))}, lines, labels)
-	for i, l := range text {
-		s.label(Label{At: at.Add(geom.Vec2{Y: line * (float64(i) + 0.8)}), Text: l})
-	}
+func (s *page) note(t Tile, lines []Line) {
+	text := draw.Wrapped(t.Pattern.Note, twelvePoints, false, noteWidth)
+	at := t.free(geom.Vec2{X: noteWidth, Y: line * float64(len(text))}, lines)
+	s.say(at, text)
 }
 
-// edges draws where the sheet is cut, whole, and where the next one's edge comes
+// edges draws where the page is cut, whole, and where the next one's edge comes
 // to lie, dashed.
 func (s *page) edges(t Tile) {
 	b := t.Block
@@ -96,39 +94,42 @@ func (s *page) edges(t Tile) {
 	}
 }
 
-// bars draws the two bars along the lower and the right edge.
-func (s *page) bars(b Block) {
-	const long, short = 2.2, 4.8 // from the edge to a bar's outer side
+// bars draws the two bars along the lower and the right edge, in the strips that nothing
+// else is drawn in.
+func (s *page) bars() {
+	const outer, inner, words = 0.3, 2.1, 4.4 // from the edge to a bar's outer side, and to the words' foot
 	text := "bars: inner " + inMillimetres(barMillimetres) + ", outer " + inInches(barInches)
-	s.rect(barStart, b.Height-short, barMillimetres, barThick)
-	s.rect(barStart, b.Height-long, barInches, barThick)
-	s.label(Label{At: geom.Vec2{X: barStart, Y: b.Height - short - 1}, Text: text, Size: barLetters})
-	s.rect(b.Width-short, barStart, barThick, barMillimetres)
-	s.rect(b.Width-long, barStart, barThick, barInches)
-	s.label(Label{At: geom.Vec2{X: b.Width - short - 1, Y: barStart + barInches},
-		Text: text, Size: barLetters, Turned: true})
+	s.rect(barStart, s.Height-inner-barThick, barMillimetres, barThick)
+	s.rect(barStart, s.Height-outer-barThick, barInches, barThick)
+	s.label(Label{At: geom.Vec2{X: barStart, Y: s.Height - words}, Text: text, Size: barLetters})
+	s.rect(s.Width-inner-barThick, barStart, barThick, barMillimetres)
+	s.rect(s.Width-outer-barThick, barStart, barThick, barInches)
+	s.label(Label{At: geom.Vec2{X: s.Width - words, Y: barStart + barInches}, Text: text, Size: barLetters, Turned: true})
 }
 
-// box draws the frame, with the sheet's name in it.
-func (s *page) box(t Tile, h Head, at geom.Vec2) {
+// box draws the frame, with the page's name in it.
+func (s *page) box(id, name string, h Head, of string, at geom.Vec2) {
 	s.frame(at)
-	inner := at.Add(geom.Vec2{X: boxEdge + 2, Y: boxEdge})
-	s.bold(Label{At: inner.Add(geom.Vec2{Y: 11}), Text: t.ID(), Size: 11})
-	y := inner.Y + 16
+	const side, width = 2.0, boxInside - 2*2.0
+	x, y := at.X+boxEdge+side, at.Y+boxEdge
+	s.bold(Label{At: geom.Vec2{X: x, Y: y + 10}, Text: id, Size: 10})
+	if of != "" {
+		s.text(Label{At: geom.Vec2{X: x + width, Y: y + 6}, Text: of, Size: 3, End: true}, false)
+	}
+	y += 12.6
 	say := func(text string, size float64, most int) {
-		for i, line := range wrap(text, (boxInside-4)/(size*letterShare)) {
-			if i < most {
-				s.label(Label{At: geom.Vec2{X: inner.X, Y: y}, Text: line, Size: size})
-				y += 1.2 * size
-			}
+		lines := draw.Wrapped(text, size, false, width)
+		for _, l := range lines[:min(most, len(lines))] {
+			s.label(Label{At: geom.Vec2{X: x, Y: y + 0.95*size}, Text: l, Size: size})
+			y += 1.2 * size
 		}
 	}
-	say(t.Pattern.Name, twelvePoints, 2)
-	say(h.Boat, 3.4, 2)
-	say(strings.TrimSpace(h.Date+" "+h.Mark()+" "+VersionLine), 3.4, 2)
-	y = max(y, at.Y+boxOutside-8.5)
+	say(name, twelvePoints, 2)
+	say(h.Boat, 3, 2)
+	say(strings.TrimSpace(h.Date+" "+h.Mark()+" "+VersionLine), 3, 2)
+	y = at.Y + boxOutside - boxEdge - 10
 	say("Scale 100 %, actual size, not Fit. "+
-		inMillimetres(boxInside)+" inside, "+inInches(boxOutside)+" outside.", 2.9, 2)
+		inMillimetres(boxInside)+" inside, "+inInches(boxOutside)+" outside.", 2.6, 3)
 }
 
 // frame is the box's outline: its inner edge is boxInside, its outer edge boxOutside.
@@ -139,19 +140,32 @@ func (s *page) frame(at geom.Vec2) {
 	s.rect(at.X+boxOutside-boxEdge, at.Y, boxEdge, boxOutside)
 }
 
-func boxPath(at geom.Vec2, side float64) []geom.Vec2 {
-	return []geom.Vec2{at, at.Add(geom.Vec2{X: side}), at.Add(geom.Vec2{X: side, Y: side}), at.Add(geom.Vec2{Y: side})}
+// boxLines cover a box so closely that nothing is laid into it.
+func boxLines(at geom.Vec2, side float64) []Line {
+	var out []Line
+	for y := 0.0; y <= side; y += 5 {
+		out = append(out, Line{Points: []geom.Vec2{at.Add(geom.Vec2{Y: y}), at.Add(geom.Vec2{X: side, Y: y})}})
+	}
+	return out
 }
 
-// free is where something of a size covers least of the drawing: from the lower
-// right upward, the first free place or the one with fewest lines through it.
-func (t Tile) free(size geom.Vec2, lines []Line, labels []Label) geom.Vec2 {
-	const step = 4.0
+// free is where something of a size covers least of a page's drawing: from the lower right
+// upward, the first free place or the one with fewest lines through it.
+func (t Tile) free(size geom.Vec2, lines []Line) geom.Vec2 {
+	const step, clear = 4.0, 1.5
+	// What pages share and where they are cut is kept free.
+	margin := func(pages int) float64 {
+		if pages == 1 {
+			return 2
+		}
+		return t.Block.Overlap + 2
+	}
+	x0, y0 := margin(t.Cols), margin(t.Rows)
 	best, least := geom.Vec2{}, math.MaxInt
-	for y := t.Block.Height - t.Block.Overlap - 4 - size.Y; y >= t.Block.Overlap+2; y -= step {
-		for x := t.Block.Width - t.Block.Overlap - 4 - size.X; x >= t.Block.Overlap+2; x -= step {
+	for y := t.Block.Height - y0 - size.Y; y >= y0; y -= step {
+		for x := t.Block.Width - x0 - size.X; x >= x0; x -= step {
 			at := geom.Vec2{X: x, Y: y}
-			if n := covered(at, size, lines, labels, least); n < least {
+			if n := covered(at, size, clear, lines, t.Labels, least); n < least {
 				best, least = at, n
 			}
 			if least == 0 {
@@ -163,9 +177,8 @@ func (t Tile) free(size geom.Vec2, lines []Line, labels []Label) geom.Vec2 {
 }
 
 // covered counts the pieces of line and the labels that something of a size touches
-// at a place, up to a number that is enough.
-func covered(at, size geom.Vec2, lines []Line, labels []Label, enough int) int {
-	const clear = 1.5 // mm round it
+// at a place, with so much air round it, up to a number that is enough.
+func covered(at, size geom.Vec2, clear float64, lines []Line, labels []Label, enough int) int {
 	corner := at.Sub(geom.Vec2{X: clear, Y: clear})
 	box := Block{Width: size.X + 2*clear, Height: size.Y + 2*clear}
 	n := 0

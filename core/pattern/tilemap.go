@@ -2,28 +2,60 @@ package pattern
 
 import (
 	"strconv"
+	"strings"
 
 	"barkwright/core/draw"
 	"barkwright/core/geom"
 )
 
-// Patterns printed together: a first page that proves the scale, then for every
-// pattern of several pages a map of how they go together, then the pages.
+// Patterns printed together: a first page that proves the scale and lists the others, then
+// how the pages of those that take several go together, then the pages themselves.
 
-// Pages draws patterns, one block of the paper a page.
-func Pages(patterns []Pattern, h Head) []draw.List {
+// planned is a page to be drawn once it is known of how many it is one.
+type planned struct {
+	draw func(h Head, of string) draw.List
+	// names are the patterns on it.
+	names []string
+}
+
+// plan lays a job of patterns out: what fits a page is packed together with others.
+func plan(patterns []Pattern) []planned {
 	if len(patterns) == 0 {
 		return nil
 	}
-	out := []draw.List{cover(patterns, h).List}
+	var sheets []planned
+	var packs []*packed
+	var apart [][]Tile
 	for _, p := range patterns {
+		if pack, fresh := packOn(&packs, p); pack != nil {
+			if fresh {
+				sheets = append(sheets, planned{draw: pack.draw})
+				pack.sheet = len(sheets) - 1
+			}
+			sheets[pack.sheet].names = append(sheets[pack.sheet].names, p.Name)
+			continue
+		}
 		tiles := p.Tiles(Paper)
-		if len(tiles) > 1 {
-			out = append(out, assembly(p, h).List)
-		}
+		apart = append(apart, tiles)
 		for _, t := range tiles {
-			out = append(out, t.Draw(h))
+			sheets = append(sheets, planned{draw: t.Draw, names: []string{p.Name}})
 		}
+	}
+	maps := mapPages(apart)
+	all := append(make([]planned, 1, 1+len(maps)+len(sheets)), append(maps, sheets...)...)
+	all[0].draw = func(h Head, of string) draw.List { return cover(all, h, of) }
+	return all
+}
+
+// Count is how many pages patterns take.
+func Count(patterns []Pattern) int { return len(plan(patterns)) }
+
+// Pages draws patterns, one block of the paper a page.
+func Pages(patterns []Pattern, h Head) []draw.List {
+	all := plan(patterns)
+	out := make([]draw.List, len(all))
+	for i, s := range all {
+		out[i] = s.draw(h, "page "+strconv.Itoa(i+1)+" of "+strconv.Itoa(len(all)))
 	}
 	return out
 }
@@ -43,137 +75,103 @@ const assemblyRule = "Cut along a whole line at the left or the upper edge of a 
 	"are left out."
 
 const (
-	// proseShare is letterShare for whole lines of small letters, by eye.
-	proseShare = 0.5
-	mapLeft    = room
-	mapWidth   = 160.0 // clear of the bars
-	line       = 1.35 * twelvePoints
+	textLeft  = 6.0
+	textWidth = 168.0 // clear of the bars
 )
 
-// heading starts a sheet of text: its title and who it belongs to.
-func (s *page) heading(title string, h Head) (y float64) {
-	y = 14
-	for _, text := range wrap(title, mapWidth/(7*letterShare)) {
-		s.bold(Label{At: geom.Vec2{X: mapLeft, Y: y}, Text: text, Size: 7})
-		y += 9
+// heading starts a page of text: its title, which page it is, and whose.
+func (s *page) heading(title string, h Head, of string) geom.Vec2 {
+	at := geom.Vec2{X: textLeft, Y: 4}
+	for _, text := range draw.Wrapped(title, 6.5, true, textWidth-30) {
+		s.bold(Label{At: at.Add(geom.Vec2{Y: 6.5}), Text: text, Size: 6.5})
+		at.Y += 8.5
 	}
-	return s.say(y, joined(h.Boat, h.Date, h.Mark(), VersionLine), Paper.Width-2*mapLeft)
+	s.text(Label{At: geom.Vec2{X: textLeft + textWidth, Y: 9.5}, Text: of, Size: 3.5, End: true}, true)
+	return s.paragraph(at, joined(h.Boat, h.Date, h.Mark(), VersionLine))
 }
 
-// say writes a paragraph and returns where the next one starts.
-func (s *page) say(y float64, text string, width float64) float64 {
-	for _, l := range wrap(text, width/(twelvePoints*proseShare)) {
-		s.label(Label{At: geom.Vec2{X: mapLeft, Y: y}, Text: l})
-		y += line
-	}
-	return y
+// paragraph writes a text in the breadth of a page.
+func (s *page) paragraph(at geom.Vec2, text string) geom.Vec2 {
+	return s.say(at, draw.Wrapped(text, twelvePoints, false, textWidth))
 }
 
 // joined puts what is not empty on one line.
 func joined(parts ...string) string {
-	out := ""
+	var there []string
 	for _, p := range parts {
-		if p != "" && out != "" {
-			out += " · "
+		if p != "" {
+			there = append(there, p)
 		}
-		out += p
 	}
-	return out
+	return strings.Join(there, " · ")
 }
 
-func cover(patterns []Pattern, h Head) *page {
-	s := newPage(Paper, "Page 1, proof of scale", "Print it alone and measure its bars.")
-	y := s.heading("Page 1: print it alone", h) + 3
+// cover is the first page: how to prove the scale, the proof, and what is on which page.
+func cover(all []planned, h Head, of string) draw.List {
+	s := newPage(Paper, "Paper page 1, proof of scale", "Print it alone and measure its bars.")
+	at := s.heading("Paper page 1: print it alone", h, of)
+	at.Y += 2
 	for _, rule := range scaleRules {
-		y = s.say(y, rule, mapWidth) + 1
+		at = s.paragraph(at, rule)
+		at.Y++
 	}
-	y += 5
-	s.bold(Label{At: geom.Vec2{X: mapLeft, Y: y}, Text: "Patterns in this job", Size: 5})
-	y += line + 1
-	const lowest = 178 // above the frame
-	for i, p := range patterns {
-		if y > lowest && i < len(patterns)-1 {
-			s.say(y, "and "+strconv.Itoa(len(patterns)-i)+" more", mapWidth)
-			break
-		}
-		y = s.say(y, p.Name+": "+sheets(len(p.Tiles(Paper))), mapWidth)
-	}
+	at.Y += 3
+	s.bold(Label{At: at.Add(geom.Vec2{Y: 5}), Text: "Patterns in this job", Size: 5})
+	at.Y += 8
+	s.contents(all, at)
 	s.proof()
-	return s
+	s.bars()
+	return s.List
 }
 
-// proof draws the bars and the frame where a sheet of text leaves room for them.
+// contents lists the patterns with their pages, in two columns of small letters.
+func (s *page) contents(all []planned, at geom.Vec2) {
+	const size, step, column, lowest = 3.7, 5.0, 86.0, 190.0
+	list := found(all)
+	top := at.Y
+	for i, text := range list {
+		if at.Y > lowest {
+			if at.X > textLeft {
+				s.label(Label{At: at.Add(geom.Vec2{Y: 3}), Text: "and " + strconv.Itoa(len(list)-i) + " more, in the same order", Size: size})
+				return
+			}
+			at = geom.Vec2{X: at.X + column, Y: top}
+		}
+		lines := draw.Wrapped(text, size, false, column-4)
+		for _, l := range lines {
+			s.label(Label{At: at.Add(geom.Vec2{Y: 3}), Text: l, Size: size})
+			at.Y += step
+		}
+	}
+}
+
+// found says on which pages each pattern is.
+func found(all []planned) []string {
+	var names []string
+	first, last := map[string]int{}, map[string]int{}
+	for i, s := range all {
+		for _, name := range s.names {
+			if first[name] == 0 {
+				names = append(names, name)
+				first[name] = i + 1
+			}
+			last[name] = i + 1
+		}
+	}
+	for i, name := range names {
+		names[i] += ": page " + strconv.Itoa(first[name])
+		if last[name] > first[name] {
+			names[i] = name + ": pages " + strconv.Itoa(first[name]) + " to " + strconv.Itoa(last[name])
+		}
+	}
+	return names
+}
+
+// proof draws the frame with what it measures, in the lower left corner.
 func (s *page) proof() {
-	s.bars(Paper)
-	at := geom.Vec2{X: mapLeft, Y: Paper.Height - Paper.Overlap - 4 - boxOutside}
+	at := geom.Vec2{X: textLeft, Y: Paper.Height - 2 - boxOutside}
 	s.frame(at)
 	for i, text := range []string{"inside " + inMillimetres(boxInside), "outside " + inInches(boxOutside)} {
 		s.label(Label{At: at.Add(geom.Vec2{X: 6, Y: 22 + line*float64(i)}), Text: text})
 	}
-}
-
-func sheets(n int) string {
-	if n == 1 {
-		return "1 paper page"
-	}
-	return strconv.Itoa(n) + " paper pages"
-}
-
-// assembly is the map of a pattern's sheets, with what to do.
-func assembly(p Pattern, h Head) *page {
-	tiles := p.Tiles(Paper)
-	rows, cols := tiles[0].Rows, tiles[0].Cols
-	s := newPage(Paper, p.Name+", map", p.Note)
-	y := s.heading(p.Name+": map of "+sheets(len(tiles)), h) + 2
-	y = s.say(y, p.Note, mapWidth) + 2
-	y = s.say(y, assemblyRule, mapWidth)
-	stepX, stepY := Paper.Width-Paper.Overlap, Paper.Height-Paper.Overlap
-	whole := geom.Vec2{X: float64(cols-1)*stepX + Paper.Width, Y: float64(rows-1)*stepY + Paper.Height}
-	// A long strip is mapped lying down: its first sheet to the left.
-	lying := whole.Y > 2*whole.X
-	size := whole
-	if lying {
-		size = geom.Vec2{X: whole.Y, Y: whole.X}
-	}
-	top := y + 4
-	const left = mapLeft + boxOutside + 8
-	corner := geom.Vec2{X: left, Y: top}
-	area := geom.Vec2{X: Paper.Width - Paper.Overlap - 6 - left, Y: Paper.Height - Paper.Overlap - 8 - top}
-	if lying {
-		corner, area = geom.Vec2{X: mapLeft, Y: top}, geom.Vec2{X: mapWidth, Y: area.Y - boxOutside}
-	}
-	k := min(area.X/size.X, area.Y/size.Y)
-	place := func(q geom.Vec2) geom.Vec2 {
-		q = q.Add(geom.Vec2{X: room, Y: room})
-		if lying {
-			q = geom.Vec2{X: q.Y, Y: whole.X - q.X}
-		}
-		return corner.Add(q.Scale(k))
-	}
-	for _, t := range tiles {
-		o := t.origin()
-		right, low := o.X+Paper.Width, o.Y+Paper.Height
-		box := []geom.Vec2{o, {X: right, Y: o.Y}, {X: right, Y: low}, {X: o.X, Y: low}, o}
-		for i := range box {
-			box[i] = place(box[i])
-		}
-		s.line(Line{box, Mark})
-	}
-	for _, l := range p.Lines {
-		points := make([]geom.Vec2, len(l.Points))
-		for i, q := range l.Points {
-			points[i] = place(q)
-		}
-		s.line(Line{points, Mark})
-	}
-	for _, t := range tiles {
-		letters := min(7, min(Paper.Width, Paper.Height)*k/2.4)
-		middle := place(t.origin().Add(geom.Vec2{X: Paper.Width * 0.3, Y: Paper.Height * 0.4}))
-		if lying {
-			middle = place(t.origin().Add(geom.Vec2{X: Paper.Width * 0.25, Y: Paper.Height * 0.4}))
-		}
-		s.bold(Label{At: middle, Text: t.ID(), Size: letters})
-	}
-	s.proof()
-	return s
 }

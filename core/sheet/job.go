@@ -85,6 +85,9 @@ func BuildSheets(j Job) []draw.List {
 	return out
 }
 
+// pageWidth and pageHeight are the page's inside its margins, mm.
+var pageWidth, pageHeight = pattern.Paper.Page()
+
 // stageSheet is the sheet of one stage being made.
 type stageSheet struct {
 	flow
@@ -104,11 +107,11 @@ func buildSheet(j Job, st *stage.Stage, place int) []draw.List {
 
 // pages lays strips out on pages under a title.
 func (j Job) pages(title string, body func(fit) []strip) []draw.List {
-	on := arrange(body, pattern.Paper.Height-headHeight)
+	on := arrange(body, pageHeight-headHeight)
 	pages := make([]draw.List, len(on))
 	for i, strips := range on {
 		of := "page " + strconv.Itoa(i+1) + " of " + strconv.Itoa(len(on))
-		p := newPaper(pattern.Paper, title+", "+of)
+		p := newPaper(title + ", " + of)
 		p.head(j, title, of)
 		var words []string
 		for _, st := range strips {
@@ -125,7 +128,7 @@ func (j Job) pages(title string, body func(fit) []strip) []draw.List {
 
 // body makes what is at home at the stage, set so tightly.
 func (s stageSheet) body(f fit) []strip {
-	s.flow = flow{fit: f, width: pattern.Paper.Width}
+	s.flow = flow{fit: f, width: pageWidth}
 	s.cautions()
 	for _, g := range s.figures {
 		s.figure(g)

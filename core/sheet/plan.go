@@ -8,7 +8,6 @@ import (
 	"barkwright/core/answer"
 	"barkwright/core/chart"
 	"barkwright/core/draw"
-	"barkwright/core/pattern"
 	"barkwright/core/plan"
 	"barkwright/core/stage"
 )
@@ -25,7 +24,7 @@ const (
 func PlanSheet(j Job, o *core.Outlook, today string) []draw.List {
 	return j.pages("The work day by day", func(f fit) []strip {
 		s := stageSheet{Job: j}
-		s.flow = flow{fit: fit{letter: smallLetter, pad: f.pad, figure: f.figure}, width: pattern.Paper.Width}
+		s.flow = flow{fit: fit{letter: smallLetter, pad: f.pad, figure: f.figure}, width: pageWidth}
 		s.text(PlanWords(o))
 		for _, r := range o.Remarks(today) {
 			s.small(r.Text)
@@ -44,7 +43,7 @@ func PlanSheet(j Job, o *core.Outlook, today string) []draw.List {
 func DaySheets(j Job, o *core.Outlook) []draw.List {
 	return j.pages("What is done on each day", func(f fit) []strip {
 		s := stageSheet{Job: j}
-		s.flow = flow{fit: f, width: pattern.Paper.Width}
+		s.flow = flow{fit: f, width: pageWidth}
 		if st, _, ok := stage.Lookup(stage.Gather); ok {
 			s.Stage = st
 			s.cautions()

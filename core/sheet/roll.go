@@ -13,7 +13,8 @@ import (
 func PrintRoll(w io.Writer, p pattern.Pattern, h pattern.Head) error {
 	b := bufio.NewWriter(w)
 	block := p.Roll()
-	width, height := units.Trimmed(block.Width, 3)+"mm", units.Trimmed(block.Height, 3)+"mm"
+	across, down := block.Page()
+	width, height := units.Trimmed(across, 3)+"mm", units.Trimmed(down, 3)+"mm"
 	b.WriteString("<style>\n" + style + "@page { size: " + width + " " + height + "; margin: 0; }\n" +
 		".sheets, .sheets .tile { width: " + width + "; }\n" +
 		".sheets .tile { width: " + width + "; height: " + height + "; }\n</style>\n<div class=\"sheets\">\n")

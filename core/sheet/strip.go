@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"barkwright/core/draw"
-	"barkwright/core/pattern"
 	"barkwright/core/units"
 )
 
@@ -66,8 +65,8 @@ func (f *flow) tie(from int, open bool) {
 // paper is one page being drawn, in millimetres.
 type paper struct{ draw.List }
 
-func newPaper(b pattern.Block, title string) *paper {
-	return &paper{draw.List{Width: b.Width, Height: b.Height, Title: title}}
+func newPaper(title string) *paper {
+	return &paper{draw.List{Width: pageWidth, Height: pageHeight, Title: title}}
 }
 
 // at writes a line of lettering whose middle is at a height.
