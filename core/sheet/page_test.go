@@ -10,11 +10,13 @@ import (
 
 	"barkwright/core/design"
 	"barkwright/core/draw"
-	"barkwright/core/pattern"
 	"barkwright/core/sheet"
 	"barkwright/core/stage"
 	"barkwright/core/units"
 )
+
+// page is what fits A4 and Letter alike inside margins of 9 mm.
+var page = draw.Box{Right: 190, Bottom: 259}
 
 // boats are the default, a child's, and a freight canoe near the ends of the ranges.
 func boats(t *testing.T) map[string]design.Design {
@@ -48,7 +50,7 @@ func TestPagesInOrder(t *testing.T) {
 					where := fmt.Sprintf("%s, %s", name, p.Title)
 					inOrder(t, where, p)
 					if len(pages) > 1 {
-						assert.Greater(t, lowest(p), 0.25*pattern.Paper.Height, where)
+						assert.Greater(t, lowest(p), 0.25*page.Bottom, where)
 					}
 					assert.Contains(t, p.Title, fmt.Sprintf("page %d of %d", i+1, len(pages)))
 				}
@@ -59,7 +61,6 @@ func TestPagesInOrder(t *testing.T) {
 
 func inOrder(t *testing.T, where string, p draw.List) {
 	t.Helper()
-	page := draw.Box{Right: pattern.Paper.Width, Bottom: pattern.Paper.Height}
 	assert.Equal(t, page, draw.Box{Right: p.Width, Bottom: p.Height})
 	var texts []draw.Text
 	for _, op := range p.Ops {
@@ -121,7 +122,7 @@ func TestFiguresStandOnTheirSheets(t *testing.T) {
 			b := draw.BoxOf(s.Points)
 			// 96 CSS pixels are 25.4 mm.
 			assert.InDelta(t, 718*25.4/96, b.Width(), 1e-9)
-			assert.True(t, b.Within(draw.Box{Right: pattern.Paper.Width, Bottom: pattern.Paper.Height}))
+			assert.True(t, b.Within(page))
 		}
 	}
 	assert.Equal(t, 1, found)

@@ -140,8 +140,8 @@ func TestPrintByKeyboard(t *testing.T) {
 }
 
 // assertSections looks for the sections of ribs in a job of nothing else: behind the
-// proof of scale every rib's map and sheets as the core cuts them, each corner of
-// their lines in its place to a CSS pixel.
+// proof of scale and the page of their maps every rib's pages as the core cuts them, each
+// corner of their lines in its place to a CSS pixel.
 func assertSections(t *testing.T, pages []sheetOfPaper, ribs ...int) {
 	t.Helper()
 	const pixel = 25.4 / 96
@@ -167,9 +167,8 @@ func assertSections(t *testing.T, pages []sheetOfPaper, ribs ...int) {
 				}
 			}
 		}
-		next++
 	}
-	assert.Len(t, pages, next, "and no more")
+	assert.Len(t, pages, next+1, "and no more")
 }
 
 // Sections are drawn at the ribs that are typed, on paper and as a file; a wrong
