@@ -24,7 +24,7 @@ func (t Tile) registration() []Line {
 		return nil
 	}
 	stepX, stepY := t.Block.Width-t.Block.Overlap, t.Block.Height-t.Block.Overlap
-	at := func(col, row float64) geom.Vec2 { return geom.Vec2{X: col*stepX, Y: row*stepY}.Sub(t.offset) }
+	at := func(col, row float64) geom.Vec2 { return geom.Vec2{X: col * stepX, Y: row * stepY}.Sub(t.offset) }
 	middle := t.Block.Overlap / 2
 	for r := t.Row; r <= t.Row+1; r++ {
 		for c := t.Col; c <= t.Col+1; c++ {
