@@ -1,6 +1,7 @@
 package flat
 
 import (
+	"sort"
 	"strings"
 
 	"barkwright/core"
@@ -128,6 +129,12 @@ func (p *pen) sheet(c core.Canoe, s cutSheet, a scene.Plate) {
 		return a.Place(scene.Rect(o.Along+length/2, length/2, o.Across, o.Across+width))
 	}
 	whole := at(bark.OnSheet{}, s.Length, s.Width)
+	// The larger a piece is, the sooner it is lettered: small ones give way.
+	type label struct {
+		area float64
+		say  func()
+	}
+	var labels []label
 	if s.number != bark.Wanting {
 		p.Fill(draw.Ground, whole)
 	}
@@ -147,15 +154,21 @@ func (p *pen) sheet(c core.Canoe, s cutSheet, a scene.Plate) {
 		if name := answer.StripPart(c, l); name != "" {
 			p.Part(name, true, points)
 		}
-		p.pieceName(l, points)
+		labels = append(labels, label{l.Length() * l.Width, func() { p.pieceName(l, points) }})
 	}
 	for _, o := range s.over {
 		points := at(o.At, o.Length, o.Width)
 		p.Dashed(draw.Seam, scene.FineWidth, scene.ShortDash, append(points, points[0])...)
 		if o.Length > bark.Hand && o.Width > bark.Hand {
-			p.inside(points, draw.Ground, "left over "+units.Length.Rough(o.Length, p.View.System)+" by "+
-				units.Length.Rough(o.Width, p.View.System))
+			labels = append(labels, label{o.Length * o.Width, func() {
+				p.inside(points, draw.Ground, "left over "+units.Length.Rough(o.Length, p.View.System)+" by "+
+					units.Length.Rough(o.Width, p.View.System))
+			}})
 		}
+	}
+	sort.SliceStable(labels, func(i, k int) bool { return labels[i].area > labels[k].area })
+	for _, l := range labels {
+		l.say()
 	}
 	if s.number != bark.Wanting {
 		p.Ring(draw.Ink, p.Outline(a), whole)

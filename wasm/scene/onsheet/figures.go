@@ -24,13 +24,13 @@ func high(pixels float64) draw.Size {
 // slots are the figures of the stages, in the order in which they stand on the sheet.
 var slots = map[stage.Key][]func(looker) sheet.Figure{
 	stage.Choose:   {finished, bodyPlan},
-	stage.Gather:   {flatBark},
-	stage.Gunwales: {gunwaleMarks},
+	stage.Gather:   {bySheet},
+	stage.Gunwales: {gunwaleMarks, gunwaleCut},
 	stage.Bed:      {bedPlan},
-	stage.Bark:     {flatBark},
+	stage.Bark:     {flatBark, bySheet},
 	stage.Lace:     {posts},
 	stage.Ends:     {end},
-	stage.Rib:      {sections},
+	stage.Rib:      {sections, ribBlanks},
 	stage.Pitch:    {afloat},
 	stage.Keep:     {names},
 }
@@ -65,7 +65,14 @@ func finished(l looker) sheet.Figure {
 
 func bodyPlan(l looker) sheet.Figure {
 	l.State, l.Only = scene.Finished, scene.BodyPlan
-	return l.drawn("Body plan: sections at ribs, numbered from the middle.", high(240))
+	return l.drawn("Body plan: sections at ribs, numbered from the middle.", high(bodyHigh(l)))
+}
+
+// bodyHigh is how high a body plan is that takes the sheet's whole breadth, CSS pixels: the boat's
+// own proportion and the rows round it, at most most of a page.
+func bodyHigh(l looker) float64 {
+	const rows, most = 90, 860
+	return min(most, rows+Wide.Width*l.Hull.Sheer(l.Hull.GunwaleX)/(1.15*l.Design.Beam))
 }
 
 func bedPlan(l looker) sheet.Figure {
@@ -76,6 +83,27 @@ func bedPlan(l looker) sheet.Figure {
 func flatBark(l looker) sheet.Figure {
 	l.State = scene.LaidFlat
 	return l.drawn("The bark laid flat, as it lies on the bed.", high(290))
+}
+
+func bySheet(l looker) sheet.Figure {
+	l.State, l.Only = scene.LaidFlat, scene.BySheet
+	return l.drawn("Sheet by sheet: what is cut from it and what is left.", high(380))
+}
+
+func gunwaleCut(l looker) sheet.Figure {
+	return sheet.Figure{Caption: "The gunwale cut across amidships.", Drawing: view.GunwaleCut(l.Canoe, l.View, high(270))}
+}
+
+func end(l looker) sheet.Figure {
+	return sheet.Figure{Caption: "The end, its near side taken off: the stem-piece inside the bark's edge, and the headboard.",
+		Drawing: view.End(l.Canoe, l.View, high(360))}
+}
+
+// ribBlanks has a line of lettering's height for each rib.
+func ribBlanks(l looker) sheet.Figure {
+	const rows, line, most = 75, 15, 880
+	l.State, l.Only = scene.Finished, scene.RibBlanks
+	return l.drawn("Every rib as a straight blank, with its marks.", high(min(most, rows+line*float64(len(l.Frame.Ribs)))))
 }
 
 func posts(l looker) sheet.Figure {

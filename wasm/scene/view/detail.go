@@ -22,6 +22,23 @@ func (p *pen) details(c core.Canoe, size draw.Size) {
 	p.endDetail(c, second)
 }
 
+// GunwaleCut draws the gunwale cut across, by itself.
+func GunwaleCut(c core.Canoe, v scene.View, size draw.Size) draw.List {
+	p := pen{scene.NewPen(v, size)}
+	p.List.Title, p.List.Description = "The gunwale, cut across amidships", "Inwale, bark, outwale and cap with their pegs and the root."
+	p.gunwaleCut(c, draw.Box{Left: 4, Top: 4, Right: size.Width - 4, Bottom: size.Height - 4})
+	return p.Done()
+}
+
+// End draws an end with its near side taken off, by itself.
+func End(c core.Canoe, v scene.View, size draw.Size) draw.List {
+	p := pen{scene.NewPen(v, size)}
+	p.List.Title = "The end, its near side taken off"
+	p.List.Description = "The stem-piece inside the bark's edge, with the headboard that stands on its heel."
+	p.endDetail(c, draw.Box{Left: 4, Top: 4, Right: size.Width - 4, Bottom: size.Height - 4})
+	return p.Done()
+}
+
 // detailPlate lays a drawing that reaches from low to high into a room, with a row for its title
 // over it and margins, in letters, for what is lettered round it.
 func (p *pen) detailPlate(room draw.Box, low, high geom.Vec2, beside, over float64) scene.Plate {

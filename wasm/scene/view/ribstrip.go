@@ -21,7 +21,7 @@ func (p *pen) ribStrip(c core.Canoe, size draw.Size) {
 	for _, r := range ribs {
 		long, wide = max(long, r.Length+2*gather.RibTrim), max(wide, r.Width)
 	}
-	beside, top, foot := 6.5*t, 2.6*t, 3.4*t
+	beside, top, foot := 6.5*t, 2.6*t, 4*t
 	v := p.View.Clamp(size)
 	row := (size.Height - top - foot) / float64(len(ribs)) * v.Zoom
 	a := scene.Plate{Scale: max(1, (size.Width-2*beside)/long) * v.Zoom,
@@ -47,7 +47,7 @@ func (p *pen) ribStrip(c core.Canoe, size draw.Size) {
 	p.Say(scene.RankPart, "dashed: "+units.SmallLength.Format(gather.RibTrim, v.System)+" more at each tip until it is tried; "+
 		"marks: bent hardest, long; taper begins, short; widths not to scale"+turns, draw.Ink, draw.Paper,
 		scene.SpotAt(size.Width/2, low+1.1*t, draw.Middle))
-	p.ScaleBar(draw.Point{X: size.Width/2 - 0.3*long*a.Scale, Y: low + 2.2*t}, a.Scale)
+	p.ScaleBar(draw.Point{X: size.Width/2 - 0.3*long*a.Scale, Y: low + 2.6*t}, a.Scale)
 }
 
 // blank draws one rib about a height of the picture: tall is in CSS pixels to a metre of width.
