@@ -34,7 +34,7 @@ var levels = [][]string{
 	{"wasm/scene/view"},
 	{"wasm/keep", "wasm/find", "wasm/scene/onsheet"},
 	{"wasm/work", "wasm/paint/mesh"},
-	{"wasm/bench"},
+	{"wasm/bench", "wasm/tracing"},
 	{"wasm/markup", "wasm/hands"},
 	{"wasm/desk"},
 	{"wasm/paint", "wasm/bridge"},

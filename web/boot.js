@@ -253,6 +253,33 @@
     }
   };
   window.copyText = text => { navigator.clipboard?.writeText(text).catch(() => {}); };
+  // A picture shown as what its bytes are. The one before is let go.
+  let shownPicture = '';
+  window.pictureURL = (bytes, kind) => {
+    const before = shownPicture;
+    setTimeout(() => URL.revokeObjectURL(before), 60000);
+    return shownPicture = URL.createObjectURL(new Blob([bytes], {type: kind}));
+  };
+  // Drawn anew on a sheet of its own, so that nothing but what is seen goes along, and no
+  // larger than so many bytes of text. A browser that refuses gives an empty one.
+  window.smallerPicture = (picture, most) => {
+    const [wide, high] = [picture.offsetWidth, picture.offsetHeight];
+    try {
+      for (const long of [1600, 1280, 1024, 800, 640, 480]) {
+        const share = Math.min(1, long / Math.max(wide, high));
+        const sheet = document.createElement('canvas');
+        sheet.width = Math.max(1, Math.round(wide * share));
+        sheet.height = Math.max(1, Math.round(high * share));
+        const pen = sheet.getContext('2d');
+        pen.fillStyle = '#fff';
+        pen.fillRect(0, 0, sheet.width, sheet.height);
+        pen.drawImage(picture, 0, 0, sheet.width, sheet.height);
+        const url = sheet.toDataURL('image/jpeg', 0.8);
+        if (url.length <= most) return {url, width: sheet.width, height: sheet.height};
+      }
+    } catch { /* then it is not kept */ }
+    return {url: '', width: 0, height: 0};
+  };
   window.handOver = (name, kind, text) => {
     const link = document.createElement('a');
     link.href = URL.createObjectURL(new Blob([text], {type: kind}));

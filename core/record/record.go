@@ -161,7 +161,7 @@ func (n Notebook) Traced(t Tracing) Notebook {
 		case ok && is.Kind == d.Kind:
 			is.Locked, is.Note = d.Locked, d.Note
 			d = is
-		case !numbers[d.Mark] && n.had(d.Mark):
+		case !numbers[d.Mark] && n.had(d.Mark, t):
 			continue
 		}
 		data = append(data, d)
@@ -170,9 +170,10 @@ func (n Notebook) Traced(t Tracing) Notebook {
 	return n
 }
 
-// had tells whether the tracing so far has a point or a mark of a number.
-func (n *Notebook) had(number int) bool {
-	if n.Tracing == nil {
+// had tells whether the tracing so far has a point or a mark of a number, and is of the same
+// picture as another. What was read off an earlier picture stays.
+func (n *Notebook) had(number int, other Tracing) bool {
+	if n.Tracing == nil || n.Tracing.Width != other.Width || n.Tracing.Height != other.Height {
 		return false
 	}
 	for _, m := range n.Tracing.Marks {

@@ -170,6 +170,13 @@ func (t *Tracing) sizes(v View) (sizes []trace.Size, marks []int) {
 	return sizes, marks
 }
 
+// Scaled tells whether anything says yet what a view measures.
+func (t *Tracing) Scaled(v View) bool {
+	sizes, _ := t.sizes(v)
+	_, rectangle := t.Of(v, KnownRectangle)
+	return len(sizes) > 0 || t.Sort == SetSquare && rectangle >= 0
+}
+
 // Lay finds how a view lies in the picture, or why it cannot be read, and which marks are
 // the lettered sizes of its scale, in their order there after the sides of a rectangle.
 func (t *Tracing) Lay(v View) (trace.Plane, []int, error) {

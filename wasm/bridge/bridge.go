@@ -9,6 +9,7 @@ import (
 
 	"barkwright/core/design"
 	"barkwright/core/draw"
+	"barkwright/core/record"
 	"barkwright/core/stage"
 	"barkwright/wasm/desk"
 	"barkwright/wasm/hands"
@@ -73,6 +74,7 @@ func (p *page) start() {
 		p.listenFiles()
 		p.listenPaper()
 		p.listenMeasured()
+		p.listenTracing()
 		p.listenKept()
 		p.showWords()
 		p.showTyped()
@@ -143,8 +145,9 @@ type page struct {
 	// section, rad.
 	waterOf            design.Design
 	heel               float64
-	recorded, readings *measures // the lists of measurements
-	unfolded           string    // the key of the fault whose fold was opened last
+	recorded, readings *measures        // the lists of measurements
+	tracedOf           *record.Notebook // the one that the page last followed from the picture's window
+	unfolded           string           // the key of the fault whose fold was opened last
 	controls           map[string]*control
 	outputs            map[string]*output
 	checksAt           map[stage.Key]*filling // the places of the checks
@@ -207,6 +210,7 @@ func (p *page) follow() {
 	p.showTables(true)
 	p.showTables(false)
 	p.showRecord()
+	p.showTracing(false)
 	p.showSteps()
 	p.reply(p.desk.ShowPaper(p.paperForm()))
 	p.speak()

@@ -19,7 +19,7 @@ func (p *page) listenTools() {
 		"table": p.goTable, "minute": p.firstMinute,
 		"bench": p.atBench, "turnsSun": p.turnSun,
 		"raise": p.pressRaise, "round": p.pressRound,
-		"jot": p.jot, "cure": p.cure, "jump": p.jump, "read": p.readTape,
+		"jot": p.jot, "cure": p.cure, "jump": p.jump, "read": p.readTape, "trace": p.trace,
 	}
 	p.on(p.document, "click", func(e js.Value) {
 		b := e.Get("target").Call("closest", "button")

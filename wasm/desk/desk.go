@@ -9,6 +9,7 @@ import (
 	"barkwright/wasm/bench"
 	"barkwright/wasm/keep"
 	"barkwright/wasm/markup"
+	"barkwright/wasm/tracing"
 	"barkwright/wasm/work"
 )
 
@@ -31,13 +32,14 @@ type Desk struct {
 	opened bool
 	faults int
 
-	bench  bench.Bench
-	paper  paper
-	record recorded
+	bench   bench.Bench
+	paper   paper
+	record  recorded
+	tracing tracing.Tracing
 }
 
 // New is the desk of what a browser keeps; it has no shelf before Open.
-func New(k *keep.Keeper) *Desk { return &Desk{keeper: k} }
+func New(k *keep.Keeper) *Desk { return &Desk{keeper: k, tracing: tracing.New()} }
 
 // Open puts on the shelf what the browser kept and takes the first boat in hand: that of
 // the address, where boat is its name in the history, or else the one that was.

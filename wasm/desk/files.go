@@ -34,9 +34,15 @@ func (d *Desk) Keep(what string, off int, line string) Reply {
 	case "save-bare":
 		f := d.Shelf.Whole()
 		for i := range f.Boats {
-			f.Boats[i].Notebook.Log = nil
+			n := &f.Boats[i].Notebook
+			n.Log = nil
+			if n.Tracing != nil {
+				bare := *n.Tracing
+				bare.Picture = ""
+				n.Tracing = &bare
+			}
 		}
-		return boats(f, jsonName(d.Shelf.InHand().Entered.Name), "Saved as a file: this boat, without what was ticked and noted.")
+		return boats(f, jsonName(d.Shelf.InHand().Entered.Name), "Saved as a file: this boat, without what was ticked and noted and without a picture.")
 	case "save-all":
 		return d.saveAll()
 	case "show-line":

@@ -119,7 +119,7 @@ func columns(t answer.Table) string {
 var places = []struct{ key, name, more string }{
 	{"#designs", "Boats and files", "shelf copy remove save open file line of text reset sunlight contrast settings"},
 	{"#starting", "Start from a boat", "starting boats examples invented"},
-	{"#measured-boat", "A measured boat", "record measurements fit paste"},
+	{"#measured-boat", "A measured boat", "record measurements fit paste picture drawing plan photograph scan"},
 	{"#built", "As built", "readings tape corrections"},
 	{"#paper", "Paper and files", "print build sheets patterns full size scale SVG CSV roll A4 Letter"},
 	{"#words", "Words used here", "glossary terms meaning first minute help"},

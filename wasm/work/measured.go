@@ -41,6 +41,13 @@ func (w *Work) PutMeasurement(l List, i int, d record.Datum) {
 	if i < 0 || i > len(was) || i == record.MostData || i < len(was) && was[i] == d {
 		return
 	}
+	// What is typed over what was read off a picture follows its point no more.
+	if typed := d; i < len(was) && d.Mark > 0 {
+		typed.Locked, typed.Note = was[i].Locked, was[i].Note
+		if typed != was[i] {
+			d.Mark = 0
+		}
+	}
 	list := append(slices.Clone(was[:i]), d)
 	if i < len(was) {
 		list = append(list, was[i+1:]...)
@@ -69,6 +76,17 @@ func (w *Work) SetRecord(name string, data []record.Datum) {
 	}
 	n.Record.Name, n.Record.Data = name, data
 	w.setNotebook(n)
+}
+
+// Trace puts what is pressed on a picture in the place of what was, and the rows read off it
+// follow. With more to come, all of it until Commit is one step of undo.
+func (w *Work) Trace(t record.Tracing, more bool) {
+	w.TakeUp("tracing")
+	n := w.Notebook.Traced(t)
+	w.Notebook = &n
+	if !more {
+		w.Commit()
+	}
 }
 
 func (w *Work) setNotebook(n record.Notebook) {

@@ -34,17 +34,17 @@ type parts struct {
 func read(web string) (parts, error) {
 	p := parts{Form: form(), Notches: notches(), Cells: cells(), Headline: headline(), Held: held()}
 	p.First, p.Key = pictures()
-	var media, paper, shed, bench string
+	var media, paper, shed, bench, tracing string
 	for name, to := range map[string]*string{"index.html": &p.Page, "style.css": &p.Style,
 		"paper.css": &paper, "shed.css": &shed, "media.css": &media,
-		"bench.css": &bench, "boot.js": &p.Boot, "CONTACT.txt": &p.Contact} {
+		"bench.css": &bench, "tracing.css": &tracing, "boot.js": &p.Boot, "CONTACT.txt": &p.Contact} {
 		text, err := os.ReadFile(filepath.Join(web, name))
 		if err != nil {
 			return p, err
 		}
 		*to = string(text)
 	}
-	p.Style += paper + shed + media + bench
+	p.Style += paper + shed + media + bench + tracing
 	root, err := goroot()
 	if err != nil {
 		return p, err

@@ -24,11 +24,11 @@ var unhurried = []string{
 	"barkwright/core/answer", "barkwright/core/chart", "barkwright/core/design", "barkwright/core/draw",
 	"barkwright/core/file", "barkwright/core/gather", "barkwright/core/known", "barkwright/core/lines", "barkwright/core/pattern",
 	"barkwright/core/plan",
-	"barkwright/core/record", "barkwright/core/sheet", "barkwright/core/units", "barkwright/core/wood",
+	"barkwright/core/record", "barkwright/core/sheet", "barkwright/core/trace", "barkwright/core/units", "barkwright/core/wood",
 	"barkwright/wasm/bench", "barkwright/wasm/bridge", "barkwright/wasm/desk", "barkwright/wasm/find",
 	"barkwright/wasm/hands", "barkwright/wasm/keep",
 	"barkwright/wasm/markup", "barkwright/wasm/pipeline", "barkwright/wasm/scene", "barkwright/wasm/scene/flat",
-	"barkwright/wasm/scene/onsheet", "barkwright/wasm/scene/view", "barkwright/wasm/work",
+	"barkwright/wasm/scene/onsheet", "barkwright/wasm/scene/view", "barkwright/wasm/tracing", "barkwright/wasm/work",
 }
 
 // compile builds a program for the browser and returns its bytes.

@@ -1,0 +1,361 @@
+package tracing
+
+import (
+	"errors"
+	"math"
+	"slices"
+	"strings"
+
+	"barkwright/core/draw"
+	"barkwright/core/geom"
+	"barkwright/core/record"
+	"barkwright/wasm/work"
+)
+
+// Tracing is a picture as it is looked at and what is in hand of it.
+type Tracing struct {
+	// View is the view being read, Task what is being pressed, empty where a press moves the
+	// picture.
+	View record.View
+	Task string
+	// Fade is how much of the picture shows, 0 to 1. Over tells that the fitted boat is drawn
+	// over it.
+	Fade float64
+	Over bool
+	// Said is what was last said, for the user.
+	Said string
+
+	open, shown   bool    // the window, a picture in it
+	width, height float64 // of the picture, pixels
+	sight         sight
+	size          draw.Size
+	held          int  // the number of the point in hand, 0 for none
+	filling       int  // the number of the mark that takes the next point, 0 for none
+	untyped       bool // what was just pressed measures something that is to be typed
+	where         string
+	number        int
+	at            record.Place
+	gesture       gesture
+	// cross is where the keys stand in for a pointer, on the page; byKeys tells that they do.
+	cross  geom.Vec2
+	byKeys bool
+	fit    fit
+}
+
+// New is a tracing that is closed.
+func New() Tracing { return Tracing{Fade: 1, Over: true} }
+
+// IsOpen tells whether the window is open, Shows whether a picture is in it.
+func (t *Tracing) IsOpen() bool { return t.open }
+func (t *Tracing) Shows() bool  { return t.shown }
+
+// Open opens the window and Close closes it; the picture stays in the page.
+func (t *Tracing) Open()  { t.open = true }
+func (t *Tracing) Close() { t.open, t.gesture, t.byKeys = false, gesture{}, false }
+
+// of is what was pressed in a work on the picture that is shown, or one of its size without
+// any points.
+func (t *Tracing) of(w *work.Work) record.Tracing {
+	was := w.Notebook.Tracing
+	switch {
+	case was != nil && (!t.shown || same(was.Width, t.width) && same(was.Height, t.height)):
+		return *was
+	case t.shown:
+		return record.NewTracing(t.width, t.height, w.Notebook.LastMark())
+	}
+	return record.NewTracing(1, 1, w.Notebook.LastMark())
+}
+
+func (t *Tracing) look(w *work.Work) look {
+	tr := t.of(w)
+	return look{t.sight, &tr}
+}
+
+// Show takes a picture of so many pixels. Points pressed on one of this size lie over it.
+func (t *Tracing) Show(w *work.Work, width, height float64) {
+	t.shown, t.width, t.height = true, width, height
+	t.held, t.filling, t.gesture, t.byKeys = 0, 0, gesture{}, false
+	t.Said = "Nothing of the picture leaves this page."
+	if was := w.Notebook.Tracing; was != nil && len(was.Marks) > 0 {
+		t.Said = "The points that were pressed on a picture of this size lie over it again."
+		if !same(was.Width, width) || !same(was.Height, height) {
+			t.Said = "Points were pressed on a picture of another size. The first one pressed on this takes their place, and " +
+				"what was read at them stays in the record."
+		}
+	}
+	t.Whole(w)
+	t.advance(w)
+}
+
+func same(a, b float64) bool { return math.Abs(a-b) < 0.5 }
+
+// Room is the place on the page that the picture has.
+func (t *Tracing) Room(w *work.Work, size draw.Size) {
+	if size == t.size {
+		return
+	}
+	first := t.size.Width == 0 || t.sight.zoom == 0
+	by := geom.Vec2{X: (size.Width - t.size.Width) / 2, Y: (size.Height - t.size.Height) / 2}
+	t.size = size
+	if first {
+		t.Whole(w)
+		return
+	}
+	t.sight.pan = t.sight.pan.Add(by)
+}
+
+// Whole shows all of the picture.
+func (t *Tracing) Whole(w *work.Work) {
+	if t.size.Width > 0 && t.size.Height > 0 {
+		t.sight = t.look(w).fitted(t.size)
+	}
+}
+
+// Nearer shows it so many times as large, about the point in hand or the middle.
+func (t *Tracing) Nearer(w *work.Work, times float64) {
+	about := geom.Vec2{X: t.size.Width / 2, Y: t.size.Height / 2}
+	l := t.look(w)
+	if m, k, ok := t.inHand(l.Tracing); ok {
+		about = l.on(l.Marks[m].Points[k].At)
+	}
+	t.sight = l.nearer(times, about)
+}
+
+// keeping changes how the picture is looked at, and keeps what lies in the middle there.
+func (t *Tracing) keeping(w *work.Work, more bool, change func(*record.Tracing)) {
+	l := t.look(w)
+	middle := geom.Vec2{X: t.size.Width / 2, Y: t.size.Height / 2}
+	p := l.under(middle)
+	tr := t.of(w)
+	change(&tr)
+	w.Trace(tr, more)
+	l = t.look(w)
+	t.sight.pan = t.sight.pan.Add(middle.Sub(l.on(p)))
+}
+
+// Turn turns the picture by an angle, radians, clockwise.
+func (t *Tracing) Turn(w *work.Work, by float64) {
+	t.keeping(w, false, func(tr *record.Tracing) { tr.Turn = math.Remainder(tr.Turn+by, 2*math.Pi) })
+}
+
+// Level turns the picture until the base line of the view lies level, its first point to the
+// left. It reports false where there is none.
+func (t *Tracing) Level(w *work.Work) bool {
+	l := t.look(w)
+	base, i := l.Of(t.View, record.BaseLine)
+	if i < 0 {
+		t.Said = "Press the base line first."
+		return false
+	}
+	d := l.on(base.Points[1].At).Sub(l.on(base.Points[0].At))
+	t.Turn(w, -math.Atan2(d.Y, d.X))
+	return true
+}
+
+// Mirror turns the picture over, left for right.
+func (t *Tracing) Mirror(w *work.Work) {
+	t.keeping(w, false, func(tr *record.Tracing) { tr.Mirrored, tr.Turn = !tr.Mirrored, -tr.Turn })
+}
+
+// Choose takes a task in hand, none for an empty one.
+func (t *Tracing) Choose(task string) {
+	if p, ok := record.LookupPress(task); !ok || !slices.Contains(p.Views, t.View) {
+		task = ""
+	}
+	t.Task, t.held, t.filling, t.Said = task, 0, 0, ""
+	t.where, t.number, t.at = "", 0, record.Place{}
+}
+
+// ChooseView takes a view in hand.
+func (t *Tracing) ChooseView(w *work.Work, v record.View) {
+	if v < 0 || v >= record.Views {
+		return
+	}
+	t.View = v
+	t.Choose("")
+	t.advance(w)
+}
+
+// advance takes in hand what the view still needs to be read, if anything.
+func (t *Tracing) advance(w *work.Work) {
+	tr := t.of(w)
+	needs := []string{record.BaseLine, record.MiddlePoint}
+	if tr.Sort == record.SetSquare {
+		needs = append(needs, record.KnownRectangle)
+	}
+	for _, task := range needs {
+		if _, i := tr.Of(t.View, task); i < 0 {
+			t.Task, t.filling = task, 0
+			return
+		}
+	}
+	t.Task, t.filling = "", 0
+	if !tr.Scaled(t.View) {
+		t.Task = record.LetteredSize
+	}
+}
+
+// inHand is the place of the point in hand: its mark's and its own.
+func (t *Tracing) inHand(tr *record.Tracing) (mark, point int, ok bool) {
+	if t.held == 0 {
+		return 0, 0, false
+	}
+	for i, m := range tr.Marks {
+		for k, p := range m.Points {
+			if p.ID == t.held {
+				return i, k, true
+			}
+		}
+	}
+	return 0, 0, false
+}
+
+// Hold takes a point in hand by its number, none for 0.
+func (t *Tracing) Hold(w *work.Work, number int) {
+	t.held = number
+	tr := t.of(w)
+	i, _, ok := t.inHand(&tr)
+	if !ok {
+		t.held = 0
+		return
+	}
+	m := tr.Marks[i]
+	t.View = m.View
+	if t.filling != m.ID {
+		t.filling = 0
+	}
+	if t.Task != m.What {
+		t.Task = ""
+	}
+	t.where = t.whereOf(w, m)
+}
+
+// Held is the number of the point in hand, 0 for none.
+func (t *Tracing) Held() int { return t.held }
+
+var errFull = errors.New("No more fits on one picture: take something off it first.")
+
+// press sets a point of the task in hand, held to so many pixels.
+func (t *Tracing) press(w *work.Work, at geom.Vec2, held float64) {
+	p, ok := record.LookupPress(t.Task)
+	if !ok {
+		return
+	}
+	tr := t.of(w)
+	if tr.Pressed() >= record.MostPressed || len(tr.Marks) >= record.MostMarks {
+		t.Said = errFull.Error()
+		return
+	}
+	at.X, at.Y = max(0, min(tr.Width, at.X)), max(0, min(tr.Height, at.Y))
+	i := slices.IndexFunc(tr.Marks, func(m record.Mark) bool { return m.ID == t.filling })
+	if t.filling == 0 || i < 0 {
+		tr = tr.Put(record.Mark{View: t.View, What: t.Task, Number: t.number, At: t.at})
+		i = slices.IndexFunc(tr.Marks, func(m record.Mark) bool { return m.ID == tr.Last })
+	}
+	tr = tr.Press(i, len(tr.Marks[i].Points), at, held)
+	m := tr.Marks[i]
+	t.held, t.filling, t.Said = tr.Last, m.ID, ""
+	w.Trace(tr, false)
+	if p.Curve || !m.Whole(&tr) {
+		return
+	}
+	t.filling = 0
+	switch {
+	case p.ID == record.LetteredSize, p.ID == record.KnownRectangle:
+		t.Task, t.untyped = "", true
+	case p.Single():
+		t.advance(w)
+	}
+}
+
+// Drop takes off the point in hand of a curve, or the whole mark that it is of.
+func (t *Tracing) Drop(w *work.Work) {
+	tr := t.of(w)
+	if i, k, ok := t.inHand(&tr); ok {
+		w.Trace(tr.Drop(i, k), false)
+	}
+	t.held, t.filling = 0, 0
+}
+
+// DropMark takes off a whole mark by its number.
+func (t *Tracing) DropMark(w *work.Work, number int) {
+	tr := t.of(w)
+	if i := slices.IndexFunc(tr.Marks, func(m record.Mark) bool { return m.ID == number }); i >= 0 {
+		w.Trace(tr.Drop(i, -1), false)
+	}
+	t.held, t.filling = 0, 0
+	if t.Task == "" {
+		t.advance(w)
+	}
+}
+
+// Untyped tells, once, that what was just pressed measures something that is to be typed.
+func (t *Tracing) Untyped() bool {
+	was := t.untyped
+	t.untyped = false
+	return was
+}
+
+// Undo takes back the last change of the boat or of its record.
+func (t *Tracing) Undo(w *work.Work) {
+	w.Undo()
+	tr := t.of(w)
+	if _, _, ok := t.inHand(&tr); !ok {
+		t.held = 0
+	}
+	t.filling = 0
+	if t.Task == "" {
+		t.advance(w)
+	}
+}
+
+// SetSort says what the picture is.
+func (t *Tracing) SetSort(w *work.Work, s record.Sort) {
+	if s < 0 || s >= record.Sorts {
+		return
+	}
+	tr := t.of(w)
+	tr.Sort = s
+	w.Trace(tr, false)
+	t.Choose("")
+	t.advance(w)
+}
+
+// SetHalf says whether half of the view is drawn.
+func (t *Tracing) SetHalf(w *work.Work, half bool) {
+	tr := t.of(w)
+	tr.Half[t.View] = half
+	w.Trace(tr, false)
+	t.filling = 0
+}
+
+// Keep keeps the picture with the boat as a data URL, or no more where it is empty.
+func (t *Tracing) Keep(w *work.Work, picture string) {
+	tr := t.of(w)
+	tr.Picture = picture
+	w.Trace(tr, false)
+}
+
+// Kept is the picture that a boat keeps, and its size in pixels before it was made smaller.
+// The picture is empty for none.
+func Kept(w *work.Work) (picture string, width, height float64) {
+	if tr := w.Notebook.Tracing; tr != nil {
+		return tr.Picture, tr.Width, tr.Height
+	}
+	return "", 0, 0
+}
+
+// ask is what the user is asked to do.
+func (t *Tracing) ask(w *work.Work) string {
+	tr := t.of(w)
+	p, ok := record.LookupPress(t.Task)
+	switch {
+	case !t.shown:
+		return "Open a picture of the boat, drop one here, paste it, or take a photograph."
+	case !ok && t.held > 0:
+		return "Drag the point, or move it by a pixel with the arrow keys."
+	case !ok:
+		return "Choose what to press. Drag the picture to move it, pinch or turn the wheel to come nearer."
+	}
+	return strings.TrimSpace(p.Name + ": " + p.Ask(t.View, tr.Half[t.View]))
+}
