@@ -39,13 +39,18 @@ func (p *page) listenMotion() {
 	p.motions.frame = p.callback(func([]js.Value) { p.moveOn() })
 	slider := p.id("up")
 	p.on(slider, "input", func(js.Value) { p.raiseTo(slider.Get("valueAsNumber").Float() / 100) })
-	stop := func(e js.Value) {
-		if button := e.Get("target").Call("closest", "#play, #turn"); button.IsNull() {
+	// A press of the button itself, by a pointer or a key, is answered as one.
+	own := func(e js.Value) bool { return !e.Get("target").Call("closest", "#play, #turn").IsNull() }
+	p.on(p.document, "pointerdown", func(e js.Value) {
+		if !own(e) {
 			p.stopMotion()
 		}
-	}
-	p.on(p.document, "pointerdown", stop)
-	p.on(p.document, "keydown", stop)
+	})
+	p.on(p.document, "keydown", func(e js.Value) {
+		if key := e.Get("key").String(); !own(e) || (key != "Enter" && key != " ") {
+			p.stopMotion()
+		}
+	})
 	p.nameMotion()
 }
 

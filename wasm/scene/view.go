@@ -83,8 +83,9 @@ var drawings = [...][]drawing{
 	OnTheBed: {{Both, "Top and side"}, {TopOnly, "Top"}, {SideOnly, "Side"}, {SectionsOnly, "Sections"}, {BodyPlan, "Body plan"}},
 	Finished: {{Both, "Top and side"}, {TopOnly, "Top"}, {SideOnly, "Side"}, {SectionsOnly, "Sections"}, {BodyPlan, "Body plan"},
 		{Details, "Details"}, {RibBlanks, "Ribs, straight"}},
-	LaidFlat: {{Both, "As it lies"}, {BySheet, "By the sheet"}},
-	SidesUp:  {{Both, "All of it"}},
+	LaidFlat:   {{Both, "As it lies"}, {BySheet, "By the sheet"}},
+	SidesUp:    {{Both, "All of it"}},
+	InTheRound: {{Both, "All of it"}},
 }
 
 type drawing struct {

@@ -21,6 +21,7 @@ func TestEachStateHasItsButton(t *testing.T) {
 	}
 	for s := scene.OnTheBed; s <= scene.InTheRound; s++ {
 		assert.True(t, seen[s], "no button for the state %q", s)
+		assert.NotEmpty(t, scene.View{}.In(s).OnlyName(), "no drawing of the state %q", s)
 	}
 	assert.Panics(t, func() { scene.StateOf("") })
 }
