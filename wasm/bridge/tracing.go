@@ -48,6 +48,10 @@ func (p *page) listenTracing() {
 	}
 	p.on(easel, "pointerdown", func(e js.Value) {
 		easel.Call("setPointerCapture", e.Get("pointerId"))
+		// The mouse events that a browser makes of a touch afterwards would take the focus back
+		// from the field that it has come to by then.
+		e.Call("preventDefault")
+		easel.Call("focus")
 		t.Down(p.work, p.pointerOn(easel, e))
 		p.showTracing(false)
 	})
@@ -91,6 +95,7 @@ func (p *page) listenTracing() {
 			p.showTracing(false)
 		}
 	})
+	p.on(easel, "contextmenu", func(e js.Value) { e.Call("preventDefault") })
 	p.listenPictures()
 }
 
@@ -122,6 +127,7 @@ func (p *page) pointerOn(easel, e js.Value) tracing.Pointer {
 	if kind.Type() == js.TypeString {
 		at.Finger = kind.String() == "touch" || kind.String() == "pen"
 		at.ID = e.Get("pointerId").Int()
+		at.Aside = e.Get("button").Int() > 0
 	}
 	return at
 }

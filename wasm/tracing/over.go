@@ -121,14 +121,14 @@ func (o *over) differences(f fit, m record.Mark) {
 		if row.State == refit.OutsideTolerance {
 			role = draw.Warn
 		}
-		o.letter(at, signed(row, o.w.System), role)
+		o.letter(at, signed(row.Difference, o.w.System), role)
 	}
 }
 
 // signed is a difference with its sign, in the boat's own measure.
-func signed(row refit.Row, s units.System) string {
-	text := units.Offset.Format(row.Difference, s)
-	if row.Difference > 0 && units.Offset.Shown(row.Difference, s) != 0 {
+func signed(v float64, s units.System) string {
+	text := units.Offset.Format(v, s)
+	if units.Offset.Shown(v, s) > 0 {
 		text = "+" + text
 	}
 	return text

@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"strings"
 
-	"barkwright/core/geom"
 	"barkwright/core/record"
 	"barkwright/core/refit"
 	"barkwright/core/units"
@@ -52,15 +51,6 @@ type Point struct {
 	// Outside tells that this is more than the row's tolerance.
 	Outside bool
 }
-
-// Loupe is what is under the finger, larger.
-type Loupe struct {
-	On, Left bool
-	Matrix   string
-}
-
-// loupeSize is the loupe's breadth, CSS pixels, and loupeTimes how much larger it shows.
-const loupeSize, loupeTimes = 132.0, 3.0
 
 // Window is what the window says. While something is on the move it is only how the picture
 // lies.
@@ -143,7 +133,7 @@ func (t *Tracing) listed(w *work.Work, r *record.Traced, i int, f fit, fitted bo
 	for _, q := range m.Points {
 		point := Point{ID: q.ID, Held: q.ID == t.held}
 		if row, ok := f.differs(w, q.ID); fitted && ok {
-			point.Says, point.Outside = signed(row, w.System), row.State == refit.OutsideTolerance
+			point.Says, point.Outside = signed(row.Difference, w.System), row.State == refit.OutsideTolerance
 		}
 		shown.Points = append(shown.Points, point)
 	}
@@ -165,7 +155,7 @@ func (t *Tracing) says(w *work.Work, r *record.Traced, i int) (text string, wron
 		marks, misses := r.Sizes(m.View)
 		for k, of := range marks {
 			if of == i && k < len(misses) {
-				text += ", comes out " + units.Offset.Format(misses[k], w.System) + " other"
+				text += comesOut(misses[k], w.System)
 			}
 		}
 		return text, false
@@ -185,6 +175,14 @@ func (t *Tracing) says(w *work.Work, r *record.Traced, i int) (text string, wron
 		rows = append(rows, row(w, d))
 	}
 	return strings.Join(rows, "; "), false
+}
+
+// comesOut says by how much the scale makes a lettered size other than it is lettered.
+func comesOut(miss float64, s units.System) string {
+	if units.Offset.Shown(miss, s) == 0 {
+		return ", and comes out so"
+	}
+	return ", comes out " + signed(miss, s)
 }
 
 // row is a row of the record as it was read.
@@ -236,29 +234,6 @@ func (t *Tracing) Describe(w *work.Work) string {
 // coarse is from where on the hand is said to be what a reading is off by most, pixels. A
 // choice of this project.
 const coarse = 3
-
-// loupe shows what is under the finger, or where a key puts a point.
-func (t *Tracing) loupe(w *work.Work) Loupe {
-	l := t.look(w)
-	var at geom.Vec2
-	i, k, held := t.inHand(l.Tracing)
-	switch g := t.gesture; {
-	case !t.shown:
-		return Loupe{}
-	case g.doing == setting && len(g.down) > 0:
-		at = g.down[0].At
-	case held && (g.doing == dragging || t.byKeys):
-		at = l.on(l.Marks[i].Points[k].At)
-	case t.byKeys && t.Task != "":
-		at = t.cross
-	default:
-		return Loupe{}
-	}
-	p := l.under(at)
-	l.zoom *= loupeTimes
-	l.pan = l.pan.Add(geom.Vec2{X: loupeSize / 2, Y: loupeSize / 2}.Sub(l.on(p)))
-	return Loupe{On: true, Left: at.X > t.size.Width/2, Matrix: l.matrix()}
-}
 
 // kept says how large a picture is that is kept with the boat.
 func kept(picture string) string {

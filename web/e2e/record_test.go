@@ -46,7 +46,7 @@ func TestRecordFindsTheBoat(t *testing.T) {
 	assert.Equal(t, "M1", eval[string](p, `document.getElementById('name').value`))
 	assert.Regexp(t, `^Found: 1[0-2] of 12 inside tolerance; kept as a new design`, eval[string](p, `document.getElementById('record-said').textContent`))
 	assert.InDelta(t, 10.625*units.Inch, p.shown("sheer.amidships"), units.Inch/16)
-	for _, what := range []string{"length overall", "length over the gunwales", "beam inside", "depth to the gunwale"} {
+	for _, what := range []string{"length overall", "length over the gunwales", "beam inside", "depth to the inwale"} {
 		assert.InDelta(t, 0, eval[float64](p, differs, what), units.Inch/16, what)
 	}
 	p.enter("beam", "28 1/2 in")
@@ -145,7 +145,7 @@ func TestRecordByKeyboard(t *testing.T) {
 	eval[bool](p, `(b => { b.focus(); return true; })(document.querySelector('[data-measured="fit"]'))`)
 	keys(kb.Enter)
 	p.wait(`document.querySelectorAll('#record-rows tbody tr').length === 7`)
-	for _, what := range []string{"length overall", "rail height"} {
+	for _, what := range []string{"length overall", "cap top height"} {
 		assert.InDelta(t, 0, eval[float64](p, differs, what), units.Inch/16, what)
 	}
 	assert.Contains(t, eval[string](p, `document.getElementById('record-rows').textContent`), "kept as recorded")
