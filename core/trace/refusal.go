@@ -21,7 +21,7 @@ const (
 var refusals = [...]string{
 	NoBase:        "It has no base line yet.",
 	ShortBase:     "The two points of the base line lie too near to each other.",
-	NoUp:          "The base line stands upright: turn the picture until the boat lies as it floats.",
+	NoUp:          "The base line stands upright: turn the picture until it lies level.",
 	NoMiddle:      "It has no middle yet.",
 	NoCorners:     "It is to be set square, and has no rectangle yet.",
 	BadCorners:    "These are no corners of a rectangle: press its four corners in their order round it.",

@@ -2,6 +2,7 @@ package tracing
 
 import (
 	"fmt"
+	"math"
 	"strings"
 
 	"barkwright/core/record"
@@ -113,6 +114,9 @@ func (t *Tracing) scale(w *work.Work, r *record.Traced) string {
 		}
 		said = fmt.Sprintf("A pixel is %s along, good to %s, and %s up, good to %s.", pixel(sc.Along), percent(2*along),
 			pixel(sc.Up), percent(2*up))
+		if share := math.Abs(sc.Up/sc.Along - 1); share > leastShare {
+			said += " One axis is off the other by " + percent(share) + ": each has its own scale."
+		}
 		if r.Sort == record.SquareOn {
 			said += " It is taken for square on, to 2 %: true where the sizes lie, and what stands nearer looks larger."
 		}
@@ -122,6 +126,9 @@ func (t *Tracing) scale(w *work.Work, r *record.Traced) string {
 	}
 	return said
 }
+
+// leastShare is the least that percent shows.
+const leastShare = 0.0005
 
 func percent(share float64) string { return units.Trimmed(100*share, 1) + " %" }
 

@@ -43,6 +43,7 @@ func TestAssemble(t *testing.T) {
 	policy := regexp.MustCompile(`script-src ([^;]*);`).FindStringSubmatch(text)
 	require.NotNil(t, policy)
 	assert.NotContains(t, policy[1], "unsafe-inline")
+	assert.Contains(t, text, "; img-src data: blob:;", "no picture comes from elsewhere")
 	assert.Len(t, regexp.MustCompile(`'sha256-[A-Za-z0-9+/]{43}='`).FindAllString(policy[1], -1), strings.Count(text, "<script>"))
 }
 
