@@ -117,6 +117,9 @@ func (p *pen) flatLabels(c core.Canoe, l flatLayout) {
 		n.Spare = true
 	}
 	text := length(f.Length) + " on the bed"
+	if more := f.Length - c.Design.Length; p.roomy(a) && more > units.Inch/2 {
+		text += ", " + length(more) + " more than the boat: turned up, the sides draw the ends in"
+	}
 	n := p.Say(scene.RankMain, text, draw.Ink, draw.Paper, scene.SpotAt((left+right)/2, l.lengthY, draw.Middle),
 		scene.SpotAt((left+right)/2, p.List.Height-p.Letter, draw.Middle))
 	n.Text.Bold = true

@@ -78,6 +78,7 @@ func TestRowsOfMeasures(t *testing.T) {
 	bed := lettering(view.Draw(c, scene.View{State: scene.OnTheBed, Zoom: 1}, large))
 	assert.Contains(t, bed, "the bark flat")
 	assert.Contains(t, bed, "sides up")
+	assert.Contains(t, bed, "drawn to the boat's length", "and why it is not as long as the bark laid flat")
 	assert.Contains(t, bed, "half the frame "+length(c.Hull.FrameEnd()))
 	assert.Contains(t, said, "along it "+length(c.Frame.Gunwales.Run))
 }

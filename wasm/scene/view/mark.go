@@ -91,6 +91,7 @@ func (p *pen) topTitle(c core.Canoe, l layout) {
 	if p.View.State == scene.OnTheBed {
 		p.beamOnBed(c, a)
 		p.frameWidth(c, a)
+		p.flatAndRaised(c, l)
 		p.goreSpacing(c, l)
 		p.afterHalf(l, c.Hull.FrameEnd(), "half the frame "+units.Length.Format(c.Hull.FrameEnd(), p.View.System))
 		return
@@ -117,6 +118,28 @@ func (p *pen) beam(c core.Canoe, a scene.Plate) {
 	n := p.Say(scene.RankMain, text, draw.Ink, "", scene.Spot{At: a.At(0, 0), Anchor: draw.Middle})
 	n.Text.Bold, n.Text.Angle = true, -math.Pi/2
 	n.With = p.Arrows(low, high)
+}
+
+// flatAndRaised says what the view from above shows and that from the side does not: bark still
+// flat, laid to the boat's own length. Laid flat by itself it is longer.
+func (p *pen) flatAndRaised(c core.Canoe, l layout) {
+	wide, low := l.top.At(0, -reachOf(c, p.View.State).wide), l.side.At(0, 0)
+	if !l.titled && l.hasSide {
+		n := p.Say(scene.RankExtra, "bark flat", draw.Ink, draw.Bark, scene.SpotAt(l.top.Origin.X-4*p.Letter, wide.Y-0.8*p.Letter, draw.End))
+		n.Key = "from above the bark lies flat, from the side its sides are turned up"
+		n.Lead = &low
+		return
+	}
+	more := c.Bark.FlatLength - c.Design.Length
+	if !l.titled || more < units.Inch/2 {
+		return
+	}
+	text := "drawn to the boat's length; laid flat " + units.Length.Rough(more, p.View.System) + " longer"
+	// The bark is narrowest inboard of its ends, and there is the most ground beside it.
+	neck := l.top.At(0.72*c.Design.Length/2, reachOf(c, p.View.State).wide)
+	n := p.Say(scene.RankExtra, text, draw.Ink, draw.Ground, scene.SpotAt(neck.X, neck.Y+1.3*p.Letter, draw.Middle),
+		scene.SpotAt(neck.X, wide.Y-1.3*p.Letter, draw.Middle), scene.SpotAt(2*l.top.Origin.X-neck.X, wide.Y-1.3*p.Letter, draw.Middle))
+	n.Lead = &draw.Point{X: neck.X, Y: l.top.At(0, 0).Y}
 }
 
 // beamOnBed stands beside the dashed line of the gunwale.
