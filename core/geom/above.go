@@ -4,61 +4,65 @@ package geom
 // between them, is over a level. An outline does not repeat its first point. Round a hole in what
 // lies above it runs the other way.
 func Above(points []Vec2, triangles [][3]int, values []float64, level float64) [][]Vec2 {
-	next := map[edgePoint][]edgePoint{}
-	var order []edgePoint
-	add := func(from, to edgePoint) {
-		// The edge between two neighbours is passed both ways, and is no outline.
-		for i, back := range next[to] {
-			if back == from {
-				next[to] = append(next[to][:i], next[to][i+1:]...)
-				return
-			}
-		}
-		if next[from] == nil {
-			order = append(order, from)
-		}
-		next[from] = append(next[from], to)
-	}
+	rim := map[[2]edgePoint]bool{}
+	var order [][2]edgePoint
 	for _, t := range triangles {
 		var part [4]edgePoint
 		n := 0
 		for i, a := range t {
 			b := t[(i+1)%3]
 			if values[a] > level {
-				part[n] = edgePoint{a, a}
+				part[n] = crossing(a, a)
 				n++
 			}
 			if values[a] > level != (values[b] > level) {
-				part[n] = edgePoint{min(a, b), max(a, b)}
+				part[n] = crossing(a, b)
 				n++
 			}
 		}
 		for i := range n {
-			add(part[i], part[(i+1)%n])
+			edge := [2]edgePoint{part[i], part[(i+1)%n]}
+			// The edge between two neighbours is passed both ways, and is no outline.
+			if back := [2]edgePoint{edge[1], edge[0]}; rim[back] {
+				delete(rim, back)
+				continue
+			}
+			rim[edge] = true
+			order = append(order, edge)
 		}
 	}
-	place := func(e edgePoint) Vec2 {
-		u, v := values[e[0]], values[e[1]]
-		if u == v {
-			return points[e[0]]
+	next := make(map[edgePoint][]edgePoint, len(rim))
+	for _, edge := range order {
+		if rim[edge] {
+			next[edge[0]] = append(next[edge[0]], edge[1])
 		}
-		return points[e[0]].Lerp(points[e[1]], (level-u)/(v-u))
 	}
 	var out [][]Vec2
-	for _, first := range order {
-		for len(next[first]) > 0 {
-			var line []Vec2
-			for at := first; len(next[at]) > 0; {
-				line = append(line, place(at))
-				to := next[at][0]
-				next[at] = next[at][1:]
-				at = to
-			}
+	for _, edge := range order {
+		var line []Vec2
+		for at := edge[0]; len(next[at]) > 0; {
+			line = append(line, at.place(points, values, level))
+			to := next[at][0]
+			next[at] = next[at][1:]
+			at = to
+		}
+		if len(line) > 0 {
 			out = append(out, line)
 		}
 	}
 	return out
 }
 
-// edgePoint is where a level crosses the edge between two corners, or a corner twice.
-type edgePoint [2]int
+// edgePoint is where a level crosses the edge between two corners, or a corner twice: the lower
+// number, and the other in the upper half.
+type edgePoint uint64
+
+func crossing(a, b int) edgePoint { return edgePoint(min(a, b)) | edgePoint(max(a, b))<<32 }
+
+func (e edgePoint) place(points []Vec2, values []float64, level float64) Vec2 {
+	a, b := int(e&(1<<32-1)), int(e>>32)
+	if a == b {
+		return points[a]
+	}
+	return points[a].Lerp(points[b], (level-values[a])/(values[b]-values[a]))
+}

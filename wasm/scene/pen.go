@@ -54,7 +54,8 @@ func (p *Pen) Outline(a Plate) float64 {
 // NewPen returns a pen for an empty picture of a size.
 func NewPen(v View, size draw.Size) *Pen {
 	return &Pen{
-		List:  draw.List{Width: size.Width, Height: size.Height, Ops: make([]draw.Op, 0, 448)},
+		List: draw.List{Width: size.Width, Height: size.Height, Ops: make([]draw.Op, 0, 640),
+			Parts: make([]draw.Part, 0, 192)},
 		notes: make([]Note, 0, 48), View: v, Letter: Lettering(size),
 		Weight: max(1, size.Letter/plainLetter),
 	}

@@ -23,8 +23,8 @@ type layout struct {
 	titled bool
 	// sections is the room for sections, empty where there is none.
 	sections draw.Box
-	// bed is how low the ground is drawn, metres.
-	low float64
+	// wide is how far the drawing reaches from the centre line, metres.
+	wide float64
 }
 
 // reach is how far a boat goes from the views' origins, metres.
@@ -131,7 +131,7 @@ func fit(c core.Canoe, v scene.View, size draw.Size) layout {
 		}
 		r = r.holding(now)
 	}
-	l.low = r.low
+	l.wide = r.wide
 	tall := 0.0
 	if l.hasTop {
 		tall += 2 * r.wide

@@ -123,7 +123,7 @@ func (p *pen) beam(c core.Canoe, a scene.Plate) {
 // flatAndRaised says what the view from above shows and that from the side does not: bark still
 // flat, laid to the boat's own length. Laid flat by itself it is longer.
 func (p *pen) flatAndRaised(c core.Canoe, l layout) {
-	wide, low := l.top.At(0, -reachOf(c, p.View.State).wide), l.side.At(0, 0)
+	wide, low := l.top.At(0, -l.wide), l.side.At(0, 0)
 	if !l.titled && l.hasSide {
 		n := p.Say(scene.RankExtra, "bark flat", draw.Ink, draw.Bark, scene.SpotAt(l.top.Origin.X-4*p.Letter, wide.Y-0.8*p.Letter, draw.End))
 		n.Key = "from above the bark lies flat, from the side its sides are turned up"
@@ -136,7 +136,7 @@ func (p *pen) flatAndRaised(c core.Canoe, l layout) {
 	}
 	text := "drawn to the boat's length; laid flat " + units.Length.Rough(more, p.View.System) + " longer"
 	// The bark is narrowest inboard of its ends, and there is the most ground beside it.
-	neck := l.top.At(0.72*c.Design.Length/2, reachOf(c, p.View.State).wide)
+	neck := l.top.At(0.72*c.Design.Length/2, l.wide)
 	n := p.Say(scene.RankExtra, text, draw.Ink, draw.Ground, scene.SpotAt(neck.X, neck.Y+1.3*p.Letter, draw.Middle),
 		scene.SpotAt(neck.X, wide.Y-1.3*p.Letter, draw.Middle), scene.SpotAt(2*l.top.Origin.X-neck.X, wide.Y-1.3*p.Letter, draw.Middle))
 	n.Lead = &draw.Point{X: neck.X, Y: l.top.At(0, 0).Y}

@@ -49,7 +49,8 @@ func (p *pen) lacingSide(c core.Canoe, a scene.Plate) {
 	h, d := c.Hull, c.Design
 	for i, g := range c.Frame.Lacing.Groups {
 		from, to := scene.GroupSpan(c, g)
-		low, high := h.Sheer(g.X)-d.OutwaleDepth, h.Sheer(g.X)
+		high := h.Sheer(g.X)
+		low := high - d.OutwaleDepth
 		outline := []geom.Vec2{{X: from, Y: low}, {X: to, Y: low}, {X: to, Y: high}, {X: from, Y: high}}
 		for _, points := range mates(a, outline, g.Run == 0) {
 			p.Fill(draw.Root, points)

@@ -57,10 +57,14 @@ func (p *pen) topFinished(c core.Canoe, l layout) {
 func (p *pen) sheathing(c core.Canoe, a scene.Plate) {
 	h := c.Hull
 	const steps = 10
+	var gunwale []geom.Vec2
+	for _, x := range scene.Crowded(c.Frame.Headboard.X, steps) {
+		gunwale = append(gunwale, geom.Vec2{X: x, Y: h.HalfBeam(x)})
+	}
 	for _, share := range []float64{-0.78, -0.5, -0.24, 0.24, 0.5, 0.78} {
-		var line []geom.Vec2
-		for _, x := range scene.Crowded(c.Frame.Headboard.X, steps) {
-			line = append(line, geom.Vec2{X: x, Y: share * h.HalfBeam(x)})
+		line := make([]geom.Vec2, len(gunwale))
+		for i, q := range gunwale {
+			line[i] = geom.Vec2{X: q.X, Y: share * q.Y}
 		}
 		p.Line(draw.Seam, 0.35, a.Place(scene.Mirrored(line))...)
 	}
@@ -195,11 +199,12 @@ func (p *pen) stemsTop(c core.Canoe, a scene.Plate) {
 func (p *pen) gunwalesTop(c core.Canoe, a scene.Plate) {
 	h, d := c.Hull, c.Design
 	inner := scene.Curve(h.HalfBeam, h.GunwaleX)
-	barkIn := scene.Curve(func(x float64) float64 {
-		return max(h.HalfBeam(x), h.SkinHalfBreadth(x)-d.BarkThickness)
-	}, h.GunwaleX)
 	skin := scene.Curve(h.SkinHalfBreadth, h.GunwaleX)
-	outer := scene.Curve(func(x float64) float64 { return h.SkinHalfBreadth(x) + d.OutwaleThickness }, h.GunwaleX)
+	barkIn, outer := make([]geom.Vec2, len(skin)), make([]geom.Vec2, len(skin), len(skin)+1)
+	for i, q := range skin {
+		barkIn[i] = geom.Vec2{X: q.X, Y: max(inner[i].Y, q.Y-d.BarkThickness)}
+		outer[i] = geom.Vec2{X: q.X, Y: q.Y + d.OutwaleThickness}
+	}
 	// Past the gunwale's end the outwale runs on to the stem head.
 	stem := h.SkinHalfBreadth(h.HeadX)
 	skin = append(skin, geom.Vec2{X: h.HeadX, Y: stem})
