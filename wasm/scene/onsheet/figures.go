@@ -9,6 +9,7 @@ import (
 	"barkwright/core/stage"
 	"barkwright/core/units"
 	"barkwright/wasm/scene"
+	"barkwright/wasm/scene/flat"
 	"barkwright/wasm/scene/view"
 )
 
@@ -86,8 +87,10 @@ func flatBark(l looker) sheet.Figure {
 }
 
 func bySheet(l looker) sheet.Figure {
+	const title, each, most = 40, 115, 380 // px
 	l.State, l.Only = scene.LaidFlat, scene.BySheet
-	return l.drawn("Sheet by sheet: what is cut from it and what is left.", high(380))
+	return l.drawn("Sheet by sheet: what is cut from it and what is left.",
+		high(min(most, title+each*float64(flat.SheetCount(l.Canoe)))))
 }
 
 func gunwaleCut(l looker) sheet.Figure {
