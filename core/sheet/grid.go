@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"math"
 	"slices"
 	"strings"
 
@@ -139,15 +140,34 @@ func (f *flow) gridRow(r []square, widths []float64, size float64) strip {
 	}}
 }
 
-// gridWidths finds the breadths of a table's columns and the letters with which they fit.
+// gridWidths finds the breadths of a table's columns and the letters with which they fit:
+// the largest, unless smaller ones save many a wrapped line.
 func (f *flow) gridWidths(g grid) (size float64, widths []float64) {
-	for size = f.letter; ; size -= point / 2 {
-		least, whole := gridNeeds(g, size)
-		if sum(least) > f.width && size > leastGridLetter {
+	const worth = 0.75
+	best := math.Inf(1)
+	for try := f.letter; ; try -= point / 2 {
+		least, whole := gridNeeds(g, try)
+		fits := sum(least) <= f.width
+		if !fits && try > leastGridLetter {
 			continue
 		}
-		return size, shared(least, whole, f.width)
+		wide := shared(least, whole, f.width)
+		if high := f.gridHeight(g, wide, try); high < worth*best {
+			best, size, widths = high, try, wide
+		}
+		if try-point/2 < min(smallLetter, size) {
+			return size, widths
+		}
 	}
+}
+
+// gridHeight is how high a table's rows are together.
+func (f *flow) gridHeight(g grid, widths []float64, size float64) float64 {
+	high := 0.0
+	for _, r := range g.rows {
+		high += f.gridRow(r, widths, size).high
+	}
+	return high
 }
 
 // gridNeeds is how broad each column is at the least, and with nothing wrapped.
