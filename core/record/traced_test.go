@@ -188,3 +188,20 @@ func TestPresses(t *testing.T) {
 		assert.False(t, seen[k.ID()], "%v is traced, follows from others or is counted", k)
 	}
 }
+
+// A height on a curve that rises is off by where it was taken too, and a point of the end by
+// the larger of both ways.
+func TestToleranceKnowsThePlace(t *testing.T) {
+	within := func(what string, at ...float64) float64 {
+		n := record.Notebook{}.Traced(press(scaled(record.FromSide), record.FromSide, what, nil, at...))
+		return n.Record.Data[len(at)/4].Tolerance
+	}
+	flat := within("sheerCurve", 540, 790, 590, 790, 640, 790)
+	steep := within("sheerCurve", 540, 840, 590, 790, 640, 740)
+	// Near the middle and low, the paper counts for little. At 45 degrees the point's own place
+	// and the middle's come in: 1 + 1/2 + 1 + 1 squares of a pixel in place of 1 + 1/2, where
+	// the base line's two ends share in the half.
+	assert.InEpsilon(t, math.Sqrt(3.5/1.5), steep/flat, 0.05)
+	out := within(record.HeadboardPosition.ID(), 890, 790)
+	assert.InDelta(t, out, within(record.EndPoint.ID(), 890, 790), 1e-9, "its place is known less well than its height")
+}
