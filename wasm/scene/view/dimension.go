@@ -173,6 +173,44 @@ func (p *pen) ribNumbers(c core.Canoe, l layout) {
 	}
 }
 
+// nearBy is the zoom from which the marks of single groups of lacing and gores are lettered: before,
+// they stand too close for their figures.
+const nearBy = 3
+
+// groupMarks letters, nearer by, where along the gunwale each group of lacing stands.
+func (p *pen) groupMarks(c core.Canoe, l layout) {
+	if p.View.Zoom < nearBy {
+		return
+	}
+	for i, g := range c.Frame.Lacing.Groups {
+		text := strconv.Itoa(i) + ": " + units.Length.Format(g.Run, p.View.System)
+		if i == 0 {
+			text = "lacing " + text
+		}
+		at := l.top.At(g.X, skinBreadth(c.Hull, math.Abs(g.X))+c.Design.OutwaleThickness)
+		n := p.Say(scene.RankExtra, text, draw.Root, draw.Paper, scene.SpotAt(at.X, at.Y-0.8*p.Letter, draw.Middle))
+		n.Text.Size, n.Spare, n.Lead = max(11, 0.9*p.Letter), true, &at
+	}
+}
+
+// goreMarks letters, nearer by, where along the gunwale each gore stands and how far in it is slashed.
+func (p *pen) goreMarks(c core.Canoe, a scene.Plate) {
+	if p.View.Zoom < nearBy {
+		return
+	}
+	n := len(c.Bark.Gores)
+	for i, g := range c.Bark.Gores {
+		if g.State != bark.GoreCut {
+			continue
+		}
+		_, number, _ := strings.Cut(scene.GoreName(i, n), ".")
+		at := a.At(g.X, g.FootGirth)
+		label := p.Say(scene.RankExtra, "gore "+number+": "+units.Length.Format(math.Abs(g.Run), p.View.System)+" along, "+
+			units.Length.Format(g.Depth, p.View.System)+" in", draw.Seam, draw.Bark, scene.SpotAt(at.X, at.Y+0.9*p.Letter, draw.Middle))
+		label.Spare, label.Lead = true, &at
+	}
+}
+
 // scaleOnTape blackens every other step of the tape: the scale of both views.
 func (p *pen) scaleOnTape(a scene.Plate, step, end float64) {
 	for i := 0; float64(i+1)*step <= end; i += 2 {

@@ -105,6 +105,19 @@ func TestZoomLettersMore(t *testing.T) {
 		units.Length.Format(rib.Length, units.Imperial16)))
 }
 
+// Nearer still the groups of lacing are lettered with their places along the gunwale, and on the bed
+// the gores with theirs and with how far in they are slashed.
+func TestZoomLettersMarks(t *testing.T) {
+	c := core.Evaluate(design.Default())
+	length := func(m float64) string { return units.Length.Format(m, units.Imperial16) }
+	v := scene.View{State: scene.Finished, Zoom: 5, Only: scene.TopOnly, PanY: 500}
+	group := c.Frame.Lacing.Groups[1]
+	assert.Contains(t, lettering(view.Draw(c, v, large)), "1: "+length(group.Run))
+	v.State, v.Zoom, v.PanY = scene.OnTheBed, 4, 700
+	gore := c.Bark.Gores[len(c.Bark.Gores)/2]
+	assert.Contains(t, lettering(view.Draw(c, v, large)), "gore 0: "+length(gore.Run)+" along, "+length(gore.Depth)+" in")
+}
+
 // The first step nearer keeps the side view's middle where it is; later ones the picture's.
 func TestNearerGoesToTheSideView(t *testing.T) {
 	c := core.Evaluate(design.Default())

@@ -92,6 +92,7 @@ func (p *pen) topTitle(c core.Canoe, l layout) {
 		p.beamOnBed(c, a)
 		p.frameWidth(c, a)
 		p.flatAndRaised(c, l)
+		p.goreMarks(c, a)
 		p.goreSpacing(c, l)
 		p.afterHalf(l, c.Hull.FrameEnd(), "half the frame "+units.Length.Format(c.Hull.FrameEnd(), p.View.System))
 		return
@@ -100,6 +101,7 @@ func (p *pen) topTitle(c core.Canoe, l layout) {
 	p.thwartMeasures(c, l)
 	p.afterHalf(l, c.Hull.GunwaleX, "half the gunwale, along it "+units.Length.Format(c.Frame.Gunwales.Run, p.View.System))
 	p.ribNumbers(c, l)
+	p.groupMarks(c, l)
 }
 
 // beam letters the beam inside the gunwales amidships. The text stands on the middle
