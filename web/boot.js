@@ -294,15 +294,13 @@
     const colon = text.indexOf(':'), end = text.lastIndexOf('.');
     const bytes = new Uint8Array(+text.slice(0, colon) + 4);
     let held = 0, bits = 0, n = 0;
-    const take = value => {
-      held |= value << bits;
-      if ((bits += 7) >= 8) { bytes[n++] = held; held >>>= 8; bits -= 8; }
-    };
     for (let i = colon + 1; i < end; i++) {
       const code = text.charCodeAt(i);
-      if (code < 128) { take(code); continue; }
-      take([0, 13, 60][(code - 256) >> 7]);
-      take(code & 127);
+      held |= (code < 128 ? code : code < 384 ? 0 : code < 512 ? 13 : 60) << bits;
+      if ((bits += 7) >= 8) { bytes[n++] = held; held >>>= 8; bits -= 8; }
+      if (code < 128) continue;
+      held |= (code & 127) << bits;
+      if ((bits += 7) >= 8) { bytes[n++] = held; held >>>= 8; bits -= 8; }
     }
     return bytes.subarray(0, -4);
   };

@@ -32,8 +32,10 @@ func (w Word) Sense(in units.System) string {
 func (w Word) Sized() bool { return len(w.sizes) > 0 }
 
 // In tells whether the word stands in a text, as a word or words of its own.
-func (w Word) In(text string) bool {
-	return slices.ContainsFunc(w.written(), func(form string) bool { return stands(form, strings.ToLower(text)) })
+func (w Word) In(text string) bool { return w.inLower(strings.ToLower(text)) }
+
+func (w Word) inLower(text string) bool {
+	return slices.ContainsFunc(w.written(), func(form string) bool { return stands(form, text) })
 }
 
 func (w Word) written() []string {
@@ -66,8 +68,10 @@ func letterAt(text string, at int) bool {
 
 // Met are the words of the trade that stand in any of the texts.
 func Met(texts ...string) (met []Word) {
+	// No form of a word runs over the end of a line.
+	text := strings.ToLower(strings.Join(texts, "\n"))
 	for _, w := range Words() {
-		if slices.ContainsFunc(texts, w.In) {
+		if w.inLower(text) {
 			met = append(met, w)
 		}
 	}

@@ -139,7 +139,7 @@ func (p *page) showSun() {
 		}
 		p.picture.Colours(p.palette)
 		p.showCurves()
+		js.Global().Call("measureRoom")
 	}
 	each(p.document, "[data-turns-sun]", func(b js.Value) { b.Call("setAttribute", "aria-pressed", on) })
-	js.Global().Call("measureRoom")
 }

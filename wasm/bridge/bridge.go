@@ -207,8 +207,7 @@ func (p *page) follow() {
 	// Also what was known before, as of a boat undone, which nothing works out anew.
 	p.showWater()
 	p.showCurves()
-	p.showTables(true)
-	p.showTables(false)
+	p.showTables()
 	p.showRecord()
 	p.showTracing(false)
 	p.showSteps()

@@ -25,8 +25,10 @@ type control struct {
 
 func (p *page) findControls() {
 	p.controls = map[string]*control{}
+	boxes := map[string]js.Value{}
+	each(p.id("form"), "[data-control]", func(box js.Value) { boxes[data(box, "control")] = box })
 	for _, param := range design.Params() {
-		box := p.document.Call("querySelector", `[data-control="`+param.Key+`"]`)
+		box := boxes[param.Key]
 		p.controls[param.Key] = &control{
 			param: param, box: box,
 			input: box.Call("querySelector", "[name]"),

@@ -70,6 +70,7 @@ func (p *page) listenPicture() {
 	p.on(js.Global(), "resize", func(js.Value) { p.draw() })
 	p.on(js.Global(), "beforeprint", func(js.Value) {
 		p.printPicture()
+		p.unfoldForPaper()
 		p.printing = true
 	})
 	p.on(js.Global(), "afterprint", func(js.Value) {

@@ -132,7 +132,7 @@ func (p *page) goPlace(at work.Place, step bool) {
 	p.takeInHand(at.First())
 	each(p.id("jumps"), "button", func(b js.Value) { b.Set("hidden", p.jumpsTo(data(b, "jump")).IsNull()) })
 	p.say("status", at.Name())
-	p.showTables(true)
+	p.showTables()
 	p.firstSoon()
 }
 

@@ -82,11 +82,13 @@ func (p *page) findOutputs(in js.Value) {
 func (p *page) listenResults() {
 	results := p.id("results")
 	p.onCapture(results, "toggle", func(e js.Value) {
-		if fold := e.Get("target"); data(fold, "number") != "" {
+		fold := e.Get("target")
+		if data(fold, "number") != "" {
 			p.outputs[data(fold, "number")].unfolded = fold.Get("open").Bool()
 		}
+		p.showWordsMet(fold)
 		p.showWorkings(p.numbers.Shown)
-		p.showTables(true)
+		p.showTables()
 		p.showWorkings(p.work.Water())
 		p.showCurves()
 	})

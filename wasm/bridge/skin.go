@@ -72,8 +72,7 @@ func (p *page) showPiece(piece pipeline.Piece) {
 	default:
 		p.showNumbers()
 		p.showChecks()
-		p.showTables(true)
-		p.showTables(false)
+		p.showTables()
 		if p.showsBark() {
 			p.draw()
 		}

@@ -12,6 +12,7 @@ import (
 
 // fold is one table in its fold.
 type fold struct {
+	*standing
 	key    string
 	at     js.Value // the details element
 	scroll js.Value
@@ -27,14 +28,24 @@ type cell struct {
 
 func (p *page) findFolds() {
 	each(p.document, "[data-fold]", func(at js.Value) {
-		p.folds = append(p.folds, &fold{key: data(at, "fold"), at: at, scroll: at.Call("querySelector", ".scroll")})
+		p.folds = append(p.folds, &fold{standing: p.places.standing(at), key: data(at, "fold"), at: at, scroll: at.Call("querySelector", ".scroll")})
 	})
 }
 
-// showTables brings the tables that are open, or those that are not, up to date.
-func (p *page) showTables(open bool) {
+// showTables brings the tables that are unfolded and in sight up to date. Others are once
+// they come into sight.
+func (p *page) showTables() {
 	for _, f := range p.folds {
-		if f.at.Get("open").Bool() == open {
+		if f.shows && f.at.Get("open").Bool() {
+			p.showTable(f)
+		}
+	}
+}
+
+// unfoldForPaper writes the tables in sight that are folded, which a print of the page shows.
+func (p *page) unfoldForPaper() {
+	for _, f := range p.folds {
+		if f.shows {
 			p.showTable(f)
 		}
 	}

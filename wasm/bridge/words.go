@@ -3,11 +3,12 @@
 package bridge
 
 import (
-	"barkwright/wasm/work"
 	"syscall/js"
 
 	"barkwright/core/stage"
 	"barkwright/wasm/markup"
+	"barkwright/wasm/pipeline"
+	"barkwright/wasm/work"
 )
 
 // showWords writes the words of the trade in the shed, and sizes in them in the units in
@@ -18,6 +19,16 @@ func (p *page) showWords() {
 		if w.Sized() {
 			each(p.document, `[data-sense="`+w.Term+`"]`, func(at js.Value) { setText(at, w.Sense(p.work.System)) })
 		}
+	}
+}
+
+// showWordsMet fills a fold of the words met at a stage.
+func (p *page) showWordsMet(fold js.Value) {
+	st, _, ok := stage.Lookup(stage.Key(data(fold, "words")))
+	if ok && fold.Get("open").Bool() {
+		p.known().Need(pipeline.Water)
+		w, _ := p.known().Water()
+		setHTML(fold.Call("querySelector", "dl"), markup.WordsMet(st, p.work.Canoe(), w, p.work.System))
 	}
 }
 

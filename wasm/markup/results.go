@@ -58,7 +58,7 @@ func Results(c core.Canoe, w core.Water, s units.System) string {
 				b.WriteString(fold(t))
 			}
 		}
-		b.WriteString(steps(st, s) + wordsMet(st, c, w, s) + "</section>")
+		b.WriteString(steps(st, s) + wordsFold(st) + "</section>")
 	}
 	return b.String()
 }

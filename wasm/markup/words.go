@@ -47,10 +47,16 @@ func Said(st *stage.Stage, c core.Canoe, w core.Water, s units.System) []string 
 	return said
 }
 
-// wordsMet are the words of the trade met at a stage, folded away at its end.
-func wordsMet(st *stage.Stage, c core.Canoe, w core.Water, s units.System) string {
-	return `<details class="sheet"><summary>Words met here</summary><dl class="words">` +
-		Words(stage.Met(Said(st, c, w, s)...), s) + "</dl></details>"
+// wordsFold is the fold at a stage's end for the words of the trade met there. They are
+// looked for in all that is said at the stage, so only once the fold is opened.
+func wordsFold(st *stage.Stage) string {
+	return `<details class="sheet" data-words="` + string(st.Key) +
+		`"><summary>Words met here</summary><dl class="words"></dl></details>`
+}
+
+// WordsMet are the words of the trade met at a stage.
+func WordsMet(st *stage.Stage, c core.Canoe, w core.Water, s units.System) string {
+	return Words(stage.Met(Said(st, c, w, s)...), s)
 }
 
 // Words is a list of words of the trade with their senses; one whose sense has a size in

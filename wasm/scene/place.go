@@ -3,6 +3,7 @@ package scene
 import (
 	"math"
 	"sort"
+	"sync"
 
 	"barkwright/core/draw"
 )
@@ -122,9 +123,14 @@ func (p *Pen) among(n *Note, b block, spots []Spot) bool {
 
 // nearby, farther and unled are steps away from a place, in letters, the shortest first: how
 // far a label is moved along, how far a number stands off, and how far one without a ring.
+// They are made when first tried: most pictures need none.
 var nearby, farther, unled = steps(9, 4.2, 1, 0.7), steps(20, 11.2, 1, 0.7), steps(3, 3, 0.5, 0.25)
 
-func steps(across, up, dx, dy float64) []draw.Point {
+func steps(across, up, dx, dy float64) func() []draw.Point {
+	return sync.OnceValue(func() []draw.Point { return stepped(across, up, dx, dy) })
+}
+
+func stepped(across, up, dx, dy float64) []draw.Point {
 	var out []draw.Point
 	for x := -across; x <= across; x += dx {
 		for y := -up; y <= up; y += dy {
@@ -138,9 +144,9 @@ func steps(across, up, dx, dy float64) []draw.Point {
 
 // near puts a block as near to its first place as there is room. Away from what it was
 // meant to lie on it has the picture's ground.
-func (p *Pen) near(n *Note, b block, by []draw.Point) bool {
+func (p *Pen) near(n *Note, b block, by func() []draw.Point) bool {
 	n.Text.Halo = draw.Paper
-	for _, step := range by {
+	for _, step := range by() {
 		s := n.At[0]
 		s.At.X += step.X * p.Letter
 		s.At.Y += step.Y * p.Letter
