@@ -69,6 +69,8 @@ browsers: page
 bench: page
 	go test -run '^$$' -bench . -benchmem $(PURE)
 	BARKWRIGHT_DESIGNS=100000 go test -count=1 -timeout 60m -run RandomDesigns ./core ./core/frame
+	BARKWRIGHT_SWEEP=10000 go test -count=1 -v -run 'Sweep|CostGrows' ./core ./wasm/pipeline
+	go run ./web/pack -sizes
 	@if command -v node >/dev/null; then $(WASM) go test -run '^$$' -bench . -benchmem -exec "$(NODE)" $(PURE); fi
 	go run ./web/pack -bare
 	@browser=$$(./web/e2e/browser.sh) && BARKWRIGHT_BROWSER="$$browser" BARKWRIGHT_PAGE="$(CURDIR)/$(PAGE)" \

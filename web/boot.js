@@ -404,6 +404,14 @@
       return;
     }
     const go = new Go();
+    // Go is woken by its own clock for Ebitengine alone, which asks ten times a second whether
+    // sound is to be stopped. There is none here, so that wait ends with whatever happens next.
+    // Those within a frame are shorter.
+    const gojs = go.importObject.gojs, wait = gojs['runtime.scheduleTimeoutEvent'];
+    gojs['runtime.scheduleTimeoutEvent'] = sp => {
+      if (go.mem.getInt32((sp >>> 0) + 8, true) < 50) wait(sp);
+      else go.mem.setInt32((sp >>> 0) + 16, 0, true);
+    };
     const {instance} = await WebAssembly.instantiate(await unpack(), go.importObject);
     // Ebitengine keeps whichever requestAnimationFrame it finds during this one call.
     window.requestAnimationFrame = gate;

@@ -42,9 +42,14 @@ func TestEveryWordIsMet(t *testing.T) {
 // Each stage ends in the words met there, and the list holds each once, by the alphabet.
 func TestWordsMetAtAStage(t *testing.T) {
 	c := core.Evaluate(design.Default())
-	found, text := tags(t, markup.Results(c, core.OnWater(c), units.Metric))
-	lists := slices.DeleteFunc(found, func(f tag) bool { return f.attr["class"] != "words" })
-	assert.Len(t, lists, len(stage.All()))
+	w := core.OnWater(c)
+	found, _ := tags(t, markup.Results(c, w, units.Metric))
+	assert.Len(t, slices.DeleteFunc(found, func(f tag) bool { return f.attr["data-words"] == "" }), len(stage.All()))
+	text := ""
+	for _, st := range stage.All() {
+		_, said := tags(t, markup.WordsMet(st, c, w, units.Metric))
+		text += said
+	}
 	for _, want := range []string{"Tailthe end of a root", "Goreshould"} {
 		assert.Equal(t, strings.HasPrefix(want, "Tail"), strings.Contains(text, want), want)
 	}

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"os"
+	"path/filepath"
 	"slices"
 	"strings"
 	"testing"
@@ -12,9 +13,11 @@ import (
 	"github.com/chromedp/cdproto/cdp"
 	"github.com/chromedp/cdproto/systeminfo"
 	"github.com/chromedp/chromedp"
-	"github.com/chromedp/chromedp/kb"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"barkwright/core/design"
+	"barkwright/core/stage"
 )
 
 // barePage is the file of an empty Ebitengine page; what is measured against it
@@ -28,37 +31,83 @@ func barePage(t testing.TB) string {
 	return file
 }
 
-// firstPicture is the time from navigation to the end of the first drawing.
+// firstPicture is the time from navigation to the end of the program's first drawing.
 func firstPicture(t testing.TB, file string) time.Duration {
 	p := openFile(t, file, `new MutationObserver((_, o) => {
 		if (document.documentElement?.dataset.drawn) { window.firstPicture = performance.now(); o.disconnect(); }
-	}).observe(document, {subtree: true, attributes: true, attributeFilter: ['data-drawn']})`, desktop)
+	}).observe(document, {subtree: true, attributes: true, attributeFilter: ['data-drawn']})`, desktop.at(asKept))
 	p.wait(`window.firstPicture > 0`)
-	return time.Duration(eval[float64](p, `window.firstPicture`) * float64(time.Millisecond))
+	return since(p, `window.firstPicture`)
 }
 
-// Opening to first picture stays within 1.3 times a bare Ebitengine page's, the
-// two opened in turn in the same browser. The fastest of each is compared: what
-// else the machine is doing only ever adds.
-func TestCostOfOpening(t *testing.T) {
-	bare, ours := barePage(t), pageFile(t)
+// firstPaint is the time from navigation to the first paint with something in it.
+func firstPaint(t testing.TB, file string) time.Duration {
+	const at = `(performance.getEntriesByName('first-contentful-paint')[0]?.startTime ?? 0)`
+	p := openFile(t, file, ``, desktop.at(asKept))
+	p.wait(at + ` > 0`)
+	paint := since(p, at)
+	p.take() // the page without its program says that it is not there
+	return paint
+}
+
+func since(p *tab, at string) time.Duration {
+	return time.Duration(eval[float64](p, "%s", at) * float64(time.Millisecond))
+}
+
+// compared are the fastest of nine rounds of several measurements, taken in turn in one
+// browser: what else the machine is doing only ever adds.
+func compared(t *testing.T, names []string, each ...func(testing.TB) time.Duration) []time.Duration {
+	t.Helper()
 	const rounds = 9
-	var times [2][]time.Duration
+	times := make([][]time.Duration, len(each))
 	for range rounds {
-		for i, file := range []string{bare, ours} {
-			t.Run("open", func(t *testing.T) { times[i] = append(times[i], firstPicture(t, file)) })
+		for i, measure := range each {
+			t.Run("open", func(t *testing.T) { times[i] = append(times[i], measure(t)) })
 		}
 	}
+	fastest := make([]time.Duration, len(each))
 	for i := range times {
 		slices.Sort(times[i])
+		fastest[i] = times[i][0]
+		t.Logf("%s: fastest of %d %v, median %v", names[i], rounds, fastest[i].Round(time.Millisecond), times[i][rounds/2].Round(time.Millisecond))
 	}
-	t.Logf("first picture, median of %d: bare %v, ours %v", rounds, times[0][rounds/2], times[1][rounds/2])
-	ratio := float64(times[1][0]) / float64(times[0][0])
-	t.Logf("first picture, fastest of %d: bare %v, ours %v, ratio %.2f (budget 1.3)", rounds, times[0][0], times[1][0], ratio)
-	assert.LessOrEqual(t, ratio, 1.3)
+	return fastest
 }
 
-// A page left alone uses under 2 % of a core, all of the browser's processes together.
+// The boat stands in the first paint: within 1.2 times the time of the same page without
+// its program, and under half of the time to a bare Ebitengine page's first drawing.
+func TestCostOfFirstPaint(t *testing.T) {
+	bare, ours := barePage(t), pageFile(t)
+	page, err := os.ReadFile(ours)
+	require.NoError(t, err)
+	head, rest, found := strings.Cut(string(page), `id="wasm">`)
+	require.True(t, found)
+	_, tail, _ := strings.Cut(rest, "</script>")
+	empty := filepath.Join(t.TempDir(), "empty.html")
+	require.NoError(t, os.WriteFile(empty, []byte(head+`id="wasm"></script>`+tail), 0o644))
+	of := compared(t, []string{"first paint", "first paint without the program", "bare page's first drawing"},
+		func(t testing.TB) time.Duration { return firstPaint(t, ours) },
+		func(t testing.TB) time.Duration { return firstPaint(t, empty) },
+		func(t testing.TB) time.Duration { return firstPicture(t, bare) })
+	alone, half := float64(of[0])/float64(of[1]), float64(of[0])/float64(of[2])
+	t.Logf("first paint: %.2f of the page without its program (budget 1.2), %.2f of a bare page (budget 0.5)", alone, half)
+	assert.LessOrEqual(t, alone, 1.2)
+	assert.LessOrEqual(t, half, 0.5)
+}
+
+// Opening to the program's first picture stays within 1.15 times a bare Ebitengine page's.
+func TestCostOfOpening(t *testing.T) {
+	bare, ours := barePage(t), pageFile(t)
+	of := compared(t, []string{"bare page's first drawing", "first picture by the program"},
+		func(t testing.TB) time.Duration { return firstPicture(t, bare) },
+		func(t testing.TB) time.Duration { return firstPicture(t, ours) })
+	ratio := float64(of[1]) / float64(of[0])
+	t.Logf("first picture: ratio %.2f (budget 1.15, at most 1.3)", ratio)
+	assert.LessOrEqual(t, ratio, 1.15)
+}
+
+// A page left alone uses under 0.5 % of a core, all of the browser's processes together, but
+// for what a blank page uses.
 func TestCostOfStandingIdle(t *testing.T) {
 	barePage(t)
 	p := open(t, desktop)
@@ -73,37 +122,70 @@ func TestCostOfStandingIdle(t *testing.T) {
 		}
 		return sum
 	}
-	drawn, share := p.drawn(), math.Inf(1)
 	// The least of three spells: what else the machine is doing only ever adds.
-	for range 3 {
-		before, start := used(), time.Now()
-		time.Sleep(6 * time.Second)
-		share = min(share, 100*(used()-before)/time.Since(start).Seconds())
+	least := func() float64 {
+		share := math.Inf(1)
+		for range 3 {
+			before, start := used(), time.Now()
+			time.Sleep(6 * time.Second)
+			share = min(share, 100*(used()-before)/time.Since(start).Seconds())
+		}
+		return share
 	}
-	t.Logf("idle: %.1f %% of a core (budget 2)", share)
-	assert.Less(t, share, 2.0)
+	drawn := p.drawn()
+	share := least()
 	assert.Equal(t, drawn, p.drawn(), "nothing drawn")
+	p.do(chromedp.Navigate("about:blank"))
+	time.Sleep(3 * time.Second)
+	blank := least()
+	t.Logf("idle: %.2f %% of a core, a blank page %.2f (budget 0.5 more)", share, blank)
+	assert.Less(t, share-blank, 0.5)
 }
 
-// A slider's step to the new number is budgeted at a frame, 16.7 ms at p95: what
-// the handler takes, from the key's event to its end, recompute and picture data both.
+// A step of a slider to the new numbers and the new picture's data is budgeted at 8.3 ms
+// at p95, with the bark laid flat in the picture at 16.7: what the handler takes, from the
+// event to its end. At every stage, in every view, on every boat to start from.
 func TestCostOfAStep(t *testing.T) {
 	barePage(t)
-	p := open(t, desktop)
-	eval[bool](p, `window.steps = [], (slider => {
-		let start;
-		slider.addEventListener('input', () => { start = performance.now(); }, true);
-		document.addEventListener('input', () => { steps.push(performance.now() - start); });
-	})(document.querySelector('input[name="length"]')), true`)
-	p.do(chromedp.Focus(chromedp.CSS(`input[name="length"]`)))
-	for range 10 {
-		p.do(chromedp.KeyEvent(strings.Repeat(kb.ArrowRight, 10)))
+	type at struct {
+		place, control, prepare string
+		budget                  float64
 	}
-	p.settle()
-	steps := eval[[]float64](p, `steps.sort((a, b) => a - b)`)
-	require.Len(t, steps, 100)
-	t.Logf("a step of a slider: p50 %.1f ms, p95 %.1f ms (budget 16.7)", steps[50], steps[95])
-	assert.LessOrEqual(t, steps[95], 16.7)
+	const whole, flat = 8.3, 16.7
+	list := []at{{"", "length", "", whole}}
+	for _, k := range stage.Keys() {
+		list = append(list, at{string(k), "length", "", whole})
+	}
+	for state, budget := range map[string]float64{"bed": whole, "finished": whole, "flat": flat, "up": flat} {
+		list = append(list, at{"bark", "beam", fmt.Sprintf(`document.querySelector('[data-view=%s]').click()`, state), budget})
+	}
+	for i := range design.Starting() {
+		list = append(list, at{"", "length", fmt.Sprintf(`(s => { s.value = '%d'; s.dispatchEvent(new Event('change', {bubbles: true})); })(document.getElementById('starting'))`, i), whole})
+	}
+	list = append(list, at{"", "length", `document.querySelector('[data-measured=example]').click(), document.querySelector('[data-measured=paste]').click(),
+		document.getElementById('add-sheet').click(), document.getElementById('add-sheet').click()`, whole})
+	for _, a := range list {
+		t.Run(strings.TrimSpace(a.place+" "+a.control), func(t *testing.T) {
+			p := open(t, desktop.at(a.place))
+			if a.prepare != "" {
+				eval[any](p, "(%s, 0)", a.prepare)
+			}
+			p.wait(`document.documentElement.dataset.skin === ''`)
+			steps := eval[[]float64](p, `(async slider => {
+				const times = [];
+				for (let i = 0; i < 120; i++) {
+					slider.value = +slider.value + (i %% 40 < 20 ? 1 : -1) * +slider.step;
+					const start = performance.now();
+					slider.dispatchEvent(new Event('input', {bubbles: true}));
+					if (i >= 20) times.push(performance.now() - start); // the first are those of code not yet compiled to the end
+					await new Promise(requestAnimationFrame);
+				}
+				return times.sort((a, b) => a - b);
+			})(document.querySelector('input[name="%s"]'))`, a.control)
+			t.Logf("a step at %q by %s: p50 %.1f ms, p95 %.1f ms (budget %.1f)", a.place, a.control, steps[50], steps[95], a.budget)
+			assert.LessOrEqual(t, steps[95], a.budget, a.prepare)
+		})
+	}
 }
 
 // Opening with 400 boats kept takes under twice the time of one, and a step costs the

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"image/png"
 	"testing"
+	"time"
 
 	"github.com/chromedp/cdproto/runtime"
 	"github.com/chromedp/chromedp"
@@ -114,12 +115,15 @@ func TestInjectedScriptDoesNotRun(t *testing.T) {
 
 // Nothing is drawn while nothing changes.
 func TestIdleDrawsNothing(t *testing.T) {
-	p := open(t, desktop)
-	p.settle()
-	p.settle()
-	before := p.drawn()
-	for range 10 {
-		p.settle()
-	}
-	assert.Equal(t, before, p.drawn())
+	p := openAfter(t, forget+`window.waits = 0; for (const how of ['setTimeout', 'setInterval', 'requestAnimationFrame', 'requestIdleCallback']) {
+		const real = window[how];
+		window[how] = (...all) => { waits++; return real.apply(window, all); };
+	}`, desktop)
+	p.wait(`document.documentElement.dataset.skin === ''`)
+	// What the page is to show at its next opening is kept once it has stood still.
+	time.Sleep(3 * time.Second)
+	drawn, waits := p.drawn(), eval[int](p, `waits`)
+	time.Sleep(time.Second)
+	assert.Equal(t, waits, eval[int](p, `waits`), "no timer and no frame is asked for")
+	assert.Equal(t, drawn, p.drawn())
 }

@@ -32,7 +32,10 @@ var unhurried = []string{
 }
 
 // compile builds a program for the browser and returns its bytes.
-func compile(program string) ([]byte, error) {
+func compile(program string) ([]byte, error) { return compiled(program, "-s -w") }
+
+// compiled is compile with flags of the linker.
+func compiled(program, flags string) ([]byte, error) {
 	dir, err := os.MkdirTemp("", "barkwright")
 	if err != nil {
 		return nil, err
@@ -43,7 +46,7 @@ func compile(program string) ([]byte, error) {
 		return nil, err
 	}
 	out := filepath.Join(dir, "program.wasm")
-	args := []string{"build", "-trimpath", "-ldflags=-s -w", "-overlay=" + overlay}
+	args := []string{"build", "-trimpath", "-ldflags=" + flags, "-overlay=" + overlay}
 	for _, packages := range unhurried {
 		args = append(args, "-gcflags="+packages+"=-l")
 	}

@@ -6,6 +6,7 @@
 //	go run ./web/pack -release  builds both and web/dist/release, what to hand out
 //	go run ./web/pack -serve    builds both and serves the page on this machine
 //	go run ./web/pack -notices  writes web/NOTICES.txt, which a test compares with what the page holds
+//	go run ./web/pack -sizes    prints what each package's code takes of the program
 //	go run ./web/pack -bare     builds web/dist/bare.html, an empty Ebitengine page to measure against
 package main
 
@@ -21,8 +22,8 @@ const budget = 4_300_000
 
 // options are what is asked for on the command line.
 type options struct {
-	serve, bare, notices, release bool
-	address                       string
+	serve, bare, notices, release, sizes bool
+	address                              string
 }
 
 func main() {
@@ -32,6 +33,7 @@ func main() {
 	flag.BoolVar(&o.bare, "bare", false, "build an empty Ebitengine page instead, to measure against")
 	flag.BoolVar(&o.notices, "notices", false, "write the licences of what the page has in it beside the source")
 	flag.BoolVar(&o.release, "release", false, "write what to hand out as well")
+	flag.BoolVar(&o.sizes, "sizes", false, "print what each package's code takes of the program instead")
 	flag.Parse()
 	if err := o.run(); err != nil {
 		fmt.Fprintln(os.Stderr, "pack:", err)
@@ -43,6 +45,9 @@ func (o options) run() error {
 	program, name := "./wasm", "barkwright.html"
 	if o.bare {
 		program, name = "./web/e2e/bare", "bare.html"
+	}
+	if o.sizes {
+		return printSizes(os.Stdout, program)
 	}
 	all, err := works(program)
 	if err != nil {

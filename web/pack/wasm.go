@@ -10,9 +10,15 @@ import (
 // The sections of a module that are not taken as they are: W3C, WebAssembly Core
 // Specification, 5.5.2.
 const (
-	codeSection = 10
-	dataSection = 11
+	customSection = 0
+	importSection = 2
+	codeSection   = 10
+	dataSection   = 11
 )
+
+// functionNames is the part of the custom section of names that names functions: the
+// same, 7.4.1.
+const functionNames = 1
 
 // Opcodes that are told apart: the same, 5.4.
 const (
