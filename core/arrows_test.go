@@ -23,7 +23,7 @@ var levels = [][]string{
 	{"core/record", "core/gather", "core/crew", "core/onhand"},
 	{"core/refit", "core/mend"},
 	{"core", "core/file"},
-	{"core/sure"},
+	{"core/sure", "core/model"},
 	{"core/answer"},
 	{"core/pattern", "core/chart", "core/lines", "core/weigh", "core/lesson"},
 	{"core/whatif"},

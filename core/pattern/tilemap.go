@@ -1,6 +1,7 @@
 package pattern
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -18,8 +19,9 @@ type planned struct {
 	names []string
 }
 
-// plan lays a job of patterns out: what fits a page is packed together with others.
-func plan(patterns []Pattern) []planned {
+// plan lays a job of patterns out: what fits a page is packed together with others. Pages of
+// words stand before them.
+func plan(patterns []Pattern, words ...planned) []planned {
 	if len(patterns) == 0 {
 		return nil
 	}
@@ -36,13 +38,15 @@ func plan(patterns []Pattern) []planned {
 			continue
 		}
 		tiles := p.Tiles(Paper)
-		apart = append(apart, tiles)
+		if len(tiles) > 1 {
+			apart = append(apart, tiles)
+		}
 		for _, t := range tiles {
 			sheets = append(sheets, planned{draw: t.Draw, names: []string{p.Name}})
 		}
 	}
 	maps := mapPages(apart)
-	all := append(make([]planned, 1, 1+len(maps)+len(sheets)), append(maps, sheets...)...)
+	all := slices.Concat(make([]planned, 1), words, maps, sheets)
 	all[0].draw = func(h Head, of string) draw.List { return cover(all, h, of) }
 	return all
 }
@@ -51,8 +55,9 @@ func plan(patterns []Pattern) []planned {
 func Count(patterns []Pattern) int { return len(plan(patterns)) }
 
 // Pages draws patterns, one block of the paper a page.
-func Pages(patterns []Pattern, h Head) []draw.List {
-	all := plan(patterns)
+func Pages(patterns []Pattern, h Head) []draw.List { return drawn(plan(patterns), h) }
+
+func drawn(all []planned, h Head) []draw.List {
 	out := make([]draw.List, len(all))
 	for i, s := range all {
 		out[i] = s.draw(h, "page "+strconv.Itoa(i+1)+" of "+strconv.Itoa(len(all)))

@@ -22,7 +22,7 @@ var unhurried = []string{
 	"internal/poll", "internal/reflectlite", "internal/strconv", "internal/sync",
 	"github.com/hajimehoshi/ebiten/v2/internal/gamepad/...", "github.com/hajimehoshi/ebiten/v2/internal/gamepaddb",
 	"barkwright/core/answer", "barkwright/core/chart", "barkwright/core/design", "barkwright/core/draw",
-	"barkwright/core/file", "barkwright/core/gather", "barkwright/core/known", "barkwright/core/lines", "barkwright/core/pattern",
+	"barkwright/core/file", "barkwright/core/gather", "barkwright/core/known", "barkwright/core/model", "barkwright/core/lines", "barkwright/core/pattern",
 	"barkwright/core/plan",
 	"barkwright/core/record", "barkwright/core/sheet", "barkwright/core/trace", "barkwright/core/units", "barkwright/core/wood",
 	"barkwright/wasm/bench", "barkwright/wasm/bridge", "barkwright/wasm/desk", "barkwright/wasm/find",
