@@ -15,26 +15,22 @@ import (
 // cutSheet is a sheet of bark to be drawn with what is cut from it.
 type cutSheet struct {
 	bark.Sheet
-	// number is that of the sheet, or bark.Wanting for the pieces that no sheet gives.
+	// number is that of the sheet, or bark.Wanting for a piece that no sheet gives.
 	number int
 	pieces []bark.Laid
 	over   []bark.Offcut
 }
 
-// cutSheets lists the sheets, and last the pieces that are wanting, if any, one beside the other.
+// cutSheets lists the sheets, and last each piece that is wanting, as large as the sheet it asks for.
 func cutSheets(c core.Canoe) []cutSheet {
 	l := c.Bark
 	out := make([]cutSheet, len(l.Sheets))
 	for i, s := range l.Sheets {
 		out[i] = cutSheet{Sheet: s, number: i}
 	}
-	wanting := cutSheet{number: bark.Wanting}
 	for _, p := range l.Pieces() {
 		if p.Wanting() {
-			p.Cut = bark.OnSheet{Across: wanting.Width}
-			wanting.Width += p.Width
-			wanting.Length = max(wanting.Length, p.Length())
-			wanting.pieces = append(wanting.pieces, p)
+			out = append(out, cutSheet{bark.Sheet{Width: p.Width, Length: p.Length()}, bark.Wanting, []bark.Laid{p}, nil})
 			continue
 		}
 		out[p.Sheet].pieces = append(out[p.Sheet].pieces, p)
@@ -42,31 +38,17 @@ func cutSheets(c core.Canoe) []cutSheet {
 	for _, o := range l.Over {
 		out[o.Sheet].over = append(out[o.Sheet].over, o)
 	}
-	if len(wanting.pieces) > 0 {
-		out = append(out, wanting)
-	}
 	return out
 }
 
-// SheetCount is how many drawings of a single sheet a boat has.
+// SheetCount is how many sheets, and pieces that are wanting, Sheets draws.
 func SheetCount(c core.Canoe) int { return len(cutSheets(c)) }
 
 // Sheets draws every sheet of bark with what is cut from it and what is left, at one scale.
 func Sheets(c core.Canoe, v scene.View, size draw.Size) draw.List {
-	return sheets(c, v, size, cutSheets(c))
-}
-
-// Sheet draws one of a boat's sheets, which are numbered from 0.
-func Sheet(c core.Canoe, n int, v scene.View, size draw.Size) draw.List {
-	return sheets(c, v, size, cutSheets(c)[n:n+1])
-}
-
-func sheets(c core.Canoe, v scene.View, size draw.Size, all []cutSheet) draw.List {
+	all := cutSheets(c)
 	p := pen{scene.NewPen(v, size)}
 	p.List.Title, p.List.Description = "Bark, sheet by sheet", describeSheets(v, all)
-	if len(all) == 1 {
-		p.List.Title = "Bark, " + all[0].name(v)
-	}
 	if !p.ReadyFlat(v.Flat) {
 		return p.Done()
 	}
@@ -143,8 +125,13 @@ func (p *pen) sheet(c core.Canoe, s cutSheet, a scene.Plate) {
 		switch {
 		case l.Wanting():
 			p.Fill(draw.Bark, points)
-			p.Wanting(points)
 			p.Ring(draw.Ink, scene.StrongWidth, points)
+			// Its name stands in a band without a hatch.
+			b := draw.BoxOf(points)
+			band := min(b.Height()/2, 1.2*p.Letter)
+			for _, part := range [2][2]float64{{b.Top, (b.Top+b.Bottom)/2 - band}, {(b.Top+b.Bottom)/2 + band, b.Bottom}} {
+				p.Wanting([]draw.Point{{X: b.Left, Y: part[0]}, {X: b.Right, Y: part[0]}, {X: b.Right, Y: part[1]}, {X: b.Left, Y: part[1]}})
+			}
 		case l.Side == bark.OnBed:
 			p.bedPiece(c, l, a)
 			p.Ring(draw.Ink, scene.StrongWidth, points)
@@ -243,13 +230,15 @@ func (p *pen) pieceName(l bark.Laid, points []draw.Point) {
 	n.Text.Bold = true
 }
 
-// inside letters a piece in its middle, or near there.
+// inside letters a piece in its middle or elsewhere in it: beside it, the words would be of another.
 func (p *pen) inside(points []draw.Point, ground draw.Role, text string) *scene.Note {
 	b := draw.BoxOf(points)
 	x, y := (b.Left+b.Right)/2, (b.Top+b.Bottom)/2
-	return p.Say(scene.RankPart, text, draw.Ink, ground, scene.SpotAt(x, y, draw.Middle),
-		scene.SpotAt(x, y-1.2*p.Letter, draw.Middle), scene.SpotAt(b.Left+0.5*p.Letter, y, draw.Start),
-		scene.SpotAt(b.Right-0.5*p.Letter, y, draw.End))
+	n := p.Say(scene.RankPart, text, draw.Ink, ground, scene.SpotAt(x, y, draw.Middle),
+		scene.SpotAt(x, y-1.2*p.Letter, draw.Middle), scene.SpotAt(x, y+1.2*p.Letter, draw.Middle),
+		scene.SpotAt(b.Left+0.5*p.Letter, y, draw.Start), scene.SpotAt(b.Right-0.5*p.Letter, y, draw.End))
+	n.Still = true
+	return n
 }
 
 // describeSheets says in words what is cut from each sheet.
