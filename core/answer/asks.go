@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"barkwright/core"
+	"barkwright/core/bark"
 	"barkwright/core/plan"
 	"barkwright/core/stage"
 	"barkwright/core/units"
@@ -34,11 +35,12 @@ func AsksTable(c core.Canoe, o *core.Outlook, s units.System) Table {
 		boats = math.Max(1, o.Season.Number(plan.Boats))
 	}
 	trees, sheets := c.Bark.Needs.Sheets, g.Bark.Sheets
-	tree := g.Bark.Tree
+	sheet := sheetWanted(c)
+	tree := bark.NewStanding(sheet, d)
 	add("Ask first", "leave of the land's owner and of the nation whose land it is; bark for this boat and no more; felled "+
 		"trees first", "common practice, no published source")
 	add("Birch", fmt.Sprintf("%.0f trees %s round at breast height, clear for %s; %.0f sheets in all",
-		boats*float64(trees), length(tree.Girth), length(tree.Clear), boats*float64(sheets)), "a tree for each sheet on the bed; "+
+		boats*float64(trees), length(tree.Girth), length(sheet.Length), boats*float64(sheets)), "a tree for each sheet on the bed; "+
 		"about a hundred are looked at for one, two pages of builders, 2012")
 	add("Spruce root", fmt.Sprintf("%s dug, %d roots of %s", units.Run.Rough(boats*g.Root.Dug, s),
 		int(math.Ceil(boats*float64(g.Root.Strands.Roots))), length(d.RootLength)), "with waste; split in half")

@@ -105,3 +105,19 @@ func drawnIn(t Triangle, by float64) Triangle {
 	m := t.Mean()
 	return Triangle{m + (t.Low-m)*by, m + (t.Likely-m)*by, m + (t.High-m)*by}
 }
+
+// Next is the season that another boat begins with: the same crew, the times as the log has
+// shown them, no dates of its own and nothing at hand.
+func (s *Season) Next(c Counts, p Progress) Season {
+	next := *s
+	rates := s.Rates(c, p)
+	for i := range table {
+		if p.Timed[i] > 0 && !s.Suspect(p, ID(i)) {
+			// The table's triangle keeps its shape: its likely time moves as the mean does.
+			next.Likely[i] = table[i].Minutes.Likely * rates[i].Mean() / table[i].Mean()
+		}
+		next.Have[i] = 0
+	}
+	next.Days[Begin], next.Days[End] = "", ""
+	return next
+}

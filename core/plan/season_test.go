@@ -198,6 +198,19 @@ func TestRatesAreLearned(t *testing.T) {
 	assert.Greater(t, s.Rates(c, p)[plan.DriveRibs].Mean(), plan.Of(plan.DriveRibs).Mean(), "slow at one, slow at others")
 }
 
+// The next boat begins with what was learned: its time of a group is the one of the last.
+func TestTheNextBoatBeginsWithWhatWasLearned(t *testing.T) {
+	c := asks(nil)
+	s := season(1, 3)
+	s.Days[plan.Begin], s.Have[plan.TakeBark] = "2026-06-01", 2
+	p := s.Read(c, tally.Log{}.Work("lacing.lace", "2026-06-20", 24, 0, 20), func(string) int { return 0 })
+	next := s.Next(c, p)
+	assert.InDelta(t, s.Rates(c, p)[plan.Lace].Mean(), next.Rates(c, plan.Progress{})[plan.Lace].Mean(), 1e-9)
+	assert.Equal(t, 3, next.Int(plan.Learners))
+	assert.Empty(t, next.Days[plan.Begin])
+	assert.Zero(t, next.Have[plan.TakeBark])
+}
+
 // An entry far past the range is named and not taken.
 func TestSuspectHours(t *testing.T) {
 	c := asks(nil)

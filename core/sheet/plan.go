@@ -103,3 +103,17 @@ func sumWords(o *core.Outlook) string {
 		"together agree with published totals of 400 to 500 hours, near half of it gathering.", o.HoursLow, o.HoursHigh,
 		strings.Join(parts, ", "))
 }
+
+// AsksSheet is what the boat asks of whoever builds it, before anything is cut.
+func AsksSheet(j Job, o *core.Outlook) []draw.List {
+	return j.pages("What this boat asks of you", func(f fit) []strip {
+		s := stageSheet{Job: j}
+		s.flow = flow{fit: f, width: pattern.Paper.Width}
+		if st, _, ok := stage.Lookup(stage.Gather); ok {
+			s.Stage = st
+			s.cautions()
+		}
+		s.table(answer.AsksTable(j.Canoe, o, j.System))
+		return s.strips
+	})
+}

@@ -147,6 +147,18 @@ var all = [...]*Stage{&choose, &gather, &gunwales, &bed, &laid, &lace, &ends, &r
 // All lists the stages in the order of the work.
 func All() []*Stage { return all[:] }
 
+// TableOf is the key of the table whose rows a step goes by, or empty.
+func TableOf(step string) string {
+	for _, st := range all {
+		for i := range st.Steps {
+			if st.Steps[i].Key == step {
+				return st.Steps[i].Counts
+			}
+		}
+	}
+	return ""
+}
+
 // Keys lists the stages' keys in the order of the work.
 func Keys() []Key {
 	keys := make([]Key, len(all))

@@ -75,6 +75,7 @@ func (p *page) start() {
 		p.listenPaper()
 		p.listenMeasured()
 		p.listenTracing()
+		p.listenSeason()
 		p.listenKept()
 		p.showWords()
 		p.showTyped()
@@ -137,6 +138,7 @@ type page struct {
 	places   places
 	motions  motions
 	steps    steps
+	planned  planned
 	finger   *finger // on a slider, or nil
 	readout  slot
 	keyShown string // of the picture
@@ -210,6 +212,7 @@ func (p *page) follow() {
 	p.showTables()
 	p.showRecord()
 	p.showTracing(false)
+	p.showSeason()
 	p.showSteps()
 	p.reply(p.desk.ShowPaper(p.paperForm()))
 	p.speak()

@@ -131,6 +131,10 @@ func (p *page) goPlace(at work.Place, step bool) {
 	}
 	p.takeInHand(at.First())
 	each(p.id("jumps"), "button", func(b js.Value) { b.Set("hidden", p.jumpsTo(data(b, "jump")).IsNull()) })
+	if p.showsPlan() {
+		p.showSeason()
+		p.restSoon()
+	}
 	p.say("status", at.Name())
 	p.showTables()
 	p.firstSoon()

@@ -41,6 +41,9 @@ func (p *page) turn() {
 		p.follow()
 		p.root().Get("dataset").Set("rest", "")
 	}
+	if next, waits := p.known().Waiting(); !waits || next == pipeline.Season {
+		p.root().Get("dataset").Set("skin", "")
+	}
 	if t.Done {
 		if p.opening { // the bark could not be laid flat
 			p.opening = false
@@ -48,7 +51,6 @@ func (p *page) turn() {
 			p.showChecks()
 		}
 		p.firstSoon()
-		p.root().Get("dataset").Set("skin", "")
 		return
 	}
 	p.turnIn(t.Wait)
@@ -69,6 +71,8 @@ func (p *page) showPiece(piece pipeline.Piece) {
 		p.showWater()
 	case pipeline.Beside:
 		p.showRecord()
+	case pipeline.Season:
+		p.showSeason()
 	default:
 		p.showNumbers()
 		p.showChecks()
@@ -83,5 +87,6 @@ func (p *page) showPiece(piece pipeline.Piece) {
 func (p *page) known() *pipeline.Boat {
 	b := p.work.Known()
 	b.Want(p.showsBark())
+	b.WantPlan(p.showsPlan(), today())
 	return b
 }

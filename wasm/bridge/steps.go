@@ -48,6 +48,9 @@ func (p *page) entered() {
 	p.showSteps()
 	p.showControls()
 	p.saveSoon()
+	if p.showsPlan() {
+		p.restSoon()
+	}
 }
 
 // jot adds the note that stands typed at a stage.

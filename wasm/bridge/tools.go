@@ -20,6 +20,7 @@ func (p *page) listenTools() {
 		"bench": p.atBench, "turnsSun": p.turnSun,
 		"raise": p.pressRaise, "round": p.pressRound,
 		"jot": p.jot, "cure": p.cure, "jump": p.jump, "read": p.readTape, "trace": p.trace,
+		"season": p.season, "mend": p.mend,
 	}
 	p.on(p.document, "click", func(e js.Value) {
 		b := e.Get("target").Call("closest", "button")

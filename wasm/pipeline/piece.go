@@ -17,8 +17,6 @@ const (
 	Water
 	// Beside is the record stood beside the boat.
 	Beside
-	// Season is the plan of the work, wanted while the page shows it.
-	Season
 	// Strips are the results over the range of the control in hand, where they are asked for.
 	Strips
 	// Spreads are how far cut figures may be off, Inches what an inch of each length costs, and
@@ -32,11 +30,14 @@ const (
 	Makes
 	// Held is the bark of the boat that is held, laid flat for the figures.
 	Held
+	// Season is the plan of the work, wanted while the page shows it.
+	Season
 	pieces
 )
 
 func (p Piece) String() string {
-	return [...]string{"drawing", "figures", "water", "beside", "season", "strips", "spreads", "inches", "taught", "curve", "makes", "held"}[p]
+	return [...]string{"drawing", "figures", "water", "beside", "strips", "spreads", "inches", "taught", "curve", "makes",
+		"held", "season"}[p]
 }
 
 // sameFor tells whether a piece that was worked out for one design holds for another.

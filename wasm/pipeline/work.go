@@ -40,18 +40,7 @@ func (b *Boat) draw(c core.Canoe) {
 // plan plans the work on c. What the log says of a step that goes row by row counts by the
 // rows of its table.
 func (b *Boat) plan(c core.Canoe, pause func() bool) {
-	counts := map[string]string{}
-	for _, st := range stage.All() {
-		for _, step := range st.Steps {
-			counts[step.Key] = step.Counts
-		}
-	}
-	of := func(step string) int {
-		if counts[step] == "" {
-			return 0
-		}
-		return len(lines.Keys(c, counts[step]))
-	}
+	of := func(step string) int { return len(lines.Keys(c, stage.TableOf(step))) }
 	if o, ok := core.PlanWork(c, b.notebook.Planned(), b.notebook.Log, b.today, of, pause); ok {
 		b.outlook = o
 	}

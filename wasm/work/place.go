@@ -9,13 +9,14 @@ import (
 	"barkwright/core/units"
 )
 
-// Place is where on the page the user is: a stage's key, the shed, or all of it.
+// Place is where on the page the user is: a stage's key, the season, the shed, or all of it.
 type Place string
 
 // The places that are no stage.
 const (
-	Shed Place = "shed"
-	All  Place = "all"
+	Shed   Place = "shed"
+	Season Place = "season"
+	All    Place = "all"
 )
 
 // AtStage is the place of a stage.
@@ -24,13 +25,13 @@ func AtStage(k stage.Key) Place { return Place(k) }
 // PlaceOf is a place by its name, and the first stage for a name that is none.
 func PlaceOf(name string) Place {
 	p := Place(name)
-	if _, ok := p.Stage(); ok || p == Shed || p == All {
+	if _, ok := p.Stage(); ok || p == Shed || p == Season || p == All {
 		return p
 	}
 	return AtStage(stage.Choose)
 }
 
-// Stage is the stage of the place; the shed and all of it are none.
+// Stage is the stage of the place; the season, the shed and all of it are none.
 func (p Place) Stage() (*stage.Stage, bool) {
 	s, _, ok := stage.Lookup(stage.Key(p))
 	return s, ok
@@ -63,6 +64,8 @@ func (p Place) Name() string {
 	switch s, ok := p.Stage(); {
 	case ok:
 		return s.Name + ". " + s.Asked
+	case p == Season:
+		return "Season: the crew, the days and the plan of the work."
 	case p == Shed:
 		return "Shed: boats, files, records and paper."
 	}

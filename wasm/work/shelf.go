@@ -138,8 +138,15 @@ func (s *Shelf) SetSystem(system units.System) {
 	s.InHand().System = system
 }
 
-// Add appends a design and takes it in hand. A design with faults shows them.
-func (s *Shelf) Add(d design.Design) { s.add(Open(file.Boat{Design: d}, s.system)) }
+// Add appends a design and takes it in hand. A design with faults shows them. The crew and the
+// times of its plan begin as those of the boat that was in hand.
+func (s *Shelf) Add(d design.Design) {
+	b := file.Boat{Design: d}
+	if s.hand != nil && s.hand.work != nil {
+		b.Notebook.Season = s.hand.work.nextSeason()
+	}
+	s.add(Open(b, s.system))
+}
 
 func (s *Shelf) add(w *Work) {
 	p := &place{id: s.keeper.NewID(), work: w}

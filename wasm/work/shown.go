@@ -48,6 +48,15 @@ func (w *Work) Water() []Shown {
 	return w.beside(answer.Water(w.Canoe(), now), answer.Water(w.Against(), known.WaterAgainst()))
 }
 
+// Planned returns the results of the plan of the work; until it is known they follow.
+func (w *Work) Planned() []Shown {
+	now, known := w.Known().Outlook()
+	if !known {
+		now = nil
+	}
+	return w.beside(answer.Planned(now), answer.Planned(w.boat.OutlookBefore()))
+}
+
 // beside returns results with their changes from others of the same keys.
 func (w *Work) beside(now, before []answer.Number) []Shown {
 	shown := make([]Shown, len(now))

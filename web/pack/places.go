@@ -27,6 +27,7 @@ func notches() string {
 	for i, s := range stage.All() {
 		notch(string(s.Key), fmt.Sprintf("<b>%d</b>", i+1), s.Short, s.Name)
 	}
+	notch("season", "", "Season", "The crew, the days and the plan of the work")
 	notch("shed", "", "Shed", "Boats, files, records and paper")
 	notch("all", "", "All", "All of it on one page")
 	return b.String()

@@ -1,0 +1,154 @@
+//go:build js
+
+package bridge
+
+import (
+	"strings"
+	"syscall/js"
+	"time"
+
+	"barkwright/core"
+	"barkwright/wasm/desk"
+	"barkwright/wasm/markup"
+	"barkwright/wasm/pipeline"
+	"barkwright/wasm/work"
+)
+
+// planned is what the page shows of the plan of the work.
+type planned struct {
+	fields map[string]js.Value
+	// unread are the fields whose entry could not be read: it stays, with its fault.
+	unread  map[string]bool
+	outlook *core.Outlook // as it is shown
+	system  int
+}
+
+// showsPlan tells whether something of the plan is in sight.
+func (p *page) showsPlan() bool { return p.places.at.Shows(string(work.Season) + " choose") }
+
+// listenSeason writes the form of the plan and answers it.
+func (p *page) listenSeason() {
+	p.id("season-form").Set("innerHTML", markup.SeasonForm())
+	p.id("season-rates").Set("innerHTML", markup.SeasonTasks())
+	p.id("work-task").Set("innerHTML", markup.TaskOptions())
+	p.id("mend-kind").Set("innerHTML", markup.MendOptions())
+	p.id("season-numbers").Set("innerHTML", markup.PlanNumbers(p.work.System))
+	p.findOutputs(p.id("season-numbers"))
+	p.planned = planned{fields: map[string]js.Value{}, unread: map[string]bool{}, system: -1}
+	for _, form := range []string{"crew", "season"} {
+		each(p.id(form), "[data-set]", func(e js.Value) { p.planned.fields[data(e, "set")] = e })
+		p.on(p.id(form), "change", func(e js.Value) {
+			if key := data(e.Get("target"), "set"); key != "" {
+				p.seasonSet(key, e.Get("target"))
+			}
+		})
+	}
+}
+
+// seasonSet sets a field of the plan, or says at it what is wrong.
+func (p *page) seasonSet(key string, field js.Value) {
+	wrong := p.work.SetSeason(key, field.Get("value").String())
+	p.planned.unread[key] = wrong != ""
+	p.say("season-"+key+"-fault", wrong)
+	setWrong(field, wrong)
+	if wrong == "" {
+		p.seasonMoved()
+	}
+}
+
+// seasonMoved shows that the plan is another, and has it worked out.
+func (p *page) seasonMoved() {
+	p.showSeason()
+	p.restSoon()
+	p.saveSoon()
+}
+
+// showSeason brings the plan to what is known of it: what is being worked out anew stands as it
+// was, and says so.
+func (p *page) showSeason() {
+	if p.planned.fields == nil || !p.showsPlan() {
+		return
+	}
+	o, known := p.known().Outlook()
+	p.showSeasonForm(o)
+	shown := o
+	if !known {
+		shown = nil
+	}
+	p.showThese(p.work.Planned())
+	if p.places.at.Shows("choose") {
+		p.fill("asks-table", markup.Asks(p.work.Canoe(), shown, p.work.System))
+	}
+	if !p.places.at.Shows(string(work.Season)) {
+		return
+	}
+	p.say("season-head", markup.PlanHead(o, known))
+	p.id("season").Get("dataset").Set("plan", map[bool]string{true: "known", false: "waiting"}[known])
+	have, wanted, split := p.work.RootLeft()
+	p.say("season-root", markup.RootLeft(have, wanted, split, p.work.System))
+	if !known || o == p.planned.outlook && int(p.work.System) == p.planned.system {
+		return
+	}
+	p.planned.outlook, p.planned.system = o, int(p.work.System)
+	p.fill("season-remarks", markup.Remarks(o))
+	box := p.id("season-chart")
+	letter := js.Global().Call("getComputedStyle", p.root()).Get("fontSize").String()
+	p.fill("season-chart", markup.PlanChart(o, box.Get("clientWidth").Float(), pixels(letter), p.palette))
+	open := map[string]bool{}
+	each(p.id("season-tables"), "details[open]", func(e js.Value) { open[data(e, "plan")] = true })
+	p.fill("season-tables", markup.PlanTables(o, p.work.System, open))
+}
+
+// pixels reads a length as a style has it.
+func pixels(text string) float64 {
+	return js.Global().Call("parseFloat", strings.TrimSuffix(text, "px")).Float()
+}
+
+// showSeasonForm brings the form to what is set, but for a field in hand and one that could not be
+// read; what does not go together stands at its field.
+func (p *page) showSeasonForm(o *core.Outlook) {
+	faults := map[string]string{}
+	s := p.work.Season()
+	for _, f := range s.Faults() {
+		faults[f.Key] = f.Text
+	}
+	active := p.document.Get("activeElement")
+	for key, field := range p.planned.fields {
+		if p.planned.unread[key] {
+			continue
+		}
+		if text := p.work.SeasonText(key); !active.Equal(field) && field.Get("value").String() != text {
+			field.Set("value", text)
+		}
+		p.say("season-"+key+"-fault", faults[key])
+		setWrong(field, faults[key])
+	}
+}
+
+// season answers the buttons of the plan.
+func (p *page) season(what string) {
+	if what == "work" {
+		wrong := p.work.AddWork(p.text("work-task"), today(), p.text("work-done"), p.text("work-hours"), p.text("work-learners"))
+		p.say("work-says", wrong)
+		if wrong == "" {
+			p.say("work-says", "Entered. The plan goes from today.")
+			for _, id := range []string{"work-done", "work-hours", "work-learners"} {
+				p.id(id).Set("value", "")
+			}
+			p.entered()
+			p.seasonMoved()
+		}
+		return
+	}
+	p.reply(p.desk.Season(what, p.paperForm(), time.Now().UTC()))
+	if _, known := p.known().Outlook(); known {
+		p.showPiece(pipeline.Season)
+	}
+}
+
+// mend says what a repair takes.
+func (p *page) mend(string) {
+	kind, _ := number(p.id("mend-kind"))
+	p.reply(p.desk.Mend(desk.MendForm{Kind: kind, At: p.text("mend-at"), Along: p.text("mend-along"), Round: p.text("mend-round"),
+		Groups: p.text("mend-groups"), Aft: p.text("mend-end") == "aft"}))
+}

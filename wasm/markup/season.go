@@ -1,0 +1,188 @@
+package markup
+
+import (
+	"fmt"
+	"strconv"
+	"strings"
+
+	"barkwright/core"
+	"barkwright/core/answer"
+	"barkwright/core/chart"
+	"barkwright/core/draw"
+	"barkwright/core/mend"
+	"barkwright/core/plan"
+	"barkwright/core/sheet"
+	"barkwright/core/units"
+)
+
+// seasonField is a control with its name, help and the place of its fault; what is the field.
+func seasonField(key, label, help, what string) string {
+	id := "season-" + key
+	return `<div class="control wide"><label for="` + id + `">` + draw.Escape(label) + `</label>` + what +
+		`<p class="help" id="` + id + `-help">` + draw.Escape(help) + `</p><p class="fault" id="` + id + `-fault"></p></div>`
+}
+
+func seasonAttributes(key string) string {
+	return ` id="season-` + key + `" data-set="` + key + `" aria-describedby="season-` + key + `-help season-` + key + `-fault"`
+}
+
+// SeasonForm is the form of a plan's crew and days. Its values are filled in afterwards.
+func SeasonForm() string {
+	var b strings.Builder
+	for _, r := range plan.Rows() {
+		label := r.Label
+		if r.Unit != "" && !strings.Contains(strings.ToLower(label), r.Unit) && r.Unit != "people" {
+			label += ", " + r.Unit
+		}
+		what := `<input type="text" inputmode="decimal" autocomplete="off"` + seasonAttributes(r.Key) + `>`
+		if r.Shape == plan.Choice {
+			what = `<select` + seasonAttributes(r.Key) + `>`
+			for i, name := range r.Names {
+				what += Option(strconv.Itoa(i), name)
+			}
+			what += `</select>`
+		}
+		b.WriteString(seasonField(r.Key, label, r.Help, what))
+	}
+	for _, r := range plan.DateRows() {
+		what := `<input type="text" autocomplete="off" placeholder="06-14"` + seasonAttributes(r.Key) + `>`
+		if r.Date == plan.Begin || r.Date == plan.End {
+			what = `<input type="date"` + seasonAttributes(r.Key) + `>`
+		}
+		b.WriteString(seasonField(r.Key, r.Label, r.Help, what))
+	}
+	return b.String()
+}
+
+// SeasonTasks is the table in which the time of each task is set, and what is at hand.
+func SeasonTasks() string {
+	var b strings.Builder
+	b.WriteString(`<table><thead><tr><th scope="col">Task</th><th scope="col">Counted by</th><th scope="col">Minutes for one</th>` +
+		`<th scope="col">At hand</th><th scope="col">How the time is known</th></tr></thead><tbody>`)
+	for i := range plan.All() {
+		t := plan.Of(plan.ID(i))
+		field := func(key, says string) string {
+			return `<td><input type="text" inputmode="decimal" size="5" autocomplete="off" id="season-` + key + `" data-set="` + key +
+				`" aria-label="` + draw.Escape(t.Name+", "+says) + `" aria-describedby="season-` + key + `-fault" placeholder="` +
+				placeholder(key, t) + `"><p class="fault" id="season-` + key + `-fault"></p></td>`
+		}
+		b.WriteString(`<tr><th scope="row">` + draw.Escape(t.Name) + `</th><td>` + draw.Escape(t.Unit) + `</td>` +
+			field(plan.RateKey(t.ID), "minutes for one") + field(plan.HaveKey(t.ID), "at hand") +
+			`<td><small>` + draw.Escape(string(t.Rate.Basis)+": "+t.Rate.Cited) + `</small></td></tr>`)
+	}
+	b.WriteString(`</tbody></table>`)
+	return b.String()
+}
+
+// placeholder shows the time that stands while none is set.
+func placeholder(key string, t *plan.Task) string {
+	if strings.HasPrefix(key, "have.") {
+		return "0"
+	}
+	return strconv.FormatFloat(t.Minutes.Likely, 'f', -1, 64)
+}
+
+// TaskOptions are the tasks to choose from.
+func TaskOptions() string {
+	var b strings.Builder
+	for _, t := range plan.All() {
+		b.WriteString(Option(t.Key, t.Name+" ("+t.Unit+")"))
+	}
+	return b.String()
+}
+
+// MendOptions are the kinds of damage.
+func MendOptions() string {
+	var b strings.Builder
+	for k := range mend.Kinds {
+		b.WriteString(Option(strconv.Itoa(int(k)), k.String()))
+	}
+	return b.String()
+}
+
+// PlanNumbers is the frame of the numbers of the plan.
+func PlanNumbers(s units.System) string {
+	var b strings.Builder
+	for _, n := range answer.Planned(nil) {
+		b.WriteString(number(n, s))
+	}
+	return b.String()
+}
+
+// Remarks are what a plan does not meet, and what would help.
+func Remarks(o *core.Outlook) string {
+	var b strings.Builder
+	for _, r := range o.Remarks(o.Today) {
+		b.WriteString(`<li data-remark="` + r.Key + `">` + draw.Escape(r.Text) + `</li>`)
+	}
+	return b.String()
+}
+
+// PlanHead says how long the work takes, the range first.
+func PlanHead(o *core.Outlook, known bool) string {
+	switch {
+	case o == nil:
+		return "Being worked out."
+	case len(o.Faults) > 0:
+		return "No plan: " + o.Faults[0].Text
+	case !known:
+		return "Being worked out anew. Before: " + sheet.PlanWords(o)
+	}
+	return sheet.PlanWords(o)
+}
+
+// widestPlan is the most that the chart of days is broad, CSS pixels; its letters grow with the
+// page's.
+const (
+	leastPlan  = 300
+	widestPlan = 1100
+)
+
+// PlanChart is the plan day by day in a figure so many CSS pixels wide, lettered as the page is.
+func PlanChart(o *core.Outlook, width, letter float64, p draw.Palette) string {
+	if o == nil || len(o.Faults) > 0 || o.State != plan.Made {
+		return ""
+	}
+	today := -1
+	if o.Today != "" && o.First.Format("2006-01-02") == o.Today {
+		today = 0
+	}
+	return SVG("plan-chart", p, chart.Days(o, max(leastPlan, min(widestPlan*letter/16, width)), 0.8*letter, today))
+}
+
+// PlanTables are the tables of the plan, each in a fold; one that stands open stays so.
+func PlanTables(o *core.Outlook, s units.System, open map[string]bool) string {
+	var b strings.Builder
+	for _, t := range answer.PlanTables(o, s) {
+		is := ""
+		if open[t.Key] {
+			is = " open"
+		}
+		fmt.Fprintf(&b, `<details class="sheet" data-plan="%s"%s><summary>%s</summary><p class="help">%s</p>%s%s</div></details>`,
+			t.Key, is, draw.Escape(t.Title), draw.Escape(t.Note), scrolled(t), Table(t, s))
+	}
+	return b.String()
+}
+
+// Asks is what the boat asks of whoever builds it.
+func Asks(c core.Canoe, o *core.Outlook, s units.System) string {
+	return Table(answer.AsksTable(c, o, s), s)
+}
+
+// RootLeft says what of the split root is left.
+func RootLeft(have, wanted float64, split bool, s units.System) string {
+	switch run := func(v float64) string { return units.Run.Rough(v, s) }; {
+	case !split:
+		return ""
+	case have < wanted:
+		return fmt.Sprintf("Split root left: about %s; still to sew and lace: %s. It is short by %s: dig and split more now.",
+			run(max(0, have)), run(wanted), run(wanted-have))
+	default:
+		return fmt.Sprintf("Split root left: about %s; still to sew and lace: %s. It will do.", run(have), run(wanted))
+	}
+}
+
+// Mended is what a repair takes.
+func Mended(c core.Canoe, season plan.Season, d mend.Damage, s units.System) string {
+	return Titled(answer.MendTable(c, season, d, s), s)
+}

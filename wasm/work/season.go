@@ -1,0 +1,162 @@
+package work
+
+import (
+	"math"
+	"strconv"
+	"strings"
+
+	"barkwright/core/plan"
+	"barkwright/core/stage"
+	"barkwright/core/units"
+)
+
+// Season is what is set for the plan of the work on the boat in hand.
+func (w *Work) Season() plan.Season { return w.Notebook.Planned() }
+
+// SetSeason reads what is typed for a field of the plan, a key of plan's, and sets it in one
+// step of undo. It returns what is wrong with it, and then sets nothing.
+func (w *Work) SetSeason(key, text string) string {
+	s := w.Season()
+	text = strings.TrimSpace(text)
+	if into := seasonDay(&s, key); into != nil {
+		*into = text
+	} else if into := seasonNumber(&s, key); into != nil {
+		v, err := readNumber(text)
+		if err != nil {
+			return "A number, such as 2 or 2.5."
+		}
+		if v == 0 && strings.HasPrefix(key, "rate.") && text != "" {
+			return "A time of 0 is none: leave it empty for the usual one."
+		}
+		*into = v
+	} else {
+		return ""
+	}
+	if s.Outside() {
+		for _, f := range s.Faults() {
+			if f.Key == key {
+				return f.Text
+			}
+		}
+	}
+	w.setSeason(s)
+	return ""
+}
+
+// readNumber reads a number with a point or a comma; nothing is 0.
+func readNumber(text string) (float64, error) {
+	if text == "" {
+		return 0, nil
+	}
+	v, err := strconv.ParseFloat(strings.Replace(text, ",", ".", 1), 64)
+	if err == nil && (math.IsNaN(v) || math.IsInf(v, 0)) {
+		return 0, strconv.ErrRange
+	}
+	return v, err
+}
+
+func (w *Work) setSeason(s plan.Season) {
+	if s == w.Season() {
+		return
+	}
+	n := *w.Notebook
+	n.Season = &s
+	w.setNotebook(n)
+}
+
+// SeasonText is a field of the plan as it stands.
+func (w *Work) SeasonText(key string) string {
+	s := w.Season()
+	if day := seasonDay(&s, key); day != nil {
+		return *day
+	}
+	v := seasonNumber(&s, key)
+	if v == nil || *v == 0 && strings.Contains(key, ".") {
+		return ""
+	}
+	return strconv.FormatFloat(*v, 'f', -1, 64)
+}
+
+// seasonDay and seasonNumber are a field's place, nil for a key of none.
+func seasonDay(s *plan.Season, key string) *string {
+	for _, r := range plan.DateRows() {
+		if r.Key == key {
+			return &s.Days[r.Date]
+		}
+	}
+	return nil
+}
+
+func seasonNumber(s *plan.Season, key string) *float64 {
+	for _, r := range plan.Rows() {
+		if r.Key == key {
+			return &s.Numbers[r.Field]
+		}
+	}
+	kind, task, _ := strings.Cut(key, ".")
+	id, ok := plan.Lookup(task)
+	switch {
+	case ok && kind == "rate":
+		return &s.Likely[id]
+	case ok && kind == "have":
+		return &s.Have[id]
+	}
+	return nil
+}
+
+// AddWork enters in the log units done of a task on a day, and the hours they took practised
+// hands and learners. It returns what is wrong, and then enters nothing.
+func (w *Work) AddWork(task, day, done, hours, learners string) string {
+	if _, ok := plan.Lookup(task); !ok {
+		return "Choose a task."
+	}
+	n, err1 := readNumber(strings.TrimSpace(done))
+	h, err2 := readNumber(strings.TrimSpace(hours))
+	l, err3 := readNumber(strings.TrimSpace(learners))
+	switch {
+	case err1 != nil || err2 != nil || err3 != nil || n < 0 || h < 0 || l < 0:
+		return "Numbers, such as 24 or 2.5; hours may be left empty."
+	case n == 0:
+		return "How many were done? Hours alone teach nothing of the time of one."
+	}
+	w.setLog(w.Notebook.Log.Work(task, day, n, h, l))
+	return ""
+}
+
+// nextSeason is what the plan of another boat begins with: the crew, and the times as the log has
+// shown them; nil where nothing is set.
+func (w *Work) nextSeason() *plan.Season {
+	if w.None {
+		return w.Notebook.Season
+	}
+	s := w.Season()
+	next := s.Next(w.Canoe().Asks(), s.Read(w.Canoe().Asks(), w.Notebook.Log, w.rowsOfStep))
+	if next == plan.NewSeason() {
+		return nil
+	}
+	return &next
+}
+
+// RootLeft is the split root at hand and what is still to be sewn and laced asks for, m: what the
+// log and the plan say is split, less what is sewn in already. Root that was never said to be
+// split counts as none: split is false then.
+func (w *Work) RootLeft() (have, wanted float64, split bool) {
+	asks, s := w.Canoe().Asks(), w.Season()
+	done := s.Read(asks, w.Notebook.Log, w.rowsOfStep)
+	for _, of := range [][2]plan.ID{{plan.SplitSeamRoot, plan.SewSeams}, {plan.SplitLacingRoot, plan.Lace}} {
+		root, sewn := of[0], of[1]
+		all := s.Asked(asks, root) * units.Foot
+		ready := (s.Have[root] + done.Units[root]) * units.Foot
+		split = split || ready > 0
+		left := 0.0
+		if of := s.Asked(asks, sewn); of > 0 {
+			left = max(0, of-s.Have[sewn]-done.Units[sewn]) / of
+		}
+		wanted += all * left
+		have += ready - all*(1-left)
+	}
+	return have, wanted, split
+}
+
+// rowsOfStep is how many rows a step goes by, 0 for one that goes by none.
+func (w *Work) rowsOfStep(step string) int { return w.rowsOf(stage.TableOf(step)) }

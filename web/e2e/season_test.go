@@ -1,0 +1,40 @@
+package e2e
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+)
+
+const planKnown = `document.getElementById('season').dataset.plan === 'known'`
+
+// The plan is worked out at rest, follows the crew, says what a bad one lacks at its field, and
+// is kept with the boat; the chart has a row for every task.
+func TestSeason(t *testing.T) {
+	p := openStored(t, map[string]string{}, "")
+	p.ready()
+	head := func() string { return eval[string](p, `document.getElementById('season-head').textContent`) }
+	enter := func(id, text string) {
+		p.write(id, text)
+		eval[bool](p, `document.getElementById('%s').dispatchEvent(new Event('change', {bubbles: true}))`, id)
+	}
+	eval[bool](p, `document.querySelector('#notches [data-at=season]').click(), true`)
+	p.wait(planKnown)
+	two := head()
+	assert.Contains(t, two, "Likely ")
+	assert.Contains(t, two, "2 practised")
+	assert.Equal(t, 1, eval[int](p, `document.querySelectorAll('#season-chart svg').length`))
+	assert.Greater(t, eval[int](p, `document.querySelectorAll('#season-tables [data-plan="plan.tasks"] tbody tr').length`), 40)
+
+	enter("season-practised", "4")
+	p.wait(planKnown + ` && document.getElementById('season-head').textContent.includes('4 practised')`)
+	assert.NotEqual(t, two, head())
+	enter("season-practised", "0")
+	p.wait(`document.getElementById('season-practised-fault').textContent.includes('one pair of hands')`)
+	enter("season-practised", "many")
+	p.wait(`document.getElementById('season-practised-fault').textContent.startsWith('A number')`)
+	enter("season-practised", "3")
+	p.wait(planKnown + ` && document.getElementById('season-head').textContent.includes('3 practised')`)
+	p.again()
+	p.wait(planKnown + ` && document.getElementById('season-head').textContent.includes('3 practised')`)
+}
