@@ -3,6 +3,7 @@ package answer
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"barkwright/core"
 	"barkwright/core/bark"
@@ -11,97 +12,139 @@ import (
 	"barkwright/core/units"
 )
 
-// Room round the boat: what the bed is longer than the gunwales, and what it is across, as the
-// stage of the bed has it, and as much again to work on both sides. Estimates.
+// Room round the boat: what the bed is longer than the gunwales, and what the site is across,
+// to work on both sides. Estimates.
 const (
 	bedLonger  = 4 * units.Foot
-	siteAcross = 3*3.5*units.Foot + 0.5*units.Foot
+	siteAcross = 11 * units.Foot
 )
-
-// tools are what the stages' steps are done with.
-const tools = "axe, saw, wedges and froe, crooked knife, knife, awl, mallet and block, a big kettle for boiling water, rule and tape; " +
-	"no power is needed"
-
-// AsksTable is what the boat asks of whoever builds it, before anything is cut. o may be nil:
-// the plan is then still being worked out.
-func AsksTable(c core.Canoe, o *core.Outlook, s units.System) Table {
-	type line struct{ what, asks, known string }
-	var all []line
-	add := func(what, asks, known string) { all = append(all, line{what, asks, known}) }
-	d, g := c.Design, c.Gather
-	length := func(v float64) string { return units.Length.Rough(v, s) }
-	boats := 1.0
-	if o != nil && len(o.Faults) == 0 {
-		boats = math.Max(1, o.Season.Number(plan.Boats))
-	}
-	trees, sheets := c.Bark.Needs.Sheets, g.Bark.Sheets
-	sheet := sheetWanted(c)
-	tree := bark.NewStanding(sheet, d)
-	add("Ask first", "leave of the land's owner and of the nation whose land it is; bark for this boat and no more; felled "+
-		"trees first", "common practice, no published source")
-	add("Birch", fmt.Sprintf("%.0f trees %s round at breast height, clear for %s; %.0f sheets in all",
-		boats*float64(trees), length(tree.Girth), length(sheet.Length), boats*float64(sheets)), "a tree for each sheet on the bed; "+
-		"about a hundred are looked at for one, two pages of builders, 2012")
-	add("Spruce root", fmt.Sprintf("%s dug, %d roots of %s", units.Run.Rough(boats*g.Root.Dug, s),
-		int(math.Ceil(boats*float64(g.Root.Strands.Roots))), length(d.RootLength)), "with waste; split in half")
-	bolts := 0
-	for _, b := range g.Bolts {
-		bolts += b.Bolts
-	}
-	add("Cedar and hardwood", fmt.Sprintf("%d bolts from %d logs %s across, clear for %s", int(boats)*bolts, int(boats)*g.Logs,
-		units.SmallLength.Rough(d.CedarDiameter, s), length(d.CedarClear)), "split by halving; see Gather")
-	add("Gum", units.Mass.Rough(boats*g.Pitch.Low, s)+" to "+units.Mass.Rough(boats*g.Pitch.High, s)+" of pitch", "estimate; no source prints an amount")
-	add("Pegs", fmt.Sprintf("%.0f", boats*float64(g.Pegs.Outwales+g.Pegs.Caps)), "")
-	carried(c, s, add)
-	switch {
-	case o == nil:
-		add("Time", notYet, "")
-	case len(o.Faults) > 0 || o.State != plan.Made:
-		add("Time", "no plan with these hands and days: see Season", "")
-	default:
-		add("Hours", fmt.Sprintf("about %.0f to %.0f, of practised hands", tens(o.HoursLow), tens(o.HoursHigh)), "estimate; published "+
-			"totals are 400 to 500")
-		add("Days", fmt.Sprintf("likely %d to %d, with %s", o.Low, o.High, Hands(o.Season.Int(plan.Practised),
-			o.Season.Int(plan.Learners))), "by the calendar, drying and days off with it; hands and days are set under Season")
-		add("Costs most", costsMost(o), "hours of practised hands")
-		add("Largest boat", largest(c, o, s), "of this shape; the sheets are those on hand")
-	}
-	add("Space", fmt.Sprintf("level ground %s by %s, shade and water near", length(2*c.Frame.Gunwales.Run+bedLonger), length(siteAcross)),
-		"the bed, and room on both sides: estimate")
-	add("Tools", tools, "the steps of the stages")
-	add("It will weigh", units.Mass.Rough(g.Weight.Low, s)+" to "+units.Mass.Rough(g.Weight.High, s), "see Choose")
-	add("And carry", units.Mass.Rough(c.Afloat.Load.Mass-c.Afloat.Boat.Mass, s)+" as loaded now; freeboard and steadiness stand under Choose",
-		"no rating: a load is tried in warm shallow water")
-	t := Table{Key: "asks", Title: "What this boat asks of you", Home: stage.Choose, Note: "Before anything is cut."}
-	return fill(t, refs(all),
-		text("what", "What", func(l *line) string { return l.what }),
-		text("asks", "It asks", func(l *line) string { return l.asks }),
-		text("known", "How it is known", func(l *line) string { return l.known }),
-	)
-}
 
 // oneCarries is what a person carries out of the woods at a time, kg. Estimate.
 const oneCarries = 20.0
 
-// carried is what is carried out of the woods and in how many loads.
-func carried(c core.Canoe, s units.System, add func(what, asks, known string)) {
-	g := c.Gather
-	bark := g.Bark.Mass.Typical + g.Bark.Doubled.Typical
-	cedar := c.Asks().Units[plan.CarryCedar] * core.Load
-	root := g.Root.Mass.Typical
-	all := bark + cedar + root + g.Pitch.Typical
-	add("To carry", fmt.Sprintf("about %s of bark, %s of cedar, %s of root, %s of gum: %.0f trips of %s each",
-		units.Mass.Rough(bark, s), units.Mass.Rough(cedar, s), units.Mass.Rough(root, s), units.Mass.Rough(g.Pitch.Typical, s),
-		math.Ceil(all/oneCarries), units.Mass.Rough(oneCarries, s)), "for one boat; what is trimmed off and bark still wet weigh more: estimate")
+// tools are what the stages' steps are done with.
+const tools = "axe, saw, wedges and froe, crooked knife, knife, awl, mallet and block, a big kettle for boiling " +
+	"water, rule and tape; no power is needed"
+
+// asks is what a boat asks of whoever builds it, line by line.
+type asks struct {
+	core.Canoe
+	o     *core.Outlook // nil while it is being worked out
+	in    units.System
+	boats float64
+	lines []asked
+}
+
+type asked struct{ what, asks, known string }
+
+// AsksTable is what the boats of a plan ask of whoever builds them, before anything is cut. o may
+// be nil: the plan is then still being worked out, and the table is of one boat.
+func AsksTable(c core.Canoe, o *core.Outlook, s units.System) Table {
+	a := asks{Canoe: c, o: o, in: s, boats: 1}
+	if o != nil && len(o.Faults) == 0 {
+		a.boats = math.Max(1, o.Season.Number(plan.Boats))
+	}
+	a.gathered()
+	a.carried()
+	a.time()
+	a.site()
+	t := Table{Key: "asks", Title: "What this boat asks of you", Home: stage.Choose, Note: "Before anything is cut."}
+	return fill(t, refs(a.lines),
+		text("what", "What", func(l *asked) string { return l.what }),
+		text("asks", "It asks", func(l *asked) string { return l.asks }),
+		text("known", "How it is known", func(l *asked) string { return l.known }),
+	)
+}
+
+func (a *asks) add(what, asks, known string) { a.lines = append(a.lines, asked{what, asks, known}) }
+
+func (a *asks) length(v float64) string { return units.Length.Rough(v, a.in) }
+func (a *asks) mass(v float64) string   { return units.Mass.Rough(v, a.in) }
+
+// times is so many of something for all boats, in whole ones.
+func (a *asks) times(n int) int { return int(a.boats) * n }
+
+// gathered is what is looked for in the woods.
+func (a *asks) gathered() {
+	d, g := a.Design, a.Gather
+	a.add("Ask first", "leave of the land's owner and of the nation whose land it is; bark for this boat and no more; "+
+		"felled trees first", "common practice, no published source")
+	sheet := sheetWanted(a.Canoe)
+	a.add("Birch", fmt.Sprintf("%d trees %s round at breast height, clear for %s; %d sheets in all",
+		a.times(a.Bark.Needs.Sheets), a.length(bark.NewStanding(sheet, d).Girth), a.length(sheet.Length),
+		a.times(g.Bark.Sheets)),
+		"a tree for each sheet on the bed; about a hundred are looked at for one, two pages of builders, 2012")
+	roots := ""
+	if g.Root.Strands.Fits {
+		roots = fmt.Sprintf(", %d roots of %s", a.times(g.Root.Strands.Roots), a.length(d.RootLength))
+	}
+	a.add("Spruce root", units.Run.Rough(a.boats*g.Root.Dug, a.in)+" dug"+roots, "with waste; split in half")
+	bolts := 0
+	for _, b := range g.Bolts {
+		bolts += b.Bolts
+	}
+	a.add("Cedar and hardwood", fmt.Sprintf("%d bolts from %d logs %s across, clear for %s", a.times(bolts),
+		a.times(g.Logs), units.SmallLength.Rough(d.CedarDiameter, a.in), a.length(d.CedarClear)), "split by halving; see Gather")
+	a.add("Gum", a.mass(a.boats*g.Pitch.Low)+" to "+a.mass(a.boats*g.Pitch.High)+" of pitch",
+		"estimate; no source prints an amount")
+	a.add("Pegs", fmt.Sprint(a.times(g.Pegs.Outwales+g.Pegs.Caps)), "one to each group so pegged, and of the caps")
+	var gear []string
+	for _, piece := range g.Gear {
+		name, _, _ := strings.Cut(piece.Name, ",")
+		name, _, _ = strings.Cut(name, ":")
+		gear = append(gear, fmt.Sprintf("%d %s", piece.Count, name))
+	}
+	a.add("To build on", strings.Join(gear, "; "), "for each bed; taken away again")
+}
+
+// carried is what is carried out of the woods for one boat, and in how many loads.
+func (a *asks) carried() {
+	g := a.Gather
+	skin := g.Bark.Mass.Typical + g.Bark.Doubled.Typical
+	cedar := a.Asks().Units[plan.CarryCedar] * core.Load
+	all := skin + cedar + g.Root.Mass.Typical + g.Pitch.Typical
+	a.add("To carry", fmt.Sprintf("about %s of bark, %s of cedar, %s of root, %s of gum: %.0f loads of %s", a.mass(skin),
+		a.mass(cedar), a.mass(g.Root.Mass.Typical), a.mass(g.Pitch.Typical), math.Ceil(all/oneCarries), a.mass(oneCarries)),
+		"estimate, for one boat; what is trimmed off, and wet bark, weigh more")
+}
+
+// time is how long it takes, what of it costs most, and the largest boat that can be made.
+func (a *asks) time() {
+	o := a.o
+	switch {
+	case o == nil:
+		a.add("Time", notYet, "")
+		return
+	case len(o.Faults) > 0 || o.State != plan.Made:
+		a.add("Time", "no plan with these hands and days: see Season", "")
+		return
+	}
+	a.add("Hours", fmt.Sprintf("about %.0f to %.0f, of practised hands", tens(o.HoursLow), tens(o.HoursHigh)),
+		"estimate; published totals are 400 to 500")
+	a.add("Days", fmt.Sprintf("likely %d to %d, with %s", o.Low, o.High, Hands(o.Season.Int(plan.Practised),
+		o.Season.Int(plan.Learners))), "by the calendar, drying and days off with it; hands and days are set under Season")
+	a.add("Costs most", a.costsMost(), "hours of practised hands")
+	a.add("Largest boat", a.largest(), "of this shape; the sheets are those on hand")
+}
+
+// site is the ground and the tools, and what the boat then weighs and carries.
+func (a *asks) site() {
+	a.add("Space", fmt.Sprintf("level ground %s by %s, shade and water near",
+		a.length(2*a.Frame.Gunwales.Run+bedLonger), a.length(siteAcross)), "the bed, and room on both sides: estimate")
+	a.add("Tools", tools, "the steps of the stages")
+	a.add("It will weigh", a.mass(a.Gather.Weight.Low)+" to "+a.mass(a.Gather.Weight.High), "see Choose")
+	a.add("And carry", a.mass(a.Afloat.Load.Mass-a.Afloat.Boat.Mass)+" as loaded now; freeboard and steadiness stand "+
+		"under Choose", "no rating: a load is tried in warm shallow water")
 }
 
 // costsMost names the three tasks of most hours.
-func costsMost(o *core.Outlook) string {
+func (a *asks) costsMost() string {
+	o := a.o
 	rates := o.Season.Rates(o.Counts, o.Done)
 	hours := func(id plan.ID) float64 { return o.Season.Left(o.Counts, o.Done, id) * rates[id].Mean() / 60 }
-	text := ""
+	var words []string
 	named := map[plan.ID]bool{}
-	for n := range 3 {
+	for range 3 {
 		most := plan.ID(-1)
 		for i := range plan.Tasks {
 			if !named[i] && (most < 0 || hours(i) > hours(most)) {
@@ -109,29 +152,26 @@ func costsMost(o *core.Outlook) string {
 			}
 		}
 		named[most] = true
-		if n > 0 {
-			text += "; "
-		}
-		text += fmt.Sprintf("%s, %.0f", lower(plan.Of(most).Name), hours(most))
+		words = append(words, fmt.Sprintf("%s, %.0f", lower(plan.Of(most).Name), hours(most)))
 	}
-	return text
+	return strings.Join(words, "; ")
 }
 
 // largest is the longest boat that the bark and the days at hand make.
-func largest(c core.Canoe, o *core.Outlook, s units.System) string {
+func (a *asks) largest() string {
 	text := "no sheets are listed"
-	if c.Skin != nil && c.Skin.Makes != nil {
-		if text = "the bark makes none"; c.Skin.Makes.Length > 0 {
-			text = "the bark makes one of " + units.Length.Rough(c.Skin.Makes.Length, s)
+	if a.Skin != nil && a.Skin.Makes != nil {
+		if text = "the bark makes none"; a.Skin.Makes.Length > 0 {
+			text = "the bark makes one of " + a.length(a.Skin.Makes.Length)
 		}
 	}
-	days, set := o.DaysSet()
+	days, set := a.o.DaysSet()
 	if !set {
 		return text + "; no last day is set"
 	}
-	for _, size := range o.Sizes {
+	for _, size := range a.o.Sizes {
 		if size.Days <= days {
-			return text + "; the days make one of " + units.Length.Rough(size.Length, s)
+			return text + "; the days make one of " + a.length(size.Length)
 		}
 	}
 	return text + "; the days make none that this page tries"

@@ -56,14 +56,14 @@ func MendTable(c core.Canoe, season plan.Season, d mend.Damage, s units.System) 
 			word := ribWords(rib)
 			out, back = append(out, word), append([]string{word}, back...)
 		}
-		add("Ribs out", strings.Join(out, ", "), "the last that went in first; wet and warm, tapped from the bilge; no source "+
-			"tells the steps")
+		add("Ribs out", strings.Join(out, ", "), "the last that went in first; wet and warm, tapped from the bilge; no "+
+			"source tells the steps")
 		add("Ribs in again", strings.Join(back, ", "), "in fitting order, hull wet and hot")
 	}
-	add("Hours of a practised hand", fmt.Sprintf("about %.1f", r.Hours), "by the times of the plan; published: within a few hours, "+
-		"a leaflet of 1961; two hours for a bad break, a journey of 1820")
-	t := Table{Key: "mend", Title: "What this repair takes", Home: stage.Keep, Note: "Estimates. Ask the one who teaches you before ribs " +
-		"come out."}
+	add("Hours of a practised hand", fmt.Sprintf("about %.1f", r.Hours), "by the times of the plan; published: within a "+
+		"few hours, a leaflet of 1961; two hours for a bad break, a journey of 1820")
+	t := Table{Key: "mend", Title: "What this repair takes", Home: stage.Keep,
+		Note: "Estimates. Ask the one who teaches you before ribs come out."}
 	return fill(t, refs(all),
 		text("what", "What", func(l *line) string { return l.what }),
 		text("takes", "Takes", func(l *line) string { return l.takes }),

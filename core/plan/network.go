@@ -30,7 +30,8 @@ type network struct {
 	beds  int
 }
 
-// hands are those who work: how many, and what each does in the time of a practised hand. Without anyone practised one learner leads.
+// hands are those who work: how many, and what each does in the time of a practised hand.
+// Without anyone practised one learner leads.
 type hands struct {
 	leads, rest         int
 	leadSpeed, restRate float64

@@ -53,6 +53,10 @@ func (p *Plan) Remarks(today string) []Remark {
 			say("inTime", "It ends in time, with %s to spare.", days(-over))
 		}
 	}
+	if p.Short >= 0 {
+		say("short", "Hands are most short %s: %.0f hours of work more could be done than there are hands for.",
+			p.On(p.Short), p.ShortHours)
+	}
 	p.remarkSeason(say)
 	p.remarkHands(say)
 	if wait := s.Number(RibsDry) + s.Number(Settle); wait > nearestLong {

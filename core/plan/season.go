@@ -68,7 +68,8 @@ var rows = [Fields]Row{
 		Decimal, nil, 3, 0.5, 8, 0.5},
 	{Settle, "settle", "Settling before the ribs are driven again", "days",
 		"Published: a few days; a class of 15 days left it out. 3 is an estimate.", Decimal, nil, 3, 0, 8, 0.5},
-	{Boats, "boats", "Boats", "boats", "Alike, gathered for together.", Whole, nil, 1, 1, 12, 1},
+	{Boats, "boats", "Boats", "boats", "Alike, gathered for together, built by all. Where teams keep to a boat each, plan " +
+		"one boat with one team.", Whole, nil, 1, 1, 12, 1},
 	{Beds, "beds", "Building beds", "beds", "A bed is free again when the frame comes out.", Whole, nil, 1, 1, 12, 1},
 }
 

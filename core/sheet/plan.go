@@ -108,7 +108,7 @@ func sumWords(o *core.Outlook) string {
 func AsksSheet(j Job, o *core.Outlook) []draw.List {
 	return j.pages("What this boat asks of you", func(f fit) []strip {
 		s := stageSheet{Job: j}
-		s.flow = flow{fit: f, width: pattern.Paper.Width}
+		s.flow = flow{fit: f, width: pageWidth}
 		if st, _, ok := stage.Lookup(stage.Gather); ok {
 			s.Stage = st
 			s.cautions()

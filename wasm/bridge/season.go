@@ -34,6 +34,12 @@ func (p *page) listenSeason() {
 	p.id("mend-kind").Set("innerHTML", markup.MendOptions())
 	p.id("season-numbers").Set("innerHTML", markup.PlanNumbers(p.work.System))
 	p.findOutputs(p.id("season-numbers"))
+	p.onCapture(p.id("season-numbers"), "toggle", func(e js.Value) {
+		if fold := e.Get("target"); data(fold, "number") != "" {
+			p.outputs[data(fold, "number")].unfolded = fold.Get("open").Bool()
+			p.showThese(p.work.Planned())
+		}
+	})
 	p.planned = planned{fields: map[string]js.Value{}, unread: map[string]bool{}, system: -1}
 	for _, form := range []string{"crew", "season"} {
 		each(p.id(form), "[data-set]", func(e js.Value) { p.planned.fields[data(e, "set")] = e })
@@ -128,7 +134,8 @@ func (p *page) showSeasonForm(o *core.Outlook) {
 // season answers the buttons of the plan.
 func (p *page) season(what string) {
 	if what == "work" {
-		wrong := p.work.AddWork(p.text("work-task"), today(), p.text("work-done"), p.text("work-hours"), p.text("work-learners"))
+		wrong := p.work.AddWork(p.text("work-task"), today(), p.text("work-done"), p.text("work-hours"),
+			p.text("work-learners"))
 		p.say("work-says", wrong)
 		if wrong == "" {
 			p.say("work-says", "Entered. The plan goes from today.")
@@ -149,6 +156,6 @@ func (p *page) season(what string) {
 // mend says what a repair takes.
 func (p *page) mend(string) {
 	kind, _ := number(p.id("mend-kind"))
-	p.reply(p.desk.Mend(desk.MendForm{Kind: kind, At: p.text("mend-at"), Along: p.text("mend-along"), Round: p.text("mend-round"),
-		Groups: p.text("mend-groups"), Aft: p.text("mend-end") == "aft"}))
+	p.reply(p.desk.Mend(desk.MendForm{Kind: kind, At: p.text("mend-at"), Along: p.text("mend-along"),
+		Round: p.text("mend-round"), Groups: p.text("mend-groups"), Aft: p.text("mend-end") == "aft"}))
 }

@@ -36,7 +36,8 @@ func (d *Desk) Season(what string, form PaperForm, now time.Time) Reply {
 			return say(seasonSays, "Set a first or a last day: a calendar has dates.")
 		}
 		name := d.shown.Canoe().Design.Name
-		r := say(seasonSays, "Handed over as a calendar: an entry a day and task. Import it again after a change and it moves.")
+		r := say(seasonSays, "Handed over as a calendar: an entry a day and task. Opened again after a change, its "+
+			"entries move.")
 		r.Save = &File{sheet.FileName(name, "calendar", "ics"), "text/calendar;charset=utf-8",
 			o.Calendar(d.Shelf.ID(), name, now)}
 		return r
@@ -100,7 +101,8 @@ func (d *Desk) Mend(form MendForm) Reply {
 		damage.At = -damage.At
 	}
 	if half := d.shown.Canoe().Frame.Gunwales.Run; max(damage.At, -damage.At) > half {
-		return say(says, "The place lies past the end of the gunwale, "+units.Length.Format(half, d.shown.System)+" from the middle.")
+		return say(says, "The place lies past the end of the gunwale, "+units.Length.Format(half, d.shown.System)+
+			" from the middle.")
 	}
 	if damage.Kind != mend.BrokenRib && damage.Along+damage.Round == 0 && damage.Groups == 0 {
 		return say(says, "Say how large it is.")

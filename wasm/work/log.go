@@ -27,14 +27,7 @@ func (w *Work) Tick(step, row, day string, done bool) {
 
 // rowsOf are the keys of the rows that a step is done by, none for a step done at once.
 func (w *Work) rowsOf(step string) []string {
-	for _, st := range stage.All() {
-		for _, s := range st.Steps {
-			if s.Key == step && s.Counts != "" {
-				return lines.Keys(w.Canoe(), s.Counts)
-			}
-		}
-	}
-	return nil
+	return lines.Keys(w.Canoe(), stage.TableOf(step))
 }
 
 // Note adds a note to a step or a stage in one step of undo; blank text adds nothing.

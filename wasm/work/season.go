@@ -6,7 +6,6 @@ import (
 	"strings"
 
 	"barkwright/core/plan"
-	"barkwright/core/stage"
 	"barkwright/core/units"
 )
 
@@ -159,4 +158,4 @@ func (w *Work) RootLeft() (have, wanted float64, split bool) {
 }
 
 // rowsOfStep is how many rows a step goes by, 0 for one that goes by none.
-func (w *Work) rowsOfStep(step string) int { return w.rowsOf(stage.TableOf(step)) }
+func (w *Work) rowsOfStep(step string) int { return len(w.rowsOf(step)) }

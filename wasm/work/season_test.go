@@ -1,0 +1,83 @@
+package work
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"barkwright/core/design"
+	"barkwright/core/plan"
+	"barkwright/core/units"
+	"barkwright/wasm/pipeline"
+)
+
+// What is typed for the plan is set in one step of undo, with a point or a comma; what cannot be
+// read or lies out of its range says so and changes nothing.
+func TestSetSeason(t *testing.T) {
+	w := New(design.Default(), units.Imperial16)
+	require.Empty(t, w.SetSeason("learners", " 12 "))
+	require.Empty(t, w.SetSeason("travel", "2,5"))
+	require.Empty(t, w.SetSeason("begin", "2027-06-14"))
+	require.Empty(t, w.SetSeason("rate.roots.dig", "1.5"))
+	require.Empty(t, w.SetSeason("have.bark.take", "2"))
+	s := w.Season()
+	assert.Equal(t, 12, s.Int(plan.Learners))
+	assert.InDelta(t, 2.5, s.Number(plan.Travel), 1e-12)
+	assert.Equal(t, "2027-06-14", w.SeasonText("begin"))
+	assert.Equal(t, "1.5", w.SeasonText("rate.roots.dig"))
+	assert.Empty(t, w.SeasonText("rate.lacing.lace"))
+	for key, text := range map[string]string{"learners": "99", "practised": "two", "begin": "14 June", "peelFrom": "31-12",
+		"rate.roots.dig": "0", "have.bark.take": "-1", "hours": "NaN", "factor": "inf"} {
+		assert.NotEmpty(t, w.SetSeason(key, text), key)
+	}
+	assert.Equal(t, s, w.Season())
+	assert.Empty(t, w.SetSeason("no such", "1"))
+	require.True(t, w.Undo())
+	assert.Empty(t, w.SeasonText("have.bark.take"))
+	require.Empty(t, w.SetSeason("rate.roots.dig", ""))
+	assert.Empty(t, w.SeasonText("rate.roots.dig"), "empty goes back to the table's time")
+}
+
+// The plan is of the boat in hand and of what is set: it follows both, and says nothing old.
+func TestPlannedFollows(t *testing.T) {
+	w := New(design.Default(), units.Imperial16)
+	assert.Equal(t, "being worked out", w.Planned()[0].Text)
+	w.Known().Need(pipeline.Season)
+	two := w.Planned()[0].SI
+	assert.NotEmpty(t, two)
+	w.SetSeason("practised", "4")
+	assert.Equal(t, "being worked out", w.Planned()[0].Text)
+	w.Known().Need(pipeline.Season)
+	assert.NotEqual(t, two, w.Planned()[0].SI)
+	w.Set("length", 15*units.Foot)
+	assert.Equal(t, "being worked out", w.Planned()[0].Text)
+}
+
+// Work entered in the log is done, and its hours teach the time of one.
+func TestAddWork(t *testing.T) {
+	w := New(design.Default(), units.Imperial16)
+	assert.NotEmpty(t, w.AddWork("lacing.lace", "2027-06-20", "", "2", ""))
+	assert.NotEmpty(t, w.AddWork("lacing.lace", "2027-06-20", "many", "", ""))
+	assert.NotEmpty(t, w.AddWork("no.task", "2027-06-20", "1", "", ""))
+	assert.Empty(t, w.Notebook.Log)
+	require.Empty(t, w.AddWork("lacing.lace", "2027-06-20", "24", "", "20"))
+	require.Len(t, w.Notebook.Log, 1)
+	assert.InDelta(t, 24, w.Notebook.Log[0].Units, 1e-12)
+}
+
+// Root that is split, less what is sewn in, against what is still to be sewn; short where less was
+// split than is asked for.
+func TestRootLeft(t *testing.T) {
+	w := New(design.Default(), units.Imperial16)
+	_, all, split := w.RootLeft()
+	assert.False(t, split)
+	c := w.Canoe()
+	assert.InDelta(t, c.Bark.Root.WithWaste+c.Frame.Lacing.WithWaste, all, 1e-9)
+	w.SetSeason("have.roots.splitLacing", "600")
+	w.AddWork("lacing.lace", "2027-06-20", "45", "", "")
+	have, wanted, split := w.RootLeft()
+	assert.True(t, split)
+	assert.InDelta(t, 600*units.Foot-c.Frame.Lacing.WithWaste/2, have, 1e-6)
+	assert.InDelta(t, c.Bark.Root.WithWaste+c.Frame.Lacing.WithWaste/2, wanted, 1e-6)
+}
