@@ -120,7 +120,6 @@ var places = []struct{ key, name, more string }{
 	{"#designs", "Boats and files", "shelf copy remove save open file line of text reset sunlight contrast settings"},
 	{"#starting", "Start from a boat", "starting boats examples invented"},
 	{"#measured-boat", "A measured boat", "record measurements fit paste picture drawing plan photograph scan"},
-	{"#measured-boat", "A measured boat", "record measurements fit paste"},
 	{"#season", "The season and the crew", "plan days hours weeks crew class learners schedule when calendar longest chain"},
 	{"#crew", "Crew and days", "hands learners days a week hours a day first day bark peels gum thaw drying settle boats beds"},
 	{"#asks-fold", "What this boat asks of you", "how long hours days trees root gum tools space before cost largest boat"},
