@@ -19,6 +19,10 @@ func (p *page) listenPaper() {
 		"label").Call("after", p.id("section-choice"))
 	p.id("drawing").Set("innerHTML", drawings)
 	p.id("table").Set("innerHTML", tables)
+	p.id("model-scale").Set("innerHTML", desk.Models())
+	for _, id := range []string{"model-scale", "model-panels"} {
+		p.on(p.id(id), "change", func(js.Value) { p.paper("model-count") })
+	}
 	p.on(p.id("paper-form"), "submit", func(e js.Value) { e.Call("preventDefault") })
 	p.onEnter("measured", func() { p.paper("check") })
 	p.on(p.id("section-ribs"), "change", func(js.Value) { p.reply(p.desk.Ribs(p.text("section-ribs"))) })
@@ -61,5 +65,5 @@ func (p *page) paperForm() desk.PaperForm {
 	return desk.PaperForm{Sheets: sheets, Patterns: chosen("pattern"), Drawing: p.text("drawing"),
 		Table: p.text("table"),
 		Ribs:  p.text("section-ribs"), Bar: p.id("bar").Get("selectedIndex").Int(), Measured: p.text("measured"),
-		Date: date.String()}
+		Date: date.String(), Model: p.text("model-scale"), ModelPanels: p.id("model-panels").Get("checked").Bool()}
 }

@@ -37,6 +37,8 @@ type PaperForm struct {
 	Bar            int         // which printed bar was measured
 	Measured       string      // what it measured
 	Date           string      // today's, as the user reads it
+	Model          string      // the size of the model chosen, as Models lists it
+	ModelPanels    bool        // its side panels are sewn on
 }
 
 // PaperLists are the lists of what can be printed and handed over, as HTML.
@@ -66,6 +68,8 @@ func (d *Desk) Paper(what string, form PaperForm) Reply {
 	switch what {
 	case "print":
 		return d.printChosen(form)
+	case "model", "model-count":
+		return d.model(what == "model", form)
 	case "roll":
 		return d.drawn(form, func(b *strings.Builder, p pattern.Pattern) Reply {
 			return d.printed(b, sheet.PrintRoll(b, p, d.head(form)))
@@ -86,7 +90,7 @@ func (d *Desk) Paper(what string, form PaperForm) Reply {
 func (d *Desk) ShowPaper(form PaperForm) Reply {
 	r := d.Ribs(form.Ribs)
 	if d.paper.of != d.shown.Canoe().Design {
-		r = r.and(d.onPaper(""))
+		r = r.and(d.onPaper("")).and(say(modelSays, ""))
 	}
 	if d.paper.checked {
 		r = r.and(d.checkScale(form))
