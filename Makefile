@@ -55,16 +55,20 @@ node:
 		$(WASM) go test -short -count=1 -timeout 30m -exec "$(NODE)" $(PURE); \
 	else echo "skipped: no node here to run the core's tests on the page's target"; fi
 
+LOOKED := $(CURDIR)/web/dist/looked
 browser: page
-	@browser=$$(./web/e2e/browser.sh) && echo "the page in $$browser:" && \
+	@rm -f "$(LOOKED)"
+	@browser=$$(./web/e2e/browser.sh) && echo "the page in $$browser:" && BARKWRIGHT_LOOKED="$(LOOKED)" \
 	BARKWRIGHT_BROWSER="$$browser" BARKWRIGHT_PAGE="$(CURDIR)/$(PAGE)" go test -count=1 -timeout 30m ./web/e2e
-	@./web/e2e/others.sh
+	@BARKWRIGHT_LOOKED="$(LOOKED)" ./web/e2e/others.sh
 
 # The tour in every browser there is, longer than the look that make test has in each.
 browsers: page
 	@./web/e2e/others.sh -install
-	@browser=$$(./web/e2e/browser.sh) && BARKWRIGHT_TOUR=1 BARKWRIGHT_BROWSER="$$browser" \
+	@rm -f "$(LOOKED)"
+	@browser=$$(./web/e2e/browser.sh) && BARKWRIGHT_TOUR=1 BARKWRIGHT_LOOKED="$(LOOKED)" BARKWRIGHT_BROWSER="$$browser" \
 	BARKWRIGHT_PAGE="$(CURDIR)/$(PAGE)" go test -count=1 -v -timeout 30m -run TestTour ./web/e2e
+	@BARKWRIGHT_LOOKED="$(LOOKED)" ./web/e2e/others.sh
 
 bench: page
 	go test -run '^$$' -bench . -benchmem $(PURE)

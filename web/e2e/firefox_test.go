@@ -6,6 +6,7 @@ import (
 	"encoding/base64"
 	"encoding/json"
 	"errors"
+	"fmt"
 	"os"
 	"os/exec"
 	"path/filepath"
@@ -53,6 +54,7 @@ user_pref("toolkit.telemetry.enabled", false);
 
 func TestTourFirefox(t *testing.T) {
 	program := installed(t, "Firefox", "BARKWRIGHT_FIREFOX", "firefox-esr", "firefox")
+	tells(t, "Firefox")
 	home := t.TempDir()
 	require.NoError(t, os.WriteFile(filepath.Join(home, "user.js"), []byte(profile), 0o600))
 	ctx, cancel := context.WithTimeout(context.Background(), 4*time.Minute)
@@ -78,6 +80,32 @@ func TestTourFirefox(t *testing.T) {
 	f.context = tree.Contexts[0].Context
 	tour(t, f)
 	f.call("browser.close", map[string]any{}, nil)
+}
+
+// tells writes at the end of a test what it came to, into the file that others.sh reads.
+func tells(t *testing.T, browser string) {
+	file := os.Getenv("BARKWRIGHT_LOOKED")
+	if file == "" {
+		return
+	}
+	t.Cleanup(func() {
+		came := "a look"
+		switch {
+		case t.Failed():
+			came = "failed"
+		case t.Skipped():
+			came = "not looked at, it did not start"
+		case os.Getenv("BARKWRIGHT_TOUR") != "":
+			came = "the tour"
+		}
+		f, err := os.OpenFile(file, os.O_APPEND|os.O_CREATE|os.O_WRONLY, 0o600)
+		if err != nil {
+			t.Log(err)
+			return
+		}
+		defer f.Close()
+		fmt.Fprintf(f, "%s: %s\n", browser, came)
+	})
 }
 
 // notStarted skips the look of make test at a browser that does not come up, which is no

@@ -1,6 +1,7 @@
 #!/usr/bin/env bash
-# Says in one line in which browsers besides Chromium the page is looked at, and which are
-# skipped because they are not installed. With -install, on Debian as root, it installs them.
+# Says in one line in which browsers besides Chromium the page was looked at, by the file
+# BARKWRIGHT_LOOKED that the tests write, and which are not installed. With -install, on
+# Debian as root, it installs them.
 set -euo pipefail
 missing() {
   command -v "${BARKWRIGHT_FIREFOX:-firefox-esr}" >/dev/null || command -v firefox >/dev/null || echo firefox-esr
@@ -16,12 +17,6 @@ if [ "${1:-}" = -install ] && [ -n "$lacking" ] && [ "$(id -u)" = 0 ] && [ -e /e
   { apt-get update -q && apt-get install -yq --no-install-recommends $lacking; } >&2 || true
   lacking=$(missing | xargs)
 fi
-case " $lacking " in
-  *" firefox-esr "*) firefox=skipped ;;
-  *) firefox="a look" ;;
-esac
-case " $lacking " in
-  *webkit2gtk-driver*|*xvfb*) webkit=skipped ;;
-  *) webkit="a look" ;;
-esac
-echo "Firefox: $firefox; WebKit: $webkit${lacking:+ (not installed, Debian names: $lacking)}"
+# What the tests wrote of each browser that they came to.
+came() { grep -s "^$1:" "${BARKWRIGHT_LOOKED:-/dev/null}" || echo "$1: skipped"; }
+[ "${1:-}" = -install ] || echo "$(came Firefox); $(came WebKit)${lacking:+ (not installed, Debian names: $lacking)}"
