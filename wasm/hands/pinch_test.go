@@ -29,7 +29,8 @@ func TestPinch(t *testing.T) {
 	h.Down(on, finger(1, 400, 200))
 	a := h.Down(on, finger(2, 500, 260))
 	assert.True(t, a.Capture && a.Took)
-	before := [2]draw.Point{shown(*on.View, draw.Point{X: 400, Y: 200}, on.Size), shown(*on.View, draw.Point{X: 500, Y: 260}, on.Size)}
+	before := [2]draw.Point{shown(*on.View, draw.Point{X: 400, Y: 200}, on.Size),
+		shown(*on.View, draw.Point{X: 500, Y: 260}, on.Size)}
 	// Both go twice as far from a place between them, moved a little to the right.
 	assert.True(t, h.Move(on, finger(1, 360, 170)).Moved)
 	h.Move(on, finger(2, 560, 290))

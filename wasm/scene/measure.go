@@ -72,7 +72,8 @@ func (p *Pen) Running(y float64, places []float64, texts []string, name string) 
 		}
 	}
 	if !fits {
-		n := p.Say(RankPart, name+": "+strings.Join(texts, ", "), draw.Ink, draw.Paper, SpotAt((places[0]+places[last])/2, y, draw.Middle))
+		n := p.Say(RankPart, name+": "+strings.Join(texts, ", "), draw.Ink, draw.Paper,
+			SpotAt((places[0]+places[last])/2, y, draw.Middle))
 		n.Still = true
 		return
 	}

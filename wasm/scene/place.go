@@ -225,7 +225,8 @@ func (p *Pen) letter(n *Note, b block, s Spot, box draw.Box) {
 	}
 	if b.ringed {
 		middle := draw.Point{X: (box.Left + box.Right) / 2, Y: (box.Top + box.Bottom) / 2}
-		ring := draw.Stroke{Role: t.Role, Points: draw.Polygon(middle, b.wide/2, 16, 0), Width: HairWidth * p.Weight, Closed: true}
+		ring := draw.Stroke{Role: t.Role, Points: draw.Polygon(middle, b.wide/2, 16, 0), Width: HairWidth * p.Weight,
+			Closed: true}
 		if Misread(ring, p.Weight) {
 			ring.Role = draw.Ink // the number's own ring strikes nothing
 		}

@@ -80,9 +80,10 @@ var layerNames = [...]string{"Measures", "Names", "No lettering"}
 
 // drawings are those of a state, in the order in which the button shows them.
 var drawings = [...][]drawing{
-	OnTheBed: {{Both, "Top and side"}, {TopOnly, "Top"}, {SideOnly, "Side"}, {SectionsOnly, "Sections"}, {BodyPlan, "Body plan"}},
-	Finished: {{Both, "Top and side"}, {TopOnly, "Top"}, {SideOnly, "Side"}, {SectionsOnly, "Sections"}, {BodyPlan, "Body plan"},
-		{Details, "Details"}, {RibBlanks, "Ribs, straight"}},
+	OnTheBed: {{Both, "Top and side"}, {TopOnly, "Top"}, {SideOnly, "Side"}, {SectionsOnly, "Sections"},
+		{BodyPlan, "Body plan"}},
+	Finished: {{Both, "Top and side"}, {TopOnly, "Top"}, {SideOnly, "Side"}, {SectionsOnly, "Sections"},
+		{BodyPlan, "Body plan"}, {Details, "Details"}, {RibBlanks, "Ribs, straight"}},
 	LaidFlat:   {{Both, "As it lies"}, {BySheet, "By the sheet"}},
 	SidesUp:    {{Both, "All of it"}},
 	InTheRound: {{Both, "All of it"}},

@@ -69,8 +69,8 @@ func TestPinchAndWheel(t *testing.T) {
 	assert.False(t, changed)
 
 	wheel := func(ctrl bool, delta float64) {
-		eval[bool](p, `document.getElementById('hit').dispatchEvent(new WheelEvent('wheel', {deltaY: %g, ctrlKey: %t, bubbles: true, cancelable: true})), true`,
-			delta, ctrl)
+		eval[bool](p, `document.getElementById('hit').dispatchEvent(new WheelEvent('wheel', {deltaY: %g, ctrlKey: %t,
+			bubbles: true, cancelable: true})), true`, delta, ctrl)
 		p.settle()
 	}
 	for range 12 {

@@ -112,8 +112,8 @@ func (p *pen) flatLabels(c core.Canoe, l flatLayout) {
 			scene.SpotAt(min(right, p.List.Width-4), 1.1*p.Letter, draw.End))
 	}
 	if l.titled && p.roomy(a) && len(f.Gores) > 0 {
-		n := p.Say(scene.RankExtra, "at the gores: number and about what rides over, to port; how far in, to starboard", draw.Seam,
-			draw.Paper, scene.SpotAt(a.Origin.X, 1.1*p.Letter, draw.Middle))
+		n := p.Say(scene.RankExtra, "at the gores: number and about what rides over, to port; how far in, to starboard",
+			draw.Seam, draw.Paper, scene.SpotAt(a.Origin.X, 1.1*p.Letter, draw.Middle))
 		n.Spare = true
 	}
 	text := length(f.Length) + " on the bed"

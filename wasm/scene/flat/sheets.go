@@ -85,7 +85,8 @@ func (p *pen) sheetPlaces(all []cutSheet) []scene.Plate {
 	rows, k := 1, 0.0
 	for n := 1; n <= len(all); n++ {
 		across := float64((len(all) + n - 1) / n)
-		fits := min((p.List.Width-pad*(across+1))/(across*long), (p.List.Height-pad-float64(n)*(title+pad/2))/(float64(n)*wide))
+		rooms := draw.Size{Width: p.List.Width - pad*(across+1), Height: p.List.Height - pad - float64(n)*(title+pad/2)}
+		fits := min(rooms.Width/(across*long), rooms.Height/(float64(n)*wide))
 		if fits > k {
 			rows, k = n, fits
 		}
@@ -129,8 +130,10 @@ func (p *pen) sheet(c core.Canoe, s cutSheet, a scene.Plate) {
 			// Its name stands in a band without a hatch.
 			b := draw.BoxOf(points)
 			band := min(b.Height()/2, 1.2*p.Letter)
-			for _, part := range [2][2]float64{{b.Top, (b.Top+b.Bottom)/2 - band}, {(b.Top+b.Bottom)/2 + band, b.Bottom}} {
-				p.Wanting([]draw.Point{{X: b.Left, Y: part[0]}, {X: b.Right, Y: part[0]}, {X: b.Right, Y: part[1]}, {X: b.Left, Y: part[1]}})
+			middle := (b.Top + b.Bottom) / 2
+			for _, rows := range [2][2]float64{{b.Top, middle - band}, {middle + band, b.Bottom}} {
+				p.Wanting([]draw.Point{{X: b.Left, Y: rows[0]}, {X: b.Right, Y: rows[0]}, {X: b.Right, Y: rows[1]},
+					{X: b.Left, Y: rows[1]}})
 			}
 		case l.Side == bark.OnBed:
 			p.bedPiece(c, l, a)

@@ -9,7 +9,8 @@ import (
 
 // details draws the gunwale cut across and the end, each as large as its half of the picture lets it.
 func (p *pen) details(c core.Canoe, size draw.Size) {
-	whole := draw.Box{Left: 0.8 * p.Letter, Top: 0.8 * p.Letter, Right: size.Width - 0.8*p.Letter, Bottom: size.Height - 0.8*p.Letter}
+	pad := 0.8 * p.Letter
+	whole := draw.Box{Left: pad, Top: pad, Right: size.Width - pad, Bottom: size.Height - pad}
 	first, second := whole, whole
 	if size.Width > 1.2*size.Height {
 		first.Right = whole.Left + 0.42*whole.Width()
@@ -25,7 +26,8 @@ func (p *pen) details(c core.Canoe, size draw.Size) {
 // GunwaleCut draws the gunwale cut across, by itself.
 func GunwaleCut(c core.Canoe, v scene.View, size draw.Size) draw.List {
 	p := pen{scene.NewPen(v, size)}
-	p.List.Title, p.List.Description = "The gunwale, cut across amidships", "Inwale, bark, outwale and cap with their pegs and the root."
+	p.List.Title = "The gunwale, cut across amidships"
+	p.List.Description = "Inwale, bark, outwale and cap with their pegs and the root."
 	p.gunwaleCut(c, draw.Box{Left: 4, Top: 4, Right: size.Width - 4, Bottom: size.Height - 4})
 	return p.Done()
 }
@@ -49,12 +51,14 @@ func (p *pen) detailPlate(room draw.Box, low, high geom.Vec2, beside, over float
 	x := (room.Left+room.Right)/2 - k*(low.X+high.X)/2
 	y := room.Top + over*t + (room.Height()-(over+2.2)*t)/2 + k*(low.Y+high.Y)/2
 	zoom := func(u, middle, pan float64) float64 { return middle + (u-middle)*v.Zoom + pan }
-	return scene.Plate{Scale: k * v.Zoom, Origin: draw.Point{X: zoom(x, p.List.Width/2, v.PanX), Y: zoom(y, p.List.Height/2, v.PanY)}}
+	return scene.Plate{Scale: k * v.Zoom,
+		Origin: draw.Point{X: zoom(x, p.List.Width/2, v.PanX), Y: zoom(y, p.List.Height/2, v.PanY)}}
 }
 
 // detailTitle names a drawing over its room.
 func (p *pen) detailTitle(room draw.Box, title string) {
-	n := p.Say(scene.RankTitle, title, draw.Ink, draw.Paper, scene.SpotAt((room.Left+room.Right)/2, room.Top+0.6*p.Letter, draw.Middle))
+	n := p.Say(scene.RankTitle, title, draw.Ink, draw.Paper,
+		scene.SpotAt((room.Left+room.Right)/2, room.Top+0.6*p.Letter, draw.Middle))
 	n.Text.Bold = true
 }
 

@@ -21,7 +21,8 @@ func (p *pen) endDetail(c core.Canoe, room draw.Box) {
 	k, b, stem := f.Closing, f.Headboard, f.Stem
 	end := d.Length / 2
 	from := min(b.Stands.X, b.Top.X, stem.SolidFrom, k.Lashings[len(k.Lashings)-1].X) - inboardShown
-	a := p.detailPlate(room, geom.Vec2{X: from, Y: h.Bottom(from) - k.Leave}, geom.Vec2{X: end + k.Leave, Y: d.EndHeight + d.CapThickness}, 10, 2.2)
+	a := p.detailPlate(room, geom.Vec2{X: from, Y: h.Bottom(from) - k.Leave},
+		geom.Vec2{X: end + k.Leave, Y: d.EndHeight + d.CapThickness}, 10, 2.2)
 	past := func(line []geom.Vec2) []geom.Vec2 {
 		var out []geom.Vec2
 		for i, q := range line {
@@ -51,6 +52,7 @@ func (p *pen) endDetail(c core.Canoe, room draw.Box) {
 	}
 	p.detailTitle(room, "The end, its near side taken off")
 	length := func(v float64) string { return units.Length.Format(v, p.View.System) }
+	thick := func(v float64) string { return units.Thickness.Format(v, p.View.System) }
 	small := func(v float64) string { return units.SmallLength.Format(v, p.View.System) }
 	count := func(n int) string { return units.Count.Format(float64(n), p.View.System) }
 	laminated := stem.Profile.At(stem.Solid + 0.6*(stem.Curve-stem.Solid))
@@ -64,7 +66,7 @@ func (p *pen) endDetail(c core.Canoe, room draw.Box) {
 		{"stands on the stem-piece", b.Stands, true},
 		{"solid to here, " + small(stem.Solid), stem.Profile.At(stem.Solid), true},
 		{"stem head, " + length(d.EndHeight) + " over the bottom", geom.Vec2{X: h.HeadX, Y: d.EndHeight}, false},
-		{count(d.StemLaminations) + " laminations of " + units.Thickness.Format(stem.Lamination, p.View.System), laminated, false},
+		{count(d.StemLaminations) + " laminations of " + thick(stem.Lamination), laminated, false},
 		{count(k.Stitches()) + " stitches, " + small(k.Spacing) + " apart", hole, false},
 		{"bark left until the stem is tried, " + small(k.Leave), k.Trim.At(0.3 * k.Trim.Length()), false},
 		{"heel", geom.Vec2{X: h.HeelX, Y: h.Bottom(h.HeelX)}, false},
@@ -89,7 +91,8 @@ func (p *pen) stemAlone(c core.Canoe, a scene.Plate) {
 // boardAlone draws one headboard by its thickness.
 func (p *pen) boardAlone(c core.Canoe, a scene.Plate) {
 	line := boardSide(c)
-	p.timber(answer.HeadboardPart, scene.StrongWidth, a.Place(scene.Between(line, geom.Offset(line, frame.HeadboardThickness))))
+	p.timber(answer.HeadboardPart, scene.StrongWidth,
+		a.Place(scene.Between(line, geom.Offset(line, frame.HeadboardThickness))))
 }
 
 // edgeStitches draws each stitch of one end from its hole out over the bark's edge.

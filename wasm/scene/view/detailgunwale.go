@@ -49,20 +49,23 @@ func (p *pen) gunwaleCut(c core.Canoe, room draw.Box) {
 	var outside, inside []geom.Vec2
 	for i := range 9 {
 		y := tip + (-low-tip)*float64(i)/8
-		outside, inside = append(outside, at(face(y), y)), append(inside, at(face(y)-rib.Thickness, min(y, tip-rib.Thickness)))
+		outside = append(outside, at(face(y), y))
+		inside = append(inside, at(face(y)-rib.Thickness, min(y, tip-rib.Thickness)))
 	}
 	area(draw.Cedar, draw.Ink, answer.RibPart(rib.Number), scene.Between(outside, inside)...)
-	area(draw.Cedar, draw.Seam, answer.SheathingPart, at(bark[0]+out(-low)-d.SheathingThickness, -low), at(bark[0]+out(-low), -low),
-		at(bark[0], -deep))
+	area(draw.Cedar, draw.Seam, answer.SheathingPart, at(bark[0]+out(-low)-d.SheathingThickness, -low),
+		at(bark[0]+out(-low), -low), at(bark[0], -deep))
 	area(draw.Bark, draw.Ink, answer.BarkPart, at(bark[0], 0), at(bark[0], -deep), at(bark[0]+out(-low), -low),
 		at(bark[1]+out(-low), -low), at(bark[1], -deep), at(bark[1], 0))
 	area(draw.Cedar, draw.Ink, answer.InwalePart, at(0, 0), at(inwale, 0), at(inwale, j.Bevel-d.InwaleDepth),
 		at(inwale-j.Bevel, -d.InwaleDepth), at(0, -d.InwaleDepth))
-	area(draw.Cedar, draw.Ink, answer.OutwalePart, at(bark[1], 0), at(outer, 0), at(outer, -d.OutwaleDepth), at(bark[1], -d.OutwaleDepth))
+	area(draw.Cedar, draw.Ink, answer.OutwalePart, at(bark[1], 0), at(outer, 0), at(outer, -d.OutwaleDepth),
+		at(bark[1], -d.OutwaleDepth))
 	area(draw.Cedar, draw.Ink, answer.CapPart, at(middle-d.CapWidth/2, 0), at(middle+d.CapWidth/2, 0),
 		at(middle+d.CapWidth/2, d.CapThickness), at(middle-d.CapWidth/2, d.CapThickness))
 	peg := -min(d.InwaleDepth, d.OutwaleDepth) / 2
-	area(draw.Ground, draw.Ink, "", at(0, peg-j.PegStock/2), at(outer, peg-j.PegStock/2), at(outer, peg+j.PegStock/2), at(0, peg+j.PegStock/2))
+	area(draw.Ground, draw.Ink, "", at(0, peg-j.PegStock/2), at(outer, peg-j.PegStock/2), at(outer, peg+j.PegStock/2),
+		at(0, peg+j.PegStock/2))
 	into := -0.45 * d.InwaleDepth
 	area(draw.Ground, draw.Ink, "", at(inwale/2-j.PegStock/2, into), at(inwale/2+j.PegStock/2, into),
 		at(inwale/2+j.PegStock/2, d.CapThickness), at(inwale/2-j.PegStock/2, d.CapThickness))
@@ -79,8 +82,10 @@ func (p *pen) gunwaleCut(c core.Canoe, room draw.Box) {
 		{"peg of the cap, " + length(j.PegStock) + " square", at(inwale/2, into/2), true},
 		{"inwale " + by(d.InwaleThickness, d.InwaleDepth), at(0, -0.6*d.InwaleDepth), true},
 		{"bevel " + length(j.Bevel) + ", at 45°", at(inwale-j.Bevel/2, -d.InwaleDepth+j.Bevel/2), true},
-		{"rib " + length(rib.Thickness) + ", its tip " + length(d.RibTuck) + " down", at(face(-low+0.004)-rib.Thickness, -low+0.01), true},
-		{"root " + length(d.RootWidth) + " wide, " + units.Count.Format(float64(d.Passes), p.View.System) + " turns a hole", at(outer+half, -0.15*deep), false},
+		{"rib " + length(rib.Thickness) + ", its tip " + length(d.RibTuck) + " down",
+			at(face(-low+0.004)-rib.Thickness, -low+0.01), true},
+		{"root " + length(d.RootWidth) + " wide, turns a hole: " + units.Count.Format(float64(d.Passes), p.View.System),
+			at(outer+half, -0.15*deep), false},
 		{"peg " + length(j.PegStock) + " square", at(outer, peg), false},
 		{"outwale " + by(d.OutwaleThickness, d.OutwaleDepth), at(outer, -0.85*d.OutwaleDepth), false},
 		{"hole " + length(frame.HoleBelow) + " under", at(bark[1], hole), false},

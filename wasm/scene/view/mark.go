@@ -11,58 +11,6 @@ import (
 	"barkwright/wasm/scene"
 )
 
-// tape draws the measure between the views, from amidships both ways, with the
-// stations of the thwarts drawn through both.
-func (p *pen) tape(c core.Canoe, l layout) {
-	a := scene.Plate{Origin: draw.Point{X: l.top.Origin.X, Y: l.tapeY}, Scale: l.top.Scale}
-	end := c.Design.Length / 2
-	for i, t := range c.Frame.Thwarts {
-		for _, x := range [2]float64{t.X, -t.X} {
-			top, low := l.top.At(x, c.Hull.HalfBeam(t.X)), l.side.At(x, c.Hull.Sheer(t.X))
-			if !l.hasTop {
-				top.Y = l.tapeY
-			}
-			if !l.hasSide {
-				low.Y = l.tapeY
-			}
-			p.Dashed(draw.Faint, scene.HairWidth, scene.CentreDash, top, low)
-			if i == 0 {
-				break
-			}
-		}
-	}
-	p.Line(draw.Faint, scene.FineWidth, a.At(-end, 0), a.At(end, 0))
-	step, name := units.Foot, func(i int) string { return units.Count.Format(float64(i), p.View.System) + "'" }
-	if p.View.System == units.Metric {
-		step = 0.5
-		name = func(i int) string { return units.Length.Format(float64(i)*step, p.View.System) }
-	}
-	every := 1
-	for float64(every)*step*a.Scale < 5.5*p.Letter {
-		every++
-	}
-	p.scaleOnTape(a, step, end)
-	for i := 0; float64(i)*step <= end; i++ {
-		high := 3.0
-		if i%every == 0 {
-			high = 5
-		}
-		for _, x := range [2]float64{float64(i) * step, -float64(i) * step} {
-			at := a.At(x, 0)
-			p.Line(draw.Faint, scene.FineWidth, draw.Point{X: at.X, Y: at.Y - high*p.Weight},
-				draw.Point{X: at.X, Y: at.Y + high*p.Weight})
-			if l.titled && i%every == 0 {
-				n := p.Say(scene.RankExtra, name(i), draw.Faint, draw.Paper, scene.SpotAt(at.X, at.Y+1.3*p.Letter, draw.Middle),
-					scene.SpotAt(at.X, at.Y-1.3*p.Letter, draw.Middle))
-				n.Text.Size, n.Spare = max(11, 0.9*p.Letter), true
-			}
-			if i == 0 {
-				break
-			}
-		}
-	}
-}
-
 // centreLine runs along the top view.
 func (p *pen) centreLine(c core.Canoe, l layout) {
 	end := c.Design.Length / 2
@@ -127,7 +75,8 @@ func (p *pen) beam(c core.Canoe, a scene.Plate) {
 func (p *pen) flatAndRaised(c core.Canoe, l layout) {
 	wide, low := l.top.At(0, -l.wide), l.side.At(0, 0)
 	if !l.titled && l.hasSide {
-		n := p.Say(scene.RankExtra, "bark flat", draw.Ink, draw.Bark, scene.SpotAt(l.top.Origin.X-4*p.Letter, wide.Y-0.8*p.Letter, draw.End))
+		n := p.Say(scene.RankExtra, "bark flat", draw.Ink, draw.Bark,
+			scene.SpotAt(l.top.Origin.X-4*p.Letter, wide.Y-0.8*p.Letter, draw.End))
 		n.Key = "from above the bark lies flat, from the side its sides are turned up"
 		n.Lead = &low
 		return
@@ -140,7 +89,8 @@ func (p *pen) flatAndRaised(c core.Canoe, l layout) {
 	// The bark is narrowest inboard of its ends, and there is the most ground beside it.
 	neck := l.top.At(0.72*c.Design.Length/2, l.wide)
 	n := p.Say(scene.RankExtra, text, draw.Ink, draw.Ground, scene.SpotAt(neck.X, neck.Y+1.3*p.Letter, draw.Middle),
-		scene.SpotAt(neck.X, wide.Y-1.3*p.Letter, draw.Middle), scene.SpotAt(2*l.top.Origin.X-neck.X, wide.Y-1.3*p.Letter, draw.Middle))
+		scene.SpotAt(neck.X, wide.Y-1.3*p.Letter, draw.Middle),
+		scene.SpotAt(2*l.top.Origin.X-neck.X, wide.Y-1.3*p.Letter, draw.Middle))
 	n.Lead = &draw.Point{X: neck.X, Y: l.top.At(0, 0).Y}
 }
 

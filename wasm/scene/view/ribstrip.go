@@ -37,15 +37,17 @@ func (p *pen) ribStrip(c core.Canoe, size draw.Size) {
 		}
 	}
 	low := a.Origin.Y + row*float64(len(ribs))
-	p.Dashed(draw.Faint, scene.HairWidth, scene.CentreDash, draw.Point{X: a.Origin.X, Y: a.Origin.Y}, draw.Point{X: a.Origin.X, Y: low})
-	n := p.Say(scene.RankTitle, "Ribs as straight blanks", draw.Ink, draw.Paper, scene.SpotAt(size.Width/2, 1.1*t, draw.Middle))
+	p.Dashed(draw.Faint, scene.HairWidth, scene.CentreDash, a.Origin, draw.Point{X: a.Origin.X, Y: low})
+	n := p.Say(scene.RankTitle, "Ribs as straight blanks", draw.Ink, draw.Paper,
+		scene.SpotAt(size.Width/2, 1.1*t, draw.Middle))
 	n.Text.Bold = true
 	turns := ""
 	if step > 1 {
 		turns = "; one of " + strconv.Itoa(step) + " is lettered"
 	}
-	p.Say(scene.RankPart, "dashed: "+units.SmallLength.Format(gather.RibTrim, v.System)+" more at each tip until it is tried; "+
-		"marks: bent hardest, long; taper begins, short; widths not to scale"+turns, draw.Ink, draw.Paper,
+	text := "dashed: " + units.SmallLength.Format(gather.RibTrim, v.System) + " more at each tip until it is tried; " +
+		"marks: bent hardest, long; taper begins, short; widths not to scale" + turns
+	p.Say(scene.RankPart, text, draw.Ink, draw.Paper,
 		scene.SpotAt(size.Width/2, low+1.1*t, draw.Middle))
 	p.ScaleBar(draw.Point{X: size.Width/2 - 0.3*long*a.Scale, Y: low + 2.6*t}, a.Scale)
 }
@@ -60,8 +62,8 @@ func (p *pen) blank(c core.Canoe, r frame.Rib, y, tall float64, a scene.Plate) {
 	shoulder := half - taper.Length
 	rough := half + gather.RibTrim
 	for _, side := range [2]float64{1, -1} {
-		p.Dashed(draw.Seam, scene.FineWidth, scene.ShortDash, at(side*half, taper.Tip), at(side*rough, taper.Tip), at(side*rough, -taper.Tip),
-			at(side*half, -taper.Tip))
+		p.Dashed(draw.Seam, scene.FineWidth, scene.ShortDash, at(side*half, taper.Tip), at(side*rough, taper.Tip),
+			at(side*rough, -taper.Tip), at(side*half, -taper.Tip))
 	}
 	port := []geom.Vec2{{Y: taper.Middle}, {X: shoulder, Y: taper.Shoulder}, {X: half, Y: taper.Tip}}
 	edge := scene.Mirrored(port)
@@ -86,7 +88,8 @@ func (p *pen) blank(c core.Canoe, r frame.Rib, y, tall float64, a scene.Plate) {
 // blankLabels numbers a blank to its left and says to its right how long it is finished.
 func (p *pen) blankLabels(r frame.Rib, y float64, a scene.Plate) {
 	half := (r.Length/2+gather.RibTrim)*a.Scale + 0.5*p.Letter
-	number := p.Say(scene.RankHeight, strconv.Itoa(r.Number), draw.Ink, draw.Paper, scene.SpotAt(a.Origin.X-half, y, draw.End))
+	number := p.Say(scene.RankHeight, strconv.Itoa(r.Number), draw.Ink, draw.Paper,
+		scene.SpotAt(a.Origin.X-half, y, draw.End))
 	number.Key = ribName(r)
 	text := units.Length.Format(r.Length, p.View.System)
 	length := p.Say(scene.RankPart, text, draw.Ink, draw.Paper, scene.SpotAt(a.Origin.X+half, y, draw.Start))
