@@ -12,9 +12,9 @@ import (
 
 // grid is a table on a sheet.
 type grid struct {
-	key, title, note string
-	head             []string
-	rows             [][]square
+	title, note string
+	head        []string
+	rows        [][]square
 }
 
 // square is one place of a grid.

@@ -70,36 +70,36 @@ func newPaper(title string) *paper {
 }
 
 // at writes a line of lettering whose middle is at a height.
-func (s *paper) at(x, y float64, text string, size float64, bold bool, anchor draw.Anchor) {
-	s.Add(draw.Text{Role: draw.Ink, Text: text, At: draw.Point{X: x, Y: y}, Size: size, Bold: bold, Anchor: anchor})
+func (p *paper) at(x, y float64, text string, size float64, bold bool, anchor draw.Anchor) {
+	p.Add(draw.Text{Role: draw.Ink, Text: text, At: draw.Point{X: x, Y: y}, Size: size, Bold: bold, Anchor: anchor})
 }
 
 // lines writes lines under one another, the first of them under top.
-func (s *paper) lines(x, top float64, lines []string, size float64, bold bool, anchor draw.Anchor) {
+func (p *paper) lines(x, top float64, lines []string, size float64, bold bool, anchor draw.Anchor) {
 	for i, l := range lines {
-		s.at(x, top+(float64(i)+0.5)*leading*size, l, size, bold, anchor)
+		p.at(x, top+(float64(i)+0.5)*leading*size, l, size, bold, anchor)
 	}
 }
 
 // rule is a straight line; one at the page's edge lies inside it.
-func (s *paper) rule(width float64, x1, y1, x2, y2 float64) {
-	inside := func(x float64) float64 { return max(width/2, min(s.Width-width/2, x)) }
+func (p *paper) rule(width float64, x1, y1, x2, y2 float64) {
+	inside := func(x float64) float64 { return max(width/2, min(p.Width-width/2, x)) }
 	x1, x2 = inside(x1), inside(x2)
-	s.Add(draw.Stroke{Role: draw.Ink, Points: []draw.Point{{X: x1, Y: y1}, {X: x2, Y: y2}}, Width: width})
+	p.Add(draw.Stroke{Role: draw.Ink, Points: []draw.Point{{X: x1, Y: y1}, {X: x2, Y: y2}}, Width: width})
 }
 
 // box is an outline; its line lies inside it.
-func (s *paper) box(x, y, width, height, line float64) {
+func (p *paper) box(x, y, width, height, line float64) {
 	x, y, width, height = x+line/2, y+line/2, width-line, height-line
-	s.Add(draw.Stroke{Role: draw.Ink, Width: line, Closed: true, Points: []draw.Point{
+	p.Add(draw.Stroke{Role: draw.Ink, Width: line, Closed: true, Points: []draw.Point{
 		{X: x, Y: y}, {X: x + width, Y: y}, {X: x + width, Y: y + height}, {X: x, Y: y + height}}})
 }
 
 // tick is a box to tick, ticked or not.
-func (s *paper) tick(x, y float64, done bool) {
-	s.box(x, y, tickSize, tickSize, 0.3)
+func (p *paper) tick(x, y float64, done bool) {
+	p.box(x, y, tickSize, tickSize, 0.3)
 	if done {
-		s.Add(draw.Stroke{Role: draw.Ink, Width: 0.6, Points: []draw.Point{{X: x + 0.9, Y: y + 2.2}, {X: x + 1.8, Y: y + 3.2},
+		p.Add(draw.Stroke{Role: draw.Ink, Width: 0.6, Points: []draw.Point{{X: x + 0.9, Y: y + 2.2}, {X: x + 1.8, Y: y + 3.2},
 			{X: x + 3.4, Y: y + 0.9}}})
 	}
 }

@@ -55,80 +55,80 @@ const (
 )
 
 // Paint puts what has been gathered into the picture.
-func (s *Solid) Paint() {
-	slices.SortFunc(s.shown, func(a, b face) int {
+func (p *Solid) Paint() {
+	slices.SortFunc(p.shown, func(a, b face) int {
 		return cmp.Or(cmp.Compare(a.layer, b.layer), cmp.Compare(a.kind, b.kind), cmp.Compare(a.depth, b.depth),
 			cmp.Compare(a.order, b.order))
 	})
-	for _, f := range s.shown {
-		s.List.Add(f.ops...)
+	for _, f := range p.shown {
+		p.List.Add(f.ops...)
 	}
 }
 
 // Add puts a face in the picture.
-func (s *Solid) Add(in Layer, corners []geom.Vec3, ops ...draw.Op) {
+func (p *Solid) Add(in Layer, corners []geom.Vec3, ops ...draw.Op) {
 	middle := geom.Vec3{}
 	for _, q := range corners {
 		middle = middle.Add(q.Scale(1 / float64(len(corners))))
 	}
-	s.shown = append(s.shown, face{layer: in, kind: faces, depth: s.Camera.depth(middle), order: len(s.shown), ops: ops})
+	p.shown = append(p.shown, face{layer: in, kind: faces, depth: p.Camera.depth(middle), order: len(p.shown), ops: ops})
 }
 
 // AddLines puts lines that lie on faces in the picture.
-func (s *Solid) AddLines(in Layer, ops ...draw.Op) { s.addKind(in, lines, ops...) }
+func (p *Solid) AddLines(in Layer, ops ...draw.Op) { p.addKind(in, lines, ops...) }
 
-func (s *Solid) addKind(in Layer, k kind, ops ...draw.Op) {
-	s.shown = append(s.shown, face{layer: in, kind: k, order: len(s.shown), ops: ops})
+func (p *Solid) addKind(in Layer, k kind, ops ...draw.Op) {
+	p.shown = append(p.shown, face{layer: in, kind: k, order: len(p.shown), ops: ops})
 }
 
 // Area puts a filled face in the picture, if it is seen.
-func (s *Solid) Area(in Layer, r draw.Role, corners ...geom.Vec3) {
-	if points := s.Place(corners); s.Seen(points) {
-		s.Add(in, corners, draw.Fill{Role: r, Points: points})
+func (p *Solid) Area(in Layer, r draw.Role, corners ...geom.Vec3) {
+	if points := p.Place(corners); p.Seen(points) {
+		p.Add(in, corners, draw.Fill{Role: r, Points: points})
 	}
 }
 
 // Line puts a line on faces in the picture, if it is seen.
-func (s *Solid) Line(in Layer, r draw.Role, width float64, points ...geom.Vec3) {
-	if placed := s.Place(points); len(placed) > 1 && s.Seen(placed) {
-		s.AddLines(in, draw.Stroke{Role: r, Points: placed, Width: width * s.Weight})
+func (p *Solid) Line(in Layer, r draw.Role, width float64, points ...geom.Vec3) {
+	if placed := p.Place(points); len(placed) > 1 && p.Seen(placed) {
+		p.AddLines(in, draw.Stroke{Role: r, Points: placed, Width: width * p.Weight})
 	}
 }
 
 // Rim puts a part of an outline in the picture. Half of its width will be covered. It goes on at
 // both ends by half its width, so that parts that meet at an angle leave no gap.
-func (s *Solid) Rim(in Layer, points ...geom.Vec3) {
-	placed := s.Place(points)
-	if len(placed) < 2 || !s.Seen(placed) {
+func (p *Solid) Rim(in Layer, points ...geom.Vec3) {
+	placed := p.Place(points)
+	if len(placed) < 2 || !p.Seen(placed) {
 		return
 	}
 	longer := func(end, next draw.Point) draw.Point {
 		dx, dy := end.X-next.X, end.Y-next.Y
 		if run := math.Hypot(dx, dy); run > 0 {
-			return draw.Point{X: end.X + dx/run*RimWidth*s.Weight, Y: end.Y + dy/run*RimWidth*s.Weight}
+			return draw.Point{X: end.X + dx/run*RimWidth*p.Weight, Y: end.Y + dy/run*RimWidth*p.Weight}
 		}
 		return end
 	}
 	last := len(placed) - 1
 	placed[0], placed[last] = longer(placed[0], placed[1]), longer(placed[last], placed[last-1])
-	s.addKind(in, rims, draw.Stroke{Role: draw.Ink, Points: placed, Width: 2 * RimWidth * s.Weight})
+	p.addKind(in, rims, draw.Stroke{Role: draw.Ink, Points: placed, Width: 2 * RimWidth * p.Weight})
 }
 
 // RimWidth is the width of outlines.
 const RimWidth = 0.7 * scene.OutlineWidth
 
 // Place returns where points stand in the picture.
-func (s *Solid) Place(points []geom.Vec3) []draw.Point {
+func (p *Solid) Place(points []geom.Vec3) []draw.Point {
 	out := make([]draw.Point, len(points))
 	for i, q := range points {
-		out[i] = s.Camera.At(q)
+		out[i] = p.Camera.At(q)
 	}
 	return out
 }
 
 // Stroke is a line through points.
-func (s *Solid) Stroke(r draw.Role, width float64, points ...geom.Vec3) draw.Op {
-	return draw.Stroke{Role: r, Points: s.Place(points), Width: width * s.Weight}
+func (p *Solid) Stroke(r draw.Role, width float64, points ...geom.Vec3) draw.Op {
+	return draw.Stroke{Role: r, Points: p.Place(points), Width: width * p.Weight}
 }
 
 // InPlace puts a point of the forward port quarter in one of the four.
