@@ -13,6 +13,8 @@ type Outlook struct {
 	Faults []plan.Fault
 	// Today is the day the plan was made on, or empty where nothing hangs on it.
 	Today string
+	// Helped tells that what follows is worked out: WithHelp.
+	Helped bool
 	// Ways may bring the end forward; Crews are the least that meet the day set, if any is.
 	Ways  []plan.Way
 	Crews []plan.Crew
@@ -56,9 +58,17 @@ func PlanWork(c Canoe, s plan.Season, log tally.Log, today string, of func(step 
 	if o.Plan, ok = plan.Make(s, asks, done, first, pause); !ok {
 		return nil, false
 	}
-	if o.State != plan.Made {
-		return o, true
+	return o, true
+}
+
+// WithHelp is the outlook on the canoe with what would change it: ways to end sooner, the least
+// crews and other sizes. It takes some times as long as the plan itself.
+func (o Outlook) WithHelp(c Canoe, pause func() bool) (*Outlook, bool) {
+	o.Helped = true
+	if len(o.Faults) > 0 || o.State != plan.Made {
+		return &o, true
 	}
+	var ok bool
 	var smaller *plan.Counts
 	if k := 1 - shorter/c.Design.Length; k > 0 {
 		if less, faults := Try(c.Design.Scaled(k)); len(faults) == 0 {
@@ -94,5 +104,5 @@ func PlanWork(c Canoe, s plan.Season, log tally.Log, today string, of func(step 
 		}
 		o.Sizes = append(o.Sizes, Size{length, days})
 	}
-	return o, true
+	return &o, true
 }

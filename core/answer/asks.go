@@ -166,8 +166,11 @@ func (a *asks) largest() string {
 		}
 	}
 	days, set := a.o.DaysSet()
-	if !set {
+	switch {
+	case !set:
 		return text + "; no last day is set"
+	case !a.o.Helped:
+		return text + "; of the days, " + notYet
 	}
 	for _, size := range a.o.Sizes {
 		if size.Days <= days {

@@ -148,7 +148,11 @@ func PlanTables(o *core.Outlook, s units.System) []Table {
 	if o == nil || len(o.Faults) > 0 || o.State != plan.Made {
 		return nil
 	}
-	return []Table{daysTable(o, s), tasksTable(o, s), readyTable(o, s), waysTable(o), sumsTable(o), sizesTable(o)}
+	all := []Table{daysTable(o, s), tasksTable(o, s), readyTable(o, s), sumsTable(o)}
+	if o.Helped {
+		all = append(all, waysTable(o), sizesTable(o))
+	}
+	return all
 }
 
 // tasksTable is every task with its days, hands and slack.

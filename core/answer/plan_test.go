@@ -19,6 +19,8 @@ func outlook(t *testing.T, s plan.Season) *core.Outlook {
 	t.Helper()
 	o, ok := core.PlanWork(core.Evaluate(design.Default()), s, tally.Log{}, "", func(string) int { return 0 }, nil)
 	require.True(t, ok)
+	o, ok = o.WithHelp(core.Evaluate(design.Default()), nil)
+	require.True(t, ok)
 	return o
 }
 

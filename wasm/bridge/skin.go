@@ -41,7 +41,7 @@ func (p *page) turn() {
 		p.follow()
 		p.root().Get("dataset").Set("rest", "")
 	}
-	if next, waits := p.known().Waiting(); !waits || next == pipeline.Season {
+	if next, waits := p.known().Waiting(); !waits || next >= pipeline.Season {
 		p.root().Get("dataset").Set("skin", "")
 	}
 	if t.Done {
@@ -71,7 +71,7 @@ func (p *page) showPiece(piece pipeline.Piece) {
 		p.showWater()
 	case pipeline.Beside:
 		p.showRecord()
-	case pipeline.Season:
+	case pipeline.Season, pipeline.Sooner:
 		p.showSeason()
 	default:
 		p.showNumbers()

@@ -54,6 +54,7 @@ func (d *Desk) outlook() *core.Outlook {
 	known := d.shown.Known()
 	known.Need(pipeline.Figures)
 	known.Need(pipeline.Season)
+	known.Need(pipeline.Sooner)
 	o, _ := known.Outlook()
 	return o
 }

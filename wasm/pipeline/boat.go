@@ -78,7 +78,7 @@ func (b *Boat) Measure(n *record.Notebook, s units.System) {
 	}
 	b.notebook, b.system = n, s
 	b.forget(Beside)
-	b.forget(Season)
+	b.forget(Season, Sooner)
 }
 
 // Want says whether the picture is of the bark laid flat.
@@ -90,7 +90,7 @@ func (b *Boat) WantPlan(shown bool, today string) {
 	if today != b.today {
 		b.today = today
 		if b.outlook != nil && b.outlook.Today != "" {
-			b.forget(Season)
+			b.forget(Season, Sooner)
 		}
 	}
 }
@@ -148,11 +148,13 @@ func (b *Boat) Known(p Piece) bool {
 	return b.done[p] && p.sameFor(b.of[p], b.canoe.Design)
 }
 
-// forget makes a piece stale.
-func (b *Boat) forget(p Piece) {
-	b.done[p], b.failed[p] = false, false
-	if b.task != nil && b.task.piece == p {
-		b.cut()
+// forget makes pieces stale.
+func (b *Boat) forget(all ...Piece) {
+	for _, p := range all {
+		b.done[p], b.failed[p] = false, false
+		if b.task != nil && b.task.piece == p {
+			b.cut()
+		}
 	}
 }
 

@@ -32,12 +32,14 @@ const (
 	Held
 	// Season is the plan of the work, wanted while the page shows it.
 	Season
+	// Sooner is what would change the plan, wanted with it.
+	Sooner
 	pieces
 )
 
 func (p Piece) String() string {
 	return [...]string{"drawing", "figures", "water", "beside", "strips", "spreads", "inches", "taught", "curve", "makes",
-		"held", "season"}[p]
+		"held", "season", "sooner"}[p]
 }
 
 // sameFor tells whether a piece that was worked out for one design holds for another.

@@ -34,7 +34,7 @@ func (b *Boat) wants(p Piece) bool {
 		return b.wantsDrawing
 	case Beside:
 		return len(b.notebook.Record.Data) > 0
-	case Season:
+	case Season, Sooner:
 		return b.wantsPlan
 	case Strips, Spreads, Inches, Taught:
 		return b.asked.wants(p)
@@ -134,6 +134,10 @@ func (b *Boat) run(p Piece, c core.Canoe, pause func() bool) {
 		b.rows = b.stand(c.Design)
 	case Season:
 		b.plan(c, pause)
+	case Sooner:
+		if o, ok := b.outlook.WithHelp(c, pause); ok {
+			b.outlook = o
+		}
 	case Curve:
 		b.draw(c)
 	case Strips, Spreads, Inches, Taught:
