@@ -25,7 +25,11 @@ func (o Outline) At(corner float64) Outline {
 func (o Outline) WithHalfGirth(girth, most float64) (Outline, bool) {
 	c, ok := geom.Zero(func(c float64) float64 {
 		s := o.At(c).open()
-		return s.flat() + geom.Integrate(s.Bend.Speed, 0, 1, bendPanels) + s.side() - girth
+		bend := 0.0
+		for i := range bendPanels {
+			bend += s.Bend.Run(float64(i)/bendPanels, float64(i+1)/bendPanels)
+		}
+		return s.flat() + bend + s.side() - girth
 	}, 0, most, cornerSolved)
 	return o.At(c), ok
 }
