@@ -49,7 +49,7 @@ func millimetre(v float64) string { return units.Trimmed(v/units.Millimetre, 1) 
 // name says what is drawn, of which scale.
 func (k kit) name(what string) string { return "Model 1:" + units.Trimmed(k.Scale, 1) + ", " + what }
 
-// note on patterns that need no other.
+// times is a count of things, or of one.
 func times(n int, of string) string {
 	if n == 1 {
 		return "1 " + of

@@ -186,7 +186,7 @@ func (b *barkKit) joints(most float64) []float64 {
 		free(-b.half(), b.half())
 	} else {
 		free(-b.half(), slits[0]-offSlit*b.Scale)
-		free(last1(slits)+offSlit*b.Scale, b.half())
+		free(lastOf(slits)+offSlit*b.Scale, b.half())
 	}
 	// As few pieces as there can be, as alike as the slits allow.
 	for n := max(1, int(math.Ceil(2*b.half()/most-1e-9))); n <= len(slits)+2; n++ {
@@ -203,7 +203,7 @@ func (b *barkKit) joints(most float64) []float64 {
 func (b *barkKit) shareOut(places []float64, n int, most float64) (out []float64, ok bool) {
 	out = []float64{-b.half()}
 	for i := 1; i < n; i++ {
-		from := last1(out)
+		from := lastOf(out)
 		best, equal := math.Inf(1), -b.half()+2*b.half()*float64(i)/float64(n)
 		for _, x := range places {
 			if x > from+1e-9 && x-from <= most && b.half()-x <= float64(n-i)*most && math.Abs(x-equal) < math.Abs(best-equal) {
@@ -219,7 +219,7 @@ func (b *barkKit) shareOut(places []float64, n int, most float64) (out []float64
 	return out, b.half()-out[n-1] <= most
 }
 
-func last1(list []float64) float64 { return list[len(list)-1] }
+func lastOf(list []float64) float64 { return list[len(list)-1] }
 
 // piece is the bark between two joints, with its edges and the letters of the joints. Lying it
 // runs down the paper.

@@ -33,7 +33,7 @@ var kitSteps = []kitStep{
 	{"Measure. Launch it in a tray with nuts for a crew, and write down what differs.", 15},
 }
 
-// caution stands over the steps.
+// kitCaution stands over the steps.
 const kitCaution = "Knives, needles and hot water: as the person teaching says. An adult cuts what is thick and pours what " +
 	"is hot."
 
@@ -43,7 +43,7 @@ type sized struct {
 	size float64 // m of the model
 }
 
-// Measures are what the finished model should measure, to be read with a ruler.
+// measures are what the finished model should measure, to be read with a ruler.
 func (k kit) measures() []sized {
 	h, f := k.Hull, k.Frame
 	out := []sized{{"length overall", k.OnModel(k.Design.Length)}, {"depth amidships, bark to top of the gunwale", k.OnModel(h.Sheer(0))}}
