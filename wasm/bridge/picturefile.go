@@ -109,10 +109,10 @@ func (p *page) keepPicture() {
 	p.traced(p.desk.KeepPicture(small.Get("url").String(), small.Get("width").Int(), small.Get("height").Int()), false)
 }
 
-// showKept shows the picture that the boat keeps, where none is shown.
+// showKept shows the picture that the boat keeps, where its points lie on none that is shown.
 func (p *page) showKept() {
 	kept, width, height := tracing.Kept(p.work)
-	if kept == "" || p.desk.Tracing().Shows() {
+	if kept == "" || p.desk.Tracing().Lies(p.work) {
 		return
 	}
 	p.decode(js.ValueOf(kept), func(float64, float64) error {

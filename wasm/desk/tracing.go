@@ -33,7 +33,7 @@ func (d *Desk) Trace(what string) Reply {
 	return d.traced(func() {
 		switch what {
 		case "open":
-			t.Open()
+			t.Open(w)
 		case "close":
 			t.Close()
 		case "undo":

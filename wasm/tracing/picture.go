@@ -16,7 +16,7 @@ func (t *Tracing) Show(w *work.Work, width, height float64) {
 	t.Said = "Nothing of the picture leaves this page."
 	if was := w.Notebook.Tracing; was != nil && len(was.Marks) > 0 {
 		t.Said = "The points that were pressed on a picture of this size lie over it again."
-		if !same(was.Width, width) || !same(was.Height, height) {
+		if !t.Lies(w) {
 			t.Said = "Points were pressed on a picture of another size. The first one pressed on this takes their place, and " +
 				"what was read at them stays in the record."
 		}

@@ -48,8 +48,21 @@ func New() Tracing { return Tracing{Fade: 1, Over: true} }
 func (t *Tracing) IsOpen() bool { return t.open }
 func (t *Tracing) Shows() bool  { return t.shown }
 
-// Open opens the window and Close closes it; the picture stays in the page.
-func (t *Tracing) Open()  { t.open = true }
+// Open opens the window on a work and Close closes it; the picture stays in the page.
+func (t *Tracing) Open(w *work.Work) {
+	t.open, t.held, t.filling = true, 0, 0
+	if t.shown && !t.Lies(w) {
+		t.Said = "What was read of this boat was pressed on another picture: open that one to see its points."
+	}
+	t.advance(w)
+}
+
+// Lies tells whether the picture shown is of the size that the work's points were pressed on.
+func (t *Tracing) Lies(w *work.Work) bool {
+	was := w.Notebook.Tracing
+	return t.shown && (was == nil || same(was.Width, t.width) && same(was.Height, t.height))
+}
+
 func (t *Tracing) Close() { t.open, t.gesture, t.byKeys = false, gesture{}, false }
 
 // of is what was pressed in a work on the picture that is shown, or one of its size without
@@ -57,7 +70,7 @@ func (t *Tracing) Close() { t.open, t.gesture, t.byKeys = false, gesture{}, fals
 func (t *Tracing) of(w *work.Work) record.Tracing {
 	was := w.Notebook.Tracing
 	switch {
-	case was != nil && (!t.shown || same(was.Width, t.width) && same(was.Height, t.height)):
+	case was != nil && (!t.shown || t.Lies(w)):
 		return *was
 	case t.shown:
 		return record.NewTracing(t.width, t.height, w.Notebook.LastMark())

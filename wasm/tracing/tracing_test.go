@@ -29,7 +29,7 @@ type desk struct {
 func begin(t *testing.T) desk {
 	d := desk{t, new(tracing.Tracing), work.New(design.Default(), units.Imperial16)}
 	*d.Tracing = tracing.New()
-	d.Open()
+	d.Open(d.w)
 	d.Room(d.w, draw.Size{Width: 500, Height: 400})
 	d.Show(d.w, 1000, 600)
 	return d
@@ -300,4 +300,22 @@ func TestOutlines(t *testing.T) {
 	for _, p := range tracing.Outlines(h, record.FromAbove, nil)[0] {
 		assert.InDelta(t, h.HalfBeam(p.X), p.Y, 1e-12)
 	}
+}
+
+// Another boat's points lie on its own picture: with one of another size shown, the window says
+// so and shows none of them.
+func TestAnotherBoat(t *testing.T) {
+	d := begin(t)
+	d.scale()
+	assert.True(t, d.Lies(d.w))
+	other := work.New(design.Default(), units.Imperial16)
+	tr := record.NewTracing(800, 600, 0)
+	other.Trace(tr.Put(record.Mark{View: record.FromSide, What: record.BaseLine}), false)
+	d.Close()
+	d.Open(other)
+	assert.False(t, d.Lies(other))
+	assert.Contains(t, d.Said, "another picture")
+	assert.Empty(t, d.Window(other, false).Marks)
+	d.Open(work.New(design.Default(), units.Imperial16))
+	assert.Equal(t, record.BaseLine, d.Task)
 }
