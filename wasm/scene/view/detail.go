@@ -41,15 +41,22 @@ func End(c core.Canoe, v scene.View, size draw.Size) draw.List {
 	return p.Done()
 }
 
+// mostMargin is the most of a room's breadth or height that a margin of a detail takes.
+const mostMargin = 0.26
+
 // detailPlate lays a drawing that reaches from low to high into a room, with a row for its title
 // over it and margins, in letters, for what is lettered round it.
 func (p *pen) detailPlate(room draw.Box, low, high geom.Vec2, beside, over float64) scene.Plate {
 	t := p.Letter
-	wide, tall := room.Width()-2*beside*t, room.Height()-(over+2.2)*t
+	// In a small room the drawing comes first, and words go to the key.
+	beside = min(beside, mostMargin*room.Width()/t)
+	over = min(over, mostMargin/2*room.Height()/t)
+	under := min(2.2, mostMargin/2*room.Height()/t)
+	wide, tall := room.Width()-2*beside*t, room.Height()-(over+under)*t
 	k := max(1, min(wide/(high.X-low.X), tall/(high.Y-low.Y)))
 	v := p.View.Clamp(draw.Size{Width: p.List.Width, Height: p.List.Height})
 	x := (room.Left+room.Right)/2 - k*(low.X+high.X)/2
-	y := room.Top + over*t + (room.Height()-(over+2.2)*t)/2 + k*(low.Y+high.Y)/2
+	y := room.Top + over*t + tall/2 + k*(low.Y+high.Y)/2
 	zoom := func(u, middle, pan float64) float64 { return middle + (u-middle)*v.Zoom + pan }
 	return scene.Plate{Scale: k * v.Zoom,
 		Origin: draw.Point{X: zoom(x, p.List.Width/2, v.PanX), Y: zoom(y, p.List.Height/2, v.PanY)}}

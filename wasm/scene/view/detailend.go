@@ -74,7 +74,7 @@ func (p *pen) endDetail(c core.Canoe, room draw.Box) {
 	p.callouts(a, room, all)
 	y := min(room.Bottom-1.4*p.Letter, a.At(0, h.Bottom(from)-k.Leave).Y+1.2*p.Letter)
 	p.span(a, y, h.HeelX, end, "heel", 0)
-	p.ScaleBar(draw.Point{X: a.At(from, 0).X + 6*p.Letter, Y: y}, a.Scale)
+	p.ScaleBar(draw.Point{X: room.Right - 6*p.Letter, Y: y}, a.Scale)
 }
 
 // stemAlone draws one stem-piece with all its laminations.
