@@ -192,6 +192,26 @@ func (r *Run) Judge(c Claim) Outcome {
 // lastBits of SI values are not a difference.
 const lastBits = 1e-9
 
+// Words is a text of a lesson whose slots are lengths alone.
+func Words(text string, s units.System) string { return (&Run{}).Fill(text, s) }
+
+// Name is what a result is called, in the reader's units.
+func (r *Run) Name(key string, s units.System) string {
+	if n, ok := r.Number(key, 0); ok {
+		return n.Label(s)
+	}
+	if p, ok := design.Lookup(key); ok {
+		return p.Label
+	}
+	return asideNames[key]
+}
+
+// asideNames are the names of results that only lessons speak of and that are watched.
+var asideNames = map[string]string{
+	"rib.middleRadius": "Middle rib, tightest radius", "rib.lastRadius": "Last rib, tightest radius",
+	"rib.tight": "Ribs too tight to bend whole, each end", ribSpread: "A middle rib may be off by",
+}
+
 // Fill is a text of the lesson with its slots filled.
 func (r *Run) Fill(text string, s units.System) string {
 	var b strings.Builder

@@ -129,7 +129,7 @@ var byKind = map[units.Kind]consequence{
 	units.Offset:      {unit: inch / 2, more: "more", less: "less"},
 	units.Run:         {unit: 4 * foot, more: "more", less: "less"},
 	units.Area:        {unit: 3 * units.SquareFoot, more: "more", less: "less"},
-	units.Angle:       {unit: units.Degree / 2, more: "more", less: "less"},
+	units.Angle:       {unit: 3 * units.Degree, more: "more", less: "less"},
 	units.Mass:        {unit: 2 * pound, more: "more", less: "less"},
 	units.Strain:      {unit: 0.002, more: "more", less: "less"},
 	units.Percent:     {unit: 0.02, more: "more", less: "less"},

@@ -77,6 +77,9 @@ func (p *page) start() {
 		p.listenTracing()
 		p.listenSeason()
 		p.listenKept()
+		p.listenHolding()
+		p.listenWhatIf()
+		p.listenLessons()
 		p.showWords()
 		p.showTyped()
 		p.showShelf()
@@ -134,6 +137,8 @@ type page struct {
 	printing bool // the picture is the printer's
 	hands    hands.Hands
 	hand     hand
+	holding  holding
+	asking   asking
 	finder   finder
 	places   places
 	motions  motions
@@ -196,6 +201,7 @@ func (p *page) refresh() {
 	p.showNumbers()
 	p.showChecks()
 	p.showHand()
+	p.showHolding()
 	p.waterLate()
 	p.drawIn(size)
 	p.restSoon()
@@ -214,6 +220,7 @@ func (p *page) follow() {
 	p.showTracing(false)
 	p.showSeason()
 	p.showSteps()
+	p.showAsked()
 	p.reply(p.desk.ShowPaper(p.paperForm()))
 	p.speak()
 	p.showShelf()

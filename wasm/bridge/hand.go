@@ -5,6 +5,8 @@ package bridge
 import (
 	"strconv"
 	"syscall/js"
+
+	"barkwright/wasm/pipeline"
 )
 
 // hand is the line that shows the control in hand, its value and what it was, and moves
@@ -25,6 +27,9 @@ func (p *page) findHand() {
 func (p *page) takeInHand(key string) {
 	if key != p.work.InHand() {
 		p.work.Commit()
+	}
+	if key != p.hand.key && p.started && p.asking.strips {
+		p.turnIn(pipeline.RestDelay)
 	}
 	p.hand.key = key
 	p.showHand()

@@ -20,6 +20,10 @@ func (p *page) drawIn(size draw.Size) {
 	p.view.System = p.work.System
 	p.view.Load = scene.LoadOf(p.work.Canoe())
 	p.view = p.view.Clamp(size)
+	p.view.Held = nil
+	if held, ok := p.work.HeldCanoe(); ok {
+		p.view.Held = &held
+	}
 	p.readOut("off")
 	p.id("view").Call("toggleAttribute", "data-near", p.view.Zoom > 1)
 	if p.view.Flat = nil; p.showsBark() {

@@ -138,6 +138,8 @@ func (p *page) goPlace(at work.Place, step bool) {
 	p.say("status", at.Name())
 	p.showTables()
 	p.firstSoon()
+	p.showAsked()
+	p.turnIn(0)
 }
 
 // placeKey answers the page's single keys, outside fields.

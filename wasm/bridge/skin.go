@@ -69,6 +69,20 @@ func (p *page) showPiece(piece pipeline.Piece) {
 		}
 	case pipeline.Water:
 		p.showWater()
+	case pipeline.Strips:
+		p.showStrips()
+	case pipeline.Spreads:
+		p.showSure()
+	case pipeline.Inches:
+		p.showInches()
+	case pipeline.Taught:
+		p.showLessons()
+	case pipeline.Held:
+		p.showNumbers()
+		p.showCosts()
+		if p.showsBark() {
+			p.draw()
+		}
 	case pipeline.Beside:
 		p.showRecord()
 	case pipeline.Season, pipeline.Sooner:
@@ -88,5 +102,6 @@ func (p *page) known() *pipeline.Boat {
 	b := p.work.Known()
 	b.Want(p.showsBark())
 	b.WantPlan(p.showsPlan(), today())
+	b.Ask(p.asked())
 	return b
 }

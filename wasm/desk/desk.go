@@ -32,6 +32,7 @@ type Desk struct {
 	opened bool
 	faults int
 
+	taught  taught
 	bench   bench.Bench
 	paper   paper
 	record  recorded
@@ -89,11 +90,7 @@ func Starting() string {
 
 // Start puts one of those beside the others.
 func (d *Desk) Start(i int) Reply {
-	from := design.Default()
-	if i >= 0 {
-		from = design.Starting()[i]
-	}
-	d.Shelf.Add(from)
+	d.Shelf.Add(starting(i))
 	return Reply{TookUp: true}
 }
 

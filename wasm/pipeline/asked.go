@@ -31,6 +31,9 @@ func (a Asked) wants(p Piece) bool {
 	return a.Lesson != ""
 }
 
+// Strips tells whether there are strips of the control asked for.
+func (a Asked) Strips() bool { return a.wants(Strips) }
+
 // found is what was asked for and is worked out.
 type found struct {
 	sweep   *whatif.Sweep

@@ -88,8 +88,12 @@ func (b *Boat) Need(p Piece) {
 		return
 	}
 	b.cut()
-	b.run(p, b.canoe, nil)
-	b.of[p], b.done[p] = b.canoe.Design, true
+	c := b.canoe
+	if p == Taught {
+		c = b.taught()
+	}
+	b.run(p, c, nil)
+	b.of[p], b.done[p] = c.Design, true
 	b.dress()
 }
 
@@ -111,8 +115,11 @@ func (b *Boat) cut() {
 // is cut off leaves nothing, but for the points of the curve that stand.
 func (b *Boat) start(p Piece) {
 	c := b.canoe
-	if p == Held || p == Taught && b.holds {
+	switch p {
+	case Held:
 		c = b.held
+	case Taught:
+		c = b.taught()
 	}
 	resume, stop := iter.Pull(func(yield func(struct{}) bool) {
 		b.run(p, c, func() bool { return yield(struct{}{}) })

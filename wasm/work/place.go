@@ -1,6 +1,7 @@
 package work
 
 import (
+	"slices"
 	"strings"
 
 	"barkwright/core/answer"
@@ -16,7 +17,10 @@ type Place string
 const (
 	Shed   Place = "shed"
 	Season Place = "season"
-	All    Place = "all"
+	// Compare is where boats are compared, and Lessons where lessons are.
+	Compare Place = "compare"
+	Lessons Place = "lessons"
+	All     Place = "all"
 )
 
 // AtStage is the place of a stage.
@@ -25,13 +29,14 @@ func AtStage(k stage.Key) Place { return Place(k) }
 // PlaceOf is a place by its name, and the first stage for a name that is none.
 func PlaceOf(name string) Place {
 	p := Place(name)
-	if _, ok := p.Stage(); ok || p == Shed || p == Season || p == All {
+	_, is := p.Stage()
+	if is || slices.Contains([]Place{Shed, Season, Compare, Lessons, All}, p) {
 		return p
 	}
 	return AtStage(stage.Choose)
 }
 
-// Stage is the stage of the place; the season, the shed and all of it are none.
+// Stage is the stage of the place; the others are none.
 func (p Place) Stage() (*stage.Stage, bool) {
 	s, _, ok := stage.Lookup(stage.Key(p))
 	return s, ok
@@ -66,6 +71,10 @@ func (p Place) Name() string {
 		return s.Name + ". " + s.Asked
 	case p == Season:
 		return "Season: the crew, the days and the plan of the work."
+	case p == Compare:
+		return "Compare: what a change costs, and boats side by side."
+	case p == Lessons:
+		return "Lessons: ten questions, answered on the boat."
 	case p == Shed:
 		return "Shed: boats, files, records and paper."
 	}
@@ -128,3 +137,9 @@ func Verdict(checks []answer.Warning, key string, s units.System) (answer.State,
 	}
 	return worst, word
 }
+
+// lessonKeys are what keys do while a lesson fills the window.
+var lessonKeys = map[string]string{" ": "next", "ArrowLeft": "turn:-1", "ArrowRight": "turn:1", "h": "hold", "H": "hold", "Escape": "big"}
+
+// LessonByKey is what a key does while a lesson fills the window, or empty.
+func LessonByKey(key string) string { return lessonKeys[key] }

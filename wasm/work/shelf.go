@@ -1,6 +1,7 @@
 package work
 
 import (
+	"errors"
 	"slices"
 	"strings"
 
@@ -278,6 +279,21 @@ func (s *Shelf) ClearTakenOff() {
 		s.keeper.Clear(p.id)
 	}
 	s.off = nil
+}
+
+// DesignAt returns the design of the boat at a place, as it last could be built. It fails where the
+// boat cannot be read.
+func (s *Shelf) DesignAt(i int) (design.Design, error) {
+	if i < 0 || i >= len(s.on) {
+		return design.Design{}, errors.New("That boat is not on the shelf any more.")
+	}
+	b, err := s.boat(s.on[i])
+	if b.Built != nil {
+		name := b.Design.Name
+		b.Design = *b.Built
+		b.Design.Name = name
+	}
+	return b.Design, err
 }
 
 // Whole returns the boat in hand as a file.

@@ -216,7 +216,7 @@ func TestSectionsAtChosenRibs(t *testing.T) {
 func TestRowsByKeyboard(t *testing.T) {
 	p := open(t, desktop)
 	p.tabTo(`#notches [aria-current=true]`)
-	for range 5 { // from all of it back over the shed and the season to the ribs
+	for range 7 { // from all of it back over the shed, lessons, comparing and the season to the ribs
 		p.keys(kb.ArrowLeft)
 	}
 	p.keys(kb.Enter)

@@ -24,6 +24,7 @@ var unhurried = []string{
 	"barkwright/core/answer", "barkwright/core/chart", "barkwright/core/design", "barkwright/core/draw",
 	"barkwright/core/file", "barkwright/core/gather", "barkwright/core/known", "barkwright/core/model", "barkwright/core/lines", "barkwright/core/pattern",
 	"barkwright/core/plan",
+	"barkwright/core/lesson", "barkwright/core/sure", "barkwright/core/weigh", "barkwright/core/whatif",
 	"barkwright/core/record", "barkwright/core/sheet", "barkwright/core/trace", "barkwright/core/units", "barkwright/core/wood",
 	"barkwright/wasm/bench", "barkwright/wasm/bridge", "barkwright/wasm/desk", "barkwright/wasm/find",
 	"barkwright/wasm/hands", "barkwright/wasm/keep",

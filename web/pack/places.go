@@ -28,6 +28,8 @@ func notches() string {
 		notch(string(s.Key), fmt.Sprintf("<b>%d</b>", i+1), s.Short, s.Name)
 	}
 	notch("season", "", "Season", "The crew, the days and the plan of the work")
+	notch("compare", "", "Compare", "What a change costs, and boats side by side")
+	notch("lessons", "", "Lessons", "Ten questions, answered on the boat")
 	notch("shed", "", "Shed", "Boats, files, records and paper")
 	notch("all", "", "All", "All of it on one page")
 	return b.String()

@@ -1,0 +1,89 @@
+package markup
+
+import (
+	"math"
+	"strconv"
+	"strings"
+
+	"barkwright/core"
+	"barkwright/core/answer"
+	"barkwright/core/draw"
+	"barkwright/core/units"
+	"barkwright/core/whatif"
+)
+
+// Ranks lists the results that the table of costs can be ranked by.
+func Ranks(c core.Canoe) string {
+	list := Option("", "the order of the form")
+	for _, n := range costed(c) {
+		list += Option(n.Key, name(n))
+	}
+	return list
+}
+
+// costed are the results that the table has columns for.
+func costed(c core.Canoe) []answer.Number {
+	out := make([]answer.Number, len(whatif.Costed()))
+	for _, n := range answer.All(c) {
+		for i, key := range whatif.Costed() {
+			if key == n.Key {
+				out[i] = n
+			}
+		}
+	}
+	return out
+}
+
+func name(n answer.Number) string {
+	if n.Short != "" {
+		return n.Short
+	}
+	return n.Label(units.Imperial16)
+}
+
+// Inches are the tables of what one more inch of each length costs, and one more of each count.
+func Inches(c core.Canoe, costs *whatif.Costs, rank string, s units.System) string {
+	if costs == nil {
+		return "<p>…</p>"
+	}
+	return inchTable("One inch more of", "inches", c, whatif.Ranked(costs.Lengths, rank), s) +
+		inchTable("One more of", "pieces", c, whatif.Ranked(costs.Pieces, rank), s)
+}
+
+func inchTable(title, key string, c core.Canoe, costs []whatif.Cost, s units.System) string {
+	columns := costed(c)
+	var b strings.Builder
+	b.WriteString(`<div class="scroll" tabindex="0" role="region" aria-label="` + title + ` each control"><table class="costs" data-inches="` +
+		key + `"><thead><tr><th scope="col">` + title + "</th>")
+	for _, n := range columns {
+		b.WriteString(`<th scope="col">` + draw.Escape(name(n)) + "</th>")
+	}
+	b.WriteString("</tr></thead><tbody>")
+	for _, cost := range costs {
+		b.WriteString(`<tr><th scope="row"><button type="button" data-hold="` + cost.Param.Key + `">` + draw.Escape(cost.Param.Label) + "</button>")
+		if cost.Per != 1 && cost.Param.Whole() {
+			b.WriteString(" <small>by " + strconv.Itoa(int(cost.Per)) + "</small>")
+		}
+		if cost.OneSided {
+			b.WriteString(" <small>one way only: the other cannot be built</small>")
+		}
+		b.WriteString("</th>")
+		for i, v := range cost.Slopes {
+			b.WriteString("<td>" + draw.Escape(slope(columns[i].Kind, v, s)) + "</td>")
+		}
+		b.WriteString("</tr>")
+	}
+	b.WriteString("</tbody></table></div>")
+	return b.String()
+}
+
+// slope is a change as shown, with its sign; a dash for less than is shown.
+func slope(k units.Kind, v float64, s units.System) string {
+	if math.IsNaN(v) {
+		return "–"
+	}
+	if text := k.Difference(0, v, s); text != "" {
+		return text
+	}
+	return "–"
+}

@@ -1,0 +1,103 @@
+package markup_test
+
+import (
+	"encoding/xml"
+	"io"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"barkwright/core"
+	"barkwright/core/answer"
+	"barkwright/core/design"
+	"barkwright/core/draw"
+	"barkwright/core/stage"
+	"barkwright/core/sure"
+	"barkwright/core/units"
+	"barkwright/core/weigh"
+	"barkwright/core/whatif"
+	"barkwright/wasm/markup"
+)
+
+// whole fails where markup is not well formed.
+func whole(t *testing.T, html string) {
+	t.Helper()
+	d := xml.NewDecoder(strings.NewReader("<all>" + strings.NewReplacer("<br>", "<br/>", " checked>", ` checked="">`).Replace(html) + "</all>"))
+	d.Entity = xml.HTMLEntity
+	for {
+		if _, err := d.Token(); err == io.EOF {
+			return
+		} else if !assert.NoError(t, err, html) {
+			return
+		}
+	}
+}
+
+// Strips say what they show, a press in the middle of one is the value there, on the control's step,
+// and what cannot be built has its reason.
+func TestStrips(t *testing.T) {
+	d := design.Default()
+	for _, key := range []string{"beam", "stemLaminations", "posture", "rocker"} {
+		w, ok := whatif.NewSweep(d, key, units.Imperial16, key == "rocker")
+		require.True(t, ok)
+		require.True(t, w.Run(nil))
+		s := markup.Strips{Sweep: w, Held: answer.All(core.Evaluate(d)), At: w.Present()}
+		html := s.Figures(230, draw.Screen())
+		whole(t, html)
+		assert.Equal(t, len(w.Keys), strings.Count(html, "<svg"), key)
+		assert.NotContains(t, html, "NaN")
+		table := s.Table()
+		whole(t, table)
+		assert.Equal(t, len(w.Samples)+1, strings.Count(table, "<tr>"), key)
+		v := s.ValueAt(115, 230)
+		n := (v - w.Param.Min) / w.Param.StepInch
+		assert.InDelta(t, n, float64(int(n+0.5)), 1e-6, key)
+		assert.InDelta(t, (w.Low+w.High)/2, v, w.Param.StepInch, key)
+		if key == "rocker" {
+			assert.Contains(t, html, "not past")
+		}
+	}
+	assert.Empty(t, markup.Strips{}.Figures(230, draw.Screen()))
+}
+
+// What to leave on names pieces as their tables do, at each stage those that are cut there.
+func TestSure(t *testing.T) {
+	c := core.Evaluate(design.Default())
+	s := sure.New(c)
+	assert.Contains(t, markup.Sure(c, nil, stage.Rib, units.Imperial16), "…")
+	for s.Next() {
+	}
+	ribs := markup.Sure(c, s, stage.Rib, units.Imperial16)
+	whole(t, ribs)
+	assert.Equal(t, len(c.Frame.Ribs)+1, strings.Count(ribs, "<tr"))
+	assert.Contains(t, ribs, "half girth")
+	assert.NotContains(t, ribs, "post under")
+	assert.Contains(t, markup.Sure(c, s, stage.Lace, units.Metric), "post under the middle thwart")
+	assert.Equal(t, len(s.Figures)+1, strings.Count(markup.Sure(c, s, "", units.Metric), "<tr"))
+}
+
+// What an inch costs, ranked, with a dash where it costs nothing that is shown.
+func TestInches(t *testing.T) {
+	c := core.Evaluate(design.Default())
+	costs := whatif.NewCosts(c.Design)
+	for costs.Next() {
+	}
+	html := markup.Inches(c, costs, "afloat.gm", units.Imperial16)
+	whole(t, html)
+	assert.Less(t, strings.Index(html, `data-hold="beam"`), strings.Index(html, `data-hold="depth"`), "beam moves GM more than depth")
+	assert.Contains(t, html, "by 2", "thwarts come in pairs")
+	assert.Contains(t, markup.Ranks(c), "afloat.gm")
+	assert.NotContains(t, html, "NaN")
+}
+
+// A row that one control brought about says so in four words; one of several says each.
+func TestFromWhat(t *testing.T) {
+	assert.Equal(t, "all from depth amidships", markup.FromWhat(weigh.Row{From: []weigh.Share{{Keys: []string{"depth"}, Change: `2" more`}}}))
+	assert.Equal(t, `2" more from depth amidships; 1" less from what followed; and smaller`, markup.FromWhat(weigh.Row{Smaller: 1,
+		From: []weigh.Share{{Keys: []string{"depth"}, Change: `2" more`}, {Change: `1" less`}}}))
+	assert.Equal(t, "all from beam inside the gunwales and length overall together with what follows",
+		markup.FromWhat(weigh.Row{From: []weigh.Share{{Keys: []string{"beam", "length"}, Along: true, Change: "x"}}}))
+	assert.Empty(t, markup.FromWhat(weigh.Row{}))
+}

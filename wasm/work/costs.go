@@ -1,0 +1,53 @@
+package work
+
+import (
+	"barkwright/core/answer"
+	"barkwright/core/weigh"
+	"barkwright/wasm/pipeline"
+)
+
+// Costs is what differs between the boat held and the one in hand.
+type Costs struct {
+	// Against is the name of the boat held.
+	Against string
+	// Before tells that the boat in hand cannot be built: it is the last one that could be.
+	Before   bool
+	Controls []weigh.Control
+	// Rows are the numbers and checks that differ, Most the places of the largest.
+	Rows   []weigh.Row
+	Most   []int
+	Pieces []weigh.Pieces
+	// Shared tells that the rows say what came from what; where too many controls moved they do
+	// only when asked.
+	Shared bool
+}
+
+// MostOfAll is how many rows stand above the others.
+const MostOfAll = 5
+
+// Costs compares the boat held with the one in hand, and reports false where none is held.
+// stepByStep asks for what came from what, however many controls moved.
+func (w *Work) Costs(stepByStep bool) (Costs, bool) {
+	held, ok := w.HeldCanoe()
+	if !ok || w.None {
+		return Costs{}, false
+	}
+	now := w.Canoe()
+	moved, followers := weigh.Moved(held.Design, now.Design, w.order)
+	c := Costs{Against: w.held.Name, Before: len(w.Faults) > 0 && !w.OnlyTexts(), Shared: stepByStep || len(moved) <= weigh.MostShared,
+		Controls: weigh.Controls(held.Design, now.Design, moved, followers, w.System),
+		Pieces:   weigh.PieceByPiece(held, now, w.System)}
+	var steps []weigh.Step
+	if c.Shared {
+		steps = weigh.Path(held, now, moved)
+	}
+	was, is := weigh.Of(held), weigh.Of(now)
+	if known := w.Known(); known.Known(pipeline.Water) {
+		water, _ := known.Water()
+		is.Numbers = append(is.Numbers, answer.Water(now, water)...)
+		was.Numbers = append(was.Numbers, answer.Water(held, known.WaterAgainst())...)
+	}
+	c.Rows = weigh.Compare(was, is, steps, w.System)
+	c.Most = weigh.Most(c.Rows, MostOfAll)
+	return c, true
+}

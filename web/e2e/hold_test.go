@@ -1,0 +1,86 @@
+package e2e
+
+import (
+	"testing"
+
+	"github.com/chromedp/chromedp"
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+)
+
+// One press holds: the change of every number is from then on against what is held, and the boat held
+// is drawn over the present one. What it costs lists the most first; letting go ends it.
+func TestHold(t *testing.T) {
+	for _, s := range []screen{desktop, phone} {
+		t.Run(s.name, func(t *testing.T) {
+			p := open(t, s.at("choose"))
+			button := `#hold`
+			if s.width > 500 {
+				button = `#hold-wide`
+			}
+			p.press(button)
+			p.wait(`document.querySelector('%s').textContent === 'Let go'`, button)
+			p.enter("depth", `14 1/2"`)
+			p.enter("beam", `2' 10"`)
+			change := func(key string) string {
+				return eval[string](p, `document.querySelector('.cell [data-change="%s"]').textContent`, key)
+			}
+			p.settle()
+			assert.NotEmpty(t, change("afloat.freeboard"))
+			p.press(`#against-costs`)
+			p.wait(`document.querySelector('#costs [data-cost="post.end"]') !== null`)
+			assert.Equal(t, "compare", eval[string](p, `document.documentElement.dataset.at`))
+			assert.Contains(t, eval[string](p, `document.getElementById('costs').textContent`), "depth amidships")
+			p.wait(`document.querySelectorAll('#inches [data-hold]').length > 10`)
+			assert.True(t, eval[bool](p, `document.documentElement.scrollWidth <= innerWidth`), "no wider than the window")
+			p.press(button)
+			p.wait(`document.getElementById('costs').textContent.includes('No boat is held')`)
+		})
+	}
+}
+
+// The strips of the control in hand are drawn once they are unfolded; a press in one sets the control.
+func TestStrips(t *testing.T) {
+	for _, s := range []screen{desktop, phone} {
+		t.Run(s.name, func(t *testing.T) {
+			p := open(t, s.at("choose"))
+			p.enter("beam", `2' 10"`)
+			eval[bool](p, `document.getElementById('whatif').open = true`)
+			p.wait(`document.querySelector('[data-strip="afloat.gm"]') !== null && document.querySelectorAll('#strips svg').length >= 4`)
+			before, _ := p.value("beam")
+			x, y := p.beside(`[data-strip="afloat.gm"]`, 0.75, 0.5)
+			if s.touch {
+				p.down(x, y).up()
+			} else {
+				p.do(chromedp.MouseClickXY(x, y))
+			}
+			p.settle()
+			after, _ := p.value("beam")
+			assert.Greater(t, after, before+2)
+			p.wait(`document.getElementById('strips').getAttribute('aria-busy') === null`)
+		})
+	}
+}
+
+// A lesson is opened, its step set, the answer shown when asked for, and the boat is left as it was.
+func TestLessons(t *testing.T) {
+	p := open(t, desktop.at("lessons"))
+	p.wait(`document.querySelectorAll('[data-lesson^="open:"]').length === 10`)
+	depth, _ := p.value("depth")
+	p.press(`[data-lesson="open:depth"]`)
+	p.wait(`document.querySelector('[data-watch="ribs.longest"]') !== null`)
+	p.press(`[data-lesson="next"]`)
+	p.press(`[data-lesson="do:1"]`)
+	p.wait(`document.querySelector('[data-watch="ribs.longest"]').textContent.includes('+3')`)
+	p.press(`[data-lesson="big"]`)
+	p.keys(" ")
+	p.wait(`document.querySelector('.claims') !== null`)
+	letters := eval[float64](p, `parseFloat(getComputedStyle(document.querySelector('#lesson h3')).fontSize) / innerHeight`)
+	assert.GreaterOrEqual(t, letters, 1.0/28-0.001)
+	p.keys("\x1b")
+	p.wait(`document.documentElement.dataset.teach === undefined`)
+	p.press(`[data-lesson="close"]`)
+	p.wait(`document.querySelectorAll('[data-lesson^="open:"]').length === 10`)
+	back, _ := p.value("depth")
+	require.InDelta(t, depth, back, 1e-9)
+}
