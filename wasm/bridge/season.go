@@ -41,6 +41,8 @@ func (p *page) listenSeason() {
 		}
 	})
 	p.planned = planned{fields: map[string]js.Value{}, unread: map[string]bool{}, system: -1}
+	// Where the form stands over the plan and not beside it, the plan is seen first.
+	p.id("crew").Set("open", js.Global().Call("matchMedia", "(min-width: 62rem)").Get("matches"))
 	for _, form := range []string{"crew", "season"} {
 		each(p.id(form), "[data-set]", func(e js.Value) { p.planned.fields[data(e, "set")] = e })
 		p.on(p.id(form), "change", func(e js.Value) {

@@ -7,6 +7,7 @@ import (
 
 	"barkwright/wasm/pipeline"
 	"barkwright/wasm/scene"
+	"barkwright/wasm/work"
 )
 
 // showsBark tells whether the picture is one of the bark laid flat.
@@ -101,7 +102,7 @@ func (p *page) showPiece(piece pipeline.Piece) {
 func (p *page) known() *pipeline.Boat {
 	b := p.work.Known()
 	b.Want(p.showsBark())
-	b.WantPlan(p.showsPlan(), today())
+	b.WantPlan(p.showsPlan(), p.places.at == work.Season, today())
 	b.Ask(p.asked())
 	return b
 }

@@ -21,6 +21,7 @@ type Boat struct {
 	system        units.System
 	wantsDrawing  bool
 	wantsPlan     bool
+	planFirst     bool
 	followed      bool // since the last step
 
 	// of is the design that each piece was last worked out for, where done.
@@ -84,9 +85,10 @@ func (b *Boat) Measure(n *record.Notebook, s units.System) {
 // Want says whether the picture is of the bark laid flat.
 func (b *Boat) Want(drawing bool) { b.wantsDrawing = drawing }
 
-// WantPlan says whether the page shows the plan of the work, and which day it is.
-func (b *Boat) WantPlan(shown bool, today string) {
-	b.wantsPlan = shown
+// WantPlan says whether the page shows the plan of the work, whether little else, so that it comes
+// before what is looked at elsewhere, and which day it is.
+func (b *Boat) WantPlan(shown, first bool, today string) {
+	b.wantsPlan, b.planFirst = shown, first
 	if today != b.today {
 		b.today = today
 		if b.outlook != nil && b.outlook.Today != "" {

@@ -20,7 +20,7 @@ func TestPlanInSlices(t *testing.T) {
 	assert.Nil(t, o, "nobody looks at it")
 	assert.False(t, known)
 
-	b.WantPlan(true, "2027-06-14")
+	b.WantPlan(true, false, "2027-06-14")
 	slices := 0
 	for {
 		p, finished, worked := b.Next()
@@ -66,4 +66,15 @@ func TestPlanInSlices(t *testing.T) {
 	again, known := b.Outlook()
 	assert.True(t, known && again.Helped)
 	assert.Equal(t, four.Days, again.Days)
+}
+
+// Where little else is looked at, the plan comes as soon as what it goes by is known.
+func TestPlanFirst(t *testing.T) {
+	b := New(with(t), units.Imperial16)
+	b.WantPlan(true, true, "")
+	until(t, b, Season)
+	assert.True(t, b.Known(Figures))
+	assert.False(t, b.Known(Curve))
+	finish(b)
+	assert.True(t, b.Known(Curve) && b.Known(Sooner))
 }

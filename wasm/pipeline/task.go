@@ -19,6 +19,9 @@ type task struct {
 
 // Waiting returns the piece that comes next, and whether there is one.
 func (b *Boat) Waiting() (Piece, bool) {
+	if b.planFirst && b.wantsPlan && b.Known(Figures) && b.Known(Water) && !b.Known(Season) && !b.failed[Season] {
+		return Season, true
+	}
 	for p := range pieces {
 		if b.wants(p) && !b.Known(p) && !b.failed[p] {
 			return p, true

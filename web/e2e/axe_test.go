@@ -37,7 +37,7 @@ func axeAt(t *testing.T, axe string, size [2]int64) {
 		require.NoError(t, err)
 		assert.Empty(t, found, "%v at %s", size, at)
 	}
-	for _, k := range append(stage.Keys(), "shed") {
+	for _, k := range append(stage.Keys(), "season", "shed") {
 		p.notch(k)
 		clean(string(k))
 	}

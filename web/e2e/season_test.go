@@ -38,3 +38,14 @@ func TestSeason(t *testing.T) {
 	p.again()
 	p.wait(planKnown + ` && document.getElementById('season-head').textContent.includes('3 practised')`)
 }
+
+// On a phone nothing of the season room is broader than the screen, and every field is large enough
+// for a finger.
+func TestSeasonOnAPhone(t *testing.T) {
+	p := open(t, phone.at("season"))
+	p.wait(planKnown)
+	eval[bool](p, `document.getElementById('crew').open = true`)
+	assert.LessOrEqual(t, eval[int](p, `document.documentElement.scrollWidth`), 390)
+	assert.Empty(t, eval[[]string](p, `[...document.querySelectorAll('#crew :is(input, select), #season .row :is(button, select, input)')]
+		.filter(e => e.checkVisibility() && e.getBoundingClientRect().height < 44).map(e => e.id || e.textContent)`))
+}
