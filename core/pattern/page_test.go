@@ -9,32 +9,18 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"barkwright/core/design"
 	"barkwright/core/draw"
 	"barkwright/core/geom"
+	"barkwright/core/internal/check"
 	"barkwright/core/pattern"
 	"barkwright/core/units"
 )
-
-// boats are the default, a child's, and a freight canoe near the ends of the ranges.
-func boats(t *testing.T) map[string]design.Design {
-	out := map[string]design.Design{"default": design.Default()}
-	for name, line := range map[string]string{
-		"child":   "barkwright1_L96_Oh4_B24_D9_G12_E15_El10_R0.5_N3_P1_C0_Kw32",
-		"freight": "barkwright1_L432_Oh18_B66_D30_G44_E56_El40_R3_N9_P8_C3000_Kw60_Ch12_Im3_It1.5",
-	} {
-		d, _, err := design.ReadLine(line)
-		require.NoError(t, err)
-		out[name] = d
-	}
-	return out
-}
 
 // Every page of every pattern of three boats: nothing outside it, no lettering over
 // lettering, both bars whole and clear of everything else; as many as were announced.
 // Breadths of lettering are those of a broad face.
 func TestPagesInOrder(t *testing.T) {
-	for name, d := range boats(t) {
+	for name, d := range check.Extremes(t) {
 		var all []pattern.Pattern
 		c := evaluated(d)
 		for _, k := range pattern.Kinds() {
@@ -100,7 +86,7 @@ func inOrder(t *testing.T, where string, p draw.List) {
 // page comes to lie on it.
 func TestLabelsAreWhole(t *testing.T) {
 	all := 0
-	for name, d := range boats(t) {
+	for name, d := range check.Extremes(t) {
 		c := evaluated(d)
 		for _, k := range pattern.Kinds() {
 			for _, p := range pattern.Make(c, k.Key, pattern.Options{System: units.Imperial16}) {

@@ -49,6 +49,11 @@ func Pages(j Job) []draw.List {
 	return append(pages, pattern.Pages(patterns(j), j.Head)...)
 }
 
+// Count is how many pages the build sheets and the patterns of a job take.
+func Count(j Job) (sheets, ofPatterns int) {
+	return len(BuildSheets(j)), pattern.Count(patterns(j))
+}
+
 func patterns(j Job) []pattern.Pattern {
 	var out []pattern.Pattern
 	for _, key := range j.Patterns {

@@ -6,10 +6,9 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
-	"github.com/stretchr/testify/require"
 
-	"barkwright/core/design"
 	"barkwright/core/draw"
+	"barkwright/core/internal/check"
 	"barkwright/core/sheet"
 	"barkwright/core/stage"
 	"barkwright/core/units"
@@ -18,29 +17,14 @@ import (
 // page is what fits A4 and Letter alike inside margins of 9 mm.
 var page = draw.Box{Right: 190, Bottom: 259}
 
-// boats are the default, a child's, and a freight canoe near the ends of the ranges.
-func boats(t *testing.T) map[string]design.Design {
-	out := map[string]design.Design{"default": design.Default()}
-	for name, line := range map[string]string{
-		"child":   "barkwright1_L96_Oh4_B24_D9_G12_E15_El10_R0.5_N3_P1_C0_Kw32",
-		"freight": "barkwright1_L432_Oh18_B66_D30_G44_E56_El40_R3_N9_P8_C3000_Kw60_Ch12_Im3_It1.5",
-	} {
-		d, _, err := design.ReadLine(line)
-		require.NoError(t, err)
-		d.Name = "Invented " + name + " canoe with a name that is longer than most of those that builders give to their boats, and goes on"
-		out[name] = d
-	}
-	return out
-}
-
 // Every page of every build sheet of three boats: nothing outside the page, no lettering
 // over lettering, no line through it, and on the last page of several something worth a
 // page. Breadths are those of a broad face.
 func TestPagesInOrder(t *testing.T) {
-	for name, d := range boats(t) {
+	for name, d := range check.Extremes(t) {
 		j := everything()
 		j.Canoe = evaluated(d)
-		j.Head.Boat = d.Name
+		j.Head.Boat = "Invented " + name + " canoe with a name that is longer than most of those that builders give to their boats, and more"
 		for _, s := range []units.System{units.Imperial16, units.Metric} {
 			j.System = s
 			for _, key := range stage.Keys() {

@@ -89,7 +89,7 @@ func rootsToDig(s *stageSheet) {
 
 func groupsToLace(s *stageSheet) {
 	l := s.Canoe.Frame.Lacing
-	s.tally("Groups laced", s.needed(l.Count)+" of "+units.Length.Format(l.Group, s.System), l.Count, s.System)
+	s.tally("Groups laced", s.needed(l.Count)+", "+units.Length.RoughUp(l.Group, s.System)+" of root in each", l.Count, s.System)
 	s.tally("Pegs split out", s.needed(l.Pegs), l.Pegs, s.System)
 }
 

@@ -164,6 +164,7 @@ type page struct {
 	speaker            work.Speaker
 	sheets             []*sheetRow
 	sheetsShown        *shownSheets
+	paperInSight       bool     // the form of what can be printed is on the screen
 	resting            js.Value // the timer of what waits for the control to rest
 	turnFunc           js.Func
 
@@ -221,7 +222,7 @@ func (p *page) follow() {
 	p.showSeason()
 	p.showSteps()
 	p.showAsked()
-	p.reply(p.desk.ShowPaper(p.paperForm()))
+	p.showPaper()
 	p.speak()
 	p.showShelf()
 	p.desk.Stood()

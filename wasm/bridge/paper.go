@@ -24,6 +24,12 @@ func (p *page) listenPaper() {
 		p.on(p.id(id), "change", func(js.Value) { p.paper("model-count") })
 	}
 	p.on(p.id("paper-form"), "submit", func(e js.Value) { e.Call("preventDefault") })
+	p.on(p.id("paper-form"), "change", func(js.Value) { p.showPaper() })
+	seen := p.callback(func(args []js.Value) {
+		p.paperInSight = args[0].Index(0).Get("isIntersecting").Bool()
+		p.showPaper()
+	})
+	js.Global().Get("IntersectionObserver").New(seen).Call("observe", p.id("paper-form"))
 	p.onEnter("measured", func() { p.paper("check") })
 	p.on(p.id("section-ribs"), "change", func(js.Value) { p.reply(p.desk.Ribs(p.text("section-ribs"))) })
 	p.on(js.Global(), "afterprint", func(js.Value) {
@@ -32,9 +38,13 @@ func (p *page) listenPaper() {
 	})
 }
 
+// showPaper brings the form to the boat in hand and to what is chosen.
+func (p *page) showPaper() { p.reply(p.desk.ShowPaper(p.paperForm())) }
+
 func (p *page) paper(what string) {
 	if what == "all" || what == "none" {
-		each(p.id("paper-form"), "input[type=checkbox]", func(c js.Value) { c.Set("checked", what == "all") })
+		each(p.id("paper-form"), "input[name]", func(c js.Value) { c.Set("checked", what == "all") })
+		p.showPaper()
 		return
 	}
 	p.reply(p.desk.Paper(what, p.paperForm()))
@@ -65,5 +75,5 @@ func (p *page) paperForm() desk.PaperForm {
 	return desk.PaperForm{Sheets: sheets, Patterns: chosen("pattern"), Drawing: p.text("drawing"),
 		Table: p.text("table"),
 		Ribs:  p.text("section-ribs"), Bar: p.id("bar").Get("selectedIndex").Int(), Measured: p.text("measured"),
-		Date: date.String(), Model: p.text("model-scale"), ModelPanels: p.id("model-panels").Get("checked").Bool()}
+		Date: date.String(), InSight: p.paperInSight, Model: p.text("model-scale"), ModelPanels: p.id("model-panels").Get("checked").Bool()}
 }

@@ -65,6 +65,7 @@ func (p *page) showPiece(piece pipeline.Piece) {
 	case pipeline.Figures:
 		p.showNumbers()
 		p.showChecks()
+		p.showPaper()
 		if p.showsBark() {
 			p.draw()
 		}

@@ -1,6 +1,7 @@
 package desk_test
 
 import (
+	"fmt"
 	"strings"
 	"testing"
 	"time"
@@ -16,6 +17,7 @@ import (
 	"barkwright/wasm/desk"
 	"barkwright/wasm/internal/memory"
 	"barkwright/wasm/keep"
+	"barkwright/wasm/pipeline"
 	"barkwright/wasm/work"
 )
 
@@ -352,6 +354,41 @@ func TestPaper(t *testing.T) {
 	}(), "what was said of this boat stays")
 	w.Set("beam", 34*inch)
 	assert.Contains(t, d.ShowPaper(form()).Says, desk.Said{At: "paper-says"}, "what was said of another goes")
+}
+
+// The pages are counted before they are printed, and shown as they will be; what was
+// counted or shown of another choice or boat goes.
+func TestPagesAreCountedAndShown(t *testing.T) {
+	d, w := open(&memory.Store{})
+	f := form()
+	f.Patterns, f.InSight = []string{"stem", "tip"}, true
+	assert.Empty(t, said(d.ShowPaper(f), "paper-count"), "the bark does not lie flat yet")
+	w.Known().Need(pipeline.Figures)
+	counted := said(d.ShowPaper(f), "paper-count")
+	assert.NotContains(t, said(d.ShowPaper(f), "paper-count"), "pages", "said once")
+	printed := strings.Count(d.Paper("print", f).Print, `<section class="tile">`)
+	assert.Contains(t, counted, fmt.Sprintf("together %d pages, A4 or Letter.", printed))
+	shown := d.Paper("show", f)
+	assert.Equal(t, printed, strings.Count(shown.Markup["paper-pages"], "<li>"))
+	assert.Equal(t, counted, said(shown, "paper-count"))
+	assert.Contains(t, shown.Markup["paper-pages"], "1. 1. Choose the boat, page 1 of ")
+
+	f.Sheets = f.Sheets[:1]
+	r := d.ShowPaper(f)
+	assert.Equal(t, "", r.Markup["paper-pages"])
+	assert.Contains(t, r.Markup, "paper-pages")
+	assert.NotEqual(t, counted, said(r, "paper-count"))
+	f.Patterns = nil
+	assert.Contains(t, said(d.ShowPaper(f), "paper-count"), "Build sheets: ")
+	f.Sheets, f.Patterns = nil, []string{"tip"}
+	assert.Contains(t, said(d.ShowPaper(f), "paper-count"), "Patterns: ")
+	f.Patterns = nil
+	assert.Equal(t, "Nothing is chosen to print.", said(d.ShowPaper(f), "paper-count"))
+	f = form()
+	f.InSight = true
+	d.ShowPaper(f)
+	w.Set("beam", 34*inch)
+	assert.Contains(t, d.ShowPaper(f).Says, desk.Said{At: "paper-count"}, "of the boat before")
 }
 
 func TestNothingToPrint(t *testing.T) {

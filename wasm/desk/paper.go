@@ -26,6 +26,8 @@ type paper struct {
 	of      design.Design // what is said is of this boat
 	ribs    []int         // whose sections are drawn
 	checked bool          // a print was measured
+	counted string        // what the pages are counted of, empty where none are
+	seen    bool          // they are shown
 }
 
 // PaperForm is what the form of what can be printed holds.
@@ -39,6 +41,7 @@ type PaperForm struct {
 	Date           string      // today's, as the user reads it
 	Model          string      // the size of the model chosen, as Models lists it
 	ModelPanels    bool        // its side panels are sewn on
+	InSight        bool        // the form is on the screen
 }
 
 // PaperLists are the lists of what can be printed and handed over, as HTML.
@@ -70,6 +73,8 @@ func (d *Desk) Paper(what string, form PaperForm) Reply {
 		return d.printChosen(form)
 	case "model", "model-count":
 		return d.model(what == "model", form)
+	case "show":
+		return d.showPages(form)
 	case "roll":
 		return d.drawn(form, func(b *strings.Builder, p pattern.Pattern) Reply {
 			return d.printed(b, sheet.PrintRoll(b, p, d.head(form)))
@@ -85,10 +90,11 @@ func (d *Desk) Paper(what string, form PaperForm) Reply {
 	return Reply{}
 }
 
-// ShowPaper brings what is said under the paper's buttons to the boat shown: what was
-// said of another goes, and a print is measured against this one.
+// ShowPaper brings what is said under the paper's buttons to the boat shown and to what is
+// chosen: what was said of another goes, a print is measured against this one, and its
+// pages are counted.
 func (d *Desk) ShowPaper(form PaperForm) Reply {
-	r := d.Ribs(form.Ribs)
+	r := d.Ribs(form.Ribs).and(d.countPages(form))
 	if d.paper.of != d.shown.Canoe().Design {
 		r = r.and(d.onPaper("")).and(say(modelSays, ""))
 	}

@@ -58,8 +58,14 @@ func (r Reply) saying(at, text string) Reply {
 	return r
 }
 
-// and adds another reply that only says something, with notices.
+// and adds another reply that only says something or fills elements, with notices.
 func (r Reply) and(s Reply) Reply {
+	for id, html := range s.Markup {
+		if r.Markup == nil {
+			r.Markup = map[string]string{}
+		}
+		r.Markup[id] = html
+	}
 	r.Unsay, r.Notices, r.Says = append(r.Unsay, s.Unsay...), append(r.Notices, s.Notices...), append(r.Says,
 		s.Says...)
 	return r

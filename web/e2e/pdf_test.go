@@ -25,7 +25,8 @@ type painted struct {
 	filled    bool
 	parts     [][]spot
 	low, high spot // the clip
-	letters   bool // lettering: parts holds where each run of it starts
+	letters   bool // lettering: parts holds where it starts, then its corners
+	text      string
 }
 
 type spot struct{ x, y float64 }
@@ -54,7 +55,7 @@ func readPDF(t testing.TB, pdf []byte) []sheetOfPaper {
 		width, _ := strconv.ParseFloat(string(m[1]), 64)
 		height, _ := strconv.ParseFloat(string(m[2]), 64)
 		s := sheetOfPaper{width: width * mmPerPoint, height: height * mmPerPoint}
-		s.run(t, string(text), height)
+		s.run(t, string(text), height, fontsOf(t, pdf, m[0]))
 		out = append(out, s)
 	}
 	require.NotEmpty(t, out)
@@ -73,7 +74,7 @@ func (m matrix) by(n matrix) matrix {
 }
 
 // takes is how many numbers an instruction takes.
-var takes = map[string]int{"cm": 6, "Tm": 6, "c": 6, "re": 4, "m": 2, "l": 2}
+var takes = map[string]int{"cm": 6, "Tm": 6, "c": 6, "re": 4, "m": 2, "l": 2, "Td": 2, "Tf": 1}
 
 type drawing struct {
 	m         matrix
@@ -81,13 +82,15 @@ type drawing struct {
 }
 
 // run plays a page's instructions.
-func (s *sheetOfPaper) run(t testing.TB, text string, height float64) {
+func (s *sheetOfPaper) run(t testing.TB, text string, height float64, fonts map[string]pdfFont) {
 	t.Helper()
 	now := drawing{m: matrix{1, 0, 0, 1, 0, 0}, high: spot{math.Inf(1), math.Inf(1)}, low: spot{math.Inf(-1), math.Inf(-1)}}
 	var kept []drawing
 	var parts [][]spot
 	var numbers []float64
 	clipping := false
+	var line written
+	var name string
 	place := func(x, y float64) spot {
 		m := now.m
 		return spot{(m[0]*x + m[2]*y + m[4]) * mmPerPoint, (height - (m[1]*x + m[3]*y + m[5])) * mmPerPoint}
@@ -101,7 +104,14 @@ func (s *sheetOfPaper) run(t testing.TB, text string, height float64) {
 			numbers = append(numbers, v)
 			continue
 		}
-		if !pdfOperator.MatchString(word) {
+		switch {
+		case strings.HasPrefix(word, "<"):
+			line.show(word)
+			continue
+		case strings.HasPrefix(word, "/"):
+			name = word[1:]
+			continue
+		case !pdfOperator.MatchString(word):
 			continue
 		}
 		n := numbers
@@ -140,8 +150,24 @@ func (s *sheetOfPaper) run(t testing.TB, text string, height float64) {
 			paint(true)
 		case "S", "s":
 			paint(false)
+		case "BT":
+			line = written{}
+		case "Tf":
+			line.font, line.size = fonts[name], n[0]
 		case "Tm":
-			s.painted = append(s.painted, painted{letters: true, parts: [][]spot{{place(n[4], n[5])}}, low: now.low, high: now.high})
+			line.m = matrix(n)
+		case "Td":
+			line.m = matrix{1, 0, 0, 1, n[0], n[1]}.by(line.m)
+			line.x = 0
+		case "ET":
+			if len(line.corners) == 0 {
+				continue
+			}
+			p := painted{letters: true, parts: [][]spot{nil}, low: now.low, high: now.high, text: line.text}
+			for _, q := range line.corners {
+				p.parts[0] = append(p.parts[0], place(q.x, q.y))
+			}
+			s.painted = append(s.painted, p)
 		}
 	}
 }
