@@ -39,7 +39,6 @@ func TestPrintedPagesInOrder(t *testing.T) {
 			p.wait(`location.hash.includes('_%s_')`, length)
 			p.settle()
 		}
-		p.skinLaid()
 		if every {
 			p.press(`[data-paper="all"]`)
 		} else {
