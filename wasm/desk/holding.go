@@ -137,7 +137,7 @@ func (d *Desk) Costs(stepByStep bool) string {
 	if !ok {
 		return markup.NothingHeld
 	}
-	return markup.Costs(c, d.shown.System, false)
+	return markup.Costs(c)
 }
 
 // PrintCosts is one page of what differs from the boat held, with both in outline.
@@ -150,13 +150,13 @@ func (d *Desk) PrintCosts(date string) Reply {
 	held, _ := w.HeldCanoe()
 	return Reply{Print: `<div class="sheet costs-sheet"><h1>What it costs: ` + draw.Escape(w.Entered.Name) + `</h1><p>Held against ` +
 		draw.Escape(c.Against) + ". " + draw.Escape(date) + ". Barkwright, a teaching estimate.</p>" +
-		markup.SVG("costs-boats", draw.Screen(), outlines(w, held)) + markup.Costs(c, w.System, true) + "</div>"}
+		markup.SVG("costs-boats", draw.Screen(), outlines(w, held)) + markup.CostsOnPaper(c) + "</div>"}
 }
 
 // outlines are the boat in hand and the one held over it, for paper.
 func outlines(w *work.Work, held core.Canoe) draw.List {
 	v := scene.View{State: scene.Finished, Zoom: 1, System: w.System, Layer: scene.Plain, Held: &held}
-	return view.Draw(w.Canoe(), v, draw.Size{Width: 700, Height: 240, Letter: 11})
+	return view.Draw(w.Canoe(), v, draw.Size{Width: 700, Height: 210, Letter: 11})
 }
 
 // Clock is a time of day.

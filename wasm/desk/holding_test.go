@@ -49,6 +49,8 @@ func TestHoldAndCosts(t *testing.T) {
 	assert.Contains(t, print, "<svg")
 	assert.Contains(t, print, `data-cost="post.end"`)
 	assert.NotContains(t, print, "Hardly changed")
+	assert.LessOrEqual(t, strings.Count(print, "<tr"), 52, "one page")
+	assert.Equal(t, 1, strings.Count(print, `data-cost="post.end"`))
 
 	assert.Contains(t, said(d.Hold("opened", ""), "held-says"), "in place of this boat as it stood at 10:05")
 	assert.Contains(t, said(d.Hold("start:2", ""), "held-says"), "24 ft")

@@ -14,8 +14,8 @@ import (
 const NothingHeld = `<p class="help">No boat is held. Hold this one, change it, and what differs is listed here.</p>`
 
 // Costs is what differs between the boat held and the one in hand: the largest first, then
-// by stage. On paper what hardly changed and the pieces are left out.
-func Costs(c work.Costs, s units.System, onPaper bool) string {
+// by stage, and folded away what hardly changed and the pieces.
+func Costs(c work.Costs) string {
 	var b strings.Builder
 	if c.Before {
 		b.WriteString(`<p class="fault">Before the fault: the boat as it last could be built.</p>`)
@@ -32,13 +32,10 @@ func Costs(c work.Costs, s units.System, onPaper bool) string {
 		b.WriteString("</tbody></table></div>")
 	}
 	b.WriteString(controlsMoved(c))
-	if !c.Shared && !onPaper {
+	if !c.Shared {
 		b.WriteString(`<p class="row"><button type="button" data-costs="steps">Show step by step what came from what</button></p>`)
 	}
 	hardly := costsByStage(&b, c)
-	if onPaper {
-		return b.String()
-	}
 	if hardly != "" {
 		b.WriteString(`<details class="sheet"><summary>Hardly changed</summary>` + costHead() + hardly + "</tbody></table></div></details>")
 	}
@@ -46,6 +43,69 @@ func Costs(c work.Costs, s units.System, onPaper bool) string {
 	if c.Shared {
 		b.WriteString(`<p class="help">What came from what: each control set in the order in which it was taken up, nothing else ` +
 			`moving, then what follows let go. In another order the shares would be others.</p>`)
+	}
+	return b.String()
+}
+
+// paperRows is how many rows one page has room for beside the boats and what was set.
+const paperRows = 21
+
+// CostsOnPaper is what differs from the boat held, on one page: what was set, the largest, and the
+// others by stage. Where there are too many the least are left out, and it says how many.
+func CostsOnPaper(c work.Costs) string {
+	if len(c.Rows)+len(c.Controls) == 0 {
+		return "<p>Nothing differs from " + draw.Escape(c.Against) + ".</p>"
+	}
+	shown := map[string]bool{}
+	for _, i := range weigh.Most(c.Rows, paperRows-len(c.Controls)) {
+		shown[c.Rows[i].Key] = true
+	}
+	var b strings.Builder
+	row := func(r weigh.Row) {
+		b.WriteString(`<tr data-cost="` + r.Key + `"><th scope="row">` + draw.Escape(r.Name) + "</th><td>" + draw.Escape(r.Held) +
+			"</td><td>" + draw.Escape(r.Now) + "</td><td>" + draw.Escape(r.Change) + "</td><td>" + draw.Escape(FromWhat(r)) + "</td></tr>")
+	}
+	part := func(title string) {
+		b.WriteString(`<tr class="part"><th colspan="5">` + draw.Escape(title) + "</th></tr>")
+	}
+	b.WriteString(`<table class="costs"><thead><tr><th scope="col">What</th><th scope="col">Held</th><th scope="col">Now</th>` +
+		`<th scope="col">Differs by</th><th scope="col">From what</th></tr></thead><tbody>`)
+	part("What was set otherwise")
+	for _, m := range c.Controls {
+		who := "set"
+		if m.Follows {
+			who = "it followed"
+		}
+		b.WriteString(`<tr><th scope="row">` + draw.Escape(m.Label) + "</th><td>" + draw.Escape(m.Held) + "</td><td>" + draw.Escape(m.Now) +
+			"</td><td>" + draw.Escape(m.Change) + "</td><td>" + who + "</td></tr>")
+	}
+	part("Most of all")
+	for _, i := range c.Most {
+		row(c.Rows[i])
+		shown[c.Rows[i].Key] = false
+	}
+	left := 0
+	for _, st := range stage.All() {
+		open := false
+		for _, r := range c.Rows {
+			if r.Home != st.Key || !shown[r.Key] {
+				continue
+			}
+			if !open {
+				part(st.Name)
+				open = true
+			}
+			row(r)
+		}
+	}
+	for _, r := range c.Rows {
+		if _, there := shown[r.Key]; !there {
+			left++
+		}
+	}
+	b.WriteString("</tbody></table>")
+	if left > 0 {
+		b.WriteString("<p>" + units.Count.Format(float64(left), units.Metric) + " more changed less, and are left out.</p>")
 	}
 	return b.String()
 }
@@ -116,7 +176,8 @@ func fromOne(s weigh.Share) string {
 	}
 	var names []string
 	for _, key := range s.Keys {
-		names = append(names, lowered(weigh.NameOf(key)))
+		short, _, _ := strings.Cut(weigh.NameOf(key), ":")
+		names = append(names, lowered(short))
 	}
 	text := strings.Join(names, " and ")
 	if s.Along {
