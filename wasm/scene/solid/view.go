@@ -38,7 +38,7 @@ func Room(p *scene.Pen, size draw.Size) draw.Box {
 	room := draw.Box{Left: 0.8 * p.Letter, Top: 2.2 * p.Letter, Right: size.Width - 0.8*p.Letter,
 		Bottom: size.Height - 0.8*p.Letter}
 	if size.Height < 15*p.Letter {
-		room.Top = 1.4 * p.Letter
+		room.Top = 1.9 * p.Letter
 	}
 	return room
 }
