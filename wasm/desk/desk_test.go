@@ -371,6 +371,7 @@ func TestPagesAreCountedAndShown(t *testing.T) {
 	shown := d.Paper("show", f)
 	assert.Equal(t, printed, strings.Count(shown.Markup["paper-pages"], "<li>"))
 	assert.Equal(t, counted, said(shown, "paper-count"))
+	assert.Equal(t, "paper-pages", shown.Focus, "they come into sight")
 	assert.Contains(t, shown.Markup["paper-pages"], "1. 1. Choose the boat, page 1 of ")
 
 	f.Sheets = f.Sheets[:1]

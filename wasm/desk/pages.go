@@ -70,6 +70,6 @@ func (d *Desk) showPages(form PaperForm) Reply {
 	}
 	r := d.onPaper("")
 	d.paper.seen, d.paper.counted = true, d.pagesOf(form)
-	r.Markup = map[string]string{paperPages: markup.Pages(pages)}
+	r.Markup, r.Focus = map[string]string{paperPages: markup.Pages(pages)}, paperPages
 	return r.saying(paperCount, countWords(sheet.Count(job)))
 }
