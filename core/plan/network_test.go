@@ -145,3 +145,13 @@ func TestSearchIsCutOff(t *testing.T) {
 	assert.False(t, ok)
 	assert.Equal(t, 3, turns)
 }
+
+// A teacher's own hands count half with more than three learners to each; without anyone
+// practised one learner leads at a learner's pace.
+func TestHands(t *testing.T) {
+	assert.InDelta(t, 1+3/2.5, newHands(1, 3, 2.5).most(9), 1e-12)
+	assert.InDelta(t, 0.5+4/2.5, newHands(1, 4, 2.5).most(9), 1e-12)
+	assert.InDelta(t, 2/2.5, newHands(0, 2, 2.5).most(9), 1e-12)
+	assert.Equal(t, 1, newHands(0, 2, 2.5).leads)
+	assert.InDelta(t, 1, newHands(1, 3, 2.5).most(1), 1e-12, "the practised hand first")
+}

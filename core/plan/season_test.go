@@ -354,3 +354,17 @@ func TestBadPlansAreNamed(t *testing.T) {
 	s.Have[plan.MakePegs] = 1e4
 	assert.Contains(t, key(planned(t, s, c, ""), ""), "haveMore")
 }
+
+// The longest chain names what held each start: ribs are driven after they were bound to dry, and
+// again after they settled.
+func TestChainNamesItsWaits(t *testing.T) {
+	p := planned(t, fromGathered(4, 0), asks(nil), "")
+	by := map[plan.ID]plan.Cause{}
+	for _, h := range p.Chain {
+		by[p.Jobs[h.Job].Task] = h.By
+	}
+	assert.Equal(t, plan.ByWait, by[plan.DriveRibs])
+	assert.Equal(t, plan.ByWait, by[plan.DriveAgain])
+	assert.Equal(t, plan.ByOrder, by[plan.BendRibs])
+	assert.Equal(t, plan.FromTheFirst, p.Chain[0].By)
+}
