@@ -73,7 +73,7 @@ func (a *asks) gathered() {
 	a.add("Birch", fmt.Sprintf("%d trees %s round at breast height, clear for %s; %d sheets in all",
 		a.times(a.Bark.Needs.Sheets), a.length(bark.NewStanding(sheet, d).Girth), a.length(sheet.Length),
 		a.times(g.Bark.Sheets)),
-		"a tree for each sheet on the bed; about a hundred are looked at for one, two pages of builders, 2012")
+		"one for each sheet on the bed; a hundred are looked at for one, two pages of builders, 2012")
 	roots := ""
 	if g.Root.Strands.Fits {
 		roots = fmt.Sprintf(", %d roots of %s", a.times(g.Root.Strands.Roots), a.length(d.RootLength))
@@ -122,7 +122,7 @@ func (a *asks) time() {
 	a.add("Hours", fmt.Sprintf("about %.0f to %.0f, of practised hands", tens(o.HoursLow), tens(o.HoursHigh)),
 		"estimate; published totals are 400 to 500")
 	a.add("Days", fmt.Sprintf("likely %d to %d, with %s", o.Low, o.High, Hands(o.Season.Int(plan.Practised),
-		o.Season.Int(plan.Learners))), "by the calendar, drying and days off with it; hands and days are set under Season")
+		o.Season.Int(plan.Learners))), "by the calendar; hands and days are set under Season")
 	a.add("Costs most", a.costsMost(), "hours of practised hands")
 	a.add("Largest boat", a.largest(), "of this shape; the sheets are those on hand")
 }

@@ -11,10 +11,15 @@ import (
 	"barkwright/core/plan"
 )
 
+// How high a row of the plan's chart is, in letters' heights: on the screen and on paper.
+const (
+	ScreenRow = 1.5
+	PaperRow  = 1.22
+)
+
 // The plan's chart, in letters' heights: a row for each task, its bar as thick as its hands
 // are many, and below them the hands wanted.
 const (
-	rowHeight  = 1.5
 	barMost    = 1.0
 	barLeast   = 0.3
 	wantsRoom  = 5.0
@@ -40,10 +45,10 @@ type dayPlot struct {
 	over   bool // names stand over the bars
 }
 
-// Days draws a plan day by day, width CSS pixels broad and lettered at a size; today is a day
-// of the plan to mark, or -1.
-func Days(o *core.Outlook, width, letter float64, today int) draw.List {
-	p := &dayPlot{o: o, letter: letter, row: rowHeight * letter, top: headRoom * letter}
+// Days draws a plan day by day, width CSS pixels broad and lettered at a size, each row so many
+// letters high; today is a day of the plan to mark, or -1.
+func Days(o *core.Outlook, width, letter, row float64, today int) draw.List {
+	p := &dayPlot{o: o, letter: letter, row: row * letter, top: headRoom * letter}
 	p.over = width < narrow*letter
 	if p.over {
 		p.row *= 1.7

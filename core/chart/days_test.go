@@ -39,7 +39,7 @@ func TestDays(t *testing.T) {
 		}),
 	} {
 		for _, size := range [][2]float64{{360, 12}, {900, 14}, {1800, 28}} {
-			l := chart.Days(o, size[0], size[1], 2)
+			l := chart.Days(o, size[0], size[1], chart.ScreenRow, 2)
 			if out := os.Getenv("DAYS_OUT"); out != "" {
 				var b strings.Builder
 				require.NoError(t, draw.SVG{Palette: draw.Screen(), ID: "x"}.Write(&b, l))

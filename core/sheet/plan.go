@@ -16,7 +16,7 @@ import (
 // them go on one page.
 const (
 	chartBroad  = 718
-	chartLetter = 9.5
+	chartLetter = 9.2
 )
 
 // PlanSheet is the plan of the work on one page: how long it takes, its chart, what must be
@@ -24,14 +24,14 @@ const (
 func PlanSheet(j Job, o *core.Outlook, today string) []draw.List {
 	return j.pages("The work day by day", func(f fit) []strip {
 		s := stageSheet{Job: j}
-		s.flow = flow{fit: fit{letter: smallLetter, pad: f.pad, figure: f.figure}, width: pageWidth}
+		s.flow = flow{fit: fit{letter: smallLetter, pad: f.pad, figure: 1}, width: pageWidth}
 		s.text(PlanWords(o))
 		for _, r := range o.Remarks(today) {
 			s.small(r.Text)
 		}
 		if o.State == plan.Made {
 			s.figure(Figure{"A heavy edge marks the longest chain; dotted: drying, settling, soaking.",
-				chart.Days(o, chartBroad, chartLetter, -1)})
+				chart.Days(o, chartBroad, chartLetter, chart.PaperRow, -1)})
 			s.small(readyWords(o, j))
 			s.small(sumWords(o))
 		}
@@ -108,7 +108,7 @@ func sumWords(o *core.Outlook) string {
 func AsksSheet(j Job, o *core.Outlook) []draw.List {
 	return j.pages("What this boat asks of you", func(f fit) []strip {
 		s := stageSheet{Job: j}
-		s.flow = flow{fit: f, width: pageWidth}
+		s.flow = flow{fit: fit{letter: smallLetter, pad: f.pad, figure: 1}, width: pageWidth}
 		if st, _, ok := stage.Lookup(stage.Gather); ok {
 			s.Stage = st
 			s.cautions()

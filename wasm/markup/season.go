@@ -147,7 +147,7 @@ func PlanChart(o *core.Outlook, width, letter float64, p draw.Palette) string {
 	if o.Today != "" && o.First.Format("2006-01-02") == o.Today {
 		today = 0
 	}
-	return SVG("plan-chart", p, chart.Days(o, max(leastPlan, min(widestPlan*letter/16, width)), 0.8*letter, today))
+	return SVG("plan-chart", p, chart.Days(o, max(leastPlan, min(widestPlan*letter/16, width)), 0.8*letter, chart.ScreenRow, today))
 }
 
 // PlanTables are the tables of the plan, each in a fold; one that stands open stays so.
