@@ -56,8 +56,7 @@ var presses = []Press{
 	{ID: LetteredSize, Name: "A lettered size", Views: everywhere, points: 2,
 		ask: "Press the two points, then type what lies between them."},
 	{ID: KnownRectangle, Name: "A rectangle to set it square by", Views: everywhere, points: 4,
-		ask: "Press the four corners in their order round it, along the boat first; then type both its sizes. It has to " +
-			"lie in the plane that is read."},
+		ask: "Press its four corners in order, along the boat first; type both sizes. It lies in the plane that is read."},
 
 	{ID: "sheerCurve", Name: "Sheer, top of the inwale", Views: inSide, Kind: SheerHeight, Curve: true, taking: height},
 	{ID: "railCurve", Name: "Rail, top of the cap", Views: inSide, Kind: RailHeight, Curve: true, taking: height},
@@ -66,8 +65,7 @@ var presses = []Press{
 	{ID: "gunwaleCurve", Name: "Gunwale, inner face", Views: planOnly, Kind: ClearWidth, Curve: true, taking: breadth},
 	{ID: "sectionCurve", Name: "Section, outside of the bark", Views: sections, Kind: HalfBreadth, Curve: true,
 		taking: beside,
-		ask: "Press along one side, from the centre line at the bottom to the top edge. It gives the half girth, and half " +
-			"breadths at heights."},
+		ask:    "Press up one side, from the centre line to the top edge."},
 
 	of(LengthOverall, lengthwise, span), of(LengthOverGunwales, lengthwise, span),
 	of(BeamInside, crosswise, breadth), of(BeamOutside, crosswise, breadth), of(GreatestBeam, crosswise, breadth),

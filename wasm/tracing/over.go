@@ -8,14 +8,16 @@ import (
 	"barkwright/core/trace"
 	"barkwright/core/units"
 	"barkwright/wasm/work"
+	"math"
 )
 
 // over draws what was pressed in the view, and the fitted boat, over the picture.
 type over struct {
 	draw.List
 	look
-	t *Tracing
-	w *work.Work
+	t        *Tracing
+	w        *work.Work
+	lettered []draw.Point // where differences stand
 }
 
 // Draw is what lies over the picture, in CSS pixels of its place.
@@ -117,12 +119,28 @@ func (o *over) differences(f fit, m record.Mark) {
 		}
 		at := draw.Point(o.on(q.At))
 		at.Y += 16
+		if !o.free(at) {
+			continue
+		}
+		o.lettered = append(o.lettered, at)
 		role := draw.Frame
 		if row.State == refit.OutsideTolerance {
 			role = draw.Warn
 		}
 		o.letter(at, signed(row.Difference, o.w.System), role)
 	}
+}
+
+// free tells whether a difference can be read at a place. One that cannot comes as the picture
+// does nearer, and stands in the list meanwhile.
+func (o *over) free(at draw.Point) bool {
+	const wide, high = 44, 15 // CSS pixels
+	for _, p := range o.lettered {
+		if math.Abs(p.X-at.X) < wide && math.Abs(p.Y-at.Y) < high {
+			return false
+		}
+	}
+	return true
 }
 
 // signed is a difference with its sign, in the boat's own measure.
