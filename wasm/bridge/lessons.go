@@ -36,7 +36,8 @@ func (p *page) lesson(what string) {
 		}
 		js.Global().Call("measureRoom")
 		p.id("lesson-title").Call("focus")
-		p.draw()
+		// Once the browser has laid the page out anew.
+		p.later(pictureLook, p.draw)
 		return
 	}
 	if what == "hold" {
