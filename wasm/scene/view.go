@@ -146,7 +146,8 @@ type Load struct {
 // View is how the boat is looked at.
 type View struct {
 	State State
-	// Only and Layer apply to the states that are drawn from above and from the side.
+	// Only is one of the state's drawings. Layer applies to all but the sheets one by one and the boat
+	// being raised, which are always lettered.
 	Only  Only
 	Layer Layer
 	// Zoom is at least 1. PanX and PanY move the picture right and down, in CSS pixels.

@@ -43,7 +43,13 @@ func (p *pen) laid(c core.Canoe) {
 	p.jointsOver(c, a)
 	p.stripsOver(c, a)
 	p.flatGores(c, a)
-	p.flatLabels(c, l)
+	p.flatTitle(l)
+	switch p.View.Layer {
+	case scene.Measures:
+		p.flatLabels(c, l)
+	case scene.Names:
+		p.names(c, l)
+	}
 	p.stretchLegend(c, l)
 	p.ScaleBar(a.At(0.3*f.Length, 0), a.Scale)
 }
@@ -153,6 +159,9 @@ func (p *pen) flatGores(c core.Canoe, a scene.Plate) {
 			p.Part(name, true, points)
 		}
 	}
+	if p.View.Layer != scene.Measures {
+		return
+	}
 	// The highest labels come first: the lower ones then stand on the lines that lead to
 	// those.
 	tiers := p.flatLayout(c).tiers
@@ -212,8 +221,11 @@ func (p *pen) jointsOver(c core.Canoe, a scene.Plate) {
 
 // innerEdge is how far from the centre line the bark begins, so far from amidships. It is 0
 // as far as the heel.
-func (p *pen) innerEdge(x float64) float64 {
-	for _, run := range p.View.Flat.Sheet.Row(0) {
+func (p *pen) innerEdge(x float64) float64 { return rowAt(p.View.Flat, 0, x) }
+
+// rowAt is how far out a row of the sheet's grid is at x from amidships, or 0 past its end.
+func rowAt(f *bark.Flat, row int, x float64) float64 {
+	for _, run := range f.Sheet.Row(row) {
 		for i := 1; i < len(run); i++ {
 			if from, to := run[i-1], run[i]; from.X <= x && x <= to.X && to.X > from.X {
 				return from.Lerp(to, (x-from.X)/(to.X-from.X)).Y

@@ -94,14 +94,9 @@ func (p *pen) goreRuns(c core.Canoe) {
 	}
 }
 
-// flatLabels name the sheet and measure it.
-func (p *pen) flatLabels(c core.Canoe, l flatLayout) {
-	f, a := p.View.Flat, l.sheet
-	length := func(v float64) string { return units.Length.Format(v, p.View.System) }
-	if c.Skin != nil {
-		f = &c.Skin.Flat
-	}
-	left, right := a.At(-f.Length/2, 0).X, a.At(f.Length/2, 0).X
+// flatTitle names the picture and which way the boat points.
+func (p *pen) flatTitle(l flatLayout) {
+	left, right := l.sheet.At(-p.View.Flat.Length/2, 0).X, l.sheet.At(p.View.Flat.Length/2, 0).X
 	if l.titled {
 		n := p.Say(scene.RankTitle, "Bark laid flat", draw.Ink, draw.Paper,
 			scene.SpotAt(max(left, 4), 1.1*p.Letter, draw.Start))
@@ -111,6 +106,16 @@ func (p *pen) flatLabels(c core.Canoe, l flatLayout) {
 		p.Say(scene.RankTitle, "bow →", draw.Ink, draw.Paper,
 			scene.SpotAt(min(right, p.List.Width-4), 1.1*p.Letter, draw.End))
 	}
+}
+
+// flatLabels name the sheets and measure the bark.
+func (p *pen) flatLabels(c core.Canoe, l flatLayout) {
+	f, a := p.View.Flat, l.sheet
+	length := func(v float64) string { return units.Length.Format(v, p.View.System) }
+	if c.Skin != nil {
+		f = &c.Skin.Flat
+	}
+	left, right := a.At(-f.Length/2, 0).X, a.At(f.Length/2, 0).X
 	if l.titled && p.roomy(a) && len(f.Gores) > 0 {
 		n := p.Say(scene.RankExtra, "at the gores: number and about what rides over, to port; how far in, to starboard",
 			draw.Seam, draw.Paper, scene.SpotAt(a.Origin.X, 1.1*p.Letter, draw.Middle))

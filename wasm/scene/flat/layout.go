@@ -14,8 +14,11 @@ type flatLayout struct {
 	rows, titled bool
 	// tiers is the number of rows in which the gores' widths stand over a small picture.
 	// Gores closer together than a label is long then still have their labels.
-	tiers   int
-	legendY float64
+	tiers int
+	// legendY is the legend's first row, and legendLow how far down the legend may reach.
+	legendY, legendLow float64
+	// kinds tells whether there is a row for the kinds of lines under the legend.
+	kinds   bool
 	lengthY float64
 	// runY is the row of the gores' distances along the gunwale, 0 where there is none.
 	runY float64
@@ -48,7 +51,15 @@ func (p *pen) flatLayout(c core.Canoe) flatLayout {
 	}
 	l := flatLayout{rows: height > 14*t, titled: height > 20*t, tiers: 2}
 	above, under, run, length, legend := 0.6*t, 0.6*t, 0.0, 0.0, 0.0
+	names := p.View.Layer == scene.Names
+	l.kinds, l.legendLow = names && l.titled, height
 	switch {
+	case names && l.titled:
+		// Names stand round the sheet.
+		above, under, legend = 5.6*t, 8.6*t, 4.4*t
+		l.legendLow -= 1.6 * t
+	case names && l.rows:
+		above, under, legend = 4.2*t, 4.4*t, 3*t
 	case height > 30*t && width > 50*t:
 		l.tiers = 3
 		above, under, run, length, legend = 3*t, 8.2*t, 1.9*t, 4.7*t, 6.5*t
@@ -69,6 +80,6 @@ func (p *pen) flatLayout(c core.Canoe) flatLayout {
 		l.runY = y(middle+wide*k) + run
 	}
 	// The legend stays in its corner at every zoom.
-	l.legendY = min(height-1.2*t, middle+wide*k+legend)
+	l.legendY = min(l.legendLow-1.2*t, middle+wide*k+legend)
 	return l
 }

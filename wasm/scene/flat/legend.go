@@ -45,7 +45,7 @@ func (p *pen) newLegend(c core.Canoe, l flatLayout) legend {
 		return g
 	}
 	g.title, g.rows, g.swatch = "stretch left:", [][]legendEntry{all[:2], all[2:]}, 3.6*size
-	if g.width(g.rows[1]) <= room && l.legendY+3*g.pitch() < p.List.Height {
+	if g.width(g.rows[1]) <= room && l.legendY+3*g.pitch() < l.legendLow {
 		return g
 	}
 	bare := func(s float64) string { return strings.TrimSuffix(share(s), " %") }

@@ -7,6 +7,7 @@ import (
 	"barkwright/core/bark"
 	"barkwright/core/draw"
 	"barkwright/core/geom"
+	"barkwright/core/units"
 	"barkwright/wasm/scene"
 	"barkwright/wasm/scene/solid"
 )
@@ -18,7 +19,7 @@ func Draw(c core.Canoe, v scene.View, size draw.Size) draw.List {
 	drawn.List.Title, drawn.List.Description = "The boat raised", describe(c, v)
 	if f := v.Flat; drawn.ReadyFlat(f) {
 		p := pen{solid.Solid{Pen: drawn}}
-		p.Camera = solid.NewCamera(stand, c.Design.Length, extremes(c, f), solid.Room(drawn, size)).Zoomed(v, size)
+		p.Camera = solid.NewCamera(stand, c.Design.Length, extremes(c, f, v.System), solid.Room(drawn, size)).Zoomed(v, size)
 		p.raised(c, f)
 	}
 	return drawn.Done()
@@ -33,6 +34,7 @@ func (p *pen) raised(c core.Canoe, f *bark.Flat) {
 	if up < 1 {
 		p.List.Add(draw.Fill{Role: draw.Ground, Points: p.Place(bedCorners(c, f))})
 	}
+	p.GroundBar(c.Design.Length, bedHalf(f))
 	if up < panelsFrom {
 		s := newSheet(c.Hull, &f.Sheet, sidesAt(up))
 		p.bark(&s)
@@ -54,8 +56,9 @@ func (p *pen) raised(c core.Canoe, f *bark.Flat) {
 
 // extremes are the outermost points of the flat sheet and of the finished boat: what the picture
 // must hold at any share of the way.
-func extremes(c core.Canoe, f *bark.Flat) []geom.Vec3 {
+func extremes(c core.Canoe, f *bark.Flat, system units.System) []geom.Vec3 {
 	all := append(bedCorners(c, f), solid.Extremes(c)...)
+	all = append(all, solid.GroundBarExtremes(c.Design.Length, bedHalf(f), system)...)
 	for _, piece := range f.Pieces() {
 		for _, q := range piece.Outline() {
 			for _, m := range scene.Quarters {
@@ -68,13 +71,16 @@ func extremes(c core.Canoe, f *bark.Flat) []geom.Vec3 {
 
 // bedCorners are the ground under the bark: as long as the boat and as broad as the sheet.
 func bedCorners(c core.Canoe, f *bark.Flat) []geom.Vec3 {
-	half, wide := min(c.Design.BedLength/2, scene.BedShown(c)), f.Breadth/2+0.05
+	half, wide := min(c.Design.BedLength/2, scene.BedShown(c)), bedHalf(f)
 	var corners []geom.Vec3
 	for _, q := range scene.Rect(0, half, -wide, wide) {
 		corners = append(corners, geom.Vec3{X: q.X, Y: q.Y, Z: -0.01})
 	}
 	return corners
 }
+
+// bedHalf is how far out the ground under the bark is drawn, m.
+func bedHalf(f *bark.Flat) float64 { return f.Breadth/2 + 0.05 }
 
 // goreParts lets each gore be touched along its after edge or that edge's mirror image.
 func (p *pen) goreParts(f *bark.Flat, raised []geom.Vec3) {
@@ -113,5 +119,6 @@ func (p *pen) labels(c core.Canoe) {
 
 // describe says in words how the boat stands.
 func describe(c core.Canoe, v scene.View) string {
-	return "The boat from the starboard bow, bow to the right. " + Words(c, v.Up) + "."
+	return "The boat from the starboard bow, bow to the right. " + Words(c, v.Up) + "." +
+		solid.GroundBarWords(c.Design.Length, v.System)
 }

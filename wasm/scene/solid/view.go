@@ -18,10 +18,14 @@ func Draw(c core.Canoe, v scene.View, size draw.Size) draw.List {
 		fitted = *v.Ghost
 	}
 	all := Extremes(fitted)
+	all = append(all, GroundBarExtremes(fitted.Design.Length, broadest(all), v.System)...)
 	if v.Held != nil {
 		all = append(all, Extremes(*v.Held)...)
 	}
 	s := Solid{Pen: p, Camera: NewCamera(v.Stand(), fitted.Design.Length, all, Room(p, size)).Zoomed(v, size)}
+	if v.Layer != scene.Plain {
+		s.GroundBar(c.Design.Length, broadest(Extremes(c)))
+	}
 	s.Canoe(c, NewSkin(c.Hull, 1), Done(c))
 	s.Paint()
 	if v.Held != nil {
@@ -41,6 +45,15 @@ func Room(p *scene.Pen, size draw.Size) draw.Box {
 		room.Top = 1.9 * p.Letter
 	}
 	return room
+}
+
+// broadest is how far out any of the points stands, m.
+func broadest(points []geom.Vec3) float64 {
+	out := 0.0
+	for _, q := range points {
+		out = max(out, q.Y)
+	}
+	return out
 }
 
 // labels name the boat, from where it is seen, and its bow.
@@ -66,12 +79,17 @@ func words(v scene.View) string {
 // describe says in words what the picture shows.
 func describe(c core.Canoe, v scene.View) string {
 	length := func(m float64) string { return units.Length.Format(m, v.System) }
+	bar := ""
+	if v.Layer != scene.Plain {
+		bar = GroundBarWords(c.Design.Length, v.System)
+	}
 	return "The finished canoe " + words(v) + ", " + length(c.Design.Length) + " long: gunwales with their caps and lacing, " +
-		"thwarts, ribs over the sheathing, headboards, ends sewn."
+		"thwarts, ribs over the sheathing, headboards, ends sewn." + bar
 }
 
-// NoScale says that a picture in the round has no scale.
+// NoScale says that a picture in the round has no one scale, and that the bar has the boat's
+// perspective.
 func (p *Solid) NoScale() {
-	p.Say(scene.RankExtra, "no one scale: what is nearer is larger", draw.Faint, draw.Paper,
+	p.Say(scene.RankExtra, "no one scale: what is nearer is larger, on the bar too", draw.Faint, draw.Paper,
 		scene.SpotAt(0.8*p.Letter, p.List.Height-0.9*p.Letter, draw.Start))
 }

@@ -1,6 +1,9 @@
 package view
 
 import (
+	"cmp"
+	"slices"
+
 	"barkwright/core"
 	"barkwright/core/draw"
 	"barkwright/core/geom"
@@ -11,6 +14,10 @@ import (
 func (p *pen) details(c core.Canoe, size draw.Size) {
 	pad := 0.8 * p.Letter
 	whole := draw.Box{Left: pad, Top: pad, Right: size.Width - pad, Bottom: size.Height - pad}
+	if p.View.Layer == scene.Names && size.Height > 20*p.Letter {
+		whole.Bottom -= 1.2 * p.Letter
+		p.LineKinds(detailLines...)
+	}
 	first, second := whole, whole
 	if size.Width > 1.2*size.Height {
 		first.Right = whole.Left + 0.42*whole.Width()
@@ -21,6 +28,15 @@ func (p *pen) details(c core.Canoe, size draw.Size) {
 	}
 	p.gunwaleCut(c, first)
 	p.endDetail(c, second)
+}
+
+// detailLines are the kinds of lines in the details.
+var detailLines = []scene.LineKind{
+	{Name: "bottom of the bark", Role: draw.Ink, Width: scene.OutlineWidth},
+	{Name: "edge of a timber", Role: draw.Ink, Width: scene.StrongWidth},
+	{Name: "lamination", Role: draw.Ink, Width: scene.HairWidth},
+	{Name: "root", Role: draw.Root, Width: 2 * scene.StrongWidth},
+	{Name: "edge of the bark until trimmed", Role: draw.Seam, Width: scene.FineWidth, Dash: scene.ShortDash},
 }
 
 // GunwaleCut draws the gunwale cut across, by itself.
@@ -69,10 +85,11 @@ func (p *pen) detailTitle(room draw.Box, title string) {
 	n.Text.Bold = true
 }
 
-// callout is a part of a detail with words for it.
+// callout is a part of a detail with words for it: its name alone, and its name with its measures.
+// Where there are no measures the part is lettered only among the names.
 type callout struct {
-	text string
-	at   geom.Vec2
+	name, text string
+	at         geom.Vec2
 	// left says on which side of the drawing the words stand.
 	left bool
 }
@@ -82,6 +99,7 @@ func (p *pen) callouts(a scene.Plate, room draw.Box, all []callout) {
 	if p.View.Layer == scene.Plain {
 		return
 	}
+	slices.SortStableFunc(all, func(a, b callout) int { return cmp.Compare(b.at.Y, a.at.Y) })
 	for _, left := range [2]bool{true, false} {
 		y := room.Top + 2.4*p.Letter
 		x, anchor := room.Right, draw.End
@@ -89,12 +107,16 @@ func (p *pen) callouts(a scene.Plate, room draw.Box, all []callout) {
 			x, anchor = room.Left, draw.Start
 		}
 		for _, k := range all {
-			if k.left != left {
+			text := k.text
+			if p.View.Layer == scene.Names {
+				text = k.name
+			}
+			if k.left != left || text == "" {
 				continue
 			}
 			at := a.At(k.at.X, k.at.Y)
 			y = max(y, at.Y)
-			n := p.Say(scene.RankPart, k.text, draw.Ink, draw.Paper, scene.Spot{At: draw.Point{X: x, Y: y}, Anchor: anchor})
+			n := p.Say(scene.RankPart, text, draw.Ink, draw.Paper, scene.Spot{At: draw.Point{X: x, Y: y}, Anchor: anchor})
 			n.Lead, n.Tied = &at, true
 			y += 1.5 * p.Letter
 		}

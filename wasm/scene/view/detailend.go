@@ -60,18 +60,28 @@ func (p *pen) endDetail(c core.Canoe, room draw.Box) {
 	hole, _ := k.HoleAt(k.Stitches() / 2)
 	lash := k.Lashings[len(k.Lashings)-1]
 	all := []callout{
-		{"gunwale's end", geom.Vec2{X: h.GunwaleX, Y: h.TopEdge(h.GunwaleX)}, true},
-		{"outwales lashed here and twice farther out", geom.Vec2{X: lash.X, Y: h.TopEdge(lash.X)}, true},
-		{"headboard, " + length(b.Height) + " high", middle, true},
-		{"stands on the stem-piece", b.Stands, true},
-		{"solid to here, " + small(stem.Solid), stem.Profile.At(stem.Solid), true},
-		{"stem head, " + length(d.EndHeight) + " over the bottom", geom.Vec2{X: h.HeadX, Y: d.EndHeight}, false},
-		{count(d.StemLaminations) + " laminations of " + thick(stem.Lamination), laminated, false},
-		{count(k.Stitches()) + " stitches, " + small(k.Spacing) + " apart", hole, false},
-		{"bark left until the stem is tried, " + small(k.Leave), k.Trim.At(0.3 * k.Trim.Length()), false},
-		{"heel", geom.Vec2{X: h.HeelX, Y: h.Bottom(h.HeelX)}, false},
+		{"gunwale's end", "gunwale's end", geom.Vec2{X: h.GunwaleX, Y: h.TopEdge(h.GunwaleX)}, true},
+		{"lashing of the outwales", "outwales lashed here and twice farther out", geom.Vec2{X: lash.X, Y: h.TopEdge(lash.X)}, true},
+		{"headboard", "headboard, " + length(b.Height) + " high", middle, true},
+		{"headboard's foot", "stands on the stem-piece", b.Stands, true},
+		{"end of the laminations", "solid to here, " + small(stem.Solid), stem.Profile.At(stem.Solid), true},
+		{"stem head", "stem head, " + length(d.EndHeight) + " over the bottom", geom.Vec2{X: h.HeadX, Y: d.EndHeight}, false},
+		{"laminations of the stem-piece", count(d.StemLaminations) + " laminations of " + thick(stem.Lamination), laminated, false},
+		{"stitches of the end", count(k.Stitches()) + " stitches, " + small(k.Spacing) + " apart", hole, false},
+		{"bark left to trim", "bark left until the stem is tried, " + small(k.Leave), k.Trim.At(0.3 * k.Trim.Length()), false},
+		{"heel", "heel", geom.Vec2{X: h.HeelX, Y: h.Bottom(h.HeelX)}, false},
 	}
+	inboard, rail := 0.4*from+0.6*h.GunwaleX, 0.75*from+0.25*h.GunwaleX
+	all = append(all,
+		callout{"cap", "", geom.Vec2{X: rail, Y: h.TopEdge(rail) + d.CapThickness/2}, true},
+		callout{"outwale", "", geom.Vec2{X: inboard, Y: h.TopEdge(inboard) - d.OutwaleDepth/2}, true},
+		callout{"bark of the far side", "", geom.Vec2{X: rail, Y: h.Sheer(rail) / 2}, true},
+		callout{"bottom", "", geom.Vec2{X: rail, Y: h.Bottom(rail)}, true})
 	p.callouts(a, room, all)
+	if p.View.Layer == scene.Names {
+		p.ScaleBar(draw.Point{X: room.Right - 6*p.Letter, Y: room.Bottom - 1.4*p.Letter}, a.Scale)
+		return
+	}
 	y := min(room.Bottom-1.4*p.Letter, a.At(0, h.Bottom(from)-k.Leave).Y+1.2*p.Letter)
 	p.span(a, y, h.HeelX, end, "heel", 0)
 	p.ScaleBar(draw.Point{X: room.Right - 6*p.Letter, Y: y}, a.Scale)

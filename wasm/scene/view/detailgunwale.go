@@ -78,19 +78,19 @@ func (p *pen) gunwaleCut(c core.Canoe, room draw.Box) {
 	thick := func(v float64) string { return units.Thickness.Format(v, p.View.System) }
 	by := func(wide, high float64) string { return length(wide) + " by " + length(high) }
 	p.callouts(a, room, []callout{
-		{"cap " + by(d.CapWidth, d.CapThickness), at(middle-d.CapWidth/2, d.CapThickness/2), true},
-		{"peg of the cap, " + length(j.PegStock) + " square", at(inwale/2, into/2), true},
-		{"inwale " + by(d.InwaleThickness, d.InwaleDepth), at(0, -0.6*d.InwaleDepth), true},
-		{"bevel " + length(j.Bevel) + ", at 45°", at(inwale-j.Bevel/2, -d.InwaleDepth+j.Bevel/2), true},
-		{"rib " + length(rib.Thickness) + ", its tip " + length(d.RibTuck) + " down",
+		{"cap", "cap " + by(d.CapWidth, d.CapThickness), at(middle-d.CapWidth/2, d.CapThickness/2), true},
+		{"peg of the cap", "peg of the cap, " + length(j.PegStock) + " square", at(inwale/2, into/2), true},
+		{"inwale", "inwale " + by(d.InwaleThickness, d.InwaleDepth), at(0, -0.6*d.InwaleDepth), true},
+		{"bevel of the inwale", "bevel " + length(j.Bevel) + ", at 45°", at(inwale-j.Bevel/2, -d.InwaleDepth+j.Bevel/2), true},
+		{"rib", "rib " + length(rib.Thickness) + ", its tip " + length(d.RibTuck) + " down",
 			at(face(-low+0.004)-rib.Thickness, -low+0.01), true},
-		{"root " + length(d.RootWidth) + " wide, turns a hole: " + units.Count.Format(float64(d.Passes), p.View.System),
+		{"root of the lacing", "root " + length(d.RootWidth) + " wide, turns a hole: " + units.Count.Format(float64(d.Passes), p.View.System),
 			at(outer+half, -0.15*deep), false},
-		{"peg " + length(j.PegStock) + " square", at(outer, peg), false},
-		{"outwale " + by(d.OutwaleThickness, d.OutwaleDepth), at(outer, -0.85*d.OutwaleDepth), false},
-		{"hole " + length(frame.HoleBelow) + " under", at(bark[1], hole), false},
-		{"bark " + thick(d.BarkThickness), at(bark[1]+out(-deep-0.015), -deep-0.015), false},
-		{"sheathing " + thick(d.SheathingThickness), at(bark[0]+out(-low+0.004)-d.SheathingThickness/2, -low+0.004), false},
+		{"peg", "peg " + length(j.PegStock) + " square", at(outer, peg), false},
+		{"outwale", "outwale " + by(d.OutwaleThickness, d.OutwaleDepth), at(outer, -0.85*d.OutwaleDepth), false},
+		{"hole for the root", "hole " + length(frame.HoleBelow) + " under", at(bark[1], hole), false},
+		{"bark", "bark " + thick(d.BarkThickness), at(bark[1]+out(-deep-0.015), -deep-0.015), false},
+		{"sheathing", "sheathing " + thick(d.SheathingThickness), at(bark[0]+out(-low+0.004)-d.SheathingThickness/2, -low+0.004), false},
 	})
 	p.ScaleBar(draw.Point{X: a.At(middle, 0).X, Y: min(room.Bottom-1.2*p.Letter, a.At(0, -low).Y+1.6*p.Letter)}, a.Scale)
 }

@@ -59,6 +59,8 @@ var looks = []scene.View{
 	{State: scene.Finished, Only: scene.SideOnly}, {State: scene.Finished, Only: scene.SectionsOnly},
 	{State: scene.Finished, Only: scene.BodyPlan}, {State: scene.OnTheBed, Layer: scene.Names},
 	{State: scene.Finished, Layer: scene.Names}, {State: scene.Finished, Layer: scene.Plain},
+	{State: scene.LaidFlat, Layer: scene.Names}, {State: scene.LaidFlat, Layer: scene.Plain},
+	{State: scene.Finished, Only: scene.Details, Layer: scene.Names},
 	{State: scene.Finished, Only: scene.Details}, {State: scene.Finished, Only: scene.RibBlanks},
 }
 

@@ -43,14 +43,23 @@ func (p *pen) topFinished(c core.Canoe, l layout) {
 	if p.View.Layer != scene.Measures {
 		return
 	}
-	y := c.Design.Beam/2 + 0.6*p.Letter/a.Scale
-	x := labelledAt * h.GunwaleX
-	// Moved along, they would come to lie on the boat, or beside the other view.
-	p.Say(scene.RankExtra, "cap off: lacing and pegs", draw.Faint, draw.Paper,
-		scene.Spot{At: a.At(-x, y), Anchor: draw.End}).Still = true
-	p.Say(scene.RankExtra, "cap on", draw.Faint, draw.Paper,
-		scene.Spot{At: a.At(-x, -y), Anchor: draw.End}).Still = true
+	p.capLegend(c, a, 1, "cap off: lacing and pegs")
+	p.capLegend(c, a, -1, "cap on")
 	p.bendLegend(c, a)
+}
+
+// capLegend says beside the gunwale of a side, 1 to port, how the cap is drawn there, with a line
+// to it.
+func (p *pen) capLegend(c core.Canoe, a scene.Plate, side float64, text string) {
+	x := labelledAt * c.Hull.GunwaleX
+	outer := c.Hull.SkinHalfBreadth(x) + c.Design.OutwaleThickness
+	gap := 1.3 * p.Letter / a.Scale
+	n := p.Say(scene.RankExtra, text, draw.Faint, draw.Paper, scene.Spot{At: a.At(-x, side*(outer+gap)), Anchor: draw.End},
+		scene.Spot{At: a.At(-x, side*(c.Design.Beam/2+gap/2)), Anchor: draw.End})
+	rail := a.At(-x, side*(outer-c.Design.OutwaleThickness/2))
+	n.Lead, n.Tied = &rail, true
+	// Moved along, it would come to lie on the boat, or beside the other view.
+	n.Still = true
 }
 
 // sheathing draws lines along the boat that stand for the strips of the lining.
