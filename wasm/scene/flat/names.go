@@ -97,8 +97,9 @@ func (p *pen) namesOfPanel(c core.Canoe) []scene.Called {
 			i := len(part.low) / 2
 			low, high := part.low[i], part.high[min(i, len(part.high)-1)]
 			off := geom.Vec2{Y: part.out}
+			seam := part.low[len(part.low)/4].Add(off)
 			return []scene.Called{{Name: "side panel", At: low.Lerp(high, 0.6).Add(off)},
-				{Name: "edge sewn to the sheet", At: part.low[len(part.low)/4].Add(off)}}
+				{Name: "edge sewn to the sheet", At: geom.Vec2{X: seam.X, Y: -seam.Y}}}
 		}
 	}
 	return nil

@@ -56,7 +56,8 @@ func (p *pen) stripOver(c core.Canoe, a scene.Plate, s bark.Laid, side float64) 
 			}
 		}
 	}
-	if len(named) > 0 {
+	lettered := p.View.Layer == scene.Measures || p.View.Layer == scene.Names && s.Wanting()
+	if lettered && len(named) > 0 {
 		text := s.Name
 		if p.roomy(a) {
 			text += ", " + units.Length.RoughUp(s.Length(), p.View.System) + " by " +

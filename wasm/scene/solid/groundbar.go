@@ -1,8 +1,6 @@
 package solid
 
 import (
-	"math"
-
 	"barkwright/core/draw"
 	"barkwright/core/geom"
 	"barkwright/core/units"
@@ -72,6 +70,7 @@ func (p *Solid) GroundBar(length, reach float64) {
 	}
 	wide := min(barRoom, barTall*p.Weight/(p.Camera.scale*p.Camera.toward.Z))
 	at := func(x, off float64) geom.Vec3 { return geom.Vec3{X: x, Y: side * (b.out + off*wide)} }
+	var corners []draw.Point
 	for i := range b.cells {
 		from := (float64(i) - float64(b.cells)/2) * b.cell
 		points := p.Place([]geom.Vec3{at(from, 0), at(from+b.cell, 0), at(from+b.cell, 1), at(from, 1)})
@@ -82,15 +81,29 @@ func (p *Solid) GroundBar(length, reach float64) {
 		p.Fill(role, points)
 		p.Ring(draw.Ink, scene.HairWidth, points)
 		p.KeepOff(draw.BoxOf(points))
+		corners = append(corners, points...)
 	}
-	aft, middle, bow := p.Camera.At(at(-b.long()/2, 1)), p.Camera.At(at(0, 1)), p.Camera.At(at(b.long()/2, 1))
-	if aft.X > bow.X {
-		aft, bow = bow, aft
+	p.sayGroundBar(units.Length.Format(b.long(), p.View.System)+" on the ground", corners)
+}
+
+// sayGroundBar letters the bar at the end that is farther from the middle of the boat or, where that
+// is near the picture's edge, at the other.
+func (p *Solid) sayGroundBar(text string, corners []draw.Point) {
+	left, right := corners[0], corners[0]
+	for _, q := range corners {
+		if q.X < left.X {
+			left = q
+		}
+		if q.X > right.X {
+			right = q
+		}
 	}
-	text := units.Length.Format(b.long(), p.View.System) + " on the ground"
-	n := p.Say(scene.RankPart, text, draw.Ink, draw.Paper,
-		scene.SpotAt(middle.X, middle.Y+p.Letter, draw.Middle),
-		scene.SpotAt(bow.X+0.5*p.Letter, bow.Y, draw.Start), scene.SpotAt(aft.X-0.5*p.Letter, aft.Y, draw.End),
-		scene.SpotAt(middle.X+math.Copysign(p.Letter, middle.X-p.List.Width/2), middle.Y+1.6*p.Letter, draw.Middle))
-	n.Key, n.Lead = "scale bar, "+text+" beside the boat", &middle
+	gap, middle := 0.6*p.Letter, p.Camera.At(geom.Vec3{}).X
+	room := 2*gap + draw.Lettered(text, p.Letter, false)
+	end, spot := right, scene.SpotAt(right.X+gap, right.Y, draw.Start)
+	if right.X+room > p.List.Width || middle-left.X > right.X-middle && left.X > room {
+		end, spot = left, scene.SpotAt(left.X-gap, left.Y, draw.End)
+	}
+	n := p.Say(scene.RankPart, text, draw.Ink, draw.Paper, spot)
+	n.Key, n.Lead = "scale bar, "+text+" beside the boat", &end
 }

@@ -63,8 +63,9 @@ func (p *Solid) labels(c core.Canoe) {
 		scene.SpotAt(0.8*p.Letter, p.List.Height-1.1*p.Letter, draw.Start))
 	n.Text.Bold = true
 	bow := p.Camera.At(geom.Vec3{X: c.Hull.HeadX, Z: c.Design.EndHeight})
-	p.Say(scene.RankTitle, "bow", draw.Ink, draw.Paper, scene.SpotAt(bow.X, bow.Y-1.1*p.Letter, draw.Middle),
+	m := p.Say(scene.RankTitle, "bow", draw.Ink, draw.Paper, scene.SpotAt(bow.X, bow.Y-1.1*p.Letter, draw.Middle),
 		scene.SpotAt(bow.X+1.6*p.Letter, bow.Y, draw.Start), scene.SpotAt(bow.X-1.6*p.Letter, bow.Y, draw.End))
+	m.Lead = &bow
 	p.NoScale()
 }
 
