@@ -163,6 +163,13 @@ func TestFoldedAndBig(t *testing.T) {
 		p.keys("b")
 		p.settle()
 		assert.Greater(t, height(), 0.7*float64(s.height))
+		for _, seen := range []string{"#picture-key", "#tools button", "#view"} {
+			assert.True(t, eval[bool](p, `(q => {
+				const e = document.querySelector(q), b = e.getBoundingClientRect();
+				const at = document.elementFromPoint(b.left + 20, (b.top + b.bottom) / 2);
+				return e.contains(at) && b.height > 20 && b.bottom <= innerHeight;
+			})(%q)`, seen), "%s: %s is seen with the big picture", s.name, seen)
+		}
 		p.shot("big " + s.name)
 		p.keys(kb.Escape)
 		assert.Equal(t, usual, height())

@@ -94,7 +94,7 @@ func (p *pen) namesOfPanel(c core.Canoe) []scene.Called {
 			if part.out == 0 {
 				continue
 			}
-			i := len(part.low) / 2
+			i := 7 * len(part.low) / 10
 			low, high := part.low[i], part.high[min(i, len(part.high)-1)]
 			off := geom.Vec2{Y: part.out}
 			seam := part.low[len(part.low)/4].Add(off)
