@@ -241,7 +241,11 @@
     if (e.type === 'submit') e.preventDefault();
     else if (e.type === 'keydown' && at.closest('input, select, textarea, button, summary, a')) return;
     else if (e.type === 'click' && !at.closest('button')) return;
-    else waiting.push({at, type: e.type, key: e.key, value: at.value});
+    else {
+      // Between the program's first turn and its being told, it hears already: it is told once.
+      e.stopImmediatePropagation();
+      waiting.push({at, type: e.type, key: e.key, value: at.value});
+    }
   };
   told.forEach(type => document.addEventListener(type, remember, true));
   window.wakened = () => {

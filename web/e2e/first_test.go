@@ -108,3 +108,12 @@ func TestEnteredBeforeTheProgram(t *testing.T) {
 	step := eval[float64](p, `+document.querySelector('input[name="beam"]').step`)
 	assert.InDelta(t, 33+2*step, beam, 1e-9)
 }
+
+// What is pressed as the program becomes ready, when it hears already and is told soon, counts once.
+func TestPressedAsTheProgramWakes(t *testing.T) {
+	p := openAfter(t, forget+`; new MutationObserver((_, o) => {
+		if (document.documentElement?.dataset.ready) { o.disconnect(); document.querySelector('[data-turns-sun]').click(); }
+	}).observe(document, {subtree: true, attributes: true, attributeFilter: ['data-ready']})`, desktop)
+	p.settle()
+	assert.Equal(t, "true", eval[string](p, `document.documentElement.dataset.sun ?? ''`))
+}
