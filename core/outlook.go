@@ -1,6 +1,9 @@
 package core
 
 import (
+	"math"
+	"time"
+
 	"barkwright/core/plan"
 	"barkwright/core/tally"
 	"barkwright/core/units"
@@ -27,6 +30,18 @@ type Outlook struct {
 type Size struct {
 	Length float64
 	Days   int
+}
+
+// TodayAt is the day of the plan that today is, or -1 where the plan has no dates or does not reach it.
+func (o *Outlook) TodayAt() int {
+	today, err := time.Parse(time.DateOnly, o.Today)
+	if err != nil || !o.Dated {
+		return -1
+	}
+	if d := int(math.Round(today.Sub(o.First).Hours() / 24)); d >= 0 && d < o.Days {
+		return d
+	}
+	return -1
 }
 
 // shorter is how much shorter a boat is tried among what would help.

@@ -11,10 +11,12 @@ import (
 	"barkwright/core/plan"
 )
 
-// How high a row of the plan's chart is, in letters' heights: on the screen and on paper.
+// How high a row of the plan's chart is, in letters' heights: on the screen and on
+// paper, and the least there.
 const (
 	ScreenRow = 1.5
 	PaperRow  = 1.22
+	LeastRow  = 1.0 // as high as its letters
 )
 
 // The plan's chart, in letters' heights: a row for each task, its bar as thick as its hands
@@ -43,21 +45,30 @@ type dayPlot struct {
 	top    float64
 	row    float64
 	over   bool // names stand over the bars
+	today  int  // a day of the plan, or -1
+	// finished are the tasks that the log has ticked whole: they come first.
+	finished []plan.ID
 }
 
 // Days draws a plan day by day, width CSS pixels broad and lettered at a size, each row so many
-// letters high; today is a day of the plan to mark, or -1.
-func Days(o *core.Outlook, width, letter, row float64, today int) draw.List {
-	p := &dayPlot{o: o, letter: letter, row: row * letter, top: headRoom * letter}
+// letters high; today is marked where the plan reaches it.
+func Days(o *core.Outlook, width, letter, row float64) draw.List {
+	p := &dayPlot{o: o, letter: letter, row: row * letter, top: headRoom * letter, today: o.TodayAt()}
+	for id := range plan.Tasks {
+		if o.Done.Units[id] > 0 && o.Season.Left(o.Counts, o.Done, id) <= 0 {
+			p.finished = append(p.finished, id)
+		}
+	}
 	p.over = width < narrow*letter
 	if p.over {
 		p.row *= 1.7
+		p.top += 1.2 * letter
 	} else {
 		p.left = namesShare * width
 	}
 	days := o.Days
 	p.day = (width - p.left - letter) / float64(days)
-	p.list = draw.List{Width: width, Height: p.top + float64(len(o.Jobs))*p.row + wantsRoom*letter + 2*letter,
+	p.list = draw.List{Width: width, Height: p.bottom() + wantsRoom*letter + 2*letter,
 		Title: "The work day by day", Description: DaysWords(o)}
 	p.seasons(days)
 	if p.over {
@@ -65,7 +76,10 @@ func Days(o *core.Outlook, width, letter, row float64, today int) draw.List {
 	} else {
 		p.text(p.left-0.5*letter, p.top-0.6*letter, draw.End, "Heavy: the longest chain", true)
 	}
-	p.scale(days, today)
+	p.scale(days)
+	for i, id := range p.finished {
+		p.ticked(i, id)
+	}
 	for i := range o.Jobs {
 		p.job(i)
 	}
@@ -75,7 +89,7 @@ func Days(o *core.Outlook, width, letter, row float64, today int) draw.List {
 
 // DaysWords say in words what the chart shows.
 func DaysWords(o *core.Outlook) string {
-	return fmt.Sprintf("A row for each of %d tasks over %d days. The longest chain: %s.", len(o.Jobs), o.Days,
+	return fmt.Sprintf("A row for each of %d tasks to do over %d days. The longest chain: %s.", len(o.Jobs), o.Days,
 		answer.ChainWords(o))
 }
 
@@ -95,7 +109,7 @@ func (p *dayPlot) box(x1, y1, x2, y2 float64) []draw.Point {
 }
 
 // bottom is where the rows of tasks end.
-func (p *dayPlot) bottom() float64 { return p.top + float64(len(p.o.Jobs))*p.row }
+func (p *dayPlot) bottom() float64 { return p.top + float64(len(p.finished)+len(p.o.Jobs))*p.row }
 
 // seasons shades when bark peels and hatches when gum runs, each with its name at the top.
 func (p *dayPlot) seasons(days int) {
@@ -108,13 +122,18 @@ func (p *dayPlot) seasons(days int) {
 			} else {
 				p.list.Add(draw.Hatch{Role: draw.Faint, Points: area, Spacing: p.letter, Width: 0.4, Angle: math.Pi / 4})
 			}
-			p.text(from, p.top-(float64(2-n)*1.05)*p.letter+0.3*p.letter, draw.Start, windowNames[w], false)
+			p.name(from, p.top-(2.75-1.05*float64(n))*p.letter, windowNames[w], false)
 		}
 	}
 }
 
-// scale numbers the days or names their dates under the tasks.
-func (p *dayPlot) scale(days, today int) {
+// name writes a word that begins at x, or ends at the right edge where it would be cut there.
+func (p *dayPlot) name(x, y float64, text string, bold bool) {
+	p.text(min(x, p.list.Width-draw.Lettered(text, p.letter, bold)-1), y, draw.Start, text, bold)
+}
+
+// scale numbers the days or names their dates, over the tasks and under them.
+func (p *dayPlot) scale(days int) {
 	every := 1
 	for _, n := range []int{1, 2, 7, 14, 28, 56, 112, 365} {
 		if every = n; float64(n)*p.day > 4.6*p.letter {
@@ -128,16 +147,40 @@ func (p *dayPlot) scale(days, today int) {
 		if p.o.Dated {
 			name = p.o.Date(d).Format("2 Jan")
 		}
-		if p.x(float64(d))+3*p.letter < p.list.Width {
-			p.text(p.x(float64(d))+0.15*p.letter, low+0.75*p.letter, draw.Start, name, false)
+		if x := p.x(float64(d)) + 0.15*p.letter; x+3*p.letter < p.list.Width {
+			p.text(x, low+0.75*p.letter, draw.Start, name, false)
+			// The word of today stands in the upper row.
+			if p.today < 0 || math.Abs(p.x(float64(p.today))-x) > 4*p.letter {
+				p.text(x, p.top-0.6*p.letter, draw.Start, name, false)
+			}
 		}
 	}
 	p.line(draw.Ink, 1, nil, p.left, low, p.x(float64(days)), low)
-	if today >= 0 && today < days {
-		x := p.x(float64(today) + 0.5)
-		p.line(draw.Mark, 2, nil, x, p.top-0.3*p.letter, x, low)
-		p.text(x, p.top-1.0*p.letter, draw.Start, "today", true)
+	if p.today >= 0 {
+		x := p.x(float64(p.today) + 0.5)
+		p.line(draw.Mark, 2, nil, x, p.top-0.2*p.letter, x, low)
+		p.name(x, p.top-0.6*p.letter, "today", true)
 	}
+}
+
+// ticked draws a task that is done: its name and a tick.
+func (p *dayPlot) ticked(i int, id plan.ID) {
+	mid := p.rowName(i, plan.Of(id).Name, "", false)
+	x, l := p.left+0.4*p.letter, p.letter
+	p.list.Add(draw.Stroke{Role: draw.Ink, Width: 2, Points: []draw.Point{{X: x, Y: mid}, {X: x + 0.25*l, Y: mid + 0.3*l},
+		{X: x + 0.8*l, Y: mid - 0.4*l}}})
+	p.text(x+1.1*l, mid, draw.Start, "done", false)
+}
+
+// rowName writes the name of a row and what follows it uncut, and returns the middle of its bar.
+func (p *dayPlot) rowName(i int, name, tail string, bold bool) float64 {
+	mid := p.top + (float64(i)+0.5)*p.row
+	if p.over {
+		p.text(0, mid-0.5*p.letter, draw.Start, name+tail, bold)
+		return mid + 0.5*p.letter
+	}
+	p.text(p.left-0.5*p.letter, mid, draw.End, p.short(name, tail), bold)
+	return mid
 }
 
 // job draws one task: its name, its bar on the days it is worked, its wait after it, and the
@@ -145,16 +188,17 @@ func (p *dayPlot) scale(days, today int) {
 func (p *dayPlot) job(i int) {
 	j := &p.o.Jobs[i]
 	task := plan.Of(j.Task)
-	mid := p.top + (float64(i)+0.5)*p.row
 	name := task.Name
 	if p.o.Season.Int(plan.Boats) > 1 && task.Part > plan.Gathering && j.Task != plan.MakeSite {
 		name += ", " + strconv.Itoa(j.Boat+1)
 	}
-	if p.over {
-		p.text(0, mid-0.5*p.letter, draw.Start, name, j.OnChain)
-		mid += 0.5 * p.letter
-	} else {
-		p.text(p.left-0.5*p.letter, mid, draw.End, p.short(name), j.OnChain)
+	tail := ""
+	if done := p.o.Done.Units[j.Task]; done > 0 {
+		tail = fmt.Sprintf(", %.0f %% done", 100*done/p.o.Season.Asked(p.o.Counts, j.Task))
+	}
+	mid := p.rowName(len(p.finished)+i, name, tail, j.OnChain)
+	if from := p.x(float64(j.From)); !p.over && from > p.left {
+		p.line(draw.Faint, 0.6, []float64{1, 4}, p.left, mid, from, mid)
 	}
 	for s := 0; s < len(j.Shifts); {
 		e := s
@@ -180,13 +224,14 @@ func (p *dayPlot) job(i int) {
 // hands are those at a task on a day.
 func (p *dayPlot) hands(s *plan.Shift) int { return s.Practised + s.Others }
 
-// short is a name no longer than its column.
-func (p *dayPlot) short(name string) string {
+// short is a name with its tail, cut so that both are no longer than their column.
+func (p *dayPlot) short(name, tail string) string {
 	for r := []rune(name); len(r) > 1; r = r[:len(r)-1] {
 		text := string(r)
 		if len(r) < len([]rune(name)) {
 			text += "…"
 		}
+		text += tail
 		if draw.Lettered(text, p.letter, true) < p.left-0.7*p.letter {
 			return text
 		}
@@ -206,7 +251,7 @@ func (p *dayPlot) wants(days int) {
 	}
 	y := func(v float64) float64 { return base - room*math.Min(1, v/most) }
 	for d, w := range wanted {
-		p.list.Add(draw.Fill{Role: draw.Bark, Points: p.box(p.x(float64(d)), y(w), p.x(float64(d+1)), base)})
+		p.list.Add(draw.Fill{Role: draw.Cedar, Points: p.box(p.x(float64(d)), y(w), p.x(float64(d+1)), base)})
 		there := y(p.o.There(d))
 		p.line(draw.Ink, 1.5, nil, p.x(float64(d)), there, p.x(float64(d+1)), there)
 	}
@@ -215,7 +260,7 @@ func (p *dayPlot) wants(days int) {
 	if p.over {
 		p.text(0, base-room-0.9*p.letter, draw.Start, label, false)
 	} else {
-		p.text(p.left-0.5*p.letter, base-room/2, draw.End, p.short(label), false)
+		p.text(p.left-0.5*p.letter, base-room/2, draw.End, p.short(label, ""), false)
 	}
 	if p.o.Short >= 0 {
 		x := max(5, p.x(float64(p.o.Short)+0.5))

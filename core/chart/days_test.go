@@ -39,7 +39,7 @@ func TestDays(t *testing.T) {
 		}),
 	} {
 		for _, size := range [][2]float64{{360, 12}, {900, 14}, {1800, 28}} {
-			l := chart.Days(o, size[0], size[1], chart.ScreenRow, 2)
+			l := chart.Days(o, size[0], size[1], chart.ScreenRow)
 			if out := os.Getenv("DAYS_OUT"); out != "" {
 				var b strings.Builder
 				require.NoError(t, draw.SVG{Palette: draw.Screen(), ID: "x"}.Write(&b, l))
@@ -67,4 +67,39 @@ func TestDays(t *testing.T) {
 			assert.Contains(t, l.Description, "longest chain")
 		}
 	}
+}
+
+// words are the texts of a picture.
+func words(l draw.List) []string {
+	var out []string
+	for _, op := range l.Ops {
+		if text, ok := op.(draw.Text); ok {
+			out = append(out, text.Text)
+		}
+	}
+	return out
+}
+
+// Today is marked within the plan and nowhere else; what the log has done of a task stands at its
+// name, and a task that is done keeps a row with a tick.
+func TestDaysOfToday(t *testing.T) {
+	o := outlook(t, "2026-04-20", nil)
+	assert.Contains(t, words(chart.Days(o, 900, 14, chart.ScreenRow)), "today")
+	later := *o
+	later.Today = "2026-05-03"
+	assert.Equal(t, 13, later.TodayAt())
+	for _, outside := range []string{"", "2026-04-19", "2031-01-01"} {
+		later.Today = outside
+		assert.NotContains(t, words(chart.Days(&later, 900, 14, chart.ScreenRow)), "today", outside)
+	}
+
+	log := tally.Log{}.Work("cedar.find", "2026-04-20", 1000, 8, 0).Work("lacing.lace", "2026-04-20", 9, 2, 0)
+	s := plan.NewSeason()
+	c := core.Evaluate(design.Default())
+	o, ok := core.PlanWork(c, s, log, "2026-04-20", func(string) int { return 0 }, nil)
+	require.True(t, ok)
+	all := words(chart.Days(o, 900, 14, chart.ScreenRow))
+	assert.Contains(t, all, "Find the cedar")
+	assert.Contains(t, all, "done")
+	assert.Contains(t, strings.Join(all, "\n"), "Lace the gunwales, 10 % done")
 }

@@ -83,6 +83,11 @@ func (p *Plan) remarkSeason(say func(string, string, ...any)) {
 	}
 	for i := range p.Jobs {
 		o := &p.Jobs[i]
+		if o.Task == FellCedar && p.within(Thawed, o.To) {
+			say("cedarLate", "Cedar is felled on %s, the ground thawed. Sources differ: winter, when it is carried out over "+
+				"frozen ground, or any time. Where it is wanted in winter, have it felled before and set it as at hand.",
+				Say(p.Date(o.From)))
+		}
 		if p.net.jobs[o.index].season == AnyTime || o.From < year/2 {
 			continue
 		}
@@ -98,6 +103,16 @@ func (p *Plan) remarkSeason(say func(string, string, ...any)) {
 				Say(p.Date(o.From)))
 		}
 	}
+}
+
+// within tells that a day of the plan lies in a season.
+func (p *Plan) within(w Window, d int) bool {
+	for _, s := range p.Open(w) {
+		if d >= s[0] && d <= s[1] {
+			return true
+		}
+	}
+	return false
 }
 
 // remarkHands says where hands are short, idle or not practised.
@@ -120,7 +135,10 @@ func (p *Plan) remarkHands(say func(string, string, ...any)) {
 			}
 		}
 	}
-	if most > 0 {
+	switch {
+	case len(names) == 1:
+		say("borrow", "%s to borrow %s: %s.", hand(most), p.On(first), names[0])
+	case most > 0:
 		say("borrow", "%s to borrow for %d of the tasks, the first %s: %s.", hand(most), len(names), p.On(first),
 			strings.Join(names, "; "))
 	}

@@ -53,8 +53,8 @@ var rows = [Fields]Row{
 	{Learners, "learners", "Learners", "people", "Those who have not.", Whole, nil, 0, 0, 30, 1},
 	{DaysAWeek, "daysAWeek", "Days a week", "days", "Worked in each seven, counted from the first day.",
 		Whole, nil, 6, 1, 7, 1},
-	{Hours, "hours", "Hours a day", "h", "At work, pauses not counted.", Whole, nil, 8, 1, 14, 1},
-	{Travel, "travel", "Way to the woods and back", "h", "Of each day worked there. An estimate; camping there, 0.",
+	{Hours, "hours", "Hours a day", "hours", "At work, pauses not counted.", Whole, nil, 8, 1, 14, 1},
+	{Travel, "travel", "Way to the woods and back", "hours", "Of each day worked there. An estimate; camping there, 0.",
 		Decimal, nil, 3, 0, 6, 0.5},
 	{Factor, "factor", "A learner takes", "times as long",
 		"Published accounts say double and more; 2.5 agrees with one class of seven.", Decimal, nil, 2.5, 2, 4, 0.1},
@@ -103,7 +103,7 @@ type DateRow struct {
 var dateRows = [Dates]DateRow{
 	{Begin, "begin", "First day", "Empty: days count from the first, and no season is held to.", ""},
 	{End, "end", "To be done by", "Empty: as soon as it can be.", ""},
-	{Thaw, "thaw", "Ground thaws", "Roots can be dug from then on.", "04-20"},
+	{Thaw, "thaw", "Ground thaws", "Month and day, as all that follow. Roots can be dug from then on.", "04-20"},
 	{PeelFrom, "peelFrom", "Bark peels from", "Published: May to early June for brown-rind bark, late June and July " +
 		"for summer bark, three weeks in one place. Set it for yours.", "06-15"},
 	{PeelTo, "peelTo", "Bark peels until", "The last day it comes off.", "07-10"},

@@ -343,6 +343,12 @@ func TestBadPlansAreNamed(t *testing.T) {
 	s.Days[plan.PeelFrom], s.Days[plan.PeelTo] = "06-15", "06-15"
 	assert.Equal(t, []string{"outOfSeason"}, key(planned(t, s, c, "2026-08-01"), ""), "a day is too short")
 	s = season(2, 0)
+	assert.Contains(t, key(planned(t, s, c, "2026-04-20"), ""), "cedarLate", "begun at the thaw")
+	assert.NotContains(t, key(planned(t, s, c, "2026-01-10"), ""), "cedarLate", "begun in winter")
+	assert.NotContains(t, key(planned(t, s, c, ""), ""), "cedarLate", "no season is held to")
+	s.Have[plan.FellCedar] = 10
+	assert.NotContains(t, key(planned(t, s, c, "2026-04-20"), ""), "cedarLate", "at hand already")
+	s = season(2, 0)
 	assert.Contains(t, key(planned(t, s, c, "2026-08-01"), ""), "nextYear")
 	s.Days[plan.End] = "2026-05-01"
 	assert.Contains(t, key(planned(t, s, c, "2026-04-20"), ""), "floor")

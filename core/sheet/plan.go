@@ -19,9 +19,23 @@ const (
 	chartLetter = 9.2
 )
 
+// askedPad is the air over and under a row of what the boat asks, mm.
+const askedPad = 0.25
+
 // PlanSheet is the plan of the work on one page: how long it takes, its chart, what must be
 // ready before the bark is laid, and the hours. today is a day of the plan, or -1.
 func PlanSheet(j Job, o *core.Outlook, today string) []draw.List {
+	var pages []draw.List
+	// Much to say leaves the chart's rows less room, and still one page of it.
+	for _, row := range []float64{chart.PaperRow, 1.1, chart.LeastRow} {
+		if pages = planPages(j, o, today, row); len(pages) == 1 {
+			break
+		}
+	}
+	return pages
+}
+
+func planPages(j Job, o *core.Outlook, today string, row float64) []draw.List {
 	return j.pages("The work day by day", func(f fit) []strip {
 		s := stageSheet{Job: j}
 		s.flow = flow{fit: fit{letter: smallLetter, pad: f.pad, figure: 1}, width: pageWidth}
@@ -31,7 +45,7 @@ func PlanSheet(j Job, o *core.Outlook, today string) []draw.List {
 		}
 		if o.State == plan.Made {
 			s.figure(Figure{"A heavy edge marks the longest chain; dotted: drying, settling, soaking.",
-				chart.Days(o, chartBroad, chartLetter, chart.PaperRow, -1)})
+				chart.Days(o, chartBroad, chartLetter, row)})
 			s.small(readyWords(o, j))
 			s.small(sumWords(o))
 		}
@@ -108,12 +122,15 @@ func sumWords(o *core.Outlook) string {
 func AsksSheet(j Job, o *core.Outlook) []draw.List {
 	return j.pages("What this boat asks of you", func(f fit) []strip {
 		s := stageSheet{Job: j}
-		s.flow = flow{fit: fit{letter: smallLetter, pad: f.pad, figure: 1}, width: pageWidth}
+		// It goes on one page whatever air there is.
+		s.flow = flow{fit: fit{letter: smallLetter, pad: min(f.pad, askedPad), figure: 1}, width: pageWidth}
 		if st, _, ok := stage.Lookup(stage.Gather); ok {
 			s.Stage = st
 			s.cautions()
 		}
-		s.table(answer.AsksTable(j.Canoe, o, j.System))
+		t := answer.AsksTable(j.Canoe, o, j.System)
+		t.Title, t.Note = "", "" // the head of the page says it
+		s.table(t)
 		return s.strips
 	})
 }

@@ -33,3 +33,34 @@ func TestPlanOnOnePage(t *testing.T) {
 		assert.NotEmpty(t, sheet.DaySheets(j, o))
 	}
 }
+
+// With a class, a last day that cannot be met, the cedar felled out of season and a task half
+// done, there is most to say: the plan still stands on one page.
+func TestPlanWithMuchToSayOnOnePage(t *testing.T) {
+	c := core.Evaluate(design.Default())
+	s := plan.NewSeason()
+	s.Days[plan.Begin], s.Days[plan.End] = "2026-04-20", "2026-05-20"
+	s.Numbers[plan.Practised], s.Numbers[plan.Learners] = 1, 1
+	log := tally.Log{}.Work("lacing.lace", "2026-04-20", 24, 8, 0)
+	o, ok := core.PlanWork(c, s, log, "2026-04-21", func(string) int { return 0 }, nil)
+	require.True(t, ok)
+	pages := sheet.PlanSheet(sheet.Job{Canoe: c, System: units.Imperial16}, o, o.Today)
+	assert.Greater(t, len(o.Remarks(o.Today)), 4)
+	assert.Len(t, pages, 1)
+}
+
+// What the boat asks stands on one page in every system, with a class and a day to be done by.
+func TestAsksOnOnePage(t *testing.T) {
+	c := core.Evaluate(design.Default())
+	for _, end := range []string{"", "2026-09-20"} {
+		s := plan.NewSeason()
+		s.Numbers[plan.Learners], s.Days[plan.End] = 12, end
+		o, ok := core.PlanWork(c, s, tally.Log{}, "2026-04-20", func(string) int { return 0 }, nil)
+		require.True(t, ok)
+		for _, in := range []units.System{units.Imperial8, units.Imperial16, units.Metric} {
+			pages := sheet.AsksSheet(sheet.Job{Canoe: c, System: in}, o)
+			require.Len(t, pages, 1, "%v %q", in, end)
+			assert.Contains(t, pages[0].Words(), "And carry")
+		}
+	}
+}

@@ -8,6 +8,7 @@ import (
 	"time"
 
 	"barkwright/core"
+	"barkwright/core/plan"
 	"barkwright/wasm/desk"
 	"barkwright/wasm/markup"
 	"barkwright/wasm/pipeline"
@@ -94,10 +95,14 @@ func (p *page) showSeason() {
 	p.id("season").Get("dataset").Set("plan", map[bool]string{true: "known", false: "waiting"}[known])
 	have, wanted, split := p.work.RootLeft()
 	p.say("season-root", markup.RootLeft(have, wanted, split, p.work.System))
+	p.say("season-bark", markup.BarkLeft(p.work.BarkLeft()))
 	if !known || o == p.planned.outlook && int(p.work.System) == p.planned.system {
 		return
 	}
 	p.planned.outlook, p.planned.system = o, int(p.work.System)
+	for _, t := range plan.All() {
+		p.say("season-learned-"+t.Key, markup.Learned(p.work.LearnedMinutes(t.ID)))
+	}
 	p.fill("season-remarks", markup.Remarks(o))
 	box := p.id("season-chart")
 	letter := js.Global().Call("getComputedStyle", p.root()).Get("fontSize").String()

@@ -2,6 +2,7 @@ package markup
 
 import (
 	"fmt"
+	"math"
 	"strconv"
 	"strings"
 
@@ -68,7 +69,7 @@ func SeasonTasks() string {
 		}
 		b.WriteString(`<tr><th scope="row">` + draw.Escape(t.Name) + `</th><td>` + draw.Escape(t.Unit) + `</td>` +
 			field(plan.RateKey(t.ID), "minutes for one") + field(plan.HaveKey(t.ID), "at hand") +
-			`<td><small>` + draw.Escape(string(t.Rate.Basis)+": "+t.Rate.Cited) + `</small></td></tr>`)
+			`<td><b id="season-learned-` + t.Key + `"></b> <small>` + draw.Escape(string(t.Rate.Basis)+": "+t.Rate.Cited) + `</small></td></tr>`)
 	}
 	b.WriteString(`</tbody></table>`)
 	return b.String()
@@ -143,11 +144,7 @@ func PlanChart(o *core.Outlook, width, letter float64, p draw.Palette) string {
 	if o == nil || len(o.Faults) > 0 || o.State != plan.Made {
 		return ""
 	}
-	today := -1
-	if o.Today != "" && o.First.Format("2006-01-02") == o.Today {
-		today = 0
-	}
-	return SVG("plan-chart", p, chart.Days(o, max(leastPlan, min(widestPlan*letter/16, width)), 0.8*letter, chart.ScreenRow, today))
+	return SVG("plan-chart", p, chart.Days(o, max(leastPlan, min(widestPlan*letter/16, width)), 0.8*letter, chart.ScreenRow))
 }
 
 // PlanTables are the tables of the plan, each in a fold; one that stands open stays so.
@@ -180,6 +177,32 @@ func RootLeft(have, wanted float64, split bool, s units.System) string {
 	default:
 		return fmt.Sprintf("Split root left: about %s; still to sew and lace: %s. It will do.", run(have), run(wanted))
 	}
+}
+
+// BarkLeft says what of the bark taken is not laid yet, in sheets.
+func BarkLeft(have, wanted float64, taken bool) string {
+	if !taken {
+		return ""
+	}
+	sheets := func(v float64) string {
+		if text := strconv.FormatFloat(math.Round(10*v)/10, 'f', -1, 64); text != "1" {
+			return text + " sheets"
+		}
+		return "1 sheet"
+	}
+	text := fmt.Sprintf("Bark taken and not laid: %s; still to lay: %s.", sheets(have), sheets(wanted))
+	if short := wanted - have; short > 0.05 {
+		return text + " It is short by " + sheets(short) + ": take more while bark peels."
+	}
+	return text + " It will do."
+}
+
+// Learned says what the log has taught of a task's time, minutes; 0 is nothing.
+func Learned(minutes float64) string {
+	if minutes <= 0 {
+		return ""
+	}
+	return "your log: " + strconv.FormatFloat(minutes, 'f', 1, 64)
 }
 
 // Mended is what a repair takes.

@@ -157,5 +157,31 @@ func (w *Work) RootLeft() (have, wanted float64, split bool) {
 	return have, wanted, split
 }
 
+// BarkLeft is the sheets of bark taken and not yet laid, and what is still to be laid asks for: what
+// the log and the plan say is taken, less the share that is laid already. Bark that is laid was
+// taken. Where none was ever said to be, taken is false.
+func (w *Work) BarkLeft() (have, wanted float64, taken bool) {
+	asks, s := w.Canoe().Asks(), w.Season()
+	done := s.Read(asks, w.Notebook.Log, w.rowsOfStep)
+	all := s.Asked(asks, plan.TakeBark)
+	laid := 0.0
+	if of := s.Asked(asks, plan.LayBark); of > 0 {
+		laid = min(1, (s.Have[plan.LayBark]+done.Units[plan.LayBark])/of)
+	}
+	got := max(s.Have[plan.TakeBark]+done.Units[plan.TakeBark], all*laid)
+	return got - all*laid, all * (1 - laid), got > 0
+}
+
+// LearnedMinutes is the likely time of one unit of a task as the log has shown it, minutes, 0 for
+// a task of which no hours are logged or whose hours are not taken.
+func (w *Work) LearnedMinutes(id plan.ID) float64 {
+	asks, s := w.Canoe().Asks(), w.Season()
+	done := s.Read(asks, w.Notebook.Log, w.rowsOfStep)
+	if done.Timed[id] <= 0 || s.Suspect(done, id) {
+		return 0
+	}
+	return s.Rates(asks, done)[id].Likely
+}
+
 // rowsOfStep is how many rows a step goes by, 0 for one that goes by none.
 func (w *Work) rowsOfStep(step string) int { return len(w.rowsOf(step)) }

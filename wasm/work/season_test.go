@@ -1,6 +1,8 @@
 package work
 
 import (
+	"math"
+	"strconv"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -80,4 +82,43 @@ func TestRootLeft(t *testing.T) {
 	assert.True(t, split)
 	assert.InDelta(t, 600*units.Foot-c.Frame.Lacing.WithWaste/2, have, 1e-6)
 	assert.InDelta(t, c.Bark.Root.WithWaste+c.Frame.Lacing.WithWaste/2, wanted, 1e-6)
+}
+
+// Bark taken, less what is laid, against what is still to be laid; laid bark was taken.
+func TestBarkLeft(t *testing.T) {
+	w := New(design.Default(), units.Imperial16)
+	_, all, taken := w.BarkLeft()
+	assert.False(t, taken)
+	assert.Equal(t, w.Canoe().Asks().Units[plan.TakeBark], all)
+	require.Empty(t, w.AddWork("bark.take", "2027-06-20", "2", "", ""))
+	require.Empty(t, w.SetSeason("have.bark.take", "1"))
+	half := w.Canoe().Asks().Units[plan.LayBark] / 2
+	require.Empty(t, w.SetSeason("have.bark.lay", strconv.FormatFloat(half, 'f', -1, 64)))
+	have, wanted, taken := w.BarkLeft()
+	assert.True(t, taken)
+	assert.InDelta(t, 3-all/2, have, 1e-9)
+	assert.InDelta(t, all/2, wanted, 1e-9)
+
+	w = New(design.Default(), units.Imperial16)
+	require.Empty(t, w.AddWork("bark.lay", "2027-06-20", "10000", "", ""))
+	have, wanted, taken = w.BarkLeft()
+	assert.True(t, taken)
+	assert.Zero(t, have)
+	assert.Zero(t, wanted)
+}
+
+// The time that the log shows of a task is the plan's own rule: of 90 groups 18 weigh as the
+// table, 24 as the log (a default boat of other groups: by its own count).
+func TestLearnedMinutes(t *testing.T) {
+	w := New(design.Default(), units.Imperial16)
+	assert.Zero(t, w.LearnedMinutes(plan.Lace))
+	require.Empty(t, w.AddWork("lacing.lace", "2027-06-20", "24", "", "20"))
+	groups, table := w.Canoe().Asks().Units[plan.Lace], plan.Of(plan.Lace).Minutes
+	factor := plan.NewSeason().Numbers[plan.Factor]
+	mean := (groups/5*table.Mean() + 60*20/factor) / (groups/5 + 24)
+	drawn := math.Sqrt(groups / 5 / (groups/5 + 24))
+	likely := mean + (table.Likely*mean/table.Mean()-mean)*drawn
+	assert.InDelta(t, likely, w.LearnedMinutes(plan.Lace), 1e-9)
+	require.Empty(t, w.AddWork("pegs.make", "2027-06-20", "1", "200", ""))
+	assert.Zero(t, w.LearnedMinutes(plan.MakePegs), "hours so far off are not taken")
 }
