@@ -105,7 +105,7 @@ func (a *asks) carried() {
 	all := skin + cedar + g.Root.Mass.Typical + g.Pitch.Typical
 	a.add("To carry", fmt.Sprintf("about %s of bark, %s of cedar, %s of root, %s of gum: %.0f loads of %s", a.mass(skin),
 		a.mass(cedar), a.mass(g.Root.Mass.Typical), a.mass(g.Pitch.Typical), math.Ceil(all/oneCarries), a.mass(oneCarries)),
-		"estimate, for one boat; what is trimmed off, and wet bark, weigh more")
+		"estimate, one boat; trimmings and wet bark weigh more")
 }
 
 // time is how long it takes, what of it costs most, and the largest boat that can be made.
@@ -124,7 +124,7 @@ func (a *asks) time() {
 	a.add("Days", fmt.Sprintf("likely %d to %d, with %s", o.Low, o.High, Hands(o.Season.Int(plan.Practised),
 		o.Season.Int(plan.Learners))), "by the calendar; hands and days are set under Season")
 	a.add("Costs most", a.costsMost(), "hours of practised hands")
-	a.add("Largest boat", a.largest(), "of this shape; the sheets are those on hand")
+	a.add("Largest boat", a.largest(), "of this shape, of the sheets on hand")
 }
 
 // site is the ground and the tools, and what the boat then weighs and carries.
@@ -132,8 +132,8 @@ func (a *asks) site() {
 	a.add("Space", fmt.Sprintf("level ground %s by %s, shade and water near",
 		a.length(2*a.Frame.Gunwales.Run+bedLonger), a.length(siteAcross)), "the bed, and room on both sides: estimate")
 	a.add("Tools", tools, "the steps of the stages")
-	a.add("It will weigh", a.mass(a.Gather.Weight.Low)+" to "+a.mass(a.Gather.Weight.High), "see Choose")
-	a.add("And carry", a.mass(a.Afloat.Load.Mass-a.Afloat.Boat.Mass)+" as loaded now; freeboard and steadiness stand "+
+	a.add("Weight", a.mass(a.Gather.Weight.Low)+" to "+a.mass(a.Gather.Weight.High), "see Choose")
+	a.add("Load", a.mass(a.Afloat.Load.Mass-a.Afloat.Boat.Mass)+" as loaded now; freeboard and steadiness stand "+
 		"under Choose", "no rating: a load is tried in warm shallow water")
 }
 

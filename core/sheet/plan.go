@@ -129,7 +129,8 @@ func AsksSheet(j Job, o *core.Outlook) []draw.List {
 			s.cautions()
 		}
 		t := answer.AsksTable(j.Canoe, o, j.System)
-		t.Title, t.Note = "", "" // the head of the page says it
+		t.Title, t.Note = "", "" // the head of the page says what it is
+		s.small("Before anything is cut.")
 		s.table(t)
 		return s.strips
 	})
