@@ -64,7 +64,10 @@ func Days(o *core.Outlook, width, letter, row float64) draw.List {
 		p.row *= 1.7
 		p.top += 1.2 * letter
 	} else {
-		p.left = namesShare * width
+		for i := range plan.Tasks {
+			p.left = max(p.left, draw.Lettered(plan.Of(i).Name, letter, true)+letter)
+		}
+		p.left = min(p.left, namesShare*width)
 	}
 	days := o.Days
 	p.day = (width - p.left - letter) / float64(days)
