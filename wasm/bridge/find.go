@@ -137,6 +137,10 @@ func (p *page) goFound(line string) {
 		p.goWord(key)
 	case find.Place:
 		p.goNamed(key)
+	case find.Lesson:
+		p.goPlace(work.Lessons, true)
+		p.lesson("open:" + key)
+		p.goInto(p.id("lesson"), p.id("lesson-title"))
 	case find.Bench:
 		at, _, _ := strings.Cut(key, "|")
 		p.goPlace(work.PlaceOf(at), true)

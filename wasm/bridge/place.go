@@ -219,7 +219,8 @@ func (p *page) goCheck(key string) {
 // goInto brings an element into sight at the place where it is at home, with the focus.
 func (p *page) goInto(element, focus js.Value) {
 	if home := element.Call("closest", "[data-place]"); !home.IsNull() && !p.places.at.Shows(data(home, "place")) {
-		p.goPlace(work.PlaceOf(data(home, "place")), true)
+		first, _, _ := strings.Cut(data(home, "place"), " ")
+		p.goPlace(work.PlaceOf(first), true)
 	}
 	if focus.Get("tabIndex").Int() < 0 {
 		focus.Call("setAttribute", "tabindex", "-1")

@@ -1,5 +1,5 @@
 // Package find looks a word up among all that stands on the page: controls, numbers,
-// checks, tables, steps, words of the trade and places.
+// checks, tables, steps, lessons, words of the trade and places.
 package find
 
 import (
@@ -10,6 +10,7 @@ import (
 	"barkwright/core"
 	"barkwright/core/answer"
 	"barkwright/core/design"
+	"barkwright/core/lesson"
 	"barkwright/core/stage"
 	"barkwright/core/units"
 )
@@ -27,6 +28,7 @@ const (
 	Word    Kind = "word"
 	Place   Kind = "place"
 	Bench   Kind = "bench"
+	Lesson  Kind = "lesson"
 )
 
 // Entry is one thing on the page.
@@ -101,6 +103,9 @@ func New(c core.Canoe, w core.Water, s units.System) Index {
 			add(Bench, string(st.Key)+"|"+b.Name, b.Name, st.Key, "next "+b.What)
 		}
 	}
+	for _, l := range lesson.All() {
+		add(Lesson, l.Key, l.Title, l.Home, "lesson teach "+lesson.Words(l.Question, s))
+	}
 	for _, word := range stage.Words() {
 		add(Word, word.Term, word.Term, "", word.Sense(s))
 	}
@@ -124,6 +129,12 @@ var places = []struct{ key, name, more string }{
 	{"#crew", "Crew and days", "hands learners days a week hours a day first day bark peels gum thaw drying settle boats beds"},
 	{"#asks-fold", "What this boat asks of you", "how long hours days trees root gum tools space before cost largest boat"},
 	{"#mend-fold", "What a repair takes", "crack hole patch torn lacing broken rib mend repair"},
+	{"#compare-title", "Compare", "what a change costs held boat against difference trade off"},
+	{"#beside-title", "Boats side by side", "compare columns kept boats shelf"},
+	{"#inches-title", "What an inch costs", "compare which dimension matters most rank slope"},
+	{"#lessons-title", "Lessons", "teach class teacher projector question learn why"},
+	{"#whatif", "What if", "try curves strips control range"},
+	{"#sure", "How sure these figures are", "tolerance error spread leave long measure"},
 	{"#built", "As built", "readings tape corrections"},
 	{"#paper", "Paper and files", "print build sheets patterns full size scale SVG CSV roll A4 Letter"},
 	{"#words", "Words used here", "glossary terms meaning first minute help"},

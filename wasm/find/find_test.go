@@ -41,6 +41,10 @@ func TestFindsWhatIsAsked(t *testing.T) {
 		"crossbar":          {"set thwarts"},
 		"inw":               {"set inwaleThickness"},
 		"glossary":          {"place #words"},
+		"compare":           {"place #compare-title", "place #beside-title"},
+		"lessons":           {"place #lessons-title", "lesson gores"},
+		"why gores":         {"lesson gores"},
+		"leave it long":     {"lesson leave"},
 	} {
 		var got []string
 		for _, e := range x.Find(question) {

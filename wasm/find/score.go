@@ -78,7 +78,7 @@ const (
 
 // kindWorth decides between things of the same name.
 var kindWorth = map[Kind]float64{Control: 1.5, Number: 1.4, Place: 1.3, Check: 1.2, Table: 1, Bench: 0.95, Word: 0.9,
-	Step: 0.5}
+	Lesson: 0.8, Step: 0.5}
 
 // score is how well the thing answers; zero where one of the words wanted is not in it.
 func (e *indexed) score(wanted []wish, question string) float64 {
