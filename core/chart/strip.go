@@ -49,6 +49,7 @@ const (
 	stripSide   = 4
 	stripOver   = 3
 	stripUnder  = 16
+	stripPoint  = 4.5
 )
 
 // StripHeight is that of a strip's picture, CSS pixels, and StripMargin what is beside its curve.
@@ -147,7 +148,7 @@ func (p *stripPen) curve() {
 
 // marks are the present boat, filled, and the one held, open.
 func (p *stripPen) marks() {
-	const r = 4.5
+	const r = stripPoint
 	if p.Held != nil {
 		disc := draw.Polygon(p.at(*p.Held), r, 20, 0)
 		p.list.Add(draw.Fill{Role: draw.Paper, Points: disc}, draw.Stroke{Role: draw.Ink, Points: disc, Width: 1.6, Closed: true})
@@ -156,23 +157,32 @@ func (p *stripPen) marks() {
 	p.list.Add(draw.Fill{Role: draw.Mark, Points: disc}, draw.Stroke{Role: draw.Paper, Points: disc, Width: 1.2, Closed: true})
 }
 
-// letters are the words at a turn, and the range. Those that would meet are left out: the table has
-// them.
+// letters are the words at a turn, and the range. They keep off the boats' points and one another,
+// and those of the height off the curve. Those with no room are left out: the table has them.
 func (p *stripPen) letters() {
-	var taken []draw.Box
-	say := func(x, y float64, anchor draw.Anchor, text string) {
+	taken := []draw.Box{roomOf(p.at(p.Here))}
+	if p.Held != nil {
+		taken = append(taken, roomOf(p.at(*p.Held)))
+	}
+	say := func(x, y float64, anchor draw.Anchor, text string, off ...draw.Point) bool {
 		t := draw.Text{Role: draw.Ink, Halo: draw.Paper, Text: text, At: draw.Point{X: x, Y: y}, Anchor: anchor, Size: stripLetter}
 		box := t.Bounds()
 		if text == "" || box.Left < 0 || box.Right > p.list.Width {
-			return
+			return false
 		}
 		for _, o := range taken {
 			if box.Meets(o) {
-				return
+				return false
+			}
+		}
+		for _, q := range off {
+			if q.X >= box.Left && q.X <= box.Right && q.Y >= box.Top && q.Y <= box.Bottom {
+				return false
 			}
 		}
 		taken = append(taken, box)
 		p.list.Add(t)
+		return true
 	}
 	foot := StripHeight - stripUnder/2.
 	say(p.area.Left, foot, draw.Start, p.LeftText)
@@ -183,6 +193,21 @@ func (p *stripPen) letters() {
 		say(p.x(t.At)-3, y, draw.End, t.From)
 		say(p.x(t.At)+3, y+line, draw.Start, t.To)
 	}
-	say(p.area.Left, p.area.Top+line/2, draw.Start, p.HighText)
-	say(p.area.Left, p.area.Bottom-line/2, draw.Start, p.LowText)
+	var curve []draw.Point
+	for _, q := range p.Points {
+		curve = append(curve, p.at(q.At))
+	}
+	height := func(y float64, text string) {
+		if !say(p.area.Left, y, draw.Start, text, curve...) {
+			say(p.area.Right, y, draw.End, text, curve...)
+		}
+	}
+	height(p.area.Top+line/2, p.HighText)
+	height(p.area.Bottom-line/2, p.LowText)
+}
+
+// roomOf is the room that a boat's point takes.
+func roomOf(at draw.Point) draw.Box {
+	const r = stripPoint + 1
+	return draw.Box{Left: at.X - r, Top: at.Y - r, Right: at.X + r, Bottom: at.Y + r}
 }

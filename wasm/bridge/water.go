@@ -5,6 +5,7 @@ package bridge
 import (
 	"syscall/js"
 
+	"barkwright/core"
 	"barkwright/core/units"
 	"barkwright/wasm/markup"
 )
@@ -57,6 +58,10 @@ func (p *page) showCurves() {
 
 func (p *page) showHeeled() {
 	figure := p.document.Call("querySelector", `[data-curve="`+markup.HeeledKey+`"] figure`)
-	setHTML(figure, markup.Heeled(p.work.Canoe(), p.heel, figure.Get("clientWidth").Float(), p.work.System, p.palette))
+	var held *core.Canoe
+	if c, ok := p.work.HeldCanoe(); ok {
+		held = &c
+	}
+	setHTML(figure, markup.Heeled(p.work.Canoe(), held, p.heel, figure.Get("clientWidth").Float(), p.work.System, p.palette))
 	p.say("heel-shown", units.Angle.Format(p.heel, p.work.System))
 }

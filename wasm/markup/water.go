@@ -95,11 +95,12 @@ const (
 	mostHeeled  = 460
 )
 
-// Heeled is the section heeled over, in a figure so many CSS pixels wide; heel in rad.
-func Heeled(c core.Canoe, heel, width float64, s units.System, p draw.Palette) string {
+// Heeled is the section heeled over, in a figure so many CSS pixels wide, with that of the boat held,
+// nil for none; heel in rad.
+func Heeled(c core.Canoe, held *core.Canoe, heel, width float64, s units.System, p draw.Palette) string {
 	width = min(mostHeeled, max(leastChart, width))
 	size := draw.Size{Width: width, Height: heeledShape * width, Letter: 16}
-	return SVG(HeeledKey, p, view.Heeled(c, heel, scene.View{Zoom: 1, System: s}, size))
+	return SVG(HeeledKey, p, view.Heeled(c, heel, scene.View{Zoom: 1, System: s, Held: held}, size))
 }
 
 // SVG is a picture as SVG; its ID must stand once on the page.

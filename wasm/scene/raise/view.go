@@ -19,7 +19,11 @@ func Draw(c core.Canoe, v scene.View, size draw.Size) draw.List {
 	drawn.List.Title, drawn.List.Description = "The boat raised", describe(c, v)
 	if f := v.Flat; drawn.ReadyFlat(f) {
 		p := pen{solid.Solid{Pen: drawn}}
-		p.Camera = solid.NewCamera(stand, c.Design.Length, extremes(c, f, v.System), solid.Room(drawn, size)).Zoomed(v, size)
+		all := extremes(c, f, v.System)
+		if v.Held != nil {
+			all = append(all, solid.Extremes(*v.Held)...)
+		}
+		p.Camera = solid.NewCamera(stand, c.Design.Length, all, solid.Room(drawn, size)).Zoomed(v, size)
 		p.raised(c, f)
 	}
 	return drawn.Done()
@@ -51,6 +55,9 @@ func (p *pen) raised(c core.Canoe, f *bark.Flat) {
 		}
 	}
 	p.Paint()
+	if p.View.Held != nil {
+		p.Held(*p.View.Held)
+	}
 	p.labels(c)
 }
 

@@ -10,9 +10,9 @@ import (
 // heldWidth is the width of the held boat's lines.
 const heldWidth = 1.2
 
-// held draws the outlines of the boat that this one is held against over it: both top edges, and
+// Held draws the outlines of the boat that this one is held against over it: both top edges, and
 // the bottom with the profiles of its ends.
-func (p *Solid) held(c core.Canoe) {
+func (p *Solid) Held(c core.Canoe) {
 	h := c.Hull
 	const steps = 40
 	line := func(at func(place float64) geom.Vec3) []draw.Point {

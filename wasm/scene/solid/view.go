@@ -29,7 +29,7 @@ func Draw(c core.Canoe, v scene.View, size draw.Size) draw.List {
 	s.Canoe(c, NewSkin(c.Hull, 1), Done(c))
 	s.Paint()
 	if v.Held != nil {
-		s.held(*v.Held)
+		s.Held(*v.Held)
 	}
 	if v.Layer != scene.Plain {
 		s.labels(c)

@@ -2,6 +2,7 @@ package view
 
 import (
 	"math"
+	"slices"
 
 	"barkwright/core"
 	"barkwright/core/afloat"
@@ -44,12 +45,16 @@ func Heeled(c core.Canoe, heel float64, v scene.View, size draw.Size) draw.List 
 	if at.State != afloat.Overloaded {
 		at = a.Body.At(a.Load, a.Water, heel)
 	}
-	skin := scene.Mirrored(c.Hull.Column(c.Hull.ColumnAtEdge(0)).Section.Sample(heeledSteps))
+	skin := amidships(c)
 	surface := at.Waterplane.Height
 	if at.State != afloat.Floats && at.State != afloat.Swamped {
 		surface = c.Design.Depth
 	}
-	e := heeledPlate(a, skin, surface, size)
+	shown := skin
+	if v.Held != nil {
+		shown = append(slices.Clone(skin), amidships(*v.Held)...)
+	}
+	e := heeledPlate(a, shown, surface, size)
 	e.sin, e.cos = math.Sincos(heel)
 	name := units.Angle.Format(heel, v.System) + " of lean"
 	p.List.Title = "Section amidships at " + name
@@ -67,9 +72,25 @@ func Heeled(c core.Canoe, heel float64, v scene.View, size draw.Size) draw.List 
 		p.Say(scene.RankMain, at.State.String(), draw.Warn, draw.Paper, scene.SpotAt(size.Width/2, 1.2*p.Letter, draw.Middle))
 	}
 	p.Line(draw.Ink, p.Outline(e.Plate), e.place(skin)...)
+	p.heldHeeled(e)
 	p.Say(scene.RankTitle, name, draw.Ink, draw.Paper,
 		scene.SpotAt(size.Width/2, size.Height-0.9*p.Letter, draw.Middle)).Text.Bold = true
 	return p.Done()
+}
+
+// amidships is the section there, both halves.
+func amidships(c core.Canoe) []geom.Vec2 {
+	return scene.Mirrored(c.Hull.Column(c.Hull.ColumnAtEdge(0)).Section.Sample(heeledSteps))
+}
+
+// heldHeeled draws the held boat's section at the same lean, bottom on bottom.
+func (p *pen) heldHeeled(e heeled) {
+	if p.View.Held == nil {
+		return
+	}
+	line := e.place(amidships(*p.View.Held))
+	p.Dashed(draw.Ink, heldWidth, scene.HeldDash, line...)
+	p.sayHeld(line)
 }
 
 // heeledPlate returns axes in which the section keeps its scale at any heel, and the

@@ -60,6 +60,30 @@ func TestHeldIsDrawnOver(t *testing.T) {
 	}
 }
 
+// The held boat is drawn over the canoe in the round, the boat on its way up and the section that leans.
+func TestHeldIsDrawnInTheRoundAndHeeled(t *testing.T) {
+	now := core.Evaluate(design.Default())
+	held := core.Evaluate(set(design.Default(), "depth", 14.5))
+	now = now.WithFlat(core.LayFlat(now, bark.ForPicture, nil, nil))
+	size := draw.Size{Width: 900, Height: 560, Letter: 16}
+	for name, draws := range map[string]func(*core.Canoe) draw.List{
+		"round": func(h *core.Canoe) draw.List {
+			return view.Draw(now, scene.View{State: scene.InTheRound, Zoom: 1, Held: h}, size)
+		},
+		"heeled": func(h *core.Canoe) draw.List { return view.Heeled(now, 0.2, scene.View{Zoom: 1, Held: h}, size) },
+		"raised": func(h *core.Canoe) draw.List {
+			return view.Draw(now, scene.View{State: scene.SidesUp, Up: 0.5, Zoom: 1, Flat: &now.Skin.Flat, Held: h}, size)
+		},
+	} {
+		lines, said := heldStrokes(draws(nil))
+		assert.Empty(t, lines, name)
+		assert.False(t, said, name)
+		lines, said = heldStrokes(draws(&held))
+		assert.NotEmpty(t, lines, name)
+		assert.True(t, said, name)
+	}
+}
+
 // set is a design with a control at so many inches.
 func set(d design.Design, key string, inches float64) design.Design {
 	p, _ := design.Lookup(key)
