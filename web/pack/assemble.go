@@ -34,10 +34,11 @@ type parts struct {
 func read(web string) (parts, error) {
 	p := parts{Form: form(), Notches: notches(), Cells: cells(), Headline: headline(), Held: held()}
 	p.First, p.Key = pictures()
-	var media, paper, shed, bench, tracing string
+	var first, media, paper, shed, bench, tracing string
 	for name, to := range map[string]*string{"index.html": &p.Page, "style.css": &p.Style,
 		"paper.css": &paper, "shed.css": &shed, "media.css": &media,
-		"bench.css": &bench, "tracing.css": &tracing, "boot.js": &p.Boot, "CONTACT.txt": &p.Contact} {
+		"bench.css": &bench, "tracing.css": &tracing, "boot.js": &p.Boot,
+		"first.js": &first, "CONTACT.txt": &p.Contact} {
 		text, err := os.ReadFile(filepath.Join(web, name))
 		if err != nil {
 			return p, err
@@ -45,6 +46,7 @@ func read(web string) (parts, error) {
 		*to = string(text)
 	}
 	p.Style += paper + shed + media + bench + tracing
+	p.Boot += first
 	root, err := goroot()
 	if err != nil {
 		return p, err

@@ -1,0 +1,214 @@
+package answer
+
+import (
+	"fmt"
+	"math"
+	"strconv"
+	"strings"
+
+	"barkwright/core"
+	"barkwright/core/plan"
+	"barkwright/core/stage"
+	"barkwright/core/units"
+)
+
+// PlanTables are the tables of the plan of the work, none where there is no plan.
+func PlanTables(o *core.Outlook, s units.System) []Table {
+	if o == nil || len(o.Faults) > 0 || o.State != plan.Made {
+		return nil
+	}
+	all := []Table{daysTable(o, s), tasksTable(o, s), readyTable(o, s), sumsTable(o)}
+	if o.Helped {
+		all = append(all, waysTable(o), sizesTable(o))
+	}
+	return all
+}
+
+// tasksTable is every task with its days, hands and slack.
+func tasksTable(o *core.Outlook, in units.System) Table {
+	t := Table{Key: "plan.tasks", Title: "Tasks", Home: stage.Choose,
+		Note: "Slack is how many days a task can begin later and the end stays: hands count as well as the order."}
+	return fill(t, refs(o.Jobs),
+		text("task", "Task", func(j *plan.Job) string { return taskName(o, j) }),
+		text("count", "How much", func(j *plan.Job) string {
+			s := j.Shifts
+			return HowMuch(j.Task, s[len(s)-1].After-s[0].Done, in)
+		}),
+		text("days", "When", func(j *plan.Job) string { return o.DayWords(j.From, j.To) }),
+		col("hours", "Hours of hands", units.Count, func(j *plan.Job) Cell { return num(math.Ceil(jobHours(j))) }),
+		text("slack", "Slack", func(j *plan.Job) string {
+			switch {
+			case plan.Of(j.Task).Part == plan.Afterwards:
+				return "any"
+			case j.Slack == 0 && j.OnChain:
+				return "none, in the chain"
+			case j.OnChain:
+				return strconv.Itoa(j.Slack) + " days, in the chain"
+			}
+			return strconv.Itoa(j.Slack) + " days"
+		}),
+		text("keep", "Beware", func(j *plan.Job) string { return plan.Of(j.Task).Spoils }),
+	)
+}
+
+func taskName(o *core.Outlook, j *plan.Job) string {
+	name := plan.Of(j.Task).Name
+	if o.Season.Int(plan.Boats) > 1 && plan.Of(j.Task).Part > plan.Gathering && j.Task != plan.MakeSite {
+		name += ", boat " + strconv.Itoa(j.Boat+1)
+	}
+	return name
+}
+
+func jobHours(j *plan.Job) float64 {
+	h := 0.0
+	for _, s := range j.Shifts {
+		h += s.Hours
+	}
+	return h
+}
+
+// onDay is what is done of a job on a day.
+type onDay struct {
+	day   int
+	first bool
+	job   *plan.Job
+	shift *plan.Shift
+}
+
+// daysTable is what is done on each day, and by whom.
+func daysTable(o *core.Outlook, in units.System) Table {
+	t := Table{Key: "plan.days", Title: "Day by day", Home: stage.Choose,
+		Note: "Hands are the most at it at a time. Every task needs its caution: see its stage."}
+	var all []onDay
+	for d := range o.Days + 7 {
+		first := true
+		for i := range o.Jobs {
+			j := &o.Jobs[i]
+			for k := range j.Shifts {
+				if j.Shifts[k].Day == d {
+					all = append(all, onDay{d, first, j, &j.Shifts[k]})
+					first = false
+				}
+			}
+		}
+	}
+	return fill(t, refs(all),
+		text("day", "Day", func(r *onDay) string {
+			if !r.first {
+				return ""
+			}
+			return o.DayWords(r.day, r.day)
+		}),
+		text("task", "Task", func(r *onDay) string { return taskName(o, r.job) }),
+		text("count", "To do", func(r *onDay) string {
+			s := r.job.Shifts
+			done, all := r.shift.After-s[0].Done, s[len(s)-1].After-s[0].Done
+			if r.shift.Done == s[0].Done && r.shift.After == s[len(s)-1].After {
+				return HowMuch(r.job.Task, all, in)
+			}
+			number, _ := howMuch(r.job.Task, done, in)
+			return "up to " + number + " of " + HowMuch(r.job.Task, all, in)
+		}),
+		text("hands", "Hands", func(r *onDay) string {
+			text := Hands(r.shift.Practised, r.shift.Others)
+			if n := r.shift.Borrowed; n > 0 {
+				text += ", borrow " + strconv.Itoa(n)
+			}
+			return text
+		}),
+		text("keep", "Beware", func(r *onDay) string { return plan.Of(r.job.Task).Spoils }),
+	)
+}
+
+// readyTable is what must be ready before the bark is laid.
+func readyTable(o *core.Outlook, in units.System) Table {
+	t := Table{Key: "plan.ready", Title: "To be ready before the bark is laid", Home: stage.Choose,
+		Note: "Bark comes off in its weeks alone; what stands here must not keep it waiting."}
+	need := o.Season.Before(o.Counts, plan.LayBark)
+	last := map[plan.ID]*plan.Job{}
+	for i := range o.Jobs {
+		last[o.Jobs[i].Task] = &o.Jobs[i]
+	}
+	return fill(t, refs(need),
+		text("task", "Task", func(id *plan.ID) string { return plan.Of(*id).Name }),
+		text("count", "How much", func(id *plan.ID) string { return HowMuch(*id, o.Season.Asked(o.Counts, *id), in) }),
+		text("by", "Done by", func(id *plan.ID) string {
+			if j := last[*id]; j != nil {
+				return o.DayWords(j.To, j.To)
+			}
+			return "there already"
+		}),
+	)
+}
+
+// waysTable is what would bring the end forward.
+func waysTable(o *core.Outlook) Table {
+	t := Table{Key: "plan.ways", Title: "What would end it sooner", Home: stage.Choose,
+		Note: "Each by itself, from the same first day. " + leastCrews(o)}
+	return fill(t, refs(o.Ways),
+		text("way", "With", func(w *plan.Way) string { return w.Text }),
+		col("days", "Days", units.Count, func(w *plan.Way) Cell { return whole(w.Days) }),
+		text("sooner", "Sooner by", func(w *plan.Way) string {
+			if w.Days >= o.Days {
+				return "nothing"
+			}
+			return strconv.Itoa(o.Days-w.Days) + " days"
+		}),
+	)
+}
+
+// leastCrews says what crew meets the day set, and how few days any crew takes.
+func leastCrews(o *core.Outlook) string {
+	floor := fmt.Sprintf("No crew, however large, takes fewer than %d days.", o.Floor)
+	if _, set := o.DaysSet(); !set {
+		return floor
+	}
+	var crews []string
+	for _, c := range o.Crews {
+		crews = append(crews, Hands(c.Practised, c.Learners))
+	}
+	if len(crews) == 0 {
+		return floor + " None that this page tries meets the day set."
+	}
+	return floor + " The least that meets the day set: " + strings.Join(crews, ", or ") + "."
+}
+
+// sumsTable is the hours by part of the work.
+func sumsTable(o *core.Outlook) Table {
+	t := Table{Key: "plan.sums", Title: "Hours by part of the work", Home: stage.Choose,
+		Note: "Hours of practised hands, at the mean of each time: " + fromRates + "."}
+	type row struct {
+		name        string
+		work, total float64
+	}
+	var all []row
+	for p := range plan.Parts {
+		all = append(all, row{p.String(), o.Sums.Work[p], o.Sums.Of(p)})
+	}
+	all = append(all, row{"all of it", o.Sums.Total() - o.Sums.Travel[plan.Gathering], o.Sums.Total()})
+	return fill(t, refs(all),
+		text("part", "Part", func(r *row) string { return r.name }),
+		col("work", "At the work", units.Count, func(r *row) Cell { return num(math.Round(r.work)) }),
+		col("total", "With the way there", units.Count, func(r *row) Cell { return num(math.Round(r.total)) }),
+	)
+}
+
+// sizesTable is what boats of other lengths take.
+func sizesTable(o *core.Outlook) Table {
+	t := Table{Key: "plan.sizes", Title: "Boats of this shape by length", Home: stage.Choose,
+		Note: "The same hands from the same first day."}
+	return fill(t, refs(o.Sizes),
+		col("length", "Length", units.Length, func(s *core.Size) Cell { return num(s.Length) }),
+		col("days", "Days", units.Count, func(s *core.Size) Cell { return whole(s.Days) }),
+		text("meets", "By the day set", func(s *core.Size) string {
+			days, set := o.DaysSet()
+			switch {
+			case !set:
+				return "none set"
+			case s.Days <= days:
+				return "in time"
+			}
+			return "too late"
+		}),
+	)
+}

@@ -1,0 +1,100 @@
+// Shows the boat before the program is awake, and tells the program then what was entered and
+// pressed meanwhile. It stands after boot.js, whose functions it calls.
+'use strict';
+{
+  const root = document.documentElement;
+  // What stands before the program is awake. The boat of a new user is laid into the page. A
+  // boat that is kept has its picture and numbers kept beside it as they were last shown. They
+  // stand only if it is kept as it was then. Any page opened from disk can write what is kept,
+  // so the picture is shown as an image and all else as text.
+  const early = document.getElementById('first');
+  const kept = key => keptText('localStorage', 'barkwright.' + key);
+  const shown = '#cells [data-result], #cells [data-verdict], #headline [data-result], [data-chip], #held-name, #held-value, #picture-key';
+  const named = e => {
+    const kind = ['result', 'verdict', 'chip', 'typed'].find(kind => kind in e.dataset);
+    return kind ? kind + ' ' + e.dataset[kind] : e.id || e.name;
+  };
+  const inSight = e => !e.closest('[data-place][hidden]');
+  const fields = () => [...document.querySelectorAll('#form [name], #form [data-typed]')].filter(inSight);
+  let lastFirst = '';
+  window.keepFirst = (boat, stamp, line, units, heldName, heldValue, picture) => {
+    const of = {boat, stamp, line, units, at: root.dataset.at, sun: root.dataset.sun ?? ''};
+    const texts = {}, states = {}, values = {};
+    for (const e of document.querySelectorAll(shown)) {
+      if (!inSight(e)) continue;
+      texts[named(e)] = e.textContent;
+      if (e.dataset.state) states[named(e)] = e.dataset.state;
+    }
+    Object.assign(texts, {'held-name': heldName, 'held-value': heldValue});
+    for (const e of fields()) values[named(e)] = e.value;
+    const checks = [...document.querySelectorAll('#head-checks b')].map(e => [e.textContent, e.className, e.dataset.state]);
+    const text = JSON.stringify({of, texts, states, values, checks, picture});
+    if (text !== lastFirst && keepText('localStorage', 'barkwright.first', text)) lastFirst = text;
+  };
+  const keptFirst = at => {
+    try {
+      const boat = keptText('sessionStorage', 'barkwright.in-hand') || kept('in-hand');
+      const first = JSON.parse(kept('first')), {of} = first, line = lineInAddress();
+      const stands = JSON.parse(kept('boat.' + boat)).kept.stamp === of.stamp && of.boat === boat && of.at === at &&
+        of.units === (kept('units') || 'in16') && (!line || line === of.line);
+      return stands && !kept('opening') && !kept('stops.' + boat) ? first : null;
+    } catch { return null; }
+  };
+  const showFirst = () => {
+    const at = [placeInAddress(), kept('place')].find(name => document.querySelector(`#notches [data-at="${CSS.escape(name ?? '')}"]`));
+    showAt(at ?? 'choose');
+    const anyKept = keptKeys('localStorage', 'barkwright.boat.').length > 0 || kept('designs');
+    const first = keptFirst(root.dataset.at);
+    if (!first && !anyKept && !lineInAddress() && (kept('units') ?? 'in16') === 'in16') {
+      if (!['choose', 'shed', 'all'].includes(root.dataset.at)) early.replaceChildren();
+      return;
+    }
+    early.replaceChildren();
+    for (const e of document.querySelectorAll(shown)) e.textContent = first?.texts[named(e)] ?? '';
+    document.getElementById('head-checks').replaceChildren(...(first?.checks ?? []).flatMap(([text, className, state]) => {
+      const button = document.createElement('button'), b = document.createElement('b');
+      Object.assign(b, {textContent: text, className});
+      b.dataset.state = state;
+      button.type = 'button';
+      button.append(b);
+      return [button, ' '];
+    }));
+    for (const e of document.querySelectorAll('#cells [data-verdict]')) {
+      e.dataset.state = String(first?.states[named(e)] ?? '');
+    }
+    for (const e of document.querySelectorAll('#form [data-typed], #name, #notes')) e.value = '';
+    if (!first) return;
+    for (const e of fields()) if (named(e) in first.values) e.value = first.values[named(e)];
+    if (first.of.sun) return; // the program turns the page for sunlight
+    const picture = new Image();
+    picture.alt = '';
+    picture.setAttribute('src', 'data:image/svg+xml,' + encodeURIComponent(first.picture));
+    early.append(picture);
+  };
+  if (early) showFirst();
+
+  // What is entered and pressed before the program is awake is told to it once it is. A
+  // field's last value counts.
+  const told = ['input', 'change', 'click', 'keydown', 'submit'];
+  const waiting = [];
+  const remember = e => {
+    const at = e.target;
+    if (e.type === 'submit') e.preventDefault();
+    else if (e.type === 'keydown' && at.closest('input, select, textarea, button, summary, a')) return;
+    else if (e.type === 'click' && !at.closest('button')) return;
+    else {
+      // Between the program's first turn and its being told, it hears already: it is told once.
+      e.stopImmediatePropagation();
+      waiting.push({at, type: e.type, key: e.key, value: at.value});
+    }
+  };
+  told.forEach(type => document.addEventListener(type, remember, true));
+  window.wakened = () => {
+    told.forEach(type => document.removeEventListener(type, remember, true));
+    for (const {at, type, key, value} of waiting) {
+      if (type === 'click') { at.click(); continue; }
+      if (type !== 'keydown') at.value = value;
+      at.dispatchEvent(type === 'keydown' ? new KeyboardEvent(type, {key, bubbles: true, cancelable: true}) : new Event(type, {bubbles: true}));
+    }
+  };
+}
