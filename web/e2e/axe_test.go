@@ -37,10 +37,25 @@ func axeAt(t *testing.T, axe string, size [2]int64) {
 		require.NoError(t, err)
 		assert.Empty(t, found, "%v at %s", size, at)
 	}
-	for _, k := range append(stage.Keys(), "season", "shed") {
+	for _, k := range append(stage.Keys(), "season", "compare", "lessons", "shed") {
 		p.notch(k)
 		clean(string(k))
 	}
+	p.notch("lessons")
+	p.press(`[data-lesson="open:depth"]`)
+	p.settle()
+	clean("a lesson")
+	p.press(`[data-lesson="close"]`)
+	p.notch(stage.Choose)
+	drawing := newSheet()
+	p.openSheet(drawing)
+	clean("reading off a drawing")
+	for _, end := range []float64{-1, 1} {
+		p.clickPicture(drawing.at(end*drawing.Design.Length/2, 0))
+	}
+	clean("reading off a drawing, a line pressed")
+	p.press(`[data-trace="close"]`)
+	p.wait(`!document.getElementById('tracing').open`)
 	p.notch(stage.Rib)
 	eval[bool](p, `document.querySelectorAll('details').forEach(d => d.open = true), true`)
 	p.settle()
