@@ -38,7 +38,7 @@ type visitor interface {
 }
 
 // tour takes a browser through what the page is for. The long one, of make browsers, goes
-// through every stage at every width and prints.
+// through every stage and room at every width and prints.
 func tour(t *testing.T, v visitor) {
 	address := fileAddress(pageFile(t))
 	long := os.Getenv("BARKWRIGHT_TOUR") != ""
@@ -132,7 +132,7 @@ func tour(t *testing.T, v visitor) {
 		require.Equal(t, fmt.Sprint(width), says(`innerWidth`))
 		at := []stage.Key{stage.Choose, stage.Bark}
 		if long {
-			at = keys
+			at = append(keys, "season", "compare", "lessons", "shed")
 		}
 		for _, k := range at {
 			goTo(k)
