@@ -33,7 +33,21 @@ func axeAt(t *testing.T, axe string, size [2]int64) {
 	p.do(chromedp.Evaluate[chromedp.Void](axe + "; undefined"))
 	clean := func(at string) {
 		found, err := chromedp.Run(p.ctx, chromedp.Evaluate[[]string](`axe.run(document, {runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']})
-				.then(r => r.violations.map(v => v.id + ': ' + v.nodes.length + ', ' + v.nodes.slice(0, 3).map(n => n.html.slice(0, 120)).join(' | ')))`, chromedp.EvalAwaitPromise))
+				.then(async r => {
+					// A target that is scrolled half under what stays is no smaller for it: each that is called
+					// small is looked at again in the middle of the window.
+					for (const v of r.violations.filter(v => v.id === 'target-size')) {
+						const small = [];
+						for (const n of v.nodes) {
+							document.querySelector(n.target[0]).scrollIntoView({block: 'center', behavior: 'instant'});
+							const again = await axe.run({include: [n.target]}, {runOnly: {type: 'rule', values: ['target-size']}});
+							small.push(...again.violations.flatMap(v => v.nodes));
+						}
+						v.nodes = small;
+					}
+					return r.violations.filter(v => v.nodes.length > 0)
+						.map(v => v.id + ': ' + v.nodes.length + ', ' + v.nodes.slice(0, 3).map(n => n.html.slice(0, 120)).join(' | '));
+				})`, chromedp.EvalAwaitPromise))
 		require.NoError(t, err)
 		assert.Empty(t, found, "%v at %s", size, at)
 	}
@@ -76,8 +90,6 @@ func axeAt(t *testing.T, axe string, size [2]int64) {
 	p.settle()
 	p.enter("ribThickness", "9 ft")
 	p.enter("bilge", "much")
-	// A target that is scrolled half under what stays is no smaller for it.
-	eval[bool](p, `document.querySelector('[data-typed="bilge"]').closest('.control').scrollIntoView({block: 'start'}), true`)
 	p.settle()
 	clean("rib, with faults")
 }
