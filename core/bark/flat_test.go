@@ -11,6 +11,7 @@ import (
 
 	"barkwright/core/bark"
 	"barkwright/core/design"
+	"barkwright/core/frame"
 	"barkwright/core/geom"
 	"barkwright/core/hull"
 	"barkwright/core/internal/check"
@@ -272,7 +273,7 @@ func TestRandomDesignsLieFlat(t *testing.T) {
 	for range 700 {
 		d := check.NearDesign(r, design.Default(), 0.4)
 		h := hull.New(d)
-		if len(design.Validate(d)) > 0 || len(h.Faults()) > 0 {
+		if len(design.Validate(d)) > 0 || len(h.Faults()) > 0 || len(frame.Faults(h)) > 0 {
 			continue
 		}
 		l := bark.Plan(h)
