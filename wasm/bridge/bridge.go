@@ -89,9 +89,11 @@ func (p *page) start() {
 		p.guard(p.follow)
 		p.turnIn(0)
 		p.reply(p.desk.ResumeBench())
-		p.root().Get("dataset").Set("ready", "true")
 		p.save()
-		p.later(0, func() { js.Global().Call("wakened") })
+		p.later(0, func() {
+			js.Global().Call("wakened")
+			p.root().Get("dataset").Set("ready", "true")
+		})
 	})
 }
 

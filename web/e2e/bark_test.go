@@ -98,7 +98,9 @@ func TestSheetsOnHandByKeyboard(t *testing.T) {
 	assert.Greater(t, p.shown("bark.largest"), small)
 	assert.LessOrEqual(t, p.shown("bark.largestNarrower"), p.shown("bark.largest"))
 	assert.Zero(t, p.shown("bark.short"))
-	assert.Contains(t, eval[string](p, `document.querySelector('[data-table="onhand"]').textContent`), "on the bed")
+	eval[bool](p, `document.querySelector('[data-fold="onhand"]').open = true`)
+	p.settle()
+	assert.Contains(t, eval[string](p, `document.querySelector('[data-fold="onhand"]').textContent`), "on the bed")
 	p.shot("sheets on hand")
 
 	p.do(chromedp.Focus(chromedp.CSS("#sheet2Width")), chromedp.KeyEvent("wide"+kb.Tab))

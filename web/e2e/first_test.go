@@ -109,11 +109,13 @@ func TestEnteredBeforeTheProgram(t *testing.T) {
 	assert.InDelta(t, 33+2*step, beam, 1e-9)
 }
 
-// What is pressed as the program becomes ready, when it hears already and is told soon, counts once.
+// What is pressed as the program wakes, when it hears already and is told soon, counts once.
 func TestPressedAsTheProgramWakes(t *testing.T) {
-	p := openAfter(t, forget+`; new MutationObserver((_, o) => {
-		if (document.documentElement?.dataset.ready) { o.disconnect(); document.querySelector('[data-turns-sun]').click(); }
-	}).observe(document, {subtree: true, attributes: true, attributeFilter: ['data-ready']})`, desktop)
+	p := openAfter(t, forget+`; let stood = false; new MutationObserver((_, o) => {
+		const stands = !!document.getElementById('first');
+		if (stood && !stands) { o.disconnect(); document.querySelector('[data-turns-sun]').click(); }
+		stood = stands;
+	}).observe(document, {subtree: true, childList: true})`, desktop)
 	p.settle()
 	assert.Equal(t, "true", eval[string](p, `document.documentElement.dataset.sun ?? ''`))
 }
