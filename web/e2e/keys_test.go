@@ -22,12 +22,13 @@ import (
 )
 
 // stopShows tells of the element with the focus whether it can be seen and is seen
-// to have it: WCAG 2.2 success criteria 2.4.7 and 2.4.11.
+// to have it: WCAG 2.2 success criteria 2.4.7 and 2.4.11. Within a date the browser's own
+// parts have it, and the field shows that.
 const stopShows = `(e => {
 	const s = getComputedStyle(e), r = e.getBoundingClientRect();
 	const x = Math.min(Math.max(r.left + r.width / 2, 1), innerWidth - 2), y = Math.min(Math.max(r.top + r.height / 2, 1), innerHeight - 2);
 	const over = document.elementFromPoint(x, y);
-	return e.matches(':focus-visible') && s.outlineStyle !== 'none' && parseFloat(s.outlineWidth) >= 2 &&
+	return (e.matches(':focus-visible') || e.type === 'date') && s.outlineStyle !== 'none' && parseFloat(s.outlineWidth) >= 2 &&
 		r.width > 0 && r.height > 0 && r.bottom > 0 && r.top < innerHeight && (e.contains(over) || over.contains(e) || [...e.labels ?? []].some(l => l.contains(over)));
 })(document.activeElement)`
 
