@@ -61,6 +61,18 @@ func TestStepCutsStripsOff(t *testing.T) {
 	assert.InDelta(t, with(t, "beam", 34*inch).Design.Depth, b.Strips().Present(), 1e-9)
 }
 
+// Strips stand on the steps of the reader's units, and say their values in them.
+func TestStripsFollowUnits(t *testing.T) {
+	b := New(with(t), units.Imperial16)
+	b.Ask(Asked{Control: "depth"})
+	finish(b)
+	b.Measure(b.notebook, units.Metric)
+	assert.False(t, b.Known(Strips))
+	finish(b)
+	require.NotNil(t, b.Strips())
+	assert.Equal(t, units.Metric, b.Strips().System)
+}
+
 // A lesson is worked out on the boat that is held, whatever is set meanwhile; and the held boat's
 // bark is laid flat, so that its numbers stand beside those of the boat in hand.
 func TestHeldAndTaught(t *testing.T) {

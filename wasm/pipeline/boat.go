@@ -71,15 +71,17 @@ func (b *Boat) Compare(c core.Canoe) {
 	b.dress()
 }
 
-// Measure sets the record that stands beside the boat and the units its messages
-// are in.
+// Measure sets the record that stands beside the boat and the units that its messages
+// and the strips are in.
 func (b *Boat) Measure(n *record.Notebook, s units.System) {
 	if n == b.notebook && s == b.system {
 		return
 	}
+	if s != b.system {
+		b.forget(Strips)
+	}
 	b.notebook, b.system = n, s
-	b.forget(Beside)
-	b.forget(Season, Sooner)
+	b.forget(Beside, Season, Sooner)
 }
 
 // Want says whether the picture is of the bark laid flat.
