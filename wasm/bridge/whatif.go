@@ -149,8 +149,12 @@ func (p *page) showSure() {
 // showInches writes what an inch of each length costs.
 func (p *page) showInches() {
 	if p.places.at == work.Compare {
-		p.asking.ranks.set(markup.Ranks(p.work.Canoe()))
-		p.asking.inchesAt.set(markup.Inches(p.work.Canoe(), p.known().Inches(), p.id("rank").Get("value").String(), p.work.System))
+		// In other units the list is filled anew, and keeps what was chosen.
+		rank := p.id("rank")
+		by := rank.Get("value").String()
+		p.asking.ranks.set(markup.Ranks(p.work.Canoe(), p.work.System))
+		rank.Set("value", by)
+		p.asking.inchesAt.set(markup.Inches(p.work.Canoe(), p.known().Inches(), by, p.work.System))
 	}
 }
 

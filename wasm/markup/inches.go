@@ -13,10 +13,10 @@ import (
 )
 
 // Ranks lists the results that the table of costs can be ranked by.
-func Ranks(c core.Canoe) string {
+func Ranks(c core.Canoe, s units.System) string {
 	list := Option("", "the order of the form")
 	for _, n := range costed(c) {
-		list += Option(n.Key, name(n))
+		list += Option(n.Key, name(n, s))
 	}
 	return list
 }
@@ -34,11 +34,11 @@ func costed(c core.Canoe) []answer.Number {
 	return out
 }
 
-func name(n answer.Number) string {
+func name(n answer.Number, s units.System) string {
 	if n.Short != "" {
 		return n.Short
 	}
-	return n.Label(units.Imperial16)
+	return n.Label(s)
 }
 
 // Inches are the tables of what one more inch of each length costs, and one more of each count.
@@ -53,14 +53,15 @@ func Inches(c core.Canoe, costs *whatif.Costs, rank string, s units.System) stri
 func inchTable(title, key string, c core.Canoe, costs []whatif.Cost, s units.System) string {
 	columns := costed(c)
 	var b strings.Builder
-	b.WriteString(`<div class="scroll" tabindex="0" role="region" aria-label="` + title + ` each control"><table class="costs" data-inches="` +
-		key + `"><thead><tr><th scope="col">` + title + "</th>")
+	b.WriteString(`<div class="scroll" tabindex="0" role="region" aria-label="` + title +
+		` each control"><table class="costs" data-inches="` + key + `"><thead><tr><th scope="col">` + title + "</th>")
 	for _, n := range columns {
-		b.WriteString(`<th scope="col">` + draw.Escape(name(n)) + "</th>")
+		b.WriteString(`<th scope="col">` + draw.Escape(name(n, s)) + "</th>")
 	}
 	b.WriteString("</tr></thead><tbody>")
 	for _, cost := range costs {
-		b.WriteString(`<tr><th scope="row"><button type="button" data-hold="` + cost.Param.Key + `">` + draw.Escape(cost.Param.Label) + "</button>")
+		b.WriteString(`<tr><th scope="row"><button type="button" data-hold="` + cost.Param.Key + `">` +
+			draw.Escape(cost.Param.Label) + "</button>")
 		if cost.Per != 1 && cost.Param.Whole() {
 			b.WriteString(" <small>by " + strconv.Itoa(int(cost.Per)) + "</small>")
 		}
