@@ -62,15 +62,15 @@ func New(of design.Design, scale float64, panelled bool) Boat {
 	d := of
 	d.Own = design.Decisions()
 	d.BarkThickness = b.Card * scale
-	d.InwaleThickness, d.InwaleDepth = atLeast(of.InwaleThickness, stick*scale), atLeast(of.InwaleDepth, stick*scale)
-	d.OutwaleThickness, d.OutwaleDepth = atLeast(of.OutwaleThickness, stick*scale), atLeast(of.OutwaleDepth, stick*scale)
+	d.InwaleThickness, d.InwaleDepth = max(of.InwaleThickness, stick*scale), max(of.InwaleDepth, stick*scale)
+	d.OutwaleThickness, d.OutwaleDepth = max(of.OutwaleThickness, stick*scale), max(of.OutwaleDepth, stick*scale)
 	d.Beam += 2 * (of.InwaleThickness + of.BarkThickness - d.InwaleThickness - d.BarkThickness)
 	d.RibThickness, d.RibThicknessEnd = ribStrip*scale, ribStrip*scale
 	for _, width := range []*float64{&d.StemDepth, &d.RibWidthMid, &d.RibWidthEnd, &d.RibTipWidth, &d.StemWidth} {
-		*width = atLeast(*width, LeastStrip*scale)
+		*width = max(*width, LeastStrip*scale)
 	}
 	d.SheathingThickness = 0
-	d.GoreFoot = atLeast(d.GoreFoot, FootFromFold*scale)
+	d.GoreFoot = max(d.GoreFoot, FootFromFold*scale)
 	d.SeamLap, d.GunwaleTurn = Lap*scale, Trim*scale
 	d.OnHand = design.OnHand{}
 	d.SheetLength = widest
@@ -90,8 +90,6 @@ func New(of design.Design, scale float64, panelled bool) Boat {
 	}
 	return b
 }
-
-func atLeast(v, least float64) float64 { return max(v, least) }
 
 // OnModel is a size of the boat on the model.
 func (b Boat) OnModel(v float64) float64 { return v / b.Scale }
