@@ -8,11 +8,7 @@ import (
 )
 
 func mirrored(points []geom.Vec2) []geom.Vec2 {
-	out := make([]geom.Vec2, len(points))
-	for i, q := range points {
-		out[i] = geom.Vec2{X: -q.X, Y: q.Y}
-	}
-	return out
+	return each(points, aft)
 }
 
 func headboardPattern(m maker) []Pattern {

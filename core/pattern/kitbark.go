@@ -81,7 +81,7 @@ func (b *barkKit) slits() {
 	}
 }
 
-func last(line []geom.Vec2) geom.Vec2 { return line[len(line)-1] }
+func last[T any](list []T) T { return list[len(list)-1] }
 
 // cutBack is a line as far as a length along it.
 func cutBack(p geom.Polyline, length float64) []geom.Vec2 {

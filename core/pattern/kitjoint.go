@@ -43,7 +43,7 @@ func (b *barkKit) joints(most float64) []float64 {
 		free(-b.half(), b.half())
 	} else {
 		free(-b.half(), slits[0]-offSlit*b.Scale)
-		free(lastOf(slits)+offSlit*b.Scale, b.half())
+		free(last(slits)+offSlit*b.Scale, b.half())
 	}
 	// As few pieces as there can be, as alike as the slits allow.
 	for n := max(1, int(math.Ceil(2*b.half()/most-1e-9))); n <= len(slits)+2; n++ {
@@ -60,7 +60,7 @@ func (b *barkKit) joints(most float64) []float64 {
 func (b *barkKit) shareOut(places []float64, n int, most float64) (out []float64, ok bool) {
 	out = []float64{-b.half()}
 	for i := 1; i < n; i++ {
-		from := lastOf(out)
+		from := last(out)
 		best, equal := math.Inf(1), -b.half()+2*b.half()*float64(i)/float64(n)
 		for _, x := range places {
 			if x > from+1e-9 && x-from <= most && b.half()-x <= float64(n-i)*most && math.Abs(x-equal) < math.Abs(best-equal) {
@@ -76,8 +76,6 @@ func (b *barkKit) shareOut(places []float64, n int, most float64) (out []float64
 	return out, b.half()-out[n-1] <= most
 }
 
-func lastOf(list []float64) float64 { return list[len(list)-1] }
-
 // piece is the bark between two joints, with its edges and the letters of the joints. Lying it
 // runs down the paper.
 func (b *barkKit) piece(i int, joints []float64, lying bool) Pattern {
@@ -88,7 +86,7 @@ func (b *barkKit) piece(i int, joints []float64, lying bool) Pattern {
 	turn := func(q geom.Vec2) geom.Vec2 {
 		q = b.at(geom.Vec2{X: q.X - from, Y: q.Y})
 		if lying {
-			return geom.Vec2{X: -q.Y, Y: -q.X}
+			return downThePaper(q)
 		}
 		return q
 	}
@@ -138,27 +136,9 @@ func between(line []geom.Vec2, from, to float64) [][]geom.Vec2 {
 	const high = 100.0
 	window := Block{Width: to - from, Height: 2 * high}
 	off := geom.Vec2{X: from, Y: -high}
-	var out [][]geom.Vec2
-	var run []geom.Vec2
-	flush := func() {
-		if len(run) > 1 {
-			out = append(out, run)
-		}
-		run = nil
+	out := window.cut(line, off)
+	for i, run := range out {
+		out[i] = each(run, off.Add)
 	}
-	for i := 1; i < len(line); i++ {
-		a, b, ok := window.clip(line[i-1].Sub(off), line[i].Sub(off))
-		if !ok {
-			flush()
-			continue
-		}
-		a, b = a.Add(off), b.Add(off)
-		if len(run) == 0 || last(run) != a {
-			flush()
-			run = []geom.Vec2{a}
-		}
-		run = append(run, b)
-	}
-	flush()
 	return out
 }

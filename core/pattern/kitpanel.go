@@ -41,20 +41,19 @@ func (k kit) panels() []Pattern {
 			Note: strconv.Itoa(pieces) + " needed, " + rest + ". It is drawn longer by " +
 				units.Trimmed(100*(longer-1), 1) + " %, so that its edge is as long as the sheet's. Sew it on with a lap of " +
 				millimetre(k.OnModel(k.Design.SeamLap)) + ", which is left on here as the dotted line. Turn it over for the other side."}
-		turn := func(q geom.Vec2) geom.Vec2 {
-			q = stretch(q)
-			return geom.Vec2{X: -q.Y, Y: -q.X}
-		}
-		d.draw(Cut, each(append(round, round[0]), turn)...)
+		d.draw(Cut, each(each(append(round, round[0]), stretch), downThePaper)...)
 		lap := geom.Offset(each(foot, stretch), -k.OnModel(k.Design.SeamLap))
-		d.draw(Dotted, each(lap, func(q geom.Vec2) geom.Vec2 { return geom.Vec2{X: -q.Y, Y: -q.X} })...)
+		d.draw(Dotted, each(lap, downThePaper)...)
 		if p.Places[0] == 0 {
-			d.draw(Dotted, each(lap, func(q geom.Vec2) geom.Vec2 { return geom.Vec2{X: -q.Y, Y: q.X} })...)
+			d.draw(Dotted, each(each(lap, aft), downThePaper)...)
 		}
 		out = append(out, d.done())
 	}
 	return out
 }
+
+// downThePaper lays a drawing of the boat with its bow at the foot of the page.
+func downThePaper(q geom.Vec2) geom.Vec2 { return geom.Vec2{X: -q.Y, Y: -q.X} }
 
 // longerBy is how many times as long as a panel's edge the sheet's is along their seam.
 func longerBy(sheet, panel *bark.Piece) float64 {

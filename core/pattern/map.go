@@ -129,19 +129,14 @@ func (m assembly) draw(s *page, corner geom.Vec2) {
 		}
 		return corner.Add(q.Scale(m.k))
 	}
-	put := func(points ...geom.Vec2) {
-		for i := range points {
-			points[i] = place(points[i])
-		}
-		s.line(Line{points, Mark})
-	}
+	put := func(points ...geom.Vec2) { s.line(Line{each(points, place), Mark}) }
 	for _, t := range m.tiles {
 		o := t.origin()
 		right, low := o.X+b.Width, o.Y+b.Height
 		put(o, geom.Vec2{X: right, Y: o.Y}, geom.Vec2{X: right, Y: low}, geom.Vec2{X: o.X, Y: low}, o)
 	}
 	for _, l := range p.Lines {
-		put(append([]geom.Vec2(nil), l.Points...)...)
+		put(l.Points...)
 	}
 	for _, t := range m.tiles {
 		letters := min(7, min(b.Width, b.Height)*m.k/2.4)

@@ -144,11 +144,7 @@ func (k *packed) draw(h Head, of string) draw.List {
 			s.bold(Label{At: it.at.Add(geom.Vec2{Y: packName * (float64(i-len(it.name)) + 0.75)}), Text: l})
 		}
 		for _, l := range it.Lines {
-			points := make([]geom.Vec2, len(l.Points))
-			for i, q := range l.Points {
-				points[i] = q.Add(it.at)
-			}
-			s.line(Line{points, l.Style})
+			s.line(Line{each(l.Points, it.at.Add), l.Style})
 		}
 		for _, l := range it.Labels {
 			l.At = l.At.Add(it.at)

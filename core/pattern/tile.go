@@ -162,26 +162,32 @@ func (t Tile) cut(lines []Line) []Line {
 	var out []Line
 	origin := t.origin()
 	for _, l := range lines {
-		var run []geom.Vec2
-		flush := func() {
-			if len(run) > 1 {
-				out = append(out, Line{run, l.Style})
-			}
-			run = nil
+		for _, run := range t.Block.cut(l.Points, origin) {
+			out = append(out, Line{run, l.Style})
 		}
-		for i := 1; i < len(l.Points); i++ {
-			a, b, ok := t.Block.clip(l.Points[i-1].Sub(origin), l.Points[i].Sub(origin))
-			if !ok {
-				flush()
-				continue
-			}
-			if len(run) == 0 || run[len(run)-1] != a {
-				flush()
-				run = []geom.Vec2{a}
-			}
-			run = append(run, b)
+	}
+	return out
+}
+
+// cut is what of a line lies in the block, in pieces, from the block's corner.
+func (b Block) cut(line []geom.Vec2, corner geom.Vec2) [][]geom.Vec2 {
+	var out [][]geom.Vec2
+	var run []geom.Vec2
+	for i := 1; i < len(line); i++ {
+		p, q, ok := b.clip(line[i-1].Sub(corner), line[i].Sub(corner))
+		if !ok {
+			continue
 		}
-		flush()
+		if len(run) == 0 || last(run) != p {
+			if len(run) > 0 {
+				out = append(out, run)
+			}
+			run = []geom.Vec2{p}
+		}
+		run = append(run, q)
+	}
+	if len(run) > 0 {
+		out = append(out, run)
 	}
 	return out
 }
