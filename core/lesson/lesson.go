@@ -76,8 +76,7 @@ func Lookup(key string) (Lesson, int, bool) {
 	return Lesson{}, 0, false
 }
 
-// Apply is the boat of a step, from the one as opened. It tells why not where a control's value
-// cannot be told.
+// Apply is the boat of a step, from the one as opened.
 func (s Step) Apply(r *Run) design.Design {
 	d := r.Canoes[0].Design
 	if s.Still {
