@@ -21,7 +21,7 @@ func form() string {
 	}
 	var b strings.Builder
 	for i, s := range stage.All() {
-		fmt.Fprintf(&b, "<section class=\"group\" data-place=\"%s\" aria-label=\"%s\"%s><h2>%d %s</h2>\n", s.Key,
+		fmt.Fprintf(&b, "<section class=\"group\" data-place=\"%s\" aria-label=\"%s\"%s><h2>%d %s</h2>\n", standsAt(s.Key),
 			html.EscapeString(s.Name), unopened(s.Key), i+1, html.EscapeString(s.Name))
 		if s.Key == stage.Choose {
 			fmt.Fprintf(&b, boatsName, html.EscapeString(opened().Entered.Name))
@@ -49,6 +49,15 @@ func form() string {
 		b.WriteString("</section>\n")
 	}
 	return b.String()
+}
+
+// standsAt is where a stage's controls stand. A comparison and a lesson begin with the
+// dimensions of the boat, so these stand there too.
+func standsAt(k stage.Key) string {
+	if k == stage.Choose {
+		return string(k) + " compare lessons"
+	}
+	return string(k)
 }
 
 // writeChips shows what a stage needs from others; a press takes it in hand.
