@@ -40,7 +40,7 @@ const ribPieces = 12
 func (p *Solid) ribs(c core.Canoe, fitted int) {
 	for _, r := range c.Frame.Ribs {
 		low, high := ribEdges(c, r)
-		for q, m := range scene.Quarters {
+		for _, m := range scene.Quarters {
 			order := r.Order
 			if m[0] < 0 && !r.Alone() {
 				order++ // its mate aft follows
@@ -48,13 +48,13 @@ func (p *Solid) ribs(c core.Canoe, fitted int) {
 			if order > fitted || (r.Alone() && m[0] < 0) {
 				continue
 			}
-			p.halfRib(r, inPlace(low, m), inPlace(high, m), m, scene.Quarters[q][1])
+			p.halfRib(r, inPlace(low, m), inPlace(high, m), m)
 		}
 	}
 }
 
 // halfRib is a rib on one side, where its inner face is turned to the eye.
-func (p *Solid) halfRib(r frame.Rib, low, high []geom.Vec3, m [2]float64, side float64) {
+func (p *Solid) halfRib(r frame.Rib, low, high []geom.Vec3, m [2]float64) {
 	for from := 0; from < ribPieces; {
 		seen := func(i int) bool {
 			inward := high[i+1].Sub(low[i]).Cross(low[i+1].Sub(high[i])).Scale(m[0] * m[1])
@@ -78,7 +78,7 @@ func (p *Solid) halfRib(r frame.Rib, low, high []geom.Vec3, m [2]float64, side f
 				p.Stroke(draw.Ink, hair, low[from:to+1]...), p.Stroke(draw.Ink, hair, high[from:to+1]...))
 		}
 		// The near side of the boat hides what lies behind it.
-		if side*p.Camera.toward.Y < 0 {
+		if m[1]*p.Camera.toward.Y < 0 {
 			p.Part(answer.RibPart(r.Number), true, points)
 		}
 		from = to

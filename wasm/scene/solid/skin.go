@@ -47,16 +47,16 @@ func NewSkin(h *hull.Hull, share float64) Skin {
 		s.places[i] = end
 	}
 	for _, v := range s.places {
-		s.columns = append(s.columns, raisedColumn(h, v, share))
-		s.girths = append(s.girths, h.Column(v).Girth())
+		c := h.Column(v)
+		s.columns = append(s.columns, raisedColumn(h, c, share))
+		s.girths = append(s.girths, c.Girth())
 	}
 	return s
 }
 
 // raisedColumn is a column of the skin between bed and hull. While the bark has a corner at the
 // frame, a row follows it: rows at equal girths would step across it from column to column.
-func raisedColumn(h *hull.Hull, place, share float64) []geom.Vec3 {
-	c := h.Column(place)
+func raisedColumn(h *hull.Hull, c hull.Column, share float64) []geom.Vec3 {
 	if share >= 1 {
 		return c.Points(skinRows)
 	}

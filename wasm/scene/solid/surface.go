@@ -34,18 +34,23 @@ func (f *Facing) Inside(quarter, c, r int) bool { return f[quarter][geom.After][
 // outline would be a saw.
 func (p *Solid) Surface(s Surface) Facing {
 	var f Facing
-	for i, m := range scene.Quarters {
-		for side := geom.Before; side <= geom.After; side++ {
+	for side := geom.Before; side <= geom.After; side++ {
+		for i := range f {
 			f[i][side] = make([][]float64, s.Cols)
-			for c := range s.Cols {
+		}
+		for c := range s.Cols {
+			for i := range f {
 				f[i][side][c] = make([]float64, s.Rows)
-				for r := range s.Rows {
-					n := s.normal(c, r, side)
-					n.X, n.Y = m[0]*n.X, m[1]*n.Y
-					f[i][side][c][r] = p.Camera.facing(InPlace(s.At(c, r, side), m), n)
+			}
+			for r := range s.Rows {
+				at, n := s.At(c, r, side), s.normal(c, r, side)
+				for i, m := range scene.Quarters {
+					f[i][side][c][r] = p.Camera.facing(InPlace(at, m), InPlace(n, m))
 				}
 			}
 		}
+	}
+	for i, m := range scene.Quarters {
 		// The last column is hardly any bark, and looks as its neighbour does.
 		for r := range s.Rows {
 			f[i][geom.Before][s.Cols-1][r] = f[i][geom.After][s.Cols-2][r]
