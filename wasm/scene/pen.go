@@ -114,9 +114,9 @@ func (p *Pen) Hatch(r draw.Role, spacing, width, angle float64, points []draw.Po
 	}
 }
 
-// The dash patterns. ShortDash is for seams and what lies underneath, LongDash for the
-// boat compared with, SheetDash for the edges of sheets and strips, CentreDash for
-// centre lines.
+// The dash patterns. ShortDash is for seams and what lies underneath, LongDash for the boat
+// as it was, HeldDash for the boat that this one is held against, SheetDash for the edges of
+// sheets and strips, CentreDash for centre lines.
 var (
 	ShortDash  = []float64{4, 3}
 	LongDash   = []float64{9, 4}
@@ -124,6 +124,12 @@ var (
 	SheetDash  = []float64{7, 2, 2, 2}
 	CentreDash = []float64{14, 3, 2, 3}
 )
+
+// heldWidth is the width of the held boat's lines.
+const heldWidth = 1.2
+
+// HeldLine draws a line of the boat that this one is held against.
+func (p *Pen) HeldLine(points ...draw.Point) { p.Dashed(draw.Ink, heldWidth, HeldDash, points...) }
 
 // Part makes a piece touchable under a name. The piece that is touched gets a heavy rim,
 // and a hatch where it is closed, both drawn over everything else.

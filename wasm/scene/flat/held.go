@@ -18,7 +18,7 @@ func (p *pen) heldOver(a scene.Plate) {
 		for n, line := range cutLines(piece) {
 			for i, q := range scene.Quarters {
 				placed := a.InQuarter(q, 0, line)
-				p.Dashed(draw.Ink, 1.2, scene.HeldDash, placed...)
+				p.HeldLine(placed...)
 				if n == 0 && i == 0 {
 					at := placed[len(placed)/3]
 					p.Say(scene.RankPart, "held", draw.Ink, draw.Paper, scene.Spot{At: draw.Point{X: at.X, Y: at.Y - p.Letter},

@@ -2,7 +2,6 @@ package flat
 
 import (
 	"math"
-	"strings"
 
 	"barkwright/core"
 	"barkwright/core/answer"
@@ -24,7 +23,7 @@ func (p *pen) goreLabel(c core.Canoe, i int, foot draw.Point, tips []draw.Point)
 	}
 	g := c.Skin.Flat.Gores[i]
 	text, role := units.SmallLength.Format(g.Width, p.View.System), draw.Role(draw.Seam)
-	number := goreNumber(i, len(c.Skin.Flat.Gores))
+	number := scene.GoreNumber(i, len(c.Skin.Flat.Gores))
 	switch g.State {
 	case bark.GoreLetIn:
 		text, role = "let in "+units.SmallLength.Format(-g.Width, p.View.System), draw.Warn
@@ -51,12 +50,6 @@ func (p *pen) goreLabel(c core.Canoe, i int, foot draw.Point, tips []draw.Point)
 	}
 }
 
-// goreNumber is the number of gore i of n in the table of gores.
-func goreNumber(i, n int) string {
-	_, number, _ := strings.Cut(scene.GoreName(i, n), ".")
-	return number
-}
-
 // slashes letters to starboard, from the middle to the bow, how far in each gore is slashed.
 func (p *pen) slashes(a scene.Plate) {
 	gores := p.View.Flat.Gores
@@ -67,7 +60,7 @@ func (p *pen) slashes(a scene.Plate) {
 		text := units.Length.Format(g.Depth, p.View.System) + " in"
 		foot := a.At(g.After[0].X, -g.After[0].Y)
 		n := p.Say(scene.RankExtra, text, draw.Seam, draw.Bark, scene.SpotAt(foot.X, foot.Y-0.7*p.Letter, draw.Middle))
-		n.Key = "gore " + goreNumber(i, len(gores)) + ", slashed " + text
+		n.Key = "gore " + scene.GoreNumber(i, len(gores)) + ", slashed " + text
 	}
 }
 

@@ -7,9 +7,6 @@ import (
 	"barkwright/wasm/scene"
 )
 
-// heldWidth is the width of the held boat's lines.
-const heldWidth = 1.2
-
 // Held draws the outlines of the boat that this one is held against over it: both top edges, and
 // the bottom with the profiles of its ends.
 func (p *Solid) Held(c core.Canoe) {
@@ -25,7 +22,7 @@ func (p *Solid) Held(c core.Canoe) {
 			all = append(all, q)
 		}
 		placed := p.Place(all)
-		p.Dashed(draw.Ink, heldWidth, scene.HeldDash, placed...)
+		p.HeldLine(placed...)
 		return placed
 	}
 	for _, side := range [2]float64{1, -1} {

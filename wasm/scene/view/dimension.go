@@ -203,9 +203,8 @@ func (p *pen) goreMarks(c core.Canoe, a scene.Plate) {
 		if g.State != bark.GoreCut {
 			continue
 		}
-		_, number, _ := strings.Cut(scene.GoreName(i, n), ".")
 		at := a.At(g.X, g.FootGirth)
-		text := "gore " + number + ": " + units.Length.Format(math.Abs(g.Run), p.View.System) + " along, " +
+		text := "gore " + scene.GoreNumber(i, n) + ": " + units.Length.Format(math.Abs(g.Run), p.View.System) + " along, " +
 			units.Length.Format(g.Depth, p.View.System) + " in"
 		label := p.Say(scene.RankExtra, text, draw.Seam, draw.Bark, scene.SpotAt(at.X, at.Y+0.9*p.Letter, draw.Middle))
 		label.Spare, label.Lead = true, &at

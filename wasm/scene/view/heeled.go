@@ -89,7 +89,7 @@ func (p *pen) heldHeeled(e heeled) {
 		return
 	}
 	line := e.place(amidships(*p.View.Held))
-	p.Dashed(draw.Ink, heldWidth, scene.HeldDash, line...)
+	p.HeldLine(line...)
 	p.sayHeld(line)
 }
 

@@ -11,14 +11,12 @@ import (
 func (p *pen) heldLines(a scene.Plate, lines [][]geom.Vec2) {
 	for i, line := range lines {
 		placed := a.Place(line)
-		p.Dashed(draw.Ink, heldWidth, scene.HeldDash, placed...)
+		p.HeldLine(placed...)
 		if i == 0 {
 			p.sayHeld(placed)
 		}
 	}
 }
-
-const heldWidth = 1.2
 
 // sayHeld names the held boat's line, near a third of its way.
 func (p *pen) sayHeld(line []draw.Point) {
@@ -51,7 +49,7 @@ func (p *pen) heldSection(number int, a scene.Plate, say bool) {
 	}
 	section := r.Cut(p.View.Held.Hull)
 	line := a.Place(scene.Mirrored(halfSection(section.Section, section.Foot.Y)))
-	p.Dashed(draw.Ink, heldWidth, scene.HeldDash, line...)
+	p.HeldLine(line...)
 	if say {
 		p.sayHeld(line)
 	}
