@@ -29,7 +29,7 @@ func TestEachStateHasItsButton(t *testing.T) {
 // The button goes through all drawings of a state and back to the first; another state shows the
 // same drawing where it has it, else its first.
 func TestDrawingsOfAState(t *testing.T) {
-	for s := scene.OnTheBed; s <= scene.SidesUp; s++ {
+	for s := scene.OnTheBed; s <= scene.InTheRound; s++ {
 		v := scene.View{State: s}
 		seen := map[string]bool{}
 		for !seen[v.OnlyName()] {

@@ -93,12 +93,11 @@ func (p *pen) edges(s *sheet, m [2]float64) {
 	line := func(points []geom.Vec3) {
 		placed := make([]geom.Vec2, len(points))
 		for i, q := range points {
-			at := p.Camera.At(solid.InPlace(q, m))
-			placed[i] = geom.Vec2{X: at.X, Y: at.Y}
+			placed[i] = geom.Vec2(p.Camera.At(solid.InPlace(q, m)))
 		}
 		var smooth []draw.Point
 		for _, q := range scene.Smooth(placed) {
-			smooth = append(smooth, draw.Point{X: q.X, Y: q.Y})
+			smooth = append(smooth, draw.Point(q))
 		}
 		if len(smooth) > 1 && p.Seen(smooth) {
 			p.AddLines(solid.Inner, draw.Stroke{Role: draw.Ink, Points: smooth, Width: solid.RimWidth * p.Weight})

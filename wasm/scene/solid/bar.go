@@ -51,7 +51,7 @@ func (p *Solid) bar(in Layer, role draw.Role, b bar) {
 	}
 	for k := range 4 {
 		// Edge k lies between sides k-1 and k.
-		b.chain(k, func(i int) bool { return seen[i][k] || seen[i][(k+3)%4] }, func(line []geom.Vec3) { p.Rim(in, line...) })
+		b.chain(k, func(i int) bool { return seen[i][k] || seen[i][(k+3)%4] }, func(line []geom.Vec3) { p.rim(in, line...) })
 		b.chain(k, func(i int) bool { return seen[i][k] && seen[i][(k+3)%4] },
 			func(line []geom.Vec3) { p.Line(in, draw.Ink, hair, line...) })
 	}
@@ -71,7 +71,7 @@ func (p *Solid) end(in Layer, role draw.Role, at, next [4]geom.Vec3) {
 	if p.Camera.Faces(centre(at), centre(at).Sub(centre(next))) {
 		p.Area(in, role, at[:]...)
 	}
-	p.Rim(in, at[0], at[1], at[2], at[3], at[0])
+	p.rim(in, at[0], at[1], at[2], at[3], at[0])
 }
 
 // side is side k of piece i, round it.

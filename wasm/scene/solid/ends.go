@@ -24,10 +24,10 @@ func (p *Solid) ends(c core.Canoe) {
 		var port, star []geom.Vec3
 		flush := func() {
 			if n := len(port); n > 1 {
-				p.Rim(StemBand, port...)
-				p.Rim(StemBand, star...)
-				p.Rim(StemBand, port[0], star[0])
-				p.Rim(StemBand, port[n-1], star[n-1])
+				p.rim(StemBand, port...)
+				p.rim(StemBand, star...)
+				p.rim(StemBand, port[0], star[0])
+				p.rim(StemBand, port[n-1], star[n-1])
 			}
 			port, star = nil, nil
 		}
@@ -67,7 +67,7 @@ func (p *Solid) stems(c core.Canoe) {
 		for i := bandPieces; i >= 0; i-- {
 			at(stem.Curve*float64(i)/bandPieces, d.BarkThickness+d.StemDepth)
 		}
-		p.Rim(Ribs, append(outline, outline[0])...)
+		p.rim(Ribs, append(outline, outline[0])...)
 		p.Area(Ribs, draw.Cedar, outline...)
 	}
 }

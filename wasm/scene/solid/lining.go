@@ -75,7 +75,7 @@ func (p *Solid) halfRib(r frame.Rib, low, high []geom.Vec3, m [2]float64) {
 		points := p.Place(outline)
 		if p.Seen(points) {
 			p.Add(Ribs, outline, draw.Fill{Role: draw.Cedar, Points: points},
-				p.Stroke(draw.Ink, hair, low[from:to+1]...), p.Stroke(draw.Ink, hair, high[from:to+1]...))
+				p.stroke(draw.Ink, hair, low[from:to+1]...), p.stroke(draw.Ink, hair, high[from:to+1]...))
 		}
 		// The near side of the boat hides what lies behind it.
 		if m[1]*p.Camera.toward.Y < 0 {

@@ -95,9 +95,9 @@ func (p *Solid) Line(in Layer, r draw.Role, width float64, points ...geom.Vec3) 
 	}
 }
 
-// Rim puts a part of an outline in the picture. Half of its width will be covered. It goes on at
+// rim puts a part of an outline in the picture. Half of its width will be covered. It goes on at
 // both ends by half its width, so that parts that meet at an angle leave no gap.
-func (p *Solid) Rim(in Layer, points ...geom.Vec3) {
+func (p *Solid) rim(in Layer, points ...geom.Vec3) {
 	placed := p.Place(points)
 	if len(placed) < 2 || !p.Seen(placed) {
 		return
@@ -126,8 +126,8 @@ func (p *Solid) Place(points []geom.Vec3) []draw.Point {
 	return out
 }
 
-// Stroke is a line through points.
-func (p *Solid) Stroke(r draw.Role, width float64, points ...geom.Vec3) draw.Op {
+// stroke is a line through points.
+func (p *Solid) stroke(r draw.Role, width float64, points ...geom.Vec3) draw.Op {
 	return draw.Stroke{Role: r, Points: p.Place(points), Width: width * p.Weight}
 }
 

@@ -214,7 +214,7 @@ func (q *quarter) split(c, r int) {
 	q.Area(Inner, q.Tint(c, r, n.Z/max(n.Len(), 1e-12)), inside...)
 	q.Area(Outer, draw.Bark, outside...)
 	for i := 1; i < len(turns); i += 2 {
-		q.Rim(Outer, turns[i-1], turns[i])
+		q.rim(Outer, turns[i-1], turns[i])
 	}
 	q.rims(c, r)
 }
@@ -240,6 +240,6 @@ func (q *quarter) rims(c, r int) {
 		if b.facing > 0 {
 			end = a.at.Lerp(b.at, a.facing/(a.facing-b.facing))
 		}
-		q.Rim(Outer, a.at, end)
+		q.rim(Outer, a.at, end)
 	}
 }
