@@ -35,7 +35,7 @@ func paginate(strips []strip, high float64, pages int, lowest float64) [][]place
 		for n < len(strips) && strips[n-1].tied {
 			n++
 		}
-		if len(now) > 0 && y+length(strips[i:n], false) > most() {
+		if len(now) > 0 && y+length(strips[i:n]) > most() {
 			out, now, y = append(out, now), nil, 0
 		}
 		if len(now) == 0 {
@@ -59,14 +59,11 @@ func paginate(strips []strip, high float64, pages int, lowest float64) [][]place
 	return append(out, now)
 }
 
-// length is how much of a page strips take together.
-func length(strips []strip, first bool) float64 {
+// length is how much of a page strips take together, with the air over them.
+func length(strips []strip) float64 {
 	sum := 0.0
-	for i, s := range strips {
-		if i > 0 || !first {
-			sum += s.space
-		}
-		sum += s.high
+	for _, s := range strips {
+		sum += s.space + s.high
 	}
 	return sum
 }

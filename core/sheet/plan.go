@@ -23,24 +23,24 @@ const (
 const askedPad = 0.25
 
 // PlanSheet is the plan of the work on one page: how long it takes, its chart, what must be
-// ready before the bark is laid, and the hours. today is a day of the plan, or -1.
-func PlanSheet(j Job, o *core.Outlook, today string) []draw.List {
+// ready before the bark is laid, and the hours.
+func PlanSheet(j Job, o *core.Outlook) []draw.List {
 	var pages []draw.List
 	// Much to say leaves the chart's rows less room, and still one page of it.
 	for _, row := range []float64{chart.PaperRow, 1.1, chart.LeastRow} {
-		if pages = planPages(j, o, today, row); len(pages) == 1 {
+		if pages = planPages(j, o, row); len(pages) == 1 {
 			break
 		}
 	}
 	return pages
 }
 
-func planPages(j Job, o *core.Outlook, today string, row float64) []draw.List {
+func planPages(j Job, o *core.Outlook, row float64) []draw.List {
 	return j.pages("The work day by day", func(f fit) []strip {
 		s := stageSheet{Job: j}
 		s.flow = flow{fit: fit{letter: smallLetter, pad: f.pad, figure: 1}, width: pageWidth}
 		s.text(PlanWords(o))
-		for _, r := range o.Remarks(today) {
+		for _, r := range o.Remarks(o.Today) {
 			s.small(r.Text)
 		}
 		if o.State == plan.Made {

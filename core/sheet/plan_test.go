@@ -24,7 +24,7 @@ func TestPlanOnOnePage(t *testing.T) {
 		o, ok := core.PlanWork(c, s, tally.Log{}, first, func(string) int { return 0 }, nil)
 		require.True(t, ok)
 		j := sheet.Job{Canoe: c, System: units.Imperial16}
-		pages := sheet.PlanSheet(j, o, first)
+		pages := sheet.PlanSheet(j, o)
 		require.Len(t, pages, 1)
 		words := pages[0].Words()
 		assert.Contains(t, words, "Likely ")
@@ -44,7 +44,7 @@ func TestPlanWithMuchToSayOnOnePage(t *testing.T) {
 	log := tally.Log{}.Work("lacing.lace", "2026-04-20", 24, 8, 0)
 	o, ok := core.PlanWork(c, s, log, "2026-04-21", func(string) int { return 0 }, nil)
 	require.True(t, ok)
-	pages := sheet.PlanSheet(sheet.Job{Canoe: c, System: units.Imperial16}, o, o.Today)
+	pages := sheet.PlanSheet(sheet.Job{Canoe: c, System: units.Imperial16}, o)
 	assert.Greater(t, len(o.Remarks(o.Today)), 4)
 	assert.Len(t, pages, 1)
 }

@@ -42,7 +42,7 @@ func (d *Desk) Season(what string, form PaperForm, now time.Time) Reply {
 			o.Calendar(d.Shelf.ID(), name, now)}
 		return r
 	case "print":
-		return d.pages(sheet.PlanSheet(d.job(form), o, o.Today))
+		return d.pages(sheet.PlanSheet(d.job(form), o))
 	case "days":
 		return d.pages(sheet.DaySheets(d.job(form), o))
 	}

@@ -1,6 +1,8 @@
 package tracing
 
 import (
+	"slices"
+
 	"barkwright/core/design"
 	"barkwright/core/geom"
 	"barkwright/core/hull"
@@ -104,11 +106,7 @@ func places(h *hull.Hull, marks []record.Mark) []float64 {
 		case m.At.From == record.FromEnd:
 			x = h.Design.Length/2 - x
 		}
-		known := false
-		for _, other := range list {
-			known = known || other == x
-		}
-		if !known && x >= 0 {
+		if x >= 0 && !slices.Contains(list, x) {
 			list = append(list, x)
 		}
 	}

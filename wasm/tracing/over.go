@@ -1,6 +1,8 @@
 package tracing
 
 import (
+	"math"
+
 	"barkwright/core/draw"
 	"barkwright/core/geom"
 	"barkwright/core/record"
@@ -8,7 +10,6 @@ import (
 	"barkwright/core/trace"
 	"barkwright/core/units"
 	"barkwright/wasm/work"
-	"math"
 )
 
 // over draws what was pressed in the view, and the fitted boat, over the picture.
@@ -28,19 +29,20 @@ func (t *Tracing) Draw(w *work.Work) draw.List {
 	if !t.shown {
 		return o.List
 	}
-	r := o.Tracing.Read()
-	plane, refused := r.Plane(t.View)
 	marks := t.inView(o.Tracing)
 	f, fitted := t.fits(w)
-	if fitted && refused == nil {
-		for _, line := range Outlines(f.hull, t.View, places(f.hull, marks)) {
-			o.line(plane, line)
+	if fitted {
+		plane, refused := o.Tracing.Read().Plane(t.View)
+		if fitted = refused == nil; fitted {
+			for _, line := range Outlines(f.hull, t.View, places(f.hull, marks)) {
+				o.line(plane, line)
+			}
 		}
 	}
 	for _, m := range marks {
 		o.mark(m)
 	}
-	if fitted && refused == nil {
+	if fitted {
 		for _, m := range marks {
 			o.differences(f, m)
 		}

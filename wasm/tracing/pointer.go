@@ -2,6 +2,7 @@ package tracing
 
 import (
 	"math"
+	"slices"
 
 	"barkwright/core/geom"
 	"barkwright/core/record"
@@ -191,12 +192,7 @@ func (t *Tracing) lift(id int) {
 }
 
 func (g *gesture) index(id int) int {
-	for i, p := range g.down {
-		if p.ID == id {
-			return i
-		}
-	}
-	return -1
+	return slices.IndexFunc(g.down, func(p Pointer) bool { return p.ID == id })
 }
 
 // Wheel brings the picture nearer at a place, or farther, by what a wheel turned.

@@ -48,7 +48,7 @@ func New() Tracing { return Tracing{Fade: 1, Over: true} }
 func (t *Tracing) IsOpen() bool { return t.open }
 func (t *Tracing) Shows() bool  { return t.shown }
 
-// Open opens the window on a work and Close closes it; the picture stays in the page.
+// Open opens the window on a work.
 func (t *Tracing) Open(w *work.Work) {
 	t.open, t.held, t.filling = true, 0, 0
 	if t.shown && !t.Lies(w) {
@@ -57,13 +57,14 @@ func (t *Tracing) Open(w *work.Work) {
 	t.advance(w)
 }
 
+// Close closes the window; the picture stays in the page.
+func (t *Tracing) Close() { t.open, t.gesture, t.byKeys = false, gesture{}, false }
+
 // Lies tells whether the picture shown is of the size that the work's points were pressed on.
 func (t *Tracing) Lies(w *work.Work) bool {
 	was := w.Notebook.Tracing
 	return t.shown && (was == nil || same(was.Width, t.width) && same(was.Height, t.height))
 }
-
-func (t *Tracing) Close() { t.open, t.gesture, t.byKeys = false, gesture{}, false }
 
 // of is what was pressed in a work on the picture that is shown, or one of its size without
 // any points.
