@@ -62,25 +62,18 @@ func SeasonTasks() string {
 		`<th scope="col">At hand</th><th scope="col">How the time is known</th></tr></thead><tbody>`)
 	for i := range plan.All() {
 		t := plan.Of(plan.ID(i))
-		field := func(key, says string) string {
+		field := func(key, says, usual string) string {
 			return `<td><input type="text" inputmode="decimal" size="5" autocomplete="off" id="season-` + key + `" data-set="` + key +
 				`" aria-label="` + draw.Escape(t.Name+", "+says) + `" aria-describedby="season-` + key + `-fault" placeholder="` +
-				placeholder(key, t) + `"><p class="fault" id="season-` + key + `-fault"></p></td>`
+				usual + `"><p class="fault" id="season-` + key + `-fault"></p></td>`
 		}
 		b.WriteString(`<tr><th scope="row">` + draw.Escape(t.Name) + `</th><td>` + draw.Escape(t.Unit) + `</td>` +
-			field(plan.RateKey(t.ID), "minutes for one") + field(plan.HaveKey(t.ID), "at hand") +
+			field(plan.RateKey(t.ID), "minutes for one", strconv.FormatFloat(t.Minutes.Likely, 'f', -1, 64)) +
+			field(plan.HaveKey(t.ID), "at hand", "0") +
 			`<td><b id="season-learned-` + t.Key + `"></b> <small>` + draw.Escape(string(t.Rate.Basis)+": "+t.Rate.Cited) + `</small></td></tr>`)
 	}
 	b.WriteString(`</tbody></table>`)
 	return b.String()
-}
-
-// placeholder shows the time that stands while none is set.
-func placeholder(key string, t *plan.Task) string {
-	if strings.HasPrefix(key, "have.") {
-		return "0"
-	}
-	return strconv.FormatFloat(t.Minutes.Likely, 'f', -1, 64)
 }
 
 // TaskOptions are the tasks to choose from.
