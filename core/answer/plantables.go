@@ -53,7 +53,7 @@ func tasksTable(o *core.Outlook, in units.System) Table {
 
 func taskName(o *core.Outlook, j *plan.Job) string {
 	name := plan.Of(j.Task).Name
-	if o.Season.Int(plan.Boats) > 1 && plan.Of(j.Task).Part > plan.Gathering && j.Task != plan.MakeSite {
+	if o.Season.BoatByBoat(j.Task) {
 		name += ", boat " + strconv.Itoa(j.Boat+1)
 	}
 	return name

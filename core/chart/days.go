@@ -190,9 +190,8 @@ func (p *dayPlot) rowName(i int, name, tail string, bold bool) float64 {
 // word of the longest chain.
 func (p *dayPlot) job(i int) {
 	j := &p.o.Jobs[i]
-	task := plan.Of(j.Task)
-	name := task.Name
-	if p.o.Season.Int(plan.Boats) > 1 && task.Part > plan.Gathering && j.Task != plan.MakeSite {
+	name := plan.Of(j.Task).Name
+	if p.o.Season.BoatByBoat(j.Task) {
 		name += ", " + strconv.Itoa(j.Boat+1)
 	}
 	tail := ""

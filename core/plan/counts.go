@@ -16,6 +16,9 @@ func once(id ID) bool { return id == AskLeave || id == MakeSite }
 // together tells those that are done for all boats at a time.
 func together(id ID) bool { return once(id) || table[id].Part == Gathering }
 
+// BoatByBoat tells that a task is done for each of several boats by itself.
+func (s *Season) BoatByBoat(id ID) bool { return s.Int(Boats) > 1 && !together(id) }
+
 // Asked is how many units of a task the boats of a season ask for.
 func (s *Season) Asked(c Counts, id ID) float64 {
 	if once(id) {

@@ -52,7 +52,7 @@ func (p *Plan) summary(o *Job, s Shift, name string) string {
 	if name != "" {
 		text = name + ": " + text
 	}
-	if p.Season.Int(Boats) > 1 && !together(o.Task) {
+	if p.Season.BoatByBoat(o.Task) {
 		text += fmt.Sprintf(", boat %d", o.Boat+1)
 	}
 	return text

@@ -31,7 +31,7 @@ type Plan struct {
 	Dated bool
 	// Sums are the hours of practised hands that are left, by part.
 	Sums Sums
-	// Jobs are what is left to do, in the order in which it ends.
+	// Jobs are what is left to do, in the order in which it begins.
 	Jobs []Job
 	// Days is how many days it takes by the calendar, Working how many of them are worked.
 	Days, Working int
@@ -272,7 +272,7 @@ func (p *Plan) Date(d int) time.Time {
 	return p.First.AddDate(0, 0, d)
 }
 
-// Wanted and There are by day the hours of hands that could be used, and those the crew has.
+// Wanted is by day the hours of hands that could be used.
 func (p *Plan) Wanted() []float64 { return p.wanted(p.record()) }
 
 // There is how many hours the hands used have on a day of the plan.

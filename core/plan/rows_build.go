@@ -1,7 +1,7 @@
 package plan
 
 // buildingTasks are those of the bed, and what comes after them. The waits that a crew may
-// shorten (stems, ribs, settling) are put in by order.go.
+// shorten (stems, ribs, settling) are put in by links.
 func buildingTasks() []Task {
 	const wetHot = "hull wet, with hot water"
 	const wet = "keep bark and root wet"
