@@ -1,9 +1,6 @@
 package core
 
 import (
-	"math"
-	"time"
-
 	"barkwright/core/plan"
 	"barkwright/core/tally"
 	"barkwright/core/units"
@@ -34,11 +31,7 @@ type Size struct {
 
 // TodayAt is the day of the plan that today is, or -1 where the plan has no dates or does not reach it.
 func (o *Outlook) TodayAt() int {
-	today, err := time.Parse(time.DateOnly, o.Today)
-	if err != nil || !o.Dated {
-		return -1
-	}
-	if d := int(math.Round(today.Sub(o.First).Hours() / 24)); d >= 0 && d < o.Days {
+	if d, ok := o.DayOf(o.Today); ok && d >= 0 && d < o.Days {
 		return d
 	}
 	return -1

@@ -127,9 +127,6 @@ func (p *Plan) Quick(c Counts, pause func() bool) (days int, ok bool) {
 // DaysSet is how many days there are from the plan's first to the last one set; it reports
 // false without one, or without dates.
 func (p *Plan) DaysSet() (days int, ok bool) {
-	end, ok := day(p.Season.Days[End])
-	if !ok || !p.Dated {
-		return 0, false
-	}
-	return daysBetween(p.First, end) + 1, true
+	last, ok := p.DayOf(p.Season.Days[End])
+	return last + 1, ok
 }

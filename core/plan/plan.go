@@ -264,6 +264,16 @@ func (h hands) restOr() float64 {
 	return h.leadSpeed
 }
 
+// DayOf is the day of the plan that a date is, also before its first and past its last; it
+// reports false for what is no date, and without dates.
+func (p *Plan) DayOf(date string) (d int, ok bool) {
+	at, ok := day(date)
+	if !ok || !p.Dated {
+		return 0, false
+	}
+	return daysBetween(p.First, at), true
+}
+
 // Date is the calendar day of a day of the plan; the zero time without dates.
 func (p *Plan) Date(d int) time.Time {
 	if !p.Dated {

@@ -42,9 +42,9 @@ func (p *Plan) Remarks(today string) []Remark {
 			say("beginBy", "Begin by %s to end in time.", Say(p.First))
 		}
 	}
-	if end, ok := day(s.Days[End]); ok && p.Dated {
-		switch over := p.Days - 1 - daysBetween(p.First, end); {
-		case over > 0 && p.Floor-1 > daysBetween(p.First, end):
+	if set, ok := p.DaysSet(); ok {
+		switch over := p.Days - set; {
+		case over > 0 && p.Floor > set:
 			say("floor", "It ends %s after the day set, and no crew would meet it: waits, seasons and the order of the work "+
 				"take %d days. Have stock made, or bind the ribs for less.", days(over), p.Floor)
 		case over > 0:
