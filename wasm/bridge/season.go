@@ -3,7 +3,6 @@
 package bridge
 
 import (
-	"strings"
 	"syscall/js"
 	"time"
 
@@ -100,21 +99,16 @@ func (p *page) showSeason() {
 		return
 	}
 	p.planned.outlook, p.planned.system = o, int(p.work.System)
-	for _, t := range plan.All() {
-		p.say("season-learned-"+t.Key, markup.Learned(p.work.LearnedMinutes(t.ID)))
+	for id, minutes := range p.work.LearnedMinutes() {
+		p.say("season-learned-"+plan.Of(plan.ID(id)).Key, markup.Learned(minutes))
 	}
 	p.fill("season-remarks", markup.Remarks(o))
 	box := p.id("season-chart")
-	letter := js.Global().Call("getComputedStyle", p.root()).Get("fontSize").String()
-	p.fill("season-chart", markup.PlanChart(o, box.Get("clientWidth").Float(), pixels(letter), p.palette))
+	letter := js.Global().Call("parseFloat", js.Global().Call("getComputedStyle", p.root()).Get("fontSize")).Float()
+	p.fill("season-chart", markup.PlanChart(o, box.Get("clientWidth").Float(), letter, p.palette))
 	open := map[string]bool{}
 	each(p.id("season-tables"), "details[open]", func(e js.Value) { open[data(e, "plan")] = true })
 	p.fill("season-tables", markup.PlanTables(o, p.work.System, open))
-}
-
-// pixels reads a length as a style has it.
-func pixels(text string) float64 {
-	return js.Global().Call("parseFloat", strings.TrimSuffix(text, "px")).Float()
 }
 
 // showSeasonForm brings the form to what is set, but for a field in hand and one that could not be

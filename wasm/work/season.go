@@ -128,8 +128,8 @@ func (w *Work) nextSeason() *plan.Season {
 	if w.None {
 		return w.Notebook.Season
 	}
-	s := w.Season()
-	next := s.Next(w.Canoe().Asks(), s.Read(w.Canoe().Asks(), w.Notebook.Log, w.rowsOfStep))
+	s, asks, done := w.progress()
+	next := s.Next(asks, done)
 	if next == plan.NewSeason() {
 		return nil
 	}
@@ -140,8 +140,7 @@ func (w *Work) nextSeason() *plan.Season {
 // log and the plan say is split, less what is sewn in already. Root that was never said to be
 // split counts as none: split is false then.
 func (w *Work) RootLeft() (have, wanted float64, split bool) {
-	asks, s := w.Canoe().Asks(), w.Season()
-	done := s.Read(asks, w.Notebook.Log, w.rowsOfStep)
+	s, asks, done := w.progress()
 	for _, of := range [][2]plan.ID{{plan.SplitSeamRoot, plan.SewSeams}, {plan.SplitLacingRoot, plan.Lace}} {
 		root, sewn := of[0], of[1]
 		all := s.Asked(asks, root) * units.Foot
@@ -161,8 +160,7 @@ func (w *Work) RootLeft() (have, wanted float64, split bool) {
 // the log and the plan say is taken, less the share that is laid already. Bark that is laid was
 // taken. Where none was ever said to be, taken is false.
 func (w *Work) BarkLeft() (have, wanted float64, taken bool) {
-	asks, s := w.Canoe().Asks(), w.Season()
-	done := s.Read(asks, w.Notebook.Log, w.rowsOfStep)
+	s, asks, done := w.progress()
 	all := s.Asked(asks, plan.TakeBark)
 	laid := 0.0
 	if of := s.Asked(asks, plan.LayBark); of > 0 {
@@ -172,15 +170,22 @@ func (w *Work) BarkLeft() (have, wanted float64, taken bool) {
 	return got - all*laid, all * (1 - laid), got > 0
 }
 
-// LearnedMinutes is the likely time of one unit of a task as the log has shown it, minutes, 0 for
-// a task of which no hours are logged or whose hours are not taken.
-func (w *Work) LearnedMinutes(id plan.ID) float64 {
-	asks, s := w.Canoe().Asks(), w.Season()
-	done := s.Read(asks, w.Notebook.Log, w.rowsOfStep)
-	if done.Timed[id] <= 0 || s.Suspect(done, id) {
-		return 0
+// LearnedMinutes are the likely times of one unit of each task as the log has shown them, minutes,
+// 0 for a task of which no hours are logged or whose hours are not taken.
+func (w *Work) LearnedMinutes() (likely [plan.Tasks]float64) {
+	s, asks, done := w.progress()
+	for id, rate := range s.Rates(asks, done) {
+		if done.Timed[id] > 0 && !s.Suspect(done, plan.ID(id)) {
+			likely[id] = rate.Likely
+		}
 	}
-	return s.Rates(asks, done)[id].Likely
+	return likely
+}
+
+// progress is what is set for the plan, what the boat asks for, and what of it the log says is done.
+func (w *Work) progress() (s plan.Season, asks plan.Counts, done plan.Progress) {
+	s, asks = w.Season(), w.Canoe().Asks()
+	return s, asks, s.Read(asks, w.Notebook.Log, w.rowsOfStep)
 }
 
 // rowsOfStep is how many rows a step goes by, 0 for one that goes by none.

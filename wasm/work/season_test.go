@@ -80,8 +80,8 @@ func TestRootLeft(t *testing.T) {
 	w.AddWork("lacing.lace", "2027-06-20", "45", "", "")
 	have, wanted, split := w.RootLeft()
 	assert.True(t, split)
-	assert.InDelta(t, 600*units.Foot-c.Frame.Lacing.WithWaste/2, have, 1e-6)
-	assert.InDelta(t, c.Bark.Root.WithWaste+c.Frame.Lacing.WithWaste/2, wanted, 1e-6)
+	assert.InDelta(t, 600*units.Foot-c.Frame.Lacing.WithWaste/2, have, 1e-9)
+	assert.InDelta(t, c.Bark.Root.WithWaste+c.Frame.Lacing.WithWaste/2, wanted, 1e-9)
 }
 
 // Bark taken, less what is laid, against what is still to be laid; laid bark was taken.
@@ -111,14 +111,14 @@ func TestBarkLeft(t *testing.T) {
 // table, 24 as the log (a default boat of other groups: by its own count).
 func TestLearnedMinutes(t *testing.T) {
 	w := New(design.Default(), units.Imperial16)
-	assert.Zero(t, w.LearnedMinutes(plan.Lace))
+	assert.Zero(t, w.LearnedMinutes()[plan.Lace])
 	require.Empty(t, w.AddWork("lacing.lace", "2027-06-20", "24", "", "20"))
 	groups, table := w.Canoe().Asks().Units[plan.Lace], plan.Of(plan.Lace).Minutes
 	factor := plan.NewSeason().Numbers[plan.Factor]
 	mean := (groups/5*table.Mean() + 60*20/factor) / (groups/5 + 24)
 	drawn := math.Sqrt(groups / 5 / (groups/5 + 24))
 	likely := mean + (table.Likely*mean/table.Mean()-mean)*drawn
-	assert.InDelta(t, likely, w.LearnedMinutes(plan.Lace), 1e-9)
+	assert.InDelta(t, likely, w.LearnedMinutes()[plan.Lace], 1e-9)
 	require.Empty(t, w.AddWork("pegs.make", "2027-06-20", "1", "200", ""))
-	assert.Zero(t, w.LearnedMinutes(plan.MakePegs), "hours so far off are not taken")
+	assert.Zero(t, w.LearnedMinutes()[plan.MakePegs], "hours so far off are not taken")
 }
