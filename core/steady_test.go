@@ -62,7 +62,7 @@ func TestStatureRaisesTheCrew(t *testing.T) {
 	}
 	usual, a := gm(design.ModelStature)
 	tall, _ := gm(1.1 * design.ModelStature)
-	assert.InDelta(t, 0.037*2*design.AverageMass/a.Load.Mass, usual-tall, 1e-4)
+	assert.InDelta(t, 0.037*2*design.AverageMass/a.Load.Mass, usual-tall, 1e-9)
 }
 
 // Choosing to sit on a seat sets one, and kneeling takes it away; one of no height is

@@ -215,9 +215,9 @@ func TestEverySpellingIsReadRightOrRefused(t *testing.T) {
 		}
 		d := data[0]
 		assert.Equal(t, n.kind, d.Kind, line)
-		assert.InDelta(t, v*inch, d.Value, 1e-6, line)
+		assert.InDelta(t, v*inch, d.Value, 1e-9, line)
 		if n.at {
-			assert.InDelta(t, x*inch, d.At.Distance, 1e-6, line)
+			assert.InDelta(t, x*inch, d.At.Distance, 1e-9, line)
 		}
 		if t.Failed() {
 			return

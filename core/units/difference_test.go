@@ -96,7 +96,7 @@ func TestShownInWholeSteps(t *testing.T) {
 					return // it has a zero of its own
 				}
 				n := shown / step
-				assert.InDelta(t, math.Round(n), n, 1e-6, "%v of %v, %v", shown, k, s)
+				assert.InDelta(t, math.Round(n), n, 1e-9, "%v of %v, %v", shown, k, s)
 			}
 			whole(k.Shown(v, s), k.ShownStep(v, s))
 			whole(k.Shown(k.RoughValue(v, s), s), k.RoughStep(v, s))
