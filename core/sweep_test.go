@@ -35,11 +35,11 @@ func TestSweep(t *testing.T) {
 	each := [2]time.Duration{}
 	for i, some := range [][]design.Design{boats[:few], boats} {
 		start := time.Now()
-		girths := sweep(some)
+		stiffness := sweep(some)
 		each[i] = time.Since(start) / time.Duration(len(some))
 		if i == 1 {
 			for k := 0; k < n; k += max(1, n/50) {
-				assert.Equal(t, core.Evaluate(boats[k]).Afloat.GMLow, girths[k], "boat %d", k)
+				assert.Equal(t, core.Evaluate(boats[k]).Afloat.GMLow, stiffness[k], "boat %d", k)
 			}
 		}
 	}

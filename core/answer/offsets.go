@@ -2,6 +2,7 @@ package answer
 
 import (
 	"math"
+	"strconv"
 
 	"barkwright/core"
 	"barkwright/core/hull"
@@ -51,13 +52,14 @@ func offsetsTable(c core.Canoe) Table {
 		offset("bark", "Half breadth at the edge", h.SkinHalfBreadth),
 	}
 	for i, z := range levels(h) {
-		key := "level" + units.Count.Format(float64(i+1), units.Metric)
-		columns = append(columns, col(key, "Half breadth, water line "+units.Count.Format(float64(i+1), units.Metric), units.Length, func(x float64) Cell {
+		n := strconv.Itoa(i + 1)
+		breadth := func(x float64) Cell {
 			if z <= h.Bottom(x) || z >= h.Sheer(x) {
 				return dash
 			}
 			return num(h.Section(x).HalfBreadthAt(z))
-		}).lofted())
+		}
+		columns = append(columns, col("level"+n, "Half breadth, water line "+n, units.Length, breadth).lofted())
 	}
 	for _, more := range []column[float64]{
 		offset("gunwale", "Half breadth inside the gunwale", h.HalfBeam),

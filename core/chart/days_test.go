@@ -1,7 +1,6 @@
 package chart_test
 
 import (
-	"os"
 	"strings"
 	"testing"
 
@@ -40,11 +39,6 @@ func TestDays(t *testing.T) {
 	} {
 		for _, size := range [][2]float64{{360, 12}, {900, 14}, {1800, 28}} {
 			l := chart.Days(o, size[0], size[1], chart.ScreenRow)
-			if out := os.Getenv("DAYS_OUT"); out != "" {
-				var b strings.Builder
-				require.NoError(t, draw.SVG{Palette: draw.Screen(), ID: "x"}.Write(&b, l))
-				require.NoError(t, os.WriteFile(out+strings.ReplaceAll(name, " ", "")+string(rune('a'+int(size[1])%26))+".svg", []byte(b.String()), 0o644))
-			}
 			fills, letters := 0, 0
 			inside := func(q draw.Point) {
 				assert.True(t, q.X >= -1 && q.X <= l.Width+1 && q.Y >= -1 && q.Y <= l.Height+1, "%s %v: %v", name, size, q)

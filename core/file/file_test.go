@@ -164,7 +164,8 @@ func TestFileRefusals(t *testing.T) {
 		{"less than nothing", with(`"readings": [{"what": "railHeight", "station": -1, "value": 1}], "name":`),
 			"less than nothing"},
 		{"half a rib", with(`"record": {"measurements": [{"what": "ribCount", "value": 43.5}]}, "name":`), "whole number"},
-		{"endless record", with(`"readings": [` + strings.Repeat(`{"what": "beamInside", "value": 1},`, record.MostData) + `{"what": "beamInside", "value": 1}], "name":`), "401 measurements"},
+		{"endless record", with(`"readings": [` + strings.Repeat(`{"what": "beamInside", "value": 1},`, record.MostData) +
+			`{"what": "beamInside", "value": 1}], "name":`), "401 measurements"},
 		{"unknown set", strings.Replace(good, `"set": []`, `"set": ["length"]`, 1), `"length" as set`},
 	}
 	for _, row := range rows {
@@ -208,7 +209,8 @@ func TestFileKeepsTheBoat(t *testing.T) {
 	end, _ := design.Lookup("endHeight")
 	assert.True(t, end.Owned(f.Boats[0].Design))
 
-	const bare = `{"format": "barkwright designs", "version": 2, "current": 0, "designs": [{"name": "", "notes": "", "values": {"frameWidth": 0.7, "beam": 0.9}}]}`
+	const bare = `{"format": "barkwright designs", "version": 2, "current": 0,
+		"designs": [{"name": "", "notes": "", "values": {"frameWidth": 0.7, "beam": 0.9}}]}`
 	f, err = file.Decode([]byte(bare))
 	require.NoError(t, err)
 	want := check.With(t, "beam", 0.9, "frameWidth", 0.7)

@@ -70,7 +70,8 @@ func TestKeptRefusals(t *testing.T) {
 		// A page with one parameter more has another mark in the head.
 		{"unknown value", strings.Replace(strings.Replace(good, `"table":"`, `"table":"x`, 1), `"rocker":`,
 			`"keel":1,"rocker":`, 1), `"keel"`},
-		{"unknown in the head", strings.Replace(strings.Replace(good, `"table":"`, `"table":"x`, 1), `"revision":`, `"owner":"","revision":`, 1), `"owner"`},
+		{"unknown in the head", strings.Replace(strings.Replace(good, `"table":"`, `"table":"x`, 1), `"revision":`,
+			`"owner":"","revision":`, 1), `"owner"`},
 	}
 	for _, row := range rows {
 		require.NotEqual(t, good, row.text, row.name)

@@ -281,9 +281,10 @@ func tracing() object {
 			"line": number("How broad its lines are, in pixels."),
 			"half": object{"description": "The views of which half is drawn.", "type": "array", "maxItems": 3, "items": object{"enum": views}},
 			"turn": number("How it is looked at, in radians, clockwise."), "mirrored": object{"type": "boolean"},
-			"last":    count("The highest number in use."),
-			"marks":   object{"type": "array", "maxItems": record.MostMarks, "items": mark},
-			"picture": object{"description": "The picture as a data URL, where its user keeps it.", "type": "string", "maxLength": record.MostPicture},
+			"last":  count("The highest number in use."),
+			"marks": object{"type": "array", "maxItems": record.MostMarks, "items": mark},
+			"picture": object{"description": "The picture as a data URL, where its user keeps it.", "type": "string",
+				"maxLength": record.MostPicture},
 		},
 	}
 }

@@ -87,10 +87,13 @@ func TestDifferenceOfThicknesses(t *testing.T) {
 func TestShownInWholeSteps(t *testing.T) {
 	r := rand.New(rand.NewPCG(8, 8))
 	for k := Kind(0); k < kindCount; k++ {
-		for range 200 {
+		for i := range 200 {
 			s := []System{Imperial16, Imperial8, Metric}[r.IntN(3)]
 			u := k.in(s)
 			v := u.si * math.Pow(10, 3*r.Float64()-1) * r.Float64()
+			if i < 2 {
+				v = 100 * u.si * float64(i) // the ends of the range
+			}
 			whole := func(shown, step float64) {
 				if k == Temperature {
 					return // it has a zero of its own
