@@ -76,7 +76,7 @@ func lipsMatch(t *testing.T, b model.Boat, all []pattern.Pattern) {
 				if l.Style == pattern.Dotted && o.Style == pattern.Dotted && l.Points[0].Sub(o.Points[0]).Len() < 1e-6 &&
 					len(l.Points) < 100 {
 					slits++
-					assert.InDelta(t, runOf([]pattern.Line{l}), runOf([]pattern.Line{o}), 0.2)
+					assert.InDelta(t, runOf([]pattern.Line{l}), runOf([]pattern.Line{o}), 1e-9)
 				}
 			}
 		}
@@ -172,7 +172,7 @@ func ribsAreAsLong(t *testing.T, b model.Boat, all []pattern.Pattern) {
 		if half {
 			length /= 2
 		}
-		assert.InDelta(t, length, drawn[i], 0.01, "rib %d", r.Number)
+		assert.InDelta(t, length, drawn[i], 1e-9, "rib %d", r.Number)
 	}
 }
 

@@ -73,7 +73,7 @@ func TestFormIsOverbent(t *testing.T) {
 		return p.Lines[0]
 	}
 	plain, tight := face(0), face(0.2)
-	assert.InDelta(t, runOf([]pattern.Line{plain}), runOf([]pattern.Line{tight}), 1e-6)
+	assert.InDelta(t, runOf([]pattern.Line{plain}), runOf([]pattern.Line{tight}), 1e-9)
 	turned := func(l pattern.Line) float64 { return geom.NewPolyline(l.Points).Turning() }
 	assert.InEpsilon(t, 1.2*turned(plain), turned(tight), 1e-9)
 }
@@ -99,8 +99,8 @@ func TestHeadboardPattern(t *testing.T) {
 			low, high = min(low, q.X), max(high, q.X)
 		}
 	}
-	assert.InDelta(t, b.Width*1000, high-low, 1e-6)
-	assert.InDelta(t, b.Sprung*1000, p.Size.Y, 1e-6, "as long as it is when sprung")
+	assert.InDelta(t, b.Width*1000, high-low, 1e-9)
+	assert.InDelta(t, b.Sprung*1000, p.Size.Y, 1e-9, "as long as it is when sprung")
 }
 
 // The frame's strips are as long as its plan together, leave no part of it out and
@@ -147,11 +147,11 @@ func TestGorePatterns(t *testing.T) {
 	require.NotEmpty(t, cut)
 	for i, p := range all {
 		after, fore := p.Lines[0], p.Lines[1]
-		assert.InDelta(t, cut[i].AfterLength*1000, runOf(p.Lines[:1]), 1e-6)
-		assert.InDelta(t, cut[i].ForeLength*1000, runOf(p.Lines[1:2]), 1e-6)
+		assert.InDelta(t, cut[i].AfterLength*1000, runOf(p.Lines[:1]), 1e-9)
+		assert.InDelta(t, cut[i].ForeLength*1000, runOf(p.Lines[1:2]), 1e-9)
 		a, f := after.Points[len(after.Points)-1], fore.Points[len(fore.Points)-1]
 		assert.Greater(t, f.X, a.X, "fore edge to the right")
-		assert.InDelta(t, cut[i].Width*1000, f.X-a.X, 1e-6)
+		assert.InDelta(t, cut[i].Width*1000, f.X-a.X, 1e-9)
 	}
 	c.Skin = nil
 	assert.Empty(t, pattern.Make(c, "gores", pattern.Options{System: units.Imperial16}), "no widths, no gores")

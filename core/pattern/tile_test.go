@@ -88,7 +88,7 @@ func TestTilesShareTheirOverlaps(t *testing.T) {
 			corners += max(0, hi-lo) * slant
 		}
 	}
-	assert.InDelta(t, want+corners, sum, 1e-6)
+	assert.InDelta(t, want+corners, sum, 1e-9)
 }
 
 // overlaps are where the strips begin, on the pattern.

@@ -57,7 +57,8 @@ func TestPathOfDepth(t *testing.T) {
 	assert.InDelta(t, post(held), post(own), inch/32)
 	assert.InDelta(t, 2*inch, post(now)-post(own), inch/32)
 	freeboard := func(c core.Canoe) float64 { return number(t, c, "afloat.freeboard").Value }
-	assert.InDelta(t, freeboard(now)-freeboard(held), freeboard(own)-freeboard(held), 0.1*inch)
+	// What followed weighs under 2 lb, on a water plane that takes over 100 lb to the inch.
+	assert.InDelta(t, freeboard(now)-freeboard(held), freeboard(own)-freeboard(held), 0.02*inch)
 	assert.Greater(t, freeboard(own)-freeboard(held), 1.7*inch)
 }
 

@@ -39,21 +39,28 @@ func TestApportionOfBothSigns(t *testing.T) {
 	assert.Equal(t, []int{0, 0}, weigh.Apportion([]float64{0, 0}, 0))
 }
 
-// Shares add up to the whole, each within a step of what it was.
+// Shares add up to the whole, each within a step of what it was and its part of the rounding:
+// of all sizes, whole ones, halves and the ends of the range too.
 func TestSharesAddUp(t *testing.T) {
 	r := rand.New(rand.NewPCG(15, 15))
 	for range 2000 {
 		shares, sum := make([]float64, 1+r.IntN(6)), 0.0
 		for i := range shares {
 			shares[i] = 40 * (r.Float64() - 0.5)
-			if r.IntN(4) == 0 {
+			switch r.IntN(8) {
+			case 0, 1:
 				shares[i] = math.Round(shares[i])
+			case 2:
+				shares[i] = math.Copysign(20, shares[i])
+			case 3:
+				shares[i] = math.Floor(shares[i]) + 0.5
 			}
 			sum += shares[i]
 		}
 		total, got := int(math.Round(sum)), 0
 		for i, n := range weigh.Apportion(shares, total) {
 			got += n
+			// What rounds the total, half a step at most, is the largest share's.
 			assert.InDelta(t, shares[i], float64(n), 1.5+1e-9)
 		}
 		assert.Equal(t, total, got)

@@ -36,8 +36,8 @@ func row(rows []weigh.Row, key string) (weigh.Row, bool) {
 // read takes a change apart: 3 13/16" wider is less than zero for the words that say less.
 func read(t *testing.T, k units.Kind, text string, s units.System) float64 {
 	t.Helper()
-	for _, word := range []string{"less stiff", "less by the bow", "more by the bow", "wider apart", "farther forward", "farther aft",
-		"farther out", "farther in"} {
+	for _, word := range []string{"less stiff", "less by the bow", "more by the bow", "wider apart", "farther forward",
+		"farther aft", "farther out", "farther in"} {
 		text = strings.ReplaceAll(text, word, strings.ReplaceAll(word, " ", "-"))
 	}
 	at := strings.LastIndex(text, " ")
@@ -84,6 +84,7 @@ func TestSumsAsShown(t *testing.T) {
 			}
 			change := read(t, k, c.Change, s)
 			step := is[c.Key].Step(s)
+			// All are whole steps, but for rounding.
 			assert.InDelta(t, parse(c.Now)-parse(c.Held), change, 1e-6*step, "%+v", c)
 			checked++
 			sum := 0.0
@@ -107,7 +108,7 @@ func TestWhatTwoInchesOfDepthCost(t *testing.T) {
 	rows := compared(built(t, design.Default()), built(t, check.With(t, "depth", 14.5*inch)), units.Imperial16)
 	end, ok := row(rows, "post.end")
 	require.True(t, ok)
-	assert.InDelta(t, 4, end.Score, 0.05)
+	assert.InDelta(t, 4, end.Score, 1e-9)
 	assert.Equal(t, `2" longer`, end.Change)
 	require.Len(t, end.From, 1)
 	assert.Empty(t, end.From[0].Keys, "it followed")

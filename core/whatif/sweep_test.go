@@ -34,7 +34,7 @@ func TestSamplesAreTheBoat(t *testing.T) {
 		for i, sample := range w.Samples {
 			n := (sample.At - w.Param.Min) / step
 			if sample.At != w.Present() {
-				assert.InDelta(t, math.Round(n), n, 1e-6)
+				assert.InDelta(t, math.Round(n), n, 1e-9)
 			}
 			if i > 0 {
 				assert.Greater(t, sample.At, w.Samples[i-1].At)
