@@ -27,7 +27,8 @@ func TestEntriesAreAnswered(t *testing.T) {
 		{"depth", "deep", units.Imperial16, `A number is missing before "deep". Try 12 1/2" or 1' 0 1/2".`},
 		{"length", "", units.Imperial16, `Nothing is entered here. Try 16' 0".`},
 		{"length", "-3", units.Imperial16, `This cannot be less than zero. Length overall is 8' 0" to 37' 0".`},
-		{"length", "15-6", units.Imperial16, `A hyphen joins only inches and their fraction, or stands after feet: 15-6 may mean feet and inches. Try 15' 6".`},
+		{"length", "15-6", units.Imperial16, `A hyphen joins only inches and their fraction, or stands after feet: ` +
+			`15-6 may mean feet and inches. Try 15' 6".`},
 		{"length", "15", units.Imperial16, `Read as inches. Did you mean 15 ft? This page takes 8' 0" to 37' 0".`},
 		{"length", "15 1/2", units.Imperial16, `Read as inches. Did you mean 15 1/2 ft? This page takes 8' 0" to 37' 0".`},
 		{"length", "16½", units.Imperial16, `Read as inches. Did you mean 16½ ft? This page takes 8' 0" to 37' 0".`},

@@ -46,7 +46,8 @@ type sized struct {
 // measures are what the finished model should measure, to be read with a ruler.
 func (k kit) measures() []sized {
 	h, f := k.Hull, k.Frame
-	out := []sized{{"length overall", k.OnModel(k.Design.Length)}, {"depth amidships, bark to top of the gunwale", k.OnModel(h.Sheer(0))}}
+	out := []sized{{"length overall", k.OnModel(k.Design.Length)},
+		{"depth amidships, bark to top of the gunwale", k.OnModel(h.Sheer(0))}}
 	for i, t := range f.Thwarts {
 		out = append(out, sized{"inside the gunwales at the " + frame.ThwartName(i, len(f.Thwarts)), k.OnModel(t.Shoulder)})
 	}
@@ -57,7 +58,8 @@ func (k kit) measures() []sized {
 		sized{"a strip round half the outside amidships", k.OnModel(h.Section(0).HalfGirth())})
 	for i, g := range k.Skin.Flat.Gores {
 		if g.X >= 0 && g.State == bark.GoreCut {
-			out = append(out, sized{"rides over at slit " + strconv.Itoa(i-len(k.Skin.Flat.Gores)/2) + " from the middle", k.OnModel(g.Width)})
+			slit := strconv.Itoa(i - len(k.Skin.Flat.Gores)/2)
+			out = append(out, sized{"rides over at slit " + slit + " from the middle", k.OnModel(g.Width)})
 		}
 	}
 	return out
@@ -138,8 +140,8 @@ func (k kit) numbers() []string {
 	}
 	out = append(out, "Bark: cut the outline and the slits on the whole lines, and leave the trim outside the thin edge. Dotted "+
 		"beside a slit are the two lips that come together when the sides are up, as long as one another; dash and dot "+
-		"are the centre line and the building frame. Crosses are holes for sewing the ends. Pieces are butted at their joints, and a strip of "+
-		"card 10 mm broad is glued behind each.")
+		"are the centre line and the building frame. Crosses are holes for sewing the ends. Pieces are butted at their "+
+		"joints, and a strip of card 10 mm broad is glued behind each.")
 	out = append(out, "When it is done, read with a ruler. Within 2 mm is good work. Beside each write what yours measures.")
 	for _, m := range k.measures() {
 		out = append(out, "– "+m.what+": "+millimetre(m.size)+"   ________")

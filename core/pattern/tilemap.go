@@ -137,7 +137,8 @@ func (s *page) contents(all []planned, at geom.Vec2) {
 	for i, text := range list {
 		if at.Y > lowest {
 			if at.X > textLeft {
-				s.label(Label{At: at.Add(geom.Vec2{Y: 3}), Text: "and " + strconv.Itoa(len(list)-i) + " more, in the same order", Size: size})
+				rest := "and " + strconv.Itoa(len(list)-i) + " more, in the same order"
+				s.label(Label{At: at.Add(geom.Vec2{Y: 3}), Text: rest, Size: size})
 				return
 			}
 			at = geom.Vec2{X: at.X + column, Y: top}

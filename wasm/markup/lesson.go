@@ -13,7 +13,8 @@ import (
 // LessonList lists the lessons, with a mark on those that were opened.
 func LessonList(seen map[string]bool, s units.System) string {
 	var b strings.Builder
-	b.WriteString(`<p class="help">Each takes a quarter of an hour. For one afternoon: ` + afternoon() + `. Guess before you look.</p><ol class="lessons">`)
+	b.WriteString(`<p class="help">Each takes a quarter of an hour. For one afternoon: ` + afternoon() +
+		`. Guess before you look.</p><ol class="lessons">`)
 	for _, l := range lesson.All() {
 		home, _, _ := stage.Lookup(l.Home)
 		mark := ""
@@ -65,15 +66,17 @@ func Lesson(l lesson.Lesson, run *lesson.Run, watched []Watched, part, did int, 
 	button("turn:1", "Next ›")
 	button("big", "For the projector")
 	button("print", "Print for a class")
-	b.WriteString(`</p><h3 id="lesson-title" tabindex="-1">` + strconv.Itoa(place) + " " + draw.Escape(lesson.Words(l.Question, s)) + "</h3>")
+	b.WriteString(`</p><h3 id="lesson-title" tabindex="-1">` + strconv.Itoa(place) + " " +
+		draw.Escape(lesson.Words(l.Question, s)) + "</h3>")
 	b.WriteString(`<div aria-live="polite">`)
 	if part < PartSteps {
 		b.WriteString("<p>Guess first: what will change, and by how much? Write it down.</p>")
 	}
-	b.WriteString(`<table class="costs watch"><thead><tr><th scope="col">Watch</th><th scope="col">Now</th><th scope="col">Since it began</th></tr></thead><tbody>`)
+	b.WriteString(`<table class="costs watch"><thead><tr><th scope="col">Watch</th><th scope="col">Now</th>` +
+		`<th scope="col">Since it began</th></tr></thead><tbody>`)
 	for _, w := range watched {
-		b.WriteString(`<tr data-watch="` + w.Key + `"><th scope="row">` + draw.Escape(w.Name) + "</th><td>" + draw.Escape(w.Now) + "</td><td>" +
-			draw.Escape(w.Change) + "</td></tr>")
+		b.WriteString(`<tr data-watch="` + w.Key + `"><th scope="row">` + draw.Escape(w.Name) + "</th><td>" +
+			draw.Escape(w.Now) + "</td><td>" + draw.Escape(w.Change) + "</td></tr>")
 	}
 	b.WriteString("</tbody></table>")
 	if part >= PartSteps {
@@ -98,8 +101,9 @@ func Lesson(l lesson.Lesson, run *lesson.Run, watched []Watched, part, did int, 
 		b.WriteString("<h4>What is found</h4>" + found(l, run, s))
 	}
 	if part >= PartWhy {
-		b.WriteString("<h4>Why</h4><p>" + draw.Escape(lesson.Words(l.Why, s)) + "</p><p><b>Next:</b> " + draw.Escape(lesson.Words(l.Next, s)) +
-			"</p><p><b>What may mislead:</b> " + draw.Escape(lesson.Words(l.Mistake, s)) + `</p><p class="basis">` +
+		b.WriteString("<h4>Why</h4><p>" + draw.Escape(lesson.Words(l.Why, s)) + "</p><p><b>Next:</b> " +
+			draw.Escape(lesson.Words(l.Next, s)) + "</p><p><b>What may mislead:</b> " +
+			draw.Escape(lesson.Words(l.Mistake, s)) + `</p><p class="basis">` +
 			draw.Escape(string(l.Source.Basis)+": "+l.Source.Cited) + ".</p>")
 	}
 	b.WriteString("</div>")
@@ -142,8 +146,8 @@ func found(l lesson.Lesson, run *lesson.Run, s units.System) string {
 func LessonPaper(l lesson.Lesson, run *lesson.Run, watched []Watched, outline, boat, date string, s units.System) string {
 	var b strings.Builder
 	head := func(title string) {
-		b.WriteString(`<div class="sheet lesson-sheet"><h1>` + draw.Escape(title) + "</h1><p>" + draw.Escape(boat) + ". " + draw.Escape(date) +
-			". Barkwright: a teaching estimate, worked out for this boat.</p>")
+		b.WriteString(`<div class="sheet lesson-sheet"><h1>` + draw.Escape(title) + "</h1><p>" + draw.Escape(boat) + ". " +
+			draw.Escape(date) + ". Barkwright: a teaching estimate, worked out for this boat.</p>")
 	}
 	head(lesson.Words(l.Question, s))
 	b.WriteString(outline + `<h2>Guess first</h2><table><thead><tr><th>Watch</th><th>As it stands</th><th>My guess</th>`)

@@ -199,7 +199,8 @@ func TestCurves(t *testing.T) {
 	}
 	assert.Empty(t, curves.Figure("none", 500, draw.Screen()))
 	assert.Empty(t, curves.Table("none"))
-	upright, over := markup.Heeled(c, nil, 0, 500, units.Metric, draw.Screen()), markup.Heeled(c, nil, 20*units.Degree, 500, units.Metric, draw.Screen())
+	upright := markup.Heeled(c, nil, 0, 500, units.Metric, draw.Screen())
+	over := markup.Heeled(c, nil, 20*units.Degree, 500, units.Metric, draw.Screen())
 	tags(t, over)
 	assert.NotEqual(t, upright, over)
 }

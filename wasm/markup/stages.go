@@ -15,7 +15,8 @@ func cautions(st *stage.Stage) string {
 	var b strings.Builder
 	b.WriteString(`<div class="cautions" role="note">`)
 	line := func(h stage.Hazard) {
-		b.WriteString(`<p class="caution" data-signal="` + string(h.Signal) + `"><b>` + string(h.Signal) + "</b> " + draw.Escape(h.Text) + "</p>")
+		b.WriteString(`<p class="caution" data-signal="` + string(h.Signal) + `"><b>` + string(h.Signal) + "</b> " +
+			draw.Escape(h.Text) + "</p>")
 	}
 	if ask, ok := st.AskFirst(); ok {
 		line(ask)

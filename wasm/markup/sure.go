@@ -23,7 +23,8 @@ func Sure(c core.Canoe, spreads *sure.Spreads, at stage.Key, s units.System) str
 	}
 	var b strings.Builder
 	b.WriteString(`<table class="costs"><thead><tr><th scope="col">Piece</th><th scope="col">As worked out</th>` +
-		`<th scope="col">May be off, either way</th><th scope="col">Leave on</th><th scope="col">The size to watch</th></tr></thead><tbody>`)
+		`<th scope="col">May be off, either way</th><th scope="col">Leave on</th>` +
+		`<th scope="col">The size to watch</th></tr></thead><tbody>`)
 	for _, f := range spreads.Figures {
 		if at != "" && figuresAt[f.Of] != at {
 			continue
@@ -42,8 +43,8 @@ func Sure(c core.Canoe, spreads *sure.Spreads, at stage.Key, s units.System) str
 		if f.OneSided {
 			watch += "; one-sided"
 		}
-		b.WriteString(`<tr data-sure="` + strconv.Itoa(int(f.Of)) + "." + strconv.Itoa(f.N) + `"><th scope="row">` + draw.Escape(figureName(c, f)) +
-			"</th><td>" + kind.Format(f.Value, s) + "</td><td>" + kind.Rough(f.Spread, s) + "</td><td>" + leave + "</td><td>" +
+		b.WriteString(`<tr data-sure="` + strconv.Itoa(int(f.Of)) + "." + strconv.Itoa(f.N) + `"><th scope="row">` +
+			draw.Escape(figureName(c, f)) + "</th><td>" + kind.Format(f.Value, s) + "</td><td>" + kind.Rough(f.Spread, s) + "</td><td>" + leave + "</td><td>" +
 			draw.Escape(watch) + "</td></tr>")
 	}
 	b.WriteString("</tbody></table>")

@@ -106,7 +106,8 @@ func TestLabelsUseWordsThatAreExplained(t *testing.T) {
 
 // everydayWords are those of labels that need no explaining.
 const everydayWords = `
-about across afloat stretched still joinery predict missing filled total your may open again best breadths heights after against all allowed alone along an and angle apart are area at back bark be before begins
+about across afloat stretched still joinery predict missing filled total your may open again best breadths heights
+after against all allowed alone along an and angle apart are area at back bark be before begins
 below bend bending bends bent between beyond boat borrow both bottom breadth bring broadest by calm can canoe
 cargo carries centre closing comes costs could crew curve cut diameter dig discard down dry dug each easy edge
 edges end end-to-end ends even every expect face faces far farther fewest figure figures fineness finished first
