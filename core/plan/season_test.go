@@ -118,9 +118,14 @@ func TestSeasonsAreKept(t *testing.T) {
 		case plan.Warm:
 			seen++
 			assert.False(t, from.Before(time.Date(2026, 5, 15, 0, 0, 0, 0, time.UTC)))
+			assert.False(t, to.After(time.Date(2026, 9, 15, 0, 0, 0, 0, time.UTC)))
+		case plan.Thawed:
+			seen++
+			assert.False(t, from.Before(time.Date(2026, 4, 20, 0, 0, 0, 0, time.UTC)))
+			assert.False(t, to.After(time.Date(2026, 11, 15, 0, 0, 0, 0, time.UTC)))
 		}
 	}
-	assert.Equal(t, 2, seen)
+	assert.Equal(t, 3, seen)
 	assert.Equal(t, plan.BySeason, p.Chain[0].By)
 	assert.Equal(t, plan.TakeBark, p.Jobs[p.Chain[0].Job].Task)
 }

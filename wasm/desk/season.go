@@ -1,6 +1,7 @@
 package desk
 
 import (
+	"strconv"
 	"strings"
 	"time"
 
@@ -97,7 +98,8 @@ func (d *Desk) Mend(form MendForm) Reply {
 			return say(says, err.Error())
 		}
 	}
-	damage.Groups = wholeOf(form.Groups)
+	groups, _ := strconv.Atoi(strings.TrimSpace(form.Groups))
+	damage.Groups = max(0, groups)
 	if form.Aft {
 		damage.At = -damage.At
 	}
@@ -111,16 +113,4 @@ func (d *Desk) Mend(form MendForm) Reply {
 	r := say(says, "")
 	r.Markup = map[string]string{at: markup.Mended(d.shown.Canoe(), d.shown.Season(), damage, d.shown.System)}
 	return r
-}
-
-// wholeOf is a whole number as typed, 0 for anything else.
-func wholeOf(text string) int {
-	n := 0
-	for _, r := range strings.TrimSpace(text) {
-		if r < '0' || r > '9' || n > 1e6 {
-			return 0
-		}
-		n = 10*n + int(r-'0')
-	}
-	return n
 }
