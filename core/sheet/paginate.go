@@ -46,7 +46,7 @@ func paginate(strips []strip, high float64, pages int, lowest float64) [][]place
 		}
 		// What is tied and higher than a page is broken where it must be.
 		for ; i < n; i++ {
-			if len(now) > 0 && y+strips[i].high > high {
+			if len(now) > 0 && y+length(strips[i:i+1]) > high {
 				out, now, y = append(out, now), nil, 0
 			}
 			if len(now) > 0 {
