@@ -94,9 +94,10 @@ func (l *raster) polygon(points []draw.Point) {
 	for i, a := range points {
 		l.segment(a, points[(i+1)%len(points)])
 	}
+	var cuts []float64
 	for y := first; y <= last; y++ {
 		level := (float64(y) + 0.5) * l.cell
-		var cuts []float64
+		cuts = cuts[:0]
 		for i, p := range points {
 			if q := points[(i+1)%len(points)]; (p.Y <= level) != (q.Y <= level) {
 				cuts = append(cuts, p.X+(level-p.Y)/(q.Y-p.Y)*(q.X-p.X))
