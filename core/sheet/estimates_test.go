@@ -141,7 +141,7 @@ func onStep(t *testing.T, where string, column answer.Column, cell answer.Cell, 
 	got, _, err := column.Kind.Parse(text, s)
 	require.NoError(t, err, where)
 	const last = 1e-9
-	assert.InDelta(t, math.Round(got/step)*step, got, step*1e-6+last, "%s: %s", where, text)
+	assert.InDelta(t, math.Round(got/step)*step, got, last, "%s: %s", where, text)
 	if cell.Rounding == answer.RoughUp {
 		assert.GreaterOrEqual(t, got, cell.Value-last, "%s: %s is too little", where, text)
 		assert.Less(t, got, cell.Value+step, "%s: %s", where, text)
@@ -168,7 +168,7 @@ func TestNumbersRoundEstimates(t *testing.T) {
 					if step == 0 {
 						continue
 					}
-					assert.InDelta(t, math.Round(got/step)*step, got, step*1e-6+1e-9, "%s: %s", n.Key, text)
+					assert.InDelta(t, math.Round(got/step)*step, got, 1e-9, "%s: %s", n.Key, text)
 					if n.Up {
 						assert.GreaterOrEqual(t, got, v-1e-9, "%s: %s is too little", n.Key, text)
 					}
@@ -202,6 +202,7 @@ func TestCSVRoundsEstimates(t *testing.T) {
 							got, _, err = column.Kind.Parse(lines[n+1][at], s)
 						}
 						require.NoError(t, err, table.Key)
+						// An estimate has three decimals.
 						assert.InDelta(t, column.Rounded(cell, s), got, 0.5e-3+1e-9, "%s %s", table.Key, column.Key)
 					}
 				}

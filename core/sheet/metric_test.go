@@ -125,7 +125,8 @@ func TestMetricCheckFindsInches(t *testing.T) {
 	for _, text := range []string{`3"`, "2 in.", "3 in (76 mm) or 4 in", "5' 2", "an inch", "12 ft"} {
 		assert.True(t, imperial.MatchString(both.ReplaceAllString(text, "")), text)
 	}
-	for _, text := range []string{"2 in (51 mm)", "1 1/2 in (38 mm)", "the foot of the gore", "cut in two", "the boat's end", "90 in 100", "4 ft 6 in (1372 mm)", "6 to 9 in (15 to 23 cm)"} {
+	for _, text := range []string{"2 in (51 mm)", "1 1/2 in (38 mm)", "the foot of the gore", "cut in two",
+		"the boat's end", "90 in 100", "4 ft 6 in (1372 mm)", "6 to 9 in (15 to 23 cm)"} {
 		assert.False(t, imperial.MatchString(both.ReplaceAllString(text, "")), text)
 	}
 }

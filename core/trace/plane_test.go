@@ -36,13 +36,14 @@ func TestOneSize(t *testing.T) {
 	assert.InDelta(t, 0.4, at.Y, 1e-9)
 	back, ok := p.Pixel(at)
 	require.True(t, ok)
-	assert.InDelta(t, 850, back.X, 1e-6)
-	assert.InDelta(t, 300, back.Y, 1e-6)
+	assert.InDelta(t, 850, back.X, 1e-9)
+	assert.InDelta(t, 300, back.Y, 1e-9)
 	along, up := p.ScaleSpread()
-	// One pixel at either end of a thousand, and half a thousandth of the length.
-	assert.InDelta(t, math.Hypot(math.Sqrt2/1000, 0.0005), along, 1e-5)
-	// No size says how high a pixel is: the paper may have grown by a hundredth.
-	// To the square of that.
+	// One pixel at either end of a thousand, and half a thousandth of the length. To the square
+	// of a pixel in a thousand: a moved point turns the base line, too.
+	assert.InDelta(t, math.Hypot(math.Sqrt2/1000, 0.0005), along, 1e-6)
+	// No size says how high a pixel is: the paper may have grown by a hundredth. To the square
+	// of that.
 	assert.InDelta(t, math.Hypot(along, 0.01), up, 1e-4)
 }
 
@@ -73,13 +74,14 @@ func TestSizesAreWeighed(t *testing.T) {
 	w1, w2 := 1/(s1*s1), 1/(s2*s2)
 	want := (w1*l1 + w2*l2) / (w1 + w2)
 	assert.InDelta(t, want/k, p.Scale().Along, 1e-9)
-	assert.InDelta(t, want-l1, p.Scale().Misses[0], 1e-6)
-	assert.InDelta(t, want-l2, p.Scale().Misses[1], 1e-6)
-	assert.InDelta(t, math.Sqrt((want-l1)*(want-l1)*w1+(want-l2)*(want-l2)*w2), p.Scale().Chi, 1e-6)
+	assert.InDelta(t, want-l1, p.Scale().Misses[0], 1e-9)
+	assert.InDelta(t, want-l2, p.Scale().Misses[1], 1e-9)
+	assert.InDelta(t, math.Sqrt((want-l1)*(want-l1)*w1+(want-l2)*(want-l2)*w2), p.Scale().Chi, 1e-9)
 }
 
 // The spread that a reading is given is the one that its points, pressed again and again with
-// their spreads, have: two thousand times, to a tenth.
+// their spreads, have: two thousand times, to a tenth. The spread of so many has itself one of
+// 1 in the root of 4000, 1.6 %, and a tenth is six of those (sampling of a normal distribution).
 func TestSpreadIsThatOfPressingAgain(t *testing.T) {
 	r := rand.New(rand.NewPCG(17, 2))
 	askew := func(x, y float64) trace.Point {

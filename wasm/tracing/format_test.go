@@ -93,8 +93,8 @@ func TestKind(t *testing.T) {
 // An SVG is read at 2000 pixels, whatever size it says of itself; another picture as it is.
 func TestSized(t *testing.T) {
 	w, h := tracing.Sized("image/svg+xml", 5e8, 2.5e8)
-	assert.InDelta(t, 2000, w, 1e-6)
-	assert.InDelta(t, 1000, h, 1e-6)
+	assert.InDelta(t, 2000, w, 1e-9)
+	assert.InDelta(t, 1000, h, 1e-9)
 	w, h = tracing.Sized("image/png", 640, 480)
 	assert.InDelta(t, 640, w, 0)
 	assert.InDelta(t, 480, h, 0)

@@ -35,6 +35,11 @@ func begin(t *testing.T) desk {
 	return d
 }
 
+// onPage is how far off a place read by the page's matrix may be, CSS pixels: it has six decimals,
+// and half of the last one a thousand pixels along and six hundred down, and in the shift, is
+// 0.0008. A pixel is an eighth of an inch at most where lengths are read.
+const onPage = 1e-3
+
 // on is where a pixel of the picture is shown, by the matrix that the page shows it with.
 func (d desk) on(x, y float64) geom.Vec2 {
 	var m [6]float64
@@ -78,7 +83,7 @@ func (d desk) points(what string) []geom.Vec2 {
 
 func (d desk) near(want, got geom.Vec2) {
 	d.Helper()
-	assert.InDelta(d, 0, got.Sub(want).Len(), 1e-3, "%v", got)
+	assert.InDelta(d, 0, got.Sub(want).Len(), onPage, "%v", got)
 }
 
 // What a view needs is asked for in turn, and a height that is pressed is in the record; its
@@ -92,7 +97,7 @@ func TestPressAndMove(t *testing.T) {
 	d.click(880, 300)
 	data := d.w.Measurements(work.Recorded)
 	require.Len(t, data, 1)
-	assert.InDelta(t, 24*units.Inch, data[0].Value, 0.01*units.Inch)
+	assert.InDelta(t, 24*units.Inch, data[0].Value, onPage*units.Inch)
 	assert.NotZero(t, d.Held())
 
 	at := d.on(880, 300)
@@ -101,9 +106,9 @@ func TestPressAndMove(t *testing.T) {
 		d.Move(d.w, tracing.Pointer{ID: 1, At: d.on(880, y).Add(geom.Vec2{X: 4})})
 	}
 	d.Up(d.w, tracing.Pointer{ID: 1, At: d.on(880, 250).Add(geom.Vec2{X: 4})})
-	assert.InDelta(t, 30*units.Inch, d.w.Measurements(work.Recorded)[0].Value, 0.01*units.Inch)
+	assert.InDelta(t, 30*units.Inch, d.w.Measurements(work.Recorded)[0].Value, onPage*units.Inch)
 	d.Undo(d.w)
-	assert.InDelta(t, 24*units.Inch, d.w.Measurements(work.Recorded)[0].Value, 0.01*units.Inch, "the whole drag is one step")
+	assert.InDelta(t, 24*units.Inch, d.w.Measurements(work.Recorded)[0].Value, onPage*units.Inch, "the whole drag is one step")
 	d.Undo(d.w)
 	assert.Empty(t, d.w.Measurements(work.Recorded))
 	assert.Empty(t, d.points(record.EndHeight.ID()))
@@ -190,7 +195,7 @@ func TestFingers(t *testing.T) {
 	assert.True(t, d.Window(d.w, true).Loupe.On)
 	d.Up(d.w, finger(1, d.on(300, 300)))
 	assert.False(t, d.Window(d.w, true).Loupe.On)
-	assert.InDelta(t, 1.5/0.48, d.w.Notebook.Tracing.Marks[0].Points[0].Held, 1e-6)
+	assert.InDelta(t, 1.5/0.48, d.w.Notebook.Tracing.Marks[0].Points[0].Held, 1e-9)
 	d.Down(d.w, finger(1, d.on(300, 300)))
 	d.Move(d.w, finger(1, d.on(350, 350)))
 	d.near(geom.Vec2{X: 350, Y: 350}, d.points(record.BaseLine)[0])
@@ -221,7 +226,7 @@ func TestLevel(t *testing.T) {
 	d.click(100, 300)
 	d.click(900, 400)
 	require.True(t, d.Level(d.w))
-	assert.InDelta(t, d.on(100, 300).Y, d.on(900, 400).Y, 1e-3)
+	assert.InDelta(t, d.on(100, 300).Y, d.on(900, 400).Y, onPage)
 }
 
 // Points stay over a picture of the same size, and those of another are let go with the first
@@ -275,7 +280,7 @@ func TestFields(t *testing.T) {
 	data := d.w.Measurements(work.Recorded)
 	require.Len(t, data, 2)
 	assert.InDelta(t, 40*units.Inch, data[1].At.Distance, 1e-9)
-	assert.InDelta(t, 12*units.Inch, data[1].At.Height, 0.01*units.Inch)
+	assert.InDelta(t, 12*units.Inch, data[1].At.Height, onPage*units.Inch)
 }
 
 // The lines drawn over a picture are the boat's own.

@@ -35,7 +35,7 @@ func TestGroundBarIsInPerspective(t *testing.T) {
 		for _, edge := range [2][2]int{{0, 1}, {3, 2}} {
 			a, b, e, d := cells[0][edge[0]], cells[1][edge[0]], cells[2][edge[0]], cells[2][edge[1]]
 			assert.InDelta(t, 4.0/3, apart(a, e)*apart(b, d)/(apart(b, e)*apart(a, d)), 1e-9, "%s turned %g", v.From, v.Turned)
-			assert.InDelta(t, 0, (d.X-a.X)*(b.Y-a.Y)-(d.Y-a.Y)*(b.X-a.X), 1e-6, "on one line")
+			assert.InDelta(t, 0, (d.X-a.X)*(b.Y-a.Y)-(d.Y-a.Y)*(b.X-a.X), 1e-9, "on one line")
 		}
 		said := false
 		for _, op := range l.Ops {

@@ -34,7 +34,7 @@ func TestCrewIsTakenAndMoved(t *testing.T) {
 			moved := p.Set(c.Design, h.Value(p.Get(&c.Design), h.At, to))
 			for _, g := range view.Handles(core.Evaluate(moved), v, desk) {
 				if g.Key == h.Key && g.Axis == h.Axis && g.PerPixel == h.PerPixel && g.At.Y-h.At.Y < 40 && h.At.Y-g.At.Y < 40 {
-					assert.InDelta(t, to.X, g.At.X, 1e-6, h.Key)
+					assert.InDelta(t, to.X, g.At.X, 1e-9, h.Key)
 				}
 			}
 		}

@@ -201,7 +201,7 @@ func TestBodyPlanHoldsTheSections(t *testing.T) {
 				if scale == 0 {
 					scale = half / section.P.X
 				}
-				assert.InDelta(t, scale, half/section.P.X, 0.01*scale, "%s %s", line, part.Name)
+				assert.InDelta(t, scale, half/section.P.X, 1e-9*scale, "%s %s", line, part.Name)
 			}
 		}
 		require.GreaterOrEqual(t, len(seen), 4, line)

@@ -36,8 +36,8 @@ func TestHandlesFollowTheFinger(t *testing.T) {
 					moved.Ghost = &b.Canoe
 					hl := hull.New(d)
 					after := view.Handles(core.Canoe{Design: d, Hull: hl, Frame: frame.Build(hl), Bark: bark.Plan(hl)}, moved, size)[i]
-					assert.InDelta(t, to.X, after.At.X, 1e-6, h.Key)
-					assert.InDelta(t, to.Y, after.At.Y, 1e-6, h.Key)
+					assert.InDelta(t, to.X, after.At.X, 1e-9, h.Key)
+					assert.InDelta(t, to.Y, after.At.Y, 1e-9, h.Key)
 				}
 			}
 		}
