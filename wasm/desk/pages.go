@@ -71,5 +71,7 @@ func (d *Desk) showPages(form PaperForm) Reply {
 	r := d.onPaper("")
 	d.paper.seen, d.paper.counted = true, d.pagesOf(form)
 	r.Markup, r.Focus = map[string]string{paperPages: markup.Pages(pages)}, paperPages
-	return r.saying(paperCount, countWords(sheet.Count(job)))
+	job.Sheets = nil // they have been drawn once
+	_, patterns := sheet.Count(job)
+	return r.saying(paperCount, countWords(len(pages)-patterns, patterns))
 }
