@@ -92,7 +92,7 @@ axe: page
 
 labels:
 	BARKWRIGHT_EVERY_LABEL=1 go test -count=1 -run Labels ./wasm/scene/view
-	BARKWRIGHT_EVERY_TURN=1 go test -count=1 -run Outline ./wasm/scene/solid
+	BARKWRIGHT_EVERY_TURN=1 go test -count=1 -run 'Outline|RaisedEdges' ./wasm/scene/solid ./wasm/scene/raise
 
 SEED ?= 1
 mutants:
