@@ -176,7 +176,8 @@ func (h *Hands) Up(on Picture, p Pointer) Answer {
 	var a Answer
 	h.pull = nil
 	if h.lifted(p) {
-		return h.pullOn(on)
+		h.pullOn(on)
+		return a
 	}
 	if tapped := h.reach; tapped != nil {
 		h.reach = nil

@@ -61,11 +61,10 @@ func (h *Hands) lifted(p Pointer) bool {
 }
 
 // pullOn goes on with one finger of a pinch, which has the picture in hand.
-func (h *Hands) pullOn(on Picture) Answer {
+func (h *Hands) pullOn(on Picture) {
 	if len(h.down) == 1 && on.View.Zoom > 1 {
 		h.pull = &pull{h.down[0].OnPage, on.View.PanX, on.View.PanY}
 	}
-	return Answer{}
 }
 
 // mostTurn is the most of one turn of a wheel that zooms, CSS pixels: a mouse's notch is a

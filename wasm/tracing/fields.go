@@ -65,7 +65,7 @@ func (t *Tracing) Text(w *work.Work, f Field) string {
 }
 
 var (
-	errLine = errors.New("How broad the lines are is a number of pixels from 0 to 50.")
+	errLine = errors.New("How broad the lines are is a number of pixels from 0 to " + strconv.Itoa(mostLine) + ".")
 	errMore = errors.New("A size is more than zero.")
 )
 

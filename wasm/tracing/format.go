@@ -5,6 +5,7 @@ import (
 	"encoding/binary"
 	"errors"
 	"hash/crc32"
+	"strconv"
 	"strings"
 
 	"barkwright/core/record"
@@ -18,7 +19,7 @@ const (
 
 // Why a file is not shown.
 var (
-	ErrLarge   = errors.New("The file is larger than 40 MB: save the picture smaller and open that.")
+	ErrLarge   = errors.New("The file is larger than " + strconv.Itoa(MostBytes>>20) + " MB: save the picture smaller and open that.")
 	ErrPixels  = errors.New("The picture has more than 64 million pixels, or a side of more than 20,000: save it smaller and open that.")
 	ErrKind    = errors.New("This is not a picture that is read here: PNG, JPEG, WebP or SVG.")
 	ErrDamaged = errors.New("The picture is damaged: part of it is missing or cannot be read.")
