@@ -78,7 +78,6 @@ func (p *page) showSeason() {
 		return
 	}
 	o, known := p.known().Outlook()
-	p.showSeasonForm(o)
 	shown := o
 	if !known {
 		shown = nil
@@ -90,6 +89,7 @@ func (p *page) showSeason() {
 	if !p.places.at.Shows(string(work.Season)) {
 		return
 	}
+	p.showSeasonForm()
 	p.say("season-head", markup.PlanHead(o, known))
 	p.id("season").Get("dataset").Set("plan", map[bool]string{true: "known", false: "waiting"}[known])
 	have, wanted, split := p.work.RootLeft()
@@ -113,7 +113,7 @@ func (p *page) showSeason() {
 
 // showSeasonForm brings the form to what is set, but for a field in hand and one that could not be
 // read; what does not go together stands at its field.
-func (p *page) showSeasonForm(o *core.Outlook) {
+func (p *page) showSeasonForm() {
 	faults := map[string]string{}
 	s := p.work.Season()
 	for _, f := range s.Faults() {
