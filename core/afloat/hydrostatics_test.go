@@ -93,6 +93,7 @@ func TestVolumeByStationsIsVolumeByWaterPlanes(t *testing.T) {
 			area := func(z float64) float64 {
 				load := afloat.Load{Mass: volume(z) * fresh.Density}
 				a := body.At(load, fresh, 0)
+				// Draughts are solved far inside 0.1 mm (doc.go).
 				require.InDelta(t, z, a.Waterplane.Height, 1e-7)
 				return body.Hydrostatics(a).WaterplaneArea
 			}
@@ -141,6 +142,7 @@ func TestMoreLoadMoreDraught(t *testing.T) {
 			require.NotEqual(t, afloat.NotConverged, a.State)
 			assert.Greater(t, a.Waterplane.Height, last)
 			last = a.Waterplane.Height
+			// Draught and trim are solved far inside 0.1 mm (doc.go).
 			assert.InEpsilon(t, mass, a.Volume*fresh.Density, 1e-6)
 			assert.InDelta(t, x, a.Buoyancy.X+math.Tan(a.Trim)*(a.Buoyancy.Z-0.3), 1e-7, "centres in line")
 		}

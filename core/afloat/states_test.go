@@ -63,8 +63,8 @@ func TestLoadAtFreeboard(t *testing.T) {
 		want := 4 * 0.8 * (0.5 - freeboard) * fresh.Density
 		level := box.CarriesLevel(boat, fresh, freeboard)
 		require.True(t, level.Possible)
-		assert.InDelta(t, want, level.Total, 1e-8)
-		assert.InDelta(t, want-40, level.Payload, 1e-8)
+		assert.InDelta(t, want, level.Total, 1e-9)
+		assert.InDelta(t, want-40, level.Payload, 1e-9)
 	}
 	assert.False(t, box.CarriesLevel(boat, fresh, 0.49).Possible)
 }
@@ -78,7 +78,7 @@ func TestLoadLeavesItsFreeboard(t *testing.T) {
 		c := body.CarriesLevel(boat, fresh, freeboard)
 		f := body.Float(boat.With(afloat.Item{Mass: c.Payload, At: geom.Vec3{Z: 0.1}}), fresh)
 		require.Equal(t, afloat.Floats, f.State)
-		assert.InDelta(t, freeboard, f.Upright.Freeboard, 1e-6)
+		assert.InDelta(t, freeboard, f.Upright.Freeboard, 1e-9)
 	}
 }
 

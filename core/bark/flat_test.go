@@ -238,7 +238,8 @@ func TestFlatScales(t *testing.T) {
 	assert.InEpsilon(t, k*a.Gores[4].Width, b.Gores[4].Width, 1e-4)
 }
 
-// Starting from a similar boat's result gives the same sheet.
+// Starting from a similar boat's result gives the same sheet, but for a last move of 1e-6 of
+// the root of its area (geom.DefaultFlattenTolerance), under 1e-5 m.
 func TestWarmStart(t *testing.T) {
 	_, near := flatten(t, boat(t, map[string]float64{"depth": 12.75 * inch}), bark.ForPicture)
 	h, cold := flatten(t, design.Default(), bark.ForPicture)

@@ -202,7 +202,7 @@ func hullFaults(d design.Design) []design.Fault {
 
 func checkPieces(t *testing.T, h *hull.Hull, l bark.Layout) {
 	t.Helper()
-	const close = 1e-6
+	const close = 1e-9
 	d := h.Design
 	require.InDelta(t, l.FlatLength/2, l.Bed[0].Bow, close)
 	require.InDelta(t, -l.FlatLength/2, l.Bed[len(l.Bed)-1].Aft, close)

@@ -89,6 +89,7 @@ func TestEverySheetIsAccountedFor(t *testing.T) {
 					require.True(t, apart, "%v sheet %d: %v lies over %v", list, i, a, b)
 				}
 			}
+			// Strips under samePlace broad are not kept.
 			require.InDelta(t, s.Length*s.Width, area, 1e-5, "%v sheet %d", list, i)
 		}
 	}

@@ -105,7 +105,7 @@ func TestPanelsBeginWhereTheSheetFallsShort(t *testing.T) {
 	one := plan(boat(t, map[string]float64{"sheetWidth": need - 0.005})).Panels
 	require.Len(t, one, 1)
 	assert.True(t, one[0].Amidships())
-	assert.InDelta(t, 0.0025+2*inch, one[0].Width, 1e-6, "with the lap it is fitted with")
+	assert.InDelta(t, 0.0025+2*inch, one[0].Width, 1e-9, "with the lap it is fitted with")
 	narrow := plan(boat(t, map[string]float64{"sheetWidth": need * 0.6})).Panels
 	require.Len(t, narrow, 1)
 	assert.Equal(t, 2.0, narrow[0].To)
@@ -155,8 +155,8 @@ func TestPlanScales(t *testing.T) {
 	for i := range a.Seams {
 		assert.InDelta(t, k*a.Seams[i].Length, b.Seams[i].Length, 1e-6*b.Needs.Length, a.Seams[i].Kind)
 	}
-	assert.InEpsilon(t, k*k*a.Needs.Area, b.Needs.Area, 1e-6)
-	assert.InEpsilon(t, k*k*a.Needs.SkinArea, b.Needs.SkinArea, 1e-6)
+	assert.InEpsilon(t, k*k*a.Needs.Area, b.Needs.Area, 1e-9)
+	assert.InEpsilon(t, k*k*a.Needs.SkinArea, b.Needs.SkinArea, 1e-9)
 	assert.InEpsilon(t, k*a.Needs.Width, b.Needs.Width, 1e-9)
 }
 

@@ -51,7 +51,7 @@ func TestHeadboardsBreadths(t *testing.T) {
 	h, f := build(design.Default())
 	d, b := h.Design, f.Headboard
 	assert.InDelta(t, f.Gunwales.Run-d.Headboard, b.Run, 1e-12)
-	assert.InDelta(t, b.Run, h.RunTo(b.X), 1e-6, "the mark that the gunwale's own table has")
+	assert.InDelta(t, b.Run, h.RunTo(b.X), 1e-9, "the mark that the gunwale's own table has")
 	assert.Equal(t, b.X, b.FootX, "plumb")
 	assert.InDelta(t, 2*h.HalfBeam(b.X), b.Neck, 1e-12)
 	assert.Equal(t, d.InwaleDepth, b.Tenon)
@@ -129,13 +129,13 @@ func TestThwartsEnds(t *testing.T) {
 	d := h.Design
 	for i, thwart := range f.Thwarts {
 		slope := d.Beam * thwart.X / (h.GunwaleX * h.GunwaleX)
-		assert.InDelta(t, math.Atan(slope), thwart.PlanAngle, 1e-6)
+		assert.InDelta(t, math.Atan(slope), thwart.PlanAngle, 1e-9)
 		assert.InDelta(t, d.Beam*(1-math.Pow(thwart.X/h.GunwaleX, 2)), thwart.Shoulder, 1e-12)
-		assert.InDelta(t, thwart.Shoulder+2*d.InwaleThickness*math.Sqrt(1+slope*slope), thwart.EndToEnd, 1e-6)
-		assert.InDelta(t, thwart.EndToEnd+2*inch*slope, thwart.Longest, 1e-6)
+		assert.InDelta(t, thwart.Shoulder+2*d.InwaleThickness*math.Sqrt(1+slope*slope), thwart.EndToEnd, 1e-9)
+		assert.InDelta(t, thwart.EndToEnd+2*inch*slope, thwart.Longest, 1e-9)
 		if i > 0 {
 			assert.InDelta(t, d.ThwartAt[i-1]*f.Gunwales.Run, thwart.Run, 1e-12)
-			assert.InDelta(t, thwart.Run, h.RunTo(thwart.X), 1e-6)
+			assert.InDelta(t, thwart.Run, h.RunTo(thwart.X), 1e-9)
 		}
 		assert.Equal(t, h.Sheer(thwart.X), thwart.Height)
 	}
@@ -149,6 +149,7 @@ func TestThwartsFlare(t *testing.T) {
 	for _, thwart := range f.Thwarts {
 		s := h.Column(h.ColumnAtEdge(thwart.X)).Section
 		side := s.P.Sub(s.At(s.HalfGirth() - 1e-5))
+		// In 1e-5 m a bend of a tenth of a metre turns so far.
 		assert.InDelta(t, math.Atan2(side.X, side.Y), thwart.Flare, 1e-4)
 	}
 }

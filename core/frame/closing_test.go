@@ -81,7 +81,7 @@ func TestStitchGroupsOfTheDefault(t *testing.T) {
 		[]frame.Sewn{c.Groups[0].Through, c.Groups[1].Through, c.Groups[2].Through})
 	assert.InDelta(t, c.Trim.Length()-s.Curve, c.Groups[0].To, 1e-12)
 	assert.InDelta(t, 4*inch, c.Groups[1].To-c.Groups[1].From, 1e-12)
-	assert.InDelta(t, 8, c.Groups[1].Stitches, 1, "4 in at half an inch")
+	assert.InDelta(t, 8, c.Groups[1].Stitches, 1, "4 in at half an inch, one more or fewer as they fall")
 	// Holes that stand inboard of the piece go through bark alone.
 	_, deep := build(check.With(t, "endBite", 2*inch, "stemDepth", 0.5*inch))
 	assert.Zero(t, deep.Closing.ThroughStem())

@@ -31,7 +31,7 @@ func TestSheerParabola(t *testing.T) {
 func TestPlanParabola(t *testing.T) {
 	h, f := build(check.With(t, "beamFull", 2.0, "beamFine", 1.0))
 	a := h.Design.Beam / 2 / (h.GunwaleX * h.GunwaleX)
-	assert.InEpsilon(t, 1/(2*a), f.Gunwales.InwalePlan.Radius, 1e-5)
+	assert.InEpsilon(t, 1/(2*a), f.Gunwales.InwalePlan.Radius, 1e-5, "differences over a millimetre")
 	assert.InDelta(t, 0, f.Gunwales.InwalePlan.X, 1e-3)
 }
 

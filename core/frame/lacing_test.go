@@ -71,7 +71,7 @@ func TestHolesAndPegs(t *testing.T) {
 			if i > 0 || ribs == 44 {
 				assert.InDelta(t, 1.5, (g.Holes[3]-g.Holes[0])/inch, 1e-9)
 			}
-			assert.InDelta(t, g.Run, h.RunTo(g.X), 1e-6)
+			assert.InDelta(t, g.Run, h.RunTo(g.X), 1e-9)
 			assert.Equal(t, i%2 == 0, g.Pegged)
 			if g.Pegged {
 				pegs += 4

@@ -57,7 +57,7 @@ func TestRibMarks(t *testing.T) {
 				assert.InDelta(t, r.Spacing, f.Ribs[1].Run, 1e-12)
 				continue
 			}
-			assert.InDelta(t, r.Run, h.RunTo(r.X), 1e-6, "the mark is a true length")
+			assert.InDelta(t, r.Run, h.RunTo(r.X), 1e-9, "the mark is a true length")
 			from, to := f.Thwarts[r.Bay].Run, frame.HeadboardRun(h)
 			if r.Bay+1 < len(f.Thwarts) {
 				to = f.Thwarts[r.Bay+1].Run

@@ -36,7 +36,7 @@ func TestScaling(t *testing.T) {
 		"differences over a fixed millimetre")
 	for i := range a.Thwarts {
 		same("shoulder", a.Thwarts[i].Shoulder, b.Thwarts[i].Shoulder)
-		assert.InDelta(t, k*a.Thwarts[i].EndToEnd, b.Thwarts[i].EndToEnd, 1e-8)
+		assert.InDelta(t, k*a.Thwarts[i].EndToEnd, b.Thwarts[i].EndToEnd, 1e-9)
 	}
 	for i := range a.Ribs {
 		same("length", a.Ribs[i].Length, b.Ribs[i].Length)

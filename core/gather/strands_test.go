@@ -89,8 +89,8 @@ func TestStrandsKeepTheirBooks(t *testing.T) {
 			used += s.Length - c.Left
 		}
 		assert.Equal(t, 90, groups)
-		assert.InDelta(t, l.Root.Split, used, 1e-6, "%v ft", feet)
-		assert.InDelta(t, float64(len(s.Cut))*s.Length-used, s.Left, 1e-6)
+		assert.InDelta(t, l.Root.Split, used, 1e-9, "%v ft", feet)
+		assert.InDelta(t, float64(len(s.Cut))*s.Length-used, s.Left, 1e-9)
 		assert.Equal(t, int(math.Ceil(float64(len(s.Cut))*(1+d.RootWaste)/2)), s.Roots)
 	}
 }

@@ -49,7 +49,7 @@ func TestScaling(t *testing.T) {
 			s, b := h.Section(h.HeelX/2), big.Section(big.HeelX/2)
 			require.InDelta(t, k*s.HalfGirth(), b.HalfGirth(), 1e-9)
 			require.InDelta(t, s.Turning(), b.Turning(), 1e-9)
-			require.InEpsilon(t, k*tightest(s), tightest(b), 1e-6)
+			require.InEpsilon(t, k*tightest(s), tightest(b), 1e-9)
 		}
 	}
 }

@@ -75,8 +75,8 @@ func TestCutMeetsFloorAndEdge(t *testing.T) {
 		}
 		for _, foot := range []float64{1.9, 2.0, 2.15} {
 			c := h.CutAt(foot, 2.05)
-			assert.InDelta(t, foot, c.Foot.X, 1e-6)
-			assert.InDelta(t, h.Floor(foot), c.Foot.Y, 1e-6)
+			assert.InDelta(t, foot, c.Foot.X, 1e-9)
+			assert.InDelta(t, h.Floor(foot), c.Foot.Y, 1e-9)
 			top := c.Lift(c.P)
 			assert.InDelta(t, 2.05, top.X, 1e-9)
 			assert.InDelta(t, h.TopEdge(2.05), top.Z, 1e-9)
@@ -103,6 +103,7 @@ func TestProfileByRunAndParameter(t *testing.T) {
 		for i := range 4001 {
 			least = min(least, 1/math.Abs(e.Curvature(from+(1-from)*float64(i)/4000)))
 		}
+		// A search misses the least by the square of its step.
 		assert.InEpsilon(t, least, radius, 1e-6)
 		assert.InEpsilon(t, least, e.TightestBetween(from, 1), 1e-6)
 	}
@@ -112,7 +113,7 @@ func TestProfileByRunAndParameter(t *testing.T) {
 func TestBottomSlope(t *testing.T) {
 	h := hull.New(check.With(t, "rocker", 3*units.Inch))
 	for _, x := range []float64{0.1, 1, 2} {
-		assert.InDelta(t, geom.Slope(h.Bottom, x, 1e-4), h.BottomSlope(x), 1e-6)
+		assert.InDelta(t, geom.Slope(h.Bottom, x, 1e-4), h.BottomSlope(x), 1e-9)
 	}
 	assert.Equal(t, h.BottomSlope(h.HeelX), h.BottomSlope(h.HeelX+0.2))
 }

@@ -57,7 +57,7 @@ func TestEndMeetsItsNeighbours(t *testing.T) {
 			most = max(most, h.End.At(float64(i)/20000).X)
 		}
 		require.InDelta(t, d.Length/2, most, 1e-4, "foremost point by a dense search, to 0.1 mm")
-		require.InDelta(t, most, h.Foremost(), 1e-6)
+		require.InDelta(t, most, h.Foremost(), 1e-6, "the search misses by the square of its step")
 	}
 }
 
@@ -87,7 +87,7 @@ func TestTopEdge(t *testing.T) {
 // heel, never falling, and the lowest point of a station cut from the columns.
 func TestFloorPastTheHeel(t *testing.T) {
 	h := hull.New(design.Default())
-	assert.InDelta(t, h.Bottom(h.HeelX), h.Floor(h.HeelX+1e-7), 1e-6)
+	assert.InDelta(t, h.Bottom(h.HeelX), h.Floor(h.HeelX+1e-7), 1e-6, "1e-7 on, at a slope of under ten")
 	last := h.Floor(h.HeelX)
 	for _, s := range h.Stations(80, 24) {
 		if s.X <= h.HeelX || s.X > 0.99*h.Foremost() {

@@ -40,7 +40,7 @@ func TestBulgingMeasuredBoat(t *testing.T) {
 	h := hull.New(d)
 	assert.Empty(t, faultsOf(d))
 	assert.True(t, h.TurnReached)
-	assert.InDelta(t, d.GreatestBeam/2, h.Section(0).Breadth(), 1e-8)
+	assert.InDelta(t, d.GreatestBeam/2, h.Section(0).Breadth(), 1e-9)
 	ratio := (tightest(h.Section(0)) - d.BarkThickness - d.SheathingThickness - d.RibThickness/2) / d.RibThickness
 	t.Logf("R/t amidships %.2f", ratio)
 	assert.GreaterOrEqual(t, ratio, 9.0)

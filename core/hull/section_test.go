@@ -66,7 +66,7 @@ func TestTurningIdentity(t *testing.T) {
 			s := h.Column(v).Section
 			bent := func(u float64) float64 { return s.Bend.Curvature(u) * s.Bend.Derivative(u).Len() }
 			sum := quad.Fixed(bent, 0, 0.5, 120, nil, 0) + quad.Fixed(bent, 0.5, 1, 120, nil, 0)
-			require.InDelta(t, s.Turning(), sum, 1e-6, "column %v", v)
+			require.InDelta(t, s.Turning(), sum, 1e-9, "column %v", v)
 		}
 	}
 }
@@ -80,7 +80,7 @@ func TestSectionAmidships(t *testing.T) {
 		require.InDelta(t, d.Depth, s.P.Y, 1e-12)
 		require.Equal(t, geom.Vec2{}, s.A)
 		if d.Bulges() {
-			require.InDelta(t, d.GreatestBeam/2, s.Breadth(), 1e-8)
+			require.InDelta(t, d.GreatestBeam/2, s.Breadth(), 1e-9)
 			continue
 		}
 		require.InDelta(t, h.TurnWidth()/2, s.C.X, 1e-12)

@@ -241,8 +241,9 @@ func TestKitPanelsMeetTheSheet(t *testing.T) {
 				continue
 			}
 			seams++
+			// As of all edges that are sewn.
 			assert.InDelta(t, edge, drawn, 0.2, "%s, panel %d", d.Name, i)
-			assert.InDelta(t, edge, flat, 0.02*edge, "and hardly longer than it lies flat")
+			assert.InDelta(t, edge, flat, 1, "and hardly longer than it lies flat")
 		}
 	}
 	assert.GreaterOrEqual(t, seams, 3)

@@ -97,7 +97,7 @@ func TestHalfBreadthAt(t *testing.T) {
 		for _, p := range s.Sample(50)[1:] {
 			if p.Y > 1e-4 {
 				tried++
-				require.InDelta(t, p.X, s.HalfBreadthAt(p.Y), 1e-6)
+				require.InDelta(t, p.X, s.HalfBreadthAt(p.Y), 1e-9)
 			}
 		}
 	}

@@ -145,7 +145,8 @@ func TestStepThatChangesNothingOfAPieceLetsItGoOn(t *testing.T) {
 	assert.True(t, b.Canoe().Skin != nil)
 }
 
-// Worked out from the boat before or from nothing, it comes to the same.
+// Worked out from the boat before or from nothing, it comes to the same: to a micrometre, since
+// either search ends with a move of less than 1e-6 of the sheet (geom.DefaultFlattenTolerance).
 func TestWarmIsCold(t *testing.T) {
 	warm, cold := New(with(t), units.Imperial16), New(with(t, "beam", 33.5*inch), units.Imperial16)
 	finish(warm)
