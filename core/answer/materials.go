@@ -180,7 +180,8 @@ func piecesTable(c core.Canoe) Table {
 	t := Table{
 		Key: "pieces", Title: "Pieces to get out", Home: stage.Gather, OnPaper: true, Blanks: []string{"Ready"},
 		Note: "Width and thickness are finished sizes; the length is in the rough, with what is to be trimmed. " +
-			"Spares are estimates by how hard each piece is bent. The weights are estimates and add up to the boat's but for their rounding.",
+			"Spares are estimates by how hard each piece is bent. The weights are estimates and add up to the boat's but " +
+			"for their rounding.",
 	}
 	return fill(t, refs(finished(c.Gather)),
 		text("piece", "Piece", func(p *part) string { return p.name }),

@@ -39,7 +39,10 @@ func rootsTable(c core.Canoe) Table {
 		col("last", "Last group ends at", units.Length,
 			func(s *strand) Cell { return when(s.Groups > 1, atLeast(float64(s.Groups)*group)) }),
 		text("seams", "And for seams", func(s *strand) string { return seamsOf(s.Strand) }),
-		col("sewn", "Of it for seams, about", units.Run, func(s *strand) Cell { return when(seamRoot(s.Strand) > 0, about(seamRoot(s.Strand))) }),
+		col("sewn", "Of it for seams, about", units.Run, func(s *strand) Cell {
+			sewn := seamRoot(s.Strand)
+			return when(sewn > 0, about(sewn))
+		}),
 		col("left", "Left over, about", units.Run, func(s *strand) Cell { return about(s.Left) }),
 	).orNone("a group takes more than a strand: dig longer roots")
 }

@@ -266,7 +266,8 @@ func (p *dayPlot) wants(days int) {
 	}
 	if p.o.Short >= 0 {
 		x := max(5, p.x(float64(p.o.Short)+0.5))
-		p.list.Add(draw.Fill{Role: draw.Warn, Points: []draw.Point{{X: x, Y: base - 3}, {X: x - 5, Y: base + 5}, {X: x + 5, Y: base + 5}}})
+		p.list.Add(draw.Fill{Role: draw.Warn,
+			Points: []draw.Point{{X: x, Y: base - 3}, {X: x - 5, Y: base + 5}, {X: x + 5, Y: base + 5}}})
 		anchor := draw.Start
 		if x > p.left+(p.list.Width-p.left)/2 {
 			anchor = draw.End

@@ -148,13 +148,14 @@ func (p *stripPen) curve() {
 
 // marks are the present boat, filled, and the one held, open.
 func (p *stripPen) marks() {
-	const r = stripPoint
-	if p.Held != nil {
-		disc := draw.Polygon(p.at(*p.Held), r, 20, 0)
-		p.list.Add(draw.Fill{Role: draw.Paper, Points: disc}, draw.Stroke{Role: draw.Ink, Points: disc, Width: 1.6, Closed: true})
+	disc := func(at geom.Vec2, fill, edge draw.Role, width float64) {
+		round := draw.Polygon(p.at(at), stripPoint, 20, 0)
+		p.list.Add(draw.Fill{Role: fill, Points: round}, draw.Stroke{Role: edge, Points: round, Width: width, Closed: true})
 	}
-	disc := draw.Polygon(p.at(p.Here), r, 20, 0)
-	p.list.Add(draw.Fill{Role: draw.Mark, Points: disc}, draw.Stroke{Role: draw.Paper, Points: disc, Width: 1.2, Closed: true})
+	if p.Held != nil {
+		disc(*p.Held, draw.Paper, draw.Ink, 1.6)
+	}
+	disc(p.Here, draw.Mark, draw.Paper, 1.2)
 }
 
 // letters are the words at a turn, and the range. They keep off the boats' points and one another,
@@ -165,7 +166,8 @@ func (p *stripPen) letters() {
 		taken = append(taken, roomOf(p.at(*p.Held)))
 	}
 	say := func(x, y float64, anchor draw.Anchor, text string, off ...draw.Point) bool {
-		t := draw.Text{Role: draw.Ink, Halo: draw.Paper, Text: text, At: draw.Point{X: x, Y: y}, Anchor: anchor, Size: stripLetter}
+		t := draw.Text{Role: draw.Ink, Halo: draw.Paper, Text: text, At: draw.Point{X: x, Y: y}, Anchor: anchor,
+			Size: stripLetter}
 		box := t.Bounds()
 		if text == "" || box.Left < 0 || box.Right > p.list.Width {
 			return false
