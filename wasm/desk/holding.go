@@ -20,11 +20,13 @@ const heldSays = "held-says"
 // do the one that the button says.
 func (d *Desk) Hold(what, clock string) Reply {
 	w := d.shown
+	held := w.HeldBoat()
 	switch {
-	case what == "let-go", what == "turn" && w.HeldBoat() != nil:
-		name := heldName(w)
+	case what == "let-go" && held == nil:
+		return say(heldSays, "No boat is held.")
+	case what == "let-go", what == "turn" && held != nil:
 		w.LetGo()
-		return Reply{Changed: true, Says: []Said{{heldSays, "Let go: " + name + ". Undo holds it again."}}}
+		return Reply{Changed: true, Says: []Said{{heldSays, "Let go: " + held.Name + ". Undo holds it again."}}}
 	case w.None:
 		return say(heldSays, "There is no boat to hold yet.")
 	case what == "now", what == "turn":
@@ -54,13 +56,6 @@ func Against(h *work.Holding) (button, line string) {
 		return "Hold", "Nothing is held."
 	}
 	return "Let go", "Against " + h.Name + "."
-}
-
-func heldName(w *work.Work) string {
-	if h := w.HeldBoat(); h != nil {
-		return h.Name
-	}
-	return ""
 }
 
 func (d *Desk) hold(from design.Design, name string) Reply {

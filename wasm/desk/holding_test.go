@@ -30,6 +30,7 @@ func TestHoldAndCosts(t *testing.T) {
 	d, w := open(&memory.Store{})
 	assert.Contains(t, d.Costs(false), "No boat is held")
 	assert.Empty(t, d.PrintCosts("2026-11-26").Print)
+	assert.Equal(t, "No boat is held.", said(d.Hold("let-go", ""), "held-says"))
 	button, _ := desk.Against(w.HeldBoat())
 	assert.Equal(t, "Hold", button)
 	assert.Contains(t, said(d.Hold("turn", desk.Clock(10, 5)), "held-says"), "10:05")
