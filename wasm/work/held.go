@@ -1,6 +1,7 @@
 package work
 
 import (
+	"math/bits"
 	"slices"
 
 	"barkwright/core"
@@ -91,9 +92,6 @@ func (w *Work) setHeld(h *Holding) {
 	w.boat.Hold(c)
 }
 
-// Order lists the controls in the order in which they were last taken up since the boat was held.
-func (w *Work) Order() []string { return w.order }
-
 func (w *Work) takenUp(key string) {
 	others := slices.DeleteFunc(slices.Clone(w.order), func(k string) bool { return k == key })
 	w.order = append(others, key)
@@ -140,9 +138,5 @@ func (w *Work) Still(key string, on bool) int {
 	d.Own |= marks
 	w.Replace(d)
 	w.stilled |= marks
-	n := 0
-	for ; marks != 0; marks &= marks - 1 {
-		n++
-	}
-	return n
+	return bits.OnesCount64(uint64(marks))
 }
