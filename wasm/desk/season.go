@@ -98,8 +98,13 @@ func (d *Desk) Mend(form MendForm) Reply {
 			return say(says, err.Error())
 		}
 	}
-	groups, _ := strconv.Atoi(strings.TrimSpace(form.Groups))
-	damage.Groups = max(0, groups)
+	if text := strings.TrimSpace(form.Groups); text != "" {
+		n, err := strconv.Atoi(text)
+		if err != nil || n < 0 {
+			return say(says, "Groups of lacing torn: a whole number, such as 3.")
+		}
+		damage.Groups = n
+	}
 	if form.Aft {
 		damage.At = -damage.At
 	}

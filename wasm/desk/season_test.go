@@ -36,7 +36,8 @@ func TestMend(t *testing.T) {
 	d, _ := open(&memory.Store{})
 	r := d.Mend(desk.MendForm{Kind: int(mend.Hole), At: `3'`, Along: `6"`, Round: `4"`})
 	assert.Contains(t, r.Markup["mend-table"], "42 stitches")
-	for _, bad := range []desk.MendForm{{At: "here"}, {At: `30'`, Round: `4"`}, {Kind: int(mend.Crack)}} {
+	for _, bad := range []desk.MendForm{{At: "here"}, {At: `30'`, Round: `4"`}, {Kind: int(mend.Crack)},
+		{Along: `6"`, Groups: "some"}} {
 		r := d.Mend(bad)
 		assert.Empty(t, r.Markup)
 		assert.NotEmpty(t, r.Says[0].Text)
