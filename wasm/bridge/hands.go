@@ -56,12 +56,19 @@ func wheelDown(e js.Value) float64 {
 func pointer(e js.Value) hands.Pointer {
 	at := func(x, y string) draw.Point { return draw.Point{X: e.Get(x).Float(), Y: e.Get(y).Float()} }
 	p := hands.Pointer{At: at("offsetX", "offsetY"), OnPage: at("pageX", "pageY")}
-	// A turn of the wheel names no pointer.
-	if id := e.Get("pointerId"); id.Type() == js.TypeNumber {
-		kind := e.Get("pointerType").String()
-		p.ID, p.Finger = id.Int(), kind == "touch" || kind == "pen"
-	}
+	p.ID, p.Finger, _ = pressed(e)
 	return p
+}
+
+// pressed is the number of an event's pointer and whether it scrolls the page as a finger does;
+// ok is false for a turn of the wheel, which names no pointer.
+func pressed(e js.Value) (id int, finger, ok bool) {
+	n := e.Get("pointerId")
+	if n.Type() != js.TypeNumber {
+		return 0, false, false
+	}
+	kind := e.Get("pointerType").String()
+	return n.Int(), kind == "touch" || kind == "pen", true
 }
 
 // handled carries out what the hands answer to an event.

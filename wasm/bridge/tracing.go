@@ -64,7 +64,7 @@ func (p *page) listenTracing() {
 	on("pointercancel", func(at tracing.Pointer) { t.Cancel(p.work, at) })
 	p.on(easel, "wheel", func(e js.Value) {
 		e.Call("preventDefault")
-		t.Wheel(p.work, p.pointerOn(easel, e).At, e.Get("deltaY").Float())
+		t.Wheel(p.work, p.pointerOn(easel, e).At, wheelDown(e))
 		p.showTracing(true)
 	})
 	p.on(easel, "keydown", func(e js.Value) {
@@ -121,12 +121,10 @@ func (p *page) changedTraced(at js.Value) {
 // pointerOn is where a pointer's event is on the picture's place.
 func (p *page) pointerOn(easel, e js.Value) tracing.Pointer {
 	box := easel.Call("getBoundingClientRect")
-	kind := e.Get("pointerType")
 	at := tracing.Pointer{At: geom.Vec2{X: e.Get("clientX").Float() - box.Get("left").Float(),
 		Y: e.Get("clientY").Float() - box.Get("top").Float()}}
-	if kind.Type() == js.TypeString {
-		at.Finger = kind.String() == "touch" || kind.String() == "pen"
-		at.ID = e.Get("pointerId").Int()
+	if id, finger, ok := pressed(e); ok {
+		at.ID, at.Finger = id, finger
 		at.Aside = e.Get("button").Int() > 0
 	}
 	return at
