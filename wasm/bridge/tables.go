@@ -28,7 +28,8 @@ type cell struct {
 
 func (p *page) findFolds() {
 	each(p.document, "[data-fold]", func(at js.Value) {
-		p.folds = append(p.folds, &fold{standing: p.places.standing(at), key: data(at, "fold"), at: at, scroll: at.Call("querySelector", ".scroll")})
+		p.folds = append(p.folds, &fold{standing: p.places.standing(at), key: data(at, "fold"), at: at,
+			scroll: at.Call("querySelector", ".scroll")})
 	})
 }
 

@@ -42,7 +42,8 @@ func (d *Desk) Keep(what string, off int, line string) Reply {
 				n.Tracing = &bare
 			}
 		}
-		return boats(f, jsonName(d.Shelf.InHand().Entered.Name), "Saved as a file: this boat, without what was ticked and noted and without a picture.")
+		return boats(f, jsonName(d.Shelf.InHand().Entered.Name),
+			"Saved as a file: this boat, without what was ticked and noted and without a picture.")
 	case "save-all":
 		return d.saveAll()
 	case "show-line":

@@ -189,5 +189,6 @@ func pack(wasm []byte) (string, error) {
 // barePage is the least page that boots the same way: what Ebitengine alone costs.
 const barePage = `<!doctype html><html lang="en"><meta charset="utf-8"><title>Bare</title>
 <style>#view{position:relative;height:420px}<!--STYLE--></style>
-<div id="view"></div><p id="picture-note"></p><!--FORM--><!--NOTCHES--><!--CELLS--><!--HEADLINE--><!--HELD--><!--FIRST--><!--KEY--><!--NOTICES--><!--VERSION--><!--CONTACT--><!--SERVED--><!--ASKS-->
+<div id="view"></div><p id="picture-note"></p><!--FORM--><!--NOTCHES--><!--CELLS-->
+<!--HEADLINE--><!--HELD--><!--FIRST--><!--KEY--><!--NOTICES--><!--VERSION--><!--CONTACT--><!--SERVED--><!--ASKS-->
 <script><!--EXEC--></script><script><!--BOOT--></script><script type="text/plain" id="wasm"><!--WASM--></script></html>`

@@ -100,13 +100,16 @@ const boatsName = `<div class="control wide" data-control="name"><label for="nam
 `
 
 const notes = `<div class="control wide" data-control="notes"><label for="notes">Notes</label>
-<textarea id="notes" name="notes" rows="2" maxlength="2000" aria-describedby="notes-fault"></textarea><p class="fault" id="notes-fault"></p></div>
+<textarea id="notes" name="notes" rows="2" maxlength="2000" aria-describedby="notes-fault"></textarea>
+<p class="fault" id="notes-fault"></p></div>
 `
 
 // onHand is the list of sheets; the page's program writes its rows.
 const onHand = `<fieldset id="onhand"><legend>Bark on hand</legend>
-<p class="help">The sheets there are, each measured. The results say which lies where, what is missing, and the longest boat of this shape they make. If you list none, the sheet size above is used.</p>
-<table hidden><thead><tr><th scope="col">Sheet</th><th scope="col">Width, round the tree</th><th scope="col">Length, up the tree</th><td></td></tr></thead></table>
+<p class="help">The sheets there are, each measured. The results say which lies where, what is missing,
+and the longest boat of this shape they make. If you list none, the sheet size above is used.</p>
+<table hidden><thead><tr><th scope="col">Sheet</th>
+<th scope="col">Width, round the tree</th><th scope="col">Length, up the tree</th><td></td></tr></thead></table>
 <button type="button" id="add-sheet">Add a sheet</button></fieldset>
 `
 
@@ -128,7 +131,8 @@ func writeControl(b *strings.Builder, p design.Param) {
 	one, d := design.SliderUnit(p, units.Imperial16), design.Default() // as the page opens
 	fmt.Fprintf(b, `<div class="control" data-control="%[1]s">
 <label for="%[1]s">%[2]s</label>
-<input type="text" class="typed" data-typed="%[1]s" value="%[8]s" inputmode="text" aria-label="%[2]s, typed" aria-describedby="%[1]s-echo %[1]s-fault">
+<input type="text" class="typed" data-typed="%[1]s" value="%[8]s" inputmode="text" aria-label="%[2]s, typed"
+aria-describedby="%[1]s-echo %[1]s-fault">
 <button type="button" class="reset" data-reset="%[1]s" aria-label="%[2]s, back to its default">↺</button>
 <button type="button" data-step="-1" aria-label="%[2]s, one step less">−</button>
 <input type="range" class="slide" id="%[1]s" name="%[1]s" min="%[3]s" max="%[4]s" step="%[5]s" value="%[6]s">
