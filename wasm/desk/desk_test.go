@@ -136,7 +136,7 @@ func TestBoatAsOneLine(t *testing.T) {
 	assert.False(t, d.OpenLine("no line").TookUp)
 	w.Set("beam", 30*inch)
 	assert.True(t, d.Keep("open-line", 0, " "+r.Copy+" ").TookUp)
-	assert.InDelta(t, 34, d.Show().Entered.Beam/inch, 1e-6)
+	assert.InDelta(t, 34, d.Show().Entered.Beam/inch, 1e-9)
 }
 
 // Where the browser keeps nothing it is said at once and offered as a file; once it
@@ -196,14 +196,14 @@ func TestAddress(t *testing.T) {
 
 	w.SetText("notes", "cedar in the shed")
 	assert.False(t, d.Address(text, id).TookUp, "a step back from place to place")
-	assert.InDelta(t, 36, w.Entered.Beam/inch, 1e-6)
+	assert.InDelta(t, 36, w.Entered.Beam/inch, 1e-9)
 	_, _, _, write = d.InAddress()
 	assert.True(t, write, "the address follows the boat")
 
 	d.Keep("copy", 0, "")
 	assert.True(t, d.Address(text, id).TookUp, "the boat before")
 	back := d.Show()
-	assert.InDelta(t, 34, back.Entered.Beam/inch, 1e-6, "as it was there")
+	assert.InDelta(t, 34, back.Entered.Beam/inch, 1e-9, "as it was there")
 	assert.Equal(t, "cedar in the shed", back.Entered.Notes)
 	assert.True(t, back.CanUndo())
 }
@@ -213,7 +213,7 @@ func TestAddressAtTheStart(t *testing.T) {
 	from.Beam = 30 * inch
 	d := desk.New(keep.Open(&memory.Store{}, &memory.Store{}, time.Now))
 	d.Open(line(t, from), "")
-	assert.InDelta(t, 30, d.Show().Entered.Beam/inch, 1e-6)
+	assert.InDelta(t, 30, d.Show().Entered.Beam/inch, 1e-9)
 }
 
 func TestUndoAndReset(t *testing.T) {
@@ -242,7 +242,7 @@ func TestMeet(t *testing.T) {
 	assert.True(t, goOn)
 	assert.InDelta(t, 33, w.Entered.Beam/inch, 1e-9)
 	f := decoded(t, notice(t, r, "fault").Buttons[0].Press())
-	assert.InDelta(t, 34, f.Boats[0].Design.Beam/inch, 1e-6, "what was entered can be saved")
+	assert.InDelta(t, 34, f.Boats[0].Design.Beam/inch, 1e-9, "what was entered can be saved")
 
 	for i := 1; i <= 4; i++ {
 		r, goOn = d.Meet(false)

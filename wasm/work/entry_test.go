@@ -85,6 +85,7 @@ func TestEntryShowsWhatItReads(t *testing.T) {
 				e.Enter(f, work.OfDatum(d).Text(f, s), s)
 				assert.Empty(t, e.Bad[f], "%v %d", k, f)
 			}
+			// What is typed back is what was shown, to half of its last step.
 			assert.InDelta(t, d.Value, e.Datum.Value, s.Step()/2, k)
 			assert.InDelta(t, d.Tolerance, e.Datum.Tolerance, s.Step()/2, k)
 			assert.InDelta(t, d.At.Height, e.At.Height, s.Step()/2, k)

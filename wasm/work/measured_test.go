@@ -67,7 +67,7 @@ func TestFindBoat(t *testing.T) {
 	assert.InDelta(t, 31, beam(found), 1e-9)
 	found.Known().Need(pipeline.Beside)
 	for _, row := range found.Measured() {
-		assert.InDelta(t, 0, row.Difference, inch/16, row.Kind)
+		assert.InDelta(t, 0, row.Difference/inch, 1e-9, row.Kind)
 	}
 
 	found.Set("beam", 33*inch)
@@ -130,7 +130,7 @@ func TestBringToReadings(t *testing.T) {
 	r := w.BringToReadings()
 	assert.True(t, r.Builds)
 	assert.InDelta(t, 33, r.Before.Design.Beam/inch, 1e-9)
-	assert.InDelta(t, 33.5, r.After.Design.Beam/inch, 1.0/32)
+	assert.InDelta(t, 33.5, r.After.Design.Beam/inch, 1e-9)
 	assert.True(t, w.Undo())
 	assert.InDelta(t, 33, beam(w), 1e-9)
 	assert.Len(t, w.Measurements(work.AsBuilt), 1, "the reading stays")
