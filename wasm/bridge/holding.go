@@ -74,7 +74,7 @@ func (p *page) showHolding() {
 
 // showCosts writes what differs from the boat held, where the page shows it.
 func (p *page) showCosts() {
-	if !p.places.at.Shows(string(work.Compare)) {
+	if !p.sees(work.Compare) {
 		return
 	}
 	p.holding.costs.set(p.desk.Costs(p.holding.steps))

@@ -54,7 +54,7 @@ func (p *page) lesson(what string) {
 
 // showLessons writes the list of lessons, or the one that is open.
 func (p *page) showLessons() {
-	if p.places.at != work.Lessons {
+	if !p.sees(work.Lessons) {
 		return
 	}
 	list, open := p.desk.ShowLesson()

@@ -103,6 +103,9 @@ func (p *page) pressedNotch(name string) {
 	list.Call("toggleAttribute", "data-open", !open)
 }
 
+// sees tells whether what is at home at a place shows where the page is.
+func (p *page) sees(at work.Place) bool { return p.places.at.Shows(string(at)) }
+
 // goPlace shows what stands at a place. As a step of the history it can be gone back from.
 func (p *page) goPlace(at work.Place, step bool) {
 	came := at != p.places.at

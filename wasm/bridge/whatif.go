@@ -27,11 +27,11 @@ type asking struct {
 
 // asked is what the page wants worked out now.
 func (p *page) asked() pipeline.Asked {
-	a := pipeline.Asked{Whole: p.asking.whole, Spreads: p.asking.sure, Inches: p.places.at == work.Compare}
+	a := pipeline.Asked{Whole: p.asking.whole, Spreads: p.asking.sure, Inches: p.sees(work.Compare)}
 	if p.asking.strips {
 		a.Control = p.hand.key
 	}
-	if p.places.at == work.Lessons {
+	if p.sees(work.Lessons) {
 		a.Lesson = p.desk.OpenLesson()
 	}
 	return a
@@ -148,7 +148,7 @@ func (p *page) showSure() {
 
 // showInches writes what an inch of each length costs.
 func (p *page) showInches() {
-	if p.places.at == work.Compare {
+	if p.sees(work.Compare) {
 		// In other units the list is filled anew, and keeps what was chosen.
 		rank := p.id("rank")
 		by := rank.Get("value").String()
@@ -160,7 +160,7 @@ func (p *page) showInches() {
 
 // showBeside writes boats of the shelf side by side.
 func (p *page) showBeside() {
-	if p.places.at != work.Compare {
+	if !p.sees(work.Compare) {
 		return
 	}
 	choices, beside := p.desk.Beside(p.asking.chosen, p.palette)
