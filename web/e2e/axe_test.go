@@ -32,7 +32,8 @@ func axeAt(t *testing.T, axe string, size [2]int64) {
 	p.skinLaid()
 	p.do(chromedp.Evaluate[chromedp.Void](axe + "; undefined"))
 	clean := func(at string) {
-		found, err := chromedp.Run(p.ctx, chromedp.Evaluate[[]string](`axe.run(document, {runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']})
+		found, err := chromedp.Run(p.ctx, chromedp.Evaluate[[]string](`axe.run(document, {runOnly: ['wcag2a', 'wcag2aa',
+			'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']})
 				.then(async r => {
 					// A target that is scrolled half under what stays is no smaller for it: each that is called
 					// small is looked at again in the middle of the window.

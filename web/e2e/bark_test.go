@@ -116,6 +116,6 @@ func TestSheetsOnHandByKeyboard(t *testing.T) {
 	assert.Empty(t, eval[string](p, `document.getElementById('sheet2Width-fault').textContent`))
 	p.do(chromedp.Focus(chromedp.CSS(`[data-sheet="1"] button`)), chromedp.KeyEvent(kb.Enter))
 	p.skinLaid()
-	assert.InDelta(t, small, p.shown("bark.largest"), 1e-6)
+	assert.InDelta(t, small, p.shown("bark.largest"), 1e-9)
 	assert.True(t, eval[bool](p, `document.querySelector('[data-sheet="1"]').hidden`))
 }

@@ -45,7 +45,8 @@ func (p *tab) counted() string {
 // clickOn presses a button of the bench as a finger or a mouse does.
 func (p *tab) clickOn(selector string) {
 	p.Helper()
-	c := eval[[]float64](p, `(e => { e.scrollIntoView({block: 'nearest'}); const r = e.getBoundingClientRect(); return [r.left + r.width / 2, r.top + r.height / 2]; })(document.querySelector(%q))`, selector)
+	c := eval[[]float64](p, `(e => { e.scrollIntoView({block: 'nearest'}); const r = e.getBoundingClientRect();
+		return [r.left + r.width / 2, r.top + r.height / 2]; })(document.querySelector(%q))`, selector)
 	p.do(chromedp.MouseClickXY(c[0], c[1]))
 	p.settle()
 }
@@ -56,7 +57,8 @@ func TestBenchByThumb(t *testing.T) {
 	p := openAfter(t, forget+wakes, phone.at("rib"))
 	tap := func(selector string) {
 		p.Helper()
-		at := eval[[]float64](p, `(r => [r.left + r.width / 2, r.top + r.height / 2])(document.querySelector(%q).getBoundingClientRect())`, selector)
+		at := eval[[]float64](p, `(r => [r.left + r.width / 2, r.top + r.height / 2])(document.querySelector(%q)
+			.getBoundingClientRect())`, selector)
 		p.down(at[0], at[1]).up()
 	}
 	p.beside(`#at-rib [data-bench]`, 0.5, 0.5)
@@ -95,7 +97,8 @@ func TestBenchByKeys(t *testing.T) {
 	p.keys(" ")
 	p.keys(kb.Enter)
 	assert.Equal(t, fmt.Sprintf("3 of %d, 2 done", len(want)), p.counted())
-	eval[bool](p, `document.activeElement.dispatchEvent(new KeyboardEvent('keydown', {key: ' ', repeat: true, bubbles: true, cancelable: true}))`)
+	eval[bool](p, `document.activeElement.dispatchEvent(new KeyboardEvent('keydown', {key: ' ', repeat: true,
+		bubbles: true, cancelable: true}))`)
 	p.settle()
 	assert.Equal(t, fmt.Sprintf("3 of %d, 2 done", len(want)), p.counted(), "a held key counts once")
 	p.keys(kb.End)
@@ -167,11 +170,15 @@ func TestBenchIsReadFromTwoPaces(t *testing.T) {
 			for _, px := range figure {
 				assert.GreaterOrEqual(t, px, 48.0, "%s at %s", name, k)
 			}
-			assert.True(t, eval[bool](p, `[...document.querySelectorAll('.size > *')].every(e => { const r = e.getBoundingClientRect(), m = document.getElementById('bench-middle').getBoundingClientRect();
-				return r.left >= m.left && r.right <= m.right && r.top >= m.top && r.bottom <= m.bottom && e.getClientRects().length === 1; })`), "%s at %s: the figure is in sight, none of it cut", name, k)
+			assert.True(t, eval[bool](p, `[...document.querySelectorAll('.size > *')].every(e => {
+				const r = e.getBoundingClientRect(), m = document.getElementById('bench-middle').getBoundingClientRect();
+				return r.left >= m.left && r.right <= m.right && r.top >= m.top && r.bottom <= m.bottom &&
+					e.getClientRects().length === 1; })`), "%s at %s: the figure is in sight, none of it cut", name, k)
 			assert.LessOrEqual(t, eval[int](p, `document.getElementById('bench').scrollWidth`), int(size[0]), name)
-			assert.Empty(t, eval[[]string](p, `[...document.querySelectorAll('#bench :is(button, select)')].filter(e => e.checkVisibility()).filter(e => { const r = e.getBoundingClientRect();
-				return r.width < 48 || r.height < 48 || r.right > innerWidth || r.bottom > innerHeight; }).map(e => e.textContent)`), "%s: buttons of 48 px and more, in the window", name)
+			assert.Empty(t, eval[[]string](p, `[...document.querySelectorAll('#bench :is(button, select)')]
+				.filter(e => e.checkVisibility()).filter(e => { const r = e.getBoundingClientRect();
+				return r.width < 48 || r.height < 48 || r.right > innerWidth || r.bottom > innerHeight;
+					}).map(e => e.textContent)`), "%s: buttons of 48 px and more, in the window", name)
 			p.shot(name + " " + string(k))
 		}
 	}
@@ -185,7 +192,8 @@ func TestSunlight(t *testing.T) {
 		const part = v => (v /= 255) <= 0.04045 ? v / 12.92 : ((v + 0.055) / 1.055) ** 2.4;
 		const rgb = c => c.match(/[\d.]+/g).map(Number);
 		const light = c => 0.2126 * part(c[0]) + 0.7152 * part(c[1]) + 0.0722 * part(c[2]);
-		const behind = e => { for (; e; e = e.parentElement) { const c = rgb(getComputedStyle(e).backgroundColor); if (c.length < 4 || c[3] > 0) return c; } return [255, 255, 255]; };
+		const behind = e => { for (; e; e = e.parentElement) { const c = rgb(getComputedStyle(e).backgroundColor);
+			if (c.length < 4 || c[3] > 0) return c; } return [255, 255, 255]; };
 		const bad = [];
 		let seen = 0;
 		const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
@@ -195,7 +203,8 @@ func TestSunlight(t *testing.T) {
 			seen++;
 			const s = getComputedStyle(e), a = light(rgb(s.color)), b = light(behind(e));
 			const ratio = (Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05);
-			if (ratio < 7 || s.fontWeight < 500) bad.push(ratio.toFixed(2) + ' ' + s.fontWeight + ' ' + e.tagName + ' ' + e.textContent.trim().slice(0, 40));
+			if (ratio < 7 || s.fontWeight < 500)
+				bad.push(ratio.toFixed(2) + ' ' + s.fontWeight + ' ' + e.tagName + ' ' + e.textContent.trim().slice(0, 40));
 		}
 		return [seen + ' texts', ...new Set(bad)];
 	})()`
@@ -222,11 +231,13 @@ func TestSunlight(t *testing.T) {
 	// The picture's ground is white too: one in bark's colour would stand out from the page.
 	picture, err := png.Decode(bytes.NewReader(p.shot("sun picture")))
 	require.NoError(t, err)
-	at := eval[[]float64](p, `(r => [(r.left + 4) * devicePixelRatio, (r.top + 4) * devicePixelRatio])(document.getElementById('view').getBoundingClientRect())`)
+	at := eval[[]float64](p, `(r => [(r.left + 4) * devicePixelRatio,
+		(r.top + 4) * devicePixelRatio])(document.getElementById('view').getBoundingClientRect())`)
 	r, g, b, _ := picture.At(int(at[0]), int(at[1])).RGBA()
 	assert.Equal(t, [3]uint32{0xffff, 0xffff, 0xffff}, [3]uint32{r, g, b})
 
-	q := openAfter(t, forget+`; const real = matchMedia; window.matchMedia = text => text.includes('contrast') ? {matches: true, addEventListener() {}} : real(text)`, desktop.at("rib"))
+	q := openAfter(t, forget+`; const real = matchMedia;
+		window.matchMedia = text => text.includes('contrast') ? {matches: true, addEventListener() {}} : real(text)`, desktop.at("rib"))
 	assert.Equal(t, "true", eval[string](q, `document.documentElement.dataset.sun`))
 	q.keys("w")
 	q.clickOn(`#bench [data-turns-sun]`)
@@ -239,7 +250,8 @@ func TestSunlight(t *testing.T) {
 func TestTape(t *testing.T) {
 	p := openAfter(t, forget+wakes, phone.at("lace"))
 	p.keys("w")
-	eval[bool](p, `(s => { s.value = 'Sheer heights'; s.dispatchEvent(new Event('change')); return true; })(document.getElementById('bench-list'))`)
+	eval[bool](p, `(s => { s.value = 'Sheer heights'; s.dispatchEvent(new Event('change')); return true;
+		})(document.getElementById('bench-list'))`)
 	p.settle()
 	assert.Equal(t, "Middle thwart", p.what())
 	before := eval[string](p, `document.querySelector('.size').textContent`)
@@ -255,7 +267,8 @@ func TestTape(t *testing.T) {
 	p.clickOn(`#bench-undo`)
 	assert.Equal(t, before, eval[string](p, `document.querySelector('.size').textContent`))
 
-	eval[bool](p, `(s => { s.value = 'Posts to set'; s.dispatchEvent(new Event('change')); return true; })(document.getElementById('bench-list'))`)
+	eval[bool](p, `(s => { s.value = 'Posts to set'; s.dispatchEvent(new Event('change')); return true;
+		})(document.getElementById('bench-list'))`)
 	p.settle()
 	p.clickOn(`#bench-tapes`)
 	p.shot("tape")

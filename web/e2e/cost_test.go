@@ -69,7 +69,8 @@ func compared(t *testing.T, names []string, each ...func(testing.TB) time.Durati
 	for i := range times {
 		slices.Sort(times[i])
 		fastest[i] = times[i][0]
-		t.Logf("%s: fastest of %d %v, median %v", names[i], rounds, fastest[i].Round(time.Millisecond), times[i][rounds/2].Round(time.Millisecond))
+		t.Logf("%s: fastest of %d %v, median %v", names[i], rounds, fastest[i].Round(time.Millisecond),
+			times[i][rounds/2].Round(time.Millisecond))
 	}
 	return fastest
 }
@@ -160,9 +161,11 @@ func TestCostOfAStep(t *testing.T) {
 		list = append(list, at{"bark", "beam", fmt.Sprintf(`document.querySelector('[data-view=%s]').click()`, state), budget})
 	}
 	for i := range design.Starting() {
-		list = append(list, at{"", "length", fmt.Sprintf(`(s => { s.value = '%d'; s.dispatchEvent(new Event('change', {bubbles: true})); })(document.getElementById('starting'))`, i), whole})
+		list = append(list, at{"", "length", fmt.Sprintf(`(s => { s.value = '%d'; s.dispatchEvent(new Event('change',
+			{bubbles: true})); })(document.getElementById('starting'))`, i), whole})
 	}
-	list = append(list, at{"", "length", `document.querySelector('[data-measured=example]').click(), document.querySelector('[data-measured=paste]').click(),
+	list = append(list, at{"", "length", `document.querySelector('[data-measured=example]').click(),
+		document.querySelector('[data-measured=paste]').click(),
 		document.getElementById('add-sheet').click(), document.getElementById('add-sheet').click()`, whole})
 	for _, a := range list {
 		t.Run(strings.TrimSpace(a.place+" "+a.control), func(t *testing.T) {
@@ -194,7 +197,8 @@ func TestCostOfManyBoats(t *testing.T) {
 	barePage(t)
 	text := kept(t, "Boat", nil)
 	fill := func(n int) string {
-		return fmt.Sprintf(`localStorage.clear(); for (let i = 0; i < %d; i++) localStorage.setItem('barkwright.boat.' + String(i).padStart(4, '0'), %q.replaceAll('"Boat"', '"Boat ' + i + '"'));`, n, text)
+		return fmt.Sprintf(`localStorage.clear(); for (let i = 0; i < %d; i++)
+			localStorage.setItem('barkwright.boat.' + String(i).padStart(4, '0'), %q.replaceAll('"Boat"', '"Boat ' + i + '"'));`, n, text)
 	}
 	const rounds, many = 3, 400
 	var ready, step [2]float64
@@ -206,7 +210,9 @@ func TestCostOfManyBoats(t *testing.T) {
 			p.wait(`window.opened > 0`)
 			assert.Equal(t, n, eval[int](p, `document.getElementById('shelf').options.length`))
 			p.wait(`document.documentElement.dataset.skin === ''`)
-			steps := eval[[]float64](p, `(b => { const all = []; for (let i = 0; i < 20; i++) { const t = performance.now(); b.click(); all.push(performance.now() - t); } return all.sort((a, b) => a - b); })(document.querySelector('[data-control="beam"] [data-step="1"]'))`)
+			steps := eval[[]float64](p, `(b => { const all = []; for (let i = 0; i < 20; i++) { const t = performance.now();
+				b.click(); all.push(performance.now() - t); } return all.sort((a, b) => a - b);
+					})(document.querySelector('[data-control="beam"] [data-step="1"]'))`)
 			took := eval[float64](p, `window.opened`)
 			// The fastest is compared: what else the machine is doing only ever adds.
 			if round == 0 || took < ready[k] {

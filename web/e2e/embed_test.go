@@ -86,7 +86,8 @@ func TestSwipeOverPictureScrollsThePage(t *testing.T) {
 // round again, never into the canvas; Shift+Tab the same way back.
 func TestTabVisitsEveryControlAndReturns(t *testing.T) {
 	p := open(t, desktop)
-	const reachable = `[...document.querySelectorAll('button, input, select, textarea, summary, a[href], [tabindex="0"]')].filter(e => e.checkVisibility() && !e.disabled && e.tabIndex >= 0)`
+	const reachable = `[...document.querySelectorAll('button, input, select, textarea, summary, a[href], [tabindex="0"]')]
+		.filter(e => e.checkVisibility() && !e.disabled && e.tabIndex >= 0)`
 	count := eval[int](p, reachable+`.length`)
 	require.Positive(t, count)
 	eval[bool](p, `window.visited = [], addEventListener('focusin', e => visited.push(e.target)), true`)
@@ -123,7 +124,8 @@ func TestFocusIsNotUnderThePicture(t *testing.T) {
 	p.makeTall()
 	covered := eval[[]string](p, `[...document.querySelectorAll('#form button, #form input, #form summary')]
 		.filter(e => e.checkVisibility())
-		.filter(e => { document.activeElement.blur(); scrollTo(0, e.getBoundingClientRect().top + scrollY - 40); e.focus(); return e.getBoundingClientRect().top < document.getElementById('sight').getBoundingClientRect().bottom - 1; })
+		.filter(e => { document.activeElement.blur(); scrollTo(0, e.getBoundingClientRect().top + scrollY - 40); e.focus();
+			return e.getBoundingClientRect().top < document.getElementById('sight').getBoundingClientRect().bottom - 1; })
 		.map(e => e.outerHTML.slice(0, 90))`)
 	assert.Empty(t, covered)
 }

@@ -37,7 +37,8 @@ func TestFaultIsGoneOnFrom(t *testing.T) {
 			p.enter("beam", "35 in")
 			p.wait(`document.documentElement.dataset.skin === ''`)
 			longest := p.shown("ribs.longest")
-			eval[bool](p, `(n => { n.value = 'Bad'; for (const e of ['input', 'change']) n.dispatchEvent(new Event(e, {bubbles: true})); return true; })(document.getElementById('name'))`)
+			eval[bool](p, `(n => { n.value = 'Bad'; for (const e of ['input', 'change']) n.dispatchEvent(new Event(e,
+				{bubbles: true})); return true; })(document.getElementById('name'))`)
 			p.noticed("a fault of its own")
 			p.takeFaults()
 			assert.NotEqual(t, "Bad", p.fieldOf("name"))
@@ -75,7 +76,8 @@ func TestKeptBoatThatStopsTheStart(t *testing.T) {
 			assert.Equal(t, 1, eval[int](p, `document.getElementById('shelf').options.length`))
 			eval[bool](p, `window.saved = [], window.handOver = (name, kind, text) => saved.push(text), true`)
 			for _, key := range []string{"barkwright.boat.b", "barkwright.boat.c"} {
-				eval[bool](p, `[...document.querySelectorAll('[data-notice="%s"] button')].find(b => b.textContent.startsWith('Save')).click(), true`, key)
+				eval[bool](p, `[...document.querySelectorAll('[data-notice="%s"] button')]
+					.find(b => b.textContent.startsWith('Save')).click(), true`, key)
 				assert.Equal(t, texts[key], eval[string](p, `localStorage.getItem(%q)`, key))
 			}
 			assert.Equal(t, []string{bad, other}, eval[[]string](p, `saved`))
@@ -87,7 +89,8 @@ func TestKeptBoatThatStopsTheStart(t *testing.T) {
 				return
 			}
 			// Without what made it stop it can be tried again.
-			eval[bool](p, `[...document.querySelectorAll('[data-notice="barkwright.boat.b"] button')].find(b => b.textContent.startsWith('Try')).click(), true`)
+			eval[bool](p, `[...document.querySelectorAll('[data-notice="barkwright.boat.b"] button')]
+				.find(b => b.textContent.startsWith('Try')).click(), true`)
 			p.wait(`document.getElementById('shelf').options.length === 2`)
 		})
 	}

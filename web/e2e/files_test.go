@@ -21,9 +21,17 @@ import (
 // press works a button by keyboard alone.
 func (p *tab) press(selector string) {
 	p.Helper()
-	eval[bool](p, `(e => { const d = e.closest('details'); if (d) d.open = true; e.focus(); return document.activeElement === e; })(document.querySelector(%q))`, selector)
+	eval[bool](p, `(e => { const d = e.closest('details'); if (d) d.open = true; e.focus();
+		return document.activeElement === e; })(document.querySelector(%q))`, selector)
 	p.do(chromedp.KeyEvent(kb.Enter))
 	p.settle()
+}
+
+// change puts a value into a field or a list, as leaving it does.
+func (p *tab) change(selector, value string) {
+	p.Helper()
+	eval[bool](p, `(e => { e.value = %q; return e.dispatchEvent(new Event('change', {bubbles: true})); })(
+		document.querySelector(%q))`, value, selector)
 }
 
 func (p *tab) says() string {
@@ -139,22 +147,18 @@ func TestServedPageKeepsItsRecords(t *testing.T) {
 	q := openAddress(t, served.URL+"/", fmt.Sprintf(`if (!location.hash) location.hash = %q`, hash), desktop.at(asKept), own(t))
 	q.ready()
 	assert.Equal(t, 1, eval[int](q, `document.getElementById('shelf').options.length`))
-	assert.InDelta(t, 31*0.0254, eval[float64](q, `+document.querySelector('[name="beam"]').value`)*0.0254, 1e-6)
+	assert.InDelta(t, 31*0.0254, eval[float64](q, `+document.querySelector('[name="beam"]').value`)*0.0254, 1e-9)
 }
 
 // Starting boats stand beside the one in hand; one taken off can be brought back.
 func TestDesignsSideBySide(t *testing.T) {
 	p := open(t, desktop)
 	first := p.shown("gunwale.length")
-	choose := func(id, value string) {
-		eval[bool](p, `(s => { s.value = %q; s.dispatchEvent(new Event('change', {bubbles: true})); return true; })(document.getElementById(%q))`, value, id)
-		p.settle()
-	}
-	choose("starting", "2")
+	p.chooseOne("starting", "2")
 	assert.Greater(t, p.shown("gunwale.length"), first)
-	choose("shelf", "0")
+	p.chooseOne("shelf", "0")
 	assert.Equal(t, first, p.shown("gunwale.length"))
-	choose("shelf", "1")
+	p.chooseOne("shelf", "1")
 	p.press("#remove")
 	assert.Equal(t, first, p.shown("gunwale.length"))
 	p.press("#bring-back")
@@ -182,7 +186,8 @@ func TestFilesAreNamedAfterTheBoat(t *testing.T) {
 		{"🛶", "canoe"},
 		{strings.Repeat("long ", 60), strings.TrimSuffix(strings.Repeat("long-", 30), "-")},
 	} {
-		eval[bool](p, `((n, text) => { n.value = text; for (const e of ['input', 'change']) n.dispatchEvent(new Event(e, {bubbles: true})); saved.length = 0; return true; })(document.getElementById('name'), %q)`, row.boat)
+		eval[bool](p, `((n, text) => { n.value = text; for (const e of ['input', 'change']) n.dispatchEvent(new Event(e,
+			{bubbles: true})); saved.length = 0; return true; })(document.getElementById('name'), %q)`, row.boat)
 		p.press(`[data-keep="save-file"]`)
 		assert.Equal(t, []string{row.file + ".json"}, eval[[]string](p, `saved`))
 		if len(row.boat) > design.MaxName {

@@ -12,8 +12,11 @@ import (
 // back while the page's name says so.
 const asleep = `window.standing = () => {
 	const out = {};
-	for (const e of document.querySelectorAll('#cells [data-result], #cells [data-verdict], #headline [data-result], #head-checks b, [data-chip], #held-name, #held-value, [data-typed], #form [name]')) {
-		if (!e.closest('[data-place][hidden]') && !e.closest('[hidden]')) out[e.dataset.result ?? e.dataset.verdict ?? e.dataset.chip ?? e.dataset.typed ?? (e.id || e.name || e.textContent)] = e.value || e.textContent;
+	for (const e of document.querySelectorAll(['#cells [data-result]', '#cells [data-verdict]', '#headline [data-result]',
+		'#head-checks b', '[data-chip]', '#held-name', '#held-value', '[data-typed]', '#form [name]'])) {
+		if (e.closest('[hidden]')) continue;
+		const {result, verdict, chip, typed} = e.dataset;
+		out[result ?? verdict ?? chip ?? typed ?? (e.id || e.name || e.textContent)] = e.value || e.textContent;
 	}
 	for (const id of ['view', 'hand', 'cells', 'controls', 'head']) {
 		const {x, y, width, height} = document.getElementById(id).getBoundingClientRect();
@@ -96,7 +99,8 @@ func TestEnteredBeforeTheProgram(t *testing.T) {
 	p := openFile(t, pageFile(t), `window.name = 'hold';`+asleep, desktop.at(asKept), own(t))
 	p.wait(`!!window.letGo`)
 	require.Equal(t, "The boat stands; the controls wake in a moment.", eval[string](p, `document.getElementById('readout').textContent`))
-	p.do(chromedp.Click(chromedp.CSS(`[data-control="beam"] [data-step="1"]`)), chromedp.Click(chromedp.CSS(`[data-control="beam"] [data-step="1"]`)),
+	p.do(chromedp.Click(chromedp.CSS(`[data-control="beam"] [data-step="1"]`)),
+		chromedp.Click(chromedp.CSS(`[data-control="beam"] [data-step="1"]`)),
 		chromedp.Focus(chromedp.CSS(`[data-typed="length"]`)))
 	eval[any](p, `document.activeElement.select()`)
 	p.do(chromedp.KeyEvent("15 ft\t"), chromedp.Click(chromedp.CSS(`#notches [data-at="bark"]`)))

@@ -30,7 +30,8 @@ const keptBoats = `Object.keys(localStorage).filter(k => k.startsWith('barkwrigh
 
 // keeps tells whether one of the boats that are kept has these values, inches.
 func keeps(values string) string {
-	return fmt.Sprintf(keptBoats+`.map(t => JSON.parse(t).designs[0].values).some(v => Object.entries(%s).every(([k, x]) => Math.abs(v[k] / 0.0254 - x) < 1e-6))`, values)
+	return fmt.Sprintf(keptBoats+`.map(t => JSON.parse(t).designs[0].values).some(v => Object.entries(%s).every(([k,
+		x]) => Math.abs(v[k] / 0.0254 - x) < 1e-6))`, values)
 }
 
 // again opens the page once more as it was left.
@@ -61,7 +62,8 @@ func (p *tab) noticed(text string) {
 // that of the last key or motion. Half a second more is the machine's.
 func (p *tab) within(expression string) {
 	p.Helper()
-	_, err := chromedp.Run(p.ctx, chromedp.Poll[bool](expression, chromedp.WithPollingTimeout(1500*time.Millisecond), chromedp.WithPollingInterval(20*time.Millisecond)))
+	_, err := chromedp.Run(p.ctx, chromedp.Poll[bool](expression, chromedp.WithPollingTimeout(1500*time.Millisecond),
+		chromedp.WithPollingInterval(20*time.Millisecond)))
 	require.NoError(p, err, "kept within a second: %s", expression)
 }
 
@@ -80,12 +82,14 @@ func TestKeptWithinASecond(t *testing.T) {
 		p.do(chromedp.KeyEvent(text))
 		p.within(has(text))
 	}
-	eval[bool](p, `(f => { f.closest('details')?.setAttribute('open', ''); f.focus(); f.select(); return true; })(document.querySelector('[data-typed="length"]'))`)
+	eval[bool](p, `(f => { f.closest('details')?.setAttribute('open', ''); f.focus(); f.select(); return true;
+		})(document.querySelector('[data-typed="length"]'))`)
 	p.do(chromedp.KeyEvent("17 banan"))
 	p.within(has("17 banan"))
 	// A side of a sheet on hand.
 	p.press("#add-sheet")
-	eval[bool](p, `(f => { f.closest('details')?.setAttribute('open', ''); f.focus(); f.select(); return true; })(document.querySelector('#onhand tbody:not([hidden]) input'))`)
+	eval[bool](p, `(f => { f.closest('details')?.setAttribute('open', ''); f.focus(); f.select(); return true;
+		})(document.querySelector('#onhand tbody:not([hidden]) input'))`)
 	p.do(chromedp.KeyEvent("40 plum"))
 	p.within(has("40 plum"))
 	// A row of the record that is half entered.
@@ -95,7 +99,7 @@ func TestKeptWithinASecond(t *testing.T) {
 	p.do(chromedp.KeyEvent("16' 3"))
 	p.within(has("16' 3"))
 	// Units.
-	eval[bool](p, `(s => { s.value = '2'; s.dispatchEvent(new Event('change', {bubbles: true})); return true; })(document.getElementById('units'))`)
+	p.change("#units", "2")
 	p.within(`localStorage.getItem('barkwright.units') === 'mm'`)
 
 	p.again()
@@ -121,7 +125,9 @@ func TestKeptWithinASecond(t *testing.T) {
 // A slider that is held down is kept too.
 func TestSliderHeldIsKept(t *testing.T) {
 	p := openAfter(t, "", desktop, own(t))
-	box := eval[[]float64](p, `(r => [r.left, r.top + r.height / 2, r.width])((s => { s.closest('details')?.setAttribute('open', ''); s.scrollIntoView({block: 'center'}); return s.getBoundingClientRect(); })(document.querySelector('input[name="beam"]')))`)
+	box := eval[[]float64](p, `(r => [r.left, r.top + r.height / 2, r.width])((s => {
+		s.closest('details')?.setAttribute('open', ''); s.scrollIntoView({block: 'center'});
+			return s.getBoundingClientRect(); })(document.querySelector('input[name="beam"]')))`)
 	p.do(chromedp.MouseEvent(chromedp.MousePressed, box[0]+box[2]/2, box[1], chromedp.ButtonLeft),
 		chromedp.MouseEvent(chromedp.MouseMoved, box[0]+0.7*box[2], box[1], chromedp.ButtonLeft))
 	p.within(keptBoats + `.length === 1`)
@@ -139,7 +145,7 @@ func TestTwoTabsOnTwoBoats(t *testing.T) {
 	p.enter("beam", "34 in")
 	q := openAfter(t, "", desktop, own(t))
 	assert.Equal(t, "34", eval[string](q, `document.querySelector('input[name="beam"]').value`))
-	eval[bool](q, `(s => { s.value = '2'; s.dispatchEvent(new Event('change', {bubbles: true})); return true; })(document.getElementById('starting'))`)
+	q.change("#starting", "2")
 	q.settle()
 	q.enter("length", "18 ft")
 	p.wait(`document.getElementById('shelf').options.length === 2`)
@@ -217,7 +223,8 @@ func TestWhatCannotBeReadStays(t *testing.T) {
 	texts := map[string]string{
 		"barkwright.boat.a": good[:len(good)/2],
 		"barkwright.boat.b": `{"format":"barkwright designs","version":99,"name":"A newer one"}`,
-		"barkwright.boat.c": strings.Replace(strings.Replace(kept(t, "One with a keel", nil), `"table":"`, `"table":"x`, 1), `"rocker":`, `"keel":1,"rocker":`, 1),
+		"barkwright.boat.c": strings.Replace(strings.Replace(kept(t, "One with a keel", nil), `"table":"`, `"table":"x`,
+			1), `"rocker":`, `"keel":1,"rocker":`, 1),
 		"barkwright.boat.d": `something else`,
 		"barkwright.boat.e": kept(t, "A good one", nil),
 		// What the page before this one kept.
@@ -234,7 +241,8 @@ func TestWhatCannotBeReadStays(t *testing.T) {
 	assert.Equal(t, []string{"A good one", design.Default().Name, design.Starting()[1].Name},
 		eval[[]string](p, `[...document.getElementById('shelf').options].map(o => o.textContent)`))
 	assert.Equal(t, design.Starting()[1].Name, p.fieldOf("name"), "in hand as it was before")
-	eval[bool](p, `[...document.querySelectorAll('#notices button')].filter(b => b.textContent.startsWith('Save')).forEach(b => b.click()), true`)
+	eval[bool](p, `[...document.querySelectorAll('#notices button')].filter(b => b.textContent.startsWith('Save'))
+		.forEach(b => b.click()), true`)
 	saved := eval[[]string](p, `saved`)
 	assert.Len(t, saved, 4)
 	p.enter("beam", "35 in")
@@ -256,7 +264,8 @@ func TestWhatCannotBeReadStays(t *testing.T) {
 
 // The old key torn, or of a newer page: it stays, and is offered.
 func TestOldKeyThatCannotBeRead(t *testing.T) {
-	for _, text := range []string{`{"format":"barkwright designs","version":99,"designs":[]}`, `{"format": "barkwright designs", "version": 1, "cur`} {
+	for _, text := range []string{`{"format":"barkwright designs","version":99,"designs":[]}`,
+		`{"format": "barkwright designs", "version": 1, "cur`} {
 		p := openStored(t, map[string]string{"barkwright.designs": text}, "")
 		p.ready()
 		assert.Contains(t, strings.Join(p.notices(), "\n"), "barkwright.designs")
@@ -271,7 +280,8 @@ func TestRefusalIsSaidOnce(t *testing.T) {
 	p := openAfter(t, `Storage.prototype.setItem = () => { throw new DOMException('no'); }`, desktop, own(t))
 	require.Len(t, p.notices(), 1)
 	assert.Contains(t, p.notices()[0], "the browser refuses it")
-	eval[bool](p, `window.added = 0, new MutationObserver(() => added++).observe(document.getElementById('notices'), {childList: true, subtree: true, characterData: true}), true`)
+	eval[bool](p, `window.added = 0, new MutationObserver(() => added++).observe(document.getElementById('notices'),
+		{childList: true, subtree: true, characterData: true}), true`)
 	for range 3 {
 		p.do(chromedp.Click(chromedp.CSS(`[data-control="beam"] [data-step="1"]`)))
 		p.settle()
@@ -279,10 +289,12 @@ func TestRefusalIsSaidOnce(t *testing.T) {
 	time.Sleep(500 * time.Millisecond)
 	assert.Len(t, p.notices(), 1)
 	assert.Zero(t, eval[int](p, `added`), "and not at every step")
-	assert.True(t, eval[bool](p, `document.getElementById('notices').getBoundingClientRect().top < document.getElementById('sight').getBoundingClientRect().top`))
+	assert.True(t, eval[bool](p, `document.getElementById('notices')
+		.getBoundingClientRect().top < document.getElementById('sight').getBoundingClientRect().top`))
 
 	// The same where it refuses later, and it is unsaid where it keeps again.
-	q := openAfter(t, forget+`; (s => { Storage.prototype.setItem = function (...a) { if (window.full) throw new DOMException('full'); s.apply(this, a); }; })(Storage.prototype.setItem)`, desktop, own(t))
+	q := openAfter(t, forget+`; (s => { Storage.prototype.setItem = function (...a) {
+		if (window.full) throw new DOMException('full'); s.apply(this, a); }; })(Storage.prototype.setItem)`, desktop, own(t))
 	assert.Empty(t, q.notices())
 	assert.Contains(t, eval[string](q, `document.getElementById('kept').textContent`), "any other page opened from disk")
 	eval[bool](q, `window.full = true`)
@@ -349,7 +361,7 @@ func TestAddressEdited(t *testing.T) {
 func TestTakenOffCanBeBroughtBack(t *testing.T) {
 	p := openAfter(t, "", desktop, own(t))
 	for _, i := range []string{"1", "2"} {
-		eval[bool](p, `(s => { s.value = %q; s.dispatchEvent(new Event('change', {bubbles: true})); return true; })(document.getElementById('starting'))`, i)
+		p.change("#starting", i)
 		p.settle()
 	}
 	p.press("#remove")
@@ -376,7 +388,8 @@ func TestTakenOffCanBeBroughtBack(t *testing.T) {
 // One boat or all are saved, the file named for what it holds; opened again it adds none
 // twice; one that there is no room for changes nothing.
 func TestSaveOneOrAll(t *testing.T) {
-	p := openAfter(t, `(s => { Storage.prototype.setItem = function (...a) { if (window.full) throw new DOMException('full'); s.apply(this, a); }; })(Storage.prototype.setItem)`, desktop, own(t))
+	p := openAfter(t, `(s => { Storage.prototype.setItem = function (...a) {
+		if (window.full) throw new DOMException('full'); s.apply(this, a); }; })(Storage.prototype.setItem)`, desktop, own(t))
 	eval[bool](p, `window.saved = [], window.handOver = (name, kind, text) => saved.push({name, text}), true`)
 	assert.True(t, eval[bool](p, `document.getElementById('save-all').hidden`))
 	p.enter("beam", "34 in")
@@ -409,13 +422,15 @@ func TestSaveOneOrAll(t *testing.T) {
 // Reset all says what it keeps.
 func TestResetSaysWhatItKeeps(t *testing.T) {
 	p := open(t, desktop)
-	eval[bool](p, `((n, text) => { n.value = text; for (const e of ['input', 'change']) n.dispatchEvent(new Event(e, {bubbles: true})); return true; })(document.getElementById('name'), 'Mine')`)
+	eval[bool](p, `((n, text) => { n.value = text; for (const e of ['input', 'change']) n.dispatchEvent(new Event(e,
+		{bubbles: true})); return true; })(document.getElementById('name'), 'Mine')`)
 	p.enter("beam", "35 in")
 	p.do(chromedp.Click(chromedp.CSS(`[data-do="reset"]`)))
 	p.settle()
 	assert.Equal(t, "33", eval[string](p, `document.querySelector('input[name="beam"]').value`))
 	assert.Equal(t, "Mine", p.fieldOf("name"))
-	assert.Contains(t, eval[string](p, `document.getElementById('did').textContent`), "The name, the notes, the bark on hand and what was measured are kept")
+	assert.Contains(t, eval[string](p, `document.getElementById('did').textContent`),
+		"The name, the notes, the bark on hand and what was measured are kept")
 }
 
 // The boat shown beside a fault is this one as it last could be built: after a reload,

@@ -29,7 +29,8 @@ const stopShows = `(e => {
 	const x = Math.min(Math.max(r.left + r.width / 2, 1), innerWidth - 2), y = Math.min(Math.max(r.top + r.height / 2, 1), innerHeight - 2);
 	const over = document.elementFromPoint(x, y);
 	return (e.matches(':focus-visible') || e.type === 'date') && s.outlineStyle !== 'none' && parseFloat(s.outlineWidth) >= 2 &&
-		r.width > 0 && r.height > 0 && r.bottom > 0 && r.top < innerHeight && (e.contains(over) || over.contains(e) || [...e.labels ?? []].some(l => l.contains(over)));
+		r.width > 0 && r.height > 0 && r.bottom > 0 && r.top < innerHeight && (e.contains(over) || over.contains(e) ||
+			[...e.labels ?? []].some(l => l.contains(over)));
 })(document.activeElement)`
 
 // keys types keys where the focus is.
@@ -67,7 +68,8 @@ func (p *tab) chosenFile(file string) <-chan bool {
 	require.NoError(p, chromedp.Listen(p.ctx, func(event any) {
 		if e, ok := event.(*page.EventFileChooserOpened); ok {
 			go func() {
-				_, err := chromedp.Call(p.ctx, dom.SetFileInputFiles, dom.SetFileInputFilesParams{Files: []string{file}, BackendNodeID: e.BackendNodeID})
+				_, err := chromedp.Call(p.ctx, dom.SetFileInputFiles, dom.SetFileInputFilesParams{Files: []string{file},
+					BackendNodeID: e.BackendNodeID})
 				asked <- err == nil
 			}()
 		}
@@ -176,7 +178,8 @@ func assertSections(t *testing.T, pages []sheetOfPaper, ribs ...int) {
 // one is named at the field and the last good ones stay.
 func TestSectionsAtChosenRibs(t *testing.T) {
 	p := open(t, phone)
-	eval[bool](p, `window.saved = [], window.handOver = (name, kind, text) => saved.push({name, text}), document.getElementById('drawing').value = 'sections', true`)
+	eval[bool](p, `window.saved = [], window.handOver = (name, kind, text) => saved.push({name, text}),
+		document.getElementById('drawing').value = 'sections', true`)
 	text := func(id string) string { return eval[string](p, `document.getElementById(%q).textContent`, id) }
 	ask := func(ribs string) {
 		eval[bool](p, `(f => { f.focus(); f.select(); return true; })(document.getElementById('section-ribs'))`)
@@ -193,7 +196,8 @@ func TestSectionsAtChosenRibs(t *testing.T) {
 	ask("12, 5-7")
 	assert.Equal(t, []string{"5", "6", "7", "12"}, drawn())
 	assert.Equal(t, "Heron-Cove-first-canoe-sections.svg", eval[string](p, `saved.at(-1).name`))
-	for wrong, says := range map[string]string{"5, 40": "There is no rib 40. This boat's ribs are 1 to 22.", "5-": `"5-" is not read as ribs`} {
+	for wrong, says := range map[string]string{"5, 40": "There is no rib 40. This boat's ribs are 1 to 22.",
+		"5-": `"5-" is not read as ribs`} {
 		ask(wrong)
 		assert.Contains(t, text("section-ribs-fault"), says)
 		assert.Equal(t, "Drawn: 5, 6, 7, 12.", text("section-ribs-echo"))
@@ -226,7 +230,8 @@ func TestRowsByKeyboard(t *testing.T) {
 	marked := func() []string {
 		p.settle()
 		assert.True(t, eval[bool](p, stopShows), "the focus shows")
-		return eval[[]string](p, `[document.activeElement.dataset.part, document.activeElement.getAttribute('aria-selected'), document.getElementById('readout').textContent.match(/^\w+ \w+/)?.[0]]`)
+		return eval[[]string](p, `[document.activeElement.dataset.part,
+			document.activeElement.getAttribute('aria-selected'), document.getElementById('readout').textContent.match(/^\w+ \w+/)?.[0]]`)
 	}
 	assert.Equal(t, []string{"rib.1", "true", "Rib 1"}, marked())
 	before := p.drawn()
@@ -242,9 +247,12 @@ func TestRowsByKeyboard(t *testing.T) {
 	assert.False(t, eval[bool](p, `!!document.activeElement.closest('[data-table="ribs"]')`), "one stop a table")
 	p.keys(kb.Tab, back)
 	assert.Equal(t, []string{"rib.2", "true", "Rib 2"}, marked(), "and back to the row left")
-	assert.Empty(t, eval[[]string](p, `[...document.querySelectorAll('#results .scroll')].filter(s => s.querySelector('tr')).filter(s => [s, ...s.querySelectorAll('*')].filter(e => e.tabIndex === 0).length !== 1).map(s => s.getAttribute('aria-label'))`), "every table has one stop")
+	assert.Empty(t, eval[[]string](p, `[...document.querySelectorAll('#results .scroll')]
+		.filter(s => s.querySelector('tr')).filter(s => [s, ...s.querySelectorAll('*')]
+			.filter(e => e.tabIndex === 0).length !== 1).map(s => s.getAttribute('aria-label'))`), "every table has one stop")
 	// A table written anew keeps the focus on its row.
-	eval[bool](p, `(f => { f.value = '40'; f.dispatchEvent(new Event('input', {bubbles: true})); return true; })(document.querySelector('input[name="ribs"]'))`)
+	eval[bool](p, `(f => { f.value = '40'; f.dispatchEvent(new Event('input', {bubbles: true})); return true;
+		})(document.querySelector('input[name="ribs"]'))`)
 	p.wait(`document.querySelectorAll('[data-table="ribs"] tbody tr').length === 20`)
 	assert.Equal(t, "rib.2", marked()[0])
 }

@@ -13,7 +13,8 @@ import (
 
 // The main job: a boat of 15 ft with 40 ribs, its marks read off the table and taken to the
 // bench, the first ticked there, a note, and the stage printed.
-const marksRead = `document.querySelector('[data-table="marks"]').checkVisibility() && document.querySelector('[data-table="marks"]').textContent.includes('rib 20')`
+const marksRead = `document.querySelector('[data-table="marks"]').checkVisibility() &&
+	document.querySelector('[data-table="marks"]').textContent.includes('rib 20')`
 
 // By the keyboard alone, the stops of Tab counted to each thing that is wanted.
 func TestMainJobByKeyboard(t *testing.T) {

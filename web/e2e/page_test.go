@@ -37,7 +37,8 @@ func TestFirstScreen(t *testing.T) {
 			p.settle()
 			assert.LessOrEqual(t, eval[int](p, `document.documentElement.scrollWidth`), int(s.width), "no sideways scroll")
 			for _, id := range []string{"stick", "view", "hand", "cells"} {
-				assert.True(t, eval[bool](p, `(({top, bottom, left, right}) => top >= 0 && left >= 0 && bottom <= innerHeight && right <= innerWidth && bottom > top)(document.getElementById(%q).getBoundingClientRect())`, id), "%s is in the window", id)
+				assert.True(t, eval[bool](p, `(({top, bottom, left, right}) => top >= 0 && left >= 0 && bottom <= innerHeight &&
+					right <= innerWidth && bottom > top)(document.getElementById(%q).getBoundingClientRect())`, id), "%s is in the window", id)
 			}
 			// 44 CSS pixels is the house rule, WCAG 2.2 success criterion 2.5.5.
 			small := eval[[]string](p, `[...document.querySelectorAll('button, select, summary, input')]
@@ -59,7 +60,8 @@ func inkOn(p *tab, screenshot []byte) int {
 	p.Helper()
 	picture, err := png.Decode(bytes.NewReader(screenshot))
 	require.NoError(p, err)
-	box := eval[[]float64](p, `(r => [r.left, r.top, r.right, r.bottom].map(v => v * devicePixelRatio))(document.getElementById('view').getBoundingClientRect())`)
+	box := eval[[]float64](p, `(r => [r.left, r.top, r.right, r.bottom]
+		.map(v => v * devicePixelRatio))(document.getElementById('view').getBoundingClientRect())`)
 	dark := 0
 	for y := int(box[1]) + 2; y < int(box[3])-2; y++ {
 		for x := int(box[0]) + 2; x < int(box[2])-2; x++ {
@@ -76,7 +78,8 @@ func TestContentPolicyBlocks(t *testing.T) {
 	p := open(t, desktop)
 	// The protocol's own evaluation is let past the rule unless told otherwise.
 	strict := func(e *runtime.EvaluateParams) { e.AllowUnsafeEvalBlockedByCSP = new(false) }
-	made, err := chromedp.Run(p.ctx, chromedp.Evaluate[string](`(() => { try { return String(Function('return 1')()); } catch { return 'refused'; } })()`, strict))
+	made, err := chromedp.Run(p.ctx, chromedp.Evaluate[string](`(() => { try { return String(Function('return 1')());
+		} catch { return 'refused'; } })()`, strict))
 	require.NoError(t, err)
 	assert.Equal(t, "refused", made)
 	outcome, err := chromedp.Run(p.ctx, chromedp.Evaluate[string](
@@ -97,7 +100,8 @@ func TestInjectedScriptDoesNotRun(t *testing.T) {
 	p := open(t, desktop)
 	eval[bool](p, `(() => {
 		const box = document.body.appendChild(document.createElement('div'));
-		box.innerHTML = '<button id="inline" onclick="window.ran = true">x</button><img src="data:," onerror="window.ran = true"><svg onload="window.ran = true"></svg><a id="link" href="javascript:window.ran = true">x</a>';
+		box.innerHTML = '<button id="inline" onclick="window.ran = true">x</button><img src="data:," onerror="window.ran = true">' +
+			'<svg onload="window.ran = true"></svg><a id="link" href="javascript:window.ran = true">x</a>';
 		document.body.appendChild(document.createElement('script')).textContent = 'window.ran = true';
 		document.getElementById('inline').click();
 		document.getElementById('link').click();
@@ -115,7 +119,8 @@ func TestInjectedScriptDoesNotRun(t *testing.T) {
 
 // Nothing is drawn while nothing changes.
 func TestIdleDrawsNothing(t *testing.T) {
-	p := openAfter(t, forget+`window.waits = 0; for (const how of ['setTimeout', 'setInterval', 'requestAnimationFrame', 'requestIdleCallback']) {
+	p := openAfter(t, forget+`window.waits = 0; for (const how of ['setTimeout', 'setInterval', 'requestAnimationFrame',
+		'requestIdleCallback']) {
 		const real = window[how];
 		window[how] = (...all) => { waits++; return real.apply(window, all); };
 	}`, desktop)

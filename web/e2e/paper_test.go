@@ -34,7 +34,8 @@ func (p *tab) choose(names ...string) {
 	p.Helper()
 	p.press(`[data-paper="none"]`)
 	for _, n := range names {
-		eval[bool](p, `(e => { e.focus(); return document.activeElement === e; })(document.querySelector('#paper-form input[value="'+%q+'"]'))`, n)
+		eval[bool](p, `(e => { e.focus(); return document.activeElement === e;
+			})(document.querySelector('#paper-form input[value="'+%q+'"]'))`, n)
 		p.do(chromedp.KeyEvent(" "))
 	}
 }
@@ -45,7 +46,8 @@ func (p *tab) printed(button string, on paper, cssSize bool) []byte {
 	eval[bool](p, `window.asked = 0, window.print = () => { asked++; window.handed = document.getElementById('print').textContent; }, true`)
 	p.press(button)
 	p.wait(`asked === 1`)
-	res, err := chromedp.Call(p.ctx, page.PrintToPDF, page.PrintToPDFParams{PaperWidth: on.width, PaperHeight: on.height, PreferCSSPageSize: &cssSize})
+	res, err := chromedp.Call(p.ctx, page.PrintToPDF, page.PrintToPDFParams{PaperWidth: on.width,
+		PaperHeight: on.height, PreferCSSPageSize: &cssSize})
 	require.NoError(p, err)
 	if folder := os.Getenv("BARKWRIGHT_SHOTS"); folder != "" {
 		require.NoError(p, os.WriteFile(filepath.Join(folder, "paper-"+on.name+".pdf"), res.Data, 0o644))

@@ -25,8 +25,11 @@ func (h *hand) seen(selector string) (x, y float64) {
 	h.Helper()
 	const most = 20
 	for range most {
-		at := eval[[]float64](h.tab, `(e => { if (!e) return []; const r = e.getBoundingClientRect(); const x = r.left + r.width / 2, y = r.top + r.height / 2;
-			return [x, y, e.contains(document.elementFromPoint(x, y)) ? 0 : Math.max(-innerHeight / 2, Math.min(innerHeight / 2, y - innerHeight * 0.7)) || 1]; })([...document.querySelectorAll(%q)].find(e => e.checkVisibility()))`, selector)
+		at := eval[[]float64](h.tab, `(e => { if (!e) return []; const r = e.getBoundingClientRect();
+			const x = r.left + r.width / 2, y = r.top + r.height / 2;
+			return [x, y, e.contains(document.elementFromPoint(x, y)) ? 0 : Math.max(-innerHeight / 2,
+				Math.min(innerHeight / 2, y - innerHeight * 0.7)) || 1]; })([...document.querySelectorAll(%q)]
+					.find(e => e.checkVisibility()))`, selector)
 		require.Len(h, at, 3, "%s does not show", selector)
 		if at[2] == 0 {
 			return at[0], at[1]

@@ -1,6 +1,7 @@
 package e2e
 
 import (
+	"fmt"
 	"os"
 	"testing"
 
@@ -9,13 +10,15 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"barkwright/core/record"
 	"barkwright/core/units"
 )
 
 // unfold opens every fold that an element stands in.
 func (p *tab) unfold(id string) {
 	p.Helper()
-	eval[bool](p, `(f => { for (let d = f.closest('details'); d; d = d.parentElement.closest('details')) d.open = true; return true; })(document.getElementById(%q))`, id)
+	eval[bool](p, `(f => { for (let d = f.closest('details'); d; d = d.parentElement.closest('details')) d.open = true;
+		return true; })(document.getElementById(%q))`, id)
 }
 
 // write puts text in a field as typing would.
@@ -26,15 +29,18 @@ func (p *tab) write(id, text string) {
 }
 
 // differs is a measurement's difference from the boat, in metres.
-const differs = `+[...document.querySelectorAll('[data-table="measured"] tbody tr')].find(r => r.textContent.toLowerCase().includes(%q)).querySelector('[data-column="difference"]').dataset.value`
+const differs = `+[...document.querySelectorAll('[data-table="measured"] tbody tr')]
+	.find(r => r.textContent.toLowerCase().includes(%q)).querySelector('[data-column="difference"]').dataset.value`
 
 // A published record, boat M1 of testdata/published/measured-canoes.csv, is pasted,
 // looked over in the rows and gives a boat of its lengths, beam and depth, beside the
 // one that was there; a row that cannot be read is named and the others stand.
 func TestRecordFindsTheBoat(t *testing.T) {
 	p := open(t, desktop)
-	p.write("record-text", "Boat: M1\nlength overall\t200\nlength over gunwales\t174\nbeam inside the gunwales\t27.5\ngreatest beam\t34.75\ndepth to inwale\t10 5/8\n"+
-		"first thwart, from middle\t32\nend thwart, from middle\t58\nfirst thwart clear\t21.9\nend thwart clear\t9.3\nrail height at first thwart\t11.8\nrail height at end thwart\t13.4\nend height\t18.4\ndepth of water\tmany\n")
+	p.write("record-text", "Boat: M1\nlength overall\t200\nlength over gunwales\t174\nbeam inside the gunwales\t27.5\n"+
+		"greatest beam\t34.75\ndepth to inwale\t10 5/8\n"+
+		"first thwart, from middle\t32\nend thwart, from middle\t58\nfirst thwart clear\t21.9\nend thwart clear\t9.3\n"+
+		"rail height at first thwart\t11.8\nrail height at end thwart\t13.4\nend height\t18.4\ndepth of water\tmany\n")
 	p.press(`[data-measured="paste"]`)
 	p.wait(`document.querySelectorAll('#record-list li').length === 12`)
 	assert.Contains(t, eval[string](p, `document.getElementById('record-says').textContent`), "depth of water")
@@ -44,10 +50,12 @@ func TestRecordFindsTheBoat(t *testing.T) {
 	p.wait(`document.querySelectorAll('#record-rows [data-table="measured"] tbody tr').length === 12`)
 	assert.Equal(t, 2, eval[int](p, `document.getElementById('shelf').options.length`))
 	assert.Equal(t, "M1", eval[string](p, `document.getElementById('name').value`))
-	assert.Regexp(t, `^Found: 1[0-2] of 12 inside tolerance; kept as a new design`, eval[string](p, `document.getElementById('record-said').textContent`))
+	assert.Regexp(t, `^Found: 1[0-2] of 12 inside tolerance; kept as a new design`, eval[string](p,
+		`document.getElementById('record-said').textContent`))
+	// It is fitted together with the sheer read at the thwarts: within a step of what is shown.
 	assert.InDelta(t, 10.625*units.Inch, p.shown("sheer.amidships"), units.Inch/16)
 	for _, what := range []string{"length overall", "length over the gunwales", "beam inside", "depth to the inwale"} {
-		assert.InDelta(t, 0, eval[float64](p, differs, what), units.Inch/16, what)
+		assert.InDelta(t, 0, eval[float64](p, differs, what), 1e-9, what)
 	}
 	p.enter("beam", "28 1/2 in")
 	p.wait(`Math.abs(`+differs+` - 0.0254) < 0.001`, "beam inside")
@@ -59,7 +67,8 @@ func TestRecordFindsTheBoat(t *testing.T) {
 // and with a half girth frees bilge and corner: neither is listed as held.
 func TestHalfBreadthIsRecorded(t *testing.T) {
 	p := open(t, desktop)
-	p.write("record-text", "length overall: 16 ft\nbeam inside the gunwales: 33\ndepth to inwale: 12 1/2\nHalf breadth 4 in up amidships: 15 3/4\nHalf girth amidships: 25 1/2\n")
+	p.write("record-text", "length overall: 16 ft\nbeam inside the gunwales: 33\ndepth to inwale: 12 1/2\n"+
+		"Half breadth 4 in up amidships: 15 3/4\nHalf girth amidships: 25 1/2\n")
 	p.press(`[data-measured="paste"]`)
 	p.wait(`document.querySelectorAll('#record-list li').length === 5`)
 	row := func(field int) string {
@@ -69,7 +78,8 @@ func TestHalfBreadthIsRecorded(t *testing.T) {
 	assert.Equal(t, `4" up, amidships`, row(1))
 	p.press(`[data-measured="fit"]`)
 	p.wait(`document.querySelectorAll('#record-rows [data-table="measured"] tbody tr').length === 5`)
-	assert.InDelta(t, 0, eval[float64](p, differs, "half breadth"), units.Inch/4)
+	// How well a size lettered on a drawing is known: record's usual tolerance of its kind.
+	assert.InDelta(t, 0, eval[float64](p, differs, "half breadth"), record.HalfBreadth.UsualTolerance())
 	held := eval[string](p, `document.querySelector('[data-table="held"]').textContent.toLowerCase()`)
 	assert.NotContains(t, held, "bilge")
 	assert.Contains(t, held, "rocker")
@@ -84,7 +94,8 @@ func TestSurveyAsksWhichBoat(t *testing.T) {
 	p.press(`[data-measured="paste"]`)
 	p.wait(`document.querySelectorAll('#record-boat option').length === 8`)
 	assert.Equal(t, 0, eval[int](p, `document.querySelectorAll('#record-list li').length`))
-	eval[bool](p, `(s => { s.value = [...s.options].find(o => o.text === 'T1').value; s.dispatchEvent(new Event('change', {bubbles: true})); return true; })(document.getElementById('record-boat'))`)
+	eval[bool](p, `(s => { s.value = [...s.options].find(o => o.text === 'T1').value;
+		s.dispatchEvent(new Event('change', {bubbles: true})); return true; })(document.getElementById('record-boat'))`)
 	p.wait(`document.getElementById('record-name').value === 'T1'`)
 	assert.Equal(t, `9' 8"`, eval[string](p, `document.querySelector('#record-list li [data-field="2"]').value`))
 	assert.Contains(t, eval[string](p, `document.getElementById('record-says').textContent`), "inside or outside")
@@ -124,10 +135,12 @@ func TestRecordByKeyboard(t *testing.T) {
 		}
 		keys(r.value + kb.Tab)
 		// Back to the value, for Enter to begin the next row.
-		eval[bool](p, `(l => { l.lastElementChild.querySelector('[data-field="2"]').focus(); return true; })(document.getElementById('record-list'))`)
+		eval[bool](p, `(l => { l.lastElementChild.querySelector('[data-field="2"]').focus(); return true;
+			})(document.getElementById('record-list'))`)
 	}
 	assert.Equal(t, 7, eval[int](p, `document.querySelectorAll('#record-list li').length`))
-	assert.Equal(t, `5' 0" from the middle, aft`, eval[string](p, `document.querySelector('#record-list li:last-child [data-field="1"]').value`))
+	assert.Equal(t, `5' 0" from the middle, aft`, eval[string](p,
+		`document.querySelector('#record-list li:last-child [data-field="1"]').value`))
 	assert.Equal(t, "7 measurements.", eval[string](p, `document.getElementById('record-said').textContent`))
 
 	eval[bool](p, `(f => { f.select(); return true; })(document.activeElement)`)
@@ -146,7 +159,7 @@ func TestRecordByKeyboard(t *testing.T) {
 	keys(kb.Enter)
 	p.wait(`document.querySelectorAll('#record-rows tbody tr').length === 7`)
 	for _, what := range []string{"length overall", "cap top height"} {
-		assert.InDelta(t, 0, eval[float64](p, differs, what), units.Inch/16, what)
+		assert.InDelta(t, 0, eval[float64](p, differs, what), 1e-9, what)
 	}
 	assert.Contains(t, eval[string](p, `document.getElementById('record-rows').textContent`), "kept as recorded")
 
@@ -164,7 +177,8 @@ func TestRecordByKeyboard(t *testing.T) {
 // out comes back with undo.
 func TestContradictionStandsAtItsRow(t *testing.T) {
 	p := open(t, phone)
-	p.write("record-text", "beam inside the gunwales\t30\nfirst thwart clear\t36\nlength overall\t180\nlength over gunwales\t164\nfirst thwart, from middle\t33\n")
+	p.write("record-text", "beam inside the gunwales\t30\nfirst thwart clear\t36\nlength overall\t180\n"+
+		"length over gunwales\t164\nfirst thwart, from middle\t33\n")
 	p.press(`[data-measured="paste"]`)
 	p.wait(`document.querySelectorAll('#record-list li').length === 5`)
 	assert.Contains(t, eval[string](p, `document.querySelector('#record-list li:nth-child(2) .fault').textContent`), "longer than the beam")
@@ -191,18 +205,19 @@ func TestWhatIsBegunStays(t *testing.T) {
 	p.press(`[data-measured="paste"]`)
 	p.wait(`document.querySelectorAll('#record-list li').length === 2`)
 	put := func(row int, field int, text string) {
-		eval[bool](p, `(f => { f.value = %q; f.dispatchEvent(new Event('change', {bubbles: true})); return true; })(document.querySelector('#record-list li:nth-child(%d) [data-field="%d"]'))`, text, row, field)
+		p.change(fmt.Sprintf(`#record-list li:nth-child(%d) [data-field="%d"]`, row, field), text)
 		p.settle()
 	}
 	put(1, 2, "wide")
 	p.press(`[data-measured="add"]`)
 	put(3, 0, "railHeight")
 	put(3, 1, "by the tree")
-	eval[bool](p, `(f => { f.value = 'Old boat'; f.dispatchEvent(new Event('change', {bubbles: true})); return true; })(document.getElementById('record-name'))`)
+	p.change("#record-name", "Old boat")
 	p.press(`[data-measured="add-reading"]`)
 	put(2, 2, "181")
 	texts := func() string {
-		return eval[string](p, `[...document.querySelectorAll('#record-list li')].map(l => [...l.querySelectorAll('[type=text]')].map(f => f.value).join('|') + l.querySelector('.fault').textContent).join('\n')`)
+		return eval[string](p, `[...document.querySelectorAll('#record-list li')]
+			.map(l => [...l.querySelectorAll('[type=text]')].map(f => f.value).join('|') + l.querySelector('.fault').textContent).join('\n')`)
 	}
 	assert.Contains(t, texts(), "wide")
 	assert.Contains(t, texts(), "by the tree")
@@ -219,7 +234,7 @@ func TestAsBuiltMovesTheRibs(t *testing.T) {
 	before := p.shown("ribs.longest")
 	p.unfold("built-list")
 	p.press(`[data-measured="add-reading"]`)
-	eval[bool](p, `(s => { s.value = 'clearWidth'; s.dispatchEvent(new Event('change', {bubbles: true})); return true; })(document.querySelector('#built-list select'))`)
+	p.change("#built-list select", "clearWidth")
 	eval[bool](p, `(f => { f.focus(); return true; })(document.querySelector('#built-list [data-field="1"]'))`)
 	p.do(chromedp.KeyEvent("at thwart 1" + kb.Tab + `2' 2 3/4"` + kb.Tab))
 	p.settle()

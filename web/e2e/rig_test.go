@@ -52,7 +52,7 @@ func browser(t testing.TB, flags ...string) context.Context {
 	if b, ok := browsers.running[key]; ok {
 		return b.ctx
 	}
-	options := append(chromedp.DefaultExecAllocatorOptions[:len(chromedp.DefaultExecAllocatorOptions):len(chromedp.DefaultExecAllocatorOptions)],
+	options := append(slices.Clone(chromedp.DefaultExecAllocatorOptions[:]),
 		chromedp.ExecPath(program(t)), chromedp.NoSandbox,
 		chromedp.Flag("disable-quic", true), chromedp.Flag("disable-component-update", true),
 		// Software WebGL, stated so that it stays so where there is no GPU.
@@ -275,7 +275,8 @@ func eval[T any](p *tab, expression string, args ...any) T {
 func (p *tab) wait(expression string, args ...any) {
 	p.Helper()
 	expression = fmt.Sprintf(expression, args...)
-	_, err := chromedp.Run(p.ctx, chromedp.Poll[bool](expression, chromedp.WithPollingTimeout(10*time.Second), chromedp.WithPollingInterval(20*time.Millisecond)))
+	_, err := chromedp.Run(p.ctx, chromedp.Poll[bool](expression, chromedp.WithPollingTimeout(10*time.Second),
+		chromedp.WithPollingInterval(20*time.Millisecond)))
 	require.NoError(p, err, "waiting for %s", expression)
 }
 
@@ -284,7 +285,8 @@ func (p *tab) wait(expression string, args ...any) {
 func (p *tab) ready() {
 	p.Helper()
 	require.Eventually(p, func() bool {
-		ready, err := chromedp.Run(p.ctx, chromedp.Evaluate[bool](`document.documentElement?.dataset.ready === 'true' && +document.documentElement.dataset.drawn > 0`))
+		ready, err := chromedp.Run(p.ctx, chromedp.Evaluate[bool](`document.documentElement?.dataset.ready === 'true' &&
+			+document.documentElement.dataset.drawn > 0`))
 		return err == nil && ready
 	}, 30*time.Second, 20*time.Millisecond, "the page is ready")
 }

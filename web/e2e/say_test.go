@@ -41,7 +41,8 @@ func (p *tab) slide(key, value string) {
 func TestChangedVerdictIsSaidFirst(t *testing.T) {
 	p := open(t, desktop)
 	verdicts := func() map[string]string {
-		return eval[map[string]string](p, `Object.fromEntries([...document.querySelectorAll('#head-checks [data-warning]')].map(v => [v.dataset.warning, v.textContent]))`)
+		return eval[map[string]string](p, `Object.fromEntries([...document.querySelectorAll('#head-checks [data-warning]')]
+			.map(v => [v.dataset.warning, v.textContent]))`)
 	}
 	eval[bool](p, listen)
 	before := verdicts()
@@ -71,7 +72,8 @@ func TestChangedVerdictIsSaidFirst(t *testing.T) {
 	p.do(chromedp.Click(chromedp.CSS("#undo")))
 	p.wait(`heard.some(s => s.includes(%q))`, before[changed[0]])
 
-	assert.Empty(t, eval[[]string](p, `[...document.querySelectorAll('output')].filter(o => o.ariaLive !== 'off').map(o => o.outerHTML.slice(0, 90))`), "results that speak of themselves")
+	assert.Empty(t, eval[[]string](p, `[...document.querySelectorAll('output')].filter(o => o.ariaLive !== 'off')
+		.map(o => o.outerHTML.slice(0, 90))`), "results that speak of themselves")
 	assert.Greater(t, eval[int](p, `document.querySelectorAll('output[aria-live=off]').length`), 200)
 }
 
@@ -86,7 +88,8 @@ func TestBadEntryMarksItsFieldAndIsSaid(t *testing.T) {
 	for _, entry := range []string{"17 banana", "18 banana"} {
 		p.enter("length", entry)
 		assert.Equal(t, []string{"length"}, marked())
-		assert.True(t, eval[bool](p, `document.querySelector('[data-typed="length"]').getAttribute('aria-describedby').split(' ').includes('length-fault')`))
+		assert.True(t, eval[bool](p, `document.querySelector('[data-typed="length"]').getAttribute('aria-describedby')
+			.split(' ').includes('length-fault')`))
 		said := p.said()
 		require.NotEmpty(t, said)
 		assert.True(t, strings.HasPrefix(said[len(said)-1], "Length overall: "), said)
@@ -101,7 +104,7 @@ func TestBadEntryMarksItsFieldAndIsSaid(t *testing.T) {
 	assert.Empty(t, marked())
 
 	p.press("#add-sheet")
-	eval[bool](p, `(f => { f.value = 'wide'; f.dispatchEvent(new Event('change', {bubbles: true})); return true; })(document.querySelector('#onhand input'))`)
+	p.change("#onhand input", "wide")
 	assert.Equal(t, 1, eval[int](p, `document.querySelectorAll('#onhand input[aria-invalid=true]').length`))
 	said := p.said()
 	assert.Contains(t, said[len(said)-1], "Sheet 1, width: ")
@@ -116,7 +119,9 @@ func TestReadoutFollowsTheBoat(t *testing.T) {
 	agrees := func(what string) string {
 		t.Helper()
 		p.settle()
-		cut := eval[string](p, `(row => row.cells[[...row.closest('table').querySelectorAll('thead th')].findIndex(h => h.textContent.startsWith('Finished length'))].textContent)(document.querySelector('[data-table="ribs"] tr[data-part="rib.13"]'))`)
+		cut := eval[string](p, `(row => row.cells[[...row.closest('table').querySelectorAll('thead th')]
+			.findIndex(h => h.textContent.startsWith('Finished length'))].textContent)(
+				document.querySelector('[data-table="ribs"] tr[data-part="rib.13"]'))`)
 		assert.Contains(t, read(), "Rib 13 ", what)
 		assert.Contains(t, read(), cut, what)
 		return cut
@@ -129,9 +134,10 @@ func TestReadoutFollowsTheBoat(t *testing.T) {
 	assert.Equal(t, "off", eval[string](p, `document.getElementById('readout').ariaLive`), "not spoken at every step")
 	p.do(chromedp.Click(chromedp.CSS("#undo")))
 	assert.Equal(t, first, agrees("undo"))
-	eval[bool](p, `(s => { s.value = '2'; s.dispatchEvent(new Event('change', {bubbles: true})); return true; })(document.getElementById('units'))`)
+	p.change("#units", "2")
 	assert.Contains(t, agrees("units"), "mm")
-	eval[bool](p, `(s => { s.selectedIndex = s.options.length - 1; s.dispatchEvent(new Event('change', {bubbles: true})); return true; })(document.getElementById('starting'))`)
+	eval[bool](p, `(s => { s.selectedIndex = s.options.length - 1; s.dispatchEvent(new Event('change',
+		{bubbles: true})); return true; })(document.getElementById('starting'))`)
 	agrees("starting boat")
 	p.enter("beam", "900 mm")
 	agrees("typed")

@@ -25,7 +25,8 @@ func TestFirstMinute(t *testing.T) {
 			}
 			assert.True(t, eval[bool](p, `document.getElementById('first-minute').offsetTop < document.getElementById('sight').offsetTop + 1`))
 			if s.width < 500 {
-				assert.LessOrEqual(t, eval[float64](p, `[...document.querySelectorAll('#first-minute > p')].find(e => e.checkVisibility()).offsetHeight`), 96.0)
+				assert.LessOrEqual(t, eval[float64](p, `[...document.querySelectorAll('#first-minute > p')]
+					.find(e => e.checkVisibility()).offsetHeight`), 96.0)
 			}
 			assert.Equal(t, "static", eval[string](p, `getComputedStyle(document.getElementById('first-minute')).position`))
 			p.press(`#first-minute [data-minute]`)
@@ -89,8 +90,10 @@ func TestFindByKeys(t *testing.T) {
 			p.keys(kb.Escape)
 			assert.Equal(t, "keep.find", eval[string](p, `document.activeElement.dataset.tick`), "the focus goes back")
 
-			assert.True(t, eval[bool](p, `(r => r.width >= 44 && r.height >= 44 && r.left >= 0 && r.right <= innerWidth)(document.getElementById('find-open').getBoundingClientRect())`))
-			assert.True(t, eval[bool](p, `(e => e.scrollWidth <= e.clientWidth)(document.querySelector('#notches [aria-current=true]'))`), "the stage's name is whole")
+			assert.True(t, eval[bool](p, `(r => r.width >= 44 && r.height >= 44 && r.left >= 0 &&
+				r.right <= innerWidth)(document.getElementById('find-open').getBoundingClientRect())`))
+			assert.True(t, eval[bool](p, `(e => e.scrollWidth <= e.clientWidth)(
+				document.querySelector('#notches [aria-current=true]'))`), "the stage's name is whole")
 			assert.LessOrEqual(t, eval[int](p, `document.documentElement.scrollWidth - innerWidth`), 0)
 		})
 	}
@@ -102,7 +105,8 @@ func TestNumbersAndVerdictsLeadOn(t *testing.T) {
 	eval[bool](p, `document.querySelector('.cells:not([hidden]) [data-why="post.middle"]').click(), true`)
 	p.wait(`document.querySelectorAll('[data-number="post.middle"] [data-hold]').length > 0`)
 	eval[bool](p, `document.querySelector('[data-number="post.middle"] [data-hold=depth]').click(), true`)
-	assert.Equal(t, "Depth amidships lace", eval[string](p, `document.getElementById('held-name').textContent + ' ' + document.documentElement.dataset.at`))
+	assert.Equal(t, "Depth amidships lace", eval[string](p,
+		`document.getElementById('held-name').textContent + ' ' + document.documentElement.dataset.at`))
 	eval[bool](p, `document.querySelector('[data-number="post.middle"] [data-table]').click(), true`)
 	assert.True(t, eval[bool](p, `document.activeElement.closest('[data-fold=posts]').open`))
 	p.notch(stage.Choose)

@@ -37,7 +37,8 @@ func (h *host) ServeHTTP(w http.ResponseWriter, r *http.Request) {
 		http.NotFound(w, r)
 		return
 	}
-	kinds := map[string]string{".html": "text/html", ".js": "text/javascript", ".png": "image/png", ".webmanifest": "application/manifest+json"}
+	kinds := map[string]string{".html": "text/html", ".js": "text/javascript", ".png": "image/png",
+		".webmanifest": "application/manifest+json"}
 	w.Header().Set("Content-Type", kinds[filepath.Ext(name)])
 	_, _ = w.Write([]byte(text))
 }

@@ -22,7 +22,8 @@ func (p *tab) notch(k stage.Key) {
 }
 
 // seen are the places of which something can be seen.
-const seen = `[...new Set([...document.querySelectorAll('[data-place]')].filter(e => e.checkVisibility()).map(e => e.dataset.place))].sort()`
+const seen = `[...new Set([...document.querySelectorAll('[data-place]')].filter(e => e.checkVisibility())
+	.map(e => e.dataset.place))].sort()`
 
 // At a stage stands what is at home there and nothing else; Back goes back through stages.
 func TestOneStageAtATime(t *testing.T) {
@@ -35,9 +36,12 @@ func TestOneStageAtATime(t *testing.T) {
 				assert.Contains(t, place, string(k), "%s, %s", s.name, k)
 			}
 			st, _, _ := stage.Lookup(k)
-			assert.Equal(t, st.InSight, append([]string(nil), eval[[]string](p, `[...document.querySelectorAll('#form [data-control]')].filter(e => e.checkVisibility()).map(e => e.dataset.control).filter(k => !/^(name|notes|paddler)/.test(k))`)...), "%s, %s", s.name, k)
+			assert.Equal(t, st.InSight, append([]string(nil), eval[[]string](p,
+				`[...document.querySelectorAll('#form [data-control]')].filter(e => e.checkVisibility())
+					.map(e => e.dataset.control).filter(k => !/^(name|notes|paddler)/.test(k))`)...), "%s, %s", s.name, k)
 			for _, key := range st.Large {
-				assert.True(t, eval[bool](p, `(e => e.checkVisibility() && e.textContent !== '')(document.querySelector('.cells:not([hidden]) [data-result=%q]'))`, key), key)
+				assert.True(t, eval[bool](p, `(e => e.checkVisibility() &&
+					e.textContent !== '')(document.querySelector('.cells:not([hidden]) [data-result=%q]'))`, key), key)
 			}
 			assert.Equal(t, string(st.Look), eval[string](p, `document.querySelector('[data-view][aria-pressed=true]').dataset.view`))
 			assert.Contains(t, eval[string](p, `document.getElementById('status').textContent`), st.Name)
@@ -74,11 +78,13 @@ func TestStageIsKept(t *testing.T) {
 // 200 % and with the spacing of WCAG 2.2 success criterion 1.4.12 too.
 func TestRoom(t *testing.T) {
 	letterings := map[string]string{"plain": "", "200 %": `html { font-size: 200% !important; }`,
-		"spaced": `* { line-height: 1.5 !important; letter-spacing: .12em !important; word-spacing: .16em !important; } p { margin-bottom: 2em !important; }`}
+		"spaced": `* { line-height: 1.5 !important; letter-spacing: .12em !important; word-spacing: .16em !important; } p {
+			margin-bottom: 2em !important; }`}
 	for _, size := range [][2]int64{{390, 844}, {768, 1024}, {1024, 768}, {1280, 720}, {1366, 768}, {1920, 1080}, {320, 640}} {
 		p := open(t, screen{name: "room", width: size[0], height: size[1], density: 1}.at("choose"))
 		for name, css := range letterings {
-			eval[bool](p, `(document.getElementById('lettering') ?? document.head.appendChild(Object.assign(document.createElement('style'), {id: 'lettering'}))).textContent = %q, true`, css)
+			eval[bool](p, `(document.getElementById('lettering') ??
+				document.head.appendChild(Object.assign(document.createElement('style'), {id: 'lettering'}))).textContent = %q, true`, css)
 			p.settle()
 			stages := stage.Keys()
 			if name != "plain" { // letters change the room alike at every stage
@@ -90,7 +96,8 @@ func TestRoom(t *testing.T) {
 					.filter(e => getComputedStyle(e).position === how).reduce((sum, e) => sum + e.offsetHeight, 0) / innerHeight)`)
 				assert.LessOrEqual(t, share[0], 0.45, "%v, %s, %s", size, name, k)
 				assert.LessOrEqual(t, share[1], 0.45, "%v, %s, %s: the pane", size, name, k)
-				assert.LessOrEqual(t, eval[int](p, `document.documentElement.scrollWidth`), int(size[0]), "%v, %s, %s: no sideways scroll", size, name, k)
+				assert.LessOrEqual(t, eval[int](p, `document.documentElement.scrollWidth`), int(size[0]),
+					"%v, %s, %s: no sideways scroll", size, name, k)
 			}
 		}
 	}
@@ -115,7 +122,8 @@ func TestStopsToTheFirstNumber(t *testing.T) {
 					}
 				}
 			}
-			fmt.Printf("stops %s %s: hand %d, number %d, control %d\n", s.name, k, stops["#undo, #held, [data-hand]"], stops[".cell"], stops["[data-control] *"])
+			fmt.Printf("stops %s %s: hand %d, number %d, control %d\n", s.name, k, stops["#undo, #held, [data-hand]"],
+				stops[".cell"], stops["[data-control] *"])
 			assert.LessOrEqual(t, stops["#undo, #held, [data-hand]"], 7, k)
 			assert.True(t, stops[".cell"] > 0 && stops[".cell"] <= 8, "%s: %v", k, stops)
 			if k != stage.Keep {
@@ -129,7 +137,8 @@ func TestStopsToTheFirstNumber(t *testing.T) {
 func TestCellsLead(t *testing.T) {
 	p := open(t, desktop.at("rib"))
 	p.press(`.cells:not([hidden]) [data-why="hull.halfGirth"]`)
-	assert.True(t, eval[bool](p, `(e => e.open && e.checkVisibility() && e.contains(document.activeElement))(document.querySelector('[data-number="hull.halfGirth"]'))`))
+	assert.True(t, eval[bool](p, `(e => e.open && e.checkVisibility() &&
+		e.contains(document.activeElement))(document.querySelector('[data-number="hull.halfGirth"]'))`))
 	p.press(`.cells:not([hidden]) [data-check="ribs.verdict"]`)
 	assert.Equal(t, "ribs.verdict", eval[string](p, `document.activeElement.dataset.warning`))
 	p.notch(stage.Keep)
@@ -249,11 +258,13 @@ func TestJumps(t *testing.T) {
 	p := open(t, phone.at("gunwales"))
 	p.do(chromedp.Click(chromedp.CSS(`[data-jump="[data-fold]"]`)))
 	p.settle()
-	assert.True(t, eval[bool](p, `(r => r.top >= document.getElementById('cells').getBoundingClientRect().bottom - 1 && r.bottom <= innerHeight)(document.querySelector('[data-fold="marks"] summary').getBoundingClientRect())`))
+	assert.True(t, eval[bool](p, `(r => r.top >= document.getElementById('cells').getBoundingClientRect().bottom - 1 &&
+		r.bottom <= innerHeight)(document.querySelector('[data-fold="marks"] summary').getBoundingClientRect())`))
 	eval[bool](p, `scrollTo(0, 0), true`)
 	p.do(chromedp.Click(chromedp.CSS(`[data-jump="[data-steps]"]`)))
 	p.settle()
-	assert.True(t, eval[bool](p, `document.querySelector('[data-steps="gunwales"]').open && document.activeElement.closest('[data-steps]') !== null`))
+	assert.True(t, eval[bool](p, `document.querySelector('[data-steps="gunwales"]').open &&
+		document.activeElement.closest('[data-steps]') !== null`))
 	eval[bool](p, `scrollTo(0, 0), true`)
 	p.do(chromedp.Click(chromedp.CSS(`[data-jump="[data-bench]"]`)))
 	p.wait(`document.getElementById('bench').checkVisibility()`)

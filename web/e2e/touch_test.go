@@ -69,7 +69,8 @@ func (p *tab) value(key string) (at float64, changed bool) {
 // shares of its breadth and height.
 func (p *tab) beside(selector string, along, down float64) (x, y float64) {
 	p.Helper()
-	c := eval[[]float64](p, `(e => { e.scrollIntoView({block: 'center'}); const r = e.getBoundingClientRect(); return [r.left + r.width * %g, r.top + r.height * %g]; })(document.querySelector(%q))`, along, down, selector)
+	c := eval[[]float64](p, `(e => { e.scrollIntoView({block: 'center'}); const r = e.getBoundingClientRect();
+		return [r.left + r.width * %g, r.top + r.height * %g]; })(document.querySelector(%q))`, along, down, selector)
 	return c[0], c[1]
 }
 
@@ -143,7 +144,9 @@ func TestSliderFollowsAFingerSideways(t *testing.T) {
 // what a pixel of a mouse's way changes there.
 func (p *tab) handle(key string, state scene.State) (x, y float64, h view.Handle) {
 	p.Helper()
-	box := eval[[]float64](p, `(v => { const r = v.getBoundingClientRect(); return [r.left + v.clientLeft, r.top + v.clientTop, v.clientWidth, v.clientHeight, parseFloat(getComputedStyle(document.documentElement).fontSize)]; })(document.getElementById('view'))`)
+	box := eval[[]float64](p, `(v => { const r = v.getBoundingClientRect(); return [r.left + v.clientLeft,
+		r.top + v.clientTop, v.clientWidth, v.clientHeight,
+			parseFloat(getComputedStyle(document.documentElement).fontSize)]; })(document.getElementById('view'))`)
 	size := draw.Size{Width: box[2], Height: box[3], Letter: box[4]}
 	for _, h := range view.Handles(core.Evaluate(design.Default()), scene.View{State: state, Zoom: 1}, size) {
 		if h.Key == key {
@@ -213,7 +216,8 @@ func TestHandleFollowsTheMouseAsVerdictsCome(t *testing.T) {
 		p.do(chromedp.MouseEvent(chromedp.MouseMoved, x, y+float64(2*i), chromedp.Button("left")))
 		p.settle()
 		at, _ := p.value("beam")
-		assert.InDelta(t, (start-h.PerPixel*float64(2*i))/units.Inch, at, param.Step(units.Imperial16)/units.Inch/2+1e-6, "%d pixels", 2*i)
+		// Half a step, and half the last decimal of a slider's attribute.
+		assert.InDelta(t, (start-h.PerPixel*float64(2*i))/units.Inch, at, param.Step(units.Imperial16)/units.Inch/2+5e-7, "%d pixels", 2*i)
 		verdicts[eval[string](p, `document.getElementById('head-checks').textContent`)] = true
 	}
 	p.do(chromedp.MouseEvent(chromedp.MouseReleased, x, y+18, chromedp.Button("left")))
@@ -226,11 +230,13 @@ func TestPictureStandsStill(t *testing.T) {
 	for _, s := range []screen{desktop, phone, projector, {name: "tablet", width: 1024, height: 768, density: 1}} {
 		p := open(t, s.at("choose"))
 		p.settle()
-		const places = `JSON.stringify([...document.querySelectorAll('#view, .cells:not([hidden]) .cell, #hand, #held, #readout, #sight')].map(e => { const r = e.getBoundingClientRect(); return [r.left, r.top, r.width, r.height]; }))`
+		const places = `JSON.stringify([...document.querySelectorAll('#view, .cells:not([hidden]) .cell, #hand, #held, #readout, #sight')]
+			.map(e => { const r = e.getBoundingClientRect(); return [r.left, r.top, r.width, r.height]; }))`
 		first := eval[string](p, places)
 		for _, key := range []string{"beam", "depth"} {
 			for share := 0; share <= 10; share += 2 {
-				eval[bool](p, `(f => { f.valueAsNumber = +f.min + (f.max - f.min) * %s; f.dispatchEvent(new Event('input', {bubbles: true})); return true; })(document.querySelector('input[name=%q]'))`, strconv.FormatFloat(float64(share)/10, 'f', 1, 64), key)
+				eval[bool](p, `(f => { f.valueAsNumber = +f.min + (f.max - f.min) * %s; f.dispatchEvent(new Event('input',
+					{bubbles: true})); return true; })(document.querySelector('input[name=%q]'))`, strconv.FormatFloat(float64(share)/10, 'f', 1, 64), key)
 				require.Equal(t, first, eval[string](p, places), "%s: %s at %d tenths", s.name, key, share)
 			}
 			p.do(chromedp.Evaluate[chromedp.Void](`while (!document.getElementById('undo').disabled) document.getElementById('undo').click()`))

@@ -62,7 +62,8 @@ func tour(t *testing.T, v visitor) {
 	}
 	focus := func(selector string) {
 		t.Helper()
-		require.Equal(t, "true", says(`(e => { e.closest('details')?.setAttribute('open', ''); e.focus(); e.select?.(); return document.activeElement === e; })(document.querySelector(%q))`, selector), selector)
+		require.Equal(t, "true", says(`(e => { e.closest('details')?.setAttribute('open', ''); e.focus(); e.select?.();
+			return document.activeElement === e; })(document.querySelector(%q))`, selector), selector)
 	}
 	goTo := func(k stage.Key) {
 		t.Helper()
@@ -96,7 +97,8 @@ func tour(t *testing.T, v visitor) {
 	keys := stage.Keys()
 	for _, k := range keys {
 		goTo(k)
-		assert.Equal(t, "true", says(`[...document.querySelectorAll('.cells [data-result]')].some(e => e.checkVisibility() && /\d/.test(e.textContent))`), "a number at %s", k)
+		assert.Equal(t, "true", says(`[...document.querySelectorAll('.cells [data-result]')]
+			.some(e => e.checkVisibility() && /\d/.test(e.textContent))`), "a number at %s", k)
 	}
 	goTo(stage.Choose)
 	time.Sleep(1200 * time.Millisecond) // whatever is entered is kept within a second
@@ -136,14 +138,18 @@ func tour(t *testing.T, v visitor) {
 		}
 		for _, k := range at {
 			goTo(k)
-			assert.LessOrEqual(t, says(`Math.max(0, document.documentElement.scrollWidth - document.documentElement.clientWidth)`), "0", "sideways at %s, %d px: %s", k, width, says(tooWide))
+			assert.LessOrEqual(t, says(`Math.max(0,
+				document.documentElement.scrollWidth - document.documentElement.clientWidth)`), "0", "sideways at %s, %d px: %s",
+				k, width, says(tooWide))
 		}
 	}
 	assert.Empty(t, v.complaints())
 }
 
 // tooWide names what reaches past the page's right edge.
-const tooWide = `[...document.querySelectorAll('body *')].filter(e => e.checkVisibility() && e.getBoundingClientRect().right > document.documentElement.clientWidth + 0.5).map(e => e.tagName + '#' + e.id + '.' + e.className + ' ' + e.getBoundingClientRect().right).slice(0, 8).join('; ')`
+const tooWide = `[...document.querySelectorAll('body *')].filter(e => e.checkVisibility() &&
+	e.getBoundingClientRect().right > document.documentElement.clientWidth + 0.5)
+		.map(e => e.tagName + '#' + e.id + '.' + e.className + ' ' + e.getBoundingClientRect().right).slice(0, 8).join('; ')`
 
 // chromium is the browser of all other tests, visited as the others are.
 type chromium struct{ *tab }

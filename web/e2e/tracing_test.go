@@ -63,20 +63,25 @@ func (s sheet) svg() string {
 // give opens a picture in its window as the picker would.
 func (p *tab) give(name string, data []byte) {
 	p.Helper()
-	eval[bool](p, `(i => { const t = new DataTransfer(); t.items.add(new File([Uint8Array.from(atob(%q), c => c.charCodeAt(0))], %q)); i.files = t.files; i.dispatchEvent(new Event('change', {bubbles: true})); return true; })(document.getElementById('tracing-file'))`,
+	eval[bool](p, `(i => { const t = new DataTransfer(); t.items.add(new File([Uint8Array.from(atob(%q),
+		c => c.charCodeAt(0))], %q)); i.files = t.files; i.dispatchEvent(new Event('change', {bubbles: true}));
+			return true; })(document.getElementById('tracing-file'))`,
 		base64.StdEncoding.EncodeToString(data), name)
 }
 
 // onPicture is where a pixel of the picture lies in the window.
 func (p *tab) onPicture(at draw.Point) (x, y float64) {
 	p.Helper()
-	c := eval[[]float64](p, `(i => { const e = document.getElementById('easel').getBoundingClientRect(); const q = new DOMMatrix(getComputedStyle(i).transform).transformPoint({x: %g, y: %g}); return [q.x + e.left + 0, q.y + e.top + 1]; })(document.getElementById('easel-picture'))`, at.X, at.Y)
+	c := eval[[]float64](p, `(i => { const e = document.getElementById('easel').getBoundingClientRect();
+		const q = new DOMMatrix(getComputedStyle(i).transform).transformPoint({x: %g, y: %g}); return [q.x + e.left + 0,
+			q.y + e.top + 1]; })(document.getElementById('easel-picture'))`, at.X, at.Y)
 	return c[0], c[1]
 }
 
 func (p *tab) mouse(kind input.DispatchMouseEventType, x, y float64) {
 	p.Helper()
-	_, err := chromedp.Call(p.ctx, input.DispatchMouseEvent, input.DispatchMouseEventParams{Type: kind, X: x, Y: y, Button: input.MouseButtonLeft, ClickCount: 1})
+	_, err := chromedp.Call(p.ctx, input.DispatchMouseEvent, input.DispatchMouseEventParams{Type: kind, X: x, Y: y,
+		Button: input.MouseButtonLeft, ClickCount: 1})
 	require.NoError(p, err)
 }
 
@@ -92,14 +97,15 @@ func (p *tab) clickPicture(at draw.Point) {
 // chooseOne chooses from a list.
 func (p *tab) chooseOne(id, value string) {
 	p.Helper()
-	eval[bool](p, `(s => { s.value = %q; s.dispatchEvent(new Event('change', {bubbles: true})); return true; })(document.getElementById(%q))`, value, id)
+	p.change("#"+id, value)
 	p.settle()
 }
 
 // traced are the values of the record's rows of a kind as they show.
 func (p *tab) traced(kind string) []string {
 	p.Helper()
-	return eval[[]string](p, `[...document.querySelectorAll('#record-list li')].filter(l => l.querySelector('select').value === %q).map(l => l.querySelector('[data-field="2"]').value)`, kind)
+	return eval[[]string](p, `[...document.querySelectorAll('#record-list li')]
+		.filter(l => l.querySelector('select').value === %q).map(l => l.querySelector('[data-field="2"]').value)`, kind)
 }
 
 func (p *tab) openSheet(s sheet) {
@@ -148,6 +154,7 @@ func TestReadOffADrawingByMouse(t *testing.T) {
 	heights := p.traced(record.SheerHeight.ID())
 	require.Len(t, heights, 6)
 	for i, text := range heights {
+		// A press lands up to a CSS pixel off, 2 of the picture's; a row shows sixteenths.
 		assert.InDelta(t, want[i], inches(t, text), 2*pixel+1.0/32, "point %d", i)
 	}
 	assert.Contains(t, eval[string](p, `document.querySelector('#record-list li:last-child [data-field="5"]').value`), "read off a drawing")
@@ -210,7 +217,8 @@ func TestReadOffADrawingByTouch(t *testing.T) {
 	assert.Less(t, inches(t, p.traced(record.EndHeight.ID())[0]), inches(t, rows[0])-5)
 
 	small := eval[[]string](p, `[...document.querySelectorAll('#tracing :is(button, select, input:not([type=checkbox]))')]
-		.filter(e => e.offsetParent).filter(e => { const r = e.getBoundingClientRect(); return r.width < 44 || r.height < 44; }).map(e => e.outerHTML.slice(0, 80))`)
+		.filter(e => e.offsetParent).filter(e => { const r = e.getBoundingClientRect(); return r.width < 44 ||
+			r.height < 44; }).map(e => e.outerHTML.slice(0, 80))`)
 	assert.Empty(t, small, "targets under 44 pixels")
 	assert.LessOrEqual(t, eval[int](p, `document.getElementById('tracing').scrollWidth`), 390)
 	assert.Greater(t, eval[float64](p, `document.getElementById('easel').getBoundingClientRect().height`), 300.0)
@@ -251,11 +259,13 @@ func TestReadOffADrawingByKeys(t *testing.T) {
 	p.settle()
 	require.Len(t, p.traced(record.EndHeight.ID()), 1)
 	read := inches(t, p.traced(record.EndHeight.ID())[0])
+	// The cross goes by CSS pixels, 2 of the picture's; half a sixteenth is less than one more.
 	assert.InDelta(t, s.Design.EndHeight/units.Inch, read, 3/s.scale/units.Inch)
 	eval[bool](p, `[...document.querySelectorAll('[data-trace^="hold:"]')].at(-1).focus(), true`)
 	p.keys(kb.Enter)
 	p.keys(strings.Repeat(kb.ArrowUp, 5))
 	p.settle()
+	// Either row is shown to a sixteenth.
 	assert.InDelta(t, read+5/s.scale/units.Inch, inches(t, p.traced(record.EndHeight.ID())[0]), 1.0/16, "by a pixel for each key")
 	p.keys(kb.Escape)
 	p.keys(kb.Escape)
@@ -295,11 +305,15 @@ func TestHostilePictures(t *testing.T) {
 	}
 	// A picture is dropped on the window, and pasted.
 	event := func(at, kind string, data []byte) {
-		eval[bool](p, `(e => { const t = new DataTransfer(); t.items.add(new File([Uint8Array.from(atob(%q), c => c.charCodeAt(0))], 'a')); e.dispatchEvent(%s); return true; })(%s)`,
+		eval[bool](p, `(e => { const t = new DataTransfer(); t.items.add(new File([Uint8Array.from(atob(%q),
+			c => c.charCodeAt(0))], 'a')); e.dispatchEvent(%s); return true; })(%s)`,
 			base64.StdEncoding.EncodeToString(data), kind, at)
 	}
-	event(`document.getElementById('easel')`, `new DragEvent('drop', {dataTransfer: t, bubbles: true, cancelable: true})`, []byte(`<svg xmlns="http://www.w3.org/2000/svg" width="200" height="100" onload="parent.scriptRan = 1"><script>window.scriptRan = top.scriptRan = 1; fetch('https://example.com/')</script>`+
-		`<image href="https://example.com/a.png" width="9" height="9"/><a href="https://example.com/"><rect width="50" height="50" onclick="top.scriptRan = 1"/></a><style>@import url(https://example.com/a.css);</style></svg>`))
+	event(`document.getElementById('easel')`, `new DragEvent('drop', {dataTransfer: t, bubbles: true,
+		cancelable: true})`, []byte(`<svg xmlns="http://www.w3.org/2000/svg" width="200" height="100" onload="parent.scriptRan = 1">`+
+		`<script>window.scriptRan = top.scriptRan = 1; fetch('https://example.com/')</script>`+
+		`<image href="https://example.com/a.png" width="9" height="9"/><a href="https://example.com/">`+
+		`<rect width="50" height="50" onclick="top.scriptRan = 1"/></a><style>@import url(https://example.com/a.css);</style></svg>`))
 	p.wait(`document.getElementById('easel-picture').src !== %q`, before)
 	before = eval[string](p, `document.getElementById('easel-picture').src`)
 	event(`document`, `new ClipboardEvent('paste', {clipboardData: t, bubbles: true, cancelable: true})`, good.Bytes())

@@ -25,7 +25,8 @@ func TestCurvesFollowTheRest(t *testing.T) {
 			p.wait(`%s.dataset.value === %q`, speed, before)
 
 			eval[bool](p, `document.querySelectorAll('[data-curve], .twin').forEach(d => d.open = true), true`)
-			p.wait(`document.querySelectorAll('[data-curve] figure svg').length === 4 && document.querySelectorAll('[data-curve] table').length === 3`)
+			p.wait(`document.querySelectorAll('[data-curve] figure svg').length === 4 &&
+				document.querySelectorAll('[data-curve] table').length === 3`)
 			small := eval[[]string](p, `[...document.querySelectorAll('[data-curve]:not([data-curve=heeled])')].filter(c => {
 				const svg = c.querySelector('figure svg'), shown = svg.getBoundingClientRect().width / svg.viewBox.baseVal.width;
 				return [...svg.querySelectorAll('text')].some(t => +t.getAttribute('font-size') * shown < 12);

@@ -151,7 +151,8 @@ func (w *webkit) press(keys ...string) {
 // widen opens the page in a frame: the small browser's window is never as narrow as a phone.
 func (w *webkit) widen(width int, address string) {
 	file := filepath.Join(w.TempDir(), "frame.html")
-	frame := fmt.Sprintf(`<!doctype html><body style="margin:0"><iframe src="%s" style="width:%dpx;height:800px;border:0"></iframe>`, address, width)
+	frame := fmt.Sprintf(`<!doctype html><body style="margin:0">`+
+		`<iframe src="%s" style="width:%dpx;height:800px;border:0"></iframe>`, address, width)
 	require.NoError(w, os.WriteFile(file, []byte(frame), 0o600))
 	w.call("POST", "/frame", map[string]any{"id": nil}, nil)
 	w.goTo(fileAddress(file))
