@@ -25,7 +25,7 @@ func TestBoatsThatStoppedTheProgram(t *testing.T) {
 		"barkwright2_Gf0_Bg38",
 		"barkwright2_L365_Oh13_D14_R6.75_Rs5.4_E22_Es11.5_El32_Ef0.92",
 	} {
-		d, err := design.ParseLine(line)
+		d, _, err := design.ReadLine(line)
 		require.NoError(t, err)
 		c, faults := core.Try(d)
 		require.Empty(t, faults, line)

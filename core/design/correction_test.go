@@ -28,11 +28,11 @@ func TestCorrectionsInALine(t *testing.T) {
 	line, err := design.Line(d)
 	require.NoError(t, err)
 	assert.Contains(t, line, "_Qp0.41~0~0.78~12.7!0~0~0.41~-3_Qs0.41")
-	back, err := design.ParseLine(line)
+	back, _, err := design.ReadLine(line)
 	require.NoError(t, err)
 	assert.Equal(t, d, back)
 	for _, part := range []string{"Qp1~2~3", "Qs", "Qg1~2~3~x", "Qp0~0~1~1!", "QpNaN~0~1~1"} {
-		_, err := design.ParseLine("barkwright1_" + part)
+		_, _, err := design.ReadLine("barkwright1_" + part)
 		assert.Error(t, err, part)
 	}
 }

@@ -77,15 +77,9 @@ func shortest(x float64) string {
 	return strconv.FormatFloat(x, 'f', 9, 64)
 }
 
-// ParseLine reads a line written by Line, or that line as an address carries it.
-// Values out of range are kept for Validate to name. The error is one sentence for
-// the user.
-func ParseLine(line string) (Design, error) {
-	d, _, err := ReadLine(line)
-	return d, err
-}
-
-// ReadLine is ParseLine with what stands elsewhere than when an older line was written.
+// ReadLine reads a line written by Line, or that line as an address carries it.
+// Values out of range are kept for Validate to name. With the design comes what stands
+// elsewhere than when an older line was written. The error is one sentence for the user.
 func ReadLine(line string) (Design, []Move, error) {
 	line = strings.TrimPrefix(strings.TrimSpace(line), "#")
 	if len(line) > MaxLine {

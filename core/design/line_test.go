@@ -43,7 +43,7 @@ func TestLineRoundTrip(t *testing.T) {
 	const random = 80
 	for i, d := range append(check.SomeDesigns(random, 2), design.Starting()...) {
 		text := line(t, d)
-		back, err := design.ParseLine(text)
+		back, _, err := design.ReadLine(text)
 		require.NoError(t, err)
 		require.Equal(t, d.Name, back.Name)
 		require.Equal(t, d.Own, back.Own)
@@ -59,7 +59,7 @@ func TestLineRoundTrip(t *testing.T) {
 		}
 
 		// As an address carries it.
-		browser, err := design.ParseLine(" " + inAddress(text) + "\n")
+		browser, _, err := design.ReadLine(" " + inAddress(text) + "\n")
 		require.NoError(t, err)
 		require.Equal(t, back, browser)
 	}
@@ -108,7 +108,7 @@ func TestLineCodes(t *testing.T) {
 		code := found[1]
 		require.False(t, seen[code], "%s of %s is used twice", code, p.Key)
 		seen[code] = true
-		back, err := design.ParseLine(text)
+		back, _, err := design.ReadLine(text)
 		require.NoError(t, err)
 		require.InDelta(t, v, p.Get(&back), 1e-9*max(1, math.Abs(v)), p.Key)
 	}
@@ -135,12 +135,12 @@ func TestLineRefusals(t *testing.T) {
 		{"barkwright2_n" + strings.Repeat("a", design.MaxLine), "longer than any boat's"},
 	}
 	for _, row := range rows {
-		d, err := design.ParseLine(row.text)
+		d, _, err := design.ReadLine(row.text)
 		require.ErrorContains(t, err, row.says, row.text)
 		assert.Zero(t, d)
 		assert.Less(t, len(err.Error()), 200)
 	}
-	far, err := design.ParseLine("barkwright2_L900")
+	far, _, err := design.ReadLine("barkwright2_L900")
 	require.NoError(t, err)
 	assert.Contains(t, keys(design.Validate(far)), "length")
 }
@@ -185,19 +185,19 @@ func movedKeys(moves []design.Move) []string {
 	return out
 }
 
-func FuzzParseLine(f *testing.F) {
+func FuzzReadLine(f *testing.F) {
 	for _, d := range append(check.SomeDesigns(6, 3), design.Starting()...) {
 		f.Add(line(f, d))
 	}
 	f.Add("barkwright2_L1e5_B-0_nx%41")
 	f.Fuzz(func(t *testing.T, text string) {
-		d, err := design.ParseLine(text)
+		d, _, err := design.ReadLine(text)
 		if err != nil {
 			require.NotContains(t, err.Error(), "\n")
 			return
 		}
 		design.Validate(d)
-		back, err := design.ParseLine(line(t, d))
+		back, _, err := design.ReadLine(line(t, d))
 		require.NoError(t, err)
 		require.Equal(t, d.Name, back.Name)
 		require.Equal(t, d.Own, back.Own)

@@ -181,7 +181,7 @@ func TestNothingOutsideItsRangePassesValidate(t *testing.T) {
 			p.Put(&d, bound-out*1e-7*p.StepMetric)
 			assert.Equal(t, bound, p.Get(&d), p.Key)
 			if line, err := design.Line(d); assert.NoError(t, err) {
-				back, err := design.ParseLine(line)
+				back, _, err := design.ReadLine(line)
 				require.NoError(t, err)
 				assert.GreaterOrEqual(t, out*(bound-p.Get(&back)), 0.0, "%s in %s", p.Key, line)
 			}
@@ -199,7 +199,7 @@ func TestNothingOutsideItsRangePassesValidate(t *testing.T) {
 // Lines and entries that stood a hair under a bound.
 func TestALineAHairOutsideStandsOnTheBound(t *testing.T) {
 	for _, line := range []string{"barkwright2_Cx-0.0000001", "barkwright2_Gf-0.000000001", "barkwright2_Ch-0.000000001"} {
-		d, err := design.ParseLine(line)
+		d, _, err := design.ReadLine(line)
 		require.NoError(t, err, line)
 		assert.Empty(t, design.Validate(d))
 		assert.GreaterOrEqual(t, min(d.WaterTemperature, d.GoreFoot, d.SeatHeight, d.CargoHeight), 0.0, line)

@@ -76,7 +76,7 @@ func TestPolyline(t *testing.T) {
 	assert.Equal(t, geom.Vec2{Y: 1}, p.Heading(3))
 	assert.Equal(t, geom.Vec2{Y: 1}, p.Heading(7))
 	assert.InDelta(t, math.Pi/2, p.Turning(), 1e-15)
-	assert.Equal(t, []geom.Vec2{{}, {X: 3, Y: 0.5}, {X: 3, Y: 4}}, p.Resample(2))
+	assert.Equal(t, geom.Vec2{X: 3, Y: 0.5}, p.At(3.5))
 	assert.Zero(t, geom.Polyline{}.Length())
 	assert.Equal(t, geom.Vec2{X: 1, Y: 2}, geom.NewPolyline([]geom.Vec2{{X: 1, Y: 2}}).At(1))
 }

@@ -58,15 +58,6 @@ func (p Polyline) piece(s float64) int {
 	return lo
 }
 
-// Resample returns n+1 points at equal lengths along the path.
-func (p Polyline) Resample(n int) []Vec2 {
-	out := make([]Vec2, n+1)
-	for i := range out {
-		out[i] = p.At(p.Length() * float64(i) / float64(n))
-	}
-	return out
-}
-
 // Turning returns the sum of the angles turned at the path's inner points,
 // positive to the left, in radians.
 func (p Polyline) Turning() float64 {

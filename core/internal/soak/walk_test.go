@@ -84,7 +84,7 @@ func kept(d design.Design, f *finds) {
 		f.add("line: %v", err)
 		return
 	}
-	back, err := design.ParseLine(line)
+	back, _, err := design.ReadLine(line)
 	if err != nil {
 		f.add("line read back: %v", err)
 	} else if faults := core.Validate(back); len(faults) > 0 {
