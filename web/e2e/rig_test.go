@@ -190,7 +190,12 @@ func fileAddress(file string) string {
 func openAddress(t testing.TB, address, prelude string, s screen, flags ...string) *tab {
 	t.Helper()
 	within, release := context.WithTimeout(browser(t, flags...), 3*time.Minute)
-	ctx, cancel := chromedp.NewContext(within)
+	// A store of the tab's own: another that is still open writes at rest, when this one has forgotten.
+	var options []chromedp.ContextOption
+	if !slices.Contains(flags, own(t)) {
+		options = append(options, chromedp.WithNewBrowserContext())
+	}
+	ctx, cancel := chromedp.NewContext(within, options...)
 	p := &tab{TB: t, ctx: ctx}
 	p.address, _, _ = strings.Cut(address, "#")
 	t.Cleanup(func() {
