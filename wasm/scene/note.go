@@ -53,6 +53,13 @@ func (p *Pen) Say(rank int, text string, r draw.Role, halo draw.Role, at ...Spot
 // KeepOff keeps labels out of a box.
 func (p *Pen) KeepOff(b draw.Box) { p.taken = append(p.taken, b) }
 
+// Letters letters a text where it is, as of a legend over the drawing, and keeps labels out of its box.
+func (p *Pen) Letters(t draw.Text) {
+	p.Marks = append(p.Marks, t)
+	n := Note{Text: t}
+	p.said = append(p.said, p.block(&n, t.Text).box(&n, Spot{At: t.At, Anchor: t.Anchor}))
+}
+
 // about returns the place that a label is about.
 func (n *Note) about() draw.Point {
 	if n.Lead != nil {

@@ -114,7 +114,7 @@ func (p *pen) stretchLegend(c core.Canoe, l flatLayout) {
 }
 
 func (p *pen) legendText(g legend, t string, x, y float64) {
-	p.Say(scene.RankTitle, t, draw.Ink, draw.Paper, scene.SpotAt(x, y, draw.Start)).Text.Size = g.size
+	p.Letters(draw.Text{Role: draw.Ink, Text: t, Size: g.size, At: draw.Point{X: x, Y: y}, Anchor: draw.Start})
 }
 
 func (p *pen) legendRow(g legend, row []legendEntry, x, y float64) {

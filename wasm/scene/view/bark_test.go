@@ -195,6 +195,25 @@ func TestFlatOnAPhone(t *testing.T) {
 	}
 }
 
+// However near the sheet is looked at, the legend over it has all its words.
+func TestStretchLegendStandsWhenNear(t *testing.T) {
+	c, v := skinned(boats[0].Canoe, bark.ForPicture, barkViews[0])
+	for _, v.Zoom = range []float64{1, 1.25, 1.5, 2, 3, 5} {
+		size := draw.Size{Width: 805, Height: 320, Letter: 16}
+		l := view.Draw(c, v, size)
+		shown := map[string]int{}
+		for _, op := range l.Ops {
+			if text, ok := op.(draw.Text); ok {
+				shown[text.Text]++
+			}
+		}
+		for _, words := range []string{"stretch left: ", "under 0.13 %", "to 0.25 %", "to 0.5 %", "over 0.5 %, your limit"} {
+			assert.Equal(t, 1, shown[words], "%s at %v", words, v.Zoom)
+		}
+		labelsApart(t, size, l)
+	}
+}
+
 // Every piece that is cut is named in the picture laid flat, and every missing piece on
 // the bed.
 func TestPiecesAreNamedInThePicture(t *testing.T) {
