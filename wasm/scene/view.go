@@ -54,7 +54,8 @@ func StateOf(id string) State {
 type Only int
 
 // What is shown. Both is the view from above over that from the side, with sections where
-// there is room; of the bark laid flat it is all of it as it lies.
+// there is room; of the bark laid flat it is all of it as it lies. Beside the views of the boat
+// being raised stands the boat in the round.
 const (
 	Both Only = iota
 	TopOnly
@@ -64,6 +65,7 @@ const (
 	BySheet
 	Details
 	RibBlanks
+	RoundOnly
 )
 
 // Layer says what a picture is lettered with.
@@ -85,7 +87,7 @@ var drawings = [...][]drawing{
 	Finished: {{Both, "Top and side"}, {TopOnly, "Top"}, {SideOnly, "Side"}, {SectionsOnly, "Sections"},
 		{BodyPlan, "Body plan"}, {Details, "Details"}, {RibBlanks, "Ribs, straight"}},
 	LaidFlat:   {{Both, "As it lies"}, {BySheet, "By the sheet"}},
-	SidesUp:    {{Both, "All of it"}},
+	SidesUp:    {{Both, "Top and side"}, {RoundOnly, "In the round"}, {TopOnly, "Top"}, {SideOnly, "Side"}},
 	InTheRound: {{Both, "All of it"}},
 }
 
@@ -191,6 +193,14 @@ func (v View) Clamp(size draw.Size) View {
 	v.PanX = max(-x, min(x, v.PanX))
 	v.PanY = max(-y, min(y, v.PanY))
 	return v
+}
+
+// Zoomed is where a part of the whole picture stands as the view's zoom and pan have it.
+func (v View) Zoomed(b draw.Box, size draw.Size) draw.Box {
+	v = v.Clamp(size)
+	x := func(u float64) float64 { return size.Width/2 + (u-size.Width/2)*v.Zoom + v.PanX }
+	y := func(u float64) float64 { return size.Height/2 + (u-size.Height/2)*v.Zoom + v.PanY }
+	return draw.Box{Left: x(b.Left), Top: y(b.Top), Right: x(b.Right), Bottom: y(b.Bottom)}
 }
 
 // ZoomAt returns the view zoomed by a factor. What is at p stays there as far as Clamp

@@ -12,19 +12,40 @@ import (
 	"barkwright/wasm/scene/solid"
 )
 
-// Draw draws the boat on its way from the bark flat on the bed to the finished canoe, in three
-// quarters view, at one scale from first to last.
+// Boat is a boat at a share of its way from the bark flat on the bed to the finished canoe.
+type Boat struct {
+	core.Canoe
+	flat *bark.Flat
+	up   float64
+	// sheet is the bark on the bed until panels are sewn on, skin what it is from then on.
+	sheet *sheet
+	skin  solid.Skin
+}
+
+// At is a boat at a share of its way, 0 to 1. Its bark lies flat as f says.
+func At(c core.Canoe, f *bark.Flat, up float64) Boat {
+	b := Boat{Canoe: c, flat: f, up: up}
+	if up < panelsFrom {
+		s := newSheet(c.Hull, &f.Sheet, sidesAt(up))
+		b.sheet = &s
+	} else {
+		b.skin = solid.NewSkin(c.Hull, between(up, endsFrom, liningFrom))
+	}
+	return b
+}
+
+// Draw draws the boat on its way in three quarters view, at one scale from first to last.
 func Draw(c core.Canoe, v scene.View, size draw.Size) draw.List {
 	drawn := scene.NewPen(v, size)
-	drawn.List.Title, drawn.List.Description = "The boat raised", describe(c, v)
-	if f := v.Flat; drawn.ReadyFlat(f) {
-		p := pen{solid.Solid{Pen: drawn}}
-		all := extremes(c, f, v.System)
-		if v.Held != nil {
-			all = append(all, solid.Extremes(*v.Held)...)
-		}
-		p.Camera = solid.NewCamera(stand, c.Design.Length, all, solid.Room(drawn, size)).Zoomed(v, size)
-		p.raised(c, f)
+	drawn.List.Title, drawn.List.Description = "The boat raised", Describe(c, v)
+	if drawn.ReadyFlat(v.Flat) {
+		b := At(c, v.Flat, v.Up)
+		room := solid.Room(drawn, size)
+		b.InTheRound(drawn, v.Zoomed(room, size))
+		b.Says(drawn, draw.Point{X: 0.8 * drawn.Letter, Y: 1.1 * drawn.Letter})
+		solid.NoScale(drawn, draw.Point{X: 0.8 * drawn.Letter, Y: size.Height - 0.9*drawn.Letter})
+		drawn.Say(scene.RankTitle, "bow →", draw.Ink, draw.Paper,
+			scene.SpotAt(size.Width-0.8*drawn.Letter, 1.1*drawn.Letter, draw.End))
 	}
 	return drawn.Done()
 }
@@ -33,40 +54,77 @@ func Draw(c core.Canoe, v scene.View, size draw.Size) draw.List {
 // high enough to look over the near side into the boat. By eye.
 var stand = scene.Stand{Round: 16 * math.Pi / 180, High: 30 * math.Pi / 180}
 
-func (p *pen) raised(c core.Canoe, f *bark.Flat) {
-	up := p.View.Up
-	if up < 1 {
-		p.List.Add(draw.Fill{Role: draw.Ground, Points: p.Place(bedCorners(c, f))})
+// InTheRound draws the boat in three quarters view, in a part of the picture.
+func (b Boat) InTheRound(drawn *scene.Pen, room draw.Box) {
+	all := b.extremes(drawn.View.System)
+	if held := drawn.View.Held; held != nil {
+		all = append(all, solid.Extremes(*held)...)
 	}
-	p.GroundBar(c.Design.Length, bedHalf(f))
-	if up < panelsFrom {
-		s := newSheet(c.Hull, &f.Sheet, sidesAt(up))
-		p.bark(&s)
-		p.goreParts(f, s.raised)
+	p := pen{solid.Solid{Pen: drawn, Camera: solid.NewCamera(stand, b.Design.Length, all, room)}}
+	if b.up < 1 {
+		p.List.Add(draw.Fill{Role: draw.Ground, Points: p.Place(b.bedCorners(bedHalf(b.flat)))})
+	}
+	p.GroundBar(b.Design.Length, bedHalf(b.flat))
+	p.put(b)
+	p.gunwaleSaid(b)
+}
+
+// FromAbove draws the boat from above, in a drawing of that view, on ground that reaches so far from the
+// centre line.
+func (b Boat) FromAbove(drawn *scene.Pen, a scene.Plate, ground float64) {
+	p := pen{solid.Solid{Pen: drawn, Camera: solid.PlanCamera(a)}}
+	if b.up < 1 {
+		p.Fill(draw.Ground, p.Place(b.bedCorners(ground)))
+	}
+	p.put(b)
+	p.gunwaleSaid(b)
+}
+
+// groundDepth is how much of the ground under the bark is drawn from the side, m.
+const groundDepth = 0.04
+
+// FromTheSide draws the boat from its starboard side, in a drawing of that view.
+func (b Boat) FromTheSide(drawn *scene.Pen, a scene.Plate) {
+	p := pen{solid.Solid{Pen: drawn, Camera: solid.SideCamera(a), First: solid.Ribs}}
+	if b.sheet == nil {
+		p.First = solid.Outer // the near side stands before all that is in the boat
+	}
+	if b.up < 1 {
+		half := min(b.Design.BedLength/2, scene.BedShown(b.Canoe))
+		p.Fill(draw.Ground, a.Place(scene.Rect(0, half, -groundDepth, 0)))
+		drawn.Line(draw.Frame, scene.TimberWidth, a.At(-half, 0), a.At(half, 0))
+	}
+	p.put(b)
+}
+
+// put draws the boat as its camera sees it, as far as it is made.
+func (p *pen) put(b Boat) {
+	if b.sheet != nil {
+		p.bark(b.sheet)
+		p.goreParts(b.flat, b.sheet.raised)
 	} else {
-		p.Canoe(c, solid.NewSkin(c.Hull, between(up, endsFrom, liningFrom)), madeAt(c, up))
+		p.Canoe(b.Canoe, b.skin, madeAt(b.Canoe, b.up))
 	}
-	if up < endsFrom {
-		p.frame(c)
-		if up >= gunwalesFrom {
-			p.posts(c)
+	if b.up < endsFrom {
+		p.frame(b.Canoe)
+		if b.up >= gunwalesFrom {
+			p.posts(b.Canoe)
 		} else {
-			p.gunwaleMarks(c)
+			p.gunwaleMarks(b.Canoe)
 		}
 	}
 	p.Paint()
 	if p.View.Held != nil {
 		p.Held(*p.View.Held)
 	}
-	p.labels(c)
 }
 
-// extremes are the outermost points of the flat sheet and of the finished boat: what the picture
+// extremes are the outermost points of the flat sheet and of the finished boat: what a picture
 // must hold at any share of the way.
-func extremes(c core.Canoe, f *bark.Flat, system units.System) []geom.Vec3 {
-	all := append(bedCorners(c, f), solid.Extremes(c)...)
-	all = append(all, solid.GroundBarExtremes(c.Design.Length, bedHalf(f), system)...)
-	for _, piece := range f.Pieces() {
+func (b Boat) extremes(system units.System) []geom.Vec3 {
+	all := append(b.bedCorners(bedHalf(b.flat)), solid.Extremes(b.Canoe)...)
+	all = append(all, solid.GroundBarExtremes(b.Design.Length, bedHalf(b.flat), system)...)
+	for _, piece := range b.flat.Pieces() {
 		for _, q := range piece.Outline() {
 			for _, m := range scene.Quarters {
 				all = append(all, solid.InPlace(geom.Vec3{X: q.X, Y: q.Y}, m))
@@ -76,9 +134,9 @@ func extremes(c core.Canoe, f *bark.Flat, system units.System) []geom.Vec3 {
 	return all
 }
 
-// bedCorners are the ground under the bark: as long as the boat and as broad as the sheet.
-func bedCorners(c core.Canoe, f *bark.Flat) []geom.Vec3 {
-	half, wide := min(c.Design.BedLength/2, scene.BedShown(c)), bedHalf(f)
+// bedCorners are the ground under the bark: as long as the boat, and so far out from the centre line.
+func (b Boat) bedCorners(wide float64) []geom.Vec3 {
+	half := min(b.Design.BedLength/2, scene.BedShown(b.Canoe))
 	var corners []geom.Vec3
 	for _, q := range scene.Rect(0, half, -wide, wide) {
 		corners = append(corners, geom.Vec3{X: q.X, Y: q.Y, Z: -0.01})
@@ -110,22 +168,25 @@ func (p *pen) goreParts(f *bark.Flat, raised []geom.Vec3) {
 	}
 }
 
-// labels say what is done now.
-func (p *pen) labels(c core.Canoe) {
-	n := p.Say(scene.RankMain, Words(c, p.View.Up), draw.Ink, draw.Paper,
-		scene.SpotAt(0.8*p.Letter, 1.1*p.Letter, draw.Start), scene.SpotAt(0.8*p.Letter, p.List.Height-1.1*p.Letter, draw.Start))
+// Says letters what is done now, from a place on.
+func (b Boat) Says(p *scene.Pen, at draw.Point) {
+	n := p.Say(scene.RankMain, Words(b.Canoe, b.up), draw.Ink, draw.Paper, scene.SpotAt(at.X, at.Y, draw.Start),
+		scene.SpotAt(0.8*p.Letter, p.List.Height-1.1*p.Letter, draw.Start))
 	n.Text.Bold = true
-	p.Say(scene.RankTitle, "bow →", draw.Ink, draw.Paper, scene.SpotAt(p.List.Width-0.8*p.Letter, 1.1*p.Letter, draw.End))
-	p.NoScale()
-	if p.View.Up < gunwalesFrom {
-		top := p.Camera.At(geom.Vec3{Y: c.Hull.SkinHalfBreadth(0), Z: c.Hull.TopEdge(0)})
-		p.Say(scene.RankExtra, "where the gunwale will stand", draw.Faint, draw.Paper,
-			scene.SpotAt(top.X, top.Y-0.8*p.Letter, draw.Middle))
-	}
 }
 
-// describe says in words how the boat stands.
-func describe(c core.Canoe, v scene.View) string {
+// gunwaleSaid says what the dashed line over the bark is.
+func (p *pen) gunwaleSaid(b Boat) {
+	if b.up >= gunwalesFrom {
+		return
+	}
+	top := p.Camera.At(geom.Vec3{Y: b.Hull.SkinHalfBreadth(0), Z: b.Hull.TopEdge(0)})
+	p.Say(scene.RankExtra, "where the gunwale will stand", draw.Faint, draw.Paper,
+		scene.SpotAt(top.X, top.Y-0.8*p.Letter, draw.Middle))
+}
+
+// Describe says in words how the boat stands.
+func Describe(c core.Canoe, v scene.View) string {
 	return "The boat from the starboard bow, bow to the right. " + Words(c, v.Up) + "." +
 		solid.GroundBarWords(c.Design.Length, v.System)
 }

@@ -12,7 +12,7 @@ import (
 // right, or from where it has been turned to.
 type Camera struct {
 	toward, right, up geom.Vec3 // unit directions: to the eye, right and up in the picture
-	eye               float64   // distance of the eye from the middle of the boat, m
+	near              float64   // 1 over the distance of the eye from the middle of the boat, 1/m; 0 in a plan
 	origin            draw.Point
 	scale             float64 // CSS pixels a metre at the middle of the boat
 }
@@ -30,7 +30,7 @@ func NewCamera(from scene.Stand, length float64, points []geom.Vec3, room draw.B
 		toward: geom.Vec3{X: sinRound * cosHigh, Y: -cosRound * cosHigh, Z: sinHigh},
 		right:  geom.Vec3{X: cosRound, Y: sinRound},
 		up:     geom.Vec3{X: -sinRound * sinHigh, Y: cosRound * sinHigh, Z: cosHigh},
-		eye:    eyeLengths * length, scale: 1,
+		near:   1 / (eyeLengths * length), scale: 1,
 	}
 	seen := make([]draw.Point, len(points))
 	for i, q := range points {
@@ -45,10 +45,20 @@ func NewCamera(from scene.Stand, length float64, points []geom.Vec3, room draw.B
 	return k
 }
 
+// PlanCamera looks straight down, and SideCamera straight at the starboard side: without perspective,
+// at the scale of a plate and where the plate's origin stands.
+func PlanCamera(a scene.Plate) Camera {
+	return Camera{toward: geom.Vec3{Z: 1}, right: geom.Vec3{X: 1}, up: geom.Vec3{Y: 1}, origin: a.Origin, scale: a.Scale}
+}
+
+func SideCamera(a scene.Plate) Camera {
+	return Camera{toward: geom.Vec3{Y: -1}, right: geom.Vec3{X: 1}, up: geom.Vec3{Z: 1}, origin: a.Origin, scale: a.Scale}
+}
+
 // At is where a point stands in the picture.
 func (k Camera) At(q geom.Vec3) draw.Point {
-	near := k.scale * k.eye / (k.eye - q.Dot(k.toward))
-	return draw.Point{X: k.origin.X + near*q.Dot(k.right), Y: k.origin.Y - near*q.Dot(k.up)}
+	s := k.scale / (1 - k.near*q.Dot(k.toward))
+	return draw.Point{X: k.origin.X + s*q.Dot(k.right), Y: k.origin.Y - s*q.Dot(k.up)}
 }
 
 // depth grows toward the eye.
@@ -56,16 +66,5 @@ func (k Camera) depth(q geom.Vec3) float64 { return q.Dot(k.toward) }
 
 // Faces tells whether a face with a normal at q is seen from its front.
 func (k Camera) Faces(q, normal geom.Vec3) bool {
-	return normal.Dot(k.toward.Scale(k.eye).Sub(q)) > 0
-}
-
-// Zoomed brings the picture nearer as the view asks.
-func (k Camera) Zoomed(v scene.View, size draw.Size) Camera {
-	v = v.Clamp(size)
-	k.origin = draw.Point{
-		X: size.Width/2 + (k.origin.X-size.Width/2)*v.Zoom + v.PanX,
-		Y: size.Height/2 + (k.origin.Y-size.Height/2)*v.Zoom + v.PanY,
-	}
-	k.scale *= v.Zoom
-	return k
+	return normal.Dot(k.toward.Sub(q.Scale(k.near))) > 0
 }

@@ -15,7 +15,9 @@ import (
 type Solid struct {
 	*scene.Pen
 	Camera Camera
-	shown  []face
+	// First is the farthest layer that is not hidden by nearer ones.
+	First Layer
+	shown []face
 }
 
 type face struct {
@@ -67,6 +69,9 @@ func (p *Solid) Paint() {
 
 // Add puts a face in the picture.
 func (p *Solid) Add(in Layer, corners []geom.Vec3, ops ...draw.Op) {
+	if in < p.First {
+		return
+	}
 	middle := geom.Vec3{}
 	for _, q := range corners {
 		middle = middle.Add(q.Scale(1 / float64(len(corners))))
@@ -78,6 +83,9 @@ func (p *Solid) Add(in Layer, corners []geom.Vec3, ops ...draw.Op) {
 func (p *Solid) AddLines(in Layer, ops ...draw.Op) { p.addKind(in, lines, ops...) }
 
 func (p *Solid) addKind(in Layer, k kind, ops ...draw.Op) {
+	if in < p.First {
+		return
+	}
 	p.shown = append(p.shown, face{layer: in, kind: k, order: len(p.shown), ops: ops})
 }
 

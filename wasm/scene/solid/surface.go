@@ -96,7 +96,7 @@ func (s *Surface) normal(c, r int, side geom.Side) geom.Vec3 {
 
 // facing is how far a face with a normal at q is turned to the eye.
 func (k Camera) facing(q, normal geom.Vec3) float64 {
-	return normal.Dot(k.toward.Scale(k.eye).Sub(q)) / max(normal.Len(), 1e-12)
+	return normal.Dot(k.toward.Sub(q.Scale(k.near))) / max(normal.Len(), 1e-12)
 }
 
 // quarter is a surface in one of its four places.

@@ -22,7 +22,7 @@ func Draw(c core.Canoe, v scene.View, size draw.Size) draw.List {
 	if v.Held != nil {
 		all = append(all, Extremes(*v.Held)...)
 	}
-	s := Solid{Pen: p, Camera: NewCamera(v.Stand(), fitted.Design.Length, all, Room(p, size)).Zoomed(v, size)}
+	s := Solid{Pen: p, Camera: NewCamera(v.Stand(), fitted.Design.Length, all, v.Zoomed(Room(p, size), size))}
 	if v.Layer != scene.Plain {
 		s.GroundBar(c.Design.Length, broadest(Extremes(c)))
 	}
@@ -66,7 +66,7 @@ func (p *Solid) labels(c core.Canoe) {
 	m := p.Say(scene.RankTitle, "bow", draw.Ink, draw.Paper, scene.SpotAt(bow.X, bow.Y-1.1*p.Letter, draw.Middle),
 		scene.SpotAt(bow.X+1.6*p.Letter, bow.Y, draw.Start), scene.SpotAt(bow.X-1.6*p.Letter, bow.Y, draw.End))
 	m.Lead = &bow
-	p.NoScale()
+	NoScale(p.Pen, draw.Point{X: 0.8 * p.Letter, Y: p.List.Height - 0.9*p.Letter})
 }
 
 // words say from where the boat is seen.
@@ -88,9 +88,9 @@ func describe(c core.Canoe, v scene.View) string {
 		"thwarts, ribs over the sheathing, headboards, ends sewn." + bar
 }
 
-// NoScale says that a picture in the round has no one scale, and that the bar has the boat's
-// perspective.
-func (p *Solid) NoScale() {
+// NoScale says, from a place on, that a picture in the round has no one scale, and that the bar has
+// the boat's perspective.
+func NoScale(p *scene.Pen, at draw.Point) {
 	p.Say(scene.RankExtra, "no one scale: what is nearer is larger, on the bar too", draw.Faint, draw.Paper,
-		scene.SpotAt(0.8*p.Letter, p.List.Height-0.9*p.Letter, draw.Start))
+		scene.SpotAt(at.X, at.Y, draw.Start))
 }

@@ -23,8 +23,9 @@ var desk = draw.Size{Width: 1000, Height: 420, Letter: 16}
 func TestCrewIsTakenAndMoved(t *testing.T) {
 	c := core.Evaluate(design.Default())
 	v := scene.View{State: scene.Finished, Zoom: 1, Handles: true}
+	wide := draw.Size{Width: 1000, Height: 560, Letter: 16}
 	found := map[string]int{}
-	for _, h := range view.Handles(c, v, desk) {
+	for _, h := range view.Handles(c, v, wide) {
 		p, ok := design.Lookup(h.Key)
 		require.True(t, ok, h.Key)
 		if strings.HasPrefix(h.Key, "paddler") || h.Key == "cargoPosition" {
@@ -32,7 +33,7 @@ func TestCrewIsTakenAndMoved(t *testing.T) {
 			to := h.At
 			to.X += 30
 			moved := p.Set(c.Design, h.Value(p.Get(&c.Design), h.At, to))
-			for _, g := range view.Handles(core.Evaluate(moved), v, desk) {
+			for _, g := range view.Handles(core.Evaluate(moved), v, wide) {
 				if g.Key == h.Key && g.Axis == h.Axis && g.PerPixel == h.PerPixel && g.At.Y-h.At.Y < 40 && h.At.Y-g.At.Y < 40 {
 					assert.InDelta(t, to.X, g.At.X, 1e-9, h.Key)
 				}
@@ -40,7 +41,7 @@ func TestCrewIsTakenAndMoved(t *testing.T) {
 		}
 	}
 	assert.Equal(t, map[string]int{"paddler1Place": 2, "paddler2Place": 2, "cargoPosition": 2}, found)
-	for _, h := range view.Handles(c, scene.View{Zoom: 1, Handles: true}, desk) {
+	for _, h := range view.Handles(c, scene.View{Zoom: 1, Handles: true}, wide) {
 		assert.NotContains(t, h.Key, "paddler", "no one sits in a boat on the bed")
 	}
 }

@@ -3,6 +3,7 @@ package view_test
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
@@ -10,6 +11,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"barkwright/core"
+	"barkwright/core/bark"
 	"barkwright/core/design"
 	"barkwright/core/draw"
 	"barkwright/core/units"
@@ -153,12 +155,60 @@ func TestLayers(t *testing.T) {
 	}
 }
 
-// A boat has the same scale and place on the bed and finished where that costs neither much.
+// A boat has one scale and place on the bed, while it is raised and finished, in every drawing that
+// the states share: what is known to stand at a place of the boat stands there in each picture. On the
+// bed that is a crosspiece and a post; once made, a thwart and a headboard.
 func TestOneScaleAndPlace(t *testing.T) {
-	c := core.Evaluate(design.Default())
-	size := draw.Size{Width: 1000, Height: 640, Letter: 16}
-	at := func(s scene.State) []view.Handle { return view.Handles(c, scene.View{State: s, Zoom: 1}, size)[:5] }
-	assert.Equal(t, at(scene.OnTheBed), at(scene.Finished))
+	boats := []design.Design{design.Default()}
+	for _, line := range extreme[:2] {
+		d, _, err := design.ReadLine("barkwright1_" + line)
+		require.NoError(t, err)
+		boats = append(boats, d)
+	}
+	pictures := append([]draw.Size{{Width: 1440, Height: 330, Letter: 16}, {Width: 390, Height: 330, Letter: 16}}, cells...)
+	for i, d := range boats {
+		c, look := skinned(core.Evaluate(d), bark.Resolution{Columns: 16, Rows: 5}, scene.View{})
+		crosspiece, post := c.Frame.Bed.Crosspieces[1], c.Frame.Bed.Posts[1]
+		thwart, headboard := c.Frame.Thwarts[1], c.Frame.Headboard.Stands
+		for _, size := range pictures {
+			for _, only := range []scene.Only{scene.Both, scene.TopOnly, scene.SideOnly} {
+				in := func(s scene.State) draw.List {
+					v := look
+					v.State, v.Only, v.Up = s, only, 0.95
+					return view.Draw(c, v, size)
+				}
+				bed := in(scene.OnTheBed)
+				for _, s := range []scene.State{scene.SidesUp, scene.Finished} {
+					l, name := in(s), fmt.Sprintf("boat %d, %v, drawing %d, %s", i, size, only, s)
+					if only != scene.SideOnly {
+						at := plateBy(t, bed, "crosspiece.1", crosspiece.X, 0).At(thwart.X, 0)
+						assert.True(t, slices.ContainsFunc(partsNamed(l, "thwart.1"), func(p draw.Part) bool {
+							return apart(at, middle(p)) < 0.5
+						}), "%s: a thwart at %v from above", name, at)
+					}
+					if only != scene.TopOnly {
+						at := plateBy(t, bed, "post.1", post.X, c.Hull.Sheer(post.X)-d.InwaleDepth-post.Length/2).At(headboard.X, headboard.Y)
+						assert.True(t, slices.ContainsFunc(partsNamed(l, "headboard"), func(p draw.Part) bool {
+							return slices.ContainsFunc(p.Points, func(q draw.Point) bool { return apart(at, q) < 0.5 })
+						}), "%s: the foot of a headboard at %v from the side", name, at)
+					}
+				}
+			}
+		}
+	}
+}
+
+func apart(a, b draw.Point) float64 { return math.Hypot(a.X-b.X, a.Y-b.Y) }
+
+// plateBy is the plate of a picture's first drawing with a part that stands fore and aft at x, with its
+// middle at a height.
+func plateBy(t *testing.T, l draw.List, name string, x, height float64) scene.Plate {
+	t.Helper()
+	parts := partsNamed(l, name)
+	require.GreaterOrEqual(t, len(parts), 2, name)
+	fore, aft := middle(parts[0]), middle(parts[1])
+	k := (fore.X - aft.X) / (2 * x)
+	return scene.Plate{Scale: k, Origin: draw.Point{X: (fore.X + aft.X) / 2, Y: fore.Y + height*k}}
 }
 
 // A view by itself is drawn larger in a small cell, with only its own handles.

@@ -23,7 +23,7 @@ type layout struct {
 	titled bool
 	// sections is the room for sections, empty where there is none.
 	sections draw.Box
-	// wide is how far the drawing reaches from the centre line, metres.
+	// wide is how far the boat reaches from the centre line in its own state, metres.
 	wide float64
 }
 
@@ -51,25 +51,20 @@ func (r reach) with(b reach) reach {
 // in letters.
 const sectionsUnder, sectionsBeside = 7, 13
 
-// oneScale is how much of its scale a drawing keeps at least for the sake of standing in one
-// place on the bed and finished.
-const oneScale = 0.9
+// roomFor is how much of its scale a drawing keeps at least to leave room for sections. By eye.
+const roomFor = 0.8
 
-// inBothStates returns the reach of a boat on the bed and finished, where laying out for both
-// costs neither much of its scale, nor its sections: then it has one scale and place in both.
-// Otherwise it returns its reach in its own state. ScaleOf returns the scale of a reach, and
-// whether sections have room beside it.
-func (r reach) inBothStates(c core.Canoe, own scene.State, scaleOf func(reach) (float64, bool)) reach {
-	other := reachOf(c, scene.OnTheBed+scene.Finished-own)
-	both := r.with(other)
-	k, room := scaleOf(both)
-	a, roomA := scaleOf(r)
-	b, roomB := scaleOf(other)
-	if k > oneScale*max(a, b) && (room || !roomA && !roomB) {
-		return both
-	}
+// inAllStates is what a boat reaches on the bed or finished. Every state is laid out for it, so the
+// boat has one scale and place: from one state to the next only that moves which the work moves.
+func inAllStates(c core.Canoe) reach {
+	r := reachOf(c, scene.OnTheBed).with(reachOf(c, scene.Finished))
+	r.long = max(r.long, flatLonger*c.Design.Length/2)
 	return r
 }
+
+// flatLonger is how much longer than the boat room is kept for its bark laid flat. Flattened boats of
+// every sort are up to 1.07 times as long; what is over that lies in the margin.
+const flatLonger = 1.055
 
 // groundDepth is how much ground is drawn under the bed's ends, metres.
 const groundDepth = 0.04
@@ -113,25 +108,18 @@ func fit(c core.Canoe, v scene.View, size draw.Size) layout {
 	if v.Ghost != nil {
 		from = *v.Ghost
 	}
-	r := reachOf(from, v.State)
+	r := inAllStates(from)
 	if v.Held != nil {
-		r = r.with(reachOf(*v.Held, v.State))
-	}
-	if v.Only == scene.Both {
-		r = r.inBothStates(from, v.State, func(r reach) (float64, bool) {
-			tall := 2*r.wide + r.high - r.low
-			k := min((size.Width-2*pad)/(2*r.long), (size.Height-2*pad-rows.sum())/tall)
-			return k, size.Height-2*pad-rows.sum()-tall*k > sectionsUnder*t || size.Width-2*pad-2*r.long*k > sectionsBeside*t
-		})
+		r = r.with(inAllStates(*v.Held))
 	}
 	if v.Ghost != nil {
-		now := reachOf(c, v.State)
+		now := inAllStates(c)
 		if v.Held != nil {
-			now = now.with(reachOf(*v.Held, v.State))
+			now = now.with(inAllStates(*v.Held))
 		}
 		r = r.holding(now)
 	}
-	l.wide = r.wide
+	l.wide = reachOf(c, v.State).wide
 	tall := 0.0
 	if l.hasTop {
 		tall += 2 * r.wide
@@ -140,7 +128,13 @@ func fit(c core.Canoe, v scene.View, size draw.Size) layout {
 		tall += r.high - r.low
 	}
 	wideScale := (size.Width - 2*pad) / (2 * r.long)
-	tallScale := func(w gaps) float64 { return (size.Height - 2*pad - w.sum()) / tall }
+	padY := func(w gaps) float64 {
+		if w == least {
+			return pad / 2
+		}
+		return pad
+	}
+	tallScale := func(w gaps) float64 { return (size.Height - 2*padY(w) - w.sum()) / tall }
 	// In a low cell rows of lettering give way to the boat: first those of measures.
 	for _, fewer := range []struct {
 		rows  gaps
@@ -151,17 +145,26 @@ func fit(c core.Canoe, v scene.View, size draw.Size) layout {
 		}
 	}
 	k := max(1, min(wideScale, tallScale(rows)))
-	used := 2*pad + rows.sum() + tall*k
+	if v.Only == scene.Both {
+		// A little smaller, the boat leaves room for sections under it or beside it.
+		under := tallScale(rows) - (sectionsUnder*t+1)/tall
+		beside := wideScale - (sectionsBeside*t+1)/(2*r.long)
+		if less := max(under, beside); less > roomFor*k {
+			k = min(k, less)
+		}
+	}
+	edge := padY(rows)
+	used := 2*edge + rows.sum() + tall*k
 	under := size.Height - used
 	beside := size.Width - 2*pad - 2*r.long*k
 	l.titled = rows.title > 0
 	left, right := 0.0, size.Width
-	y := pad
+	y := edge
 	switch {
 	case v.Only != scene.Both:
 		y += under / 2
 	case under > sectionsUnder*t:
-		l.sections = draw.Box{Left: pad, Top: used - pad + t/2, Right: size.Width - pad, Bottom: size.Height - pad}
+		l.sections = draw.Box{Left: pad, Top: used - edge + t/2, Right: size.Width - pad, Bottom: size.Height - pad}
 	case beside > sectionsBeside*t:
 		right = 2*r.long*k + 2*pad
 		l.sections = draw.Box{Left: right + pad/2, Top: pad, Right: size.Width - pad, Bottom: size.Height - pad}
@@ -177,12 +180,13 @@ func fit(c core.Canoe, v scene.View, size draw.Size) layout {
 		}
 	}
 	x := (left + right) / 2
-	if y += rows.title + rows.top; rows.spacing > 0 && l.hasTop {
-		l.spacingY = y - 0.8*t
-	}
+	y += rows.title + rows.top
 	l.top = scene.Plate{Origin: draw.Point{X: x, Y: y}, Scale: k}
 	if l.hasTop {
 		l.top.Origin.Y += r.wide * k
+		if rows.spacing > 0 {
+			l.spacingY = l.top.Origin.Y - l.wide*k - 0.8*t
+		}
 		y += 2 * r.wide * k
 	}
 	l.tapeY = y + rows.tape/2
@@ -244,8 +248,7 @@ func (l layout) zoomed(v scene.View, size draw.Size) layout {
 		}
 	}
 	if l.sections != (draw.Box{}) {
-		l.sections = draw.Box{Left: x(l.sections.Left), Top: y(l.sections.Top), Right: x(l.sections.Right),
-			Bottom: y(l.sections.Bottom)}
+		l.sections = v.Zoomed(l.sections, size)
 	}
 	return l
 }

@@ -16,7 +16,10 @@ func Draw(c core.Canoe, v scene.View, size draw.Size) draw.List {
 	case scene.LaidFlat:
 		return flat.Draw(c, v, size)
 	case scene.SidesUp:
-		return raise.Draw(c, v, size)
+		if v.Only == scene.RoundOnly {
+			return raise.Draw(c, v, size)
+		}
+		return raised(c, v, size)
 	case scene.InTheRound:
 		return solid.Draw(c, v, size)
 	}
