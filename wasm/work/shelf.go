@@ -1,7 +1,6 @@
 package work
 
 import (
-	"errors"
 	"slices"
 	"strings"
 
@@ -233,91 +232,4 @@ func (p *place) line() string {
 	// A design with an infinite or undefined number has no line.
 	text, _ := design.Line(p.work.Entered)
 	return text
-}
-
-// Remove takes the boat in hand off the shelf. It is kept, so that it can be brought
-// back. The last boat stays.
-func (s *Shelf) Remove() error {
-	if len(s.on) == 1 {
-		return nil
-	}
-	p, i := s.hand, s.Current()
-	next := s.on[max(i-1, 0)]
-	if i+1 < len(s.on) {
-		next = s.on[i+1]
-	}
-	if err := s.read(next); err != nil {
-		return err
-	}
-	s.inHand(next)
-	s.on = slices.Delete(s.on, i, i+1)
-	s.off = append(s.off, p)
-	p.kept = nil
-	return nil
-}
-
-// BringBack puts a boat that was taken off back on the shelf, in hand.
-func (s *Shelf) BringBack(i int) error {
-	if i < 0 || i >= len(s.off) {
-		return nil
-	}
-	p := s.off[i]
-	err := s.read(p)
-	s.off = slices.Delete(s.off, i, i+1)
-	if err != nil {
-		return err
-	}
-	p.kept = nil
-	s.on = append(s.on, p)
-	s.inHand(p)
-	return nil
-}
-
-// ClearTakenOff deletes for good the boats that were taken off.
-func (s *Shelf) ClearTakenOff() {
-	for _, p := range s.off {
-		s.keeper.Clear(p.id)
-	}
-	s.off = nil
-}
-
-// DesignAt returns the design of the boat at a place, as it last could be built. It fails where the
-// boat cannot be read.
-func (s *Shelf) DesignAt(i int) (design.Design, error) {
-	if i < 0 || i >= len(s.on) {
-		return design.Design{}, errors.New("That boat is not on the shelf any more.")
-	}
-	b, err := s.boat(s.on[i])
-	if b.Built != nil {
-		name := b.Design.Name
-		b.Design = *b.Built
-		b.Design.Name = name
-	}
-	return b.Design, err
-}
-
-// Whole returns the boat in hand as a file.
-func (s *Shelf) Whole() file.File { return file.File{Boats: []file.Boat{s.InHand().Boat()}} }
-
-// All returns every boat on the shelf as a file. It fails on the first boat that cannot
-// be read.
-func (s *Shelf) All() (file.File, error) {
-	f := file.File{Current: s.Current()}
-	for _, p := range s.on {
-		b, err := s.boat(p)
-		if err != nil {
-			return file.File{}, err
-		}
-		f.Boats = append(f.Boats, b)
-	}
-	return f, nil
-}
-
-// boat returns a boat of the shelf, without keeping it in memory.
-func (s *Shelf) boat(p *place) (file.Boat, error) {
-	if p.work != nil {
-		return p.work.Boat(), nil
-	}
-	k, err := s.keeper.Load(p.id)
-	return k.Boat, err
 }
