@@ -92,7 +92,9 @@ func TestFingerOnAHandle(t *testing.T) {
 	assert.True(t, a.Capture && a.Took)
 	h.Move(on, at(handle, handle.Axis.X*40, 0, true))
 	assert.Greater(t, heel(on), was)
-	assert.LessOrEqual(t, heel(on)-was, 20*inch/4+1e-9, "a quarter inch a pixel at most")
+	param, _ := design.Lookup("heelLength")
+	assert.LessOrEqual(t, heel(on)-was, 20*inch/4+param.Step(units.Imperial16)/2+1e-9,
+		"a quarter inch a pixel at most, to the nearest step of the slider")
 	assert.True(t, h.Cancel(on, hands.Pointer{}).Stepped)
 	assert.Equal(t, was, heel(on))
 	assert.Nil(t, on.View.Ghost)
