@@ -19,20 +19,29 @@ type kit struct{ model.Boat }
 // KitPatterns are the parts of a model, at its own size.
 func KitPatterns(b model.Boat) []Pattern {
 	k := kit{b}
-	out := k.bark()
+	flat := k.laidOut()
+	out := flat.pieces()
 	out = append(out, k.panels()...)
 	out = append(out, k.buildingFrame(), k.bed(), k.gunwale(), k.ends())
+	out = append(out, k.crosspieces()...)
+	out = append(out, flat.strips()...)
 	out = append(out, k.sticks()...)
 	return append(out, k.ribs()...)
 }
 
+// KitBarkPages is how many pages of paper a model's bark takes, where each of its pieces has its own.
+func KitBarkPages(b model.Boat) int { return kit{b}.laidOut().pages() }
+
 // KitPages are all pages of a kit: the proof of scale, its numbers and steps, then the patterns.
-func KitPages(b model.Boat, h Head) []draw.List {
-	return drawn(plan(KitPatterns(b), kit{b}.words()...), h)
-}
+func KitPages(b model.Boat, h Head) []draw.List { return drawn(kitPlan(b), h) }
 
 // KitCount is how many pages a kit takes.
-func KitCount(b model.Boat) int { return len(plan(KitPatterns(b), kit{b}.words()...)) }
+func KitCount(b model.Boat) int { return len(kitPlan(b)) }
+
+func kitPlan(b model.Boat) []planned {
+	k := kit{b}
+	return plan(k.sideBySide(KitPatterns(b)), k.words()...)
+}
 
 // KitPage is the room on a page for a model's bark.
 func KitPage() model.Page { return model.Page{Long: stripsHigh, Wide: stripsWide} }
@@ -61,9 +70,9 @@ func times(n int, of string) string {
 func (k kit) buildingFrame() Pattern {
 	h := k.Hull
 	p := Pattern{Key: "kit-frame", Name: k.name("building frame"),
-		Note: "Half of the frame that holds the bottom down; cut two, and butt them at the middle on a strip of card. The " +
-			"crosspieces lie across it on their marks. Stiff card, two layers."}
-	end, batten := h.FrameEnd(), max(frame.Batten, model.LeastStrip*k.Scale)
+		Note: "Half of the frame that holds the bottom down; cut two of stiff card, two layers, and butt them at the middle on a " +
+			"strip of card. The crosspieces lie across it on the marks of their numbers."}
+	end, batten := h.FrameEnd(), k.batten()
 	outer := make([]geom.Vec2, framePieces+1)
 	for i := range outer {
 		x := end * float64(i) / framePieces
@@ -87,27 +96,27 @@ func (k kit) buildingFrame() Pattern {
 			}
 		}
 	}
-	p.label(geom.Vec2{X: 0.004, Y: k.OnModel(end) / 2}, "to the bow")
-	y := -0.012
 	for i, c := range k.Frame.Bed.Crosspieces {
-		n := 2
-		if c.X == 0 {
-			n = 1
+		if c.X < end {
+			p.middle(geom.Vec2{X: k.OnModel(c.OutToOut/2-batten) - 0.003, Y: k.OnModel(c.X)}, strconv.Itoa(i))
 		}
-		y = p.strip(geom.Vec2{X: -k.OnModel(c.OutToOut) / 2, Y: y}, k.OnModel(c.OutToOut), k.OnModel(batten),
-			"crosspiece "+strconv.Itoa(i)+", "+times(n, "needed"))
 	}
+	p.up(geom.Vec2{X: -0.002, Y: 0.002}, "half of the frame, 2 needed; this end in the middle")
 	return p.done()
 }
 
-// strip draws a strip lying down from its upper left corner, with words under it, and returns
-// where the next may begin.
-func (p *Pattern) strip(at geom.Vec2, length, breadth float64, text string) (y float64) {
-	b := at.Add(geom.Vec2{X: length})
-	c, d := b.Add(geom.Vec2{Y: -breadth}), at.Add(geom.Vec2{Y: -breadth})
-	p.draw(Cut, at, b, c, d, at)
-	p.fine(d.Add(geom.Vec2{Y: -0.004}), text)
-	return at.Y - breadth - 0.008
+// batten is the breadth of the frame's battens, m of the boat.
+func (k kit) batten() float64 { return max(frame.Batten, model.LeastStrip*k.Scale) }
+
+// middle adds small lettering with its middle at a point in metres, y up.
+func (p *Pattern) middle(at geom.Vec2, text string) {
+	half := draw.Lettered(text, smallLetters, false) / 2 / millimetres
+	p.fine(at.Sub(geom.Vec2{X: half, Y: 0.35 * smallLetters / millimetres}), text)
+}
+
+// up adds small lettering that runs up the paper from a point in metres, y up.
+func (p *Pattern) up(at geom.Vec2, text string) {
+	p.Labels = append(p.Labels, Label{At: toPaper(at), Text: text, Size: smallLetters, Turned: true})
 }
 
 // fine adds small lettering at a point in metres, y up.
@@ -141,10 +150,10 @@ func (k kit) bed() Pattern {
 		}
 		p.draw(Mark, geom.Vec2{X: x}, geom.Vec2{X: x, Y: bedBase / 2})
 	}
-	p.fine(geom.Vec2{X: 0.004, Y: 0.002}, "middle")
+	p.fine(geom.Vec2{X: 0.002, Y: bedBase + 0.001}, "side of the bed, 4 needed; middle here; the bark lies on the curved edge")
 	heel := k.OnModel(h.HeelX)
 	p.draw(Mark, geom.Vec2{X: heel}, geom.Vec2{X: heel, Y: bedBase})
-	p.fine(geom.Vec2{X: heel - 0.012, Y: 0.002}, "heel")
+	p.fine(geom.Vec2{X: heel - 0.010, Y: 0.002}, "heel")
 	turned := p
 	turned.Lines, turned.Labels = nil, nil
 	for _, l := range p.Lines {
@@ -168,21 +177,30 @@ func (k kit) gunwale() Pattern {
 	p := Pattern{Key: "kit-gunwale", Name: k.name("gunwale"),
 		Note: "From the middle to one end, along the gunwale; the other half is the same. Two inwales, " +
 			millimetre(2*run) + " long, and two outwales, " + millimetre(k.OnModel(f.Gunwales.Outwale)) +
-			" long, split from sticks " + millimetre(k.OnModel(k.Design.InwaleThickness)) + " thick. Carry the marks over."}
+			" long, split from sticks " + millimetre(k.OnModel(k.Design.InwaleThickness)) + " thick. Carry the marks over; the numbers are those of the ribs."}
 	at := func(x, along float64) geom.Vec2 { return geom.Vec2{X: x, Y: -along} }
 	p.draw(Cut, at(0, 0), at(depth, 0), at(depth, run), at(0, run), at(0, 0))
-	mark := func(along float64, text string) {
+	mark := func(along, beside float64, text string) {
 		p.draw(Mark, at(0, along), at(depth, along))
-		p.fine(at(depth+0.002, along+0.001), text)
+		foot := along
+		if along == 0 {
+			foot = draw.Lettered(text, smallLetters, false) / millimetres
+		}
+		p.up(at(depth+beside, foot), text)
 	}
-	mark(0, "middle")
+	// The headboard is so near the end that its name stands in a line of its own.
+	const near, far = 0.005, 0.0095
+	mark(0, near, "gunwale, middle")
 	for i, t := range f.Thwarts[1:] {
-		mark(k.OnModel(t.Run), frame.ThwartName(i+1, len(f.Thwarts))+", a post under it")
+		mark(k.OnModel(t.Run), near, frame.ThwartName(i+1, len(f.Thwarts))+", post")
 	}
-	mark(k.OnModel(f.Headboard.Run), "headboard")
-	mark(run, "end, a post under it")
+	mark(k.OnModel(f.Headboard.Run), far, "headboard")
+	mark(run, near, "end, post")
 	for _, r := range k.kitRibs() {
-		p.draw(Mark, at(0, k.OnModel(r.Run)), at(depth/2, k.OnModel(r.Run)))
+		run := k.OnModel(r.Run)
+		p.draw(Mark, at(0, run), at(depth/2, run))
+		l := Label{At: toPaper(at(-0.001, run+0.001)), Text: nameOfRib(r.Number), Size: smallLetters, End: true}
+		p.Labels = append(p.Labels, l)
 	}
 	return p.done()
 }
@@ -206,7 +224,7 @@ func (k kit) ends() Pattern {
 		p.draw(Cut, outer[last], inner[last])
 		p.draw(Mark, outer[s.Point], inner[s.Point])
 	}
-	p.fine(outer[last].Add(geom.Vec2{X: 0.004}), "head")
+	p.fine(outer[last].Add(geom.Vec2{X: 0.004}), "stem-piece, 2; its head")
 	p.fine(outer[0].Add(geom.Vec2{Y: 0.006}), "heel")
 	left := -k.OnModel(b.Width)/2 - 0.02
 	board := func(q geom.Vec2) geom.Vec2 { return k.at(q).Add(geom.Vec2{X: left}) }
@@ -214,6 +232,7 @@ func (k kit) ends() Pattern {
 	p.draw(Cut, outline...)
 	p.draw(Cut, each(mirrored(b.Outline), board)...)
 	p.draw(Centre, outline[0], outline[len(outline)-1])
-	p.fine(geom.Vec2{X: left - 0.008, Y: -0.006}, "headboard")
+	p.fine(geom.Vec2{X: left - 0.008, Y: -0.006}, "headboard, 2")
+	p.fine(geom.Vec2{X: left - 0.008, Y: outline[len(outline)-1].Y + 0.002}, "up")
 	return p.done()
 }

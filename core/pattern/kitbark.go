@@ -16,6 +16,10 @@ type barkKit struct {
 	flat  *bark.Flat
 	lines []barkLine
 	lips  []lip
+	// lying tells that its pieces run down the paper, and joints are where they meet, from stern to
+	// bow with both ends.
+	lying  bool
+	joints []float64
 }
 
 type barkLine struct {
@@ -23,28 +27,44 @@ type barkLine struct {
 	points []geom.Vec2
 }
 
-// bark is the whole bark as it lies flat, in pieces that go on a page each where they can. The
-// joints stand midway between slits and off the middle: a card strip goes behind each.
-func (k kit) bark() []Pattern {
-	b := barkKit{kit: k, flat: &k.Skin.Flat}
+// laidOut is the whole bark as it lies flat, to be cut in pieces that go on a page each where they
+// can. The joints stand midway between slits and off the middle: a card strip goes behind each. It
+// lies on the paper the way that takes fewer pages.
+func (k kit) laidOut() *barkKit {
+	b := &barkKit{kit: k, flat: &k.Skin.Flat}
 	b.slits()
 	b.edges()
 	b.marks()
-	lying := k.OnModel(b.breadth()) <= stripsWide
-	along := stripsWide
-	if lying {
-		along = stripsHigh
+	b.joints = b.jointed(stripsWide * k.Scale)
+	turned := *b
+	turned.lying, turned.joints = true, b.jointed(stripsHigh*k.Scale)
+	if turned.pages() <= b.pages() {
+		return &turned
 	}
-	joints := b.joints(along * k.Scale)
+	return b
+}
+
+// pages is how many pages of paper the pieces take.
+func (b *barkKit) pages() int {
+	n := 0
+	for _, p := range b.pieces() {
+		if p.onOnePage() {
+			n++
+		} else {
+			n += len(p.Tiles(Paper))
+		}
+	}
+	return n
+}
+
+// pieces are the patterns of its pieces.
+func (b *barkKit) pieces() []Pattern {
 	var out []Pattern
-	for i := range len(joints) - 1 {
-		out = append(out, b.piece(i, joints, lying))
+	for i := range len(b.joints) - 1 {
+		out = append(out, b.piece(i))
 	}
 	return out
 }
-
-// breadth is that of the bark with its trim.
-func (b *barkKit) breadth() float64 { return b.flat.Breadth + 2*b.Design.GunwaleTurn }
 
 // half is half its length.
 func (b *barkKit) half() float64 { return b.flat.Length / 2 }

@@ -14,9 +14,9 @@ const (
 	offMiddle = 0.010
 )
 
-// joints are where the bark is pieced, from stern to bow with its ends: no piece longer than
+// jointed are where the bark is pieced, from stern to bow with its ends: no piece longer than
 // most, and as few as can be.
-func (b *barkKit) joints(most float64) []float64 {
+func (b *barkKit) jointed(most float64) []float64 {
 	var slits []float64
 	for _, g := range b.flat.Gores {
 		if len(g.After) > 1 {
@@ -76,16 +76,19 @@ func (b *barkKit) shareOut(places []float64, n int, most float64) (out []float64
 	return out, b.half()-out[n-1] <= most
 }
 
-// piece is the bark between two joints, with its edges and the letters of the joints. Lying it
-// runs down the paper.
-func (b *barkKit) piece(i int, joints []float64, lying bool) Pattern {
-	n := len(joints) - 1
-	from, to := joints[i], joints[i+1]
+// stripHalf is half the breadth of the strip of card behind a joint, m of the model. Estimate.
+const stripHalf = 0.005
+
+// piece is the bark between two joints, seen from the inside of the boat, with its edges and what
+// tells it from the others. Lying it runs down the paper.
+func (b *barkKit) piece(i int) Pattern {
+	n := len(b.joints) - 1
+	from, to := b.joints[i], b.joints[i+1]
 	p := Pattern{Key: "kit-bark-" + strconv.Itoa(i+1), Name: b.name("bark, piece " + strconv.Itoa(i+1) + " of " + strconv.Itoa(n)),
-		Note: "Grain across the boat."}
+		Note: "Grain across the boat. This is its inside."}
 	turn := func(q geom.Vec2) geom.Vec2 {
 		q = b.at(geom.Vec2{X: q.X - from, Y: q.Y})
-		if lying {
+		if b.lying {
 			return downThePaper(q)
 		}
 		return q
@@ -96,20 +99,61 @@ func (b *barkKit) piece(i int, joints []float64, lying bool) Pattern {
 		}
 	}
 	for j, x := range [2]float64{from, to} {
-		if number := i + j; number > 0 && number < n {
-			low, high := b.acrossAt(x)
-			p.draw(Cut, turn(geom.Vec2{X: x, Y: low}), turn(geom.Vec2{X: x, Y: high}))
-			in := 0.012 * b.Scale
-			if j == 1 {
-				in = -in
-			}
-			p.fine(turn(geom.Vec2{X: x + in, Y: high / 2}), "joint "+strconv.Itoa(number))
+		number, in := i+j, b.Scale
+		if j == 1 {
+			in = -in
+		}
+		if number == 0 || number == n {
+			continue
+		}
+		low, high := b.acrossAt(x)
+		p.draw(Cut, turn(geom.Vec2{X: x, Y: low}), turn(geom.Vec2{X: x, Y: high}))
+		over := x + in*stripHalf
+		low, high = b.acrossAt(over)
+		p.draw(Dotted, turn(geom.Vec2{X: over, Y: low}), turn(geom.Vec2{X: over, Y: high}))
+		p.middle(turn(geom.Vec2{X: x + in*0.010, Y: 0.7 * high}), "joint "+strconv.Itoa(number))
+	}
+	b.tell(&p, i, turn)
+	return p.done()
+}
+
+// tell letters a piece with the boat's ends and sides and the numbers of its slits.
+func (b *barkKit) tell(p *Pattern, i int, turn func(geom.Vec2) geom.Vec2) {
+	from, to := b.joints[i], b.joints[i+1]
+	sheet := &b.flat.Sheet
+	heel := sheet.At(heel(sheet), 0, geom.Before).X
+	off := 0.016 * b.Scale
+	p.middle(turn(geom.Vec2{X: min(to, heel) - off, Y: 0.7 * off}), "to the bow")
+	p.middle(turn(geom.Vec2{X: max(from, -heel) + off, Y: 0.7 * off}), "to the stern")
+	at := (max(from, -heel) + min(to, heel)) / 2
+	side := b.Hull.FrameHalfBreadth(abs(at)) / 2
+	p.middle(turn(geom.Vec2{X: at, Y: max(off, side)}), "port")
+	p.middle(turn(geom.Vec2{X: at, Y: min(-off, -side)}), "starboard")
+	middle := len(b.flat.Gores) / 2
+	for k, g := range b.flat.Gores {
+		if len(g.After) < 2 || g.After[0].X < from || g.After[0].X > to {
+			continue
+		}
+		foot := g.After[0]
+		in := foot.Sub(last(g.After)).Unit().Scale(0.004 * b.Scale)
+		for _, y := range both {
+			number := foot.Add(in)
+			p.middle(turn(geom.Vec2{X: number.X, Y: y * number.Y}), strconv.Itoa(max(k-middle, middle-k)))
 		}
 	}
-	if i == n-1 {
-		p.fine(turn(geom.Vec2{X: to - 0.03*b.Scale, Y: 0.012 * b.Scale}), "bow")
+}
+
+// strips are those of card that go behind the joints.
+func (b *barkKit) strips() []Pattern {
+	var all []standing
+	for i, x := range b.joints[1 : len(b.joints)-1] {
+		low, high := b.acrossAt(x)
+		all = append(all, plain(b.OnModel(high-low), 2*stripHalf, "card strip behind joint "+strconv.Itoa(i+1)))
 	}
-	return p.done()
+	if len(all) == 0 {
+		return nil
+	}
+	return b.stand("kit-joints", "strips behind the joints", "Of card, glued over the joints on the inside.", all)
 }
 
 // acrossAt is how far the bark reaches at a station, with its trim.

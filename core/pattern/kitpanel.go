@@ -53,7 +53,7 @@ func (k kit) panels() []Pattern {
 }
 
 // downThePaper lays a drawing of the boat with its bow at the foot of the page.
-func downThePaper(q geom.Vec2) geom.Vec2 { return geom.Vec2{X: -q.Y, Y: -q.X} }
+func downThePaper(q geom.Vec2) geom.Vec2 { return geom.Vec2{X: q.Y, Y: -q.X} }
 
 // longerBy is how many times as long as a panel's edge the sheet's is along their seam.
 func longerBy(sheet, panel *bark.Piece) float64 {

@@ -4,6 +4,7 @@ import (
 	"math"
 	"strconv"
 
+	"barkwright/core/draw"
 	"barkwright/core/frame"
 	"barkwright/core/geom"
 	"barkwright/core/model"
@@ -22,6 +23,12 @@ type standing struct {
 	// breadths are half-breadths, and where they are, from the middle.
 	along, breadth []float64
 	text           string
+}
+
+// plain is a strip as broad all along, with its length in its name.
+func plain(length, breadth float64, text string) standing {
+	return standing{length: length, along: []float64{0, length / 2}, breadth: []float64{breadth / 2, breadth / 2},
+		text: text + ", " + millimetre(length)}
 }
 
 // kitRibs are the ribs that are made, from the middle outward.
@@ -57,30 +64,39 @@ func (k kit) ribs() []Pattern {
 	return k.stand("kit-ribs", "ribs", note, all)
 }
 
+// crosspieces are those of the building frame.
+func (k kit) crosspieces() []Pattern {
+	var all []standing
+	for i, c := range k.Frame.Bed.Crosspieces {
+		n := 2
+		if c.X == 0 {
+			n = 1
+		}
+		all = append(all, plain(k.OnModel(c.OutToOut), k.OnModel(k.batten()), "crosspiece "+strconv.Itoa(i)+", "+strconv.Itoa(n)))
+	}
+	return k.stand("kit-cross", "crosspieces of the frame", "Of two layers of stiff card, tied across the frame on their marks.", all)
+}
+
 // sticks are the posts and the thwarts.
 func (k kit) sticks() []Pattern {
 	var all []standing
-	plain := func(length, breadth float64, text string) {
-		all = append(all, standing{length: length, along: []float64{0, length / 2},
-			breadth: []float64{breadth / 2, breadth / 2}, text: text + ", " + millimetre(length)})
-	}
 	for i, t := range k.Frame.Thwarts {
 		n := 2
 		if i == 0 {
 			n = 1
 		}
-		plain(k.OnModel(t.Shoulder), max(model.LeastStrip, k.OnModel(frame.ThwartWidth)),
-			frame.ThwartName(i, len(k.Frame.Thwarts))+", "+strconv.Itoa(n))
+		all = append(all, plain(k.OnModel(t.Shoulder), max(model.LeastStrip, k.OnModel(frame.ThwartWidth)),
+			frame.ThwartName(i, len(k.Frame.Thwarts))+", "+strconv.Itoa(n)))
 	}
 	for i, b := range k.Frame.Bed.Posts {
 		n := 4
 		if i == 0 {
 			n = 2
 		}
-		plain(k.OnModel(b.Length), model.LeastStrip, "post at "+b.Under+", "+strconv.Itoa(n))
+		all = append(all, plain(k.OnModel(b.Length), model.LeastStrip, "post at "+b.Under+", "+strconv.Itoa(n)))
 	}
 	return k.stand("kit-sticks", "thwarts and posts", "Thwarts stand between the inwales. Posts stand on the bark under the "+
-		"gunwales and make the sheer: cut them to a quarter of a millimetre.", all)
+		"gunwales and make the sheer: cut them to a quarter of a millimetre. The second figure is how many are needed.", all)
 }
 
 // stand puts strips beside one another on as many pages as they need, each standing up, with its
@@ -100,7 +116,7 @@ func (k kit) stand(key, what, note string, all []standing) []Pattern {
 	x := math.Inf(1)
 	for _, s := range all {
 		wide := 2 * s.breadth[0]
-		if x+wide+gap > stripsWide {
+		if x+wide+gap > besideBox(s.high(half)) {
 			if len(p.Lines) > 0 {
 				out = append(out, p.done())
 			}
@@ -113,9 +129,26 @@ func (k kit) stand(key, what, note string, all []standing) []Pattern {
 	return append(out, p.done())
 }
 
+// high is how high a strip stands on the paper, all of it or half.
+func (s standing) high(half bool) float64 {
+	if half {
+		return s.length / 2
+	}
+	return s.length
+}
+
+// besideBox is how far across a page a strip so high may stand, m, and leave room for the frame
+// with the page's names, over which nothing is drawn.
+func besideBox(high float64) float64 {
+	if high*millimetres+2*packName+2*packEdge+packAir+boxOutside <= Paper.Height {
+		return stripsWide
+	}
+	return stripsWide - (boxOutside+packAir)/millimetres
+}
+
 func down(q geom.Vec2) geom.Vec2 { return geom.Vec2{X: q.X, Y: -q.Y} }
 
-// stand draws a strip about a line up the paper.
+// stand draws a strip about a line up the paper, from the top of the drawing down.
 func (p *Pattern) stand(s standing, x float64, half bool) {
 	var right []geom.Vec2
 	for i, along := range s.along {
@@ -126,8 +159,10 @@ func (p *Pattern) stand(s standing, x float64, half bool) {
 	}
 	left := reversed(mirrored(right))
 	round := append(append(right, left...), right[0])
-	p.draw(Cut, each(round, func(q geom.Vec2) geom.Vec2 { return q.Add(geom.Vec2{X: x}) })...)
-	p.draw(Mark, geom.Vec2{X: x - s.breadth[0]}, geom.Vec2{X: x + s.breadth[0]})
-	p.Labels = append(p.Labels, Label{At: toPaper(geom.Vec2{X: x + s.breadth[0] + 0.004}), Text: s.text, Size: smallLetters,
-		Turned: true})
+	middle := geom.Vec2{X: x, Y: -s.length / 2}
+	p.draw(Cut, each(round, middle.Add)...)
+	p.draw(Mark, middle.Add(geom.Vec2{X: -s.breadth[0]}), middle.Add(geom.Vec2{X: s.breadth[0]}))
+	// Beside a short one the lettering goes on under it.
+	room := draw.Lettered(s.text, smallLetters, false) / millimetres
+	p.up(geom.Vec2{X: x + s.breadth[0] + 0.004, Y: -max(room, s.length/2)}, s.text)
 }

@@ -7,7 +7,7 @@ import (
 	"barkwright/core/bark"
 	"barkwright/core/draw"
 	"barkwright/core/frame"
-	"barkwright/core/model"
+	"barkwright/core/geom"
 	"barkwright/core/units"
 )
 
@@ -20,16 +20,20 @@ type kitStep struct {
 // kitSteps are in the order of the work, as on the boat.
 var kitSteps = []kitStep{
 	{"Read the boat's numbers. Check the scale of the paper with a ruler.", 10},
-	{"Glue the pieces of bark together and cut the outline. Score nothing: bark bends round the frame.", 20},
-	{"Slit the slits and prick the holes.", 15},
-	{"Glue up the frame and tie the crosspieces across it.", 15},
-	{"Make the bed: its sides under a strip, a centre line on it, pins for the stakes.", 15},
-	{"Lay the bark on the bed, the frame on the bark, and a weight on the frame.", 5},
-	{"Turn the sides up pair by pair and hold them with pins. Watch the slits close and ride over.", 10},
-	{"Stand the posts under the gunwales' marks, put the gunwales on, tie the thwarts in. Read the sheer: nobody drew it.", 20},
+	{"Lay the pieces of bark joint to joint, bow to bow, inside up, and glue a strip of card over each joint between its " +
+		"dotted lines. Cut the outline. Score nothing: bark bends round the frame.", 20},
+	{"Slit the slits from the edge in to the foot, and prick the holes at the ends.", 15},
+	{"Butt the halves of the frame on a strip and tie the crosspieces across it, each on the mark of its number.", 15},
+	{"Make the bed: its sides under a strip, curved edge up, a centre line on it, pins for the stakes.", 15},
+	{"Lay the bark on the bed, inside up, its centre line on the bed's; the frame on its line, and a weight on the frame.", 5},
+	{"Turn the sides up round the frame, toward you, pair by pair, and hold them with pins. Watch the slits close and ride " +
+		"over: the lip nearer the bow goes outside. Read what rides over.", 10},
+	{"Stand the posts on the bark under the gunwales' marks, put the inwales on inside and the outwales outside, tie the " +
+		"thwarts in. Read the sheer: nobody drew it.", 20},
 	{"Tape the gunwales to the bark, then whip the edge with thread and take the tape off.", 30},
-	{"Take the frame out, put the stem-pieces in, sew the ends and trim.", 20},
-	{"Put the headboards in, then ribs from each end to the middle, the middle ones last.", 25},
+	{"Take posts and frame out, put the stem-pieces in, heels inward, sew the two edges of each end hole to hole, and trim.", 20},
+	{"Put the headboards in, then the ribs by their numbers, 1 the next to the middle, from each end to the middle; the " +
+		"middle ones last.", 25},
 	{"Measure. Launch it in a tray with nuts for a crew, and write down what differs.", 15},
 }
 
@@ -82,45 +86,75 @@ func (k kit) thickened() []string {
 	part("rib, thickness", of.RibThickness, d.RibThickness)
 	part("rib, breadth of its tip", of.RibTipWidth, d.RibTipWidth)
 	part("stem-piece, depth", of.StemDepth, d.StemDepth)
-	part("frame, breadth", frame.Batten, max(frame.Batten, model.LeastStrip*k.Scale))
+	part("frame, breadth", frame.Batten, k.batten())
 	return out
 }
 
 // wordPage is a page of a kit's words.
 type wordPage struct {
 	title string
-	texts []string
+	texts []wordLine
 }
+
+// wordLine is a paragraph, or with a size a line of what is to be measured.
+type wordLine struct{ text, size string }
+
+// Where the sizes of what is to be measured end, and the room to write what was, mm.
+const (
+	sizeEnds  = 138.0
+	blankFrom = 143.0
+)
 
 // words are the pages of numbers and of steps.
 func (k kit) words() []planned {
 	var out []planned
 	for _, w := range append(k.paged("its numbers", k.numbers()), k.paged("steps", k.steps())...) {
-		out = append(out, planned{names: []string{w.title}, draw: func(h Head, of string) draw.List {
-			s := newPage(Paper, w.title, strings.Join(w.texts, "\n"))
-			at := s.heading(w.title, h, of)
-			at.Y += wordGap
-			for _, text := range w.texts {
-				at = s.paragraph(at, text)
-				at.Y += wordGap
-			}
-			s.bars()
-			return s.List
-		}})
+		out = append(out, planned{names: []string{w.title}, draw: w.draw})
 	}
 	return out
+}
+
+func (w wordPage) draw(h Head, of string) draw.List {
+	var spoken []string
+	for _, l := range w.texts {
+		spoken = append(spoken, joined(l.text, l.size))
+	}
+	s := newPage(Paper, w.title, strings.Join(spoken, "\n"))
+	at := s.heading(w.title, h, of)
+	at.Y += wordGap
+	for _, l := range w.texts {
+		foot := at.Y + 0.8*line
+		at = s.say(at, l.wrapped())
+		if l.size != "" {
+			s.label(Label{At: geom.Vec2{X: sizeEnds, Y: foot}, Text: l.size, End: true})
+			s.line(Line{[]geom.Vec2{{X: blankFrom, Y: foot + 0.6}, {X: textLeft + textWidth, Y: foot + 0.6}}, Mark})
+		}
+		at.Y += wordGap
+	}
+	s.bars()
+	return s.List
+}
+
+// wrapped are the lines of its text.
+func (l wordLine) wrapped() []string {
+	width := textWidth
+	if l.size != "" {
+		const room = 26 // for the size
+		width = sizeEnds - room
+	}
+	return draw.Wrapped(l.text, twelvePoints, false, width)
 }
 
 // wordGap is the air between paragraphs, mm, and wordsFrom where they begin at the latest.
 const wordGap, wordsFrom = 1.2, 30.0
 
 // paged shares paragraphs out on pages.
-func (k kit) paged(what string, texts []string) []wordPage {
+func (k kit) paged(what string, texts []wordLine) []wordPage {
 	w := wordPage{title: k.name(what)}
 	var out []wordPage
 	y := wordsFrom
 	for _, text := range texts {
-		high := line*float64(len(draw.Wrapped(text, twelvePoints, false, textWidth))) + wordGap
+		high := line*float64(len(text.wrapped())) + wordGap
 		if y+high > Paper.Height {
 			out = append(out, w)
 			w, y = wordPage{title: k.name(what + ", continued")}, wordsFrom
@@ -131,20 +165,29 @@ func (k kit) paged(what string, texts []string) []wordPage {
 }
 
 // numbers say what the model is made of and what it should measure.
-func (k kit) numbers() []string {
-	out := []string{"The boat worked out again with the model's own thicknesses; it is not a drawing made smaller. Bark is " +
+func (k kit) numbers() []wordLine {
+	var out []wordLine
+	say := func(text string) { out = append(out, wordLine{text: text}) }
+	say("The boat worked out again with the model's own thicknesses; it is not a drawing made smaller. Bark is " +
 		k.CardOf + " " + millimetre(k.Card) + " thick, its grain across the boat; gunwales are split sticks, ribs stirrers or " +
-		"strips of veneer, the root waxed thread and a blunt needle."}
+		"strips of veneer, the root waxed thread and a blunt needle.")
 	if thick := k.thickened(); len(thick) > 0 {
-		out = append(out, "Too small to cut, and so made thicker than at scale: "+strings.Join(thick, "; ")+".")
+		say("Too small to cut, and so made thicker than at scale: " + strings.Join(thick, "; ") + ".")
 	}
-	out = append(out, "Bark: cut the outline and the slits on the whole lines, and leave the trim outside the thin edge. Dotted "+
-		"beside a slit are the two lips that come together when the sides are up, as long as one another; dash and dot "+
-		"are the centre line and the building frame. Crosses are holes for sewing the ends. Pieces are butted at their "+
-		"joints, and a strip of card 10 mm broad is glued behind each.")
-	out = append(out, "When it is done, read with a ruler. Within 2 mm is good work. Beside each write what yours measures.")
+	say("Bark: cut the outline and the slits on the whole lines, and leave the trim outside the thin edge. Dotted " +
+		"beside a slit are the two lips that come together when the sides are up, as long as one another; dash and dot " +
+		"are the centre line and the building frame. Crosses are holes for sewing the ends.")
+	say("When it is done, read with a ruler. Within 2 mm is good work. Beside each write what yours measures.")
 	for _, m := range k.measures() {
-		out = append(out, "– "+m.what+": "+millimetre(m.size)+"   ________")
+		out = append(out, wordLine{m.what, millimetre(m.size)})
+	}
+	afloat, ok := k.Afloat()
+	if ok {
+		grams := func(mass float64) string { return units.Trimmed(1000*mass, 0) + " g" }
+		say("In a tray of water: spread nuts along the bottom until model and nuts weigh " + grams(afloat.Mass) +
+			" together, which is the boat with its crew and load at this scale; a paddler of 185 lb (84 kg) weighs " +
+			grams(k.AtScale(paddler)) + ". Then read:")
+		out = append(out, wordLine{"freeboard, where the gunwale is lowest", millimetre(afloat.Freeboard)})
 	}
 	total := 0.0
 	for _, r := range k.kitRibs() {
@@ -154,19 +197,20 @@ func (k kit) numbers() []string {
 		}
 		total += n * k.OnModel(r.Length)
 	}
-	return append(out, "Ribs, all of them end to end: "+units.Trimmed(total, 2)+" m. A paddler of 185 lb weighs "+
-		units.Trimmed(1000*paddler/(k.Scale*k.Scale*k.Scale), 0)+" g at this scale.")
+	say("Ribs, all of them end to end: " + units.Trimmed(total, 2) + " m.")
+	return out
 }
 
 // steps are the steps of the work.
-func (k kit) steps() []string {
-	out := []string{kitCaution}
+func (k kit) steps() []wordLine {
+	out := []wordLine{{text: kitCaution}}
 	minutes := 0
 	for i, step := range kitSteps {
-		out = append(out, strconv.Itoa(i+1)+". "+step.text+" About "+strconv.Itoa(step.minutes)+" minutes.")
+		out = append(out, wordLine{text: strconv.Itoa(i+1) + ". " + step.text + " About " + strconv.Itoa(step.minutes) + " minutes."})
 		minutes += step.minutes
 	}
-	return append(out, "In all about "+strconv.Itoa(minutes)+" minutes for a pair of pupils, in four lessons. An estimate.")
+	return append(out, wordLine{text: "In all about " + strconv.Itoa(minutes) +
+		" minutes for a pair of pupils, in four lessons. An estimate."})
 }
 
 // paddler is the mass of a paddler of 185 lb, kg.

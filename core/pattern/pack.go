@@ -154,8 +154,7 @@ func (k *packed) draw(h Head, of string) draw.List {
 	for _, text := range k.order {
 		s.say(k.notes[text].at, k.notes[text].text)
 	}
-	number, _, _ := strings.Cut(strings.TrimPrefix(of, "page "), " ")
-	s.box(number, strings.Join(names, ", "), h, of, k.box)
+	s.box(pageNumber(of), strings.Join(names, ", "), h, of, k.box)
 	s.bars()
 	return s.List
 }

@@ -25,6 +25,10 @@ const (
 	boxOutside     = 2 * inch
 	barThick       = 1.0
 	barStart       = 22.0 // along the edge
+	barTens        = 10.0 // between the ticks of the bar in millimetres; those of the other are inches
+	barHundred     = 100.0
+	tickLong       = 0.55
+	tickThick      = 0.25
 	barLetters     = 3.0
 	boxEdge        = (boxOutside - boxInside) / 2
 )
@@ -52,8 +56,12 @@ func (t Tile) Draw(h Head, of string) draw.List {
 	s.edges(t)
 	s.bars()
 	at := t.free(geom.Vec2{X: boxOutside, Y: boxOutside}, lines)
-	s.box(t.ID(), t.Pattern.Name, h, of, at)
-	if t.Rows*t.Cols == 1 {
+	id, whole := t.ID(), t.Rows*t.Cols == 1
+	if number := pageNumber(of); whole && number != "" {
+		id = number
+	}
+	s.box(id, t.Pattern.Name, h, of, at)
+	if whole {
 		// A pattern of several pages has its note on their map.
 		s.note(t, append(lines, boxLines(at, boxOutside)...))
 	}
@@ -62,6 +70,12 @@ func (t Tile) Draw(h Head, of string) draw.List {
 
 // noteWidth is how broad a pattern's note is on its own page, mm.
 const noteWidth = 100.0
+
+// pageNumber is the number in what says where in its job a page comes, or empty.
+func pageNumber(of string) string {
+	number, _, _ := strings.Cut(strings.TrimPrefix(of, "page "), " ")
+	return number
+}
 
 // note prints what the pattern's note says where there is room for it.
 func (s *page) note(t Tile, lines []Line) {
@@ -98,13 +112,26 @@ func (s *page) edges(t Tile) {
 // else is drawn in.
 func (s *page) bars() {
 	const outer, inner, words = 0.3, 2.1, 4.4 // from the edge to a bar's outer side, and to the words' foot
-	text := "bars: inner " + inMillimetres(barMillimetres) + ", outer " + inInches(barInches)
+	text := "bars: inner " + inMillimetres(barMillimetres) + ", long tick at " + inMillimetres(barHundred) + "; outer " +
+		inInches(barInches)
 	s.rect(barStart, s.Height-inner-barThick, barMillimetres, barThick)
 	s.rect(barStart, s.Height-outer-barThick, barInches, barThick)
 	s.label(Label{At: geom.Vec2{X: barStart, Y: s.Height - words}, Text: text, Size: barLetters})
 	s.rect(s.Width-inner-barThick, barStart, barThick, barMillimetres)
 	s.rect(s.Width-outer-barThick, barStart, barThick, barInches)
 	s.label(Label{At: geom.Vec2{X: s.Width - words, Y: barStart + barInches}, Text: text, Size: barLetters, Turned: true})
+	ticks := func(every, length, from float64) {
+		for at := every; at < length-every/2; at += every {
+			long := tickLong
+			if every == barTens && at == barHundred {
+				long = 2 * tickLong
+			}
+			s.rect(barStart+at-tickThick/2, s.Height-from-long, tickThick, long)
+			s.rect(s.Width-from-long, barStart+at-tickThick/2, long, tickThick)
+		}
+	}
+	ticks(barTens, barMillimetres, inner+barThick)
+	ticks(inch, barInches, outer+barThick)
 }
 
 // box draws the frame, with the page's name in it.
@@ -176,6 +203,9 @@ func (t Tile) free(size geom.Vec2, lines []Line) geom.Vec2 {
 	return best
 }
 
+// cutWeight is how many other pieces of line one that is cut along counts for: it is worse to lose.
+const cutWeight = 30
+
 // covered counts the pieces of line and the labels that something of a size touches
 // at a place, with so much air round it, up to a number that is enough.
 func covered(at, size geom.Vec2, clear float64, lines []Line, labels []Label, enough int) int {
@@ -183,9 +213,13 @@ func covered(at, size geom.Vec2, clear float64, lines []Line, labels []Label, en
 	box := Block{Width: size.X + 2*clear, Height: size.Y + 2*clear}
 	n := 0
 	for _, l := range lines {
+		weight := 1
+		if l.Style == Cut {
+			weight = cutWeight
+		}
 		for i := 1; i < len(l.Points); i++ {
 			if _, _, hit := box.clip(l.Points[i-1].Sub(corner), l.Points[i].Sub(corner)); hit {
-				n++
+				n += weight
 				if n >= enough {
 					return n
 				}

@@ -68,8 +68,8 @@ func drawn(all []planned, h Head) []draw.List {
 // scaleRules are on the first page.
 var scaleRules = []string{
 	"Print this paper page alone first. Scale 100 %, actual size, not Fit; margins default.",
-	"Measure a bar each way and the frame. " + inMillimetres(barMillimetres) + " or " + inInches(barInches) +
-		": the scale is true, print the rest.",
+	"Measure a bar each way and the frame. " + inMillimetres(barMillimetres) + ", " + inMillimetres(barHundred) +
+		" to the long tick, or " + inInches(barInches) + ": the scale is true, print the rest.",
 	"If a bar measures anything else, enter it in the page under “It measured”.",
 	"A4 and Letter paper both do; keep to one of them for the whole job.",
 }

@@ -1,6 +1,7 @@
 package desk
 
 import (
+	"math"
 	"strconv"
 	"strings"
 
@@ -80,9 +81,33 @@ func (d *Desk) modelBoat(form PaperForm) (model.Boat, bool) {
 	if err != nil || n < 1 {
 		return model.Boat{}, false
 	}
-	scale := float64(n)
-	if fits {
-		scale = pattern.KitPage().FitTo(c.Skin.Flat.Length, c.Skin.Flat.Breadth, n)
+	if !fits {
+		return model.New(c.Design, float64(n), form.ModelPanels), true
 	}
-	return model.New(c.Design, scale, form.ModelPanels), true
+	scale := pattern.KitPage().FitTo(c.Skin.Flat.Length, c.Skin.Flat.Breadth, n)
+	b := model.New(c.Design, scale, form.ModelPanels)
+	// The model's own bark differs a little from the boat's, and its joints keep off the slits. How it
+	// goes on paper is tried with the bark of the scale before, which is laid flat anew only then.
+	for range mostFitted {
+		if !b.Flat() || pattern.KitBarkPages(b) <= n {
+			break
+		}
+		tried := b
+		for range mostTried {
+			tried.Scale = math.Round((tried.Scale+fitStep)/fitStep) * fitStep
+			if pattern.KitBarkPages(tried) <= n {
+				break
+			}
+		}
+		b = model.New(c.Design, tried.Scale, form.ModelPanels)
+	}
+	return b, true
 }
+
+// fitStep is by how much a scale is made smaller until the bark goes on its pages, mostTried how often
+// with the same bark at most, and mostFitted how often that is laid flat anew.
+const (
+	fitStep    = 0.1
+	mostTried  = 60
+	mostFitted = 4
+)
