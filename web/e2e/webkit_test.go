@@ -1,6 +1,9 @@
+//go:build unix
+
 package e2e
 
 import (
+	"bufio"
 	"bytes"
 	"encoding/json"
 	"fmt"
@@ -11,6 +14,8 @@ import (
 	"os/exec"
 	"path/filepath"
 	"strings"
+	"sync"
+	"syscall"
 	"testing"
 	"time"
 
@@ -24,64 +29,88 @@ type webkit struct {
 	wait    time.Duration
 }
 
-// screenOf starts a screen that nobody sees and returns its name.
-func screenOf(t *testing.T, program string) string {
+// webkitTries is how long a session may take to begin, by the try. Idle it takes a second, and
+// six on a machine with four times the work that it has processors for.
+var webkitTries = []time.Duration{30 * time.Second, time.Minute}
+
+// started starts a program in a group of its own, which ends with it: a browser outlives the
+// driver that is killed, and takes the next one's time.
+func started(t *testing.T, run *exec.Cmd) (end func()) {
+	t.Helper()
+	run.SysProcAttr = &syscall.SysProcAttr{Setpgid: true}
+	require.NoError(t, run.Start())
+	end = sync.OnceFunc(func() {
+		_ = syscall.Kill(-run.Process.Pid, syscall.SIGKILL)
+		_ = run.Wait()
+	})
+	t.Cleanup(end)
+	return end
+}
+
+// screenOf starts a screen that nobody sees, of the first number that is free, and returns
+// its name.
+func screenOf(t *testing.T, program string) (name string, end func()) {
 	t.Helper()
 	read, write, err := os.Pipe()
 	require.NoError(t, err)
 	defer read.Close()
 	x := exec.Command(program, "-displayfd", "3", "-screen", "0", "1600x1100x24", "-nolisten", "tcp")
 	x.ExtraFiles = []*os.File{write}
-	require.NoError(t, x.Start())
+	end = started(t, x)
 	write.Close()
-	t.Cleanup(func() {
-		_ = x.Process.Kill()
-		_ = x.Wait()
-	})
-	number := make([]byte, 16)
 	require.NoError(t, read.SetReadDeadline(time.Now().Add(time.Minute)))
-	n, err := read.Read(number)
+	// To the line's end: it writes that apart, and is ended by a pipe that is closed before.
+	number, err := bufio.NewReader(read).ReadString('\n')
 	require.NoError(t, err)
-	return ":" + strings.TrimSpace(string(number[:n]))
+	return ":" + strings.TrimSpace(number), end
 }
 
 func TestTourWebKit(t *testing.T) {
 	driver := installed(t, "WebKit's driver", "BARKWRIGHT_WEBKIT", "WebKitWebDriver")
-	display := screenOf(t, installed(t, "Xvfb", "", "Xvfb"))
+	screens := installed(t, "Xvfb", "", "Xvfb")
 	browsers, _ := filepath.Glob("/usr/lib*/*/webkit2gtk-4.*/MiniBrowser")
 	if len(browsers) == 0 {
 		t.Skip("WebKit's small browser is not installed")
 	}
 	tells(t, "WebKit")
-	w, err := webkitIn(t, driver, browsers[0], display)
-	if err != nil {
-		// On a busy machine the driver and its browser sometimes miss one another; a driver
-		// of its own does better than a second try of the same one.
-		t.Logf("WebKit did not start (%v): tried once more", err)
-		if w, err = webkitIn(t, driver, browsers[0], display); err != nil {
-			notStarted(t, "WebKit", err)
+	var w *webkit
+	var err error
+	for n, within := range webkitTries {
+		display, endScreen := screenOf(t, screens)
+		var endDriver func()
+		if w, endDriver, err = webkitIn(t, driver, browsers[0], display, within); err == nil {
+			break
 		}
+		t.Logf("WebKit did not start, try %d of %d: %v", n+1, len(webkitTries), err)
+		endDriver()
+		endScreen()
 	}
-	t.Cleanup(func() { w.call("DELETE", "", nil, nil) })
+	if err != nil {
+		notStarted(t, "WebKit", err)
+	}
+	t.Cleanup(func() { _ = w.ask("DELETE", "", nil, nil) })
 	tour(t, w)
 }
 
-// webkitIn starts a driver and, by it, the browser on a screen.
-func webkitIn(t *testing.T, driver, browser, display string) (*webkit, error) {
+// webkitIn starts a driver and, by it, the browser on a screen. What the two had to say goes
+// with the error of a session that does not begin.
+func webkitIn(t *testing.T, driver, browser, display string, within time.Duration) (w *webkit, end func(), err error) {
 	t.Helper()
 	free, err := net.Listen("tcp", "127.0.0.1:0")
 	require.NoError(t, err)
 	at := free.Addr().(*net.TCPAddr)
 	require.NoError(t, free.Close())
 	home := t.TempDir()
+	said, err := os.Create(filepath.Join(home, "said"))
+	require.NoError(t, err)
+	defer said.Close()
 	run := exec.Command(driver, fmt.Sprintf("--port=%d", at.Port))
-	run.Env = append(os.Environ(), "DISPLAY="+display, "HOME="+home, "XDG_RUNTIME_DIR="+home, "LIBGL_ALWAYS_SOFTWARE=1", "GDK_BACKEND=x11")
-	require.NoError(t, run.Start())
-	t.Cleanup(func() {
-		_ = run.Process.Kill()
-		_ = run.Wait()
-	})
-	w := &webkit{T: t, session: "http://" + at.String()}
+	run.Stdout, run.Stderr = said, said
+	// Nothing in it waits for a desktop.
+	run.Env = append(os.Environ(), "DISPLAY="+display, "HOME="+home, "XDG_RUNTIME_DIR="+home, "LIBGL_ALWAYS_SOFTWARE=1",
+		"GDK_BACKEND=x11", "NO_AT_BRIDGE=1", "GSETTINGS_BACKEND=memory", "GIO_USE_VFS=local")
+	end = started(t, run)
+	w = &webkit{T: t, session: "http://" + at.String(), wait: within}
 	require.Eventually(t, func() bool {
 		answer, err := http.Get(w.session + "/status")
 		if err == nil {
@@ -89,14 +118,17 @@ func webkitIn(t *testing.T, driver, browser, display string) (*webkit, error) {
 		}
 		return err == nil
 	}, time.Minute, 50*time.Millisecond)
-	w.wait = 45 * time.Second
 	var made struct{ SessionID string }
 	err = w.ask("POST", "/session", map[string]any{"capabilities": map[string]any{"alwaysMatch": map[string]any{
 		"webkitgtk:browserOptions": map[string]any{"binary": browser, "args": []string{"--automation"}},
 	}}}, &made)
+	if err != nil {
+		text, _ := os.ReadFile(said.Name())
+		return nil, end, fmt.Errorf("%w; said: %q", err, text)
+	}
 	w.wait = 2 * time.Minute
 	w.session += "/session/" + made.SessionID
-	return w, err
+	return w, end, nil
 }
 
 func (w *webkit) call(method, path string, params, out any) {
