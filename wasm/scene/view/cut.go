@@ -16,7 +16,7 @@ type cut struct {
 	bend geom.Vec2
 	top  geom.Vec2 // of the bark
 	// over and beside are how far the drawing reaches over the bark's top and out past it,
-	// in metres. lines is how many lines of text stand under it.
+	// in metres. lines is how many lines of text stand under it, that of the scale bar among them.
 	over, beside float64
 	lines        float64
 }
@@ -56,7 +56,7 @@ func cutAt(c core.Canoe, r frame.Rib) cut {
 		ribInner: shortened(inward(points, inside+r.Thickness), d.RibTuck+r.Thickness),
 		bend:     s.At(r.BendAt).Add(geom.Vec2{Y: lift}),
 		top:      points[len(points)-1],
-		over:     d.CapThickness, beside: d.OutwaleThickness, lines: 2,
+		over:     d.CapThickness, beside: d.OutwaleThickness, lines: 3.3,
 	}
 }
 

@@ -147,6 +147,9 @@ func (p *pen) chain(l layout, places, spans []float64, name string) {
 // ribStep is every which rib is numbered.
 const ribStep = 5
 
+// numberRoom is how far apart numbered ribs stand at least, in letters.
+const numberRoom = 1.9
+
 // ribNumbers numbers ribs outside the starboard gunwale, more of them the nearer they are.
 func (p *pen) ribNumbers(c core.Canoe, l layout) {
 	if !l.titled {
@@ -155,6 +158,13 @@ func (p *pen) ribNumbers(c core.Canoe, l layout) {
 	step := ribStep
 	if p.View.Zoom > 2 {
 		step = 1
+	}
+	// Where ribs stand close, fewer are numbered.
+	if ribs := c.Frame.Ribs; len(ribs) > 1 {
+		apart := (ribs[1].X - ribs[0].X) * l.top.Scale
+		for float64(step)*apart < numberRoom*p.Letter && step < len(ribs) {
+			step *= 2
+		}
 	}
 	for _, r := range c.Frame.Ribs {
 		if r.Number != 1 && r.Number%step != 0 || r.Alone() {
@@ -165,7 +175,8 @@ func (p *pen) ribNumbers(c core.Canoe, l layout) {
 			text = "rib 1"
 		}
 		at := l.top.At(r.X, -skinBreadth(c.Hull, r.X)-c.Design.OutwaleThickness)
-		n := p.Say(scene.RankExtra, text, draw.Faint, draw.Paper, scene.SpotAt(at.X, at.Y+0.8*p.Letter, draw.Middle))
+		n := p.Say(scene.RankExtra, text, draw.Faint, draw.Paper, scene.SpotAt(at.X, at.Y+0.8*p.Letter, draw.Middle),
+			scene.SpotAt(at.X, at.Y+1.2*p.Letter, draw.Middle), scene.SpotAt(at.X, at.Y+1.6*p.Letter, draw.Middle))
 		n.Text.Size, n.Spare = max(11, 0.9*p.Letter), true
 		if p.View.Zoom > 3 {
 			n.Text.Text += ": " + units.Length.Format(r.Length, p.View.System)

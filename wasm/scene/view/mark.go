@@ -33,13 +33,15 @@ func (p *pen) topTitle(c core.Canoe, l layout) {
 		n.Text.Bold = true
 		p.Say(scene.RankTitle, "bow →", draw.Ink, draw.Paper, scene.SpotAt(a.At(end, 0).X, y, draw.End))
 	}
+	if p.View.State == scene.OnTheBed {
+		p.flatAndRaised(c, l)
+	}
 	if p.View.Layer != scene.Measures {
 		return
 	}
 	if p.View.State == scene.OnTheBed {
 		p.beamOnBed(c, a)
 		p.frameWidth(c, a)
-		p.flatAndRaised(c, l)
 		p.goreMarks(c, a)
 		p.goreSpacing(c, l)
 		p.afterHalf(l, c.Hull.FrameEnd(), "half the frame "+units.Length.Format(c.Hull.FrameEnd(), p.View.System))
@@ -82,7 +84,7 @@ func (p *pen) flatAndRaised(c core.Canoe, l layout) {
 		return
 	}
 	more := c.Bark.FlatLength - c.Design.Length
-	if !l.titled || more < units.Inch/2 {
+	if !l.titled || more < units.Inch/2 || p.View.Layer != scene.Measures {
 		return
 	}
 	text := "drawn to the boat's length; laid flat " + units.Length.Rough(more, p.View.System) + " longer"

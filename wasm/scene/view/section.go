@@ -56,30 +56,23 @@ func (p *pen) shownRibs(c core.Canoe) []frame.Rib {
 // clearWidth is the paper left round a section, in letters.
 const clearWidth = 2
 
-// sectionsThatFit returns the number of sections that covers most of their room.
+// readableSection is how broad the largest of several sections is at least, in letters.
+const readableSection = 16
+
+// sectionsThatFit returns how many sections have room: as many as can still be read.
 func (p *pen) sectionsThatFit(l layout, cuts []cut) int {
-	best, most := 1, 0.0
-	if p.View.Only == scene.SectionsOnly {
-		// As many as can still be read.
-		for n := len(cuts); n > 1; n-- {
-			if k := p.cutPlate(l.sections, cuts[:n])[0].Scale; 2*cuts[0].top.X*k > 14*p.Letter {
-				return n
-			}
+	for n := len(cuts); n > 1; n-- {
+		if k := p.cutPlate(l.sections, cuts[:n])[0].Scale; 2*cuts[0].top.X*k > readableSection*p.Letter {
+			return n
 		}
 	}
-	for n := 1; n <= len(cuts); n++ {
-		k := p.cutPlate(l.sections, cuts[:n])[0].Scale
-		if area := float64(n) * k * k; area > most {
-			best, most = n, area
-		}
-	}
-	return best
+	return 1
 }
 
 // cutPlate places sections in a room at one scale. They stand side by side on one base
 // line, or one over another where that shows them larger.
 func (p *pen) cutPlate(room draw.Box, cuts []cut) []scene.Plate {
-	widest, wide, high := 0.0, 0.0, 0.0
+	widest, high := 0.0, 0.0
 	halves := make([]float64, len(cuts))
 	for i, k := range cuts {
 		for _, q := range k.bark {
@@ -87,14 +80,13 @@ func (p *pen) cutPlate(room draw.Box, cuts []cut) []scene.Plate {
 		}
 		halves[i] += k.beside
 		widest = max(widest, 2*halves[i])
-		wide += 2 * halves[i]
 		high = max(high, k.top.Y+k.over)
 	}
 	foot := (0.8 + 1.25*cuts[0].lines) * p.Letter
 	air := clearWidth * p.Letter
 	n := float64(len(cuts))
 	out := make([]scene.Plate, len(cuts))
-	row := max(1, min((room.Width()-n*air)/wide, (room.Height()-foot)/high))
+	row := p.rowScale(room, halves, (room.Height()-foot)/high)
 	stack := max(1, min((room.Width()-air)/widest, (room.Height()/n-foot-air/4)/high))
 	if stack > row {
 		// The space that is left is shared over and under each section.
@@ -105,24 +97,53 @@ func (p *pen) cutPlate(room draw.Box, cuts []cut) []scene.Plate {
 		}
 		return out
 	}
-	slack := (room.Width() - wide*row) / n
+	slack := room.Width() / n
+	for _, half := range halves {
+		slack -= p.slot(half, row) / n
+	}
 	x := room.Left
 	y := room.Bottom - foot - max(0, room.Height()-foot-high*row)/2
 	for i, half := range halves {
-		x += slack/2 + half*row
-		out[i] = scene.Plate{Origin: draw.Point{X: x, Y: y}, Scale: row}
-		x += half*row + slack/2
+		wide := p.slot(half, row) + slack
+		out[i] = scene.Plate{Origin: draw.Point{X: x + wide/2, Y: y}, Scale: row}
+		x += wide
 	}
 	return out
 }
 
-// sectionScale puts a scale bar beside a section, whose scale is its own.
-func (p *pen) sectionScale(k cut, a scene.Plate) {
-	at := a.At(0, k.top.Y/2)
-	if k.top.X*a.Scale < 5*p.Letter {
-		at.X += k.top.X*a.Scale + 4*p.Letter
+// sectionWords is the room that a section's lettering takes at least, in letters.
+const sectionWords = 13
+
+// slot is the breadth that a section takes in a row, by its own and by its lettering's.
+func (p *pen) slot(half, scale float64) float64 { return max(2*half*scale, sectionWords*p.Letter) }
+
+// rowScale is the largest scale, up to a most, at which sections stand side by side.
+func (p *pen) rowScale(room draw.Box, halves []float64, most float64) float64 {
+	fits := func(k float64) bool {
+		wide := float64(len(halves)) * clearWidth * p.Letter
+		for _, half := range halves {
+			wide += p.slot(half, k)
+		}
+		return wide <= room.Width()
 	}
-	p.ScaleBar(at, a.Scale)
+	low, high := 1.0, max(1, most)
+	if fits(high) {
+		return high
+	}
+	for range 40 {
+		if k := (low + high) / 2; fits(k) {
+			low = k
+		} else {
+			high = k
+		}
+	}
+	return low
+}
+
+// sectionScale puts a scale bar under a section's lettering: its scale is its own.
+func (p *pen) sectionScale(k cut, a scene.Plate) {
+	at := a.At(0, 0)
+	p.ScaleBar(draw.Point{X: at.X, Y: at.Y + (1.25*k.lines-0.2)*p.Letter}, a.Scale)
 }
 
 func (p *pen) cutDrawn(c core.Canoe, r frame.Rib, k cut, a scene.Plate) {

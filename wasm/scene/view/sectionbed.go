@@ -50,7 +50,7 @@ func bedCut(c core.Canoe, x float64) cut {
 	for i := range bendSteps + 1 {
 		points = append(points, side.At(float64(i)/bendSteps))
 	}
-	return cut{bark: points, top: top, over: stakeOver + 0.01, beside: 0.05, lines: 1}
+	return cut{bark: points, top: top, over: stakeOver + 0.01, beside: 0.05, lines: 2.7}
 }
 
 func (p *pen) bedCutDrawn(c core.Canoe, index int, k cut, a scene.Plate) {
