@@ -80,37 +80,55 @@ func (h *hand) marks() {
 	h.wait(marksRead)
 }
 
-// What each of four errands takes of a new user with a phone in the hand, the first minute
+// unbent opens the page for a new user on a boat whose stem is not split at all.
+func (h *hand) unbent() {
+	h.Helper()
+	h.notch(stage.Ends)
+	h.tab.enter("stemLaminations", "1")
+	h.notch(stage.Choose)
+	h.wait(`document.querySelector('.cells:not([hidden]) [data-verdict="*"]').dataset.state === 'tight'`)
+}
+
+// What each of five errands takes of a new user with a phone in the hand, the first minute
 // still in sight: presses, and swipes by half a window.
 func TestPressesOfANewUser(t *testing.T) {
 	for _, errand := range []struct {
-		name string
-		most int // presses
-		do   func(h *hand)
+		name       string
+		most       int // presses
+		do, before func(h *hand)
 	}{
 		{"rib marks of a 15 ft boat with 40 ribs", 4, func(h *hand) {
 			h.marks()
 			h.seen(`[data-table="marks"] tbody tr > :first-child`)
-		}},
+		}, nil},
 		{"post heights", 2, func(h *hand) {
 			h.to(stage.Lace)
 			h.seen(`.cells:not([hidden]) [data-why="post.middle"]`)
 			h.seen(`[data-table="posts"] tbody tr > :first-child`)
-		}},
+		}, nil},
 		{"the next rib to fit", 3, func(h *hand) {
 			h.to(stage.Rib)
 			h.tap(`[data-jump="[data-bench]"]`)
 			h.wait(`document.getElementById('bench').open`)
 			assert.Equal(h, benchLines(h, stage.Rib)[0].What, h.what())
-		}},
+		}, nil},
 		{"what to gather", 2, func(h *hand) {
 			h.to(stage.Gather)
 			for _, key := range []string{"tree.girth", "logs.bolts", "root.dug"} {
 				h.seen(`.cells:not([hidden]) [data-why="` + key + `"]`)
 			}
-		}},
+		}, nil},
+		{"a wrong stem and its cure", 3, func(h *hand) {
+			h.tap(`.cells:not([hidden]) [data-check="*"]`)
+			h.tap(`#head-checks [data-check="stem.verdict"]`)
+			h.tap(`#at-ends [data-cure^="stemLaminations="]`)
+			h.wait(`document.querySelector('.cells:not([hidden]) [data-verdict="stem.verdict"]').dataset.state === 'within'`)
+		}, (*hand).unbent},
 	} {
 		h := &hand{tab: open(t, phone.at(asKept))}
+		if errand.before != nil {
+			errand.before(h)
+		}
 		require.Equal(t, "choose", eval[string](h.tab, `document.documentElement.dataset.at`))
 		errand.do(h)
 		fmt.Printf("presses, %s: %d, swipes %d\n", errand.name, h.presses, h.swipes)
