@@ -176,10 +176,7 @@ func (p *page) goWord(term string) {
 // goNamed goes to a stage, or to a part of the page by its id after a #.
 func (p *page) goNamed(key string) {
 	if id, ok := strings.CutPrefix(key, "#"); ok {
-		part := p.id(id)
-		if part.Get("tagName").String() == "DETAILS" {
-			part.Set("open", true)
-		}
+		part := opened(p.id(id))
 		p.goInto(part, part)
 		return
 	}

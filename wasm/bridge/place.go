@@ -84,6 +84,9 @@ func (p *page) listenPlaces() {
 		}
 	})
 	p.on(p.id("look"), "click", func(js.Value) { p.showTools(data(p.root(), "tools") == "") })
+	letters := p.id("letters")
+	letters.Set("checked", p.desk.Letters())
+	p.on(letters, "change", func(js.Value) { p.desk.SetLetters(letters.Get("checked").Bool()) })
 }
 
 func (p *page) turnStage(by string) {
@@ -145,13 +148,18 @@ func (p *page) goPlace(at work.Place, step bool) {
 	p.turnIn(0)
 }
 
-// placeKey answers the page's single keys, outside fields.
+// placeKey answers the page's keys of one letter, outside fields and what covers the page.
 func (p *page) placeKey(e js.Value) {
-	if p.desk.BenchOpen() || e.Get("ctrlKey").Bool() || e.Get("metaKey").Bool() || e.Get("altKey").Bool() ||
-		e.Get("target").Call("matches", "input:not([type=range], [type=checkbox]), textarea, select").Bool() {
+	target, key := e.Get("target"), e.Get("key").String()
+	if e.Get("ctrlKey").Bool() || e.Get("metaKey").Bool() || e.Get("altKey").Bool() ||
+		target.Call("matches", "input:not([type=range], [type=checkbox]), textarea, select").Bool() ||
+		!target.Call("closest", "dialog").IsNull() || p.desk.BenchOpen() {
 		return
 	}
-	switch key := e.Get("key").String(); key {
+	if key != "Escape" && !p.desk.Letters() {
+		return
+	}
+	switch key {
 	case "[":
 		p.goPlace(p.places.at.Turned(-1), true)
 	case "]":
@@ -159,6 +167,10 @@ func (p *page) placeKey(e js.Value) {
 	case "/":
 		e.Call("preventDefault")
 		p.openFind(true)
+	case "?":
+		p.goInto(p.id("letters-help"), p.id("letters"))
+	case "h", "H":
+		p.hold(p.desk.Hold("turn", clock()))
 	case "w", "W":
 		p.atBench("open:" + string(p.places.at))
 	case "b", "B":

@@ -79,6 +79,13 @@ func (d *Desk) SetPlace(at work.Place) { d.keeper.SetPlace(string(at)) }
 // Met keeps whether the user has closed what the page says first.
 func (d *Desk) Met(met bool) { d.keeper.SetMet(met) }
 
+// Letters reports whether keys of one letter do something: WCAG 2.2, 2.1.4, asks that they
+// can be turned off.
+func (d *Desk) Letters() bool { return d.keeper.Letters() }
+
+// SetLetters turns keys of one letter on or off.
+func (d *Desk) SetLetters(on bool) { d.keeper.SetLetters(on) }
+
 // Starting lists the boats to start from, all of them invented, as HTML.
 func Starting() string {
 	list := markup.Option("", "Start from…") + markup.Option("-1", design.Default().Name)

@@ -125,6 +125,7 @@ var places = []struct{ key, name, more string }{
 	{"#designs", "Boats and files", "shelf copy remove save open file line of text reset sunlight contrast settings"},
 	{"#starting", "Start from a boat", "starting boats examples invented"},
 	{"#measured-boat", "A measured boat", "record measurements fit paste picture drawing plan photograph scan"},
+	{"#trace-open", "Read it off a picture", "trace tracing drawing plan photograph photo scan scale points press measure"},
 	{"#season", "The season and the crew", "plan days hours weeks crew class learners schedule when calendar longest chain"},
 	{"#crew", "Crew and days", "hands learners days a week hours a day first day bark peels gum thaw drying settle boats beds"},
 	{"#asks-fold", "What this boat asks of you", "how long hours days trees root gum tools space before cost largest boat"},
@@ -136,8 +137,10 @@ var places = []struct{ key, name, more string }{
 	{"#whatif", "What if", "try curves strips control range"},
 	{"#sure", "How sure these figures are", "tolerance error spread leave long measure"},
 	{"#built", "As built", "readings tape corrections"},
+	{"#paper-model", "A model a class can sew", "card paper small scale cut fold glue teach class"},
 	{"#paper", "Paper and files", "print build sheets patterns full size scale SVG CSV roll A4 Letter"},
 	{"#words", "Words used here", "glossary terms meaning first minute help"},
+	{"#letters", "Keys of one letter", "keyboard shortcut key"},
 	{"#units", "Units", "feet inches millimetres metric"},
 	{"#licences", "Licences", "notices"},
 }

@@ -45,6 +45,12 @@ func TestFindsWhatIsAsked(t *testing.T) {
 		"lessons":           {"place #lessons-title", "lesson gores"},
 		"why gores":         {"lesson gores"},
 		"leave it long":     {"lesson leave"},
+		"season":            {"place #season"},
+		"repair":            {"place #mend-fold", "place keep"},
+		"trace":             {"place #trace-open"},
+		"photograph":        {"place #trace-open"},
+		"model":             {"place #paper-model"},
+		"calendar":          {"place #season"},
 	} {
 		var got []string
 		for _, e := range x.Find(question) {

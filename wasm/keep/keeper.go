@@ -232,6 +232,16 @@ func (k *Keeper) Sun() string {
 // SetSun remembers whether the page is shown for sunlight on this device.
 func (k *Keeper) SetSun(id string) { k.shared.Set(sunKey, id) }
 
+// Letters reports whether keys of one letter do something on this device; they do until
+// SetLetters says otherwise.
+func (k *Keeper) Letters() bool {
+	text, _ := k.shared.Get(lettersKey)
+	return text != strconv.FormatBool(false)
+}
+
+// SetLetters remembers whether keys of one letter do something on this device.
+func (k *Keeper) SetLetters(on bool) { k.shared.Set(lettersKey, strconv.FormatBool(on)) }
+
 // Old returns the boats under the one key that older pages used. It returns none once
 // they have been taken over: call Taken then.
 func (k *Keeper) Old() (f file.File, ok bool) {

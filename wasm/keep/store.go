@@ -24,15 +24,16 @@ const (
 	// oldKey held every boat in one text; it is read, and left standing.
 	oldKey = Prefix + "designs"
 	// oldTaken holds the mark of the text under oldKey that has been taken over.
-	oldTaken  = Prefix + "designs.taken"
-	inHandKey = Prefix + "in-hand"
-	unitsKey  = Prefix + "units"
-	placeKey  = Prefix + "place"
-	metKey    = Prefix + "met"
-	benchKey  = Prefix + "bench"
-	sunKey    = Prefix + "sun"
-	opening   = Prefix + "opening"
-	probe     = Prefix + "probe"
+	oldTaken   = Prefix + "designs.taken"
+	inHandKey  = Prefix + "in-hand"
+	unitsKey   = Prefix + "units"
+	placeKey   = Prefix + "place"
+	metKey     = Prefix + "met"
+	benchKey   = Prefix + "bench"
+	sunKey     = Prefix + "sun"
+	lettersKey = Prefix + "letters"
+	opening    = Prefix + "opening"
+	probe      = Prefix + "probe"
 )
 
 // Why a boat was not kept.

@@ -216,6 +216,34 @@ func TestSectionsAtChosenRibs(t *testing.T) {
 	assert.Equal(t, usual, drawn())
 }
 
+// Keys of one letter do nothing once they are turned off (WCAG 2.2, 2.1.4), and nothing to
+// the page while something covers it; Escape still closes what fills the window.
+func TestKeysOfOneLetter(t *testing.T) {
+	p := openAfter(t, "", desktop.at("choose"), own(t))
+	big := func() bool { return eval[bool](p, `!!document.documentElement.dataset.big`) }
+	p.keys("h")
+	assert.Equal(t, "true", eval[string](p, `document.getElementById('hold').getAttribute('aria-pressed')`))
+	p.press(`[data-trace="open"]`)
+	p.wait(`document.getElementById('tracing').open`)
+	p.keys("]b")
+	assert.Equal(t, "choose", eval[string](p, `document.documentElement.dataset.at`))
+	assert.False(t, big(), "the picture that is read covers the page")
+	p.press(`[data-trace="close"]`)
+	p.keys("b")
+	assert.True(t, big())
+	p.keys("?")
+	p.wait(`document.activeElement.id === 'letters'`)
+	p.keys(" ")
+	p.keys(kb.Escape)
+	p.wait(`!document.documentElement.dataset.big`)
+	p.keys("b")
+	assert.False(t, big())
+	p.again()
+	assert.False(t, eval[bool](p, `document.getElementById('letters').checked`))
+	p.keys("b")
+	assert.False(t, big())
+}
+
 // A table whose rows stand for parts of the picture is one stop of Tab; arrows move
 // between its rows and mark the part, as touching them does.
 func TestRowsByKeyboard(t *testing.T) {
