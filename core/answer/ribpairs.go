@@ -30,7 +30,7 @@ func pairsTable(c core.Canoe) Table {
 				return "the middle one, alone"
 			}
 			n := units.Count.Format(float64(r.Number), units.Metric)
-			return n + " forward and " + n + " aft"
+			return n + " fore and aft"
 		}),
 		col("rough", "Rough length", units.Length, func(r *frame.Rib) Cell { return atLeast(r.Length + 2*gather.RibTrim) }),
 		col("width", "Width", units.SmallLength, func(r *frame.Rib) Cell { return num(r.Width) }),

@@ -3,6 +3,7 @@ package answer
 import (
 	"barkwright/core/stage"
 	"barkwright/core/units"
+	"slices"
 )
 
 // Table is rows of numbers, as builders read them at the bench.
@@ -51,14 +52,21 @@ func (t Table) Pick(columns []int) Table {
 	return out
 }
 
-// Paper is the table with the columns that paper has room for.
+// Paper is the table with the columns that paper has room for, and without the rows of which
+// only the others tell anything.
 func (t Table) Paper() Table {
-	var columns []int
+	var columns, others []int
 	for i, c := range t.Columns {
-		if !c.ScreenOnly {
+		if c.ScreenOnly {
+			others = append(others, i)
+		} else {
 			columns = append(columns, i)
 		}
 	}
+	tells := func(r Row, columns []int) bool {
+		return slices.ContainsFunc(columns, func(i int) bool { return i > 0 && r.Cells[i].Text != dash.Text })
+	}
+	t.Rows = slices.DeleteFunc(slices.Clone(t.Rows), func(r Row) bool { return tells(r, others) && !tells(r, columns) })
 	return t.Pick(columns)
 }
 

@@ -68,7 +68,7 @@ func TestPairsToBend(t *testing.T) {
 		l := list(t, c, "Pairs to bend")
 		require.Len(t, l.Lines, len(c.Frame.Ribs))
 		last := c.Frame.Ribs[len(c.Frame.Ribs)-1]
-		assert.Equal(t, fmt.Sprintf("Pair 1: ribs %d forward and %d aft", last.Number, last.Number), l.Lines[0].What)
+		assert.Equal(t, fmt.Sprintf("Pair 1: ribs %d fore and aft", last.Number), l.Lines[0].What)
 		for i, line := range l.Lines {
 			r := c.Frame.Ribs[len(c.Frame.Ribs)-1-i]
 			assert.Equal(t, answer.RibPart(r.Number), line.Key)

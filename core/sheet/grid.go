@@ -1,8 +1,6 @@
 package sheet
 
 import (
-	"math"
-	"slices"
 	"strings"
 
 	"barkwright/core/answer"
@@ -33,12 +31,6 @@ const (
 	blankWidth = 17.0
 	notedWidth = 32.0
 )
-
-// rounding is what sums of breadths may be off by.
-const rounding = 1e-6
-
-// leastGridLetter is the smallest that a broad table's letters become, mm.
-const leastGridLetter = 8.5 * point
 
 // grid adds a table: its title, its head, which every page repeats, and its rows.
 func (f *flow) grid(g grid) {
@@ -107,20 +99,13 @@ func (f *flow) headSquares(g grid) []square {
 
 // gridRow is one row between its lines.
 func (f *flow) gridRow(r []square, widths []float64, size float64) strip {
-	cells := make([][]string, len(r))
+	cells, high := f.wrapped(r, widths, size)
 	words := make([]string, 0, len(r))
-	high := 0.0
-	for i, c := range r {
-		cells[i] = draw.Wrapped(c.text, size, c.bold, widths[i]-2*beside+rounding)
-		high = max(high, float64(len(cells[i]))*leading*size)
-		if c.tick {
-			high = max(high, tickSize+0.4)
-		}
+	for _, c := range r {
 		if c.text != "" {
 			words = append(words, c.text)
 		}
 	}
-	high = max(high, leading*size) + 2*f.pad
 	return strip{high: high, words: strings.Join(words, " | "), draw: func(s *paper, top float64) {
 		x := 0.0
 		s.rule(hairLine, 0, top, 0, top+high)
@@ -140,88 +125,23 @@ func (f *flow) gridRow(r []square, widths []float64, size float64) strip {
 	}}
 }
 
-// gridWidths finds the breadths of a table's columns and the letters with which they fit:
-// the largest, unless smaller ones save many a wrapped line.
-func (f *flow) gridWidths(g grid) (size float64, widths []float64) {
-	const worth = 0.75
-	best := math.Inf(1)
-	for try := f.letter; ; try -= point / 2 {
-		least, whole := gridNeeds(g, try)
-		fits := sum(least) <= f.width
-		if !fits && try > leastGridLetter {
-			continue
-		}
-		wide := shared(least, whole, f.width)
-		if high := f.gridHeight(g, wide, try); high < worth*best {
-			best, size, widths = high, try, wide
-		}
-		if try-point/2 < min(smallLetter, size) {
-			return size, widths
-		}
-	}
-}
-
-// gridHeight is how high a table's rows are together.
-func (f *flow) gridHeight(g grid, widths []float64, size float64) float64 {
-	high := 0.0
-	for _, r := range g.rows {
-		high += f.gridRow(r, widths, size).high
-	}
-	return high
-}
-
-// gridNeeds is how broad each column is at the least, and with nothing wrapped.
-func gridNeeds(g grid, size float64) (least, whole []float64) {
-	for i := range g.head {
-		low := draw.WidestWord(g.head[i], size, true)
-		high := low
-		for _, r := range g.rows {
-			c := r[i]
-			w := draw.Lettered(c.text, size, c.bold)
-			high = max(high, w)
-			switch {
-			case c.words:
-				low = max(low, draw.WidestWord(c.text, size, c.bold))
-			case c.tick:
-				low = max(low, tickSize)
-			default:
-				low = max(low, w)
-			}
-			if c.blank && c.words {
-				low = max(low, notedWidth)
-			} else if c.blank {
-				low = max(low, blankWidth)
-			}
-		}
-		least, whole = append(least, low+2*beside), append(whole, max(high, low)+2*beside)
-	}
-	return least, whole
-}
-
-// shared gives columns a breadth between their least and their whole one, and what is
-// left over to all alike.
-func shared(least, whole []float64, width float64) []float64 {
-	out := slices.Clone(least)
-	over, wanted := width-sum(least), sum(whole)-sum(least)
-	for i := range out {
-		switch {
-		case over < 0:
-			out[i] *= width / sum(least)
-		case wanted > over:
-			out[i] += (whole[i] - least[i]) * over / wanted
+// wrapped are the lines of a row's places, and the row's height.
+func (f *flow) wrapped(r []square, widths []float64, size float64) (cells [][]string, high float64) {
+	cells, high = make([][]string, len(r)), leading*size
+	for i, c := range r {
+		switch room := widths[i] - 2*beside + rounding; {
+		case c.text == "":
+		case draw.Lettered(c.text, size, c.bold) <= room:
+			cells[i] = []string{c.text}
 		default:
-			out[i] = whole[i] + (over-wanted)/float64(len(out))
+			cells[i] = draw.Wrapped(c.text, size, c.bold, room)
+		}
+		high = max(high, float64(len(cells[i]))*leading*size)
+		if c.tick {
+			high = max(high, tickSize+0.4)
 		}
 	}
-	return out
-}
-
-func sum(all []float64) float64 {
-	total := 0.0
-	for _, v := range all {
-		total += v
-	}
-	return total
+	return cells, high + 2*f.pad
 }
 
 // table adds one of the boat's tables.

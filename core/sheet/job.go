@@ -142,7 +142,12 @@ func (s stageSheet) body(f fit) []strip {
 	if own.before != nil {
 		own.before(&s)
 	}
-	s.numbers(on(answer.All(s.Canoe), s.Key))
+	all := answer.All(s.Canoe)
+	numbers := on(all, s.Key)
+	if own.first != nil {
+		numbers = append(own.first(all), numbers...)
+	}
+	s.numbers(numbers)
 	s.checks(slices.DeleteFunc(answer.Checks(s.Canoe), func(w answer.Warning) bool {
 		return s.Verdict != stage.WorstOfAll && w.Home != s.Key
 	}))

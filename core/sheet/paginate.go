@@ -21,42 +21,93 @@ func height(on []placed) float64 {
 // paginate parts strips into pages of a height, mm; lowest is that of the last but one,
 // which may be less to leave more for the last.
 func paginate(strips []strip, high float64, pages int, lowest float64) [][]placed {
-	var out [][]placed
-	var now []placed
-	y := 0.0
-	most := func() float64 {
-		if len(out) == pages-2 {
-			return lowest
-		}
-		return high
-	}
+	p := pager{high: high, lowest: lowest, pages: pages}
 	for i := 0; i < len(strips); {
 		n := i + 1
 		for n < len(strips) && strips[n-1].tied {
 			n++
 		}
-		if len(now) > 0 && y+length(strips[i:n]) > most() {
-			out, now, y = append(out, now), nil, 0
+		group := strips[i:n]
+		i = n
+		if group[0].floats && (len(p.later) > 0 || p.over(group)) {
+			p.later = append(p.later, group)
+			continue
 		}
-		if len(now) == 0 {
-			for _, s := range strips[i].head {
-				now = append(now, placed{s, y})
-				y += s.high
-			}
+		for p.over(group) {
+			p.turn()
 		}
-		// What is tied and higher than a page is broken where it must be.
-		for ; i < n; i++ {
-			if len(now) > 0 && y+length(strips[i:i+1]) > high {
-				out, now, y = append(out, now), nil, 0
-			}
-			if len(now) > 0 {
-				y += strips[i].space
-			}
-			now = append(now, placed{strips[i], y})
-			y += strips[i].high
+		p.put(group)
+	}
+	for len(p.later) > 0 {
+		p.turn()
+	}
+	return append(p.out, p.now)
+}
+
+// pager is a sheet being parted into pages.
+type pager struct {
+	high, lowest float64
+	pages        int
+	out          [][]placed
+	// now is the page in hand, filled down to y; begun tells whether more than drawings
+	// put off stands on it.
+	now   []placed
+	y     float64
+	begun bool
+	// later are the drawings put off to the head of the next page: what comes after them
+	// fills the one in hand.
+	later [][]strip
+}
+
+// over reports whether a group of strips does not fit the page in hand.
+func (p *pager) over(group []strip) bool {
+	most := p.high
+	if len(p.out) == p.pages-2 {
+		most = p.lowest
+	}
+	need := length(group)
+	if !p.begun {
+		need += length(group[0].head)
+	}
+	return len(p.now) > 0 && p.y+need > most
+}
+
+// turn begins a page, with the drawings put off that it has room for.
+func (p *pager) turn() {
+	if len(p.now) > 0 {
+		p.out = append(p.out, p.now)
+	}
+	p.now, p.y, p.begun = nil, 0, false
+	for len(p.later) > 0 && !p.over(p.later[0]) {
+		p.put(p.later[0])
+		p.later, p.begun = p.later[1:], false
+	}
+}
+
+// put lays a group on the page in hand. What is higher than a page is broken where it must
+// be.
+func (p *pager) put(group []strip) {
+	if !p.begun {
+		for _, s := range group[0].head {
+			p.lay(s)
 		}
 	}
-	return append(out, now)
+	p.begun = true
+	for _, s := range group {
+		if len(p.now) > 0 && p.y+s.space+s.high > p.high {
+			p.turn()
+			p.begun = true
+		}
+		p.lay(s)
+	}
+}
+
+func (p *pager) lay(s strip) {
+	if len(p.now) > 0 {
+		p.y += s.space
+	}
+	p.now = append(p.now, placed{s, p.y})
+	p.y += s.high
 }
 
 // length is how much of a page strips take together, with the air over them.

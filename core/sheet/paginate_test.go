@@ -82,3 +82,62 @@ func TestNoPageForNextToNothing(t *testing.T) {
 	assert.GreaterOrEqual(t, height(even[1]), leastPage*high)
 	assert.Len(t, arrange(rows(16, 0.9), high), 2)
 }
+
+// Drawings that their page has no room for go to the head of the next one, in their order,
+// and what comes after them fills the page while anything comes after it. A table that goes on under a drawing has its head there.
+func TestDrawingsAreNoHole(t *testing.T) {
+	r := rand.New(rand.NewPCG(3, 4))
+	const high, row = 100.0, 4.0
+	for range 300 {
+		var strips []strip
+		for i := range 20 + r.IntN(60) {
+			s := strip{high: row, words: strconv.Itoa(i)}
+			if r.IntN(12) == 0 {
+				s = strip{high: 20 + 75*r.Float64(), words: "drawing " + strconv.Itoa(i), floats: true}
+			} else if len(strips) > 0 {
+				s.head = []strip{{high: 5, words: "head"}}
+			}
+			strips = append(strips, s)
+		}
+		rowsInAll := 0
+		for _, s := range strips {
+			if !s.floats {
+				rowsInAll++
+			}
+		}
+		var drawn, told []string
+		pages := paginate(strips, high, 0, high)
+		for p, page := range pages {
+			assert.LessOrEqual(t, height(page), high+1e-9)
+			rows := 0
+			for i, s := range page {
+				switch {
+				case s.words == "head":
+					assert.True(t, p > 0 && rows == 0, "a head stands over the first row of a page")
+				case s.floats:
+					drawn = append(drawn, s.words)
+				default:
+					if rows == 0 && p > 0 {
+						assert.Equal(t, "head", page[max(0, i-1)].words)
+					}
+					rows++
+					told = append(told, s.words)
+				}
+			}
+			// A row with its head would have fitted it, where there still was one.
+			if len(told) < rowsInAll {
+				assert.Greater(t, height(page), high-row-5-1e-9, "page %d of %d", p+1, len(pages))
+			}
+		}
+		var wantDrawn, wantTold []string
+		for _, s := range strips {
+			if s.floats {
+				wantDrawn = append(wantDrawn, s.words)
+			} else {
+				wantTold = append(wantTold, s.words)
+			}
+		}
+		assert.Equal(t, wantDrawn, drawn)
+		assert.Equal(t, wantTold, told)
+	}
+}

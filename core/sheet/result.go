@@ -56,6 +56,9 @@ func (f *flow) pairs(all []pair) {
 				s.rule(hairLine, x, top+high, x+width, top+high)
 			}
 		}}
+		// Neither the first row nor the last stands alone.
+		last := (len(all) - 1) / columns * columns
+		st.tied = from < last && (from == 0 || from == last-columns)
 		if from == 0 {
 			st.space = 2
 		}

@@ -12,13 +12,14 @@ import (
 	"barkwright/core/units"
 )
 
-// own is what a stage's sheet has beside what is at home there: before and after it, and
-// tables in another order. Each may be nil.
+// own is what a stage's sheet has beside what is at home there: before and after it,
+// numbers that stand first, and tables in another order. Each may be nil.
 var own = map[stage.Key]struct {
 	before, after func(*stageSheet)
+	first         func([]answer.Number) []answer.Number
 	arrange       arrangement
 }{
-	stage.Choose: {before: theBoat, after: closingWords},
+	stage.Choose: {before: theBoat, first: answer.Headlined, after: closingWords},
 	stage.Gather: {after: rootsToDig},
 	stage.Bark:   {after: func(s *stageSheet) { s.sewn(bark.GoreSeams, bark.PanelSeams, bark.JointSeams) }},
 	stage.Lace:   {after: groupsToLace},
@@ -27,7 +28,7 @@ var own = map[stage.Key]struct {
 	stage.Pitch:  {before: crewAsSet},
 }
 
-// theBoat shows the boat as designed and as worked out.
+// theBoat shows the boat as designed, over what is worked out.
 func theBoat(s *stageSheet) {
 	s.heading("As designed")
 	var pairs []pair
@@ -38,7 +39,6 @@ func theBoat(s *stageSheet) {
 	}
 	s.pairs(pairs)
 	s.heading("As worked out")
-	s.numbers(answer.Headlined(answer.All(s.Canoe)))
 }
 
 func closingWords(s *stageSheet) {
@@ -117,6 +117,10 @@ func inFittingOrder(t answer.Table) answer.Table {
 }
 
 func crewAsSet(s *stageSheet) {
-	s.text("Crew as set: " + strconv.Itoa(s.Canoe.Design.Paddlers) + " paddlers, " + s.Canoe.Design.Posture.String() +
+	paddlers := strconv.Itoa(s.Canoe.Design.Paddlers) + " paddlers, "
+	if s.Canoe.Design.Paddlers == 1 {
+		paddlers = "1 paddler, "
+	}
+	s.text("Crew as set: " + paddlers + s.Canoe.Design.Posture.String() +
 		", and " + units.Mass.Format(s.Canoe.Design.Cargo, s.System) + " of cargo.")
 }

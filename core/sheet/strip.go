@@ -42,6 +42,9 @@ type strip struct {
 	words string
 	// tied keeps it on one page with the next strip.
 	tied bool
+	// floats lets it, with what is tied to it, stand at the head of the next page where the
+	// one in hand has no room for it; what comes after it goes before it then.
+	floats bool
 	// head are the strips repeated over it where a page begins with it.
 	head []strip
 }
@@ -118,6 +121,9 @@ func (f *flow) text(text string) { f.paragraph(text, f.letter, 1) }
 // small is a paragraph of the smaller lettering, close under what it belongs to.
 func (f *flow) small(text string) { f.paragraph(text, smallLetter, 0.6) }
 
+// fewLines is how many lines of a paragraph no page parts.
+const fewLines = 7
+
 func (f *flow) paragraph(text string, size, space float64) {
 	lines := draw.Wrapped(text, size, false, f.width)
 	for i, l := range lines {
@@ -127,8 +133,8 @@ func (f *flow) paragraph(text string, size, space float64) {
 		if i == 0 {
 			st.space, st.words = space, text
 		}
-		// Neither the first line nor the last stands alone.
-		st.tied = len(lines) > 1 && (i == 0 || i == len(lines)-2)
+		// A few lines stay together, and of more neither the first nor the last stands alone.
+		st.tied = i < len(lines)-1 && (len(lines) <= fewLines || i == 0 || i == len(lines)-2)
 		f.add(st)
 	}
 }
@@ -143,7 +149,7 @@ func (f *flow) figure(g Figure) {
 		caption = strings.TrimSuffix(caption, ".") + ". Key: " + key + "."
 	}
 	from := len(f.strips)
-	f.add(strip{high: times * g.Drawing.Height, space: 2, words: g.Drawing.Title, tied: true, draw: func(s *paper, top float64) {
+	f.add(strip{high: times * g.Drawing.Height, space: 2, words: g.Drawing.Title, tied: true, floats: true, draw: func(s *paper, top float64) {
 		s.Put(g.Drawing, draw.Point{X: left, Y: top}, times)
 	}})
 	f.small(caption)

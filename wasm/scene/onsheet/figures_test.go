@@ -57,6 +57,9 @@ func TestEverySheetHasDrawings(t *testing.T) {
 					drawn += len(p.Ops)
 					apart(t, fmt.Sprintf("%s, %s", name, p.Title), p)
 				}
+				for _, p := range pages[:len(pages)-1] {
+					assert.Greater(t, filled(p), 0.6, "%s, %s is half empty, and others come after it", name, p.Title)
+				}
 				j.Figures = nil
 				for _, p := range sheet.BuildSheets(j) {
 					drawn -= len(p.Ops)
@@ -65,6 +68,17 @@ func TestEverySheetHasDrawings(t *testing.T) {
 			}
 		}
 	}
+}
+
+// filled is how far down a page lettering stands, as a share of it.
+func filled(p draw.List) float64 {
+	low := 0.0
+	for _, op := range p.Ops {
+		if text, ok := op.(draw.Text); ok {
+			low = max(low, text.Bounds().Bottom)
+		}
+	}
+	return low / p.Height
 }
 
 func apart(t *testing.T, where string, p draw.List) {
