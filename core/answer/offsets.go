@@ -39,7 +39,7 @@ func offsetsTable(c core.Canoe) Table {
 		Note: "To the outside of the bark. Heights are over the bottom amidships, half breadths from the centre line; the " +
 			"same aft and to starboard. 1-6-3 is 1 ft 6 3/8 in (467 mm), in eighths. Water lines are level " +
 			"with the bottom amidships and " + units.SmallLength.Both(levels(h)[0]) + " apart; a dash stands where the " +
-			"bark does not reach one. The number of stations is yours to set.",
+			"bark does not reach one. The number of stations, or how far they are apart, is yours to set.",
 	}
 	offset := func(key, label string, of func(float64) float64) column[float64] {
 		return col(key, label, units.Length, func(x float64) Cell { return num(of(x)) }).lofted()
@@ -69,5 +69,22 @@ func offsetsTable(c core.Canoe) Table {
 	} {
 		columns = append(columns, more.screenOnly())
 	}
-	return fill(t, spread(min(h.GunwaleX, h.HeelX), c.Design.Stations), columns...)
+	return fill(t, stations(c), columns...)
 }
+
+// stations are the places of the table of offsets, from amidships to the gunwale's end or the heel,
+// whichever comes first.
+func stations(c core.Canoe) []float64 {
+	end, apart := min(c.Hull.GunwaleX, c.Hull.HeelX), c.Design.StationsApart
+	if apart == 0 {
+		return spread(end, c.Design.Stations)
+	}
+	var out []float64
+	for i := 0; float64(i)*apart < end-lastApart; i++ {
+		out = append(out, float64(i)*apart)
+	}
+	return append(out, end)
+}
+
+// lastApart is how far the last station stands from the one before it at least, m.
+const lastApart = units.Inch

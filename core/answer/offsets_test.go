@@ -1,7 +1,10 @@
 package answer_test
 
 import (
+	"fmt"
 	"math"
+	"math/rand/v2"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -11,6 +14,7 @@ import (
 	"barkwright/core"
 	"barkwright/core/answer"
 	"barkwright/core/design"
+	"barkwright/core/internal/check"
 	"barkwright/core/units"
 )
 
@@ -39,6 +43,75 @@ func TestOffsets(t *testing.T) {
 			}
 		}
 	}
+}
+
+// Whatever stations are asked for, by their number or by how far they are apart, each row is the hull
+// there: its heights and half breadths are those of points of the section, 400 of them, whose lengths
+// add up to the half girth. Shown, they are off by at most half an eighth, or half a millimetre.
+func TestOffsetsAtAnyStations(t *testing.T) {
+	apart, _ := design.Lookup("stationsApart")
+	const least = 3 * units.Inch
+	r := rand.New(rand.NewPCG(14, 4))
+	choices := []float64{0, least, apart.Max, units.Foot}
+	tried := 0
+	for _, d := range check.SomeDesigns(60, 41) {
+		if len(design.Validate(d)) > 0 || len(core.Validate(d)) > 0 {
+			continue
+		}
+		d.StationsApart = least + r.Float64()*(apart.Max-least)
+		if tried < len(choices) {
+			d.StationsApart = choices[tried]
+		}
+		d.Stations = 2 + r.IntN(39)
+		tried++
+		c := core.Evaluate(d)
+		h := c.Hull
+		table, ok := answer.MakeTable(c, "offsets")
+		require.True(t, ok)
+		last := len(table.Rows) - 1
+		end := min(h.GunwaleX, h.HeelX)
+		assert.Zero(t, table.Rows[0].Cells[1].Value, "from amidships")
+		assert.InDelta(t, end, table.Rows[last].Cells[1].Value, 1e-12, "to the end")
+		for k, row := range table.Rows {
+			x := row.Cells[1].Value
+			if d.StationsApart > 0 && k < last {
+				assert.InDelta(t, float64(k)*d.StationsApart, x, 1e-12)
+			}
+			points := h.Section(x).Sample(400)
+			top, girth := points[len(points)-1], 0.0
+			for j := 1; j < len(points); j++ {
+				girth += math.Hypot(points[j].X-points[j-1].X, points[j].Y-points[j-1].Y)
+			}
+			want := map[string]float64{"sheer": top.Y, "bottom": points[0].Y, "bark": top.X, "girth": girth}
+			for j, column := range table.Columns {
+				cell := row.Cells[j]
+				if v, ok := want[column.Key]; ok {
+					assert.InDelta(t, v, cell.Value, 1e-5, "%s at %v", column.Label, x)
+				}
+				if column.Kind != units.Length || cell.Text != "" {
+					continue
+				}
+				assert.InDelta(t, cell.Value, lofted(t, column.Format(cell, units.Imperial16)), units.Inch/16+1e-12)
+				mm, err := strconv.ParseFloat(strings.TrimSuffix(column.Format(cell, units.Metric), " mm"), 64)
+				require.NoError(t, err)
+				assert.InDelta(t, cell.Value, mm/1000, 0.0005+1e-12)
+			}
+		}
+	}
+	assert.Greater(t, tried, 10, "enough of the boats can be built")
+}
+
+// lofted reads feet-inches-eighths, in metres.
+func lofted(t *testing.T, text string) float64 {
+	t.Helper()
+	var feet, inches, eighths float64
+	sign := 1.0
+	if rest, less := strings.CutPrefix(text, "-"); less {
+		text, sign = rest, -1
+	}
+	_, err := fmt.Sscanf(text, "%g-%g-%g", &feet, &inches, &eighths)
+	require.NoError(t, err, text)
+	return sign * (feet*12 + inches + eighths/8) * units.Inch
 }
 
 // breadthAt is how far out a line through points of a section is at a height.

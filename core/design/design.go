@@ -43,6 +43,8 @@ type Boat struct {
 	Depth              float64
 	// Stations is in how many equal spaces the table of offsets divides half the boat.
 	Stations int
+	// StationsApart is how far apart the stations stand instead, from amidships; 0 for by their number.
+	StationsApart float64
 }
 
 // Sheer is the rise of the gunwales and of the bottom toward the ends.

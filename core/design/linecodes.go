@@ -43,7 +43,7 @@ var lineCodes = withPaddlers(map[string]string{
 	"cargo": "C", "cargoHeight": "Ch", "cargoPosition": "Cp", "waterTemperature": "Cx",
 
 	"tolLength": "Vl", "tolBeam": "Vb", "tolDepth": "Vd", "tolFrame": "Vf", "tolEnds": "Ve", "tolBed": "Vc", "tolBark": "Vk",
-	"tolWood": "Vw", "girthKnown": "Vg", "stations": "Vs",
+	"tolWood": "Vw", "girthKnown": "Vg", "stations": "Vs", "stationsApart": "Va",
 })
 
 func withPaddlers(codes map[string]string) map[string]string {

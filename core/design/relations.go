@@ -16,6 +16,10 @@ const (
 	headRoom = 1 * units.Inch
 )
 
+// leastApart is how far apart the stations of the table of offsets stand at least, metres: 74 in the
+// longest boat.
+const leastApart = 3 * units.Inch
+
 // headBackShare is the most of the heel's length that the head may be set back.
 const headBackShare = 0.6
 
@@ -40,6 +44,9 @@ func relationFaults(d Design) []Fault {
 		NewFault("greatestBeam", "The greatest breadth of the bark, %s, is not over the %s outside the gunwales: choose "+
 			"none, or more.",
 			Long(d.GreatestBeam), Long(outside)).AtLeast(outside+0.25*units.Inch))
+	add(d.StationsApart > 0 && d.StationsApart < leastApart-Rounding,
+		NewFault("stationsApart", "Stations nearer than %s would make a longer table than is of use: choose none, or more.",
+			Small(leastApart)).AtLeast(leastApart))
 	add(d.GunwaleEndHeight < d.Depth-Rounding,
 		NewFault("gunwaleEndHeight", "The gunwale would be lower at its ends than the depth of %s amidships.",
 			Long(d.Depth)).AtLeast(d.Depth))

@@ -26,7 +26,16 @@ func boatRows() []Param {
 			hull(12.5, 7, 34, func(d *Design) *float64 { return &d.Depth }),
 		row(stage.Choose, "stations", "Stations in half the boat", "Of the table of offsets, equally apart; one more stands amidships.").
 			wholes(12, 2, 40, func(d *Design) *int { return &d.Stations }),
+		stationsApart(),
 	}
+}
+
+func stationsApart() Param {
+	p := row(stage.Choose, "stationsApart", "Or stations so far apart",
+		"From amidships, at round places along the boat; the last one stands where the others end. None: by their number.").
+		hull(0, 0, 60, func(d *Design) *float64 { return &d.StationsApart })
+	p.NoneAtMin = true
+	return p
 }
 
 func greatestBeam() Param {

@@ -14,7 +14,7 @@ var choose = Stage{
 		{"Aboard", []string{"paddlerMass", "posture", "stature", "seatHeight", "cargo", "cargoHeight", "cargoPosition"}},
 		{"How close you work", []string{"tolLength", "tolBeam", "tolDepth", "tolFrame", "tolEnds", "tolBed", "tolBark", "tolWood",
 			"girthKnown"}},
-		{"Table of offsets", []string{"stations"}},
+		{"Table of offsets", []string{"stations", "stationsApart"}},
 	},
 	Chips:    []string{"endHeight", "sheetWidth", "ribs"},
 	Look:     Finished,
