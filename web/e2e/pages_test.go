@@ -70,21 +70,15 @@ func (s sheetOfPaper) inOrder(t *testing.T, name string) int {
 	t.Helper()
 	s.insideMargin(t, name)
 	const touch, within = 0.05, 0.1 // mm
-	var lines []painted
+	lines := s.wholeLines(t, name)
 	pattern := 0
-	for _, q := range s.painted {
-		if !q.letters || strings.TrimSpace(q.text) == "" {
-			continue
-		}
+	for i, q := range lines {
 		low, high := reach([][]spot{q.parts[0][1:]})
-		assert.True(t, low.x >= q.low.x-touch && low.y >= q.low.y-touch && high.x <= q.high.x+touch && high.y <= q.high.y+touch,
-			"%s: %q is cut off", name, q.text)
-		for _, o := range lines {
+		for _, o := range lines[:i] {
 			below, above := reach([][]spot{o.parts[0][1:]})
 			over := min(high.x, above.x)-max(low.x, below.x) > touch && min(high.y, above.y)-max(low.y, below.y) > touch
 			assert.False(t, over, "%s: %q over %q", name, q.text, o.text)
 		}
-		lines = append(lines, q)
 		if strings.Contains(q.text, "bars: inner") {
 			pattern = 1
 		}
@@ -97,4 +91,21 @@ func (s sheetOfPaper) inOrder(t *testing.T, name string) int {
 		assert.Equal(t, 1, s.blocks(1, 152.4, within), name+": the bar of 6 in, upright")
 	}
 	return pattern
+}
+
+// wholeLines are a page's lines of lettering, of which none is cut off.
+func (s sheetOfPaper) wholeLines(t *testing.T, name string) []painted {
+	t.Helper()
+	const touch = 0.05 // mm
+	var lines []painted
+	for _, q := range s.painted {
+		if !q.letters || strings.TrimSpace(q.text) == "" {
+			continue
+		}
+		low, high := reach([][]spot{q.parts[0][1:]})
+		assert.True(t, low.x >= q.low.x-touch && low.y >= q.low.y-touch && high.x <= q.high.x+touch && high.y <= q.high.y+touch,
+			"%s: %q is cut off", name, q.text)
+		lines = append(lines, q)
+	}
+	return lines
 }
