@@ -22,8 +22,9 @@ type Job struct {
 	Canoe  core.Canoe
 	System units.System
 	Head   pattern.Head
-	// Figures makes the drawings of a stage's sheet, or is nil.
-	Figures func(stage.Key) []Figure
+	// Figures makes the drawings of a stage's sheet, with a share of the height that they
+	// have where there is room for it, or is nil.
+	Figures func(k stage.Key, share float64) []Figure
 	// Sheets are the stages whose build sheets are printed, and Patterns the keys of the
 	// kinds of pattern, in the order printed.
 	Sheets   []stage.Key
@@ -98,15 +99,11 @@ type stageSheet struct {
 	flow
 	Job
 	*stage.Stage
-	figures []Figure
 }
 
 // buildSheet draws the pages of one stage.
 func buildSheet(j Job, st *stage.Stage, place int) []draw.List {
 	s := stageSheet{Job: j, Stage: st}
-	if j.Figures != nil {
-		s.figures = j.Figures(st.Key)
-	}
 	return j.pages(strconv.Itoa(place)+". "+st.Name, s.body)
 }
 
@@ -135,8 +132,10 @@ func (j Job) pages(title string, body func(fit) []strip) []draw.List {
 func (s stageSheet) body(f fit) []strip {
 	s.flow = flow{fit: f, width: pageWidth}
 	s.cautions()
-	for _, g := range s.figures {
-		s.figure(g)
+	if s.Figures != nil {
+		for _, g := range s.Figures(s.Key, f.figure) {
+			s.figure(g)
+		}
 	}
 	own := own[s.Key]
 	if own.before != nil {

@@ -90,7 +90,7 @@ func TestFiguresStandOnTheirSheets(t *testing.T) {
 	drawing := draw.List{Width: 718, Height: 100, Title: "A square", Key: []draw.KeyEntry{{Number: 1, Text: "corner"}}}
 	drawing.Add(draw.Stroke{Role: draw.Seam, Width: 1, Points: []draw.Point{{X: 0, Y: 0}, {X: 718, Y: 100}}})
 	j := everything()
-	j.Figures = func(k stage.Key) []sheet.Figure {
+	j.Figures = func(k stage.Key, _ float64) []sheet.Figure {
 		if k == stage.Bed {
 			return []sheet.Figure{{Caption: "A caption.", Drawing: drawing}}
 		}

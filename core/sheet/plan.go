@@ -12,11 +12,12 @@ import (
 	"barkwright/core/stage"
 )
 
-// The chart's breadth on a sheet and its letters, CSS pixels: its rows with what is said of
-// them go on one page.
+// The chart's breadth on a sheet and its letters, CSS pixels: eight points, or seven where
+// there is much to say beside it.
 const (
-	chartBroad  = 718
-	chartLetter = 9.2
+	chartBroad       = 718
+	chartLetter      = 8 * 96 / 72.0
+	leastChartLetter = 7 * 96 / 72.0
 )
 
 // askedPad is the air over and under a row of what the boat asks, mm.
@@ -27,15 +28,17 @@ const askedPad = 0.25
 func PlanSheet(j Job, o *core.Outlook) []draw.List {
 	var pages []draw.List
 	// Much to say leaves the chart's rows less room, and still one page of it.
-	for _, row := range []float64{chart.PaperRow, 1.1, chart.LeastRow} {
-		if pages = planPages(j, o, row); len(pages) == 1 {
-			break
+	for _, letter := range []float64{chartLetter, leastChartLetter} {
+		for _, row := range []float64{chart.PaperRow, 1.1, chart.LeastRow} {
+			if pages = planPages(j, o, letter, row); len(pages) == 1 {
+				return pages
+			}
 		}
 	}
 	return pages
 }
 
-func planPages(j Job, o *core.Outlook, row float64) []draw.List {
+func planPages(j Job, o *core.Outlook, letter, row float64) []draw.List {
 	return j.pages("The work day by day", func(f fit) []strip {
 		s := stageSheet{Job: j}
 		s.flow = flow{fit: fit{letter: smallLetter, pad: f.pad, figure: 1}, width: pageWidth}
@@ -45,7 +48,7 @@ func planPages(j Job, o *core.Outlook, row float64) []draw.List {
 		}
 		if o.State == plan.Made {
 			s.figure(Figure{"A heavy edge marks the longest chain; dotted: drying, settling, soaking.",
-				chart.Days(o, chartBroad, chartLetter, row)})
+				chart.Days(o, chartBroad, letter, row)})
 			s.small(readyWords(o, j))
 			s.small(sumWords(o))
 		}

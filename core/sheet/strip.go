@@ -25,7 +25,7 @@ const (
 type fit struct {
 	letter float64 // of what is read at the bench, mm
 	pad    float64 // over and under what stands in a row, mm
-	figure float64 // a drawing's share of its full size
+	figure float64 // a drawing's share of its full height
 }
 
 // fits are tried in turn, where that saves a page with next to nothing on it.
@@ -142,7 +142,7 @@ func (f *flow) paragraph(text string, size, space float64) {
 // figure is a drawing made in CSS pixels, with what it shows under it.
 func (f *flow) figure(g Figure) {
 	const millimetresPerPixel = units.Inch / units.Millimetre / 96
-	times := min(millimetresPerPixel, f.width/g.Drawing.Width) * f.fit.figure
+	times := min(millimetresPerPixel, f.width/g.Drawing.Width)
 	left := (f.width - times*g.Drawing.Width) / 2
 	caption := g.Caption
 	if key := g.Drawing.KeyWords(); key != "" {

@@ -152,7 +152,7 @@ func (d *Desk) job(form PaperForm) sheet.Job {
 	c, system := d.laidFlat(), d.shown.System
 	return sheet.Job{Canoe: c, System: system, Head: d.head(form), Sheets: form.Sheets, Patterns: form.Patterns,
 		Ribs: d.paper.ribs, Log: d.notebook().Log,
-		Figures: func(k stage.Key) []sheet.Figure { return onsheet.Figures(c, system, k) }}
+		Figures: func(k stage.Key, share float64) []sheet.Figure { return onsheet.Figures(c, system, k, share) }}
 }
 
 // printed is what was written, for the printer, or why it could not be.

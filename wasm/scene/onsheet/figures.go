@@ -17,9 +17,9 @@ import (
 // twelve points of its lettering.
 var Wide = draw.Size{Width: 718, Height: 330, Letter: 16}
 
-// high is Wide with another height.
-func high(pixels float64) draw.Size {
-	return draw.Size{Width: Wide.Width, Height: pixels, Letter: Wide.Letter}
+// high is Wide with another height, of which there is a share.
+func (l looker) high(pixels float64) draw.Size {
+	return draw.Size{Width: Wide.Width, Height: l.share * pixels, Letter: Wide.Letter}
 }
 
 // slots are the figures of the stages, in the order in which they stand on the sheet.
@@ -36,9 +36,10 @@ var slots = map[stage.Key][]func(looker) sheet.Figure{
 	stage.Keep:     {names},
 }
 
-// Figures returns the drawings of a stage's build sheet. The canoe has its bark laid flat.
-func Figures(c core.Canoe, s units.System, k stage.Key) []sheet.Figure {
-	at := looker{c, scene.View{Zoom: 1, System: s, Load: scene.LoadOf(c)}}
+// Figures returns the drawings of a stage's build sheet, with a share of their usual height and
+// letters as large. The canoe has its bark laid flat.
+func Figures(c core.Canoe, s units.System, k stage.Key, share float64) []sheet.Figure {
+	at := looker{c, scene.View{Zoom: 1, System: s, Load: scene.LoadOf(c)}, share}
 	if c.Skin != nil {
 		at.Flat = &c.Skin.Flat
 	}
@@ -53,6 +54,7 @@ func Figures(c core.Canoe, s units.System, k stage.Key) []sheet.Figure {
 type looker struct {
 	core.Canoe
 	scene.View
+	share float64
 }
 
 func (l looker) drawn(caption string, size draw.Size) sheet.Figure {
@@ -61,12 +63,12 @@ func (l looker) drawn(caption string, size draw.Size) sheet.Figure {
 
 func finished(l looker) sheet.Figure {
 	l.State = scene.Finished
-	return l.drawn("Top and side view, finished.", Wide)
+	return l.drawn("Top and side view, finished.", l.high(Wide.Height))
 }
 
 func bodyPlan(l looker) sheet.Figure {
 	l.State, l.Only = scene.Finished, scene.BodyPlan
-	return l.drawn("Body plan: sections at ribs, numbered from the middle.", high(bodyHigh(l)))
+	return l.drawn("Body plan: sections at ribs, numbered from the middle.", l.high(bodyHigh(l)))
 }
 
 // bodyHigh is how high a body plan is that takes the sheet's whole breadth, CSS pixels: the boat's
@@ -78,53 +80,53 @@ func bodyHigh(l looker) float64 {
 
 func bedPlan(l looker) sheet.Figure {
 	l.State = scene.OnTheBed
-	return l.drawn("Top and side view, on the bed.", Wide)
+	return l.drawn("Top and side view, on the bed.", l.high(Wide.Height))
 }
 
 func flatBark(l looker) sheet.Figure {
 	l.State = scene.LaidFlat
-	return l.drawn("The bark laid flat, as it lies on the bed.", high(290))
+	return l.drawn("The bark laid flat, as it lies on the bed.", l.high(290))
 }
 
 func bySheet(l looker) sheet.Figure {
 	const title, each, most = 40, 115, 380 // px
 	l.State, l.Only = scene.LaidFlat, scene.BySheet
 	return l.drawn("Sheet by sheet: what is cut from it and what is left.",
-		high(min(most, title+each*float64(flat.SheetCount(l.Canoe)))))
+		l.high(min(most, title+each*float64(flat.SheetCount(l.Canoe)))))
 }
 
 func gunwaleCut(l looker) sheet.Figure {
-	return sheet.Figure{Caption: "The gunwale cut across amidships.", Drawing: view.GunwaleCut(l.Canoe, l.View, high(270))}
+	return sheet.Figure{Caption: "The gunwale cut across amidships.", Drawing: view.GunwaleCut(l.Canoe, l.View, l.high(270))}
 }
 
 func end(l looker) sheet.Figure {
 	return sheet.Figure{Caption: "The end, its near side taken off: the stem-piece inside the bark's edge, and the headboard.",
-		Drawing: view.End(l.Canoe, l.View, high(360))}
+		Drawing: view.End(l.Canoe, l.View, l.high(360))}
 }
 
 // ribBlanks has a line of lettering's height for each rib.
 func ribBlanks(l looker) sheet.Figure {
 	const rows, line, most = 75, 15, 880
 	l.State, l.Only = scene.Finished, scene.RibBlanks
-	return l.drawn("Every rib as a straight blank, with its marks.", high(min(most, rows+line*float64(len(l.Frame.Ribs)))))
+	return l.drawn("Every rib as a straight blank, with its marks.", l.high(min(most, rows+line*float64(len(l.Frame.Ribs)))))
 }
 
 func posts(l looker) sheet.Figure {
 	l.State, l.Only = scene.OnTheBed, scene.SideOnly
-	return l.drawn("Side view on the bed: the posts that hold the sheer.", high(190))
+	return l.drawn("Side view on the bed: the posts that hold the sheer.", l.high(190))
 }
 
 func sections(l looker) sheet.Figure {
 	l.State, l.Only = scene.Finished, scene.SectionsOnly
-	return l.drawn("Sections at ribs, with what they bend to.", high(230))
+	return l.drawn("Sections at ribs, with what they bend to.", l.high(230))
 }
 
 func afloat(l looker) sheet.Figure {
 	l.State, l.Only = scene.Finished, scene.SideOnly
-	return l.drawn("Side view, with the water line of the crew and cargo as set.", high(180))
+	return l.drawn("Side view, with the water line of the crew and cargo as set.", l.high(180))
 }
 
 func names(l looker) sheet.Figure {
 	l.State, l.Layer = scene.Finished, scene.Names
-	return l.drawn("The parts by name.", Wide)
+	return l.drawn("The parts by name.", l.high(Wide.Height))
 }

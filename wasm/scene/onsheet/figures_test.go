@@ -37,12 +37,12 @@ func boats(t *testing.T) map[string]core.Canoe {
 }
 
 // Every stage's sheet has a drawing, as broad as the sheet, that says what it shows; on its
-// page no lettering lies over other lettering and none reaches out of it.
+// page no lettering lies over other lettering, none reaches out of it or is too small to read.
 func TestEverySheetHasDrawings(t *testing.T) {
 	for name, c := range boats(t) {
 		for _, s := range []units.System{units.Imperial16, units.Metric} {
 			for _, key := range stage.Keys() {
-				figures := onsheet.Figures(c, s, key)
+				figures := onsheet.Figures(c, s, key, 1)
 				assert.NotEmpty(t, figures, key)
 				for _, f := range figures {
 					assert.Equal(t, onsheet.Wide.Width, f.Drawing.Width)
@@ -50,7 +50,7 @@ func TestEverySheetHasDrawings(t *testing.T) {
 					assert.NotEmpty(t, f.Drawing.Title)
 				}
 				j := sheet.Job{Canoe: c, System: s, Head: pattern.Head{Boat: name}, Sheets: []stage.Key{key},
-					Figures: func(stage.Key) []sheet.Figure { return figures }}
+					Figures: func(k stage.Key, share float64) []sheet.Figure { return onsheet.Figures(c, s, k, share) }}
 				pages := sheet.BuildSheets(j)
 				drawn := 0
 				for _, p := range pages {
@@ -81,6 +81,10 @@ func filled(p draw.List) float64 {
 	return low / p.Height
 }
 
+// leastLetter is the smallest lettering on a sheet, mm: eight points. Common practice, no
+// published source.
+const leastLetter = 8 * 25.4 / 72
+
 func apart(t *testing.T, where string, p draw.List) {
 	t.Helper()
 	var texts []draw.Text
@@ -89,6 +93,7 @@ func apart(t *testing.T, where string, p draw.List) {
 		if !ok {
 			continue
 		}
+		assert.GreaterOrEqual(t, text.Size, leastLetter, "%s: %q", where, text.Text)
 		assert.True(t, text.Bounds().Within(draw.Box{Right: p.Width, Bottom: p.Height}), "%s: %q", where, text.Text)
 		for _, o := range texts {
 			assert.False(t, text.Bounds().Meets(o.Bounds()), "%s: %q over %q", where, text.Text, o.Text)
@@ -100,7 +105,7 @@ func apart(t *testing.T, where string, p draw.List) {
 // The marks on the drawing of the gunwale stand where its table says, to scale.
 func TestGunwaleMarksAreTheTables(t *testing.T) {
 	for name, c := range boats(t) {
-		f := onsheet.Figures(c, units.Imperial16, stage.Gunwales)[0]
+		f := onsheet.Figures(c, units.Imperial16, stage.Gunwales, 1)[0]
 		var rail draw.Box
 		at := map[string]float64{}
 		for _, op := range f.Drawing.Ops {

@@ -17,7 +17,7 @@ type pen struct{ *scene.Pen }
 // gunwaleMarks is half of a gunwale laid straight, from its middle to its end, with what is
 // marked on it: thwarts, ribs with their numbers, and groups of lacing.
 func gunwaleMarks(l looker) sheet.Figure {
-	size := high(150)
+	size := l.high(150)
 	p := pen{scene.NewPen(l.View, size)}
 	p.List.Title = "Half of the gunwale, laid straight"
 	p.List.Description = "Thwarts, ribs and groups of lacing, from the middle to the end."
