@@ -7,7 +7,6 @@ import (
 	"barkwright/core/bark"
 	"barkwright/core/draw"
 	"barkwright/core/geom"
-	"barkwright/core/units"
 	"barkwright/wasm/scene"
 	"barkwright/wasm/scene/solid"
 )
@@ -41,7 +40,7 @@ func Draw(c core.Canoe, v scene.View, size draw.Size) draw.List {
 	if drawn.ReadyFlat(v.Flat) {
 		b := At(c, v.Flat, v.Up)
 		room := solid.Room(drawn, size)
-		b.InTheRound(drawn, v.Zoomed(room, size))
+		b.InTheRound(drawn, v.Zoomed(room, size), true)
 		b.Says(drawn, draw.Point{X: 0.8 * drawn.Letter, Y: 1.1 * drawn.Letter})
 		solid.NoScale(drawn, draw.Point{X: 0.8 * drawn.Letter, Y: size.Height - 0.9*drawn.Letter})
 		drawn.Say(scene.RankTitle, "bow →", draw.Ink, draw.Paper,
@@ -54,9 +53,13 @@ func Draw(c core.Canoe, v scene.View, size draw.Size) draw.List {
 // high enough to look over the near side into the boat. By eye.
 var stand = scene.Stand{Round: 16 * math.Pi / 180, High: 30 * math.Pi / 180}
 
-// InTheRound draws the boat in three quarters view, in a part of the picture.
-func (b Boat) InTheRound(drawn *scene.Pen, room draw.Box) {
-	all := b.extremes(drawn.View.System)
+// InTheRound draws the boat in three quarters view, in a part of the picture, lettered and with
+// a scale bar on the ground, or bare.
+func (b Boat) InTheRound(drawn *scene.Pen, room draw.Box, lettered bool) {
+	all := b.extremes()
+	if lettered {
+		all = append(all, solid.GroundBarExtremes(b.Design.Length, bedHalf(b.flat), drawn.View.System)...)
+	}
 	if held := drawn.View.Held; held != nil {
 		all = append(all, solid.Extremes(*held)...)
 	}
@@ -64,9 +67,13 @@ func (b Boat) InTheRound(drawn *scene.Pen, room draw.Box) {
 	if b.up < 1 {
 		p.List.Add(draw.Fill{Role: draw.Ground, Points: p.Place(b.bedCorners(bedHalf(b.flat)))})
 	}
-	p.GroundBar(b.Design.Length, bedHalf(b.flat))
+	if lettered {
+		p.GroundBar(b.Design.Length, bedHalf(b.flat))
+	}
 	p.put(b)
-	p.gunwaleSaid(b)
+	if lettered {
+		p.gunwaleSaid(b)
+	}
 }
 
 // FromAbove draws the boat from above, in a drawing of that view, on ground that reaches so far from the
@@ -121,9 +128,8 @@ func (p *pen) put(b Boat) {
 
 // extremes are the outermost points of the flat sheet and of the finished boat: what a picture
 // must hold at any share of the way.
-func (b Boat) extremes(system units.System) []geom.Vec3 {
+func (b Boat) extremes() []geom.Vec3 {
 	all := append(b.bedCorners(bedHalf(b.flat)), solid.Extremes(b.Canoe)...)
-	all = append(all, solid.GroundBarExtremes(b.Design.Length, bedHalf(b.flat), system)...)
 	for _, piece := range b.flat.Pieces() {
 		for _, q := range piece.Outline() {
 			for _, m := range scene.Quarters {
@@ -182,7 +188,7 @@ func (p *pen) gunwaleSaid(b Boat) {
 	}
 	top := p.Camera.At(geom.Vec3{Y: b.Hull.SkinHalfBreadth(0), Z: b.Hull.TopEdge(0)})
 	p.Say(scene.RankExtra, "where the gunwale will stand", draw.Faint, draw.Paper,
-		scene.SpotAt(top.X, top.Y-0.8*p.Letter, draw.Middle))
+		scene.SpotAt(top.X, top.Y-0.8*p.Letter, draw.Middle)).Still = true
 }
 
 // Describe says in words how the boat stands.

@@ -142,7 +142,7 @@ func (p *pen) lengthOverall(c core.Canoe, l layout) {
 		at := l.side.At(0, 0)
 		n := p.Say(scene.RankMain, units.Length.Format(2*end, p.View.System), draw.Ink, draw.Paper,
 			scene.SpotAt(at.X, min(at.Y+0.9*p.Letter, p.List.Height-0.7*p.Letter), draw.Middle))
-		n.Text.Bold = true
+		n.Text.Bold, n.Key = true, text
 		return
 	}
 	from, to := l.side.At(-end, 0), l.side.At(end, 0)

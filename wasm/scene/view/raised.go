@@ -8,6 +8,10 @@ import (
 	"barkwright/wasm/scene/solid"
 )
 
+// roundBar is the breadth from which the boat in the round beside its views is lettered, in
+// letters.
+const roundBar = 36
+
 // raised draws the boat being raised from above and from the side, at the scale and place that it has
 // on the bed and finished, and in the round where those have sections.
 func raised(c core.Canoe, v scene.View, size draw.Size) draw.List {
@@ -27,13 +31,19 @@ func raised(c core.Canoe, v scene.View, size draw.Size) draw.List {
 		p.lengthOverall(c, l)
 	}
 	if l.sections != (draw.Box{}) {
-		b.InTheRound(p.Pen, l.sections)
-		solid.NoScale(p.Pen, draw.Point{X: l.sections.Left, Y: l.sections.Bottom - 0.5*p.Letter})
+		roomy := l.sections.Width() > roundBar*p.Letter
+		b.InTheRound(p.Pen, l.sections, roomy)
+		if roomy {
+			solid.NoScale(p.Pen, draw.Point{X: l.sections.Left, Y: l.sections.Bottom - 0.5*p.Letter})
+		}
 	}
 	end := c.Design.Length / 2
-	b.Says(p.Pen, draw.Point{X: max(l.top.At(-end, 0).X, 4), Y: 1.1 * p.Letter})
-	if l.titled {
-		p.Say(scene.RankTitle, "bow →", draw.Ink, draw.Paper, scene.SpotAt(l.top.At(end, 0).X, 1.1*p.Letter, draw.End))
+	if !l.titled {
+		// There is no room but on the boat.
+		p.List.Key = append(p.List.Key, draw.KeyEntry{Text: raise.Words(c, v.Up)})
+		return p.Done()
 	}
+	b.Says(p.Pen, draw.Point{X: max(l.top.At(-end, 0).X, 4), Y: 1.1 * p.Letter})
+	p.Say(scene.RankTitle, "bow →", draw.Ink, draw.Paper, scene.SpotAt(l.top.At(end, 0).X, 1.1*p.Letter, draw.End))
 	return p.Done()
 }

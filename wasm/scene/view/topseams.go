@@ -34,6 +34,7 @@ func (p *pen) seamsOnBed(c core.Canoe, a scene.Plate, edge, end []geom.Vec2) {
 			scene.SpotAt(seam.X, seam.Y+0.8*p.Letter, draw.Middle),
 			scene.SpotAt(seam.X, a.At(0, -outer).Y+0.9*p.Letter, draw.Middle))
 		n.Lead = &draw.Point{X: seam.X, Y: seam.Y + 1}
+		n.Spare = i > 0 // one of them says what such a line is
 	}
 	for _, b := range c.Bark.Butts {
 		p.butt(c, a, b)
