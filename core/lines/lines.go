@@ -32,7 +32,10 @@ type Line struct {
 	Value  float64
 	Kind   units.Kind
 	From   string
-	Also   []string
+	// Also is what else is to be known, Alike before it where pieces have one line.
+	Also []string
+	// Alike says how many pieces the line is of and where they are, or is empty for one.
+	Alike string
 	// Reading is what a tape reads here, without its value, where the list is of a kind
 	// that a record knows.
 	Reading *record.Datum
@@ -77,7 +80,7 @@ func Make(c core.Canoe, b stage.Bench, s units.System) List {
 		}
 		count, where := pieces(b, row.middle(b.Middle))
 		if !b.Apart && len(where) > 0 {
-			line.Also = append(line.Also, count)
+			line.Alike, line.Also = count, append(line.Also, count)
 		}
 		for _, also := range b.Also {
 			line.Also = append(line.Also, row.also(also, f.Column)...)

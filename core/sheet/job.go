@@ -25,10 +25,10 @@ type Job struct {
 	// Figures makes the drawings of a stage's sheet, with a share of the height that they
 	// have where there is room for it, or is nil.
 	Figures func(k stage.Key, share float64) []Figure
-	// Sheets are the stages whose build sheets are printed, and Patterns the keys of the
-	// kinds of pattern, in the order printed.
-	Sheets   []stage.Key
-	Patterns []string
+	// Sheets are the stages whose build sheets are printed, Cards those whose lists are as
+	// cards, and Patterns the keys of the kinds of pattern, in the order printed.
+	Sheets, Cards []stage.Key
+	Patterns      []string
 	// Log is what is done of the work so far.
 	Log tally.Log
 	// Ribs are those whose sections are drawn, as in Options.
@@ -44,15 +44,19 @@ type Figure struct {
 //go:embed paper.css
 var style string
 
-// Pages draws the whole job in millimetres, sheets first: a picture a page.
-func Pages(j Job) []draw.List {
-	pages := BuildSheets(j)
-	return append(pages, pattern.Pages(patterns(j), j.Head)...)
+// Counts are how many pages a job takes.
+type Counts struct{ Sheets, Cards, Patterns int }
+
+// Pages draws the whole job in millimetres, sheets first, then cards: a picture a page. It
+// counts them too.
+func Pages(j Job) ([]draw.List, Counts) {
+	sheets, cards, patterns := BuildSheets(j), Cards(j), pattern.Pages(patterns(j), j.Head)
+	return slices.Concat(sheets, cards, patterns), Counts{len(sheets), len(cards), len(patterns)}
 }
 
-// Count is how many pages the build sheets and the patterns of a job take.
-func Count(j Job) (sheets, ofPatterns int) {
-	return len(BuildSheets(j)), pattern.Count(patterns(j))
+// Count is how many pages a job takes, of which the patterns need not be drawn.
+func Count(j Job) Counts {
+	return Counts{len(BuildSheets(j)), len(Cards(j)), pattern.Count(patterns(j))}
 }
 
 func patterns(j Job) []pattern.Pattern {

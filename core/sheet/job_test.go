@@ -138,7 +138,8 @@ func TestNamesAndNotesAreEscaped(t *testing.T) {
 	j.Head = pattern.Head{Boat: nasty, Code: nasty, Date: nasty}
 	j.Canoe.Design.Name, j.Canoe.Design.Notes = nasty, nasty
 	var b strings.Builder
-	require.NoError(t, sheet.Print(&b, sheet.Pages(j)))
+	pages, _ := sheet.Pages(j)
+	require.NoError(t, sheet.Print(&b, pages))
 	text := b.String()
 	assert.NotContains(t, text, "<img")
 	assert.NotContains(t, text, "<script")
@@ -200,7 +201,7 @@ func (f *failing) Write(p []byte) (int, error) {
 // The first error of the writer comes back from every one of them.
 func TestWritersErrorsComeBack(t *testing.T) {
 	j := everything()
-	pages := sheet.Pages(j)
+	pages, _ := sheet.Pages(j)
 	for _, left := range []int{0, 20_000, 120_000} {
 		assert.ErrorIs(t, sheet.Print(&failing{left}, pages), errFull)
 	}

@@ -3,17 +3,20 @@
 package bridge
 
 import (
+	"strings"
 	"syscall/js"
 
 	"barkwright/core/stage"
 	"barkwright/wasm/desk"
+	"barkwright/wasm/markup"
 )
 
 // listenPaper fills the lists of what can be printed and handed over, and answers
 // their buttons.
 func (p *page) listenPaper() {
-	sheets, patterns, drawings, tables := desk.PaperLists(p.work.Canoe())
+	sheets, cards, patterns, drawings, tables := desk.PaperLists(p.work.Canoe())
 	p.id("paper-sheets").Call("insertAdjacentHTML", "beforeend", sheets)
+	p.id("paper-cards").Call("insertAdjacentHTML", "beforeend", cards)
 	p.id("paper-patterns").Call("insertAdjacentHTML", "beforeend", patterns)
 	p.document.Call("querySelector", `input[name=pattern][value=sections]`).Call("closest",
 		"label").Call("after", p.id("section-choice"))
@@ -50,10 +53,15 @@ func (p *page) paper(what string) {
 	p.reply(p.desk.Paper(what, p.paperForm()))
 }
 
-// printStage prints the sheet of one stage.
-func (p *page) printStage(key string) {
+// printStage prints the sheet of one stage, or its lists as cards.
+func (p *page) printStage(what string) {
 	form := p.paperForm()
-	form.Sheets, form.Patterns = []stage.Key{stage.Key(key)}, nil
+	form.Sheets, form.Cards, form.Patterns = nil, nil, nil
+	if key, cards := strings.CutPrefix(what, markup.AsCards); cards {
+		form.Cards = []stage.Key{stage.Key(key)}
+	} else {
+		form.Sheets = []stage.Key{stage.Key(key)}
+	}
 	p.reply(p.desk.Paper("print", form))
 }
 
@@ -68,11 +76,13 @@ func (p *page) paperForm() desk.PaperForm {
 	// As the reader's own browser writes a date.
 	date := js.Global().Get("Date").New().Call("toLocaleDateString", js.Undefined(), map[string]any{"day": "numeric",
 		"month": "long", "year": "numeric"})
-	var sheets []stage.Key
-	for _, key := range chosen("sheet") {
-		sheets = append(sheets, stage.Key(key))
+	stages := func(name string) (keys []stage.Key) {
+		for _, key := range chosen(name) {
+			keys = append(keys, stage.Key(key))
+		}
+		return keys
 	}
-	return desk.PaperForm{Sheets: sheets, Patterns: chosen("pattern"), Drawing: p.text("drawing"),
+	return desk.PaperForm{Sheets: stages("sheet"), Cards: stages("card"), Patterns: chosen("pattern"), Drawing: p.text("drawing"),
 		Table: p.text("table"),
 		Ribs:  p.text("section-ribs"), Bar: p.id("bar").Get("selectedIndex").Int(), Measured: p.text("measured"),
 		Date: date.String(), InSight: p.paperInSight, Model: p.text("model-scale"), ModelPanels: p.id("model-panels").Get("checked").Bool()}

@@ -381,7 +381,11 @@ func TestPagesAreCountedAndShown(t *testing.T) {
 	assert.NotEqual(t, counted, said(r, "paper-count"))
 	f.Patterns = nil
 	assert.Contains(t, said(d.ShowPaper(f), "paper-count"), "Build sheets: ")
-	f.Sheets, f.Patterns = nil, []string{"tip"}
+	f.Cards = []stage.Key{stage.Rib}
+	both := strings.Count(d.Paper("print", f).Print, `<section class="tile">`)
+	assert.Regexp(t, fmt.Sprintf(`^Build sheets: \d+ pages; cards: \d+ pages; together %d pages, A4 or Letter\.$`, both),
+		said(d.ShowPaper(f), "paper-count"))
+	f.Sheets, f.Cards, f.Patterns = nil, nil, []string{"tip"}
 	assert.Contains(t, said(d.ShowPaper(f), "paper-count"), "Patterns: ")
 	f.Patterns = nil
 	assert.Equal(t, "Nothing is chosen to print.", said(d.ShowPaper(f), "paper-count"))

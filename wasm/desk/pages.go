@@ -2,6 +2,7 @@ package desk
 
 import (
 	"fmt"
+	"strings"
 
 	"barkwright/core/sheet"
 	"barkwright/wasm/markup"
@@ -38,40 +39,40 @@ func (d *Desk) pagesOf(form PaperForm) string {
 	if d.shown.None {
 		return "none"
 	}
-	return fmt.Sprint(d.shown.Canoe().Design, form.Date, d.shown.System, form.Sheets, form.Patterns, d.paper.ribs,
+	return fmt.Sprint(d.shown.Canoe().Design, form.Date, d.shown.System, form.Sheets, form.Patterns, form.Cards, d.paper.ribs,
 		d.notebook().Log)
 }
 
-func countWords(sheets, patterns int) string {
-	pages := func(n int) string {
-		if n == 1 {
-			return "1 page"
+func countWords(n sheet.Counts) string {
+	var parts []string
+	all := 0
+	for _, p := range []struct {
+		name  string
+		pages int
+	}{{"build sheets", n.Sheets}, {"cards", n.Cards}, {"patterns", n.Patterns}} {
+		if p.pages > 0 {
+			parts = append(parts, p.name+": "+counted(p.pages, "page", "pages"))
+			all += p.pages
 		}
-		return fmt.Sprint(n, " pages")
 	}
-	switch {
-	case sheets+patterns == 0:
+	if len(parts) == 0 {
 		return "Nothing is chosen to print."
-	case patterns == 0:
-		return "Build sheets: " + pages(sheets) + ", A4 or Letter."
-	case sheets == 0:
-		return "Patterns: " + pages(patterns) + ", A4 or Letter."
 	}
-	return "Build sheets: " + pages(sheets) + "; patterns: " + pages(patterns) + "; together " + pages(sheets+patterns) +
-		", A4 or Letter."
+	said := strings.Join(parts, "; ")
+	if len(parts) > 1 {
+		said += "; together " + counted(all, "page", "pages")
+	}
+	return strings.ToUpper(said[:1]) + said[1:] + ", A4 or Letter."
 }
 
 // showPages shows the pages as they will be printed.
 func (d *Desk) showPages(form PaperForm) Reply {
-	job := d.job(form)
-	pages := sheet.Pages(job)
+	pages, n := sheet.Pages(d.job(form))
 	if len(pages) == 0 {
 		return d.onPaper("Nothing is chosen to print.")
 	}
 	r := d.onPaper("")
 	d.paper.seen, d.paper.counted = true, d.pagesOf(form)
 	r.Markup, r.Focus = map[string]string{paperPages: markup.Pages(pages)}, paperPages
-	job.Sheets = nil // they have been drawn once
-	_, patterns := sheet.Count(job)
-	return r.saying(paperCount, countWords(len(pages)-patterns, patterns))
+	return r.saying(paperCount, countWords(n))
 }

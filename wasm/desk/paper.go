@@ -33,6 +33,7 @@ type paper struct {
 // PaperForm is what the form of what can be printed holds.
 type PaperForm struct {
 	Sheets         []stage.Key // of the build sheets chosen
+	Cards          []stage.Key // of the lists chosen as cards
 	Patterns       []string    // the keys of the kinds chosen
 	Drawing, Table string      // the key of the pattern and of the table to be handed over
 	Ribs           string      // whose sections are wanted
@@ -45,9 +46,12 @@ type PaperForm struct {
 }
 
 // PaperLists are the lists of what can be printed and handed over, as HTML.
-func PaperLists(c core.Canoe) (sheets, patterns, drawings, tables string) {
+func PaperLists(c core.Canoe) (sheets, cards, patterns, drawings, tables string) {
 	for _, s := range stage.All() {
 		sheets += markup.Choice("sheet", string(s.Key), s.Name, true)
+		if len(s.Bench) > 0 {
+			cards += markup.Choice("card", string(s.Key), s.Name, false)
+		}
 	}
 	for _, k := range pattern.Kinds() {
 		patterns += markup.Choice("pattern", k.Key, k.Label, false)
@@ -57,7 +61,7 @@ func PaperLists(c core.Canoe) (sheets, patterns, drawings, tables string) {
 		t, _ := answer.MakeTable(c, key)
 		tables += markup.Option(key, t.Title)
 	}
-	return sheets, patterns, drawings, tables
+	return sheets, cards, patterns, drawings, tables
 }
 
 // Paper answers the buttons of what can be printed and handed over.
@@ -140,18 +144,19 @@ func (d *Desk) head(form PaperForm) pattern.Head {
 }
 
 func (d *Desk) printChosen(form PaperForm) Reply {
-	if len(form.Sheets)+len(form.Patterns) == 0 {
+	pages, _ := sheet.Pages(d.job(form))
+	if len(pages) == 0 {
 		return d.onPaper("Nothing is chosen to print.")
 	}
 	var b strings.Builder
-	return d.printed(&b, sheet.Print(&b, sheet.Pages(d.job(form))))
+	return d.printed(&b, sheet.Print(&b, pages))
 }
 
 // job is what the form asks to print of the boat shown.
 func (d *Desk) job(form PaperForm) sheet.Job {
 	c, system := d.laidFlat(), d.shown.System
-	return sheet.Job{Canoe: c, System: system, Head: d.head(form), Sheets: form.Sheets, Patterns: form.Patterns,
-		Ribs: d.paper.ribs, Log: d.notebook().Log,
+	return sheet.Job{Canoe: c, System: system, Head: d.head(form), Sheets: form.Sheets, Cards: form.Cards,
+		Patterns: form.Patterns, Ribs: d.paper.ribs, Log: d.notebook().Log,
 		Figures: func(k stage.Key, share float64) []sheet.Figure { return onsheet.Figures(c, system, k, share) }}
 }
 

@@ -58,9 +58,16 @@ func steps(st *stage.Stage, s units.System) string {
 		draw.Escape(st.Name) + `"><button type="button" data-jot="` + string(st.Key) +
 		`">Note it down</button></div><ul class="noted" data-noted="` + string(st.Key) +
 		`"></ul></details><p class="row"><button type="button" data-print="` + string(st.Key) +
-		`">Print this stage</button></p>`)
+		`">Print this stage</button>`)
+	if len(st.Bench) > 0 {
+		b.WriteString(` <button type="button" data-print="` + AsCards + string(st.Key) + `">Print its lists as cards</button>`)
+	}
+	b.WriteString("</p>")
 	return b.String()
 }
+
+// AsCards begins what a button prints of a stage: its lists, as cards.
+const AsCards = "cards:"
 
 // pages are where in the book, or in what account, a step stands.
 func pages(step stage.Step) string {

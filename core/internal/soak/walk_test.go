@@ -208,7 +208,9 @@ func paper(c core.Canoe, f *finds) {
 	}
 	for _, s := range systems[1:] {
 		written("sheets", f, func(w io.Writer) error {
-			return sheet.Print(w, sheet.Pages(sheet.Job{Canoe: c, System: s, Head: head, Sheets: stage.Keys(), Patterns: patterns}))
+			pages, _ := sheet.Pages(sheet.Job{Canoe: c, System: s, Head: head, Sheets: stage.Keys(), Cards: stage.Keys(),
+				Patterns: patterns})
+			return sheet.Print(w, pages)
 		})
 		for _, key := range patterns {
 			p := pattern.Stack(pattern.Make(c, key, pattern.Options{System: s}))

@@ -1,0 +1,121 @@
+package sheet_test
+
+import (
+	"fmt"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"barkwright/core/draw"
+	"barkwright/core/internal/check"
+	"barkwright/core/lines"
+	"barkwright/core/sheet"
+	"barkwright/core/stage"
+	"barkwright/core/tally"
+	"barkwright/core/units"
+)
+
+// cardBoxes are the four cards of a page.
+var cardBoxes = func() (out []draw.Box) {
+	for i := range 4 {
+		x, y := float64(i%2)*page.Right/2, float64(i/2)*page.Bottom/2
+		out = append(out, draw.Box{Left: x, Top: y, Right: x + page.Right/2, Bottom: y + page.Bottom/2})
+	}
+	return out
+}()
+
+// Cards of three boats: every line of every list once, with its figure and all else it tells;
+// what stands on a card stays on it, and nothing lies over anything.
+func TestCardsHoldEveryLine(t *testing.T) {
+	for name, d := range check.Extremes(t) {
+		j := everything()
+		j.Canoe = evaluated(d)
+		j.Head.Boat = "Invented " + name + " canoe with a name that is longer than most of those that builders give"
+		for _, s := range []units.System{units.Imperial16, units.Metric} {
+			j.System = s
+			for _, key := range stage.Keys() {
+				j.Cards = []stage.Key{key}
+				pages := sheet.Cards(j)
+				st, _, _ := stage.Lookup(key)
+				assert.Equal(t, len(lines.Lists(j.Canoe, st, s)) > 0, len(pages) > 0, key)
+				said := ""
+				for _, p := range pages {
+					where := fmt.Sprintf("%s, %s, %s", name, key, p.Title)
+					inOrder(t, where, p)
+					onItsCard(t, where, p)
+					said += p.Description + "\n"
+				}
+				for _, b := range st.Bench {
+					b.Apart = false
+					for _, l := range lines.Make(j.Canoe, b, s).Lines {
+						assert.Contains(t, said, l.What+": "+l.Figure+" (", key)
+						for _, also := range l.Also {
+							assert.Contains(t, said, also, key)
+						}
+					}
+				}
+			}
+		}
+	}
+}
+
+func onItsCard(t *testing.T, where string, p draw.List) {
+	t.Helper()
+	inside := func(b draw.Box) bool {
+		for _, c := range cardBoxes {
+			if b.Within(c) {
+				return true
+			}
+		}
+		return false
+	}
+	cuts := 0
+	for _, op := range p.Ops {
+		switch op := op.(type) {
+		case draw.Text:
+			assert.True(t, inside(op.Bounds()), "%s: %q", where, op.Text)
+			// Eight points: common practice, no published source.
+			assert.GreaterOrEqual(t, op.Size, 8*25.4/72-1e-9, "%s: %q", where, op.Text)
+		case draw.Stroke:
+			if b := draw.BoxOf(op.Points); b.Width() == page.Right || b.Height() == page.Bottom {
+				cuts++
+			} else {
+				assert.True(t, inside(b), "%s: line %v", where, b)
+			}
+		}
+	}
+	assert.Equal(t, 2, cuts, where)
+}
+
+// A line has a box for each of its pieces, ticked as the log has them.
+func TestCardsTickEachPiece(t *testing.T) {
+	j := everything()
+	j.Cards = []stage.Key{stage.Rib}
+	boxes := func(p []draw.List) (empty, ticked int) {
+		for _, p := range p {
+			for _, op := range p.Ops {
+				if s, ok := op.(draw.Stroke); ok && s.Closed && len(s.Points) == 4 {
+					empty++
+				} else if ok && len(s.Points) == 3 {
+					ticked++
+				}
+			}
+		}
+		return empty, ticked
+	}
+	st, _, _ := stage.Lookup(stage.Rib)
+	want := 1 // round the cautions
+	for _, l := range lines.Lists(j.Canoe, st, j.System) {
+		want += len(l.Lines)
+	}
+	j.Log = nil
+	empty, ticked := boxes(sheet.Cards(j))
+	assert.Equal(t, want, empty)
+	assert.Zero(t, ticked)
+	drive := lines.Make(j.Canoe, st.Bench[0], j.System)
+	require.True(t, drive.Apart)
+	j.Log = tally.Log{}.Tick(drive.Step, drive.Lines[0].Key, "2026-06-14", true)
+	_, ticked = boxes(sheet.Cards(j))
+	assert.Equal(t, 1, ticked)
+}
