@@ -1,6 +1,7 @@
 package raise
 
 import (
+	"barkwright/core/answer"
 	"barkwright/core/bark"
 	"barkwright/core/draw"
 	"barkwright/core/geom"
@@ -47,14 +48,17 @@ func (s *sheet) towardBed(h *hull.Hull) {
 // bark puts a piece into the picture.
 func (p *pen) bark(s *sheet) {
 	piece := s.piece
-	facing := p.Surface(solid.Surface{
+	surface := solid.Surface{
 		Cols: piece.Curved.Cols, Rows: piece.Rows,
 		At:   func(c, r int, side geom.Side) geom.Vec3 { return s.raised[piece.Vertex(c, r, side)] },
 		Slit: func(c, r int) bool { return r > 0 && scene.SlitAt(piece, c, r-1) },
 		Open: func(c int) bool { return piece.Places[c] > 1 },
 		Cut:  s.slitMiddle(),
 		Tint: s.tint,
-	})
+	}
+	facing := p.Surface(surface)
+	p.InsideParts(surface, answer.BarkPart)
+	p.OutsideParts(surface, &facing, answer.BarkPart)
 	for i, m := range scene.Quarters {
 		p.edges(s, m)
 		p.slits(s, &facing, i)

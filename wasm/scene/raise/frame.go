@@ -2,8 +2,10 @@ package raise
 
 import (
 	"math"
+	"slices"
 
 	"barkwright/core"
+	"barkwright/core/answer"
 	"barkwright/core/draw"
 	"barkwright/core/geom"
 	"barkwright/wasm/scene"
@@ -19,6 +21,9 @@ const frameSteps = 12
 // frame is the building frame that holds the bottom down, with stones on its crosspieces. It lies
 // on the bark, whose bottom comes from the bed to its rocker as the sides come up.
 func (p *pen) frame(c core.Canoe) {
+	if p.First > solid.Ribs {
+		return
+	}
 	h := c.Hull
 	batten := 0.0
 	for _, x := range c.Frame.Bed.Crosspieces {
@@ -43,10 +48,22 @@ func (p *pen) frame(c core.Canoe) {
 			piece(at(x0, side*y0), at(x1, side*y1), at(x1, side*max(0, y1-batten)), at(x0, side*max(0, y0-batten)))
 		}
 	}
-	for _, x := range c.Frame.Bed.Crosspieces {
+	for _, side := range [2]float64{1, -1} {
+		var outer, inner []geom.Vec3
+		for i := -frameSteps; i <= frameSteps; i++ {
+			x := half * float64(i) / frameSteps
+			y := h.FrameHalfBreadth(math.Abs(x))
+			outer, inner = append(outer, at(x, side*y)), append(inner, at(x, side*max(0, y-batten)))
+		}
+		slices.Reverse(inner)
+		p.Part(answer.FramePart, true, p.Place(append(outer, inner...)))
+	}
+	for i, x := range c.Frame.Bed.Crosspieces {
 		for _, side := range [2]float64{1, -1} {
 			q := scene.Rect(side*x.X, batten/2, -x.Clear/2, x.Clear/2)
-			piece(at(q[0].X, q[0].Y), at(q[1].X, q[1].Y), at(q[2].X, q[2].Y), at(q[3].X, q[3].Y))
+			corners := []geom.Vec3{at(q[0].X, q[0].Y), at(q[1].X, q[1].Y), at(q[2].X, q[2].Y), at(q[3].X, q[3].Y)}
+			piece(corners...)
+			p.Part(answer.CrosspiecePart(i), true, p.Place(corners))
 			p.stone(at(side*x.X, 0), min(x.Clear/3, stoneSize))
 			if x.X == 0 {
 				break
@@ -76,11 +93,15 @@ func (p *pen) stone(at geom.Vec3, radius float64) {
 // posts hold the gunwales at their sheer until the frame is taken out.
 func (p *pen) posts(c core.Canoe) {
 	h := c.Hull
-	for _, b := range c.Frame.Bed.Posts {
+	for i, b := range c.Frame.Bed.Posts {
 		foot := geom.Vec3{X: b.X, Y: min(h.FrameHalfBreadth(b.X), h.HalfBeam(b.X)), Z: h.Bottom(min(b.X, h.HeelX)) + frameRise}
 		top := geom.Vec3{X: b.X, Y: h.HalfBeam(b.X), Z: h.Sheer(b.X) - c.Design.InwaleDepth}
 		for _, m := range scene.Quarters {
-			p.Line(solid.Ribs, draw.Frame, 2*scene.StrongWidth, solid.InPlace(foot, m), solid.InPlace(top, m))
+			line := []geom.Vec3{solid.InPlace(foot, m), solid.InPlace(top, m)}
+			p.Line(solid.Ribs, draw.Frame, 2*scene.StrongWidth, line...)
+			if p.First <= solid.Ribs {
+				p.Part(answer.PostPart(i), false, p.Place(line))
+			}
 		}
 	}
 }

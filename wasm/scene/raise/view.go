@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"barkwright/core"
+	"barkwright/core/answer"
 	"barkwright/core/bark"
 	"barkwright/core/draw"
 	"barkwright/core/geom"
@@ -65,7 +66,9 @@ func (b Boat) InTheRound(drawn *scene.Pen, room draw.Box, lettered bool) {
 	}
 	p := pen{solid.Solid{Pen: drawn, Camera: solid.NewCamera(stand, b.Design.Length, all, room)}}
 	if b.up < 1 {
-		p.List.Add(draw.Fill{Role: draw.Ground, Points: p.Place(b.bedCorners(bedHalf(b.flat)))})
+		ground := p.Place(b.bedCorners(bedHalf(b.flat)))
+		p.List.Add(draw.Fill{Role: draw.Ground, Points: ground})
+		p.Pen.Surface(answer.BedPart, ground)
 	}
 	if lettered {
 		p.GroundBar(b.Design.Length, bedHalf(b.flat))
@@ -81,7 +84,9 @@ func (b Boat) InTheRound(drawn *scene.Pen, room draw.Box, lettered bool) {
 func (b Boat) FromAbove(drawn *scene.Pen, a scene.Plate, ground float64) {
 	p := pen{solid.Solid{Pen: drawn, Camera: solid.PlanCamera(a)}}
 	if b.up < 1 {
-		p.Fill(draw.Ground, p.Place(b.bedCorners(ground)))
+		corners := p.Place(b.bedCorners(ground))
+		p.Fill(draw.Ground, corners)
+		p.Pen.Surface(answer.BedPart, corners)
 	}
 	p.put(b)
 	p.gunwaleSaid(b)
@@ -98,7 +103,9 @@ func (b Boat) FromTheSide(drawn *scene.Pen, a scene.Plate) {
 	}
 	if b.up < 1 {
 		half := min(b.Design.BedLength/2, scene.BedShown(b.Canoe))
-		p.Fill(draw.Ground, a.Place(scene.Rect(0, half, -groundDepth, 0)))
+		ground := a.Place(scene.Rect(0, half, -groundDepth, 0))
+		p.Fill(draw.Ground, ground)
+		p.Pen.Surface(answer.BedPart, ground)
 		drawn.Line(draw.Frame, scene.TimberWidth, a.At(-half, 0), a.At(half, 0))
 	}
 	p.put(b)

@@ -2,6 +2,7 @@ package solid
 
 import (
 	"barkwright/core"
+	"barkwright/core/answer"
 	"barkwright/core/geom"
 	"barkwright/wasm/scene"
 )
@@ -23,18 +24,22 @@ func Done(c core.Canoe) Made {
 
 // Canoe puts the boat into the picture, on a skin, as far as it is made.
 func (p *Solid) Canoe(c core.Canoe, s Skin, made Made) {
-	p.skin(&s)
+	bark := p.skin(&s)
+	lining := answer.BarkPart
+	if made.Sheathed {
+		lining = answer.SheathingPart
+		p.sheathing(c, &s)
+	}
+	p.InsideParts(bark, lining)
+	p.ribs(c, made.Ribs)
+	if made.Headboards {
+		p.headboards(c)
+	}
+	p.OutsideParts(bark, &s.facing, answer.BarkPart)
 	p.seams(c, &s)
 	if made.Ends {
 		p.stems(c)
 		p.ends(c)
-	}
-	if made.Sheathed {
-		p.sheathing(c, &s)
-	}
-	p.ribs(c, made.Ribs)
-	if made.Headboards {
-		p.headboards(c)
 	}
 	if made.Gunwales {
 		p.gunwales(c, &s, made.Capped)

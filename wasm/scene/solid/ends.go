@@ -2,6 +2,7 @@ package solid
 
 import (
 	"barkwright/core"
+	"barkwright/core/answer"
 	"barkwright/core/bark"
 	"barkwright/core/draw"
 	"barkwright/core/geom"
@@ -24,6 +25,11 @@ func (p *Solid) ends(c core.Canoe) {
 		var port, star []geom.Vec3
 		flush := func() {
 			if n := len(port); n > 1 {
+				band := append([]geom.Vec3{}, port...)
+				for i := n - 1; i >= 0; i-- {
+					band = append(band, star[i])
+				}
+				p.part(StemBand, answer.StemPart, true, p.Place(band))
 				p.rim(StemBand, port...)
 				p.rim(StemBand, star...)
 				p.rim(StemBand, port[0], star[0])
@@ -72,6 +78,9 @@ func (p *Solid) stems(c core.Canoe) {
 	}
 }
 
+// jointPieces is in how many straight pieces half a joint of sheets is drawn.
+const jointPieces = 12
+
 // seams are the gores, panels and joints sewn up, where the skin is seen from outside.
 func (p *Solid) seams(c core.Canoe, s *Skin) {
 	h := c.Hull
@@ -92,10 +101,26 @@ func (p *Solid) seams(c core.Canoe, s *Skin) {
 			}
 			line := inPlace(up, m)
 			p.Line(Outer, draw.Seam, scene.TimberWidth, line...)
-			p.Part(scene.GoreName(i, len(c.Bark.Gores)), false, p.Place(line))
+			p.part(Outer, scene.GoreName(i, len(c.Bark.Gores)), false, p.Place(line))
 		}
 	}
-	for _, b := range c.Bark.Beside {
+	for i, j := range c.Bark.Joints {
+		up, column := h.Column(j.Place).Points(jointPieces), s.columnOf(j.Place)
+		for q, m := range scene.Quarters {
+			if m[0]*j.Along < 0 {
+				continue
+			}
+			var line []geom.Vec3
+			for k, at := range up {
+				if !s.insideAt(q, column, s.girths[column]*float64(k)/jointPieces) {
+					line = append(line, InPlace(at, m))
+				}
+			}
+			p.Line(Outer, draw.Seam, scene.StrongWidth, line...)
+			p.part(Outer, answer.JointPart(i), false, p.Place(line))
+		}
+	}
+	for n, b := range c.Bark.Beside {
 		for _, side := range [2]float64{1, -1} {
 			var line []geom.Vec3
 			for i, at := range b.Path {
@@ -105,6 +130,7 @@ func (p *Solid) seams(c core.Canoe, s *Skin) {
 				}
 				if !seen || i == len(b.Path)-1 {
 					p.Line(Outer, draw.Seam, scene.TimberWidth, line...)
+					p.part(Outer, answer.SeamPart(n), false, p.Place(line))
 					line = nil
 				}
 			}

@@ -34,8 +34,32 @@ func (p *Solid) gunwales(c core.Canoe, s *Skin, capped bool) {
 				b.sections = append(b.sections, [4]geom.Vec3(inPlace(corners[:], m)))
 			}
 			p.bar(in, draw.Cedar, b)
+			p.rails(in, b.sections, m, capped)
 			from = to
 		}
+	}
+}
+
+// rails make what is seen of a run of the gunwales touchable: the inwale's face, the outwale's, and
+// between them the cap, or the inwale's top where none is on yet.
+func (p *Solid) rails(in Layer, sections [][4]geom.Vec3, m [2]float64, capped bool) {
+	top := answer.InwalePart
+	if capped {
+		top = answer.CapPart
+	}
+	middle := sections[len(sections)/2]
+	for k, name := range [3]string{answer.InwalePart, top, answer.OutwalePart} {
+		if !p.Camera.Faces(middle[k], [3]geom.Vec3{{Y: -m[1]}, {Z: 1}, {Y: m[1]}}[k]) {
+			continue
+		}
+		var band []geom.Vec3
+		for _, s := range sections {
+			band = append(band, s[k])
+		}
+		for i := len(sections) - 1; i >= 0; i-- {
+			band = append(band, sections[i][k+1])
+		}
+		p.part(in, name, true, p.Place(band))
 	}
 }
 
@@ -86,7 +110,7 @@ func (p *Solid) lacing(c core.Canoe, s *Skin, share float64, capped bool) {
 				}
 				points := p.Place(side)
 				p.AddLines(in, draw.Fill{Role: draw.Root, Points: points})
-				p.Part(answer.GroupPart(i), true, points)
+				p.part(in, answer.GroupPart(i), true, points)
 			}
 		}
 	}
@@ -121,7 +145,7 @@ func (p *Solid) thwarts(c core.Canoe) {
 			}
 			p.bar(Thwarts, draw.Cedar, b)
 			first, last := b.sections[0], b.sections[thwartPieces]
-			p.Part(answer.ThwartPart(i), true, p.Place([]geom.Vec3{first[1], first[2], last[2], last[1]}))
+			p.part(Thwarts, answer.ThwartPart(i), true, p.Place([]geom.Vec3{first[1], first[2], last[2], last[1]}))
 			if t.X == 0 {
 				break
 			}

@@ -78,8 +78,8 @@ func (p *Solid) halfRib(r frame.Rib, low, high []geom.Vec3, m [2]float64) {
 				p.stroke(draw.Ink, hair, low[from:to+1]...), p.stroke(draw.Ink, hair, high[from:to+1]...))
 		}
 		// The near side of the boat hides what lies behind it.
-		if m[1]*p.Camera.toward.Y < 0 {
-			p.Part(answer.RibPart(r.Number), true, points)
+		if m[1]*p.Camera.toward.Y <= 0 {
+			p.part(Ribs, answer.RibPart(r.Number), true, points)
 		}
 		from = to
 	}
@@ -134,7 +134,7 @@ func (p *Solid) headboards(c core.Canoe) {
 		if p.Seen(points) {
 			p.Add(Ribs, outline, draw.Fill{Role: draw.Cedar, Points: points},
 				draw.Stroke{Role: draw.Ink, Points: points, Width: hair * p.Weight, Closed: true})
-			p.Part(answer.HeadboardPart, true, points)
+			p.part(Ribs, answer.HeadboardPart, true, points)
 		}
 	}
 }

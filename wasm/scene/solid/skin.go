@@ -117,15 +117,17 @@ func (s *Skin) nearAt(k Camera, quarter, c int) bool {
 	return k.Faces(a, geom.Vec3{X: -along.Y, Y: along.X}) || !s.facing.Inside(quarter, c, skinRows)
 }
 
-// skin puts the skin into the picture.
-func (p *Solid) skin(s *Skin) {
-	s.facing = p.Surface(Surface{
+// skin puts the skin into the picture, and returns it as a surface.
+func (p *Solid) skin(s *Skin) Surface {
+	bark := Surface{
 		Cols: len(s.columns), Rows: skinRows + 1,
 		At:   func(c, r int, _ geom.Side) geom.Vec3 { return s.columns[c][r] },
 		Slit: func(_, _ int) bool { return false },
 		Open: func(c int) bool { return s.places[c] > 1 },
 		Tint: func(_, _ int, _ float64) draw.Role { return draw.Inside },
-	})
+	}
+	s.facing = p.Surface(bark)
+	return bark
 }
 
 // topEdge is the bark's edge where no gunwale covers it.

@@ -96,6 +96,13 @@ func (p *Solid) Area(in Layer, r draw.Role, corners ...geom.Vec3) {
 	}
 }
 
+// part makes a piece of a layer touchable, if the layer is seen.
+func (p *Solid) part(in Layer, name string, closed bool, points []draw.Point) {
+	if in >= p.First {
+		p.Part(name, closed, points)
+	}
+}
+
 // Line puts a line on faces in the picture, if it is seen.
 func (p *Solid) Line(in Layer, r draw.Role, width float64, points ...geom.Vec3) {
 	if placed := p.Place(points); len(placed) > 1 && p.Seen(placed) {

@@ -32,7 +32,9 @@ func (p *pen) bodyPlan(c core.Canoe, size draw.Size) {
 	p.Dashed(draw.Faint, scene.HairWidth, scene.CentreDash, a.At(0, -0.02), a.At(0, high))
 	if p.View.Load != nil {
 		z := p.View.Load.Height
-		p.Line(draw.Water, 1.2, a.At(-1.1*wide, z), a.At(1.1*wide, z))
+		line := []draw.Point{a.At(-1.1*wide, z), a.At(1.1*wide, z)}
+		p.Line(draw.Water, 1.2, line...)
+		p.Part(answer.WaterPart, false, line)
 	}
 	ribs := c.Frame.Ribs
 	shown := max(4, min(stationsShown, int(wide*a.Scale/p.Letter)))

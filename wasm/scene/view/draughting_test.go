@@ -157,7 +157,7 @@ func TestLayers(t *testing.T) {
 
 // A boat has one scale and place on the bed, while it is raised and finished, in every drawing that
 // the states share: what is known to stand at a place of the boat stands there in each picture. On the
-// bed that is a crosspiece and a post; once made, a thwart and a headboard.
+// bed that is a crosspiece and a post; once made, a thwart and a group of lacing.
 func TestOneScaleAndPlace(t *testing.T) {
 	boats := []design.Design{design.Default()}
 	for _, line := range extreme[:2] {
@@ -169,7 +169,8 @@ func TestOneScaleAndPlace(t *testing.T) {
 	for i, d := range boats {
 		c, look := skinned(core.Evaluate(d), bark.Resolution{Columns: 16, Rows: 5}, scene.View{})
 		crosspiece, post := c.Frame.Bed.Crosspieces[1], c.Frame.Bed.Posts[1]
-		thwart, headboard := c.Frame.Thwarts[1], c.Frame.Headboard.Stands
+		thwart, group := c.Frame.Thwarts[1], c.Frame.Lacing.Groups[1]
+		from, _ := scene.GroupSpan(c, group)
 		for _, size := range pictures {
 			for _, only := range []scene.Only{scene.Both, scene.TopOnly, scene.SideOnly} {
 				in := func(s scene.State) draw.List {
@@ -187,10 +188,10 @@ func TestOneScaleAndPlace(t *testing.T) {
 						}), "%s: a thwart at %v from above", name, at)
 					}
 					if only != scene.TopOnly {
-						at := plateBy(t, bed, "post.1", post.X, c.Hull.Sheer(post.X)-d.InwaleDepth-post.Length/2).At(headboard.X, headboard.Y)
-						assert.True(t, slices.ContainsFunc(partsNamed(l, "headboard"), func(p draw.Part) bool {
+						at := plateBy(t, bed, "post.1", post.X, c.Hull.Sheer(post.X)-d.InwaleDepth-post.Length/2).At(from, c.Hull.Sheer(from)-d.OutwaleDepth)
+						assert.True(t, slices.ContainsFunc(partsNamed(l, "group.1"), func(p draw.Part) bool {
 							return slices.ContainsFunc(p.Points, func(q draw.Point) bool { return apart(at, q) < 0.5 })
-						}), "%s: the foot of a headboard at %v from the side", name, at)
+						}), "%s: the lower corner of a group of lacing at %v from the side", name, at)
 					}
 				}
 			}

@@ -3,9 +3,11 @@ package view_test
 import (
 	"fmt"
 	"math"
+	"strings"
 	"testing"
 
 	"barkwright/core"
+	"barkwright/core/bark"
 	"barkwright/core/draw"
 	"barkwright/core/units"
 	"barkwright/wasm/scene"
@@ -40,7 +42,7 @@ func TestMarksLineUp(t *testing.T) {
 	eachPicture(t, func(t *testing.T, c core.Canoe, v scene.View, _ draw.Size, l draw.List) {
 		names := []string{"group.2", "group.5", "gore.1"}
 		if v.State == scene.OnTheBed {
-			names = []string{"crosspiece.1", "stake.2"}
+			names = []string{"crosspiece.1", "crosspiece.2"}
 		}
 		for _, name := range names {
 			places := map[int]int{}
@@ -106,6 +108,46 @@ func TestSectionIsMirrored(t *testing.T) {
 				}
 				assert.Less(t, nearest, 1e-6, "%s %s", b.name, name)
 			}
+		}
+	}
+}
+
+// Whatever a drawing shows of a boat reads out when it is touched. What another part hides does not.
+func TestEveryPartReadsOut(t *testing.T) {
+	for _, d := range []struct {
+		state scene.State
+		only  scene.Only
+		up    float64
+		parts string
+		none  string
+	}{
+		{scene.OnTheBed, scene.TopOnly, 0, "bark bed crosspiece frame gore joint seam stake", ""},
+		{scene.OnTheBed, scene.SideOnly, 0, "bark bed block crosspiece frame inwale post stake", ""},
+		{scene.OnTheBed, scene.SectionsOnly, 0, "bark bed frame inwale post stake", ""},
+		{scene.Finished, scene.TopOnly, 0, "cap group headboard inwale outwale rib sheathing stem thwart", ""},
+		{scene.Finished, scene.SideOnly, 0, "bark cap gore group headboard joint outwale seam stem water", ""},
+		{scene.Finished, scene.SectionsOnly, 0, "bark cap inwale outwale rib sheathing", ""},
+		{scene.Finished, scene.BodyPlan, 0, "rib water", ""},
+		{scene.Finished, scene.Details, 0, "bark cap headboard inwale outwale rib sheathing stem", ""},
+		{scene.SidesUp, scene.TopOnly, 0.3, "bark bed crosspiece frame gore", ""},
+		{scene.SidesUp, scene.SideOnly, 0.7, "bark bed gore group joint outwale seam", "frame post thwart rib sheathing"},
+		{scene.SidesUp, scene.RoundOnly, 0.7, "bark bed frame gore group inwale joint outwale post seam thwart", "rib cap"},
+		{scene.SidesUp, scene.SideOnly, 1, "bark gore group joint outwale seam", "rib thwart headboard sheathing bed"},
+		{scene.InTheRound, scene.Both, 0, "bark cap gore group headboard inwale joint outwale rib seam sheathing stem thwart", ""},
+	} {
+		c, v := skinned(boats[0].Canoe, bark.ForPicture, scene.View{State: d.state, Only: d.only, Up: d.up})
+		v.Load = scene.LoadOf(c)
+		found := map[string]bool{}
+		for _, p := range view.Draw(c, v, large).Parts {
+			kind, _, _ := strings.Cut(p.Name, ".")
+			found[kind] = true
+			assert.NotEmpty(t, view.Readout(c, p.Name, units.Imperial16), p.Name)
+		}
+		for _, kind := range strings.Fields(d.parts) {
+			assert.True(t, found[kind], "%s %s %v: %s", d.state, v.OnlyName(), d.up, kind)
+		}
+		for _, kind := range strings.Fields(d.none) {
+			assert.False(t, found[kind], "%s %s %v: %s is hidden", d.state, v.OnlyName(), d.up, kind)
 		}
 	}
 }

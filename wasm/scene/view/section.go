@@ -148,7 +148,10 @@ func (p *pen) sectionScale(k cut, a scene.Plate) {
 
 func (p *pen) cutDrawn(c core.Canoe, r frame.Rib, k cut, a scene.Plate) {
 	d := c.Design
-	p.Fill(draw.Bark, a.Place(scene.Between(scene.Mirrored(k.bark), scene.Mirrored(k.lining))))
+	bark := a.Place(scene.Between(scene.Mirrored(k.bark), scene.Mirrored(k.lining)))
+	p.Fill(draw.Bark, bark)
+	p.Part(answer.BarkPart, true, bark)
+	p.Part(answer.SheathingPart, true, a.Place(scene.Between(scene.Mirrored(k.lining), scene.Mirrored(k.ribOuter))))
 	rib := a.Place(scene.Between(scene.Mirrored(k.ribOuter), scene.Mirrored(k.ribInner)))
 	p.Area(draw.Cedar, draw.Ink, p.Thin(a, r.Thickness, scene.TimberWidth), rib)
 	p.hatchBend(hatchOf(r, d.RibStock), rib)

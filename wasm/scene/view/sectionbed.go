@@ -61,12 +61,15 @@ func (p *pen) bedCutDrawn(c core.Canoe, index int, k cut, a scene.Plate) {
 	wide := k.top.X + 2*d.OutwaleThickness
 	ground := a.Place(scene.Rect(0, wide, min(0, bed)-groundDepth/2, bed))
 	p.Fill(draw.Ground, ground)
+	p.Surface(answer.BedPart, ground)
 	if p.Seen(ground) {
 		p.Hatch(draw.Faint, 6, scene.HairWidth, -math.Pi/4, ground)
 	}
 	p.Line(draw.Frame, 1.4, ground[3], ground[2])
-	p.stakesCut(k, a, half, bed)
-	p.Line(draw.Ink, 2.2, a.Place(scene.Mirrored(k.bark))...)
+	p.stakesCut(c, post.X, k, a, half, bed)
+	bark := a.Place(scene.Mirrored(k.bark))
+	p.Line(draw.Ink, 2.2, bark...)
+	p.Part(answer.BarkPart, false, bark)
 	batten := p.frameCut(c, a, half, bed+d.BarkThickness)
 	stand := half * 0.55
 	top := h.Sheer(post.X) - d.InwaleDepth
@@ -79,8 +82,9 @@ func (p *pen) bedCutDrawn(c core.Canoe, index int, k cut, a scene.Plate) {
 	y := top + d.InwaleDepth/2
 	p.Area(draw.Cedar, draw.Ink, scene.TimberWidth, a.Place(scene.Rect(0, inner, y-d.InwaleDepth/3, y+d.InwaleDepth/3)))
 	for _, side := range [2]float64{1, -1} {
-		p.Area(draw.Cedar, draw.Ink, scene.StrongWidth,
-			a.Place(scene.Rect(side*(inner+d.InwaleThickness/2), d.InwaleThickness/2, top, top+d.InwaleDepth)))
+		inwale := a.Place(scene.Rect(side*(inner+d.InwaleThickness/2), d.InwaleThickness/2, top, top+d.InwaleDepth))
+		p.Area(draw.Cedar, draw.Ink, scene.StrongWidth, inwale)
+		p.Part(answer.InwalePart, true, inwale)
 	}
 	p.bedCutLabels(c, post, a, top, bed+d.BarkThickness+batten)
 }
@@ -91,10 +95,13 @@ func (p *pen) frameCut(c core.Canoe, a scene.Plate, half, low float64) (batten f
 		batten = max(batten, (x.OutToOut-x.Clear)/2)
 	}
 	for _, side := range [2]float64{1, -1} {
-		p.Area(draw.Cedar, draw.Frame, scene.TimberWidth,
-			a.Place(scene.Rect(side*(half-batten/2), batten/2, low, low+batten)))
+		cut := a.Place(scene.Rect(side*(half-batten/2), batten/2, low, low+batten))
+		p.Area(draw.Cedar, draw.Frame, scene.TimberWidth, cut)
+		p.Part(answer.FramePart, true, cut)
 	}
-	p.Area(draw.Cedar, draw.Frame, scene.TimberWidth, a.Place(scene.Rect(0, half-batten, low+batten/3, low+batten)))
+	across := a.Place(scene.Rect(0, half-batten, low+batten/3, low+batten))
+	p.Area(draw.Cedar, draw.Frame, scene.TimberWidth, across)
+	p.Part(answer.FramePart, true, across)
 	rest := stone(a, 0, (low+batten)+0.068)
 	p.Area(draw.Ground, draw.Frame, scene.FineWidth, rest)
 	return batten
@@ -103,8 +110,14 @@ func (p *pen) frameCut(c core.Canoe, a scene.Plate, half, low float64) (batten f
 // stakeOver is how far the stakes are drawn over the bark, metres.
 const stakeOver = 0.06
 
-// stakesCut are the stakes outside the bark, leaning with it.
-func (p *pen) stakesCut(k cut, a scene.Plate, half, bed float64) {
+// stakesCut are the stakes outside the bark, leaning with it: those that stand nearest to the cut.
+func (p *pen) stakesCut(c core.Canoe, x float64, k cut, a scene.Plate, half, bed float64) {
+	nearest := 0
+	for i, s := range c.Frame.Bed.Stakes {
+		if math.Abs(s.X-x) < math.Abs(c.Frame.Bed.Stakes[nearest].X-x) {
+			nearest = i
+		}
+	}
 	const thick, off = 0.025, 0.025 // m
 	top := geom.Vec2{X: k.top.X + 0.012, Y: k.top.Y + stakeOver}
 	foot := half + off
@@ -114,10 +127,12 @@ func (p *pen) stakesCut(k cut, a scene.Plate, half, bed float64) {
 		}
 	}
 	for _, side := range [2]float64{1, -1} {
-		p.Area(draw.Ground, draw.Frame, scene.TimberWidth, a.Place([]geom.Vec2{
+		stake := a.Place([]geom.Vec2{
 			{X: side * foot, Y: bed}, {X: side * (foot + thick), Y: bed},
 			{X: side * (top.X + thick), Y: top.Y}, {X: side * top.X, Y: top.Y},
-		}))
+		})
+		p.Area(draw.Ground, draw.Frame, scene.TimberWidth, stake)
+		p.Part(answer.StakePart(nearest), true, stake)
 	}
 }
 
