@@ -71,12 +71,16 @@ func (a Axis) one() float64 {
 	return v
 }
 
-// title is the label with its unit.
+// title is the label with its unit, where it has both.
 func (a Axis) title() string {
 	if a.Kind == units.Angle {
 		return a.Label + ", degrees"
 	}
-	return a.Label + ", " + a.Kind.Unit(a.System)
+	unit := a.Kind.Unit(a.System)
+	if a.Label == "" || unit == "" {
+		return a.Label + unit
+	}
+	return a.Label + ", " + unit
 }
 
 // steps are the ticks' distances offered, times powers of ten.
@@ -93,7 +97,9 @@ func (a Axis) widened(most int) Axis {
 	}
 	ten := math.Pow(10, math.Floor(math.Log10((high-low)/float64(most))))
 	for _, s := range steps {
-		a.step = s * ten
+		if a.step = s * ten; a.Kind == units.Count && a.step < 1 {
+			continue
+		}
 		from, to := math.Floor(low/a.step+nearly), math.Ceil(high/a.step-nearly)
 		if to-from <= float64(most) {
 			a.Low, a.High = from*a.step*one, to*a.step*one

@@ -20,6 +20,34 @@ type Lesson struct {
 	// Found is the answer as found, Why the reason, Next what to try, Mistake what may mislead.
 	Found, Why, Next, Mistake string
 	Source                    known.Source
+	// Also is the name of a boat that Next speaks of, empty for none.
+	Also string
+}
+
+// Boat is the lesson's own boat: every claim of it holds there.
+func (l Lesson) Boat() design.Design { return design.Default() }
+
+// Named is the boat of a name that the page comes with, the lessons' own for any other.
+func Named(name string) design.Design {
+	for _, d := range design.Starting() {
+		if d.Name == name {
+			return d
+		}
+	}
+	return design.Default()
+}
+
+// Control is the one control that every step sets; false where there is more than one, or where a step
+// holds followers too.
+func (l Lesson) Control() (design.Param, bool) {
+	key := ""
+	for _, s := range l.Steps {
+		if s.Still || len(s.Sets) != 1 || key != "" && s.Sets[0].Key != key {
+			return design.Param{}, false
+		}
+		key = s.Sets[0].Key
+	}
+	return design.Lookup(key)
 }
 
 // Step is one thing to set on the boat as it was opened. Steps are numbered from 1; 0 is the

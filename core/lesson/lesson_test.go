@@ -75,6 +75,40 @@ func TestClaimsHold(t *testing.T) {
 	}
 }
 
+// On the lesson's own boat every claim is made and holds, so that who takes it sees what is said.
+func TestOwnBoatShowsEveryClaim(t *testing.T) {
+	for _, l := range lesson.All() {
+		r := worked(t, l, l.Boat())
+		for _, c := range l.Claims {
+			assert.Equal(t, lesson.Holds, r.Judge(c), "%s: %s", l.Key, c.Says)
+		}
+	}
+}
+
+// The boat that the lesson of the sheet sends its readers to has the widest place of its sheet at the ends,
+// and the lesson's own has it amidships.
+func TestSheetIsWidestAtHighEnds(t *testing.T) {
+	l, _, _ := lesson.Lookup("sheet")
+	high := lesson.Named(l.Also)
+	assert.Equal(t, "High ends, 16 ft", high.Name)
+	c := core.Evaluate(high)
+	assert.Greater(t, c.Bark.Needs.WidestAt, 0.9*c.Design.HalfGunwale())
+	own := core.Evaluate(l.Boat())
+	assert.Less(t, own.Bark.Needs.WidestAt, own.Design.HalfGunwale()/4)
+	assert.Equal(t, design.Default(), lesson.Named("no such"))
+}
+
+// Lessons that move one control from step to step say so, and others do not.
+func TestControl(t *testing.T) {
+	want := map[string]string{"gores": "gores", "rocker": "rocker", "sheet": "sheetWidth", "stem": "stemLaminations",
+		"end-ribs": "ribThicknessEnd"}
+	for _, l := range lesson.All() {
+		p, ok := l.Control()
+		assert.Equal(t, want[l.Key] != "", ok, l.Key)
+		assert.Equal(t, want[l.Key], p.Key, l.Key)
+	}
+}
+
 // Turned about, a claim of each lesson fails: the test above can.
 func TestClaimsCanFail(t *testing.T) {
 	for _, l := range lesson.All() {

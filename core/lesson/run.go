@@ -273,6 +273,20 @@ func (r *Run) Between(key string, to, from int, s units.System) string {
 	return k.Amount(k.Shown(r.Value(key, to), s)-k.Shown(r.Value(key, from), s), s)
 }
 
+// Kind is the kind of a result whose values are numbers, and whether it is one.
+func (r *Run) Kind(key string) (units.Kind, bool) {
+	for step := range r.Canoes {
+		if n, ok := r.Number(key, step); ok {
+			return n.Kind, n.Word == ""
+		}
+	}
+	if p, ok := design.Lookup(key); ok {
+		return p.Kind, p.Options == nil
+	}
+	_, ok := aside[key]
+	return kindOf(key), ok
+}
+
 // kindOf is the kind of a result that only lessons speak of.
 func kindOf(key string) units.Kind {
 	switch key {

@@ -32,7 +32,7 @@ func (p *page) asked() pipeline.Asked {
 		a.Control = p.hand.key
 	}
 	if p.sees(work.Lessons) {
-		a.Lesson = p.desk.OpenLesson()
+		a.Lesson, a.On = p.desk.OpenLesson(), p.desk.LessonBase()
 	}
 	return a
 }

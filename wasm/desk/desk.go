@@ -54,6 +54,7 @@ func (d *Desk) Open(line, boat string) Reply {
 	if !read {
 		d.Shelf.Open()
 	}
+	d.resumeLesson()
 	d.addressed = d.Shelf.Line()
 	return r.and(said).and(d.unread())
 }

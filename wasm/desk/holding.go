@@ -145,7 +145,7 @@ func (d *Desk) PrintCosts(date string) Reply {
 	held, _ := w.HeldCanoe()
 	return Reply{Print: `<div class="sheet costs-sheet"><h1>What it costs: ` + draw.Escape(w.Entered.Name) + `</h1><p>Held against ` +
 		draw.Escape(c.Against) + ". " + draw.Escape(date) + ". Barkwright, a teaching estimate.</p>" +
-		markup.SVG("costs-boats", draw.Screen(), outlines(w, held)) + markup.CostsOnPaper(c) + "</div>"}
+		markup.SVG("costs-boats", draw.Print(), outlines(w, held)) + markup.CostsOnPaper(c) + "</div>"}
 }
 
 // outlines are the boat in hand and the one held over it, for paper.

@@ -5,13 +5,10 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
-	"github.com/stretchr/testify/require"
 
 	"barkwright/core/draw"
-	"barkwright/core/lesson"
 	"barkwright/wasm/desk"
 	"barkwright/wasm/internal/memory"
-	"barkwright/wasm/pipeline"
 	"barkwright/wasm/work"
 )
 
@@ -94,47 +91,4 @@ func TestBeside(t *testing.T) {
 		assert.Contains(t, beside, want)
 	}
 	assert.NotContains(t, beside, "NaN")
-}
-
-// A lesson holds the boat, sets what it says, shows the answer only when it is asked for, and leaves
-// the boat and what was held as they were; from one to the next the boat is put back.
-func TestLesson(t *testing.T) {
-	d, w := open(&memory.Store{})
-	list, lessonOpen := d.ShowLesson()
-	assert.Equal(t, len(lesson.All()), strings.Count(list, "data-lesson"))
-	assert.Empty(t, lessonOpen)
-	d.Hold("now", "9:00")
-	depth := w.Entered.Depth
-	d.Lesson("open:depth", "")
-	assert.Equal(t, "depth", d.OpenLesson())
-	assert.Equal(t, desk.Reply{}, d.Lesson("do:1", ""), "it is being worked out")
-	w.Known().Ask(pipeline.Asked{Lesson: "depth"})
-	finish(w)
-	_, lessonOpen = d.ShowLesson()
-	assert.Contains(t, lessonOpen, "Guess first")
-	assert.NotContains(t, lessonOpen, "<h4>What is found")
-	d.Lesson("next", "")
-	d.Lesson("do:1", "")
-	assert.InDelta(t, depth+2*inch, w.Entered.Depth, 1e-9)
-	_, lessonOpen = d.ShowLesson()
-	assert.Contains(t, lessonOpen, `data-watch="ribs.longest"`)
-	assert.Contains(t, lessonOpen, "+3")
-	assert.NotContains(t, lessonOpen, "<h4>What is found")
-	d.Lesson("next", "")
-	_, lessonOpen = d.ShowLesson()
-	assert.Contains(t, lessonOpen, "<h4>What is found")
-	assert.NotContains(t, lessonOpen, "not so")
-	paper := d.Lesson("print", "2026-11-26").Print
-	assert.Equal(t, 2, strings.Count(paper, "lesson-sheet"))
-	assert.Contains(t, paper, "My guess")
-
-	d.Lesson("turn:1", "")
-	assert.Equal(t, "gores", d.OpenLesson())
-	assert.InDelta(t, depth, w.Entered.Depth, 1e-9)
-	d.Lesson("close", "")
-	assert.Empty(t, d.OpenLesson())
-	require.NotNil(t, w.HeldBoat())
-	assert.Contains(t, w.HeldBoat().Name, "9:00")
-	list, _ = d.ShowLesson()
-	assert.Equal(t, 2, strings.Count(list, "seen"))
 }

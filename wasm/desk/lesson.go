@@ -7,125 +7,238 @@ import (
 	"barkwright/core"
 	"barkwright/core/answer"
 	"barkwright/core/design"
-	"barkwright/core/draw"
 	"barkwright/core/lesson"
 	"barkwright/wasm/markup"
-	"barkwright/wasm/pipeline"
-	"barkwright/wasm/scene/view"
-	"barkwright/wasm/work"
 )
 
-// taught is the lesson that is open, if one is.
+// taught is the lesson that is open, if one is. It is on a boat of its own, which stands on the shelf
+// while it is open: the user's is not touched, whatever becomes of the page.
 type taught struct {
-	key       string
-	part, did int
-	seen      map[string]bool
-	// former is the boat as it stood before, and held what it was held against.
-	former design.Design
-	held   *work.Holding
-	// of is the work that the lesson is on.
-	of *work.Work
+	lessonsKept
+	// base is the boat that the steps start from.
+	base design.Design
+	// says is what is said over the list of lessons.
+	says string
 }
+
+// onLesson begins the name of a lesson's boat.
+const onLesson = "Lesson: "
 
 // OpenLesson is the key of the lesson that is open, or empty.
 func (d *Desk) OpenLesson() string {
-	if d.taught.of != d.shown {
+	if d.taught.Boat == "" || d.taught.Boat != d.Shelf.ID() {
 		return ""
 	}
-	return d.taught.key
+	return d.taught.Last
 }
+
+// LessonBase is the boat that the steps of the lesson that is open start from.
+func (d *Desk) LessonBase() design.Design { return d.taught.base }
 
 // Lesson answers the buttons of the lessons.
 func (d *Desk) Lesson(what, date string) Reply {
 	what, arg, _ := strings.Cut(what, ":")
 	t := &d.taught
-	switch what {
-	case "open":
+	l, at, ok := lesson.Lookup(d.OpenLesson())
+	switch {
+	case what == "open":
 		return d.openLesson(arg)
+	case !ok:
+		return Reply{}
+	}
+	switch what {
 	case "close":
 		return d.closeLesson()
 	case "turn":
-		_, at, ok := lesson.Lookup(d.OpenLesson())
 		by, _ := strconv.Atoi(arg)
-		if to := at - 1 + by; ok && to >= 0 && to < len(lesson.All()) {
+		if to := at - 1 + by; to >= 0 && to < len(lesson.All()) {
 			return d.openLesson(lesson.All()[to].Key)
 		}
 	case "next":
-		t.part = min(markup.LessonParts-1, t.part+1)
+		t.Part = min(markup.LessonParts-1, t.Part+1)
+		d.keepLessons()
 	case "do":
 		n, _ := strconv.Atoi(arg)
-		return d.doStep(n)
+		return d.doStep(l, n)
+	case "own":
+		return d.lessonOn(l.Boat().Name)
+	case "also":
+		return d.lessonOn(l.Also)
+	case "mine":
+		return d.lessonOn("")
 	case "print":
-		return d.printLesson(date)
+		return d.printLesson(l, date)
 	}
 	return Reply{}
 }
 
-// openLesson opens a lesson on the boat in hand, which is held as it stands. From one lesson to the
-// next the boat is put back first.
+// openLesson opens a lesson on a copy of the boat in hand, which is held as it stands. From one lesson
+// to the next the copy is put back first.
 func (d *Desk) openLesson(key string) Reply {
-	if _, _, ok := lesson.Lookup(key); !ok || d.shown.None {
+	l, _, ok := lesson.Lookup(key)
+	if !ok {
 		return Reply{}
 	}
 	t := &d.taught
+	r := Reply{Changed: true}
 	if d.OpenLesson() == "" {
-		t.former, t.held, t.of = d.shown.Entered, d.shown.HeldBoat(), d.shown
-	} else {
-		d.shown.Replace(t.former)
+		d.leaveLesson()
+		t.Mine, t.Own = d.Shelf.ID(), ""
+		t.base = d.shown.Canoe().Design
+		t.base.Name = d.shown.Entered.Name
+		if d.shown.None {
+			t.Own, t.base = l.Boat().Name, l.Boat()
+		}
+		d.Shelf.Add(named(t.base))
+		t.Boat, r = d.Shelf.ID(), Reply{TookUp: true, Shelf: true}
 	}
-	if t.seen == nil {
-		t.seen = map[string]bool{}
-	}
-	t.key, t.part, t.did, t.seen[key] = key, markup.PartQuestion, 0, true
-	d.shown.Hold(d.shown.Canoe().Design, "this boat as the lesson began")
-	return Reply{Changed: true}
+	t.Last, t.Part, t.says = key, markup.PartQuestion, ""
+	t.see(key)
+	d.startLesson()
+	return r
 }
 
-// closeLesson puts the boat and what was held back.
-func (d *Desk) closeLesson() Reply {
-	if d.OpenLesson() == "" {
-		return Reply{}
-	}
+// named is the copy of a boat that a lesson is on.
+func named(of design.Design) design.Design {
+	of.Name = onLesson + of.Name
+	return of
+}
+
+// startLesson puts the lesson's boat to where the steps start from, and holds that.
+func (d *Desk) startLesson() {
+	w := d.Show()
+	w.Replace(named(d.taught.base))
+	w.Hold(d.taught.base, "this boat as the lesson began")
+	d.taught.Did = 0
+	d.keepLessons()
+}
+
+// lessonOn goes on with the lesson on another boat: one that the page comes with, or the user's own
+// for an empty name.
+func (d *Desk) lessonOn(name string) Reply {
+	d.taught.Own = name
+	d.taught.base = d.lessonBase()
+	d.startLesson()
+	return Reply{TookUp: true, Shelf: true}
+}
+
+// lessonBase is the boat that the lesson is on, read anew: the user's own as it stands on the shelf.
+func (d *Desk) lessonBase() design.Design {
 	t := &d.taught
-	d.shown.Replace(t.former)
-	if t.held != nil {
-		d.shown.Hold(t.held.Design, t.held.Name)
-	} else {
-		d.shown.LetGo()
+	if t.Own != "" {
+		return lesson.Named(t.Own)
 	}
-	t.key = ""
-	return Reply{Changed: true}
+	if mine, err := d.Shelf.DesignAt(d.Shelf.Place(t.Mine)); err == nil && len(core.Validate(mine)) == 0 {
+		return mine
+	}
+	// It has gone: the copy is what there is of it.
+	base, err := d.Shelf.DesignAt(d.Shelf.Place(t.Boat))
+	if err != nil || len(core.Validate(base)) > 0 {
+		return design.Default()
+	}
+	base.Name = strings.TrimPrefix(base.Name, onLesson)
+	return base
+}
+
+// closeLesson takes the user's boat in hand again, as it was left.
+func (d *Desk) closeLesson() Reply {
+	if !d.Shelf.TakeID(d.taught.Mine) {
+		// It is gone from the shelf: the lesson's boat stays in hand.
+		d.taught.Boat = ""
+		d.keepLessons()
+		return Reply{Changed: true}
+	}
+	d.leaveLesson()
+	d.Show()
+	return Reply{TookUp: true, Shelf: true}
+}
+
+// leaveLesson takes the lesson's boat off the shelf. One that stands as the lesson sets it is gone for
+// good, one changed by hand can be brought back.
+func (d *Desk) leaveLesson() {
+	t := &d.taught
+	if t.Boat == "" {
+		return
+	}
+	t.says = ""
+	if d.byHand() {
+		d.Shelf.TakeOff(t.Boat)
+		t.says = "The lesson's boat was changed by hand. It can be brought back among the boats that were taken off the shelf."
+	} else {
+		d.Shelf.Discard(t.Boat)
+	}
+	t.Boat = ""
+	d.keepLessons()
+}
+
+// byHand tells whether the lesson's boat is not as the lesson sets it.
+func (d *Desk) byHand() bool {
+	t := &d.taught
+	now, err := d.Shelf.DesignAt(d.Shelf.Place(t.Boat))
+	if err != nil || now == named(t.base) {
+		return false
+	}
+	l, _, _ := lesson.Lookup(t.Last)
+	start := baseRun(t.base)
+	for _, step := range l.Steps {
+		set := step.Apply(start)
+		set.Name = onLesson + t.base.Name
+		if now == set {
+			return false
+		}
+	}
+	return true
+}
+
+// baseRun is a boat as it stands before any step: all that a step needs.
+func baseRun(of design.Design) *lesson.Run {
+	return lesson.NewRun(lesson.Lesson{}, core.Evaluate(of), nil)
 }
 
 // doStep brings the boat to a step of the lesson, or back to where it began.
-func (d *Desk) doStep(n int) Reply {
-	l, _, ok := lesson.Lookup(d.OpenLesson())
-	run := d.shown.Known().Taught()
-	switch {
-	case !ok || n > len(l.Steps):
+func (d *Desk) doStep(l lesson.Lesson, n int) Reply {
+	t := &d.taught
+	if n < 0 || n > len(l.Steps) {
 		return Reply{}
-	case n == 0:
-		d.shown.Replace(d.taught.former)
-	case run == nil:
-		return Reply{} // it is being worked out
-	default:
-		next := l.Steps[n-1].Apply(run)
-		next.Name, next.Notes = d.taught.former.Name, d.taught.former.Notes
-		d.shown.Replace(next)
 	}
-	d.taught.did = n
+	next := t.base
+	if n > 0 {
+		next = l.Steps[n-1].Apply(baseRun(t.base))
+	}
+	next.Name = onLesson + t.base.Name
+	d.shown.Replace(next)
+	t.Did = n
+	d.keepLessons()
 	return Reply{Changed: true}
 }
 
 // ShowLesson is the lesson that is open, and the list of them where none is, as HTML.
 func (d *Desk) ShowLesson() (list, open string) {
-	s := d.shown.System
+	s, t := d.shown.System, &d.taught
 	l, _, ok := lesson.Lookup(d.OpenLesson())
 	if !ok {
-		return markup.LessonList(d.taught.seen, s), ""
+		return markup.LessonList(t.Seen, t.Last, t.says, !d.keeper.Refuses(), s), ""
 	}
 	run := d.shown.Known().Taught()
-	return "", markup.Lesson(l, run, d.watched(l, run), d.taught.part, d.taught.did, s)
+	shown := markup.LessonShown{Lesson: l, Run: run, Watched: d.watched(l, run), Part: t.Part, Did: t.Did, On: t.base.Name}
+	if t.Own != "" {
+		if i := d.Shelf.Place(t.Mine); i >= 0 {
+			shown.Mine = d.Shelf.Names()[i]
+		}
+	}
+	if own := l.Boat(); !sameBoat(t.base, own) {
+		shown.Own = own.Name
+	}
+	if l.Also != "" && !sameBoat(t.base, lesson.Named(l.Also)) {
+		shown.Also = l.Also
+	}
+	return "", markup.Lesson(shown, s)
+}
+
+// sameBoat tells whether two designs differ in nothing but what is written of them.
+func sameBoat(a, b design.Design) bool {
+	a.Name, a.Notes = b.Name, b.Notes
+	return a == b
 }
 
 // watched are the results that a lesson watches, of the boat in hand.
@@ -133,7 +246,7 @@ func (d *Desk) watched(l lesson.Lesson, run *lesson.Run) []markup.Watched {
 	if run == nil {
 		return nil
 	}
-	s := d.shown.System
+	s, did := d.shown.System, d.taught.Did
 	now, held := numbersOf(d.shown.Canoe()), numbersOf(d.shown.Against())
 	var out []markup.Watched
 	for _, key := range l.Watch {
@@ -141,7 +254,7 @@ func (d *Desk) watched(l lesson.Lesson, run *lesson.Run) []markup.Watched {
 		if n, ok := now[key]; ok {
 			w.Now, w.Change = n.Text(s), answer.Change(held[key], n, s)
 		} else {
-			w.Now = run.Shown(key, d.taught.did, s)
+			w.Now = run.Shown(key, did, s)
 		}
 		out = append(out, w)
 	}
@@ -155,25 +268,3 @@ func numbersOf(c core.Canoe) map[string]answer.Number {
 	}
 	return out
 }
-
-// printLesson is the lesson on two pages.
-func (d *Desk) printLesson(date string) Reply {
-	l, _, ok := lesson.Lookup(d.OpenLesson())
-	if !ok {
-		return Reply{}
-	}
-	known := d.shown.Known()
-	known.Need(pipeline.Taught)
-	run := known.Taught()
-	if run == nil {
-		return Reply{}
-	}
-	outline := ""
-	for _, picture := range view.Outlines([]core.Canoe{run.Canoes[0]}, paperOutline) {
-		outline = markup.SVG("lesson-boat", draw.Screen(), picture)
-	}
-	return Reply{Print: markup.LessonPaper(l, run, d.watched(l, run), outline, d.shown.Entered.Name, date, d.shown.System)}
-}
-
-// paperOutline is the width of the boat's outline on paper, CSS pixels.
-const paperOutline = 640

@@ -242,6 +242,19 @@ func (k *Keeper) Letters() bool {
 // SetLetters remembers whether keys of one letter do something on this device.
 func (k *Keeper) SetLetters(on bool) { k.shared.Set(lettersKey, strconv.FormatBool(on)) }
 
+// Lessons are what SetLessons was last given by this page and by any, each empty where it was not.
+func (k *Keeper) Lessons() (mine, last string) {
+	mine, _ = k.own.Get(lessonKey)
+	last, _ = k.shared.Get(lessonKey)
+	return mine, last
+}
+
+// SetLessons remembers what was done of the lessons.
+func (k *Keeper) SetLessons(text string) {
+	k.own.Set(lessonKey, text)
+	k.shared.Set(lessonKey, text)
+}
+
 // Old returns the boats under the one key that older pages used. It returns none once
 // they have been taken over: call Taken then.
 func (k *Keeper) Old() (f file.File, ok bool) {

@@ -32,6 +32,7 @@ const (
 	benchKey   = Prefix + "bench"
 	sunKey     = Prefix + "sun"
 	lettersKey = Prefix + "letters"
+	lessonKey  = Prefix + "lessons"
 	opening    = Prefix + "opening"
 	probe      = Prefix + "probe"
 )

@@ -1,6 +1,7 @@
 package markup
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -10,16 +11,27 @@ import (
 	"barkwright/core/units"
 )
 
-// LessonList lists the lessons, with a mark on those that were opened.
-func LessonList(seen map[string]bool, s units.System) string {
+// LessonList lists the lessons, with a mark on those that were opened and on the one that was in hand
+// last, under what is said of the last one. kept tells that the browser keeps the marks.
+func LessonList(seen []string, last, says string, kept bool, s units.System) string {
 	var b strings.Builder
-	b.WriteString(`<p class="help">Each takes a quarter of an hour. For one afternoon: ` + afternoon() +
-		`. Guess before you look.</p><ol class="lessons">`)
+	b.WriteString(`<p class="help">Each takes a quarter of an hour, on a copy of the boat in hand: yours stays as it is. For one ` +
+		`afternoon: ` + afternoon() + `. Guess before you look.</p>`)
+	if !kept && len(seen) > 0 {
+		b.WriteString(`<p class="help">This browser keeps nothing for this page: the marks go when it is closed.</p>`)
+	}
+	if says != "" {
+		b.WriteString("<p>" + draw.Escape(says) + "</p>")
+	}
+	b.WriteString(`<ol class="lessons">`)
 	for _, l := range lesson.All() {
 		home, _, _ := stage.Lookup(l.Home)
 		mark := ""
-		if seen[l.Key] {
+		if slices.Contains(seen, l.Key) {
 			mark = " · seen"
+		}
+		if l.Key == last {
+			mark += " · in hand last"
 		}
 		b.WriteString(`<li><button type="button" data-lesson="open:` + l.Key + `">` + draw.Escape(lesson.Words(l.Question, s)) +
 			`</button> <small>` + strconv.Itoa(l.Minutes) + " minutes · " + draw.Escape(home.Short) + mark + "</small></li>")
@@ -52,67 +64,134 @@ const (
 // differs from the boat as the lesson began.
 type Watched struct{ Key, Name, Now, Change string }
 
-// Lesson is a lesson opened, as far as a part; run is nil while it is being worked out, and did is
-// the step that the boat in hand stands at, or less than zero.
-func Lesson(l lesson.Lesson, run *lesson.Run, watched []Watched, part, did int, s units.System) string {
+// LessonShown is a lesson opened.
+type LessonShown struct {
+	lesson.Lesson
+	// Run is the lesson worked out, nil while it is not.
+	Run     *lesson.Run
+	Watched []Watched
+	// Part is how much of it is shown, Did the step that the boat in hand stands at.
+	Part, Did int
+	// On is the name of the boat that it is on. Mine is that of the user's boat where that is another,
+	// Own that of the lesson's own boat and Also that of one that it speaks of, each empty where it is
+	// that one already.
+	On, Mine, Own, Also string
+}
+
+// Lesson is a lesson as far as its part.
+func Lesson(l LessonShown, s units.System) string {
 	var b strings.Builder
-	button := func(what, text string) {
-		b.WriteString(`<button type="button" data-lesson="` + what + `">` + draw.Escape(text) + "</button> ")
-	}
 	_, place, _ := lesson.Lookup(l.Key)
-	b.WriteString(`<p class="row">`)
-	button("close", "All lessons")
-	button("turn:-1", "‹ Before")
-	button("turn:1", "Next ›")
-	button("big", "For the projector")
-	button("print", "Print for a class")
-	b.WriteString(`</p><h3 id="lesson-title" tabindex="-1">` + strconv.Itoa(place) + " " +
-		draw.Escape(lesson.Words(l.Question, s)) + "</h3>")
-	b.WriteString(`<div aria-live="polite">`)
-	if part < PartSteps {
+	b.WriteString(`<p class="row">` + lessonButton("close", "All lessons") + lessonButton("turn:-1", "‹ Before") +
+		lessonButton("turn:1", "Next ›") + lessonButton("big", "For the projector") + lessonButton("print", "Print for a class") +
+		`</p><h3 id="lesson-title" tabindex="-1">` + strconv.Itoa(place) + " " + draw.Escape(lesson.Words(l.Question, s)) + "</h3>" +
+		l.boat() + `<div aria-live="polite">`)
+	for i, part := range []string{l.question(), l.steps(s), l.answer(s), l.why(s)} {
+		if i <= l.Part {
+			// On a projector the one asked for last alone is shown; what is watched stands by what is set.
+			b.WriteString(`<section class="told"` + marked("data-now", i == l.Part || i == PartQuestion && l.Part == PartSteps) +
+				">" + part + "</section>")
+		}
+	}
+	b.WriteString("</div>")
+	if l.Part+1 < LessonParts {
+		b.WriteString(`<p class="row">` + lessonButton("next", [...]string{"What to set", "What is found", "Why"}[l.Part]) + "</p>")
+	}
+	return b.String()
+}
+
+// marked is an attribute where it holds.
+func marked(attribute string, holds bool) string {
+	if holds {
+		return " " + attribute
+	}
+	return ""
+}
+
+func lessonButton(what, text string) string {
+	return `<button type="button" data-lesson="` + what + `">` + draw.Escape(text) + "</button> "
+}
+
+// boat says which boat the lesson is on, and offers the others.
+func (l LessonShown) boat() string {
+	text := "On a copy of " + l.On + ": the boat itself stays as it is."
+	offer := ""
+	if l.Mine != "" {
+		text = "On " + l.On + ", which comes with the page. " + l.Mine + " stays as it is."
+		offer = lessonButton("mine", "Use my boat, "+l.Mine)
+	}
+	if l.Own != "" {
+		offer += lessonButton("own", "Use the lesson's boat, "+l.Own)
+	}
+	return `<p class="help on">` + draw.Escape(text) + " " + offer + "</p>"
+}
+
+// question is the table of what to watch.
+func (l LessonShown) question() string {
+	var b strings.Builder
+	if l.Part < PartSteps {
 		b.WriteString("<p>Guess first: what will change, and by how much? Write it down.</p>")
 	}
 	b.WriteString(`<table class="costs watch"><thead><tr><th scope="col">Watch</th><th scope="col">Now</th>` +
 		`<th scope="col">Since it began</th></tr></thead><tbody>`)
-	for _, w := range watched {
+	for _, w := range l.Watched {
 		b.WriteString(`<tr data-watch="` + w.Key + `"><th scope="row">` + draw.Escape(w.Name) + "</th><td>" +
 			draw.Escape(w.Now) + "</td><td>" + draw.Escape(w.Change) + "</td></tr>")
 	}
 	b.WriteString("</tbody></table>")
-	if part >= PartSteps {
-		b.WriteString("<h4>What to set</h4><ol>")
-		for i, step := range l.Steps {
-			b.WriteString("<li>" + draw.Escape(lesson.Words(step.Does, s)) + " ")
-			text := "Set it"
-			if did == i+1 {
-				text = "Set"
-			}
-			button("do:"+strconv.Itoa(i+1), text)
-			if run != nil && run.Faults[i+1] != nil {
-				b.WriteString(`<small>this boat cannot: ` + draw.Escape(run.Faults[i+1].Message(s)) + "</small>")
-			}
-			b.WriteString("</li>")
-		}
-		b.WriteString(`</ol><p class="row">`)
-		button("do:0", "Put the boat back")
-		b.WriteString("</p>")
-	}
-	if part >= PartFound {
-		b.WriteString("<h4>What is found</h4>" + found(l, run, s))
-	}
-	if part >= PartWhy {
-		b.WriteString("<h4>Why</h4><p>" + draw.Escape(lesson.Words(l.Why, s)) + "</p><p><b>Next:</b> " +
-			draw.Escape(lesson.Words(l.Next, s)) + "</p><p><b>What may mislead:</b> " +
-			draw.Escape(lesson.Words(l.Mistake, s)) + `</p><p class="basis">` +
-			draw.Escape(string(l.Source.Basis)+": "+l.Source.Cited) + ".</p>")
-	}
-	b.WriteString("</div>")
-	if part+1 < LessonParts {
-		b.WriteString(`<p class="row">`)
-		button("next", [...]string{"What to set", "What is found", "Why"}[part])
-		b.WriteString("</p>")
-	}
 	return b.String()
+}
+
+// steps are what to set, each with its button.
+func (l LessonShown) steps(s units.System) string {
+	var b strings.Builder
+	b.WriteString("<h4>What to set</h4><ol>")
+	for i, step := range l.Steps {
+		text := "Set it"
+		if l.Did == i+1 {
+			text = "Set"
+		}
+		// On a projector the step that is set and the one after it alone are shown.
+		b.WriteString(`<li value="` + strconv.Itoa(i+1) + `"` + marked("data-near", i+1 == l.Did || i == min(l.Did, len(l.Steps)-1)) + ">" +
+			draw.Escape(lesson.Words(step.Does, s)) + " " + lessonButton("do:"+strconv.Itoa(i+1), text))
+		if l.Run != nil && l.Run.Faults[i+1] != nil {
+			b.WriteString(`<small>` + draw.Escape(cannot(l.Run, i+1, s)) + "</small>")
+		}
+		b.WriteString("</li>")
+	}
+	b.WriteString(`</ol><p class="row">` + lessonButton("do:0", "Put the boat back") + "</p>")
+	return b.String()
+}
+
+// cannot says why a step's boat cannot be built.
+func cannot(r *lesson.Run, step int, s units.System) string {
+	return "this boat cannot: " + r.Faults[step].Message(s)
+}
+
+// answer is what is found, with the lesson's own boat where it is not so on this one.
+func (l LessonShown) answer(s units.System) string {
+	text := "<h4>What is found</h4>" + found(l.Lesson, l.Run, s)
+	if l.Own == "" || l.Run == nil {
+		return text
+	}
+	for _, c := range l.Claims {
+		if l.Run.Judge(c) != lesson.Holds {
+			return text + `<p class="row">` + lessonButton("own", "See all of it on the lesson's boat, "+l.Own) + "</p>"
+		}
+	}
+	return text
+}
+
+// why is the reason, what to try next and what may mislead.
+func (l LessonShown) why(s units.System) string {
+	also := ""
+	if l.Also != "" {
+		also = " " + lessonButton("also", "Take "+l.Also)
+	}
+	return "<h4>Why</h4><p>" + draw.Escape(lesson.Words(l.Why, s)) + "</p><p><b>Next:</b> " +
+		draw.Escape(lesson.Words(l.Next, s)) + also + "</p><p><b>What may mislead:</b> " +
+		draw.Escape(lesson.Words(l.Mistake, s)) + `</p><p class="basis">` +
+		draw.Escape(string(l.Source.Basis)+": "+l.Source.Cited) + ".</p>"
 }
 
 // found is the answer on the boat in hand, with the claims that are not so on it.
@@ -139,34 +218,4 @@ func found(l lesson.Lesson, run *lesson.Run, s units.System) string {
 		said[what] = true
 	}
 	return text + "</ul>"
-}
-
-// LessonPaper is a lesson as one page for a class and a second with what was found, to be folded
-// back.
-func LessonPaper(l lesson.Lesson, run *lesson.Run, watched []Watched, outline, boat, date string, s units.System) string {
-	var b strings.Builder
-	head := func(title string) {
-		b.WriteString(`<div class="sheet lesson-sheet"><h1>` + draw.Escape(title) + "</h1><p>" + draw.Escape(boat) + ". " +
-			draw.Escape(date) + ". Barkwright: a teaching estimate, worked out for this boat.</p>")
-	}
-	head(lesson.Words(l.Question, s))
-	b.WriteString(outline + `<h2>Guess first</h2><table><thead><tr><th>Watch</th><th>As it stands</th><th>My guess</th>`)
-	for i := range l.Steps {
-		b.WriteString("<th>" + strconv.Itoa(i+1) + "</th>")
-	}
-	b.WriteString("</tr></thead><tbody>")
-	for _, w := range watched {
-		b.WriteString("<tr><th>" + draw.Escape(w.Name) + "</th><td>" + draw.Escape(run.Shown(w.Key, 0, s)) + "</td><td></td>" +
-			strings.Repeat("<td></td>", len(l.Steps)) + "</tr>")
-	}
-	b.WriteString("</tbody></table><h2>What to set</h2><ol>")
-	for _, step := range l.Steps {
-		b.WriteString("<li>" + draw.Escape(lesson.Words(step.Does, s)) + "</li>")
-	}
-	b.WriteString(`</ol></div>`)
-	head("What we found: " + lesson.Words(l.Title, s))
-	b.WriteString(found(l, run, s) + "<h2>Why</h2><p>" + draw.Escape(lesson.Words(l.Why, s)) + "</p><h2>Next</h2><p>" +
-		draw.Escape(lesson.Words(l.Next, s)) + "</p><h2>What may mislead</h2><p>" + draw.Escape(lesson.Words(l.Mistake, s)) + "</p><p>" +
-		draw.Escape(string(l.Source.Basis)+": "+l.Source.Cited) + ".</p></div>")
-	return b.String()
 }

@@ -2,6 +2,7 @@ package pipeline
 
 import (
 	"barkwright/core"
+	"barkwright/core/design"
 	"barkwright/core/lesson"
 	"barkwright/core/sure"
 	"barkwright/core/whatif"
@@ -15,8 +16,10 @@ type Asked struct {
 	Whole   bool
 	// Spreads and Inches tell that the tables of them are shown.
 	Spreads, Inches bool
-	// Lesson is the key of the lesson that is open, empty for none.
+	// Lesson is the key of the lesson that is open, empty for none, and On the boat that its steps
+	// start from.
 	Lesson string
+	On     design.Design
 }
 
 func (a Asked) wants(p Piece) bool {
@@ -47,8 +50,12 @@ func (b *Boat) Ask(a Asked) {
 	if a.Control != b.asked.Control || a.Whole != b.asked.Whole {
 		b.forget(Strips)
 	}
-	if a.Lesson != b.asked.Lesson {
+	if a.Lesson != b.asked.Lesson || a.On != b.asked.On {
 		b.forget(Taught)
+		b.found.run, b.teaches = nil, core.Canoe{}
+		if a.Lesson != "" {
+			b.teaches = core.Evaluate(a.On)
+		}
 	}
 	b.asked = a
 }
@@ -77,21 +84,12 @@ func (b *Boat) Inches() *whatif.Costs {
 	return b.found.inches
 }
 
-// Taught returns the lesson that is open, worked out on the boat held or else the one in hand;
-// nil where it is not known.
+// Taught returns the lesson that is open, worked out on the boat asked for; nil where it is not known.
 func (b *Boat) Taught() *lesson.Run {
 	if !b.Known(Taught) {
 		return nil
 	}
 	return b.found.run
-}
-
-// taught is the boat that a lesson is worked out on.
-func (b *Boat) taught() core.Canoe {
-	if b.holds {
-		return b.held
-	}
-	return b.canoe
 }
 
 // find works out what was asked for.

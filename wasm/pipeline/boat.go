@@ -41,6 +41,7 @@ type Boat struct {
 	fitted           fitted
 	asked            Asked
 	found            found
+	teaches          core.Canoe // the boat that the lesson is worked out on
 	memory           geom.FlattenWorkspace
 	task             *task
 }
@@ -56,7 +57,7 @@ func (b *Boat) Take(c core.Canoe) {
 	c.Skin = nil
 	b.canoe = c
 	b.failed = [pieces]bool{}
-	if b.task != nil && b.task.piece != Held && (b.task.piece != Taught || !b.holds) && !b.task.piece.sameFor(b.task.of, c.Design) {
+	if b.task != nil && b.task.piece != Held && b.task.piece != Taught && !b.task.piece.sameFor(b.task.of, c.Design) {
 		b.cut()
 	}
 	b.dress()
@@ -147,7 +148,7 @@ func (b *Boat) Known(p Piece) bool {
 		return b.holds && b.held.Skin != nil
 	}
 	if p == Taught {
-		return b.found.run != nil && b.found.run.Lesson.Key == b.asked.Lesson && b.done[p] && b.of[p] == b.taught().Design
+		return b.found.run != nil && b.found.run.Lesson.Key == b.asked.Lesson && b.done[p] && b.of[p] == b.teaches.Design
 	}
 	return b.done[p] && p.sameFor(b.of[p], b.canoe.Design)
 }

@@ -93,7 +93,7 @@ func (b *Boat) Need(p Piece) {
 	b.cut()
 	c := b.canoe
 	if p == Taught {
-		c = b.taught()
+		c = b.teaches
 	}
 	b.run(p, c, nil)
 	b.of[p], b.done[p] = c.Design, true
@@ -122,7 +122,7 @@ func (b *Boat) start(p Piece) {
 	case Held:
 		c = b.held
 	case Taught:
-		c = b.taught()
+		c = b.teaches
 	}
 	resume, stop := iter.Pull(func(yield func(struct{}) bool) {
 		b.run(p, c, func() bool { return yield(struct{}{}) })

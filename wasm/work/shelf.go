@@ -105,6 +105,11 @@ func (s *Shelf) IDAt(i int) string {
 	return s.on[i].id
 }
 
+// Place returns the place of the boat with an ID, less than zero where it is not on the shelf.
+func (s *Shelf) Place(id string) int {
+	return slices.IndexFunc(s.on, func(p *place) bool { return p.id == id })
+}
+
 // Current returns the place of the boat in hand.
 func (s *Shelf) Current() int { return slices.Index(s.on, s.hand) }
 
@@ -190,7 +195,7 @@ func (s *Shelf) Take(i int) error {
 
 // TakeID takes the boat with an ID in hand and reports whether it is in hand.
 func (s *Shelf) TakeID(id string) bool {
-	i := slices.IndexFunc(s.on, func(p *place) bool { return p.id == id })
+	i := s.Place(id)
 	return i >= 0 && s.Take(i) == nil
 }
 

@@ -23,6 +23,25 @@ func (s *Shelf) Remove() error {
 	return nil
 }
 
+// TakeOff takes a boat that is not in hand off the shelf. It is kept, so that it can be brought back.
+func (s *Shelf) TakeOff(id string) {
+	i := s.Place(id)
+	if i < 0 || s.on[i] == s.hand || s.read(s.on[i]) != nil {
+		return
+	}
+	p := s.on[i]
+	p.kept = nil
+	s.on, s.off = slices.Delete(s.on, i, i+1), append(s.off, p)
+}
+
+// Discard deletes a boat that is not in hand for good.
+func (s *Shelf) Discard(id string) {
+	if i := s.Place(id); i >= 0 && s.on[i] != s.hand {
+		s.on = slices.Delete(s.on, i, i+1)
+		s.keeper.Clear(id)
+	}
+}
+
 // BringBack puts a boat that was taken off back on the shelf, in hand.
 func (s *Shelf) BringBack(i int) error {
 	if i < 0 || i >= len(s.off) {

@@ -1,9 +1,11 @@
 package e2e
 
 import (
+	"fmt"
 	"testing"
 
 	"github.com/chromedp/chromedp"
+	"github.com/chromedp/chromedp/kb"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 )
@@ -84,6 +86,71 @@ func TestLessons(t *testing.T) {
 	p.wait(`document.querySelectorAll('[data-lesson^="open:"]').length === 10`)
 	back, _ := p.value("depth")
 	require.InDelta(t, depth, back, 1e-9)
+}
+
+// A page opened again goes on with the lesson that was in hand, and the boat comes back after it.
+func TestLessonOutlastsAReload(t *testing.T) {
+	p := openAfter(t, "", desktop.at(asKept), own(t))
+	p.notch("lessons")
+	depth, _ := p.value("depth")
+	p.press(`[data-lesson="open:depth"]`)
+	p.wait(`document.querySelector('[data-watch]') !== null`)
+	p.press(`[data-lesson="next"]`)
+	p.press(`[data-lesson="do:1"]`)
+	p.again()
+	p.wait(`document.querySelector('[data-lesson="do:1"]')?.textContent === 'Set'`)
+	p.press(`[data-lesson="close"]`)
+	p.wait(`document.querySelectorAll('[data-lesson^="open:"]').length === 10`)
+	back, _ := p.value("depth")
+	assert.InDelta(t, depth, back, 1e-9)
+	assert.Contains(t, eval[string](p, `document.getElementById('lesson-list').textContent`), "in hand last")
+}
+
+// On a wall of 1920 by 1080 the picture stands beside the question and each part of a lesson, and nothing
+// is scrolled for: from the lesson with the most steps to the one with the longest names.
+func TestLessonsOnTheWall(t *testing.T) {
+	p := open(t, screen{name: "wall", width: 1920, height: 1080, density: 1}.at("lessons"))
+	p.press(`[data-lesson="open:frame"]`)
+	p.press(`[data-lesson="big"]`)
+	for range 3 {
+		for part := range 4 {
+			p.wait(`document.querySelectorAll('#lesson .told').length === %d && document.querySelector('[data-watch]') !== null`, part+1)
+			assert.True(t, eval[bool](p, `(e => e.scrollHeight <= e.clientHeight && e.scrollWidth <= e.clientWidth)(document.getElementById('lessons'))`),
+				"%s, part %d", eval[string](p, `document.getElementById('lesson-title').textContent`), part)
+			assert.Greater(t, eval[float64](p, `document.getElementById('view').getBoundingClientRect().width`), 1200.0)
+			p.keys(" ")
+		}
+		p.keys(kb.ArrowRight)
+	}
+}
+
+// A lesson and what a change costs are printed in place of the page, inside the margin: a page for the
+// class and one with what was found, and one page of costs.
+func TestLessonAndCostsPrint(t *testing.T) {
+	p := open(t, desktop.at("lessons"))
+	p.press(`[data-lesson="open:frame"]`)
+	p.wait(`document.querySelector('[data-watch]') !== null`)
+	for _, on := range papers {
+		pages := readPDF(t, p.printed(`[data-lesson="print"]`, on, false))
+		assert.Equal(t, 2, len(pages), on.name)
+		for i, s := range pages {
+			s.insideMargin(t, fmt.Sprintf("page %d on %s", i+1, on.name))
+		}
+		text := eval[string](p, `window.handed`)
+		for _, word := range []string{"My guess", "Mark what you read", "What we found"} {
+			assert.Contains(t, text, word)
+		}
+	}
+	p.press(`[data-lesson="close"]`)
+	p.notch("choose")
+	p.press(`#hold-wide`)
+	p.enter("depth", `14 1/2"`)
+	p.press(`#against-costs`)
+	p.wait(`document.querySelector('#costs [data-cost="post.end"]') !== null`)
+	pages := readPDF(t, p.printed(`[data-held="print"]`, papers[0], false))
+	assert.Equal(t, 1, len(pages))
+	assert.Contains(t, eval[string](p, `window.handed`), "What it costs")
+	pages[0].insideMargin(t, "costs")
 }
 
 // Where all stands on one page, the lessons are listed and what an inch costs is worked out too.
