@@ -148,7 +148,7 @@ func (p *dayPlot) scale(days int) {
 		p.line(draw.Faint, 0.5, nil, p.x(float64(d)), p.top, p.x(float64(d)), low)
 		name := strconv.Itoa(d + 1)
 		if p.o.Dated {
-			name = p.o.Date(d).Format("2 Jan")
+			name = p.o.Dates.Short(p.o.Date(d))
 		}
 		if x := p.x(float64(d)) + 0.15*p.letter; x+3*p.letter < p.list.Width {
 			p.text(x, low+0.75*p.letter, draw.Start, name, false)

@@ -3,6 +3,8 @@ package plan
 import (
 	"math"
 	"time"
+
+	"barkwright/core/tally"
 )
 
 // State says whether there is a plan.
@@ -29,6 +31,8 @@ type Plan struct {
 	// First is the first day; no date where Dated is false.
 	First time.Time
 	Dated bool
+	// Dates is how its reader writes them.
+	Dates tally.Dates
 	// Sums are the hours of practised hands that are left, by part.
 	Sums Sums
 	// Jobs are what is left to do, in the order in which it begins.

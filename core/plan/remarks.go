@@ -31,15 +31,15 @@ func (p *Plan) Remarks(today string) []Remark {
 		return out
 	}
 	if began, ok := day(s.Days[Begin]); ok && today != "" && s.Days[Begin] < today {
-		say("beginPast", "The first day, %s, is past: planned from today.", Say(began))
+		say("beginPast", "The first day, %s, is past: planned from today.", p.Say(began))
 	}
 	if s.Days[Begin] == "" && s.Days[End] != "" && p.Dated {
 		begin := p.First.Format(time.DateOnly)
 		if today != "" && begin < today {
 			say("beginLate", "To end in time it had to begin by %s. Take more hands, have stock made, or end later.",
-				Say(p.First))
+				p.Say(p.First))
 		} else {
-			say("beginBy", "Begin by %s to end in time.", Say(p.First))
+			say("beginBy", "Begin by %s to end in time.", p.Say(p.First))
 		}
 	}
 	if set, ok := p.DaysSet(); ok {
@@ -86,7 +86,7 @@ func (p *Plan) remarkSeason(say func(string, string, ...any)) {
 		if o.Task == FellCedar && p.within(Thawed, o.To) {
 			say("cedarLate", "Cedar is felled on %s, the ground thawed. Sources differ: winter, when it is carried out over "+
 				"frozen ground, or any time. Where it is wanted in winter, have it felled before and set it as at hand.",
-				Say(p.Date(o.From)))
+				p.Say(p.Date(o.From)))
 		}
 		if p.net.jobs[o.index].season == AnyTime || o.From < year/2 {
 			continue
@@ -94,13 +94,13 @@ func (p *Plan) remarkSeason(say func(string, string, ...any)) {
 		switch o.Task {
 		case TakeBark:
 			say("nextYear", "The bark comes off on %s: the days when it peels are over, or too few, before. A dry roll that is "+
-				"at hand needs no season.", Say(p.Date(o.From)))
+				"at hand needs no season.", p.Say(p.Date(o.From)))
 		case GatherGum:
 			say("gumNextYear", "Gum runs too late for this boat: it is gathered on %s. Have it from the summer before.",
-				Say(p.Date(o.From)))
+				p.Say(p.Date(o.From)))
 		default:
 			say("nextThaw", "Roots wait for the thaw: they are dug on %s. Have them from the autumn before.",
-				Say(p.Date(o.From)))
+				p.Say(p.Date(o.From)))
 		}
 	}
 }
@@ -150,13 +150,13 @@ func (p *Plan) remarkHands(say func(string, string, ...any)) {
 // On names a day of the plan: its date where there is one, else its number.
 func (p *Plan) On(d int) string {
 	if p.Dated {
-		return "on " + Say(p.Date(d))
+		return "on " + p.Say(p.Date(d))
 	}
 	return fmt.Sprintf("on day %d", d+1)
 }
 
-// Say is a date as people say it.
-func Say(t time.Time) string { return t.Format("2 January 2006") }
+// Say is a date as its reader writes it.
+func (p *Plan) Say(t time.Time) string { return p.Dates.Of(t) }
 
 func days(n int) string {
 	if n == 1 {
@@ -179,7 +179,7 @@ func number(v float64) string { return strings.TrimSuffix(fmt.Sprintf("%.1f", v)
 func (p *Plan) DayWords(from, to int) string {
 	name := func(d int) string {
 		if p.Dated {
-			return p.Date(d).Format("2 Jan")
+			return p.Dates.Short(p.Date(d))
 		}
 		return fmt.Sprint(d + 1)
 	}

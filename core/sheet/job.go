@@ -31,6 +31,8 @@ type Job struct {
 	Patterns      []string
 	// Log is what is done of the work so far.
 	Log tally.Log
+	// Dates is how its days are written.
+	Dates tally.Dates
 	// Ribs are those whose sections are drawn, as in Options.
 	Ribs []int
 }

@@ -85,7 +85,7 @@ func PlanWords(o *core.Outlook) string {
 	}
 	when := ""
 	if o.Dated {
-		when = fmt.Sprintf(", from %s to about %s", plan.Say(o.First), plan.Say(o.Date(o.Days-1)))
+		when = fmt.Sprintf(", from %s to about %s", o.Say(o.First), o.Say(o.Date(o.Days-1)))
 	}
 	boats := ""
 	if n := o.Season.Int(plan.Boats); n > 1 {

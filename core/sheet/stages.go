@@ -64,11 +64,11 @@ func (s *stageSheet) steps() {
 			text += " (" + step.Hazard + ")"
 		}
 		g.rows = append(g.rows, []square{{tick: true, done: done}, {text: text, words: true}, {text: step.Tool, words: true},
-			{text: day, words: true, blank: true}})
+			{text: s.Dates.Written(day), words: true, blank: true}})
 	}
 	s.grid(g)
 	for _, note := range s.Log.Notes(string(s.Key)) {
-		s.text(note.When + ": " + note.Note)
+		s.text(s.Dates.Written(note.When) + ": " + note.Note)
 	}
 }
 

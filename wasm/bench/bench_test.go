@@ -48,7 +48,7 @@ func TestDoneAndNext(t *testing.T) {
 	b.Done(w, day)
 	v, _ = b.View(w)
 	assert.Equal(t, "1 of 4, 4 done", v.At)
-	assert.Equal(t, day, v.Line.Day)
+	assert.Equal(t, "14 June 2026", v.Line.Day)
 	b.Done(w, day)
 	v, _ = b.View(w)
 	assert.Equal(t, "1 of 4, 3 done", v.At)

@@ -56,6 +56,7 @@ func (b *Bench) View(w *work.Work) (View, bool) {
 		r := Row{What: line.What, Figure: line.Figure, Here: i == p.at}
 		if r.Day, r.Done = w.Notebook.Log.Done(p.Step, line.Key); r.Done {
 			done++
+			r.Day = w.Dates.Written(r.Day)
 		}
 		v.Rows = append(v.Rows, r)
 	}

@@ -99,6 +99,7 @@ func (p *page) start() {
 
 // recall puts on the shelf what the browser kept and takes the first boat in hand.
 func (p *page) recall() {
+	p.desk.Dates = dates()
 	r := p.desk.Open(address())
 	p.work = p.desk.Show()
 	p.id("units").Set("value", strconv.Itoa(int(p.work.System)))

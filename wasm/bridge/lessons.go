@@ -43,7 +43,7 @@ func (p *page) lesson(what string) {
 	if what == "hold" {
 		p.hold(p.desk.Hold("turn", clock()))
 	} else {
-		p.reply(p.desk.Lesson(what, today()))
+		p.reply(p.desk.Lesson(what, p.desk.Dates.Written(today())))
 	}
 	if p.desk.OpenLesson() == "" {
 		p.root().Get("dataset").Delete("teach")

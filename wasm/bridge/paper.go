@@ -73,9 +73,6 @@ func (p *page) paperForm() desk.PaperForm {
 		})
 		return keys
 	}
-	// As the reader's own browser writes a date.
-	date := js.Global().Get("Date").New().Call("toLocaleDateString", js.Undefined(), map[string]any{"day": "numeric",
-		"month": "long", "year": "numeric"})
 	stages := func(name string) (keys []stage.Key) {
 		for _, key := range chosen(name) {
 			keys = append(keys, stage.Key(key))
@@ -85,5 +82,5 @@ func (p *page) paperForm() desk.PaperForm {
 	return desk.PaperForm{Sheets: stages("sheet"), Cards: stages("card"), Patterns: chosen("pattern"), Drawing: p.text("drawing"),
 		Table: p.text("table"),
 		Ribs:  p.text("section-ribs"), Bar: p.id("bar").Get("selectedIndex").Int(), Measured: p.text("measured"),
-		Date: date.String(), InSight: p.paperInSight, Model: p.text("model-scale"), ModelPanels: p.id("model-panels").Get("checked").Bool()}
+		Date: p.desk.Dates.Written(today()), InSight: p.paperInSight, Model: p.text("model-scale"), ModelPanels: p.id("model-panels").Get("checked").Bool()}
 }

@@ -103,6 +103,7 @@ func (p *page) showPiece(piece pipeline.Piece) {
 func (p *page) known() *pipeline.Boat {
 	b := p.work.Known()
 	b.Want(p.showsBark())
+	b.WriteDates(p.work.Dates)
 	b.WantPlan(p.showsPlan(), p.places.at == work.Season, today())
 	b.Ask(p.asked())
 	return b

@@ -3,7 +3,6 @@
 package bridge
 
 import (
-	"strconv"
 	"syscall/js"
 
 	"barkwright/core/stage"
@@ -111,20 +110,7 @@ func (p *page) showSteps() {
 			setText(e, work.Counted(done, len(steps)))
 			e.Get("dataset").Set("turns", 4*done/len(steps))
 		})
-		each(p.document, `[data-noted="`+string(k)+`"]`, func(e js.Value) { setHTML(e, markup.Noted(p.work.Noted(k))) })
+		each(p.document, `[data-noted="`+string(k)+`"]`, func(e js.Value) { setHTML(e, markup.Noted(p.work.Noted(k), p.work.Dates)) })
 	}
 	p.showBench()
-}
-
-// today is the day on the user's calendar.
-func today() string {
-	d := js.Global().Get("Date").New()
-	text := func(n, digits int) string {
-		t := strconv.Itoa(n)
-		for len(t) < digits {
-			t = "0" + t
-		}
-		return t
-	}
-	return text(d.Call("getFullYear").Int(), 4) + "-" + text(d.Call("getMonth").Int()+1, 2) + "-" + text(d.Call("getDate").Int(), 2)
 }

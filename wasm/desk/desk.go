@@ -5,6 +5,7 @@ import (
 
 	"barkwright/core/design"
 	"barkwright/core/record"
+	"barkwright/core/tally"
 	"barkwright/core/units"
 	"barkwright/wasm/bench"
 	"barkwright/wasm/keep"
@@ -16,6 +17,8 @@ import (
 // Desk is the boats of the page and what was last asked of them.
 type Desk struct {
 	Shelf *work.Shelf
+	// Dates is how days are written; it is set before Open.
+	Dates tally.Dates
 
 	keeper *keep.Keeper
 	shown  *work.Work // the boat that the page shows
@@ -46,6 +49,7 @@ func New(k *keep.Keeper) *Desk { return &Desk{keeper: k, tracing: tracing.New()}
 // the address, where boat is its name in the history, or else the one that was.
 func (d *Desk) Open(line, boat string) Reply {
 	d.Shelf = work.NewShelf(d.keeper, work.UnitsOf(d.keeper.Units()))
+	d.Shelf.Dates = d.Dates
 	var r Reply
 	if d.keeper.Refuses() || d.Shelf.TakeOver() != nil {
 		r = d.notKept()

@@ -78,10 +78,10 @@ func pages(step stage.Step) string {
 }
 
 // Noted are the notes of a stage with their days.
-func Noted(notes []tally.Entry) string {
+func Noted(notes []tally.Entry, dates tally.Dates) string {
 	var b strings.Builder
 	for _, e := range notes {
-		b.WriteString("<li><b>" + draw.Escape(e.When) + "</b> " + draw.Escape(e.Note) + "</li>")
+		b.WriteString("<li><b>" + draw.Escape(dates.Written(e.When)) + "</b> " + draw.Escape(e.Note) + "</li>")
 	}
 	return b.String()
 }

@@ -7,6 +7,7 @@ import (
 	"barkwright/core/geom"
 	"barkwright/core/record"
 	"barkwright/core/refit"
+	"barkwright/core/tally"
 	"barkwright/core/units"
 )
 
@@ -38,6 +39,7 @@ type Boat struct {
 	outlook          *core.Outlook
 	outlookBefore    *core.Outlook
 	today            string // as the plan was last asked for
+	dates            tally.Dates
 	fitted           fitted
 	asked            Asked
 	found            found
@@ -87,6 +89,9 @@ func (b *Boat) Measure(n *record.Notebook, s units.System) {
 
 // Want says whether the picture is of the bark laid flat.
 func (b *Boat) Want(drawing bool) { b.wantsDrawing = drawing }
+
+// WriteDates says how the days of plans made from now on are written.
+func (b *Boat) WriteDates(d tally.Dates) { b.dates = d }
 
 // WantPlan says whether the page shows the plan of the work, whether little else, so that it comes
 // before what is looked at elsewhere, and which day it is.

@@ -42,6 +42,7 @@ func (b *Boat) draw(c core.Canoe) {
 func (b *Boat) plan(c core.Canoe, pause func() bool) {
 	of := func(step string) int { return len(lines.Keys(c, stage.TableOf(step))) }
 	if o, ok := core.PlanWork(c, b.notebook.Planned(), b.notebook.Log, b.today, of, pause); ok {
+		o.Dates = b.dates
 		b.outlook, b.done[Sooner] = o, false
 	}
 }

@@ -29,7 +29,7 @@ func (w *Work) Steps(k stage.Key) []StepShown {
 		day, done := log.Done(step.Key, "")
 		shown := StepShown{Key: step.Key, Text: step.Text(w.System), Done: done}
 		if done {
-			shown.Says = "done " + day
+			shown.Says = "done " + w.Dates.Written(day)
 		} else if rows := log.Rows(step.Key); rows > 0 {
 			of := max(rows, len(w.rowsOf(step.Key)))
 			shown.Done = rows == of

@@ -38,7 +38,7 @@ func TestProgress(t *testing.T) {
 	assert.Equal(t, "3 of 4", w.Steps(stage.Lace)[0].Says)
 	for _, s := range w.Steps(stage.Lace) {
 		if s.Key == "lace.flush" {
-			assert.Equal(t, "done 2026-06-14", s.Says)
+			assert.Equal(t, "done 14 June 2026", s.Says)
 		}
 	}
 	w.Note("lace.posts", "2026-06-15", "ground is soft at the stern")

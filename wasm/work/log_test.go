@@ -69,7 +69,7 @@ func TestStepsAndLinesAgree(t *testing.T) {
 	}
 	w.Tick("rib.drive", "", "2026-06-14", true)
 	assert.Equal(t, len(keys), ticked())
-	assert.Equal(t, "true done 2026-06-14", says())
+	assert.Equal(t, "true done 14 June 2026", says())
 
 	w.Tick("rib.drive", keys[3], "2026-06-15", false)
 	assert.Equal(t, len(keys)-1, ticked())
@@ -77,7 +77,7 @@ func TestStepsAndLinesAgree(t *testing.T) {
 	day, _ := w.Notebook.Log.Done("rib.drive", keys[0])
 	assert.Equal(t, "2026-06-14", day, "the others keep their day")
 	assert.True(t, w.Undo())
-	assert.Equal(t, "true done 2026-06-14", says(), "in one step of undo")
+	assert.Equal(t, "true done 14 June 2026", says(), "in one step of undo")
 	assert.True(t, w.Redo())
 
 	w.Tick("rib.drive", keys[3], "2026-06-16", true)

@@ -6,6 +6,7 @@ import (
 
 	"barkwright/core/design"
 	"barkwright/core/file"
+	"barkwright/core/tally"
 	"barkwright/core/units"
 	"barkwright/wasm/keep"
 )
@@ -15,9 +16,11 @@ import (
 type Shelf struct {
 	keeper *keep.Keeper
 	system units.System
-	on     []*place
-	off    []*place // taken off, to be brought back
-	hand   *place
+	// Dates is how every boat's days are written.
+	Dates tally.Dates
+	on    []*place
+	off   []*place // taken off, to be brought back
+	hand  *place
 }
 
 // place is one boat's place on the shelf.
@@ -166,7 +169,7 @@ func (s *Shelf) inHand(p *place) {
 			s.hand.work.boat.Rest()
 		}
 	}
-	p.work.System = s.system
+	p.work.System, p.work.Dates = s.system, s.Dates
 	s.hand = p
 }
 

@@ -8,6 +8,7 @@ import (
 	"barkwright/core/design"
 	"barkwright/core/file"
 	"barkwright/core/record"
+	"barkwright/core/tally"
 	"barkwright/core/units"
 	"barkwright/wasm/pipeline"
 )
@@ -16,6 +17,8 @@ import (
 type Work struct {
 	// System is how numbers are read and shown.
 	System units.System
+	// Dates is how the log's days are written.
+	Dates tally.Dates
 	// Entered is what the form holds, which may have faults.
 	Entered design.Design
 	Faults  []design.Fault

@@ -80,7 +80,7 @@ func TestBenchByThumb(t *testing.T) {
 	assert.Equal(t, fmt.Sprintf("3 of %d, 1 done", len(want)), p.counted())
 	tap(`[data-bench="step:-1"]`)
 	tap(`[data-bench="step:-1"]`)
-	assert.Contains(t, eval[string](p, `document.getElementById('bench-line').textContent`), "■ done 2")
+	assert.Contains(t, eval[string](p, `document.getElementById('bench-line').textContent`), "■ done "+p.today())
 	tap(`[data-bench=close]`)
 	assert.Equal(t, []string{"screen", "released"}, eval[[]string](p, `asked`))
 	assert.False(t, eval[bool](p, `document.getElementById('bench').open`))
