@@ -14,7 +14,7 @@ var laid = Stage{
 		{"Stretch", []string{"stretchLimit"}},
 	},
 	Chips:      []string{"frameWidth", "sheetWidth"},
-	Look:       Flat,
+	Look:       Look{State: Flat},
 	Cautions:   []Hazard{scalds, edgeTools},
 	Permission: AskedBriefly,
 	Patterns:   []string{"outline", "gores"},

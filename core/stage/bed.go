@@ -16,7 +16,7 @@ var bed = Stage{
 		{"Plan of the frame", []string{"frameFull", "frameFine"}},
 	},
 	Chips:    []string{"beam", "rocker", "gunwaleEndHeight"},
-	Look:     OnBed,
+	Look:     Look{State: OnBed, Drawing: Top},
 	Cautions: []Hazard{lifting},
 	Patterns: []string{"frame"},
 	Bench:    bedLists,

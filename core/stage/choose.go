@@ -17,7 +17,7 @@ var choose = Stage{
 		{"Table of offsets", []string{"stations", "stationsApart"}},
 	},
 	Chips:    []string{"endHeight", "sheetWidth", "ribs"},
-	Look:     Finished,
+	Look:     Look{State: Finished},
 	Cautions: []Hazard{noRating, teacher},
 	Steps: []Step{
 		{Key: "choose.record", text: "Write down what is known of the boat you follow; leave gaps empty.",

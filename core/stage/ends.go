@@ -16,7 +16,7 @@ var ends = Stage{
 		{"Headboard and sewing", []string{"headboardFoot", "headboardBelly", "endStitch", "endBite"}},
 	},
 	Chips:    []string{"overhang", "gunwaleEndHeight"},
-	Look:     Finished,
+	Look:     Look{State: Finished, Drawing: Side, Near: []string{"stem", "headboard"}},
 	Cautions: []Hazard{bending, scalds},
 	Patterns: []string{"stem", "form", "trim", "headboard"},
 	Bench:    endLists,

@@ -18,7 +18,7 @@ var gather = Stage{
 		{"Root", []string{"rootWidth", "rootWaste"}},
 	},
 	Chips:      []string{"length", "depth", "beam"},
-	Look:       Flat,
+	Look:       Look{State: Flat},
 	Cautions:   []Hazard{felling, edgeTools},
 	Permission: AskedFirst,
 	Bench:      gatherLists,

@@ -21,7 +21,7 @@ var gunwales = Stage{
 		{"Places of the thwarts", []string{"thwart1", "thwart2", "thwart3", "thwart4"}},
 	},
 	Chips:      []string{"beam", "beamFull", "beamFine", "groupHoles", "passes"},
-	Look:       Finished,
+	Look:       Look{State: Finished, Drawing: Top, Near: []string{"thwart", "stem"}},
 	Cautions:   []Hazard{edgeTools},
 	Permission: AskedBriefly,
 	Patterns:   []string{"stick"},

@@ -12,7 +12,7 @@ var lace = Stage{
 	Large:    []string{"post.middle", "post.end", "lacing.groups"},
 	InSight:  []string{"sheerSweep", "groupHoles", "holeSpacing", "passes", "pegEvery", "tail"},
 	Chips:    []string{"depth", "gunwaleEndHeight", "bedCrown", "rootWidth"},
-	Look:     OnBed,
+	Look:     Look{State: OnBed, Drawing: Side},
 	Cautions: []Hazard{awl},
 	Bench:    laceLists,
 	Steps: []Step{

@@ -13,7 +13,7 @@ var pitch = Stage{
 	Verdict:  "afloat.state",
 	InSight:  []string{"waterTemperature"},
 	Chips:    []string{"paddlers", "posture", "seatHeight", "cargo"},
-	Look:     Finished,
+	Look:     Look{State: Finished, Drawing: Side},
 	Cautions: []Hazard{hotPitch, coldWater, trialSwamp},
 	Bench:    pitchLists,
 	Steps: []Step{

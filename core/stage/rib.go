@@ -18,7 +18,7 @@ var rib = Stage{
 		{"Sheathing", []string{"sheathingThickness", "sheathingWidth", "sheathingLap"}},
 	},
 	Chips:    []string{"ribs", "depth", "frameWidth"},
-	Look:     Finished,
+	Look:     Look{State: Finished, Drawing: Sections},
 	Cautions: []Hazard{scalds, bending},
 	Patterns: []string{"sections", "tip"},
 	Bench:    ribLists,

@@ -50,7 +50,7 @@ type Stage struct {
 	Folds   []Fold
 	// Chips are the keys of parameters at home elsewhere that are also of use here.
 	Chips []string
-	// Look is the state of the picture on entering.
+	// Look is the picture on entering.
 	Look Look
 	// Cautions are what can hurt someone here: one box. Permission is how the line on
 	// asking before gathering is shown.
@@ -75,14 +75,33 @@ type Fold struct {
 	Keys  []string
 }
 
-// Look is a state of the picture.
-type Look string
+// Look is how the boat is looked at: its state, one of the state's drawings, and the parts at the
+// bow that the picture is near, by their names without numbers. Without parts the drawing is whole.
+type Look struct {
+	State   State
+	Drawing Drawing
+	Near    []string
+}
+
+// State is a state of the boat in the picture.
+type State string
 
 // The states of the picture.
 const (
-	Flat     Look = "flat"
-	OnBed    Look = "bed"
-	Finished Look = "finished"
+	Flat     State = "flat"
+	OnBed    State = "bed"
+	Finished State = "finished"
+)
+
+// Drawing is one of the drawings of a state.
+type Drawing string
+
+// The drawings; Every is all of them in one picture.
+const (
+	Every    Drawing = ""
+	Top      Drawing = "top"
+	Side     Drawing = "side"
+	Sections Drawing = "sections"
 )
 
 // Asking is how the line on asking before gathering is shown at a stage.

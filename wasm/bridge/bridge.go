@@ -36,7 +36,7 @@ func Start(picture Picture) {
 		noticed:  map[string][]desk.Button{},
 		trip:     readTrip(),
 		view:     scene.View{Zoom: 1, Handles: true, State: scene.Finished},
-		places:   places{chosen: map[work.Place]string{}, standings: map[string]*standing{}},
+		places:   places{looked: map[work.Place]scene.View{}, standings: map[string]*standing{}},
 		outputs:  map[string]*output{},
 		checksAt: map[stage.Key]*filling{},
 		opening:  true,

@@ -11,14 +11,16 @@ import (
 	"barkwright/core/design"
 	"barkwright/core/stage"
 	"barkwright/wasm/markup"
+	"barkwright/wasm/scene"
 	"barkwright/wasm/work"
 )
 
-// places is what the page shows of the stages: where the user is, which state of the
-// picture was chosen there, and the elements that come and go.
+// places is what the page shows of the stages: where the user is, how the picture was left
+// elsewhere, and the elements that come and go.
 type places struct {
 	at       work.Place
-	chosen   map[work.Place]string // states of the picture, by their buttons' names
+	looked   map[work.Place]scene.View
+	entered  entrance
 	verdicts []verdict
 	chips    []chip
 	// standings are what stands at the same places, by the places' names.
@@ -112,6 +114,7 @@ func (p *page) sees(at work.Place) bool { return p.places.at.Shows(string(at)) }
 // goPlace shows what stands at a place. As a step of the history it can be gone back from.
 func (p *page) goPlace(at work.Place, step bool) {
 	came := at != p.places.at
+	p.places.looked[p.places.at] = p.view
 	p.places.at = at
 	js.Global().Call("showAt", string(at))
 	for at, s := range p.places.standings {
@@ -128,13 +131,7 @@ func (p *page) goPlace(at work.Place, step bool) {
 	if pane := p.id("controls"); !pane.IsNull() {
 		pane.Set("scrollTop", 0)
 	}
-	if s, ok := at.Stage(); ok {
-		state := p.places.chosen[at]
-		if state == "" {
-			state = string(s.Look)
-		}
-		p.showState(state)
-	}
+	p.lookAt(at)
 	p.takeInHand(at.First())
 	each(p.id("jumps"), "button", func(b js.Value) { b.Set("hidden", p.jumpsTo(data(b, "jump")).IsNull()) })
 	if p.showsPlan() {

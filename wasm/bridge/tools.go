@@ -60,26 +60,10 @@ func (p *page) undoKey(e js.Value) {
 	e.Call("preventDefault")
 }
 
-// chooseState shows a state of the picture, here and whenever this place is come to again.
 func (p *page) chooseState(name string) {
-	p.places.chosen[p.places.at] = name
-	p.showState(name)
-	p.showTools(false)
-}
-
-func (p *page) showState(name string) {
-	each(p.document, "button[data-view]", func(b js.Value) {
-		b.Call("setAttribute", "aria-pressed", data(b, "view") == name)
-	})
-	p.stopMotion()
 	p.view = p.view.In(scene.StateOf(name))
-	p.hide("raise", p.view.State != scene.SidesUp)
-	p.hide("round", p.view.State != scene.InTheRound)
-	p.hide("only", !p.view.Choice())
-	p.id("only").Set("textContent", p.view.OnlyName())
-	p.hide("layer", !p.view.State.Plain())
-	p.touch("")
-	p.draw()
+	p.showState()
+	p.showTools(false)
 }
 
 // nextOnly shows the next of a state's drawings, whole.

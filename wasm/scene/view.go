@@ -39,6 +39,9 @@ func (s State) String() string { return states[s].name }
 // Plain reports whether the state is drawn from above and from the side, with handles.
 func (s State) Plain() bool { return states[s].plain }
 
+// ID returns the id of the state, as a button of the page names it.
+func (s State) ID() string { return states[s].id }
+
 // StateOf returns the state that a button of the page names by its id. It panics for an
 // id that no state has.
 func StateOf(id string) State {
@@ -129,6 +132,18 @@ func (v View) In(s State) View {
 	_, d := v.drawing()
 	v.Only = d.only
 	return v
+}
+
+// As is the view looking at the boat as another does: its state, drawing, place and side.
+func (v View) As(w View) View {
+	v.State, v.Only, v.Zoom, v.PanX, v.PanY = w.State, w.Only, w.Zoom, w.PanX, w.PanY
+	v.Up, v.From, v.Turned = w.Up, w.From, w.Turned
+	return v
+}
+
+// Stays reports whether a view has the state, the drawing and the place of another.
+func (v View) Stays(w View) bool {
+	return v.State == w.State && v.Only == w.Only && v.Zoom == w.Zoom && v.PanX == w.PanX && v.PanY == w.PanY
 }
 
 // String returns the layer in words, as a button says it.

@@ -1,0 +1,43 @@
+package view
+
+import (
+	"math"
+	"slices"
+	"strings"
+
+	"barkwright/core"
+	"barkwright/core/draw"
+	"barkwright/core/stage"
+	"barkwright/wasm/scene"
+)
+
+var drawingsOf = map[stage.Drawing]scene.Only{stage.Every: scene.Both, stage.Top: scene.TopOnly, stage.Side: scene.SideOnly,
+	stage.Sections: scene.SectionsOnly}
+
+// nearFills is how much of the picture is filled by the parts that it is near. By eye.
+const nearFills = 0.85
+
+// Enter returns the view with which a stage is come to. v.Flat is the bark where the stage shows it flat.
+func Enter(c core.Canoe, v scene.View, l stage.Look, size draw.Size) scene.View {
+	v.Only, v.Zoom, v.PanX, v.PanY = drawingsOf[l.Drawing], 1, 0, 0
+	v = v.In(scene.StateOf(string(l.State)))
+	if len(l.Near) == 0 || size.Width <= 0 || size.Height <= 0 {
+		return v
+	}
+	b := draw.Box{Left: math.Inf(1), Top: math.Inf(1), Right: math.Inf(-1), Bottom: math.Inf(-1)}
+	for _, part := range Draw(c, v, size).Parts {
+		name, _, _ := strings.Cut(part.Name, ".")
+		of := draw.BoxOf(part.Points)
+		if slices.Contains(l.Near, name) && of.Left+of.Right >= size.Width-1 {
+			b = draw.Box{Left: min(b.Left, of.Left), Top: min(b.Top, of.Top), Right: max(b.Right, of.Right), Bottom: max(b.Bottom, of.Bottom)}
+		}
+	}
+	if b.Left > b.Right {
+		return v
+	}
+	v.Zoom = nearFills * min(size.Width/(b.Right-b.Left), size.Height/(b.Bottom-b.Top))
+	v = v.Clamp(size)
+	v.PanX = v.Zoom * (size.Width - b.Left - b.Right) / 2
+	v.PanY = v.Zoom * (size.Height - b.Top - b.Bottom) / 2
+	return v.Clamp(size)
+}
