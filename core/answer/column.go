@@ -87,8 +87,10 @@ func (t Table) orNone(says string) Table {
 	return t
 }
 
-// dash stands where there is nothing to show.
-var dash = words("–")
+// Dash stands where there is nothing to show.
+const Dash = "–"
+
+var dash = words(Dash)
 
 // dashes are n cells of which the first says first.
 func dashes(first string, n int) []Cell {

@@ -77,7 +77,7 @@ func noteOf(r *refit.Row) string {
 	case r.Note != "":
 		return r.Note
 	}
-	return "–"
+	return Dash
 }
 
 // HeldTable lists the parameters that the record does not tell, with their rules.

@@ -24,6 +24,9 @@ type square struct {
 	tick, done bool // a box to tick, and that it is
 }
 
+// over is a row that names those under it, over the grid's whole breadth.
+func over(text string) []square { return []square{{text: text, words: true, bold: true}} }
+
 // beside is the air to both sides of what stands in a grid, mm; blankWidth and notedWidth
 // are the room to write a figure and a few words in.
 const (
@@ -99,6 +102,9 @@ func (f *flow) headSquares(g grid) []square {
 
 // gridRow is one row between its lines.
 func (f *flow) gridRow(r []square, widths []float64, size float64) strip {
+	if len(r) == 1 {
+		widths = []float64{f.width}
+	}
 	cells, high := f.wrapped(r, widths, size)
 	words := make([]string, 0, len(r))
 	for _, c := range r {

@@ -45,8 +45,10 @@ func (f *flow) gridWidths(g grid) (size float64, widths []float64) {
 func (f *flow) gridHeight(g grid, widths []float64, size float64) float64 {
 	_, high := f.wrapped(f.headSquares(g), widths, size)
 	for _, r := range g.rows {
-		_, row := f.wrapped(r, widths, size)
-		high += row
+		if len(r) == len(widths) {
+			_, row := f.wrapped(r, widths, size)
+			high += row
+		}
 	}
 	return high
 }
@@ -70,6 +72,9 @@ func gridNeeds(g grid, size float64) []need {
 		n := need{least: draw.WidestWord(title, size, true), whole: draw.Lettered(title, size, true)}
 		broad := []float64{n.whole}
 		for _, r := range g.rows {
+			if len(r) < len(g.head) {
+				continue
+			}
 			c := r[i]
 			w := draw.Lettered(c.text, size, c.bold)
 			broad = append(broad, w)

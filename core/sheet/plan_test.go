@@ -30,7 +30,11 @@ func TestPlanOnOnePage(t *testing.T) {
 		assert.Contains(t, words, "Likely ")
 		assert.Contains(t, words, "Ready before the bark is laid")
 		assert.Contains(t, words, "gathering")
-		assert.NotEmpty(t, sheet.DaySheets(j, o))
+		days := sheet.DaySheets(j, o)
+		assert.NotEmpty(t, days)
+		for _, p := range days {
+			assert.NotContains(t, p.Description, "\n– |", "a row that does not say its day: a page may begin with it")
+		}
 	}
 }
 

@@ -7,8 +7,10 @@ import (
 	"barkwright/core"
 	"barkwright/core/design"
 	"barkwright/core/draw"
+	"barkwright/core/sheet"
 	"barkwright/wasm/markup"
 	"barkwright/wasm/scene"
+	"barkwright/wasm/scene/onsheet"
 	"barkwright/wasm/scene/view"
 	"barkwright/wasm/work"
 )
@@ -143,15 +145,20 @@ func (d *Desk) PrintCosts(date string) Reply {
 		return say(heldSays, "No boat is held: there is nothing to print.")
 	}
 	held, _ := w.HeldCanoe()
-	return Reply{Print: `<div class="sheet costs-sheet"><h1>What it costs: ` + draw.Escape(w.Entered.Name) + `</h1><p>Held against ` +
-		draw.Escape(c.Against) + ". " + draw.Escape(date) + ". Barkwright, a teaching estimate.</p>" +
-		markup.SVG("costs-boats", draw.Print(), outlines(w, held)) + markup.CostsOnPaper(c) + "</div>"}
+	j := sheet.Job{Canoe: w.Canoe(), System: w.System, Head: d.head(PaperForm{Date: date})}
+	pages := sheet.CostsSheet(j, sheet.Costs{Against: c.Against, Controls: c.Controls, Rows: c.Rows, Most: c.Most,
+		From: markup.FromWhat, Boats: sheet.Figure{Caption: "Dashed: the boat held.", Drawing: outlines(w, held)}})
+	var b strings.Builder
+	if err := sheet.Print(&b, pages); err != nil {
+		return say(heldSays, err.Error())
+	}
+	return Reply{Print: b.String()}
 }
 
 // outlines are the boat in hand and the one held over it, for paper.
 func outlines(w *work.Work, held core.Canoe) draw.List {
 	v := scene.View{State: scene.Finished, Zoom: 1, System: w.System, Layer: scene.Plain, Held: &held}
-	return view.Draw(w.Canoe(), v, draw.Size{Width: 700, Height: 210, Letter: 11})
+	return view.Draw(w.Canoe(), v, draw.Size{Width: onsheet.Wide.Width, Height: 165, Letter: onsheet.Wide.Letter})
 }
 
 // Clock is a time of day.

@@ -5,7 +5,6 @@ import (
 
 	"barkwright/core/draw"
 	"barkwright/core/stage"
-	"barkwright/core/units"
 	"barkwright/core/weigh"
 	"barkwright/wasm/work"
 )
@@ -43,69 +42,6 @@ func Costs(c work.Costs) string {
 	if c.Shared {
 		b.WriteString(`<p class="help">What came from what: each control set in the order in which it was taken up, nothing else ` +
 			`moving, then what follows let go. In another order the shares would be others.</p>`)
-	}
-	return b.String()
-}
-
-// paperRows is how many rows one page has room for beside the boats and what was set.
-const paperRows = 21
-
-// CostsOnPaper is what differs from the boat held, on one page: what was set, the largest, and the
-// others by stage. Where there are too many the least are left out, and it says how many.
-func CostsOnPaper(c work.Costs) string {
-	if len(c.Rows)+len(c.Controls) == 0 {
-		return "<p>Nothing differs from " + draw.Escape(c.Against) + ".</p>"
-	}
-	shown := map[string]bool{}
-	for _, i := range weigh.Most(c.Rows, paperRows-len(c.Controls)) {
-		shown[c.Rows[i].Key] = true
-	}
-	var b strings.Builder
-	row := func(r weigh.Row) {
-		b.WriteString(`<tr data-cost="` + r.Key + `"><th scope="row">` + draw.Escape(r.Name) + "</th><td>" + draw.Escape(r.Held) +
-			"</td><td>" + draw.Escape(r.Now) + "</td><td>" + draw.Escape(r.Change) + "</td><td>" + draw.Escape(FromWhat(r)) + "</td></tr>")
-	}
-	part := func(title string) {
-		b.WriteString(`<tr class="part"><th colspan="5">` + draw.Escape(title) + "</th></tr>")
-	}
-	b.WriteString(`<table class="costs"><thead><tr><th scope="col">What</th><th scope="col">Held</th><th scope="col">Now</th>` +
-		`<th scope="col">Differs by</th><th scope="col">From what</th></tr></thead><tbody>`)
-	part("What was set otherwise")
-	for _, m := range c.Controls {
-		who := "set"
-		if m.Follows {
-			who = "it followed"
-		}
-		b.WriteString(`<tr><th scope="row">` + draw.Escape(m.Label) + "</th><td>" + draw.Escape(m.Held) + "</td><td>" + draw.Escape(m.Now) +
-			"</td><td>" + draw.Escape(m.Change) + "</td><td>" + who + "</td></tr>")
-	}
-	part("Most of all")
-	for _, i := range c.Most {
-		row(c.Rows[i])
-		shown[c.Rows[i].Key] = false
-	}
-	left := 0
-	for _, st := range stage.All() {
-		open := false
-		for _, r := range c.Rows {
-			if r.Home != st.Key || !shown[r.Key] {
-				continue
-			}
-			if !open {
-				part(st.Name)
-				open = true
-			}
-			row(r)
-		}
-	}
-	for _, r := range c.Rows {
-		if _, there := shown[r.Key]; !there {
-			left++
-		}
-	}
-	b.WriteString("</tbody></table>")
-	if left > 0 {
-		b.WriteString("<p>" + units.Count.Format(float64(left), units.Metric) + " more changed less, and are left out.</p>")
 	}
 	return b.String()
 }
