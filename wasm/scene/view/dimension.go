@@ -178,46 +178,11 @@ func (p *pen) ribNumbers(c core.Canoe, l layout) {
 		n := p.Say(scene.RankExtra, text, draw.Faint, draw.Paper, scene.SpotAt(at.X, at.Y+0.8*p.Letter, draw.Middle),
 			scene.SpotAt(at.X, at.Y+1.2*p.Letter, draw.Middle), scene.SpotAt(at.X, at.Y+1.6*p.Letter, draw.Middle))
 		n.Text.Size, n.Spare = max(11, 0.9*p.Letter), true
-		if p.View.Zoom > 3 {
+		if p.View.Zoom >= nearBy {
 			n.Text.Text += ": " + units.Length.Format(r.Length, p.View.System)
+			if at.Y > p.List.Height {
+				p.ribItself(c, l, r)
+			}
 		}
-	}
-}
-
-// nearBy is the zoom from which the marks of single groups of lacing and gores are lettered: before,
-// they stand too close for their figures.
-const nearBy = 3
-
-// groupMarks letters, nearer by, where along the gunwale each group of lacing stands.
-func (p *pen) groupMarks(c core.Canoe, l layout) {
-	if p.View.Zoom < nearBy {
-		return
-	}
-	for i, g := range c.Frame.Lacing.Groups {
-		text := strconv.Itoa(i) + ": " + units.Length.Format(g.Run, p.View.System)
-		if i == 0 {
-			text = "lacing " + text
-		}
-		at := l.top.At(g.X, skinBreadth(c.Hull, math.Abs(g.X))+c.Design.OutwaleThickness)
-		n := p.Say(scene.RankExtra, text, draw.Root, draw.Paper, scene.SpotAt(at.X, at.Y-0.8*p.Letter, draw.Middle))
-		n.Text.Size, n.Spare, n.Lead = max(11, 0.9*p.Letter), true, &at
-	}
-}
-
-// goreMarks letters, nearer by, where along the gunwale each gore stands and how far in it is slashed.
-func (p *pen) goreMarks(c core.Canoe, a scene.Plate) {
-	if p.View.Zoom < nearBy {
-		return
-	}
-	n := len(c.Bark.Gores)
-	for i, g := range c.Bark.Gores {
-		if g.State != bark.GoreCut {
-			continue
-		}
-		at := a.At(g.X, g.FootGirth)
-		text := "gore " + scene.GoreNumber(i, n) + ": " + units.Length.Format(math.Abs(g.Run), p.View.System) + " along, " +
-			units.Length.Format(g.Depth, p.View.System) + " in"
-		label := p.Say(scene.RankExtra, text, draw.Seam, draw.Bark, scene.SpotAt(at.X, at.Y+0.9*p.Letter, draw.Middle))
-		label.Spare, label.Lead = true, &at
 	}
 }

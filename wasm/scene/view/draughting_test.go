@@ -101,6 +101,10 @@ func TestZoomLettersMore(t *testing.T) {
 	whole := count()
 	v.Zoom = 2.5
 	assert.Greater(t, count(), whole, "of half as many ribs in sight")
+	v.Zoom = 5
+	assert.Contains(t, strings.Split(words(view.Draw(c, v, large)), "|"), `1"`, "a scale bar, with the tape out of sight")
+	assert.Contains(t, lettering(view.Draw(c, v, large)), fmt.Sprintf("3: %s",
+		units.Length.Format(c.Frame.Ribs[2].Length, units.Imperial16)), "on the rib itself")
 	v.Zoom, v.PanX, v.PanY = 4, 0, -600
 	rib := c.Frame.Ribs[3]
 	assert.Contains(t, lettering(view.Draw(c, v, large)), fmt.Sprintf("%d: %s", rib.Number,

@@ -23,6 +23,7 @@ func raised(c core.Canoe, v scene.View, size draw.Size) draw.List {
 	l := fit(c, v, size)
 	b := raise.At(c, v.Flat, v.Up)
 	p.tape(c, l)
+	p.scaleNearBy(l)
 	if l.hasTop {
 		b.FromAbove(p.Pen, l.top, reachOf(c, scene.OnTheBed).wide)
 	}

@@ -87,7 +87,7 @@ func (p *pen) cutPlate(room draw.Box, cuts []cut) []scene.Plate {
 	n := float64(len(cuts))
 	out := make([]scene.Plate, len(cuts))
 	row := p.rowScale(room, halves, (room.Height()-foot)/high)
-	stack := max(1, min((room.Width()-air)/widest, (room.Height()/n-foot-air/4)/high))
+	stack := max(1, min((room.Width()-air)/widest, (room.Height()/n-foot-air/2)/high))
 	if stack > row {
 		// The space that is left is shared over and under each section.
 		slack := room.Height()/n - foot - stack*high

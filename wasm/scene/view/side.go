@@ -33,6 +33,9 @@ func (p *pen) sideFinished(c core.Canoe, l layout) {
 	p.sideTitle(c, l)
 	p.lengthOverall(c, l)
 	p.heights(c, l)
+	if p.View.Layer == scene.Measures {
+		p.groupMarksSide(c, a)
+	}
 }
 
 // gunwaleSide is the outwale along the top edge and the cap on it.

@@ -49,6 +49,7 @@ func TopAndSide(c core.Canoe, v scene.View, size draw.Size) draw.List {
 		return p.Done()
 	}
 	p.tape(c, l)
+	p.scaleNearBy(l)
 	bed := v.State == scene.OnTheBed
 	switch {
 	case l.hasTop && bed:
