@@ -24,8 +24,8 @@ type Strip struct {
 	// against.
 	Here geom.Vec2
 	Held *geom.Vec2
-	// Turns are where a word turns, Walls where boats can no longer be built.
-	Turns []StripTurn
+	// Bands are what a guide says along the range, Walls where boats can no longer be built.
+	Bands []StripBand
 	Walls []float64
 	// LowText and HighText label the height's ends, LeftText and RightText those of the range.
 	LowText, HighText, LeftText, RightText string
@@ -37,11 +37,22 @@ type StripPoint struct {
 	Gap bool
 }
 
-// StripTurn is where a word turns.
-type StripTurn struct {
-	At       float64
-	From, To string
+// StripBand is a part of the range over which a guide says the same.
+type StripBand struct {
+	Left, Right float64
+	Word        string
+	Ground      Ground
 }
+
+// Ground is how the ground of a band is hatched, the worse the denser.
+type Ground int
+
+// The grounds. Close is hatched both ways.
+const (
+	Clear Ground = iota
+	Sparse
+	Close
+)
 
 // The letters of a strip, and the room round its curve, CSS pixels.
 const (
@@ -69,6 +80,7 @@ func (s Strip) Draw(width float64) draw.List {
 	l := draw.List{Width: width, Height: StripHeight, Title: s.Title, Description: s.Description}
 	area := draw.Box{Left: stripSide, Top: stripOver, Right: width - stripSide, Bottom: StripHeight - stripUnder}
 	p := stripPen{s, &l, area}
+	p.bands()
 	p.ground()
 	p.curve()
 	p.marks()
@@ -97,7 +109,7 @@ func (p *stripPen) line(r draw.Role, width float64, dash []float64, points ...dr
 	p.list.Add(draw.Stroke{Role: r, Points: points, Width: width, Dash: dash})
 }
 
-// ground is the frame, the walls hatched beyond, and where words turn.
+// ground is the frame, the zero line and the walls, hatched beyond.
 func (p *stripPen) ground() {
 	a := p.area
 	p.line(draw.Faint, 0.6, nil, draw.Point{X: a.Left, Y: a.Bottom}, draw.Point{X: a.Right, Y: a.Bottom})
@@ -117,9 +129,29 @@ func (p *stripPen) ground() {
 			p.line(draw.Ink, 0.8, nil, draw.Point{X: x, Y: y + long}, draw.Point{X: x - way*long, Y: y})
 		}
 	}
-	for _, t := range p.Turns {
-		x := p.x(t.At)
-		p.line(draw.Ink, 0.9, []float64{2, 2}, draw.Point{X: x, Y: a.Top}, draw.Point{X: x, Y: a.Bottom})
+}
+
+// bands hatches the grounds, and draws a tick where one ends and the next begins.
+func (p *stripPen) bands() {
+	const sparse, closer, tick = 8, 5, 5
+	a := p.area
+	for i, b := range p.Bands {
+		left, right := p.x(b.Left), p.x(b.Right)
+		hatch := func(apart, angle float64) {
+			p.list.Add(draw.Hatch{Role: draw.Faint, Spacing: apart, Width: 0.7, Angle: angle, Points: []draw.Point{{X: left, Y: a.Top},
+				{X: right, Y: a.Top}, {X: right, Y: a.Bottom}, {X: left, Y: a.Bottom}}})
+		}
+		switch b.Ground {
+		case Sparse:
+			hatch(sparse, math.Pi/4)
+		case Close:
+			hatch(closer, math.Pi/4)
+			hatch(closer, -math.Pi/4)
+		}
+		if i > 0 && p.Bands[i-1].Right == b.Left {
+			p.line(draw.Ink, 0.9, []float64{2, 2}, draw.Point{X: left, Y: a.Top}, draw.Point{X: left, Y: a.Bottom})
+			p.line(draw.Ink, 2, nil, draw.Point{X: left, Y: a.Bottom - tick}, draw.Point{X: left, Y: a.Bottom})
+		}
 	}
 }
 
@@ -158,7 +190,7 @@ func (p *stripPen) marks() {
 	disc(p.Here, draw.Mark, draw.Paper, 1.2)
 }
 
-// letters are the words at a turn, and the range. They keep off the boats' points and one another,
+// letters are the words of bands, and the range. They keep off the boats' points and one another,
 // and those of the height off the curve. Those with no room are left out: the table has them.
 func (p *stripPen) letters() {
 	taken := []draw.Box{roomOf(p.at(p.Here))}
@@ -190,14 +222,12 @@ func (p *stripPen) letters() {
 	say(p.area.Left, foot, draw.Start, p.LeftText)
 	say(p.area.Right, foot, draw.End, p.RightText)
 	const line = 1.2 * stripLetter
-	for i, t := range p.Turns {
-		y := p.area.Top + line/2 + math.Mod(float64(i), 2)*2*line
-		say(p.x(t.At)-3, y, draw.End, t.From)
-		say(p.x(t.At)+3, y+line, draw.Start, t.To)
-	}
 	var curve []draw.Point
 	for _, q := range p.Points {
 		curve = append(curve, p.at(q.At))
+	}
+	for _, b := range p.Bands {
+		p.word(b, line, curve, say)
 	}
 	height := func(y float64, text string) {
 		if !say(p.area.Left, y, draw.Start, text, curve...) {
@@ -206,6 +236,26 @@ func (p *stripPen) letters() {
 	}
 	height(p.area.Top+line/2, p.HighText)
 	height(p.area.Bottom-line/2, p.LowText)
+}
+
+// word says a band's word inside it, at its right edge, where that has room for it; off the curve if
+// that can be.
+func (p *stripPen) word(b StripBand, line float64, curve []draw.Point,
+	say func(x, y float64, anchor draw.Anchor, text string, off ...draw.Point) bool) {
+	const edge = 3
+	left, right := p.x(b.Left), p.x(b.Right)
+	t := draw.Text{Text: b.Word, At: draw.Point{X: right - edge}, Anchor: draw.End, Size: stripLetter}
+	if t.Bounds().Left < left {
+		return
+	}
+	heights := []float64{p.area.Top + line/2, p.area.Bottom - line/2 - edge, p.area.Top + 1.5*line, p.area.Bottom - 1.5*line - edge}
+	for _, off := range [][]draw.Point{curve, nil} {
+		for _, y := range heights {
+			if say(right-edge, y, draw.End, b.Word, off...) {
+				return
+			}
+		}
+	}
 }
 
 // roomOf is the room that a boat's point takes.

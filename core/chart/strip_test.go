@@ -18,7 +18,8 @@ func TestStrip(t *testing.T) {
 	held := geom.Vec2{X: 0.3, Y: -1}
 	s := chart.Strip{Title: "GM", Description: "by beam", Left: 0.2, Right: 0.6, Low: -2, High: 4, Zero: true,
 		Here: geom.Vec2{X: 0.4, Y: 1}, Held: &held, Walls: []float64{0.2, 0.6},
-		Turns:   []chart.StripTurn{{At: 0.25, From: "tender", To: "steady"}, {At: 0.55, From: "steady", To: "stiff"}},
+		Bands: []chart.StripBand{{Left: 0.2, Right: 0.25, Word: "tender", Ground: chart.Close}, {Left: 0.25, Right: 0.45, Word: "steady"},
+			{Left: 0.45, Right: 0.6, Word: "stiff", Ground: chart.Sparse}},
 		LowText: "−2", HighText: "4", LeftText: "low", RightText: "high"}
 	for x := 0.2; x < 0.6; x += 0.02 {
 		s.Points = append(s.Points, chart.StripPoint{At: geom.Vec2{X: x, Y: 10*x - 3}, Gap: x > 0.39 && x < 0.41})
@@ -43,9 +44,22 @@ func TestStrip(t *testing.T) {
 			}
 		}
 		assert.Contains(t, said, "low")
+		assert.Contains(t, said, "steady")
 		if width > 300 {
 			assert.Contains(t, said, "stiff")
 		}
+		// Told apart without colour: the worst hatched both ways, the middle one plain.
+		hatched := map[float64][]float64{}
+		for _, op := range l.Ops {
+			if h, ok := op.(draw.Hatch); ok {
+				hatched[h.Points[0].X] = append(hatched[h.Points[0].X], h.Spacing)
+			}
+		}
+		require.Len(t, hatched, 2, "one clear")
+		bad, near := hatched[chart.StripMargin], hatched[chart.StripMargin+0.625*(width-2*chart.StripMargin)]
+		require.Len(t, bad, 2)
+		require.Len(t, near, 1)
+		assert.Less(t, bad[0], near[0])
 		var b strings.Builder
 		require.NoError(t, draw.SVG{Palette: draw.Screen(), ID: "s"}.Write(&b, l))
 		assert.NotContains(t, b.String(), "NaN")

@@ -2,7 +2,6 @@ package whatif
 
 import (
 	"math"
-	"strings"
 
 	"barkwright/core/answer"
 	"barkwright/core/design"
@@ -25,8 +24,9 @@ type Curve struct {
 	Low, High float64
 	// Hardly tells that the result moves by less than a change that makes a builder act.
 	Hardly bool
-	// Turns are where the word of the result's check turns.
-	Turns []Turn
+	// Bands are what the check that judges the result says along the range; where one ends and
+	// the next begins its word turns.
+	Bands []Band
 	// Says stands in place of a curve of which no point has a number.
 	Says string
 }
@@ -37,12 +37,6 @@ type Point struct {
 	// Gap tells that no line goes to it from the point before: the curve jumps, or boats
 	// between cannot be built.
 	Gap bool
-}
-
-// Turn is where a check's word turns, between two values of the control.
-type Turn struct {
-	At       float64
-	From, To string
 }
 
 // Wall is where boats can no longer be built.
@@ -107,7 +101,7 @@ func (w *Sweep) curve(k int, now answer.Number) Curve {
 		c.Low, c.High = c.Low-room/2, c.High+room/2
 	}
 	w.jumps(&c)
-	c.Turns = w.turned(checkOf(now.Key))
+	c.Bands = w.bands(checkOf(now.Key))
 	return c
 }
 
@@ -131,45 +125,6 @@ func (w *Sweep) jumps(c *Curve) {
 			c.Points[i].Gap = true
 		}
 	}
-}
-
-// turned lists where the word of a check turns.
-func (w *Sweep) turned(check string) []Turn {
-	var out []Turn
-	var last *Sample
-	word := func(s *Sample) string {
-		for _, c := range s.Checks {
-			if c.Key == check {
-				return c.Word
-			}
-		}
-		return ""
-	}
-	for i := range w.Samples {
-		s := &w.Samples[i]
-		if s.Fault != nil {
-			continue
-		}
-		if last != nil && word(last) != word(s) {
-			out = append(out, Turn{(last.At + s.At) / 2, word(last), word(s)})
-		}
-		last = s
-	}
-	return out
-}
-
-// checkOf is the key of the check that judges a result.
-func checkOf(key string) string {
-	home, rest, _ := strings.Cut(key, ".")
-	switch {
-	case home == "afloat" && strings.HasPrefix(rest, "gm"):
-		return "afloat.steady"
-	case home == "afloat":
-		return "afloat.state"
-	case home == "gunwale":
-		return "gunwales.verdict"
-	}
-	return home + ".verdict"
 }
 
 // refine tries more values where a curve bends or jumps, and reports whether there were any.

@@ -97,13 +97,16 @@ func (w *Sweep) Run(pause func() bool) bool {
 }
 
 // step is the control's own step.
-func (w *Sweep) step() float64 {
-	step := w.Param.Step(w.System)
-	if w.Param.Odd {
-		step *= 2
-	}
-	return step
-}
+func (w *Sweep) step() float64 { return w.Param.Step(w.System) }
+
+// Stepped is a value so many steps of the control farther, inside its whole range.
+func (w *Sweep) Stepped(v float64, n int) float64 { return w.Param.Stepped(v, n, w.System) }
+
+// Same tells whether two values of the control are one but for their last bits.
+func (w *Sweep) Same(a, b float64) bool { return math.Abs(a-b) <= sameShare*w.step() }
+
+// sameShare is how far apart one value may stand from itself, as a share of a step.
+const sameShare = 1e-6
 
 // snapped is a value on a step of the control inside its range.
 func (w *Sweep) snapped(v float64) float64 {
@@ -113,12 +116,11 @@ func (w *Sweep) snapped(v float64) float64 {
 
 // place is where a value stands among the samples, and whether one is there.
 func (w *Sweep) place(v float64) (int, bool) {
-	const same = 1e-6 // of a step
 	return slices.BinarySearchFunc(w.Samples, v, func(s Sample, v float64) int {
-		switch d := s.At - v; {
-		case math.Abs(d) <= same*w.step():
+		switch {
+		case w.Same(s.At, v):
 			return 0
-		case d < 0:
+		case s.At < v:
 			return -1
 		}
 		return 1

@@ -102,19 +102,39 @@ func TestWallsAndTurnsToAStep(t *testing.T) {
 	w = swept(t, d, "beam", units.Imperial16, false)
 	curve := w.Curves()[0]
 	require.Equal(t, "afloat.gm", curve.Number.Key)
-	require.NotEmpty(t, curve.Turns)
-	for _, turn := range curve.Turns {
-		word := func(v float64) string {
-			for _, c := range answer.Checks(core.Evaluate(w.Param.Set(d, v))) {
-				if c.Key == "afloat.steady" {
-					return c.Word
-				}
+	word := func(v float64) string {
+		for _, c := range answer.Checks(core.Evaluate(w.Param.Set(d, v))) {
+			if c.Key == "afloat.steady" {
+				return c.Word
 			}
-			return ""
 		}
-		half := w.Param.StepInch / 2
-		assert.Equal(t, turn.From, word(turn.At-half))
-		assert.Equal(t, turn.To, word(turn.At+half))
+		return ""
+	}
+	require.Greater(t, len(curve.Bands), 1)
+	for i, b := range curve.Bands {
+		assert.Equal(t, b.Word, word(b.First))
+		assert.Equal(t, b.Word, word(b.Last))
+		if i > 0 {
+			before := curve.Bands[i-1]
+			assert.InDelta(t, w.Param.StepInch, b.First-before.Last, 1e-9, "found to a step")
+			assert.InDelta(t, before.Right, b.Left, 1e-12, "nothing between them")
+			assert.NotEqual(t, before.Word, b.Word)
+		}
+	}
+	assert.InDelta(t, w.Low, curve.Bands[0].Left, 1e-12)
+	assert.InDelta(t, w.High, curve.Bands[len(curve.Bands)-1].Right, 1e-12)
+}
+
+// A band ends at the wall, not beyond it; a result that nothing judges has none.
+func TestBandsEndAtWalls(t *testing.T) {
+	w := swept(t, design.Default(), "rocker", units.Imperial16, true)
+	for _, c := range w.Curves() {
+		for _, b := range c.Bands {
+			assert.LessOrEqual(t, b.Right, w.High+1e-12, c.Number.Key)
+		}
+		if c.Number.Key == "seams.total" || c.Number.Key == "post.end" {
+			assert.Empty(t, c.Bands, c.Number.Key)
+		}
 	}
 }
 
@@ -126,8 +146,11 @@ func TestWholesOneByOne(t *testing.T) {
 	}
 	assert.True(t, w.Curves()[0].Whole)
 	odd := swept(t, design.Default(), "thwarts", units.Metric, false)
-	for _, s := range odd.Samples {
+	for i, s := range odd.Samples {
 		assert.InDelta(t, 1, math.Mod(s.At, 2), 1e-9)
+		if i > 0 {
+			assert.InDelta(t, 2, s.At-odd.Samples[i-1].At, 1e-9, "none left out")
+		}
 	}
 	posture := swept(t, design.Default(), "posture", units.Metric, false)
 	assert.Len(t, posture.Samples, 3)

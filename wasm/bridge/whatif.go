@@ -16,6 +16,7 @@ import (
 // asking is what the page shows that is worked out only then.
 type asking struct {
 	strips, whole, sure          bool
+	shown                        markup.Strips // as last drawn
 	drawn, table, told, inchesAt filling
 	of                           slot
 	list, lesson                 filling
@@ -57,6 +58,7 @@ func (p *page) listenWhatIf() {
 		p.turnIn(0)
 	})
 	p.on(p.id("strips"), "click", p.pressedStrip)
+	p.on(p.id("strips"), "keydown", p.stripKey)
 	sure := p.id("sure")
 	p.on(sure, "toggle", func(js.Value) {
 		p.asking.sure = sure.Get("open").Bool()
@@ -103,35 +105,75 @@ func (p *page) showStrips() {
 	if s.Sweep == nil {
 		p.id("strips").Call("setAttribute", "aria-busy", "true")
 		if !p.asked().Strips() {
+			p.asking.shown = s
 			p.asking.drawn.set("<p class=\"help\">No result that is drawn here moves much with it.</p>")
 			p.asking.table.set("")
 		}
 		return
 	}
 	p.id("strips").Call("removeAttribute", "aria-busy")
+	p.asking.shown = s
+	at := data(p.document.Get("activeElement"), "strip")
 	p.asking.drawn.set(s.Figures(stripWidth, p.palette))
+	if at != "" {
+		// Drawn anew, the strip that is being set by keys is gone to again.
+		if again := p.id("strips").Call("querySelector", `[data-strip="`+at+`"]`); !again.IsNull() {
+			again.Call("focus", map[string]any{"preventScroll": true})
+		}
+	}
 	p.asking.table.set(s.Table())
 }
 
 // stripWidth is the breadth of a strip, CSS pixels.
 const stripWidth = 230
 
+// setBy is what is drawn of the control in hand: while it is worked out anew, as it was last drawn.
+func (p *page) setBy() (markup.Strips, bool) {
+	s := p.asking.shown
+	return s, s.Sweep != nil && s.Sweep.Param.Key == p.hand.key
+}
+
 // pressedStrip sets the control in hand to what was touched in a strip.
 func (p *page) pressedStrip(e js.Value) {
 	at := e.Get("target").Call("closest", "[data-strip]")
-	s := p.strips()
-	if at.IsNull() || s.Sweep == nil {
+	s, ok := p.setBy()
+	if at.IsNull() || !ok {
 		return
 	}
 	box := at.Call("getBoundingClientRect")
 	x := e.Get("clientX").Float() - box.Get("left").Float()
-	if c := p.controls[s.Sweep.Param.Key]; c != nil {
+	p.setByStrip(s.ValueAt(x, box.Get("width").Float()))
+	p.work.Commit()
+	p.save()
+}
+
+// stripKey moves the control in hand by a key pressed in a strip.
+func (p *page) stripKey(e js.Value) {
+	at := e.Get("target").Call("closest", "[data-strip]")
+	s, ok := p.setBy()
+	if at.IsNull() || !ok || e.Get("ctrlKey").Bool() || e.Get("altKey").Bool() || e.Get("metaKey").Bool() {
+		return
+	}
+	v, moves := s.KeyTo(e.Get("key").String(), s.Sweep.Param.Get(&p.work.Entered))
+	if !moves {
+		return
+	}
+	e.Call("preventDefault")
+	p.setByStrip(v)
+	p.saveSoon()
+	// Until they are drawn anew it is said how the control stands, and what it makes of the result.
+	each(p.id("strips"), "[data-strip]", func(strip js.Value) {
+		strip.Call("setAttribute", "aria-valuenow", v)
+		strip.Call("setAttribute", "aria-valuetext", s.ValueText(data(strip, "strip"), v))
+	})
+}
+
+func (p *page) setByStrip(v float64) {
+	if c := p.controls[p.hand.key]; c != nil {
 		p.readAgain(c)
 	}
-	p.work.Set(s.Sweep.Param.Key, s.ValueAt(x, box.Get("width").Float()))
-	p.work.Commit()
+	p.work.Set(p.hand.key, v)
 	p.refresh()
-	p.save()
 }
 
 // showSure writes how far figures may be off, where it is unfolded.

@@ -1,6 +1,7 @@
 package markup
 
 import (
+	"strconv"
 	"strings"
 
 	"barkwright/core/answer"
@@ -30,8 +31,8 @@ func (s Strips) Strip(c whatif.Curve) chart.Strip {
 	for _, q := range c.Points {
 		out.Points = append(out.Points, chart.StripPoint{At: geom.Vec2{X: q.At, Y: q.Value}, Gap: q.Gap})
 	}
-	for _, t := range c.Turns {
-		out.Turns = append(out.Turns, chart.StripTurn(t))
+	for _, b := range c.Bands {
+		out.Bands = append(out.Bands, chart.StripBand{Left: b.Left, Right: b.Right, Word: b.Word, Ground: grounds[b.State]})
 	}
 	for _, wall := range w.Walls() {
 		out.Walls = append(out.Walls, wall.At)
@@ -45,6 +46,9 @@ func (s Strips) Strip(c whatif.Curve) chart.Strip {
 		c.Number.Text(w.System) + "."
 	return out
 }
+
+// grounds are how bands are hatched by what a guide says.
+var grounds = map[answer.State]chart.Ground{answer.Near: chart.Sparse, answer.Beyond: chart.Close}
 
 // param is a value of the control as its form shows it.
 func param(w *whatif.Sweep, v float64) string {
@@ -68,8 +72,8 @@ func (s Strips) Figures(width float64, p draw.Palette) string {
 			continue
 		}
 		strip := s.Strip(c)
-		b.WriteString(`<div data-strip="` + c.Number.Key + `">` + SVG("strip-"+c.Number.Key, p, strip.Draw(width)) + "</div>")
-		if said := notes(c, i == 0, s); said != "" {
+		b.WriteString(s.slider(c.Number.Key, strip.Title) + SVG("strip-"+c.Number.Key, p, strip.Draw(width)) + "</div>")
+		if said := s.notes(c, i == 0); said != "" {
 			b.WriteString("<small>" + draw.Escape(said) + "</small>")
 		}
 		b.WriteString("</figure>")
@@ -77,11 +81,47 @@ func (s Strips) Figures(width float64, p draw.Palette) string {
 	return b.String()
 }
 
-// notes say what a strip cannot show: that it hardly moves, what a mark is, and where a wall stands.
-func notes(c whatif.Curve, first bool, s Strips) string {
+// slider opens the element that a strip is set by, with the range of the control in SI.
+func (s Strips) slider(key, title string) string {
+	number := func(v float64) string { return strconv.FormatFloat(v, 'g', 9, 64) }
+	w := s.Sweep
+	return `<div data-strip="` + key + `" role="slider" tabindex="0" aria-label="` + draw.Escape(w.Param.Label+", by "+lowered(title)) +
+		`" aria-valuemin="` + number(w.Low) + `" aria-valuemax="` + number(w.High) + `" aria-valuenow="` + number(w.Present()) +
+		`" aria-valuetext="` + draw.Escape(s.ValueText(key, w.Present())) + `">`
+}
+
+// ValueText is what is spoken of a strip with the control at a value: the value, the result there
+// and what its guide says, as far as that value was tried.
+func (s Strips) ValueText(key string, v float64) string {
+	w := s.Sweep
+	text := param(w, v)
+	for _, c := range w.Curves() {
+		if c.Number.Key != key {
+			continue
+		}
+		for _, q := range c.Points {
+			if w.Same(q.At, v) {
+				text += ": " + c.Number.Kind.Rough(q.Value, w.System)
+			}
+		}
+		for _, b := range c.Bands {
+			if b.Word != "" && v >= b.Left && v <= b.Right {
+				return text + ", " + b.Word
+			}
+		}
+	}
+	return text
+}
+
+// notes say what a strip cannot show: that it hardly moves, where its guide's word turns, what a mark
+// is, and where a wall stands.
+func (s Strips) notes(c whatif.Curve, first bool) string {
 	var said []string
 	if c.Hardly {
 		said = append(said, "hardly moves")
+	}
+	if len(c.Bands) > 1 {
+		said = append(said, s.turns(c.Bands))
 	}
 	if first && s.Held != nil {
 		said = append(said, "filled: now; ring: held")
@@ -92,6 +132,24 @@ func notes(c whatif.Curve, first bool, s Strips) string {
 		}
 	}
 	return strings.Join(said, "; ")
+}
+
+// turns say from where to where each word of a guide holds.
+func (s Strips) turns(bands []whatif.Band) string {
+	var said []string
+	for i, b := range bands {
+		switch {
+		case i == 0:
+			said = append(said, b.Word+" up to "+param(s.Sweep, b.Last))
+		case i == len(bands)-1:
+			said = append(said, b.Word+" from "+param(s.Sweep, b.First))
+		case b.First == b.Last:
+			said = append(said, b.Word+" at "+param(s.Sweep, b.First))
+		default:
+			said = append(said, b.Word+" from "+param(s.Sweep, b.First)+" to "+param(s.Sweep, b.Last))
+		}
+	}
+	return strings.Join(said, ", ")
 }
 
 // Table is every value tried, with the results.
@@ -127,4 +185,24 @@ func (s Strips) Table() string {
 // pixels.
 func (s Strips) ValueAt(x, width float64) float64 {
 	return s.Sweep.Nearest(chart.Strip{Left: s.Sweep.Low, Right: s.Sweep.High}.ValueAt(x, width))
+}
+
+// farther is how many steps the keys of a page move by.
+const farther = 10
+
+// KeyTo is where a key pressed in a strip sets the control to, which stands at a value: arrows go by
+// a step, up and right to more, the ends of what is drawn are reached at once. It reports false for a
+// key that does nothing.
+func (s Strips) KeyTo(key string, v float64) (float64, bool) {
+	w := s.Sweep
+	n := map[string]int{"ArrowRight": 1, "ArrowUp": 1, "ArrowLeft": -1, "ArrowDown": -1, "PageUp": farther, "PageDown": -farther}[key]
+	switch {
+	case key == "Home":
+		return w.Low, true
+	case key == "End":
+		return w.High, true
+	case n != 0:
+		return w.Stepped(v, n), true
+	}
+	return v, false
 }

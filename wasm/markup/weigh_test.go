@@ -64,6 +64,37 @@ func TestStrips(t *testing.T) {
 	assert.Empty(t, markup.Strips{}.Figures(230, draw.Screen()))
 }
 
+// A strip is set by keys as a slider is (ARIA Authoring Practices, slider pattern: arrows by a step,
+// Home and End to the ends, the keys of a page by more), and says its value and its guide's word.
+func TestStripKeys(t *testing.T) {
+	w, ok := whatif.NewSweep(design.Default(), "beam", units.Imperial16, false)
+	require.True(t, ok)
+	require.True(t, w.Run(nil))
+	s := markup.Strips{Sweep: w}
+	at, step := w.Present(), w.Param.StepInch
+	for key, want := range map[string]float64{"ArrowRight": at + step, "ArrowUp": at + step, "ArrowLeft": at - step,
+		"ArrowDown": at - step, "Home": w.Low, "End": w.High, "PageUp": at + 10*step, "PageDown": at - 10*step} {
+		v, moves := s.KeyTo(key, at)
+		assert.True(t, moves, key)
+		assert.InDelta(t, want, v, 1e-9, key)
+	}
+	v, _ := s.KeyTo("ArrowRight", w.Param.Max)
+	assert.InDelta(t, w.Param.Max, v, 1e-9)
+	_, moves := s.KeyTo("h", at)
+	assert.False(t, moves)
+
+	html := s.Figures(230, draw.Screen())
+	assert.Equal(t, len(w.Keys), strings.Count(html, `role="slider" tabindex="0"`))
+	assert.Contains(t, html, "up to", "it says where the guide's word turns")
+	c := w.Curves()[0]
+	require.Greater(t, len(c.Bands), 1)
+	for _, b := range c.Bands {
+		assert.Contains(t, html, b.Word)
+		assert.Contains(t, s.ValueText(c.Number.Key, b.First), ", "+b.Word)
+		assert.Contains(t, s.ValueText(c.Number.Key, b.First), w.Param.Format(b.First, units.Imperial16)+": ")
+	}
+}
+
 // What to leave on names pieces as their tables do, at each stage those that are cut there.
 func TestSure(t *testing.T) {
 	c := core.Evaluate(design.Default())

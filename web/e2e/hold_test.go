@@ -60,6 +60,20 @@ func TestStrips(t *testing.T) {
 			after, _ := p.value("beam")
 			assert.Greater(t, after, before+2)
 			p.wait(`document.getElementById('strips').getAttribute('aria-busy') === null`)
+
+			// By keys too, at once and again while they are drawn anew; the strip stays the one set.
+			eval[any](p, `document.querySelector('[data-strip="afloat.gm"]').focus()`)
+			p.keys(kb.ArrowLeft + kb.ArrowLeft)
+			p.settle()
+			p.wait(`document.getElementById('strips').getAttribute('aria-busy') === null`)
+			keyed, _ := p.value("beam")
+			assert.InDelta(t, after-2*0.25, keyed, 1e-9)
+			assert.Equal(t, "afloat.gm", eval[string](p, `document.activeElement.dataset.strip`))
+			assert.Contains(t, eval[string](p, `document.activeElement.getAttribute('aria-valuetext')`), ": ")
+			p.keys(kb.Home)
+			p.settle()
+			least, _ := p.value("beam")
+			assert.Less(t, least, keyed-2)
 		})
 	}
 }
