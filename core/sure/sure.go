@@ -22,6 +22,8 @@ const (
 	Rib
 	Stiffness
 	Weight
+	// Gore is how much rides over at one; WithGores alone works it out.
+	Gore
 )
 
 // Figure is one figure of a boat, and how far it may be off.
@@ -56,6 +58,7 @@ type Spreads struct {
 	from    design.Design
 	squares []float64
 	next    int
+	laid    *laid
 }
 
 // New is a canoe's figures, their spreads not worked out yet.
@@ -72,21 +75,27 @@ func (s *Spreads) Next() bool {
 		return false
 	}
 	cause := s.Causes[s.next]
-	s.next++
 	p, _ := design.Lookup(cause.Key)
 	at := p.Get(&s.from)
 	low, lowOK := s.with(p, at-cause.Within/2)
 	high, highOK := s.with(p, at+cause.Within/2)
 	oneSided := lowOK != highOK
 	twice := 1.0
+	var here []Figure
 	if oneSided {
-		here, _ := s.with(p, at)
+		here, _ = s.with(p, at)
 		twice = 2
-		if lowOK {
-			high = here
-		} else {
-			low = here
-		}
+	}
+	if s.laid != nil && s.laid.cut {
+		return false
+	}
+	s.next++
+	switch {
+	case !oneSided:
+	case lowOK:
+		high = here
+	default:
+		low = here
 	}
 	if lowOK || highOK {
 		for i := range s.Figures {
@@ -118,6 +127,13 @@ func (s *Spreads) with(p design.Param, v float64) ([]Figure, bool) {
 		return nil, false
 	}
 	f := figures(c)
+	if s.laid != nil {
+		widths, ok := s.laid.of(c)
+		if !ok {
+			return nil, false
+		}
+		f = append(f, widths...)
+	}
 	return f, len(f) == len(s.Figures)
 }
 

@@ -12,6 +12,7 @@ import (
 	"gonum.org/v1/gonum/stat"
 
 	"barkwright/core"
+	"barkwright/core/bark"
 	"barkwright/core/design"
 	"barkwright/core/internal/check"
 	"barkwright/core/sure"
@@ -99,7 +100,8 @@ func TestOneSidedSpread(t *testing.T) {
 	assert.False(t, of(t, spread(t, design.Default()), sure.Thwart, 0).OneSided)
 }
 
-// Linear against boats drawn at random, each size normal with 19 of 20 within what is set: lengths
+// Linear (the law of propagation of uncertainty, JCGM 100:2008, 5.1.2) against boats drawn at random
+// (JCGM 101:2008), each size normal with 19 of 20 within what is set: lengths
 // within a tenth, GM and slashes with nothing read within a quarter, for they are not straight that
 // far. The standard error of the draw's own spread is 5 %, of which three are let.
 // BARKWRIGHT_DRAWN is how many are drawn instead of 200.
@@ -119,14 +121,7 @@ func TestLinearAgainstDrawn(t *testing.T) {
 		still := d
 		still.Own |= design.Decisions()
 		for k := 0; k < n; {
-			boat := still
-			for _, c := range sure.Causes(d) {
-				p, _ := design.Lookup(c.Key)
-				// Ranges end where the page's do: values past them are drawn again.
-				v := p.Get(&boat) + r.NormFloat64()*c.Within/2
-				p.Put(&boat, max(p.Min, min(p.Max, v)))
-			}
-			c, faults := core.Try(design.Follow(boat))
+			c, faults := core.Try(design.Follow(shaken(still, r)))
 			if len(faults) > 0 {
 				continue
 			}
@@ -153,4 +148,83 @@ func TestLinearAgainstDrawn(t *testing.T) {
 			assert.InDelta(t, 1, f.Spread/got, within, "%+v drawn %g", f, got)
 		}
 	}
+}
+
+// Widths of gores, the bark laid flat anew for each size: linear against boats drawn at random, as
+// TestLinearAgainstDrawn has it (the law of propagation of uncertainty against propagation of
+// distributions: JCGM 100:2008 and 101:2008). Within a quarter, as the bark takes up little of what
+// is let go; the draw's own standard error, of which three are let, is 1/sqrt(2n).
+// BARKWRIGHT_DRAWN is how many are drawn instead of 40.
+func TestGoresAgainstDrawn(t *testing.T) {
+	n := 40
+	if text := os.Getenv("BARKWRIGHT_DRAWN"); text != "" {
+		n, _ = strconv.Atoi(text)
+	}
+	d := check.With(t, "girthKnown", 1.0)
+	flat := core.Evaluate(d)
+	flat = flat.WithFlat(core.LayFlat(flat, bark.ForFigures, nil, nil))
+	s := sure.WithGores(flat, nil)
+	for s.Next() {
+	}
+	var linear []sure.Figure
+	for _, f := range s.Figures {
+		if f.Of == sure.Gore {
+			linear = append(linear, f)
+		}
+	}
+	require.NotEmpty(t, linear)
+	r := rand.New(rand.NewPCG(15, 2))
+	drawn := make([][]float64, len(linear))
+	still := d
+	still.Own |= design.Decisions()
+	for k := 0; k < n; {
+		c, faults := core.Try(design.Follow(shaken(still, r)))
+		if len(faults) > 0 {
+			continue
+		}
+		f := core.LayFlat(c, bark.ForCurve, nil, nil)
+		var widths []float64
+		for i, g := range c.Bark.Gores {
+			if g.X >= -1e-9 && g.State == bark.GoreCut {
+				widths = append(widths, f.Gores[i].Width)
+			}
+		}
+		if len(widths) != len(linear) {
+			continue
+		}
+		k++
+		for i, v := range widths {
+			drawn[i] = append(drawn[i], v)
+		}
+	}
+	sampling := 3 / math.Sqrt(2*float64(n))
+	for i, f := range linear {
+		got := 2 * stat.StdDev(drawn[i], nil)
+		t.Logf("gore %d: %.3f in, linear %.3f drawn %.3f, watch %s", f.N, f.Value/inch, f.Spread/inch, got/inch, f.Watch.Name)
+		assert.InDelta(t, 1, f.Spread/got, 0.25+sampling, "gore %d", f.N)
+	}
+}
+
+// Ended by the pause, the spreads stay unknown, and nothing counted twice.
+func TestGoresCutOff(t *testing.T) {
+	c := core.Evaluate(design.Default())
+	c = c.WithFlat(core.LayFlat(c, bark.ForCurve, nil, nil))
+	calls := 0
+	s := sure.WithGores(c, func() bool { calls++; return calls < 200 })
+	for s.Next() {
+	}
+	assert.False(t, s.Known())
+	assert.Greater(t, calls, 199)
+	assert.Len(t, sure.New(c).Figures, len(s.Figures)-len(c.Bark.Gores)/2-len(c.Bark.Gores)%2)
+}
+
+// shaken is a design with each size normal about what is set, 19 of 20 within what is said. Ranges
+// end where the page's do.
+func shaken(d design.Design, r *rand.Rand) design.Design {
+	for _, c := range sure.Causes(d) {
+		p, _ := design.Lookup(c.Key)
+		v := p.Get(&d) + r.NormFloat64()*c.Within/2
+		p.Put(&d, max(p.Min, min(p.Max, v)))
+	}
+	return d
 }

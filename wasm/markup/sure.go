@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"barkwright/core"
+	"barkwright/core/bark"
 	"barkwright/core/draw"
 	"barkwright/core/stage"
 	"barkwright/core/sure"
@@ -13,7 +14,8 @@ import (
 
 // figuresAt are the stages at which figures are cut, by what they are of.
 var figuresAt = map[sure.Of]stage.Key{sure.Sheet: stage.Gather, sure.Thwart: stage.Gunwales, sure.Slash: stage.Bark,
-	sure.Post: stage.Lace, sure.Stem: stage.Ends, sure.Rib: stage.Rib, sure.Stiffness: stage.Pitch, sure.Weight: stage.Pitch}
+	sure.Post: stage.Lace, sure.Stem: stage.Ends, sure.Rib: stage.Rib, sure.Stiffness: stage.Pitch, sure.Weight: stage.Pitch,
+	sure.Gore: stage.Bark}
 
 // Sure is how far the figures that are cut at a stage may be off, what to leave on, and which size to
 // watch; those of all stages for an empty key.
@@ -35,6 +37,11 @@ func Sure(c core.Canoe, spreads *sure.Spreads, at stage.Key, s units.System) str
 			kind, leave = units.Mass, "–"
 		case sure.Stiffness:
 			leave = "–"
+		case sure.Gore:
+			kind, leave = units.SmallLength, "trimmed once the sides are up"
+			if f.Value-f.Spread < bark.LeastGore {
+				leave = "may stay a slit"
+			}
 		}
 		watch := "–"
 		if f.Share > 0 {
@@ -66,6 +73,8 @@ func figureName(c core.Canoe, f sure.Figure) string {
 		return "post under the " + c.Frame.Bed.Posts[f.N].Under
 	case sure.Slash:
 		return "gore " + n + ", slash"
+	case sure.Gore:
+		return "gore " + n + ", rides over"
 	case sure.Stem:
 		return "stem blank"
 	case sure.Rib:

@@ -11,6 +11,7 @@ import (
 
 	"barkwright/core"
 	"barkwright/core/answer"
+	"barkwright/core/bark"
 	"barkwright/core/design"
 	"barkwright/core/draw"
 	"barkwright/core/stage"
@@ -109,6 +110,22 @@ func TestSure(t *testing.T) {
 	assert.NotContains(t, ribs, "post under")
 	assert.Contains(t, markup.Sure(c, s, stage.Lace, units.Metric), "post under the middle thwart")
 	assert.Equal(t, len(s.Figures)+1, strings.Count(markup.Sure(c, s, "", units.Metric), "<tr"))
+}
+
+// Where the bark lies flat, how much rides over at each gore is among what may be off; near an end it
+// may stay a slit.
+func TestSureOfGores(t *testing.T) {
+	c := core.Evaluate(design.Default())
+	c = c.WithFlat(core.LayFlat(c, bark.ForCurve, nil, nil))
+	s := sure.WithGores(c, nil)
+	for s.Next() {
+	}
+	html := markup.Sure(c, s, stage.Bark, units.Imperial16)
+	whole(t, html)
+	assert.Contains(t, html, "gore 0, rides over")
+	assert.Contains(t, html, "trimmed once the sides are up")
+	assert.Contains(t, html, "may stay a slit")
+	assert.NotContains(t, html, "NaN")
 }
 
 // What an inch costs, ranked, with a dash where it costs nothing that is shown.

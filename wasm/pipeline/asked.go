@@ -111,7 +111,7 @@ func (b *Boat) find(p Piece, c core.Canoe, pause func() bool) {
 			b.found.sweep = w
 		}
 	case Spreads:
-		if s := sure.New(c); step(s.Next) {
+		if s := sure.WithGores(c, pause); step(s.Next) && s.Known() {
 			b.found.spreads = s
 		}
 	case Inches:
