@@ -19,7 +19,12 @@ func (p *page) listenLessons() {
 		if data(p.root(), "teach") == "" || e.Get("target").Call("matches", "input, select, textarea, button").Bool() {
 			return
 		}
-		if what := work.LessonByKey(e.Get("key").String()); what != "" {
+		key := e.Get("key").String()
+		// Where keys of one letter do nothing, the space bar and the arrows still do.
+		if len(key) == 1 && key != " " && !p.desk.Letters() {
+			return
+		}
+		if what := work.LessonByKey(key); what != "" {
 			e.Call("preventDefault")
 			p.lesson(what)
 		}

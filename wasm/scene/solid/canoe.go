@@ -24,6 +24,7 @@ func Done(c core.Canoe) Made {
 
 // Canoe puts the boat into the picture, on a skin, as far as it is made.
 func (p *Solid) Canoe(c core.Canoe, s Skin, made Made) {
+	s.bare = !made.Sheathed
 	bark := p.skin(&s)
 	lining := answer.BarkPart
 	if made.Sheathed {

@@ -15,6 +15,11 @@ const (
 	columnsToHeel   = 40
 	columnsPastHeel = 24
 	skinRows        = 16
+	// toCorner are the rows of the bottom as far as the corner at the frame.
+	toCorner = skinRows / 2
+	// levelUpTo is the place, as hull.Hull.Column takes it, beyond which the bottom is too narrow to be
+	// told from the sides.
+	levelUpTo = 0.85
 )
 
 // Skin is the skin of the forward port quarter, as far as it has come from the bed to the
@@ -23,6 +28,7 @@ type Skin struct {
 	h       *hull.Hull
 	places  []float64
 	girths  []float64 // of each column
+	bare    bool      // nothing lines it yet
 	columns [][]geom.Vec3
 	facing  Facing
 }
@@ -60,7 +66,7 @@ func raisedColumn(h *hull.Hull, c hull.Column, share float64) []geom.Vec3 {
 	if share >= 1 {
 		return c.Points(skinRows)
 	}
-	const toCorner, least = skinRows / 2, 0.05
+	const least = 0.05
 	rim, top := onBed(h, c)
 	bottom := rim.Sub(c.Section.At(0)).Len()
 	corner := max(least, min(1-least, bottom/(bottom+top.Sub(rim).Len())))
@@ -117,6 +123,14 @@ func (s *Skin) nearAt(k Camera, quarter, c int) bool {
 	return k.Faces(a, geom.Vec3{X: -along.Y, Y: along.X}) || !s.facing.Inside(quarter, c, skinRows)
 }
 
+// tint is the shade of the inside, the white of the tree: darker up the sides while they are bare.
+func (s *Skin) tint(c, r int, _ float64) draw.Role {
+	if s.bare && (r >= toCorner || s.places[c] >= levelUpTo) {
+		return draw.InsideShade
+	}
+	return draw.Inside
+}
+
 // skin puts the skin into the picture, and returns it as a surface.
 func (p *Solid) skin(s *Skin) Surface {
 	bark := Surface{
@@ -124,7 +138,7 @@ func (p *Solid) skin(s *Skin) Surface {
 		At:   func(c, r int, _ geom.Side) geom.Vec3 { return s.columns[c][r] },
 		Slit: func(_, _ int) bool { return false },
 		Open: func(c int) bool { return s.places[c] > 1 },
-		Tint: func(_, _ int, _ float64) draw.Role { return draw.Inside },
+		Tint: s.tint,
 	}
 	s.facing = p.Surface(bark)
 	return bark

@@ -112,7 +112,11 @@ func (p *Solid) Line(in Layer, r draw.Role, width float64, points ...geom.Vec3) 
 
 // rim puts a part of an outline in the picture. Half of its width will be covered. It goes on at
 // both ends by half its width, so that parts that meet at an angle leave no gap.
-func (p *Solid) rim(in Layer, points ...geom.Vec3) {
+func (p *Solid) rim(in Layer, points ...geom.Vec3) { p.rimOf(in, RimWidth, points...) }
+
+// rimOf is rim of something that is so wide in the picture: what is narrower than half the outline does
+// not cover half of it, which is drawn so much narrower.
+func (p *Solid) rimOf(in Layer, wide float64, points ...geom.Vec3) {
 	placed := p.Place(points)
 	if len(placed) < 2 || !p.Seen(placed) {
 		return
@@ -126,7 +130,7 @@ func (p *Solid) rim(in Layer, points ...geom.Vec3) {
 	}
 	last := len(placed) - 1
 	placed[0], placed[last] = longer(placed[0], placed[1]), longer(placed[last], placed[last-1])
-	p.addKind(in, rims, draw.Stroke{Role: draw.Ink, Points: placed, Width: 2 * RimWidth * p.Weight})
+	p.addKind(in, rims, draw.Stroke{Role: draw.Ink, Points: placed, Width: (RimWidth + min(RimWidth, wide)) * p.Weight})
 }
 
 // RimWidth is the width of outlines.

@@ -1,6 +1,8 @@
 package solid
 
 import (
+	"math"
+
 	"barkwright/core/draw"
 	"barkwright/core/geom"
 	"barkwright/wasm/scene"
@@ -105,6 +107,28 @@ type quarter struct {
 	*Surface
 	facing *[2][][]float64
 	m      [2]float64
+	// wide is how wide the outside of the column in hand shows in the picture, in outlines' weights.
+	wide float64
+}
+
+// width is how wide the outside shows between a column and the next, across the way between them.
+func (q *quarter) width(c int) float64 {
+	top := q.Rows - 1
+	at := func(c, r int, side geom.Side) draw.Point { return q.Camera.At(InPlace(q.At(c, r, side), q.m)) }
+	a, b := at(c, top, geom.After), at(c+1, top, geom.Before)
+	dx, dy := b.X-a.X, b.Y-a.Y
+	run := max(math.Hypot(dx, dy), 1e-9)
+	low, high := math.Inf(1), math.Inf(-1)
+	for r := range q.Rows {
+		for i, side := range [2]geom.Side{geom.After, geom.Before} {
+			if q.facing[side][c+i][r] <= 0 {
+				k := at(c+i, r, side)
+				off := ((k.X-a.X)*dy - (k.Y-a.Y)*dx) / run
+				low, high = min(low, off), max(high, off)
+			}
+		}
+	}
+	return max(0, high-low) / q.Weight
 }
 
 // corner is a point of a face and how far it is turned to the eye.
@@ -139,6 +163,7 @@ func (q *quarter) role(c, r int) draw.Role {
 
 // column draws the faces between a column and the next: those that look alike as one.
 func (q *quarter) column(c int) {
+	q.wide = q.width(c)
 	for r := 0; r < q.Rows-1; {
 		role := q.role(c, r)
 		if role == "" {
@@ -214,7 +239,7 @@ func (q *quarter) split(c, r int) {
 	q.Area(Inner, q.Tint(c, r, n.Z/max(n.Len(), 1e-12)), inside...)
 	q.Area(Outer, draw.Bark, outside...)
 	for i := 1; i < len(turns); i += 2 {
-		q.rim(Outer, turns[i-1], turns[i])
+		q.rimOf(Outer, q.wide, turns[i-1], turns[i])
 	}
 	q.rims(c, r)
 }
@@ -240,6 +265,6 @@ func (q *quarter) rims(c, r int) {
 		if b.facing > 0 {
 			end = a.at.Lerp(b.at, a.facing/(a.facing-b.facing))
 		}
-		q.rim(Outer, a.at, end)
+		q.rimOf(Outer, q.wide, a.at, end)
 	}
 }
