@@ -19,12 +19,7 @@ func (p *page) listenLessons() {
 		if data(p.root(), "teach") == "" || e.Get("target").Call("matches", "input, select, textarea, button").Bool() {
 			return
 		}
-		key := e.Get("key").String()
-		// Where keys of one letter do nothing, the space bar and the arrows still do.
-		if len(key) == 1 && key != " " && !p.desk.Letters() {
-			return
-		}
-		if what := work.LessonByKey(key); what != "" {
+		if what := work.LessonByKey(e.Get("key").String()); what != "" {
 			e.Call("preventDefault")
 			p.lesson(what)
 		}
@@ -34,27 +29,34 @@ func (p *page) listenLessons() {
 // lesson does what a button or a key of the lessons says.
 func (p *page) lesson(what string) {
 	if what == "big" {
-		if data(p.root(), "teach") != "" {
-			p.root().Get("dataset").Delete("teach")
-		} else {
-			p.root().Get("dataset").Set("teach", "true")
-		}
-		js.Global().Call("measureRoom")
+		p.wall(data(p.root(), "teach") == "")
 		p.id("lesson-title").Call("focus")
-		// Once the browser has laid the page out anew.
-		p.later(pictureLook, p.draw)
 		return
 	}
-	if what == "hold" {
-		p.hold(p.desk.Hold("turn", clock()))
-	} else {
-		p.reply(p.desk.Lesson(what, p.desk.Dates.Written(today())))
-	}
+	p.reply(p.desk.Lesson(what, p.desk.Dates.Written(today())))
 	if p.desk.OpenLesson() == "" {
-		p.root().Get("dataset").Delete("teach")
+		p.wall(false)
 	}
 	p.showLessons()
 	p.turnIn(0)
+}
+
+// wall fills the window with the picture and the lesson, to be read from the back of a room, or ends that.
+func (p *page) wall(on bool) {
+	if on == (data(p.root(), "teach") != "") {
+		return
+	}
+	if on {
+		if data(p.root(), "big") != "" {
+			p.setPicture("big")
+		}
+		p.root().Get("dataset").Set("teach", "true")
+	} else {
+		p.root().Get("dataset").Delete("teach")
+	}
+	js.Global().Call("measureRoom")
+	// Once the browser has laid the page out anew.
+	p.later(pictureLook, p.draw)
 }
 
 // showLessons writes the list of lessons, or the one that is open.

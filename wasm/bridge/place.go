@@ -126,6 +126,9 @@ func (p *page) goPlace(at work.Place, step bool) {
 		return
 	}
 	p.desk.SetPlace(at)
+	if !p.sees(work.Lessons) {
+		p.wall(false)
+	}
 	js.Global().Call("showPlace", string(at), step)
 	js.Global().Call("scrollTo", 0, 0)
 	if pane := p.id("controls"); !pane.IsNull() {
@@ -183,6 +186,7 @@ func (p *page) placeKey(e js.Value) {
 
 // setPicture fills the window with the picture or folds it away, and back.
 func (p *page) setPicture(what string) {
+	p.wall(false)
 	other := map[string]string{"big": "fold", "fold": "big"}[what]
 	dataset := p.root().Get("dataset")
 	on := data(p.root(), what) == ""

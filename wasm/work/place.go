@@ -139,7 +139,7 @@ func Verdict(checks []answer.Warning, key string, s units.System) (answer.State,
 }
 
 // lessonKeys are what keys do while a lesson fills the window.
-var lessonKeys = map[string]string{" ": "next", "ArrowLeft": "turn:-1", "ArrowRight": "turn:1", "h": "hold", "H": "hold", "Escape": "big"}
+var lessonKeys = map[string]string{" ": "next", "ArrowLeft": "turn:-1", "ArrowRight": "turn:1", "Escape": "big"}
 
 // LessonByKey is what a key does while a lesson fills the window, or empty.
 func LessonByKey(key string) string { return lessonKeys[key] }

@@ -94,8 +94,16 @@ func TestLessons(t *testing.T) {
 	letters := eval[float64](p, `parseFloat(getComputedStyle(document.querySelector('#lesson h3')).fontSize) / innerHeight`)
 	// A browser may count letters in 64ths of a pixel.
 	assert.GreaterOrEqual(t, letters, 1.0/28-1.0/64/900)
+	// The hold is let go and taken again by its key as everywhere.
+	p.keys("h")
+	p.wait(`document.getElementById('against-name').textContent.includes('Nothing is held')`)
 	p.keys("\x1b")
 	p.wait(`document.documentElement.dataset.teach === undefined`)
+	// Another place, and the picture over all of the window, end the wall.
+	p.press(`[data-lesson="big"]`)
+	p.notch("bed")
+	p.wait(`document.documentElement.dataset.teach === undefined`)
+	p.notch("lessons")
 	p.press(`[data-lesson="close"]`)
 	p.wait(`document.querySelectorAll('[data-lesson^="open:"]').length === 10`)
 	back, _ := p.value("depth")
