@@ -6,7 +6,6 @@ import (
 	"strings"
 
 	"barkwright/core/draw"
-	"barkwright/core/lines"
 	"barkwright/core/stage"
 )
 
@@ -89,36 +88,14 @@ func (j Job) cardsOf(st *stage.Stage, place int) []card {
 	return out
 }
 
-// pocketLine is a line of a list with what ticks each of its pieces.
-type pocketLine struct {
-	lines.Line
-	done []bool
-}
-
-// pocketList is a list with its alike pieces on one line.
-func (s stageSheet) pocketList(b stage.Bench) []pocketLine {
-	each := lines.Make(s.Canoe, b, s.System).Lines
-	b.Apart = false
-	var out []pocketLine
-	for _, l := range lines.Make(s.Canoe, b, s.System).Lines {
-		p := pocketLine{Line: l}
-		for _, piece := range each {
-			if piece.Key == l.Key || strings.HasPrefix(piece.Key, l.Key+"/") {
-				_, done := s.Log.Done(b.Step, piece.Key)
-				p.done = append(p.done, done)
-			}
-		}
-		out = append(out, p)
-	}
-	return out
-}
-
 // cards parts a list into cards under its name.
 func (s stageSheet) cards(name string, list []pocketLine, cautions bool) []card {
 	width, height := cardSize()
 	columns := 1
 	for _, l := range list {
-		columns = max(columns, min(mostBoxes, len(l.done)))
+		if l.runs == 0 {
+			columns = max(columns, min(mostBoxes, len(l.done)))
+		}
 	}
 	on := arrange(func(f fit) []strip {
 		s.flow = flow{fit: fit{letter: cardLetter, pad: f.pad}, width: width}
@@ -176,60 +153,3 @@ func (p *paper) cardHead(j Job, name, of string) {
 
 // leastCardLetter is what a card's head is lettered with, mm.
 const leastCardLetter = 8 * point
-
-// listWords say once what the lines of a list say: what all their figures are measured from,
-// and which pieces are alike off amidships. They return the latter too.
-func listWords(list []pocketLine) (said, alike string) {
-	from := list[0].From
-	for _, l := range list {
-		if l.From != from {
-			from = ""
-		}
-	}
-	// Amidships there are fewer, and that line says so.
-	alike = list[len(list)-1].Alike
-	if from != "" {
-		said = "Figures: " + from + ". "
-	}
-	if alike != "" {
-		said += alike + " unless said."
-	}
-	return strings.TrimSpace(said), alike
-}
-
-// mostBoxes are how many boxes stand beside one another.
-const mostBoxes = 2
-
-// pocketLine adds one line: a box for each of its pieces in so many columns, what it is, and
-// its figure large.
-func (f *flow) pocketLine(l pocketLine, columns int) {
-	const pitch, air = tickSize + 0.6, 2.0
-	left := float64(columns)*pitch + air
-	size := figureLetter
-	for size > plainLetter && draw.Lettered(l.Figure, size, true) > 0.55*(f.width-left) {
-		size -= point
-	}
-	figure := draw.Wrapped(l.Figure, size, true, 0.55*(f.width-left))
-	broad := 0.0
-	for _, line := range figure {
-		broad = max(broad, draw.Lettered(line, size, true))
-	}
-	what := draw.Wrapped(l.What, plainLetter, true, f.width-left-broad-air)
-	also := draw.Wrapped(strings.Join(l.Also, "; "), cardLetter, false, f.width-left)
-	// Both begin on lines of one middle.
-	down := (size - plainLetter) * leading / 2
-	top := max(float64(len(figure))*size*leading, down+float64(len(what))*plainLetter*leading)
-	rows := (len(l.done) + columns - 1) / columns
-	high := max(top+float64(len(also))*cardLetter*leading, float64(rows)*pitch+0.4) + 2*f.pad
-	f.add(strip{high: high, words: l.What + ": " + l.Figure + " (" + strings.Join(l.Also, "; ") + ")",
-		draw: func(p *paper, y float64) {
-			y += f.pad
-			for i, done := range l.done {
-				p.tick(float64(i%columns)*pitch, y+float64(i/columns)*pitch+0.3, done)
-			}
-			p.lines(left, y+down, what, plainLetter, true, draw.Start)
-			p.lines(f.width, y, figure, size, true, draw.End)
-			p.lines(left, y+top, also, cardLetter, false, draw.Start)
-			p.rule(hairLine, 0, y+high-f.pad, f.width, y+high-f.pad)
-		}})
-}
