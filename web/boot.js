@@ -20,12 +20,14 @@
       },
     });
   }
-  // Nothing is redrawn for a size already known, such as the first one observed.
+  // Nothing is redrawn for a size already known, such as the first one observed. Asked for
+  // here, it would make the browser lay out a page that is still being read.
   const size = () => `${host.clientWidth} ${host.clientHeight} ${density()} ${getComputedStyle(root).fontSize}`;
-  let known = size();
+  let known;
   const resized = () => {
-    if (known === size()) return;
+    const before = known;
     known = size();
+    if (!before || known === before) return;
     wake(3);
     dispatchEvent(new Event('resize'));
   };
@@ -69,17 +71,24 @@
   // scroll; 2: the picture too; 3: the hand; 4: nothing stays.
   const most = 0.45;
   const fixed = ['stick', 'sight', 'hand', 'cells'].map(id => document.getElementById(id));
+  const under = ['hand', 'cells', 'controls'].map(id => document.getElementById(id));
   const column = inPane => fixed.filter(e => {
     const position = getComputedStyle(e).position;
     return inPane ? position === 'fixed' : position === 'sticky';
   }).reduce((sum, e) => sum + e.offsetHeight, 0);
   window.measureRoom = () => {
     for (let room = 0; room <= 4; room++) {
-      root.dataset.room = room;
+      if (root.dataset.room !== String(room)) root.dataset.room = room;
       if (column(false) <= most * innerHeight && column(true) <= most * innerHeight) break;
     }
-    fixed.forEach(e => root.style.setProperty('--' + e.id + '-high', e.offsetHeight + 'px'));
-    root.style.setProperty('--top', column(false) + 'px');
+    // All is read before anything is written: for a size asked for after that, the browser
+    // would style the page anew. What is written as it stands costs the same.
+    const heights = fixed.map(e => ['--' + e.id + '-high', e.offsetHeight + 'px']);
+    const put = (e, name, text) => {
+      if (e.style.getPropertyValue(name) !== text) e.style.setProperty(name, text);
+    };
+    put(root, '--top', column(false) + 'px');
+    under.forEach(e => heights.forEach(([name, text]) => put(e, name, text)));
   };
   if (fixed[0]) {
     const heights = new ResizeObserver(measureRoom);
@@ -324,6 +333,7 @@
     const {instance} = await WebAssembly.instantiate(await unpack(), go.importObject);
     // Ebitengine keeps whichever requestAnimationFrame it finds during this one call.
     window.requestAnimationFrame = gate;
+    known ??= size();
     const done = go.run(instance);
     window.requestAnimationFrame = frame;
     watchDensity();

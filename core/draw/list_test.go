@@ -133,6 +133,37 @@ func TestSVG(t *testing.T) {
 	assert.ErrorIs(t, draw.SVG{Palette: draw.Screen()}.Write(full{}, sample()), errFull)
 }
 
+// On a screen a polygon and its outline are one element, as are runs that look the same, but
+// for filled ones whose boxes meet; what is seen keeps its order. In millimetres each stays.
+func TestSVGPathsJoined(t *testing.T) {
+	ring := func(x float64, fill bool) []draw.Op {
+		line := draw.Stroke{Role: draw.Ink, Points: square(x, 0, 10), Width: 2, Closed: true}
+		if !fill {
+			return []draw.Op{line}
+		}
+		return []draw.Op{draw.Fill{Role: draw.Bark, Points: square(x, 0, 10)}, line}
+	}
+	var l draw.List
+	l.Add(ring(0, true)...)
+	l.Add(ring(12.5, true)...) // half a pixel from the line before
+	l.Add(ring(24, true)...)   // the lines meet
+	l.Add(ring(0, false)...)
+	l.Add(ring(5, false)...)
+	l.Add(draw.Fill{Role: draw.Ink, Points: square(0, 20, 10)}, draw.Fill{Role: draw.Ink, Points: square(20, 20, 10)},
+		draw.Fill{Role: draw.Ink, Points: square(25, 20, 10)})
+	l.Add(draw.Stroke{Role: draw.Ink, Points: square(25, 20, 10), Width: 2})
+	moves := func(s draw.SVG) (starts []int) {
+		var b strings.Builder
+		require.NoError(t, s.Write(&b, l))
+		for _, element := range strings.Split(b.String(), "<path")[1:] {
+			starts = append(starts, strings.Count(element, "M"))
+		}
+		return starts
+	}
+	assert.Equal(t, []int{2, 1, 2, 2, 1, 1}, moves(draw.SVG{Palette: draw.Screen()}), "an open line is no outline")
+	assert.Len(t, moves(draw.SVG{Palette: draw.Screen(), MillimetresPerUnit: 1}), len(l.Ops))
+}
+
 var errFull = errors.New("disk full")
 
 type full struct{}

@@ -31,22 +31,8 @@ func (s SVG) Write(w io.Writer, l List) error {
 	e.printf(` font-family="%s" stroke-linejoin="round">`, FontFamily)
 	e.printf("<title id=\"%s-title\">%s</title><desc id=\"%s-desc\">%s</desc>\n",
 		Escape(s.ID), Escape(l.Title), Escape(s.ID), Escape(l.Words()))
-	for _, op := range l.Ops {
-		switch op := op.(type) {
-		case Fill:
-			e.printf("<path d=\"%sZ\" fill=\"%s\"/>\n", s.path(op.Points), s.Palette.Of(op.Role).Hex())
-		case Stroke:
-			s.stroke(e, op)
-		case Hatch:
-			var d strings.Builder
-			for _, line := range op.Lines() {
-				d.WriteString(s.path(line[:]))
-			}
-			if d.Len() > 0 {
-				e.printf("<path d=\"%s\" fill=\"none\" stroke=\"%s\" stroke-width=\"%s\"/>\n",
-					d.String(), s.Palette.Of(op.Role).Hex(), s.number(op.Width))
-			}
-		}
+	for _, p := range s.paths(l.Ops) {
+		e.printf("<path d=\"%s\"%s/>\n", strings.Join(p.d, ""), p.look)
 	}
 	for _, op := range l.Ops {
 		if text, ok := op.(Text); ok {
@@ -55,22 +41,6 @@ func (s SVG) Write(w io.Writer, l List) error {
 	}
 	e.printf("</svg>\n")
 	return e.err
-}
-
-func (s SVG) stroke(e *errWriter, op Stroke) {
-	d := s.path(op.Points)
-	if op.Closed {
-		d += "Z"
-	}
-	e.printf(`<path d="%s" fill="none" stroke="%s" stroke-width="%s"`, d, s.Palette.Of(op.Role).Hex(), s.number(op.Width))
-	if len(op.Dash) > 0 {
-		lengths := make([]string, len(op.Dash))
-		for i, v := range op.Dash {
-			lengths[i] = s.number(v)
-		}
-		e.printf(` stroke-dasharray="%s"`, strings.Join(lengths, " "))
-	}
-	e.printf("/>\n")
 }
 
 // FontFamily is the lettering of pictures, the same in SVG and on the canvas.
@@ -94,19 +64,6 @@ func (s SVG) text(e *errWriter, t Text) {
 
 // HaloRatio is the breadth of a halo's stroke to the size of the letters, by eye.
 const HaloRatio = 0.3
-
-func (s SVG) path(points []Point) string {
-	var b strings.Builder
-	for i, p := range points {
-		if i == 0 {
-			b.WriteByte('M')
-		} else {
-			b.WriteByte('L')
-		}
-		b.WriteString(s.number(p.X) + " " + s.number(p.Y))
-	}
-	return b.String()
-}
 
 // number writes a place or a length: a hundredth of a pixel is finer than any screen, and a
 // thousandth of a millimetre than any tool.
