@@ -55,15 +55,23 @@ func (t Tile) Draw(h Head, of string) draw.List {
 	}
 	s.edges(t)
 	s.bars()
-	at := t.free(geom.Vec2{X: boxOutside, Y: boxOutside}, lines)
+	at, lost := t.free(geom.Vec2{X: boxOutside, Y: boxOutside}, lines)
 	id, whole := t.ID(), t.Rows*t.Cols == 1
 	if number := pageNumber(of); whole && number != "" {
 		id = number
 	}
-	s.box(id, t.Pattern.Name, h, of, at)
+	taken := geom.Vec2{X: boxOutside, Y: boxOutside}
+	if lost < cutWeight {
+		s.box(id, t.Pattern.Name, h, of, at)
+	} else {
+		// No room for the frame but over a cut: the bars prove the scale, and the page has its names alone.
+		taken.Y = namesHigh
+		at, _ = t.free(taken, lines)
+		s.names(id, t.Pattern.Name, h, of, at)
+	}
 	if whole {
 		// A pattern of several pages has its note on their map.
-		s.note(t, append(lines, boxLines(at, boxOutside)...))
+		s.note(t, append(lines, boxLines(at, taken)...))
 	}
 	return s.List
 }
@@ -80,7 +88,7 @@ func pageNumber(of string) string {
 // note prints what the pattern's note says where there is room for it.
 func (s *page) note(t Tile, lines []Line) {
 	text := draw.Wrapped(t.Pattern.Note, twelvePoints, false, noteWidth)
-	at := t.free(geom.Vec2{X: noteWidth, Y: line * float64(len(text))}, lines)
+	at, _ := t.free(geom.Vec2{X: noteWidth, Y: line * float64(len(text))}, lines)
 	s.say(at, text)
 }
 
@@ -159,6 +167,20 @@ func (s *page) box(id, name string, h Head, of string, at geom.Vec2) {
 		inMillimetres(boxInside)+" inside, "+inInches(boxOutside)+" outside.", 2.6, 3)
 }
 
+// namesHigh is the height of a page's names without the frame, mm.
+const namesHigh = 11.0
+
+// names are a page's names where there is no room for the frame.
+func (s *page) names(id, name string, h Head, of string, at geom.Vec2) {
+	const letters, step = 3.0, 3.6
+	s.bold(Label{At: at.Add(geom.Vec2{Y: 6}), Text: id, Size: 6})
+	x := at.X + draw.Lettered(id, 6, true) + 2
+	lines := append(draw.Wrapped(name, letters, false, at.X+boxOutside-x), joined(of, h.Mark()))
+	for i, text := range lines[:min(3, len(lines))] {
+		s.label(Label{At: geom.Vec2{X: x, Y: at.Y + letters + step*float64(i)}, Text: text, Size: letters})
+	}
+}
+
 // frame is the box's outline: its inner edge is boxInside, its outer edge boxOutside.
 func (s *page) frame(at geom.Vec2) {
 	s.rect(at.X, at.Y, boxOutside, boxEdge)
@@ -168,17 +190,17 @@ func (s *page) frame(at geom.Vec2) {
 }
 
 // boxLines cover a box so closely that nothing is laid into it.
-func boxLines(at geom.Vec2, side float64) []Line {
+func boxLines(at, size geom.Vec2) []Line {
 	var out []Line
-	for y := 0.0; y <= side; y += 5 {
-		out = append(out, Line{Points: []geom.Vec2{at.Add(geom.Vec2{Y: y}), at.Add(geom.Vec2{X: side, Y: y})}})
+	for y := 0.0; y <= size.Y; y += 5 {
+		out = append(out, Line{Points: []geom.Vec2{at.Add(geom.Vec2{Y: y}), at.Add(geom.Vec2{X: size.X, Y: y})}})
 	}
 	return out
 }
 
-// free is where something of a size covers least of a page's drawing: from the lower right
+// free is where something of a size covers least of a page's drawing, and how much: from the lower right
 // upward, the first free place or the one with fewest lines through it.
-func (t Tile) free(size geom.Vec2, lines []Line) geom.Vec2 {
+func (t Tile) free(size geom.Vec2, lines []Line) (best geom.Vec2, least int) {
 	const step, clear = 4.0, 1.5
 	// What pages share and where they are cut is kept free.
 	margin := func(pages int) float64 {
@@ -188,7 +210,7 @@ func (t Tile) free(size geom.Vec2, lines []Line) geom.Vec2 {
 		return t.Block.Overlap + 2
 	}
 	x0, y0 := margin(t.Cols), margin(t.Rows)
-	best, least := geom.Vec2{}, math.MaxInt
+	least = math.MaxInt
 	for y := t.Block.Height - y0 - size.Y; y >= y0; y -= step {
 		for x := t.Block.Width - x0 - size.X; x >= x0; x -= step {
 			at := geom.Vec2{X: x, Y: y}
@@ -196,11 +218,11 @@ func (t Tile) free(size geom.Vec2, lines []Line) geom.Vec2 {
 				best, least = at, n
 			}
 			if least == 0 {
-				return best
+				return best, 0
 			}
 		}
 	}
-	return best
+	return best, least
 }
 
 // cutWeight is how many other pieces of line one that is cut along counts for: it is worse to lose.
