@@ -207,18 +207,22 @@
   };
 
   // A character holds seven bits of the program, the lowest first; one of two bytes holds
-  // fourteen, the first seven by what they may not be written as: see sevens in web/pack.
+  // twelve, the first seven by what they may not be written as: see sevens in web/pack.
   const bytesOf = text => {
     const colon = text.indexOf(':'), end = text.lastIndexOf('.');
     const bytes = new Uint8Array(+text.slice(0, colon) + 4);
     let held = 0, bits = 0, n = 0;
     for (let i = colon + 1; i < end; i++) {
       const code = text.charCodeAt(i);
-      held |= (code < 128 ? code : code < 384 ? 0 : code < 512 ? 13 : 60) << bits;
-      if ((bits += 7) >= 8) { bytes[n++] = held; held >>>= 8; bits -= 8; }
-      if (code < 128) continue;
-      held |= (code & 127) << bits;
-      if ((bits += 7) >= 8) { bytes[n++] = held; held >>>= 8; bits -= 8; }
+      if (code < 128) {
+        held |= code << bits;
+        bits += 7;
+      } else {
+        held |= ((code < 192 ? 0 : code < 224 ? 13 : 60) | (code & 31) << 7) << bits;
+        bits += 12;
+        if (bits >= 16) { bytes[n++] = held; held >>>= 8; bits -= 8; }
+      }
+      if (bits >= 8) { bytes[n++] = held; held >>>= 8; bits -= 8; }
     }
     return bytes.subarray(0, -4);
   };
@@ -307,8 +311,15 @@
   };
   const unpack = async () => {
     const packed = bytesOf(document.getElementById('wasm').textContent.trim());
-    const stream = new Blob([packed]).stream().pipeThrough(new DecompressionStream('gzip'));
-    return joined(await new Response(stream).arrayBuffer());
+    const unzip = new DecompressionStream('gzip'), writer = unzip.writable.getWriter();
+    // In pieces, or what is pressed meanwhile would wait for all of it.
+    const piece = 1 << 19;
+    const feed = async () => {
+      for (let i = 0; i < packed.length; i += piece) await writer.write(packed.subarray(i, i + piece));
+      await writer.close();
+    };
+    const [apart] = await Promise.all([new Response(unzip.readable).arrayBuffer(), feed()]);
+    return joined(apart);
   };
   window.stopped = why => {
     root.dataset.stopped = 'true';
