@@ -98,9 +98,10 @@ func (d *Desk) openLesson(key string) Reply {
 	return r
 }
 
-// named is the copy of a boat that a lesson is on.
+// named is the copy of a boat that a lesson is on. A name as long as can be loses its end.
 func named(of design.Design) design.Design {
-	of.Name = onLesson + of.Name
+	name := []rune(onLesson + of.Name)
+	of.Name = string(name[:min(len(name), design.MaxName)])
 	return of
 }
 
@@ -181,9 +182,7 @@ func (d *Desk) byHand() bool {
 	l, _, _ := lesson.Lookup(t.Last)
 	start := baseRun(t.base)
 	for _, step := range l.Steps {
-		set := step.Apply(start)
-		set.Name = onLesson + t.base.Name
-		if now == set {
+		if now == named(step.Apply(start)) {
 			return false
 		}
 	}
@@ -205,8 +204,7 @@ func (d *Desk) doStep(l lesson.Lesson, n int) Reply {
 	if n > 0 {
 		next = l.Steps[n-1].Apply(baseRun(t.base))
 	}
-	next.Name = onLesson + t.base.Name
-	d.shown.Replace(next)
+	d.shown.Replace(named(next))
 	t.Did = n
 	d.keepLessons()
 	return Reply{Changed: true}

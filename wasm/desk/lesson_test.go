@@ -116,9 +116,12 @@ func TestLessonsOwnBoat(t *testing.T) {
 
 // What was changed by hand on a lesson's boat can be brought back, and the list says so.
 func TestLessonsBoatChangedByHand(t *testing.T) {
-	d, _ := open(&memory.Store{})
+	d, w := open(&memory.Store{})
+	w.SetText("name", strings.Repeat("é", design.MaxName))
+	w.Commit()
 	d.Lesson("open:rocker", "")
 	copied := d.Show()
+	assert.Empty(t, copied.Faults, "as long a name as can be has room for what it is")
 	copied.Set("beam", copied.Entered.Beam+3*inch)
 	copied.Commit()
 	d.Lesson("close", "")
