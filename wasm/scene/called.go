@@ -40,7 +40,7 @@ func (p *Pen) LineKinds(kinds ...LineKind) {
 	sample := 2.4 * p.Letter
 	x, y := p.Letter, p.List.Height-0.8*p.Letter
 	for _, kind := range kinds {
-		n := p.Say(RankExtra, kind.Name, draw.Ink, draw.Paper, SpotAt(x+sample+0.4*p.Letter, y, draw.Start))
+		n := p.Say(RankTitle, kind.Name, draw.Ink, draw.Paper, SpotAt(x+sample+0.4*p.Letter, y, draw.Start))
 		n.Spare = true
 		n.With = func(label draw.Box) []draw.Op {
 			right := label.Left - 0.4*p.Letter

@@ -96,7 +96,7 @@ func fit(c core.Canoe, v scene.View, size draw.Size) layout {
 		l.sections = draw.Box{Left: pad, Top: pad, Right: size.Width - pad, Bottom: size.Height - pad}
 		return l.zoomed(v, size)
 	}
-	rows := roomy(t, v.Layer)
+	rows := roomy(t, v.Layer, size.Height < lowCell*t)
 	least := tight(t)
 	if !l.hasTop {
 		rows.top = 0
@@ -218,7 +218,10 @@ func (w gaps) plain() gaps {
 	return w
 }
 
-func roomy(t float64, layer scene.Layer) gaps {
+// lowCell is the height under which names round the views get less room, in letters.
+const lowCell = 30
+
+func roomy(t float64, layer scene.Layer, low bool) gaps {
 	w := gaps{title: 1.2 * t, top: 2 * t, tape: 2.8 * t, dimension: 1.9 * t, chain: 1.6 * t, spacing: 1.5 * t}
 	if layer == scene.Measures {
 		return w
@@ -226,7 +229,11 @@ func roomy(t float64, layer scene.Layer) gaps {
 	w = w.plain()
 	if layer == scene.Names {
 		// Names stand round the views.
-		w.top, w.tape, w.dimension = w.top+3*t, w.tape+3*t, w.dimension+2.5*t
+		more := 3 * t
+		if low {
+			more = 1.6 * t
+		}
+		w.top, w.tape, w.dimension = w.top+more, w.tape+more, w.dimension+max(2*t, more-t/2)
 	}
 	return w
 }

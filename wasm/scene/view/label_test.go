@@ -52,6 +52,7 @@ var looks = []scene.View{
 	{State: scene.OnTheBed, Handles: true}, {State: scene.Finished, Handles: true},
 	{State: scene.LaidFlat}, {State: scene.LaidFlat, Only: scene.BySheet},
 	{State: scene.SidesUp, Up: 0.3}, {State: scene.SidesUp, Up: 0.7}, {State: scene.SidesUp, Up: 1},
+	{State: scene.SidesUp, Up: 0.3, Only: scene.RoundOnly}, {State: scene.SidesUp, Up: 0.7, Only: scene.SideOnly},
 	{State: scene.InTheRound}, {State: scene.InTheRound, From: scene.Ahead}, {State: scene.InTheRound, From: scene.Above},
 	{State: scene.InTheRound, Turned: 0.4},
 	{State: scene.OnTheBed, Only: scene.TopOnly}, {State: scene.OnTheBed, Only: scene.SideOnly},
