@@ -47,19 +47,19 @@ func newGunwales(h *hull.Hull) Gunwales {
 	g.Inwale = 2 * g.Run
 	past, endX, endR := 0.0, h.GunwaleX, straight
 	if h.HeadX-h.GunwaleX > 4*planStep {
-		endX, endR = tightest(h.TopEdge, h.GunwaleX+2*planStep, h.HeadX-2*planStep)
+		endX, endR = tightest(differences(h.TopEdge), h.GunwaleX+2*planStep, h.HeadX-2*planStep)
 		past = geom.NewPath3(func(x float64) geom.Vec3 { return geom.Vec3{X: x, Z: h.TopEdge(x)} }, h.GunwaleX, h.HeadX,
 			20).Length()
 	}
 	g.Outwale = 2 * (g.Run + past)
 	g.Cap = g.Outwale
 	planEnd := h.StationAt(g.Run - planLeftOut)
-	planX, planR := tightest(h.HalfBeam, 0, planEnd-2*planStep)
+	planX, planR := tightest(h.PlanBend, 0, planEnd-2*planStep)
 	// Only the ends are split, from the end thwarts out, and only across the sheer:
 	// whole timber and layers each have their own tightest place.
 	split := h.StationAt(d.ThwartAt[d.OuterThwarts()-1] * g.Run)
-	wholeX, wholeR := tightest(h.Sheer, 0, split)
-	layerX, layerR := tightest(h.Sheer, split, h.GunwaleX-2*planStep)
+	wholeX, wholeR := tightest(h.SheerBend, 0, split)
+	layerX, layerR := tightest(h.SheerBend, split, h.GunwaleX-2*planStep)
 	inPlan := func(t float64) GunwaleBend { return bendGunwale(h, planX, planR, t, 1) }
 	inSheer := func(t float64) GunwaleBend {
 		whole, layers := bendGunwale(h, wholeX, wholeR, t, 1), bendGunwale(h, layerX, layerR, t, d.GunwaleEndSplits)
@@ -80,19 +80,26 @@ func bendGunwale(h *hull.Hull, x, radius, thickness float64, layers int) Gunwale
 	return GunwaleBend{X: x, Bend: whole.Innermost(layers), Layers: layers, Mend: n}
 }
 
-// tightest finds the smallest radius of the curve y = f(x) on [from, to].
-func tightest(f func(float64) float64, from, to float64) (x, radius float64) {
-	const h = planStep
-	curvature := func(x float64) float64 {
-		before, at, after := f(x-h), f(x), f(x+h)
-		slope := (8*(after-before) - (f(x+2*h) - f(x-2*h))) / (12 * h)
-		second := (after - 2*at + before) / (h * h)
+// tightest finds the smallest radius on [from, to] of a curve by x, given its slope and
+// its second derivative, per metre.
+func tightest(bend func(x float64) (slope, second float64), from, to float64) (x, radius float64) {
+	x, least := geom.Least(func(x float64) float64 {
+		slope, second := bend(x)
 		grade := 1 + slope*slope
 		return -math.Abs(second) / (grade * math.Sqrt(grade))
-	}
-	x, least := geom.Least(curvature, from, to, 80)
+	}, from, to, 80)
 	if -least <= 1/straight {
 		return x, straight
 	}
 	return x, -1 / least
+}
+
+// differences bends a curve that has no derivatives of its own by its values planStep apart.
+func differences(f func(float64) float64) func(x float64) (slope, second float64) {
+	const h = planStep
+	return func(x float64) (slope, second float64) {
+		before, at, after := f(x-h), f(x), f(x+h)
+		slope = (8*(after-before) - (f(x+2*h) - f(x-2*h))) / (12 * h)
+		return slope, (after - 2*at + before) / (h * h)
+	}
 }

@@ -12,6 +12,9 @@ func (h *Hull) HalfBeam(x float64) float64 {
 	return h.plan.Breadth(x)
 }
 
+// PlanBend returns the slope and the second derivative of HalfBeam at x, 0 or more.
+func (h *Hull) PlanBend(x float64) (slope, second float64) { return h.plan.BreadthBend(x) }
+
 // SkinHalfBreadth is the half-breadth of the bark's outer face at its top edge.
 // It stands outside the inwale by the inwale and the bark, and closes on the
 // stem-piece at the gunwale's end and beyond.
@@ -50,6 +53,9 @@ func (h *Hull) FrameEnd() float64 {
 
 // Sheer is the height of the top of the inwale at x, within the gunwales.
 func (h *Hull) Sheer(x float64) float64 { return h.plan.Sheer(x) }
+
+// SheerBend returns the slope and the second derivative of Sheer at x, 0 or more.
+func (h *Hull) SheerBend(x float64) (slope, second float64) { return h.plan.SheerBend(x) }
 
 // TopEdge is the height of the bark's top edge at x: the sheer, and beyond the
 // gunwale's end a cubic that leaves with the sheer's slope and meets the stem

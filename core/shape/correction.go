@@ -27,6 +27,22 @@ func (c Correction) at(t float64) float64 {
 	return c.By * (1 - u*u*u*(10-15*u+6*u*u))
 }
 
+// bend returns the first and second derivative of at by t.
+func (c Correction) bend(t float64) (first, second float64) {
+	width := c.To - c.At
+	if t < c.At {
+		width = c.From - c.At
+	}
+	if width == 0 {
+		return 0, 0
+	}
+	u := (t - c.At) / width
+	if u >= 1 {
+		return 0, 0
+	}
+	return -30 * c.By * u * u * (1 - u) * (1 - u) / width, -60 * c.By * u * (1 - u) * (1 - 2*u) / (width * width)
+}
+
 // MostCorrections is how many corrections a curve takes: one amidships, one at each
 // thwart, one at the gunwale's end and some between.
 const MostCorrections = 8
@@ -48,6 +64,15 @@ func (c *Corrections) At(t float64) float64 {
 		sum += each.at(t)
 	}
 	return sum
+}
+
+// Bend returns the first and second derivative of At by t.
+func (c *Corrections) Bend(t float64) (first, second float64) {
+	for _, each := range c.List() {
+		slope, bend := each.bend(t)
+		first, second = first+slope, second+bend
+	}
+	return first, second
 }
 
 // Of is the sum of those at one place.

@@ -41,6 +41,25 @@ func (g *Gunwale) Sheer(x float64) float64 {
 	return depth + (end-depth)*g.Sweep.At(t) + g.SheerBy.At(t)
 }
 
+// BreadthBend returns the slope of Breadth at x, 0 or more, and its second derivative, per
+// metre.
+func (g *Gunwale) BreadthBend(x float64) (slope, second float64) {
+	t := x / g.Half
+	_, first, bend := g.Plan.TaperBend(t, g.Fine)
+	half := g.HalfBeam - g.PlanBy.Of(0)
+	by, byBend := g.PlanBy.Bend(t)
+	return (half*first + by) / g.Half, (half*bend + byBend) / (g.Half * g.Half)
+}
+
+// SheerBend returns the slope of Sheer at x, 0 or more, and its second derivative, per metre.
+func (g *Gunwale) SheerBend(x float64) (slope, second float64) {
+	t := x / g.Half
+	depth, end := g.swept()
+	_, first, bend := g.Sweep.Bend(t)
+	by, byBend := g.SheerBy.Bend(t)
+	return ((end-depth)*first + by) / g.Half, ((end-depth)*bend + byBend) / (g.Half * g.Half)
+}
+
 // EndSlope is the slope of the sheer at the gunwale's end.
 func (g *Gunwale) EndSlope() float64 {
 	depth, end := g.swept()
