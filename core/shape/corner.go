@@ -24,12 +24,7 @@ func (o Outline) At(corner float64) Outline {
 // one corner fits. Where none does it returns the nearer end and false.
 func (o Outline) WithHalfGirth(girth, most float64) (Outline, bool) {
 	c, ok := geom.Zero(func(c float64) float64 {
-		s := o.At(c).open()
-		bend := 0.0
-		for i := range bendPanels {
-			bend += s.Bend.Run(float64(i)/bendPanels, float64(i+1)/bendPanels)
-		}
-		return s.flat() + bend + s.side() - girth
+		return New(o.At(c)).HalfGirth() - girth
 	}, 0, most, cornerSolved)
 	return o.At(c), ok
 }

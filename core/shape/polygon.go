@@ -12,6 +12,7 @@ const straightShare = 0.4
 // they are spaced needs no more than one look at each piece of the bend.
 func (o Outline) Polygon(n int) []geom.Vec2 {
 	s := o.open()
+	s.panels = bendPanels
 	for i := range bendPanels {
 		s.run[i+1] = s.run[i] + s.Bend.Speed((float64(i)+0.5)/bendPanels)/bendPanels
 	}

@@ -13,13 +13,22 @@ import (
 type Section struct {
 	A, C, P geom.Vec2
 	Bend    geom.Conic
-	// run[i] is the length along the bend to parameter i/bendPanels.
-	run [bendPanels + 1]float64
+	// run[i] is the length along the bend to parameter i/panels.
+	run    [bendPanels + 1]float64
+	panels int
 }
 
-// bendPanels is how many pieces the bend's length is summed over: each by
-// five-point Gauss, good to 1e-9 of the length at the hardest weight allowed.
-const bendPanels = 16
+// bendPanels is how many pieces the length of a hard bend is summed over, and half as
+// many that of one whose weight is gentle or less: each by five-point Gauss, good to
+// 1e-9 of the length.
+const bendPanels, gentle = 16, 2.0
+
+func panels(bend *geom.Conic) int {
+	if bend.W <= gentle {
+		return bendPanels / 2
+	}
+	return bendPanels
+}
 
 // bendSettled is a step along the bend after which no further is taken, m: its
 // square over the least radius of a bark's bend is under a nanometre.
@@ -38,9 +47,10 @@ func New(o Outline) Section {
 
 // measure fills the table of the bend's length.
 func (s *Section) measure() {
-	for i := range bendPanels {
-		lo, hi := float64(i)/bendPanels, float64(i+1)/bendPanels
-		s.run[i+1] = s.run[i] + s.Bend.Run(lo, hi)
+	s.panels = panels(&s.Bend)
+	n := float64(s.panels)
+	for i := range s.panels {
+		s.run[i+1] = s.run[i] + s.Bend.Run(float64(i)/n, float64(i+1)/n)
 	}
 }
 
@@ -49,7 +59,7 @@ func (s *Section) side() float64 { return s.P.Sub(s.Bend.B).Len() }
 
 // HalfGirth is the length from the centre line to the top edge along the bark's
 // outer face.
-func (s Section) HalfGirth() float64 { return s.flat() + s.run[bendPanels] + s.side() }
+func (s Section) HalfGirth() float64 { return s.flat() + s.run[s.panels] + s.side() }
 
 // Turning is the angle from the bottom to the side, radians; 0 where the section
 // is folded, with no corner to turn.
@@ -59,7 +69,7 @@ func (s Section) Turning() float64 { return s.Bend.Turning() }
 func (s Section) At(g float64) geom.Vec2 { return s.at(g) }
 
 func (s *Section) at(g float64) geom.Vec2 {
-	flat, bend := s.flat(), s.run[bendPanels]
+	flat, bend := s.flat(), s.run[s.panels]
 	switch {
 	case g <= flat && flat > 0:
 		return s.A.Lerp(s.Bend.A, max(0, g)/flat)
@@ -75,11 +85,12 @@ func (s *Section) at(g float64) geom.Vec2 {
 // bendParameter finds where the bend is a length g from its start.
 func (s *Section) bendParameter(g float64) float64 {
 	i := 0
-	for i < bendPanels-1 && s.run[i+1] < g {
+	n := float64(s.panels)
+	for i < s.panels-1 && s.run[i+1] < g {
 		i++
 	}
-	t := (float64(i) + (g-s.run[i])/max(s.run[i+1]-s.run[i], 1e-300)) / bendPanels
-	lo, hi := float64(i)/bendPanels, float64(i+1)/bendPanels
+	t := (float64(i) + (g-s.run[i])/max(s.run[i+1]-s.run[i], 1e-300)) / n
+	lo, hi := float64(i)/n, float64(i+1)/n
 	for range 3 {
 		speed := s.Bend.Speed(t)
 		gap := g - s.run[i] - s.Bend.Run(lo, t)
@@ -117,8 +128,9 @@ func (s Section) TightestRadius() (radius, at float64) {
 	if least == 0 {
 		return math.Inf(1), 0
 	}
-	i := min(int(t*bendPanels), bendPanels-1)
-	run := s.run[i] + s.Bend.Run(float64(i)/bendPanels, t)
+	n := float64(s.panels)
+	i := min(int(t*n), s.panels-1)
+	run := s.run[i] + s.Bend.Run(float64(i)/n, t)
 	return -1 / least, s.flat() + run
 }
 
