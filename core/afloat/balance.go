@@ -59,7 +59,7 @@ func (t *tilted) newton(volume float64, load Load, p Waterplane) (Waterplane, im
 func (t *tilted) bisect(volume float64, load Load) (Waterplane, immersion, bool) {
 	imbalance := func(slope float64) (Waterplane, immersion, float64, bool) {
 		p := Waterplane{t.heel, 0, slope}
-		height, m, ok := t.height(volume, slope)
+		height, m, ok := t.height(volume, slope, stepTolerance)
 		p.Height = height
 		f, _, _ := t.moment(m, load, p)
 		return p, m, f, ok
@@ -84,9 +84,9 @@ func (t *tilted) bisect(volume float64, load Load) (Waterplane, immersion, bool)
 
 // height finds the height at which the body carries a volume at a given slope.
 // Volume grows with height, so the root is kept between bounds: Newton's step
-// where it stays inside them, half-way where it does not. It reports false where
-// the whole body is smaller than the volume.
-func (t *tilted) height(volume, slope float64) (float64, immersion, bool) {
+// where it stays inside them, half-way where it does not, until one is under tol. It
+// reports false where the whole body is smaller than the volume.
+func (t *tilted) height(volume, slope, tol float64) (float64, immersion, bool) {
 	low, high := t.extent(slope)
 	if t.immerse(high, slope).volume < volume {
 		return 0, immersion{}, false
@@ -104,7 +104,7 @@ func (t *tilted) height(volume, slope float64) (float64, immersion, bool) {
 		if !(next > low && next < high) {
 			next = (low + high) / 2
 		}
-		if math.Abs(next-h) < stepTolerance {
+		if math.Abs(next-h) < tol {
 			break
 		}
 		h = next

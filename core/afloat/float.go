@@ -35,12 +35,16 @@ func (b *Body) At(load Load, water Water, heel float64) Attitude {
 	return t.attitude(load, water, t.level(load, water))
 }
 
+// startTolerance is how near the plane without trim is found, m: Newton's steps go on
+// from it.
+const startTolerance = 1e-3
+
 // level returns the plane without trim that carries the load, as a start.
 func (t *tilted) level(load Load, water Water) Waterplane {
 	if !(load.Mass > 0) {
 		panic(noLoad)
 	}
-	h, _, _ := t.height(load.Mass/water.Density, 0)
+	h, _, _ := t.height(load.Mass/water.Density, 0, startTolerance)
 	return Waterplane{t.heel, h, 0}
 }
 
@@ -119,7 +123,7 @@ func (t *tilted) stiffness(a Attitude, load Load) float64 {
 // of the second order. It reports false where the body is smaller than the load.
 func (b *Body) LevelStiffness(load Load, water Water) (float64, bool) {
 	t := b.upright
-	h, m, ok := t.height(load.Mass/water.Density, 0)
+	h, m, ok := t.height(load.Mass/water.Density, 0, stepTolerance)
 	if !ok || !(m.volume > 0) {
 		return 0, false
 	}
