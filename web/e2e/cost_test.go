@@ -174,7 +174,7 @@ func TestCostOfAStep(t *testing.T) {
 				eval[any](p, "(%s, 0)", a.prepare)
 			}
 			p.wait(`document.documentElement.dataset.skin === ''`)
-			steps := eval[[]float64](p, `(async slider => {
+			steps, err := chromedp.Run(p.ctx, chromedp.Evaluate[[]float64](fmt.Sprintf(`(async slider => {
 				const times = [];
 				for (let i = 0; i < 120; i++) {
 					slider.value = +slider.value + (i %% 40 < 20 ? 1 : -1) * +slider.step;
@@ -184,7 +184,8 @@ func TestCostOfAStep(t *testing.T) {
 					await new Promise(requestAnimationFrame);
 				}
 				return times.sort((a, b) => a - b);
-			})(document.querySelector('input[name="%s"]'))`, a.control)
+			})(document.querySelector('input[name="%s"]'))`, a.control), chromedp.EvalAwaitPromise))
+			require.NoError(t, err)
 			t.Logf("a step at %q by %s: p50 %.1f ms, p95 %.1f ms (budget %.1f)", a.place, a.control, steps[50], steps[95], a.budget)
 			assert.LessOrEqual(t, steps[95], a.budget, a.prepare)
 		})
