@@ -15,7 +15,7 @@ import (
 func TestStartingNamesAreGeometry(t *testing.T) {
 	allowed := map[string]bool{
 		"small": true, "long": true, "low": true, "high": true, "much": true, "ends": true, "rocker": true,
-		"solo": true, "two-person": true, "class": true, "freight": true, "canoe": true, "ft": true,
+		"solo": true, "two-person": true, "class": true, "freight": true, "canoe": true,
 	}
 	seen := map[string]bool{design.Default().Name: true}
 	for _, d := range design.Starting() {

@@ -44,7 +44,7 @@ var sheet = Lesson{
 	Next:    "Start from the boat with high ends: where is its sheet widest?",
 	Mistake: "A sheet's width over pi is the tree's thickness at the height of the sheet, not at the chest.",
 	Source:  published("from girth to sheet, pp. 96-98; the rest worked out"),
-	Also:    "High ends, 16 ft",
+	Also:    "High ends",
 }
 
 // sheetClaims are made where one sheet so wide can be set.

@@ -7,13 +7,14 @@ import (
 	"syscall/js"
 
 	"barkwright/core/file"
+	"barkwright/core/units"
 	"barkwright/wasm/desk"
 	"barkwright/wasm/markup"
 )
 
 // listenFiles answers the controls that save and open boats, and the shelf.
 func (p *page) listenFiles() {
-	p.id("starting").Set("innerHTML", desk.Starting())
+	p.showStarting()
 	p.on(p.id("starting"), "change", func(e js.Value) {
 		i, ok := number(e.Get("target"))
 		e.Get("target").Set("value", "")
@@ -82,4 +83,10 @@ func (p *page) showShelf() {
 	p.hide("off", len(off) == 0)
 	p.id("remove").Set("disabled", len(names) == 1)
 	p.hide("save-all", len(names) == 1)
+}
+
+// showStarting lists the boats to start from, with their lengths.
+func (p *page) showStarting() {
+	p.fill("starting", desk.Starting(p.work.System))
+	p.root().Get("dataset").Set("metric", p.work.System == units.Metric)
 }

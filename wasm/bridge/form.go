@@ -229,6 +229,7 @@ func (p *page) setSystem(s units.System) {
 	p.view.System = s
 	p.setRanges()
 	p.showWords()
+	p.showStarting()
 	p.refresh()
 	p.turnIn(0)
 }

@@ -91,11 +91,16 @@ func (d *Desk) Letters() bool { return d.keeper.Letters() }
 // SetLetters turns keys of one letter on or off.
 func (d *Desk) SetLetters(on bool) { d.keeper.SetLetters(on) }
 
-// Starting lists the boats to start from, all of them invented, as HTML.
-func Starting() string {
-	list := markup.Option("", "Start from…") + markup.Option("-1", design.Default().Name)
+// Starting lists the boats to start from, all of them invented, with their lengths, as HTML.
+func Starting(s units.System) string {
+	return markup.Option("", "Start from…") + startingBoats("", s)
+}
+
+// startingBoats are the choices of them, their values after a prefix.
+func startingBoats(prefix string, s units.System) string {
+	list := markup.Option(prefix+"-1", design.Default().Name)
 	for i, d := range design.Starting() {
-		list += markup.Option(strconv.Itoa(i), d.Name)
+		list += markup.Option(prefix+strconv.Itoa(i), d.Name+", "+units.Run.Format(d.Length, s))
 	}
 	return list
 }

@@ -309,7 +309,9 @@ func TestUnreadIsNamedAndOffered(t *testing.T) {
 
 func TestStartingBoats(t *testing.T) {
 	d, _ := open(&memory.Store{})
-	list := desk.Starting()
+	list := desk.Starting(units.Imperial16)
+	assert.Contains(t, list, "Small solo, 12 ft")
+	assert.Contains(t, desk.Starting(units.Metric), "Small solo, 3.7 m")
 	for i, s := range design.Starting() {
 		assert.Contains(t, list, s.Name)
 		assert.True(t, d.Start(i).TookUp)

@@ -94,11 +94,7 @@ func (d *Desk) HoldChoices() string {
 			list += markup.Option("shelf:"+strconv.Itoa(i), name)
 		}
 	}
-	list += markup.Option("start:-1", design.Default().Name)
-	for i, from := range design.Starting() {
-		list += markup.Option("start:"+strconv.Itoa(i), from.Name)
-	}
-	return list
+	return list + startingBoats("start:", d.Shelf.InHand().System)
 }
 
 // starting is a boat to start from, the default for -1.

@@ -51,7 +51,7 @@ func TestHoldAndCosts(t *testing.T) {
 	assert.Contains(t, print, "more changed less, or hardly, and are left out.")
 
 	assert.Contains(t, said(d.Hold("opened", ""), "held-says"), "in place of this boat as it stood at 10:05")
-	assert.Contains(t, said(d.Hold("start:2", ""), "held-says"), "24 ft")
+	assert.Contains(t, said(d.Hold("start:2", ""), "held-says"), "Long freight canoe")
 	assert.Contains(t, d.HoldChoices(), "Small solo, 12 ft")
 	d.Hold("turn", "")
 	assert.Nil(t, w.HeldBoat())
@@ -87,7 +87,7 @@ func TestBeside(t *testing.T) {
 	assert.Contains(t, beside, "two boats or more")
 	_, beside = d.Beside(map[int]bool{0: true, 1: true, 2: true}, draw.Screen())
 	assert.Equal(t, 3, strings.Count(beside, "<svg"))
-	for _, want := range []string{`data-beside="afloat.gm"`, "Long freight canoe, 24 ft", "Where all agree"} {
+	for _, want := range []string{`data-beside="afloat.gm"`, "Long freight canoe", "Where all agree"} {
 		assert.Contains(t, beside, want)
 	}
 	assert.NotContains(t, beside, "NaN")

@@ -95,7 +95,7 @@ func TestLessonsOwnBoat(t *testing.T) {
 	assert.Contains(t, shownLesson(d), "Not said of this boat")
 	own, _, _ := lesson.Lookup("sheet")
 	assert.Contains(t, shownLesson(d), "See all of it on the lesson&#39;s boat, "+own.Boat().Name)
-	assert.Contains(t, shownLesson(d), "Take High ends, 16 ft")
+	assert.Contains(t, shownLesson(d), "Take High ends")
 
 	d.Lesson("own", "")
 	taught(d)
@@ -105,7 +105,7 @@ func TestLessonsOwnBoat(t *testing.T) {
 	assert.Equal(t, own.Boat().Length, d.Show().Entered.Length)
 	d.Lesson("also", "")
 	taught(d)
-	assert.Equal(t, lesson.Named("High ends, 16 ft").EndHeight, d.Show().Entered.EndHeight)
+	assert.Equal(t, lesson.Named("High ends").EndHeight, d.Show().Entered.EndHeight)
 	assert.NotContains(t, shownLesson(d), "Take High ends")
 	d.Lesson("mine", "")
 	assert.Equal(t, was.Length, d.Show().Entered.Length)

@@ -73,6 +73,9 @@ func New(c core.Canoe, w core.Water, s units.System) Index {
 		add(Place, string(st.Key), st.Name, "", st.Short+" "+st.Asked)
 	}
 	for _, p := range places {
+		if s == units.Metric && p.metric != "" {
+			p.name = p.metric
+		}
 		add(Place, p.key, p.name, "", p.more)
 	}
 	for _, p := range design.Params() {
@@ -120,29 +123,29 @@ func columns(t answer.Table) string {
 	return b.String()
 }
 
-// places are those that are no stage.
-var places = []struct{ key, name, more string }{
-	{"#designs", "Boats and files", "shelf copy remove save open file line of text reset sunlight contrast settings"},
-	{"#starting", "Start from a boat", "starting boats examples invented"},
-	{"#measured-boat", "A measured boat", "record measurements fit paste picture drawing plan photograph scan"},
-	{"#trace-open", "Read it off a picture", "trace tracing drawing plan photograph photo scan scale points press measure"},
-	{"#season", "The season and the crew", "plan days hours weeks crew class learners schedule when calendar longest chain"},
-	{"#crew", "Crew and days", "hands learners days a week hours a day first day bark peels gum thaw drying settle boats beds"},
-	{"#asks-fold", "What this boat asks of you", "how long hours days trees root gum tools space before cost largest boat"},
-	{"#mend-fold", "What a repair takes", "crack hole patch torn lacing broken rib mend repair"},
-	{"#compare-title", "Compare", "what a change costs held boat against difference trade off"},
-	{"#beside-title", "Boats side by side", "compare columns kept boats shelf"},
-	{"#inches-title", "What an inch costs", "compare which dimension matters most rank slope"},
-	{"#lessons-title", "Lessons", "teach class teacher projector question learn why"},
-	{"#whatif", "What if", "try curves strips control range"},
-	{"#sure", "How sure these figures are", "tolerance error spread leave long measure"},
-	{"#built", "As built", "readings tape corrections"},
-	{"#paper-model", "A model a class can sew", "card paper small scale cut fold glue teach class"},
-	{"#paper", "Paper and files", "print build sheets patterns full size scale SVG CSV roll A4 Letter"},
-	{"#words", "Words used here", "glossary terms meaning first minute help"},
-	{"#letters", "Keys of one letter", "keyboard shortcut key"},
-	{"#units", "Units", "feet inches millimetres metric"},
-	{"#licences", "Licences", "notices"},
+// places are those that are no stage, with another name for a metric reader where there is one.
+var places = []struct{ key, name, more, metric string }{
+	{"#designs", "Boats and files", "shelf copy remove save open file line of text reset sunlight contrast settings", ""},
+	{"#starting", "Start from a boat", "starting boats examples invented", ""},
+	{"#measured-boat", "A measured boat", "record measurements fit paste picture drawing plan photograph scan", ""},
+	{"#trace-open", "Read it off a picture", "trace tracing drawing plan photograph photo scan scale points press measure", ""},
+	{"#season", "The season and the crew", "plan days hours weeks crew class learners schedule when calendar longest chain", ""},
+	{"#crew", "Crew and days", "hands learners days a week hours a day first day bark peels gum thaw drying settle boats beds", ""},
+	{"#asks-fold", "What this boat asks of you", "how long hours days trees root gum tools space before cost largest boat", ""},
+	{"#mend-fold", "What a repair takes", "crack hole patch torn lacing broken rib mend repair", ""},
+	{"#compare-title", "Compare", "what a change costs held boat against difference trade off", ""},
+	{"#beside-title", "Boats side by side", "compare columns kept boats shelf", ""},
+	{"#inches-title", "What an inch costs", "compare which dimension matters most rank slope", "What 10 mm costs"},
+	{"#lessons-title", "Lessons", "teach class teacher projector question learn why", ""},
+	{"#whatif", "What if", "try curves strips control range", ""},
+	{"#sure", "How sure these figures are", "tolerance error spread leave long measure", ""},
+	{"#built", "As built", "readings tape corrections", ""},
+	{"#paper-model", "A model a class can sew", "card paper small scale cut fold glue teach class", ""},
+	{"#paper", "Paper and files", "print build sheets patterns full size scale SVG CSV roll A4 Letter", ""},
+	{"#words", "Words used here", "glossary terms meaning first minute help", ""},
+	{"#letters", "Keys of one letter", "keyboard shortcut key", ""},
+	{"#units", "Units", "feet inches millimetres metric", ""},
+	{"#licences", "Licences", "notices", ""},
 }
 
 // alsoAsked are words that a thing is asked for by and that stand nowhere on it.

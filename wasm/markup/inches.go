@@ -2,6 +2,7 @@ package markup
 
 import (
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -41,13 +42,33 @@ func name(n answer.Number, s units.System) string {
 	return n.Label(s)
 }
 
-// Inches are the tables of what one more inch of each length costs, and one more of each count.
+// tenMM is what a metric reader's more of a length is, m.
+const tenMM = 0.010
+
+// Inches are the tables of what one more inch of each length costs, 10 mm for a metric reader,
+// and one more of each count.
 func Inches(c core.Canoe, costs *whatif.Costs, rank string, s units.System) string {
 	if costs == nil {
 		return "<p>…</p>"
 	}
-	return inchTable("One inch more of", "inches", c, whatif.Ranked(costs.Lengths, rank), s) +
+	title, lengths := "One inch more of", whatif.Ranked(costs.Lengths, rank)
+	if s == units.Metric {
+		title, lengths = "10 mm more of", perTenMM(lengths)
+	}
+	return inchTable(title, "inches", c, lengths, s) +
 		inchTable("One more of", "pieces", c, whatif.Ranked(costs.Pieces, rank), s)
+}
+
+// perTenMM are slopes for so much more, not for an inch.
+func perTenMM(costs []whatif.Cost) []whatif.Cost {
+	out := slices.Clone(costs)
+	for i, cost := range out {
+		out[i].Per, out[i].Slopes = tenMM, slices.Clone(cost.Slopes)
+		for k := range cost.Slopes {
+			out[i].Slopes[k] *= tenMM / cost.Per
+		}
+	}
+	return out
 }
 
 func inchTable(title, key string, c core.Canoe, costs []whatif.Cost, s units.System) string {

@@ -142,6 +142,16 @@ func TestInches(t *testing.T) {
 	metric := markup.Ranks(c, units.Metric) + markup.Inches(c, costs, "", units.Metric)
 	assert.Equal(t, 3, strings.Count(metric, "152 mm of freeboard"), "in the list and over both tables")
 	assert.NotContains(t, html, "NaN")
+	// 10 mm more of depth change the longest rib by 10/25.4 of what an inch does.
+	assert.NotRegexp(t, `(?i)inch more`, metric)
+	assert.Contains(t, metric, "10 mm more of")
+	for _, cost := range costs.Lengths {
+		if cost.Param.Key == "depth" {
+			want := units.Length.Difference(0, cost.Slopes[1]*10/25.4, units.Metric)
+			require.NotEmpty(t, want)
+			assert.Contains(t, metric, "<td>"+want+"</td>", whatif.Costed()[1])
+		}
+	}
 }
 
 // A row that one control brought about says so in four words; one of several says each.
