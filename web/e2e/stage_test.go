@@ -104,6 +104,29 @@ func TestRoom(t *testing.T) {
 	}
 }
 
+// A table wider than a phone scrolls in its own box and keeps its first column, which leaves
+// room for the others.
+func TestWideTablesKeepTheirFirstColumn(t *testing.T) {
+	p := open(t, screen{name: "narrow", width: 320, height: 640, density: 1}.at("choose"))
+	wide := 0
+	for _, k := range []stage.Key{stage.Gather, stage.Gunwales, stage.Ends, stage.Pitch, "compare"} {
+		p.notch(k)
+		eval[bool](p, `document.querySelectorAll('details.sheet').forEach(d => { d.open ||= d.checkVisibility(); }), true`)
+		p.settle()
+		for name, of := range eval[map[string][]float64](p, `Object.fromEntries([...document.querySelectorAll('.scroll')]
+			.filter(e => e.checkVisibility() && e.scrollWidth > e.clientWidth + 1 && e.querySelector('tbody th')).map(e => {
+				const cell = e.querySelector('tbody th'), before = cell.getBoundingClientRect().left;
+				e.scrollLeft = e.scrollWidth;
+				return [e.getAttribute('aria-label'), [cell.getBoundingClientRect().left - before, cell.offsetWidth / e.clientWidth]];
+			}))`) {
+			wide++
+			assert.InDelta(t, 0, of[0], 1, "%s at %s: its first column stays", name, k)
+			assert.Less(t, of[1], 0.62, "%s at %s: the share that its first column takes", name, k)
+		}
+	}
+	assert.Greater(t, wide, 5)
+}
+
 // By keyboard the first number is reached within eight stops, the first control within
 // twelve and Undo within seven, once the first minute is closed.
 func TestStopsToTheFirstNumber(t *testing.T) {
