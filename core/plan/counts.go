@@ -83,3 +83,16 @@ func (s *Season) woods() float64 {
 	}
 	return h / (h - travel)
 }
+
+// Whole is by task the hours of practised hands that one boat takes from the first day, nothing
+// done and nothing at hand, the way there with them. The times are those that progress has shown.
+func (s *Season) Whole(c Counts, progress Progress) (out [Tasks]float64) {
+	rates := s.Rates(c, progress)
+	for i := range table {
+		out[i] = c.Units[i] * rates[i].Mean() / 60
+		if table[i].Woods {
+			out[i] *= s.woods()
+		}
+	}
+	return out
+}

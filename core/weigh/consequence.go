@@ -103,6 +103,7 @@ var consequences = map[string]consequence{
 	"logs.bolts":          {unit: 1, more: "more", less: "fewer"},                // another bolt to split
 	"materials.billets":   {unit: 1, more: "more", less: "fewer"},                // another billet to split
 	"materials.pitch":     {unit: pound, more: "more", less: "less"},             // another pot
+	"hours.total":         {unit: 2, more: "more", less: "fewer"},                // a quarter of a day
 	"afloat.draught":      {twin: "afloat.freeboard"},
 	"afloat.freeboard":    {unit: inch / 2, more: "more", less: "less"},                               // seen from the shore
 	"afloat.freeboardAt":  {unit: 2 * foot, more: "farther forward", less: "farther aft"},             // another part of the boat

@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"barkwright/core"
+	"barkwright/core/answer"
 	"barkwright/core/design"
 	"barkwright/core/stage"
 )
@@ -23,6 +24,8 @@ type Step struct {
 	// Along tells that what follows moved along, because the boat cannot be built without.
 	Along bool
 	Canoe core.Canoe
+	// More are numbers of the canoe beside those that answer.All lists.
+	More []answer.Number
 }
 
 // Moved are the controls that differ between two designs and are the user's own, in the order
@@ -73,7 +76,7 @@ func Path(held, now core.Canoe, moved []string) []Step {
 		if len(faults) > 0 {
 			continue
 		}
-		steps = append(steps, Step{waiting, p.along, c})
+		steps = append(steps, Step{Keys: waiting, Along: p.along, Canoe: c})
 		waiting, last = nil, c.Design
 	}
 	last.Own, last.Name, last.Notes = now.Design.Own, now.Design.Name, now.Design.Notes
@@ -81,7 +84,7 @@ func Path(held, now core.Canoe, moved []string) []Step {
 		steps[len(steps)-1].Canoe = now
 		return steps
 	}
-	return append(steps, Step{waiting, len(waiting) > 0, now})
+	return append(steps, Step{Keys: waiting, Along: len(waiting) > 0, Canoe: now})
 }
 
 // path is where a way stands.

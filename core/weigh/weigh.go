@@ -69,7 +69,7 @@ const leastShare = 0.1
 func Compare(held, now Boat, steps []Step, s units.System) []Row {
 	way := make([][]answer.Number, len(steps))
 	for i, step := range steps {
-		way[i] = answer.All(step.Canoe)
+		way[i] = append(answer.All(step.Canoe), step.More...)
 	}
 	var rows []Row
 	checks := map[string]bool{}

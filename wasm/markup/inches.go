@@ -51,12 +51,11 @@ func Inches(c core.Canoe, costs *whatif.Costs, rank string, s units.System) stri
 	if costs == nil {
 		return "<p>…</p>"
 	}
-	title, lengths := "One inch more of", whatif.Ranked(costs.Lengths, rank)
+	title, lengths := "One inch more of", costs.Lengths
 	if s == units.Metric {
 		title, lengths = "10 mm more of", perTenMM(lengths)
 	}
-	return inchTable(title, "inches", c, lengths, s) +
-		inchTable("One more of", "pieces", c, whatif.Ranked(costs.Pieces, rank), s)
+	return inchTable(title, "inches", c, lengths, rank, s) + inchTable("One more of", "pieces", c, costs.Pieces, rank, s)
 }
 
 // perTenMM are slopes for so much more, not for an inch.
@@ -71,16 +70,33 @@ func perTenMM(costs []whatif.Cost) []whatif.Cost {
 	return out
 }
 
-func inchTable(title, key string, c core.Canoe, costs []whatif.Cost, s units.System) string {
-	columns := costed(c)
+// rankedFirst are the places of the columns, with that of the result ranked by before the others.
+func rankedFirst(rank string) []int {
+	var first, others []int
+	for i, key := range whatif.Costed() {
+		if key == rank {
+			first = append(first, i)
+		} else {
+			others = append(others, i)
+		}
+	}
+	return append(first, others...)
+}
+
+func inchTable(title, key string, c core.Canoe, costs []whatif.Cost, rank string, s units.System) string {
+	columns, order := costed(c), rankedFirst(rank)
 	var b strings.Builder
 	b.WriteString(`<div class="scroll" tabindex="0" role="region" aria-label="` + title +
 		` each control"><table class="costs" data-inches="` + key + `"><thead><tr><th scope="col">` + title + "</th>")
-	for _, n := range columns {
-		b.WriteString(`<th scope="col">` + draw.Escape(name(n, s)) + "</th>")
+	for _, i := range order {
+		sorted := ""
+		if columns[i].Key == rank {
+			sorted = ` aria-sort="descending"`
+		}
+		b.WriteString(`<th scope="col"` + sorted + `>` + draw.Escape(name(columns[i], s)) + "</th>")
 	}
 	b.WriteString("</tr></thead><tbody>")
-	for _, cost := range costs {
+	for _, cost := range whatif.Ranked(costs, rank) {
 		b.WriteString(`<tr><th scope="row"><button type="button" data-hold="` + cost.Param.Key + `">` +
 			draw.Escape(cost.Param.Label) + "</button>")
 		if cost.Per != 1 && cost.Param.Whole() {
@@ -90,8 +106,8 @@ func inchTable(title, key string, c core.Canoe, costs []whatif.Cost, s units.Sys
 			b.WriteString(" <small>one way only: the other cannot be built</small>")
 		}
 		b.WriteString("</th>")
-		for i, v := range cost.Slopes {
-			b.WriteString("<td>" + draw.Escape(slope(columns[i].Kind, v, s)) + "</td>")
+		for _, i := range order {
+			b.WriteString("<td>" + draw.Escape(slope(columns[i].Kind, cost.Slopes[i], s)) + "</td>")
 		}
 		b.WriteString("</tr>")
 	}

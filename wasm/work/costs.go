@@ -1,6 +1,7 @@
 package work
 
 import (
+	"barkwright/core"
 	"barkwright/core/answer"
 	"barkwright/core/weigh"
 	"barkwright/wasm/pipeline"
@@ -37,11 +38,17 @@ func (w *Work) Costs(stepByStep bool) (Costs, bool) {
 	c := Costs{Against: w.held.Name, Before: len(w.Faults) > 0 && !w.OnlyTexts(), Shared: stepByStep || len(moved) <= weigh.MostShared,
 		Controls: weigh.Controls(held.Design, now.Design, moved, followers, w.System),
 		Pieces:   weigh.PieceByPiece(held, now, w.System)}
+	season, _, done := w.progress()
+	hours := func(c core.Canoe) []answer.Number { return answer.Hours(c, season, done) }
 	var steps []weigh.Step
 	if c.Shared {
 		steps = weigh.Path(held, now, moved)
+		for i := range steps {
+			steps[i].More = hours(steps[i].Canoe)
+		}
 	}
 	was, is := weigh.Of(held), weigh.Of(now)
+	was.Numbers, is.Numbers = append(was.Numbers, hours(held)...), append(is.Numbers, hours(now)...)
 	if known := w.Known(); known.Known(pipeline.Water) {
 		water, _ := known.Water()
 		is.Numbers = append(is.Numbers, answer.Water(now, water)...)

@@ -1,6 +1,8 @@
 package work_test
 
 import (
+	"strconv"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -9,6 +11,7 @@ import (
 	"barkwright/core/design"
 	"barkwright/core/file"
 	"barkwright/core/units"
+	"barkwright/core/weigh"
 	"barkwright/wasm/work"
 )
 
@@ -73,6 +76,37 @@ func TestHoldingIsUndone(t *testing.T) {
 	_, ok = w.Hold(bad, "bad")
 	assert.False(t, ok)
 	assert.Equal(t, "as opened", w.HeldBoat().Name)
+}
+
+// The hours of the work are among what it costs: all of them and by stage, which add up as shown,
+// and which control they came from.
+func TestHoursAmongTheCosts(t *testing.T) {
+	w := work.New(design.Default(), units.Imperial16)
+	w.Hold(w.Canoe().Design, "as opened")
+	w.Set("ribs", 50)
+	w.Set("depth", 14.5*inch)
+	costs, ok := w.Costs(false)
+	require.True(t, ok)
+	sum, total, from := 0, 0, []weigh.Share(nil)
+	for _, r := range costs.Rows {
+		if !strings.HasPrefix(r.Key, "hours.") {
+			continue
+		}
+		held, err := strconv.Atoi(r.Held)
+		require.NoError(t, err)
+		now, err := strconv.Atoi(r.Now)
+		require.NoError(t, err)
+		assert.Contains(t, r.Change, strconv.Itoa(now-held))
+		if r.Key == "hours.total" {
+			total, from = now-held, r.From
+		} else {
+			sum += now - held
+		}
+	}
+	assert.Greater(t, total, 5)
+	assert.Equal(t, total, sum)
+	require.GreaterOrEqual(t, len(from), 2)
+	assert.Equal(t, []string{"ribs"}, from[0].Keys)
 }
 
 // What is held is kept with the boat, in its file too.
