@@ -1,6 +1,8 @@
 package scene
 
 import (
+	"slices"
+
 	"barkwright/core/draw"
 	"barkwright/core/geom"
 )
@@ -12,7 +14,7 @@ type Called struct {
 }
 
 // Call letters parts of a view over its height high, or under its height low: whichever is
-// nearer. A line leads to each.
+// nearer. A line leads to each. One called in another view already is left out where it has no room.
 func (p *Pen) Call(a Plate, parts []Called, high, low float64) {
 	for _, part := range parts {
 		at := a.At(part.At.X, part.At.Y)
@@ -22,8 +24,9 @@ func (p *Pen) Call(a Plate, parts []Called, high, low float64) {
 		if part.At.Y < (high+low)/2 {
 			spots = []Spot{under, over}
 		}
+		again := slices.ContainsFunc(p.notes, func(n Note) bool { return n.Text.Text == part.Name })
 		n := p.Say(RankPart, part.Name, draw.Ink, draw.Paper, spots...)
-		n.Lead, n.Tied = &at, true
+		n.Lead, n.Tied, n.Spare = &at, true, again
 	}
 }
 

@@ -97,7 +97,7 @@ func (p *Pen) ScaleBar(at draw.Point, scale float64) {
 			long = s * unit
 		}
 	}
-	n := p.Say(RankPart, units.Length.Format(long, p.View.System), draw.Ink, draw.Paper,
+	n := p.Say(RankTitle, units.Length.Format(long, p.View.System), draw.Ink, draw.Paper,
 		SpotAt(at.X, at.Y, draw.Middle), SpotAt(at.X, at.Y-1.5*p.Letter, draw.Middle),
 		SpotAt(at.X, at.Y+1.5*p.Letter, draw.Middle))
 	n.Key = "scale bar " + n.Text.Text
