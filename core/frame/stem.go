@@ -2,6 +2,7 @@ package frame
 
 import (
 	"math"
+	"slices"
 
 	"barkwright/core/design"
 	"barkwright/core/geom"
@@ -92,7 +93,7 @@ func newStem(h *hull.Hull, from float64) Stem {
 // layProfile lays the profile from the heel's inboard end, with a point where the solid
 // ends.
 func (s *Stem) layProfile(h *hull.Hull) {
-	var points []geom.Vec2
+	points := make([]geom.Vec2, 0, bottomPieces+len(h.End.Path.Points)+1)
 	from := 0.0
 	if s.SolidFrom < h.HeelX {
 		for i := range bottomPieces {
@@ -108,21 +109,16 @@ func (s *Stem) layProfile(h *hull.Hull) {
 			points = append(points, h.End.Path.Points[i])
 		}
 	}
-	whole := geom.NewPolyline(points)
-	s.Curve = whole.Length()
-	s.Solid = min(h.Design.StemSolid, s.Curve)
-	end := whole.At(s.Solid)
-	s.SolidEnd = end.X
-	for i, r := range whole.Run {
-		if r >= s.Solid {
-			s.Point = i
-			break
-		}
-	}
-	if whole.Run[s.Point] > s.Solid {
-		points = append(points[:s.Point:s.Point], append([]geom.Vec2{end}, points[s.Point:]...)...)
-	}
 	s.Profile = geom.NewPolyline(points)
+	s.Curve = s.Profile.Length()
+	s.Solid = min(h.Design.StemSolid, s.Curve)
+	end := s.Profile.At(s.Solid)
+	s.SolidEnd = end.X
+	s.Point, _ = slices.BinarySearch(s.Profile.Run, s.Solid)
+	if s.Profile.Run[s.Point] > s.Solid {
+		s.Profile.Points = slices.Insert(s.Profile.Points, s.Point, end)
+		s.Profile.Run = slices.Insert(s.Profile.Run, s.Point, s.Solid)
+	}
 }
 
 // sagitta is how far a curve stands off the chord of its ends.
