@@ -2,27 +2,30 @@ package answer
 
 import (
 	"fmt"
+	"math"
 	"strings"
 
 	"barkwright/core"
 	"barkwright/core/mend"
 	"barkwright/core/plan"
 	"barkwright/core/stage"
+	"barkwright/core/tally"
 	"barkwright/core/units"
 	"barkwright/core/wood"
 )
 
 // MendTable is what a repair takes, a line for each thing.
-func MendTable(c core.Canoe, season plan.Season, d mend.Damage, s units.System) Table {
+func MendTable(c core.Canoe, season plan.Season, d tally.Damage, s units.System) Table {
 	r := mend.Make(mend.Boat{Design: c.Design, Frame: c.Frame, Bark: c.Bark, Gather: c.Gather, Season: season}, d)
 	type line struct{ what, takes, how string }
 	var all []line
 	add := func(what, takes, how string) { all = append(all, line{what, takes, how}) }
 	small := func(v float64) string { return units.SmallLength.Rough(v, s) }
+	add("Damage", DamageWords(d, s), "")
 	if r.PatchAlong > 0 {
 		lap := fmt.Sprintf("the damage and a lap of %s all round; the only lap in print is a panel's, a couple of inches",
 			small(mend.Lap))
-		if d.Kind == mend.TornLacing {
+		if d.Kind == tally.TornLacing {
 			lap = fmt.Sprintf("under the gunwale, only where holes tore out: a group more on each side, %s to %s deep",
 				small(mend.StripLow), small(mend.StripHigh))
 		}
@@ -69,6 +72,46 @@ func MendTable(c core.Canoe, season plan.Season, d mend.Damage, s units.System) 
 		text("takes", "Takes", func(l *line) string { return l.takes }),
 		text("how", "How it is known", func(l *line) string { return l.how }),
 	)
+}
+
+// DamageWords say what is broken, how large it is and where.
+func DamageWords(d tally.Damage, s units.System) string {
+	small := func(v float64) string { return units.SmallLength.Format(v, s) }
+	text := d.Kind.String()
+	switch d.Kind {
+	case tally.Crack:
+		text += " of " + small(d.Round)
+	case tally.Hole:
+		text += " of " + small(d.Along) + " along the boat by " + small(d.Round) + " round it"
+	case tally.TornLacing:
+		text += fmt.Sprintf(", %d groups", d.Groups)
+	}
+	text += ", " + Along(d.At, s)
+	side := "port"
+	if math.Signbit(d.Up) {
+		side = "starboard"
+	}
+	switch {
+	case d.Kind == tally.BrokenRib:
+	case d.Kind == tally.TornLacing:
+		text += ", to " + side
+	case d.Up == 0:
+		text += ", on the centre line"
+	default:
+		text += ", " + small(math.Abs(d.Up)) + " round the bark from the centre line to " + side
+	}
+	return text
+}
+
+// Along says how far from the middle a place lies along the gunwale, and toward which end.
+func Along(at float64, s units.System) string {
+	switch {
+	case at == 0:
+		return "amidships"
+	case at < 0:
+		return units.Length.Format(-at, s) + " aft of the middle"
+	}
+	return units.Length.Format(at, s) + " forward of the middle"
 }
 
 func ribWords(r mend.Rib) string {

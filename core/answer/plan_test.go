@@ -9,7 +9,6 @@ import (
 	"barkwright/core"
 	"barkwright/core/answer"
 	"barkwright/core/design"
-	"barkwright/core/mend"
 	"barkwright/core/plan"
 	"barkwright/core/tally"
 	"barkwright/core/units"
@@ -108,9 +107,9 @@ func TestAsks(t *testing.T) {
 // Every kind of damage has lines, in both systems of units.
 func TestMendTable(t *testing.T) {
 	c := core.Evaluate(design.Default())
-	for k := range mend.Kinds {
+	for k := tally.Crack; k < tally.DamageKinds; k++ {
 		for _, s := range []units.System{units.Imperial16, units.Metric} {
-			table := answer.MendTable(c, plan.NewSeason(), mend.Damage{Kind: k, At: 0.9, Along: 0.15, Round: 0.1, Groups: 2}, s)
+			table := answer.MendTable(c, plan.NewSeason(), tally.Damage{Kind: k, At: 0.9, Along: 0.15, Round: 0.1, Groups: 2}, s)
 			assert.GreaterOrEqual(t, len(table.Rows), 3, k.String())
 			for _, r := range table.Rows {
 				assert.NotContains(t, r.Cells[1].Text, "NaN")

@@ -34,6 +34,29 @@ var unitNames = map[units.Kind]string{
 	units.Percent: "a share of one", units.Strain: "a share of one", units.Count: "a whole number",
 }
 
+// mended is a repair as an entry of the log has it.
+func mended() object {
+	kinds := []string{}
+	for k := tally.Crack; k < tally.DamageKinds; k++ {
+		kinds = append(kinds, k.Key())
+	}
+	metres := func(description string, least float64) object {
+		return object{"description": description, "type": "number", "minimum": least, "maximum": tally.MostDamage}
+	}
+	return object{
+		"type": "object", "additionalProperties": false, "required": []string{"damage", "at", "up"},
+		"description": "What was mended of the boat, and where.",
+		"properties": object{
+			"damage": object{"enum": kinds},
+			"at":     metres("From the middle along the gunwale, metres; forward is positive.", -tally.MostDamage),
+			"up":     metres("Round the bark from the centre line, metres; negative to starboard.", -tally.MostDamage),
+			"along":  metres("Length along the boat, metres.", 0),
+			"round":  metres("Length round the bark, metres.", 0),
+			"groups": object{"description": "Of lacing, torn.", "type": "integer", "minimum": 0, "maximum": tally.MostGroups},
+		},
+	}
+}
+
 // schema describes a file as JSON Schema, draft 2020-12 (json-schema.org), from the
 // table of parameters. Values out of range are opened, so the ranges stand in it as
 // what can be built, not as what a reader refuses.
@@ -112,6 +135,7 @@ func schema() object {
 							"type": "number", "minimum": 0},
 						"hours":    object{"description": "Of practised hands over them.", "type": "number", "minimum": 0},
 						"learners": object{"description": "Of learners over them.", "type": "number", "minimum": 0},
+						"mended":   mended(),
 					},
 				},
 			},

@@ -12,38 +12,10 @@ import (
 	"barkwright/core/frame"
 	"barkwright/core/gather"
 	"barkwright/core/plan"
+	"barkwright/core/tally"
 	"barkwright/core/units"
 	"barkwright/core/wood"
 )
-
-// Kind is a kind of damage.
-type Kind int
-
-// The kinds.
-const (
-	Crack Kind = iota
-	Hole
-	TornLacing
-	BrokenRib
-	Kinds // how many there are
-)
-
-// String names the kind.
-func (k Kind) String() string {
-	return [...]string{"crack", "hole", "torn lacing", "broken rib"}[k]
-}
-
-// Damage is what is broken and where.
-type Damage struct {
-	Kind Kind
-	// At is along the gunwale from the middle, m; forward is positive.
-	At float64
-	// Along is how long it is along the boat, Round how far round it, m. A crack runs with the
-	// grain, round the boat, and has no length along it.
-	Along, Round float64
-	// Groups of lacing are torn.
-	Groups int
-}
 
 const (
 	// Lap is how far a patch reaches past the damage all round, 1 to 2 in. Estimate: the only
@@ -72,7 +44,7 @@ type Boat struct {
 
 // Repair is what it takes.
 type Repair struct {
-	Damage Damage
+	Damage tally.Damage
 	// PatchAlong and PatchRound are the patch's size, m; 0 where none is wanted.
 	PatchAlong, PatchRound float64
 	Seam                   float64 // m
@@ -105,20 +77,20 @@ type NewRib struct {
 }
 
 // Make works a repair out. Sizes below zero count as none.
-func Make(b Boat, d Damage) Repair {
+func Make(b Boat, d tally.Damage) Repair {
 	d.Along, d.Round, d.Groups = max(0, d.Along), max(0, d.Round), max(0, d.Groups)
 	r := Repair{Damage: d}
 	switch d.Kind {
-	case Crack:
+	case tally.Crack:
 		r.PatchAlong, r.PatchRound = 2*Lap, d.Round+2*Lap
 		r.sew(b, d.Round)
-	case Hole:
+	case tally.Hole:
 		r.PatchAlong, r.PatchRound = d.Along+2*Lap, d.Round+2*Lap
 		r.sew(b, ellipse(d.Along+Lap, d.Round+Lap))
-	case TornLacing:
+	case tally.TornLacing:
 		r.lace(b)
 		return r
-	case BrokenRib:
+	case tally.BrokenRib:
 		r.rib(b)
 		return r
 	}

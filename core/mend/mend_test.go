@@ -10,6 +10,7 @@ import (
 	"barkwright/core/design"
 	"barkwright/core/mend"
 	"barkwright/core/plan"
+	"barkwright/core/tally"
 	"barkwright/core/units"
 )
 
@@ -24,7 +25,7 @@ func boat() mend.Boat {
 // its seam an ellipse of 7 1/2 by 5 1/2, stitches every half inch. Tolerances: half the last
 // digit given.
 func TestHole(t *testing.T) {
-	r := mend.Make(boat(), mend.Damage{Kind: mend.Hole, At: 3 * units.Foot, Along: 6 * in, Round: 4 * in})
+	r := mend.Make(boat(), tally.Damage{Kind: tally.Hole, At: 3 * units.Foot, Along: 6 * in, Round: 4 * in})
 	assert.InDelta(t, 9*in, r.PatchAlong, 1e-9)
 	assert.InDelta(t, 7*in, r.PatchRound, 1e-9)
 	assert.InDelta(t, 20.5*in, r.Seam, 0.05*in)
@@ -46,7 +47,7 @@ func TestHole(t *testing.T) {
 // An ellipse's way round against quadrature of its definition. Tolerance: the formula is short
 // by h^3/512 of it, h the square of (a-b)/(a+b), and terms of h^4: 1.4e-5 and less than half more.
 func TestSeamRoundAnEllipse(t *testing.T) {
-	r := mend.Make(boat(), mend.Damage{Kind: mend.Hole, Along: 10 * in, Round: 3 * in})
+	r := mend.Make(boat(), tally.Damage{Kind: tally.Hole, Along: 10 * in, Round: 3 * in})
 	a, b := (10+1.5)/2*in, (3+1.5)/2*in
 	exact := 0.0
 	const n = 10000
@@ -60,7 +61,7 @@ func TestSeamRoundAnEllipse(t *testing.T) {
 // A crack of 8 in: 16 stitches at half an inch, 2.7 ft of root without its tails.
 func TestCrack(t *testing.T) {
 	b := boat()
-	r := mend.Make(b, mend.Damage{Kind: mend.Crack, At: -2 * units.Foot, Round: 8 * in})
+	r := mend.Make(b, tally.Damage{Kind: tally.Crack, At: -2 * units.Foot, Round: 8 * in})
 	assert.Equal(t, 16, r.Stitches)
 	assert.InDelta(t, 2.7*units.Foot, r.Root-2*b.Design.Tail, 0.05*units.Foot)
 	assert.InDelta(t, 11*in, r.PatchRound, 1e-9)
@@ -73,12 +74,12 @@ func TestCrack(t *testing.T) {
 // order in which its neighbours are slackened.
 func TestLacingAndRib(t *testing.T) {
 	b := boat()
-	r := mend.Make(b, mend.Damage{Kind: mend.TornLacing, Groups: 3})
+	r := mend.Make(b, tally.Damage{Kind: tally.TornLacing, Groups: 3})
 	assert.Equal(t, 3, r.Groups)
 	assert.InDelta(t, 3*b.Frame.Lacing.Group*(1+b.Design.RootWaste), r.Root, 1e-9)
-	assert.Zero(t, mend.Make(b, mend.Damage{Kind: mend.TornLacing, Groups: -1}).Root)
+	assert.Zero(t, mend.Make(b, tally.Damage{Kind: tally.TornLacing, Groups: -1}).Root)
 
-	r = mend.Make(b, mend.Damage{Kind: mend.BrokenRib, At: 3 * units.Foot})
+	r = mend.Make(b, tally.Damage{Kind: tally.BrokenRib, At: 3 * units.Foot})
 	assert.NotNil(t, r.New)
 	assert.Len(t, r.Out, 3)
 	assert.False(t, r.Out[len(r.Out)-1].Slack, "the broken one is the last to come free")
@@ -90,10 +91,10 @@ func TestLacingAndRib(t *testing.T) {
 // Whatever is entered gives finite numbers, none less than zero.
 func TestAnyDamage(t *testing.T) {
 	b := boat()
-	for k := range mend.Kinds {
+	for k := tally.Crack; k < tally.DamageKinds; k++ {
 		for _, at := range []float64{-100, -1, 0, 1, 100} {
 			for _, size := range []float64{-1, 0, 0.05, 10} {
-				r := mend.Make(b, mend.Damage{Kind: k, At: at, Along: size, Round: size, Groups: int(10 * size)})
+				r := mend.Make(b, tally.Damage{Kind: k, At: at, Along: size, Round: size, Groups: int(10 * size)})
 				for _, v := range []float64{r.PatchAlong, r.PatchRound, r.Seam, r.Root, r.Pitch, r.Hours} {
 					assert.True(t, v >= 0 && !math.IsInf(v, 0), "%v", r)
 				}

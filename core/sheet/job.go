@@ -12,6 +12,7 @@ import (
 	"barkwright/core/answer"
 	"barkwright/core/draw"
 	"barkwright/core/pattern"
+	"barkwright/core/plan"
 	"barkwright/core/stage"
 	"barkwright/core/tally"
 	"barkwright/core/units"
@@ -33,6 +34,8 @@ type Job struct {
 	Log tally.Log
 	// Dates is how its days are written.
 	Dates tally.Dates
+	// Season is what is set for the plan: the times that a repair's hours go by.
+	Season plan.Season
 	// Ribs are those whose sections are drawn, as in Options.
 	Ribs []int
 }

@@ -26,6 +26,7 @@ var own = map[stage.Key]struct {
 	stage.Ends:   {after: func(s *stageSheet) { s.sewn(bark.EndSeams) }},
 	stage.Rib:    {arrange: arrangement{"ribs": inFittingOrder}},
 	stage.Pitch:  {before: crewAsSet},
+	stage.Keep:   {after: repairs},
 }
 
 // theBoat shows the boat as designed, over what is worked out.
@@ -123,4 +124,13 @@ func crewAsSet(s *stageSheet) {
 	}
 	s.text("Crew as set: " + paddlers + s.Canoe.Design.Posture.String() +
 		", and " + units.Mass.Format(s.Canoe.Design.Cargo, s.System) + " of cargo.")
+}
+
+// repairs are those that the log holds, each with what it took.
+func repairs(s *stageSheet) {
+	for _, e := range s.Log.Repairs() {
+		t := answer.MendTable(s.Canoe, s.Season, e.Damage, s.System)
+		t.Title = "Repair of " + e.When
+		s.table(t)
+	}
 }

@@ -30,10 +30,12 @@ type Entry struct {
 	// Units is how many of a task's units were done, Step then the task's key. Hours are
 	// those of practised hands over them, Learners those of learners; 0 where not written down.
 	Units, Hours, Learners float64
+	// Damage is what was mended; its kind is none for any other entry.
+	Damage Damage
 }
 
 // ticks tells that the entry is a tick, or one taken back.
-func (e Entry) ticks() bool { return e.Note == "" && e.Units == 0 }
+func (e Entry) ticks() bool { return e.Note == "" && e.Units == 0 && e.Damage.Kind == NoDamage }
 
 // Log is what was entered, the oldest first. It is never changed in place, so that an
 // earlier one can be gone back to.

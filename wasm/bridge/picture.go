@@ -63,7 +63,7 @@ func (p *page) showKey() {
 // without what only a finger has a use for.
 func (p *page) printPicture() {
 	v := scene.View{State: p.view.State, Only: p.view.Only, Layer: p.view.Layer, Zoom: 1, System: p.work.System, Load: p.view.Load,
-		Measured: p.view.Measured, Up: p.view.Up, From: p.view.From, Turned: p.view.Turned}
+		Measured: p.view.Measured, Repairs: p.view.Repairs, Up: p.view.Up, From: p.view.From, Turned: p.view.Turned}
 	if p.showsBark() {
 		p.known().Need(pipeline.Drawing)
 		v.Flat = p.known().Drawing()

@@ -3,11 +3,13 @@
 package bridge
 
 import (
+	"strconv"
 	"syscall/js"
 	"time"
 
 	"barkwright/core"
 	"barkwright/core/plan"
+	"barkwright/core/stage"
 	"barkwright/wasm/desk"
 	"barkwright/wasm/markup"
 	"barkwright/wasm/pipeline"
@@ -154,9 +156,33 @@ func (p *page) season(what string) {
 	}
 }
 
-// mend says what a repair takes.
-func (p *page) mend(string) {
-	kind, _ := number(p.id("mend-kind"))
-	p.reply(p.desk.Mend(desk.MendForm{Kind: kind, At: p.text("mend-at"), Along: p.text("mend-along"),
-		Round: p.text("mend-round"), Groups: p.text("mend-groups"), Aft: p.text("mend-end") == "aft"}))
+// mend says what a repair takes, enters it, or takes one off the log.
+func (p *page) mend(what string) {
+	form := desk.MendForm{Kind: p.text("mend-kind"), At: p.text("mend-at"), Up: p.text("mend-up"), Along: p.text("mend-along"),
+		Round: p.text("mend-round"), Groups: p.text("mend-groups"), Aft: p.text("mend-end") == "aft",
+		Starboard: p.text("mend-side") == "starboard"}
+	switch n, err := strconv.Atoi(what); {
+	case err == nil:
+		p.work.StrikeRepair(n)
+		p.say("mend-says", "Taken off the log. Undo brings it back.")
+	case what == "keep":
+		p.reply(p.desk.KeepRepair(form, today()))
+	default:
+		p.reply(p.desk.Mend(form))
+		return
+	}
+	p.entered()
+	p.draw()
+}
+
+// showRepairs shows the repairs of the log, and gives them to the picture.
+func (p *page) showRepairs() {
+	log := p.work.Notebook.Log
+	p.view.Repairs = log.Repairs()
+	if !p.places.at.Shows(string(stage.Keep)) {
+		return
+	}
+	open := map[string]bool{}
+	each(p.id("mend-log"), "details[open]", func(e js.Value) { open[data(e, "repair")] = true })
+	p.fill("mend-log", markup.Repairs(p.work.Canoe(), p.work.Season(), log, p.work.System, open))
 }

@@ -112,5 +112,6 @@ func (p *page) showSteps() {
 		})
 		each(p.document, `[data-noted="`+string(k)+`"]`, func(e js.Value) { setHTML(e, markup.Noted(p.work.Noted(k), p.work.Dates)) })
 	}
+	p.showRepairs()
 	p.showBench()
 }

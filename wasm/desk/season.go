@@ -1,17 +1,13 @@
 package desk
 
 import (
-	"strconv"
 	"strings"
 	"time"
 
 	"barkwright/core"
 	"barkwright/core/draw"
-	"barkwright/core/mend"
 	"barkwright/core/plan"
 	"barkwright/core/sheet"
-	"barkwright/core/units"
-	"barkwright/wasm/markup"
 	"barkwright/wasm/pipeline"
 )
 
@@ -68,54 +64,5 @@ func (d *Desk) pages(pages []draw.List) Reply {
 	}
 	r := say(seasonSays, "")
 	r.Print = b.String()
-	return r
-}
-
-// MendForm is what the form of a repair holds, as typed.
-type MendForm struct {
-	Kind                     int
-	At, Along, Round, Groups string
-	Aft                      bool
-}
-
-// Mend is what a repair takes; a size that cannot be read is named.
-func (d *Desk) Mend(form MendForm) Reply {
-	const at, says = "mend-table", "mend-says"
-	damage := mend.Damage{Kind: mend.Kind(max(0, min(int(mend.Kinds)-1, form.Kind)))}
-	length := func(text string, into *float64) error {
-		if strings.TrimSpace(text) == "" {
-			return nil
-		}
-		v, _, err := units.Length.Parse(text, d.shown.System)
-		*into = v
-		return err
-	}
-	for _, f := range []struct {
-		text string
-		into *float64
-	}{{form.At, &damage.At}, {form.Along, &damage.Along}, {form.Round, &damage.Round}} {
-		if err := length(f.text, f.into); err != nil {
-			return say(says, err.Error())
-		}
-	}
-	if text := strings.TrimSpace(form.Groups); text != "" {
-		n, err := strconv.Atoi(text)
-		if err != nil || n < 0 {
-			return say(says, "Groups of lacing torn: a whole number, such as 3.")
-		}
-		damage.Groups = n
-	}
-	if form.Aft {
-		damage.At = -damage.At
-	}
-	if half := d.shown.Canoe().Frame.Gunwales.Run; max(damage.At, -damage.At) > half {
-		return say(says, "The place lies past the end of the gunwale, "+units.Length.Format(half, d.shown.System)+
-			" from the middle.")
-	}
-	if damage.Kind != mend.BrokenRib && damage.Along+damage.Round == 0 && damage.Groups == 0 {
-		return say(says, "Say how large it is.")
-	}
-	r := say(says, "")
-	r.Markup = map[string]string{at: markup.Mended(d.shown.Canoe(), d.shown.Season(), damage, d.shown.System)}
 	return r
 }

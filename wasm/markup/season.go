@@ -10,9 +10,9 @@ import (
 	"barkwright/core/answer"
 	"barkwright/core/chart"
 	"barkwright/core/draw"
-	"barkwright/core/mend"
 	"barkwright/core/plan"
 	"barkwright/core/sheet"
+	"barkwright/core/tally"
 	"barkwright/core/units"
 )
 
@@ -88,8 +88,8 @@ func TaskOptions() string {
 // MendOptions are the kinds of damage.
 func MendOptions() string {
 	var b strings.Builder
-	for k := range mend.Kinds {
-		b.WriteString(Option(strconv.Itoa(int(k)), k.String()))
+	for k := tally.Crack; k < tally.DamageKinds; k++ {
+		b.WriteString(Option(k.Key(), k.String()))
 	}
 	return b.String()
 }
@@ -199,6 +199,22 @@ func Learned(minutes float64) string {
 }
 
 // Mended is what a repair takes.
-func Mended(c core.Canoe, season plan.Season, d mend.Damage, s units.System) string {
+func Mended(c core.Canoe, season plan.Season, d tally.Damage, s units.System) string {
 	return Titled(answer.MendTable(c, season, d, s), s)
+}
+
+// Repairs are those that the log holds, each in a fold with what it took and a button to take it
+// off; one that stands open stays so.
+func Repairs(c core.Canoe, season plan.Season, l tally.Log, s units.System, open map[string]bool) string {
+	var b strings.Builder
+	for i, e := range l.Repairs() {
+		n, is := strconv.Itoa(i), ""
+		if open[n] {
+			is = " open"
+		}
+		b.WriteString(`<details class="sheet" data-repair="` + n + `"` + is + `><summary><b>` + draw.Escape(e.When) + `</b> ` +
+			draw.Escape(answer.DamageWords(e.Damage, s)) + `</summary>` + Mended(c, season, e.Damage, s) +
+			`<p class="row"><button type="button" data-mend="` + n + `">Take this repair off the log</button></p></details>`)
+	}
+	return b.String()
 }

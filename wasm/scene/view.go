@@ -6,6 +6,7 @@ import (
 	"barkwright/core/bark"
 	"barkwright/core/draw"
 	"barkwright/core/refit"
+	"barkwright/core/tally"
 	"barkwright/core/units"
 )
 
@@ -182,6 +183,8 @@ type View struct {
 	Load *Load
 	// Measured lists what a record says of the boat, drawn over both views, or is nil.
 	Measured []refit.Row
+	// Repairs are those that the log holds, marked on the finished boat.
+	Repairs []tally.Entry
 	// Flat is the bark laid flat, for the states that show it. It is nil until it is worked
 	// out.
 	Flat *bark.Flat

@@ -38,7 +38,7 @@ func (w *Work) Note(step, day, text string) {
 // NoteKey is the name of a stage's note among what is half typed.
 func NoteKey(stage string) string { return "note." + stage }
 
-// setLog replaces the log where the new one has an entry more.
+// setLog replaces the log where the new one has more entries or fewer.
 func (w *Work) setLog(l tally.Log) {
 	if len(l) == len(w.Notebook.Log) {
 		return
@@ -47,3 +47,13 @@ func (w *Work) setLog(l tally.Log) {
 	n.Log = l
 	w.setNotebook(n)
 }
+
+// Repair enters a repair of the boat in the log, one step of undo; it reports false where no more fit.
+func (w *Work) Repair(step, day string, d tally.Damage) bool {
+	was := len(w.Notebook.Log)
+	w.setLog(w.Notebook.Log.Repair(step, day, d))
+	return len(w.Notebook.Log) > was
+}
+
+// StrikeRepair takes a repair off the log, counted from 0, one step of undo.
+func (w *Work) StrikeRepair(n int) { w.setLog(w.Notebook.Log.Struck(n)) }

@@ -67,6 +67,9 @@ func TopAndSide(c core.Canoe, v scene.View, size draw.Size) draw.List {
 		p.names(c, l)
 	}
 	p.measured(c, l)
+	if !bed {
+		p.repairs(c, l)
+	}
 	if v.Handles {
 		p.handles(handlesIn(c, v, l))
 	}

@@ -1,0 +1,73 @@
+package view
+
+import (
+	"strconv"
+
+	"barkwright/core"
+	"barkwright/core/answer"
+	"barkwright/core/draw"
+	"barkwright/core/geom"
+	"barkwright/core/mend"
+	"barkwright/core/tally"
+	"barkwright/core/units"
+	"barkwright/wasm/scene"
+)
+
+// repairPart names repair i of the log in the picture.
+func repairPart(i int) string { return "repair." + strconv.Itoa(i) }
+
+// repairs draws the outline of each repair's patch where it lies, dashed where the boat hides it: from
+// above the bottom is seen whole, from the side the port half is hidden.
+func (p *pen) repairs(c core.Canoe, l layout) {
+	for i, e := range p.View.Repairs {
+		outline, closed := mend.Outline(c.Hull, mend.Make(mend.Boat{Design: c.Design, Frame: c.Frame, Bark: c.Bark,
+			Gather: c.Gather}, e.Damage))
+		text := e.Damage.Kind.String() + ", " + e.When
+		port := e.Damage.Up >= 0 && e.Damage.Kind != tally.BrokenRib
+		if l.hasTop {
+			p.repair(i, text, closed, false, onPlate(l.top, outline, func(q geom.Vec3) geom.Vec2 { return geom.Vec2{X: q.X, Y: q.Y} }))
+		}
+		if l.hasSide {
+			p.repair(i, text, closed, port, onPlate(l.side, outline, func(q geom.Vec3) geom.Vec2 { return geom.Vec2{X: q.X, Y: q.Z} }))
+		}
+	}
+}
+
+func onPlate(a scene.Plate, outline []geom.Vec3, onto func(geom.Vec3) geom.Vec2) []draw.Point {
+	var out []geom.Vec2
+	for _, q := range outline {
+		out = append(out, onto(q))
+	}
+	return a.Place(out)
+}
+
+func (p *pen) repair(i int, text string, closed, hidden bool, points []draw.Point) {
+	if closed {
+		points = append(points, points[0])
+	}
+	if hidden {
+		p.Dashed(draw.Warn, scene.StrongWidth, scene.ShortDash, points...)
+	} else {
+		p.Line(draw.Warn, scene.StrongWidth, points...)
+	}
+	p.Part(repairPart(i), closed, points)
+	if p.View.Layer == scene.Plain {
+		return
+	}
+	b := draw.BoxOf(points)
+	at := draw.Point{X: (b.Left + b.Right) / 2, Y: (b.Top + b.Bottom) / 2}
+	n := p.Say(scene.RankPart, text, draw.Warn, draw.Paper, scene.SpotAt(at.X, b.Top-p.Letter, draw.Middle),
+		scene.SpotAt(at.X, b.Bottom+p.Letter, draw.Middle))
+	n.Lead = &at
+}
+
+// ReadRepair returns one sentence about a repair in the picture. It is empty for a name that is
+// not one.
+func ReadRepair(repairs []tally.Entry, part string, s units.System) string {
+	for i, e := range repairs {
+		if part == repairPart(i) {
+			return e.When + ": " + answer.DamageWords(e.Damage, s) + "."
+		}
+	}
+	return ""
+}

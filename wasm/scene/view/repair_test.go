@@ -1,0 +1,46 @@
+package view
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"barkwright/core"
+	"barkwright/core/design"
+	"barkwright/core/draw"
+	"barkwright/core/tally"
+	"barkwright/core/units"
+	"barkwright/wasm/scene"
+)
+
+// A repair aft and to port is marked left of the middle in both views, above the centre line from
+// above, and read out; one that is on the bed is not drawn.
+func TestRepairsAreMarked(t *testing.T) {
+	c := core.Evaluate(design.Default())
+	v := scene.View{State: scene.Finished, Zoom: 1, Repairs: []tally.Entry{{When: "2027-06-14", Step: "keep",
+		Damage: tally.Damage{Kind: tally.Hole, At: -3 * units.Foot, Up: 10 * units.Inch, Along: 4 * units.Inch, Round: 4 * units.Inch}}}}
+	size := draw.Size{Width: 1200, Height: 800}
+	l := fit(c, v, size)
+	find := func(v scene.View) (out []draw.Box) {
+		for _, part := range Draw(c, v, size).Parts {
+			if part.Name == repairPart(0) {
+				out = append(out, draw.BoxOf(part.Points))
+			}
+		}
+		return out
+	}
+	boxes := find(v)
+	require.Len(t, boxes, 2)
+	top, side := l.top.At(-3*units.Foot, 0), l.side.At(-3*units.Foot, 0)
+	assert.Less(t, boxes[0].Right, l.top.At(0, 0).X)
+	assert.Less(t, boxes[0].Bottom, top.Y, "port is up")
+	// Seven inches of patch: four and a lap on each side.
+	assert.InEpsilon(t, 7*units.Inch*l.top.Scale, boxes[0].Width(), 0.02)
+	assert.Less(t, boxes[1].Left, side.X)
+	assert.Greater(t, boxes[1].Right, side.X)
+	assert.Contains(t, ReadRepair(v.Repairs, repairPart(0), units.Imperial16), "hole of 4\" along the boat")
+	assert.Empty(t, ReadRepair(v.Repairs, "rib.1", units.Imperial16))
+	v.State = scene.OnTheBed
+	assert.Empty(t, find(v))
+}
