@@ -130,7 +130,7 @@ func crewAsSet(s *stageSheet) {
 func repairs(s *stageSheet) {
 	for _, e := range s.Log.Repairs() {
 		t := answer.MendTable(s.Canoe, s.Season, e.Damage, s.System)
-		t.Title = "Repair of " + e.When
+		t.Title = "Repair of " + s.Dates.Written(e.When)
 		s.table(t)
 	}
 }

@@ -184,5 +184,5 @@ func (p *page) showRepairs() {
 	}
 	open := map[string]bool{}
 	each(p.id("mend-log"), "details[open]", func(e js.Value) { open[data(e, "repair")] = true })
-	p.fill("mend-log", markup.Repairs(p.work.Canoe(), p.work.Season(), log, p.work.System, open))
+	p.fill("mend-log", markup.Repairs(p.work.Canoe(), p.work.Season(), log, p.work.Dates, p.work.System, open))
 }

@@ -80,7 +80,7 @@ func TestRepairsAreKept(t *testing.T) {
 	assert.Equal(t, want, back.Boat.Notebook.Log.Repairs())
 
 	printed := d.Paper("print", desk.PaperForm{Sheets: []stage.Key{stage.Keep}}).Print
-	assert.Contains(t, printed, "Repair of 2027-06-14")
+	assert.Contains(t, printed, "Repair of 14 June 2027")
 	w.StrikeRepair(0)
 	assert.Equal(t, want[1:], w.Notebook.Log.Repairs())
 	w.Undo()

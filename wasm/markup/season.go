@@ -205,14 +205,15 @@ func Mended(c core.Canoe, season plan.Season, d tally.Damage, s units.System) st
 
 // Repairs are those that the log holds, each in a fold with what it took and a button to take it
 // off; one that stands open stays so.
-func Repairs(c core.Canoe, season plan.Season, l tally.Log, s units.System, open map[string]bool) string {
+func Repairs(c core.Canoe, season plan.Season, l tally.Log, dates tally.Dates, s units.System,
+	open map[string]bool) string {
 	var b strings.Builder
 	for i, e := range l.Repairs() {
 		n, is := strconv.Itoa(i), ""
 		if open[n] {
 			is = " open"
 		}
-		b.WriteString(`<details class="sheet" data-repair="` + n + `"` + is + `><summary><b>` + draw.Escape(e.When) + `</b> ` +
+		b.WriteString(`<details class="sheet" data-repair="` + n + `"` + is + `><summary><b>` + draw.Escape(dates.Written(e.When)) + `</b> ` +
 			draw.Escape(answer.DamageWords(e.Damage, s)) + `</summary>` + Mended(c, season, e.Damage, s) +
 			`<p class="row"><button type="button" data-mend="` + n + `">Take this repair off the log</button></p></details>`)
 	}

@@ -22,7 +22,7 @@ func (p *pen) repairs(c core.Canoe, l layout) {
 	for i, e := range p.View.Repairs {
 		outline, closed := mend.Outline(c.Hull, mend.Make(mend.Boat{Design: c.Design, Frame: c.Frame, Bark: c.Bark,
 			Gather: c.Gather}, e.Damage))
-		text := e.Damage.Kind.String() + ", " + e.When
+		text := e.Damage.Kind.String()
 		port := e.Damage.Up >= 0 && e.Damage.Kind != tally.BrokenRib
 		if l.hasTop {
 			p.repair(i, text, closed, false, onPlate(l.top, outline, func(q geom.Vec3) geom.Vec2 { return geom.Vec2{X: q.X, Y: q.Y} }))
@@ -63,10 +63,10 @@ func (p *pen) repair(i int, text string, closed, hidden bool, points []draw.Poin
 
 // ReadRepair returns one sentence about a repair in the picture. It is empty for a name that is
 // not one.
-func ReadRepair(repairs []tally.Entry, part string, s units.System) string {
+func ReadRepair(repairs []tally.Entry, part string, dates tally.Dates, s units.System) string {
 	for i, e := range repairs {
 		if part == repairPart(i) {
-			return e.When + ": " + answer.DamageWords(e.Damage, s) + "."
+			return "Mended " + dates.Written(e.When) + ": " + answer.DamageWords(e.Damage, s) + "."
 		}
 	}
 	return ""

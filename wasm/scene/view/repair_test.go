@@ -39,8 +39,8 @@ func TestRepairsAreMarked(t *testing.T) {
 	assert.InEpsilon(t, 7*units.Inch*l.top.Scale, boxes[0].Width(), 0.02)
 	assert.Less(t, boxes[1].Left, side.X)
 	assert.Greater(t, boxes[1].Right, side.X)
-	assert.Contains(t, ReadRepair(v.Repairs, repairPart(0), units.Imperial16), "hole of 4\" along the boat")
-	assert.Empty(t, ReadRepair(v.Repairs, "rib.1", units.Imperial16))
+	assert.Contains(t, ReadRepair(v.Repairs, repairPart(0), tally.Dates{}, units.Imperial16), "hole of 4\" along the boat")
+	assert.Empty(t, ReadRepair(v.Repairs, "rib.1", tally.Dates{}, units.Imperial16))
 	v.State = scene.OnTheBed
 	assert.Empty(t, find(v))
 }
