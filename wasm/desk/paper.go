@@ -157,7 +157,7 @@ func (d *Desk) job(form PaperForm) sheet.Job {
 	c, system := d.laidFlat(), d.shown.System
 	return sheet.Job{Canoe: c, System: system, Head: d.head(form), Sheets: form.Sheets, Cards: form.Cards,
 		Patterns: form.Patterns, Ribs: d.paper.ribs, Log: d.notebook().Log, Dates: d.Dates,
-		Season: d.shown.Season(),
+		Season:  d.shown.Season(),
 		Figures: func(k stage.Key, share float64) []sheet.Figure { return onsheet.Figures(c, system, k, share) }}
 }
 
