@@ -2,6 +2,10 @@ package plan
 
 import "barkwright/core/known"
 
+// pitchHours is how the time of a kilogram of pitch is known. It was set for a canoe, not a kilogram:
+// when the pitch of a boat's seams was found to be more than twice as much, its hours stayed.
+const pitchHours = "estimate, no published rate found: about three hours for a canoe's 1.8 kg, strained, tempered and tried"
+
 // readyTasks are those that make stock: nothing of them waits for the bark.
 func readyTasks() []Task {
 	return []Task{
@@ -47,6 +51,7 @@ func readyTasks() []Task {
 		{ID: MeltGum, Key: "gum.melt", Name: "Strain, temper and try the pitch", Unit: "kg",
 			Part: Preparing, Minutes: Triangle{64, 92, 146}, Least: 1, Most: 2, Lead: true,
 			After: []Link{{GatherGum, 0}}, Step: "pitch.temper", Spoils: "fire: outdoors, never left alone",
+			Rate:  known.Source{Basis: known.Estimate, Cited: pitchHours},
 			Count: known.Source{Basis: known.Estimate, Cited: "the pitch of this boat's seams"}},
 	}
 }
