@@ -186,10 +186,13 @@ func fileAddress(file string) string {
 	return (&url.URL{Scheme: "file", Path: filepath.ToSlash(file)}).String()
 }
 
+// patience is how long a tab may be open: a test that works the page for longer sets it.
+var patience = 3 * time.Minute
+
 // openAddress is openFile of a page that may be served.
 func openAddress(t testing.TB, address, prelude string, s screen, flags ...string) *tab {
 	t.Helper()
-	within, release := context.WithTimeout(browser(t, flags...), 3*time.Minute)
+	within, release := context.WithTimeout(browser(t, flags...), patience)
 	// A store of the tab's own: another that is still open writes at rest, when this one has forgotten.
 	var options []chromedp.ContextOption
 	if !slices.Contains(flags, own(t)) {
