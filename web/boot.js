@@ -49,6 +49,10 @@
     dispatchEvent(new Event('picturelost'));
   }, true);
 
+  // Ebitengine asks for gamepads at every frame. Asked once, the browser looks for them 200 times
+  // a second as long as the page is open.
+  Object.defineProperty(navigator, 'getGamepads', {value: () => []});
+
   // Frames run only when woken: an idle page costs nothing.
   const frame = requestAnimationFrame.bind(window);
   let left = 0, parked = null;
