@@ -84,7 +84,7 @@ func (o Outlook) WithHelp(c Canoe, pause func() bool) (*Outlook, bool) {
 			smaller = &counts
 		}
 	}
-	if o.Ways, ok = o.Plan.Ways(smaller, "a boat 1 ft (30 cm) shorter", pause); !ok {
+	if o.Ways, ok = o.Plan.Ways(smaller, shorter, pause); !ok {
 		return nil, false
 	}
 	if days, set := o.DaysSet(); set {

@@ -72,6 +72,24 @@ func TestPlanTables(t *testing.T) {
 	assert.Nil(t, answer.PlanTables(nil, units.Metric))
 }
 
+// How much shorter a boat is tried is said in the reader's units alone.
+func TestShorterBoatInOneSystem(t *testing.T) {
+	o := outlook(t, plan.NewSeason())
+	for s, want := range map[units.System]string{units.Imperial16: "a boat 1 ft shorter", units.Imperial8: "a boat 1 ft shorter",
+		units.Metric: "a boat 30 cm shorter"} {
+		var said []string
+		for _, table := range answer.PlanTables(o, s) {
+			for _, r := range table.Rows {
+				if table.Key == "plan.ways" {
+					said = append(said, r.Cells[0].Text)
+				}
+			}
+		}
+		assert.Contains(t, said, want)
+		assert.NotContains(t, said, "")
+	}
+}
+
 // A log with ticks plans what is left from today.
 func TestPlanFromToday(t *testing.T) {
 	c := core.Evaluate(design.Default())

@@ -19,7 +19,7 @@ func PlanTables(o *core.Outlook, s units.System) []Table {
 	}
 	all := []Table{daysTable(o, s), tasksTable(o, s), readyTable(o, s), sumsTable(o)}
 	if o.Helped {
-		all = append(all, waysTable(o), sizesTable(o))
+		all = append(all, waysTable(o, s), sizesTable(o))
 	}
 	return all
 }
@@ -142,11 +142,11 @@ func readyTable(o *core.Outlook, in units.System) Table {
 }
 
 // waysTable is what would bring the end forward.
-func waysTable(o *core.Outlook) Table {
+func waysTable(o *core.Outlook, in units.System) Table {
 	t := Table{Key: "plan.ways", Title: "What would end it sooner", Home: stage.Choose,
 		Note: "Each by itself, from the same first day. " + leastCrews(o)}
 	return fill(t, refs(o.Ways),
-		text("way", "With", func(w *plan.Way) string { return w.Text }),
+		text("way", "With", func(w *plan.Way) string { return wayWords(w, in) }),
 		col("days", "Days", units.Count, func(w *plan.Way) Cell { return whole(w.Days) }),
 		text("sooner", "Sooner by", func(w *plan.Way) string {
 			if w.Days >= o.Days {
@@ -155,6 +155,17 @@ func waysTable(o *core.Outlook) Table {
 			return strconv.Itoa(o.Days-w.Days) + " days"
 		}),
 	)
+}
+
+// wayWords say what is done otherwise.
+func wayWords(w *plan.Way, s units.System) string {
+	switch {
+	case w.Shorter == 0:
+		return w.Text
+	case s == units.Metric:
+		return fmt.Sprintf("a boat %.0f cm shorter", w.Shorter/units.Centimetre)
+	}
+	return "a boat " + units.Run.Format(w.Shorter, s) + " shorter"
 }
 
 // leastCrews says what crew meets the day set, and how few days any crew takes.

@@ -5,14 +5,16 @@ const fewShakes = 4
 
 // Way is one thing that may bring the end forward, and how many days the plan then takes.
 type Way struct {
-	Text string
-	Days int
+	// Text is empty where the boat is smaller: Shorter then says by how much, m.
+	Text    string
+	Shorter float64
+	Days    int
 }
 
 // Ways are what would bring the end of a plan forward, with the days each would take: no
 // more than the plan's, since the plan can still be kept to. smaller is a smaller boat, or
-// nil; its words say how much.
-func (p *Plan) Ways(smaller *Counts, words string, pause func() bool) ([]Way, bool) {
+// nil; shorter says by how much, m.
+func (p *Plan) Ways(smaller *Counts, shorter float64, pause func() bool) ([]Way, bool) {
 	var out []Way
 	if p.State != Made {
 		return nil, true
@@ -22,7 +24,7 @@ func (p *Plan) Ways(smaller *Counts, words string, pause func() bool) ([]Way, bo
 		set(&s)
 		end, ok := p.quick(&s, c, pause)
 		if ok {
-			out = append(out, Way{text, min(p.Days, end)})
+			out = append(out, Way{Text: text, Days: min(p.Days, end)})
 		}
 		return ok
 	}
@@ -48,7 +50,9 @@ func (p *Plan) Ways(smaller *Counts, words string, pause func() bool) ([]Way, bo
 		})
 	}
 	if ok && smaller != nil {
-		ok = try(words, *smaller, func(*Season) {})
+		if ok = try("", *smaller, func(*Season) {}); ok {
+			out[len(out)-1].Shorter = shorter
+		}
 	}
 	return out, ok
 }

@@ -301,7 +301,7 @@ func TestLeastCrew(t *testing.T) {
 // Nothing that would help makes it later.
 func TestWaysHelp(t *testing.T) {
 	p := planned(t, fromGathered(2, 0), asks(nil), "")
-	ways, ok := p.Ways(nil, "", nil)
+	ways, ok := p.Ways(nil, 0, nil)
 	require.True(t, ok)
 	assert.NotEmpty(t, ways)
 	for _, w := range ways {
