@@ -127,18 +127,15 @@ func HowMuch(id plan.ID, v float64, s units.System) string {
 
 // howMuch is the count apart from the unit where the unit is no measure.
 func howMuch(id plan.ID, v float64, s units.System) (number, unit string) {
-	unit = plan.Of(id).Unit
-	switch first, rest, _ := strings.Cut(unit, " "); first {
-	case "ft":
-		return units.Run.Format(v*units.Foot, s), rest
-	case "sq":
-		return units.Area.Format(v*units.Foot*units.Foot, s), ""
-	case "kg":
-		return units.Mass.Rough(v, s), ""
+	switch kind, of, si, measured := plan.Of(id).Measure(); {
+	case measured && kind == units.Mass:
+		return kind.Rough(v*si, s), of
+	case measured:
+		return kind.Format(v*si, s), of
 	}
 	number = strconv.FormatFloat(math.Round(v), 'f', -1, 64)
 	if v < 10 && math.Abs(v-math.Round(v)) > 0.05 {
 		number = strconv.FormatFloat(v, 'f', 1, 64)
 	}
-	return number, unit
+	return number, plan.Of(id).Unit
 }

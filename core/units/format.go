@@ -156,6 +156,9 @@ func (k Kind) Spoken(v float64, s System) string {
 // kind has none. For lengths shown in feet and inches that is the inch.
 func (k Kind) Unit(s System) string { return k.in(s).name }
 
+// One is one of Unit, in the kind's SI unit: a difference of it, where the unit has a zero of its own.
+func (k Kind) One(s System) float64 { return k.in(s).si }
+
 // SI names the unit that numbers of a kind are kept in, in ASCII; "" for a plain number
 // and for words.
 func (k Kind) SI() string {

@@ -157,6 +157,9 @@ func TestUnitNames(t *testing.T) {
 	assert.Equal(t, "ft", Run.Unit(Imperial16))
 	assert.Equal(t, "", Ratio.Unit(Metric))
 	assert.Equal(t, "°F", Temperature.Unit(Imperial16))
+	// One of the unit that is named, by the definitions in constants.go.
+	assert.Equal(t, []float64{0.3048, 1, 0.0254, 0.45359237}, []float64{Run.One(Imperial8), Run.One(Metric),
+		Length.One(Imperial16), Mass.One(Imperial16)})
 }
 
 // The base and derived units of the SI Brochure, 9th edition, 2019, tables 2 and 4, and

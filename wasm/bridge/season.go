@@ -23,6 +23,8 @@ type planned struct {
 	unread  map[string]bool
 	outlook *core.Outlook // as it is shown
 	system  int
+	// counted is the system of units that the form counts tasks in.
+	counted int
 }
 
 // showsPlan tells whether something of the plan is in sight.
@@ -31,8 +33,8 @@ func (p *page) showsPlan() bool { return p.places.at.Shows(string(work.Season) +
 // listenSeason writes the form of the plan and answers it.
 func (p *page) listenSeason() {
 	p.id("season-form").Set("innerHTML", markup.SeasonForm())
-	p.id("season-rates").Set("innerHTML", markup.SeasonTasks())
-	p.id("work-task").Set("innerHTML", markup.TaskOptions())
+	p.id("season-rates").Set("innerHTML", markup.SeasonTasks(p.work.System))
+	p.id("work-task").Set("innerHTML", markup.TaskOptions(p.work.System))
 	p.id("mend-kind").Set("innerHTML", markup.MendOptions())
 	p.id("season-numbers").Set("innerHTML", markup.PlanNumbers(p.work.System))
 	p.findOutputs(p.id("season-numbers"))
@@ -42,7 +44,8 @@ func (p *page) listenSeason() {
 			p.showThese(p.work.Planned())
 		}
 	})
-	p.planned = planned{fields: map[string]js.Value{}, unread: map[string]bool{}, system: -1}
+	p.planned = planned{fields: map[string]js.Value{}, unread: map[string]bool{}, system: -1,
+		counted: int(p.work.System)}
 	// Where the form stands over the plan and not beside it, the plan is seen first.
 	p.id("crew").Set("open", js.Global().Call("matchMedia", "(min-width: 62rem)").Get("matches"))
 	for _, form := range []string{"crew", "season"} {
@@ -102,7 +105,7 @@ func (p *page) showSeason() {
 	}
 	p.planned.outlook, p.planned.system = o, int(p.work.System)
 	for id, minutes := range p.work.LearnedMinutes() {
-		p.say("season-learned-"+plan.Of(plan.ID(id)).Key, markup.Learned(minutes))
+		p.say("season-learned-"+plan.Of(plan.ID(id)).Key, markup.Learned(plan.ID(id), minutes, p.work.System))
 	}
 	p.fill("season-remarks", markup.Remarks(o))
 	box := p.id("season-chart")
@@ -116,6 +119,7 @@ func (p *page) showSeason() {
 // showSeasonForm brings the form to what is set, but for a field in hand and one that could not be
 // read; what does not go together stands at its field.
 func (p *page) showSeasonForm() {
+	p.showCounted()
 	faults := map[string]string{}
 	s := p.work.Season()
 	for _, f := range s.Faults() {
@@ -132,6 +136,22 @@ func (p *page) showSeasonForm() {
 		p.say("season-"+key+"-fault", faults[key])
 		setWrong(field, faults[key])
 	}
+}
+
+// showCounted counts the tasks of the form as its reader does. What is typed and the task chosen stay.
+func (p *page) showCounted() {
+	s := p.work.System
+	if p.planned.counted == int(s) {
+		return
+	}
+	p.planned.counted = int(s)
+	for i := range plan.Tasks {
+		p.say("season-unit-"+plan.Of(i).Key, markup.CountedBy(i, s))
+		p.planned.fields[plan.RateKey(i)].Set("placeholder", markup.UsualMinutes(i, s))
+	}
+	chosen := p.text("work-task")
+	p.id("work-task").Set("innerHTML", markup.TaskOptions(s))
+	p.id("work-task").Set("value", chosen)
 }
 
 // season answers the buttons of the plan.

@@ -14,6 +14,7 @@ import (
 	"barkwright/core/answer"
 	"barkwright/core/design"
 	"barkwright/core/draw"
+	"barkwright/core/plan"
 	"barkwright/core/stage"
 	"barkwright/core/units"
 	"barkwright/wasm/markup"
@@ -279,6 +280,7 @@ func TestBarkLeft(t *testing.T) {
 	assert.Equal(t, "Bark taken and not laid: 3 sheets; still to lay: 2 sheets. It will do.", markup.BarkLeft(3, 2, true))
 	assert.Contains(t, markup.BarkLeft(1, 2.5, true), "short by 1.5 sheets: take more while bark peels")
 	assert.Contains(t, markup.BarkLeft(1, 2, true), "not laid: 1 sheet;")
-	assert.Equal(t, "your log: 19.3", markup.Learned(19.26))
-	assert.Empty(t, markup.Learned(0))
+	assert.Equal(t, "your log: 19.3", markup.Learned(plan.Lace, 19.26, units.Metric))
+	assert.Equal(t, "your log: 3.3", markup.Learned(plan.DigRoots, 1, units.Metric), "a foot's minute, of a metre")
+	assert.Empty(t, markup.Learned(plan.Lace, 0, units.Metric))
 }

@@ -55,8 +55,9 @@ func SeasonForm() string {
 	return b.String()
 }
 
-// SeasonTasks is the table in which the time of each task is set, and what is at hand.
-func SeasonTasks() string {
+// SeasonTasks is the table in which the time of each task is set, and what is at hand. What each is
+// counted by has a place of its own: it changes with the units.
+func SeasonTasks(s units.System) string {
 	var b strings.Builder
 	b.WriteString(`<table><thead><tr><th scope="col">Task</th><th scope="col">Counted by</th><th scope="col">Minutes for one</th>` +
 		`<th scope="col">At hand</th><th scope="col">How the time is known</th></tr></thead><tbody>`)
@@ -67,8 +68,8 @@ func SeasonTasks() string {
 				`" aria-label="` + draw.Escape(t.Name+", "+says) + `" aria-describedby="season-` + key + `-fault" placeholder="` +
 				usual + `"><p class="fault" id="season-` + key + `-fault"></p></td>`
 		}
-		b.WriteString(`<tr><th scope="row">` + draw.Escape(t.Name) + `</th><td>` + draw.Escape(t.Unit) + `</td>` +
-			field(plan.RateKey(t.ID), "minutes for one", strconv.FormatFloat(t.Minutes.Likely, 'f', -1, 64)) +
+		b.WriteString(`<tr><th scope="row">` + draw.Escape(t.Name) + `</th><td id="season-unit-` + t.Key + `">` +
+			draw.Escape(CountedBy(t.ID, s)) + `</td>` + field(plan.RateKey(t.ID), "minutes for one", UsualMinutes(t.ID, s)) +
 			field(plan.HaveKey(t.ID), "at hand", "0") +
 			`<td><b id="season-learned-` + t.Key + `"></b> <small>` + draw.Escape(string(t.Rate.Basis)+": "+t.Rate.Cited) + `</small></td></tr>`)
 	}
@@ -76,11 +77,23 @@ func SeasonTasks() string {
 	return b.String()
 }
 
+// CountedBy is what a task is counted by.
+func CountedBy(id plan.ID, s units.System) string {
+	unit, _ := plan.Of(id).Counted(s)
+	return unit
+}
+
+// UsualMinutes is the usual time of one of what a task is counted by, to three figures.
+func UsualMinutes(id plan.ID, s units.System) string {
+	_, own := plan.Of(id).Counted(s)
+	return units.Ratio.Format(plan.Of(id).Minutes.Likely*own, s)
+}
+
 // TaskOptions are the tasks to choose from.
-func TaskOptions() string {
+func TaskOptions(s units.System) string {
 	var b strings.Builder
 	for _, t := range plan.All() {
-		b.WriteString(Option(t.Key, t.Name+" ("+t.Unit+")"))
+		b.WriteString(Option(t.Key, t.Name+" ("+CountedBy(t.ID, s)+")"))
 	}
 	return b.String()
 }
@@ -190,12 +203,13 @@ func BarkLeft(have, wanted float64, taken bool) string {
 	return text + " It will do."
 }
 
-// Learned says what the log has taught of a task's time, minutes; 0 is nothing.
-func Learned(minutes float64) string {
+// Learned says what the log has taught of a task's time, minutes of one of its own unit; 0 is nothing.
+func Learned(id plan.ID, minutes float64, s units.System) string {
 	if minutes <= 0 {
 		return ""
 	}
-	return "your log: " + strconv.FormatFloat(minutes, 'f', 1, 64)
+	_, own := plan.Of(id).Counted(s)
+	return "your log: " + strconv.FormatFloat(minutes*own, 'f', 1, 64)
 }
 
 // Mended is what a repair takes.

@@ -1,6 +1,7 @@
 package work
 
 import (
+	"fmt"
 	"math"
 	"strconv"
 	"strings"
@@ -20,12 +21,9 @@ func (w *Work) SetSeason(key, text string) string {
 	if into := seasonDay(&s, key); into != nil {
 		*into = text
 	} else if into := seasonNumber(&s, key); into != nil {
-		v, err := readNumber(text)
-		if err != nil {
-			return "A number, such as 2 or 2.5."
-		}
-		if v == 0 && strings.HasPrefix(key, "rate.") && text != "" {
-			return "A time of 0 is none: leave it empty for the usual one."
+		v, wrong := w.readSeason(key, text)
+		if wrong != "" {
+			return wrong
 		}
 		*into = v
 	} else {
@@ -34,12 +32,66 @@ func (w *Work) SetSeason(key, text string) string {
 	if s.Outside() {
 		for _, f := range s.Faults() {
 			if f.Key == key {
-				return f.Text
+				return w.outside(f)
 			}
 		}
 	}
 	w.setSeason(s)
 	return ""
+}
+
+// readSeason reads a number of the plan; of a task it is in what the reader counts it by. It returns
+// what is wrong.
+func (w *Work) readSeason(key, text string) (v float64, wrong string) {
+	kind, id, ofTask := taskKey(key)
+	if ofTask && kind == atHand {
+		return w.readUnits(id, text)
+	}
+	v, err := readNumber(text)
+	switch {
+	case err != nil:
+		return 0, "A number, such as 2 or 2.5."
+	case !ofTask:
+		return v, ""
+	case v == 0 && text != "":
+		return 0, "A time of 0 is none: leave it empty for the usual one."
+	}
+	_, own := plan.Of(id).Counted(w.System)
+	return v / own, ""
+}
+
+// readUnits reads how much of a task there is in what the reader counts it by, or with a unit after it, and
+// returns it in the task's own; nothing is 0.
+func (w *Work) readUnits(id plan.ID, text string) (v float64, wrong string) {
+	kind, _, si, measured := plan.Of(id).Measure()
+	if !measured || text == "" {
+		v, err := readNumber(text)
+		if err != nil {
+			return 0, "A number, such as 2 or 2.5."
+		}
+		return v, ""
+	}
+	v, _, err := kind.Parse(text, w.System)
+	if err != nil {
+		return 0, err.Error()
+	}
+	// What is typed in the task's own unit is kept as it is typed: the way over the SI is rounded off.
+	return figures(v/si, 12), ""
+}
+
+// outside is a fault of a number out of its range, its ends in what the reader counts by.
+func (w *Work) outside(f plan.Fault) string {
+	kind, id, ofTask := taskKey(f.Key)
+	if !ofTask {
+		return f.Text
+	}
+	t := plan.Of(id)
+	unit, own := t.Counted(w.System)
+	if kind == atHand {
+		return fmt.Sprintf("%s, %s: from 0 to %.0f.", t.Name, unit, math.Floor(plan.MostUnits/own))
+	}
+	return fmt.Sprintf("%s, minutes for one, %s: more than 0, and no more than %.0f.", t.Name, unit,
+		math.Floor(plan.MostMinutes*own))
 }
 
 // readNumber reads a number with a point or a comma; nothing is 0.
@@ -73,7 +125,30 @@ func (w *Work) SeasonText(key string) string {
 	if v == nil || *v == 0 && strings.Contains(key, ".") {
 		return ""
 	}
+	switch kind, id, ofTask := taskKey(key); {
+	case ofTask && kind == atHand:
+		_, own := plan.Of(id).Counted(w.System)
+		return asTyped(*v / own)
+	case ofTask:
+		_, own := plan.Of(id).Counted(w.System)
+		return asTyped(*v * own)
+	}
 	return strconv.FormatFloat(*v, 'f', -1, 64)
+}
+
+// asTyped is a number that was typed as it was; one that was typed in another unit is rounded.
+func asTyped(v float64) string {
+	out := figures(v, 8)
+	if math.Abs(out-v) > 1e-10*math.Abs(v) {
+		out = figures(v, 4)
+	}
+	return strconv.FormatFloat(out, 'f', -1, 64)
+}
+
+// figures is a number rounded to n figures.
+func figures(v float64, n int) float64 {
+	out, _ := strconv.ParseFloat(strconv.FormatFloat(v, 'g', n, 64), 64)
+	return out
 }
 
 // seasonDay and seasonNumber are a field's place, nil for a key of none.
@@ -92,28 +167,39 @@ func seasonNumber(s *plan.Season, key string) *float64 {
 			return &s.Numbers[r.Field]
 		}
 	}
-	kind, task, _ := strings.Cut(key, ".")
-	id, ok := plan.Lookup(task)
-	switch {
-	case ok && kind == "rate":
-		return &s.Likely[id]
-	case ok && kind == "have":
+	switch kind, id, ok := taskKey(key); {
+	case ok && kind == atHand:
 		return &s.Have[id]
+	case ok:
+		return &s.Likely[id]
 	}
 	return nil
 }
 
-// AddWork enters in the log units done of a task on a day, and the hours they took practised
-// hands and learners. It returns what is wrong, and then enters nothing.
+// What is set of a task, by the first part of its key.
+const atHand, rate = "have", "rate"
+
+// taskKey is the task that a key is of, and what of it.
+func taskKey(key string) (kind string, id plan.ID, ok bool) {
+	kind, task, _ := strings.Cut(key, ".")
+	id, ok = plan.Lookup(task)
+	return kind, id, ok && (kind == atHand || kind == rate)
+}
+
+// AddWork enters in the log how much is done of a task on a day, in what the reader counts it by, and the
+// hours it took practised hands and learners. It returns what is wrong, and then enters nothing.
 func (w *Work) AddWork(task, day, done, hours, learners string) string {
-	if _, ok := plan.Lookup(task); !ok {
+	id, ok := plan.Lookup(task)
+	if !ok {
 		return "Choose a task."
 	}
-	n, err1 := readNumber(strings.TrimSpace(done))
-	h, err2 := readNumber(strings.TrimSpace(hours))
-	l, err3 := readNumber(strings.TrimSpace(learners))
+	n, wrong := w.readUnits(id, strings.TrimSpace(done))
+	h, err1 := readNumber(strings.TrimSpace(hours))
+	l, err2 := readNumber(strings.TrimSpace(learners))
 	switch {
-	case err1 != nil || err2 != nil || err3 != nil || n < 0 || h < 0 || l < 0:
+	case wrong != "":
+		return wrong
+	case err1 != nil || err2 != nil || n < 0 || h < 0 || l < 0:
 		return "Numbers, such as 24 or 2.5; hours may be left empty."
 	case n == 0:
 		return "How many were done? Hours alone teach nothing of the time of one."

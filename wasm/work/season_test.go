@@ -41,6 +41,70 @@ func TestSetSeason(t *testing.T) {
 	assert.Empty(t, w.SeasonText("rate.roots.dig"), "empty goes back to the table's time")
 }
 
+// What is counted by measure is taken and shown in the reader's units, and kept in the plan's own: by the
+// definitions of the foot and the pound, 30 m are 98.4252 ft, 2 m2 21.5278 ft2, 5 lb 2.26796 kg, and a
+// minute of a metre 0.3048 of a foot. What is typed comes back as it was typed, in the other units rounded.
+func TestSeasonInTheReadersUnits(t *testing.T) {
+	w := New(design.Default(), units.Metric)
+	require.Empty(t, w.SetSeason("have.roots.dig", "30"))
+	require.Empty(t, w.SetSeason("have.bark.lay", "2,00"))
+	require.Empty(t, w.SetSeason("have.roots.peel", "100 ft"))
+	require.Empty(t, w.SetSeason("have.pegs.make", "12"))
+	require.Empty(t, w.SetSeason("rate.roots.dig", "5"))
+	s := w.Season()
+	assert.InDelta(t, 98.4252, s.Have[plan.DigRoots], 5e-5)
+	assert.InDelta(t, 21.5278, s.Have[plan.LayBark], 5e-5)
+	assert.Equal(t, 100.0, s.Have[plan.PeelRoots], "in the plan's own unit it is kept as typed")
+	assert.Equal(t, 12.0, s.Have[plan.MakePegs])
+	assert.InDelta(t, 1.524, s.Minutes(plan.DigRoots).Likely, 1e-12)
+	for key, text := range map[string]string{"have.roots.dig": "30", "have.bark.lay": "2", "have.roots.peel": "30.48",
+		"have.pegs.make": "12", "rate.roots.dig": "5"} {
+		assert.Equal(t, text, w.SeasonText(key), key)
+	}
+	w.System = units.Imperial16
+	for key, text := range map[string]string{"have.roots.dig": "98.43", "have.bark.lay": "21.53", "have.roots.peel": "100",
+		"rate.roots.dig": "1.524"} {
+		assert.Equal(t, text, w.SeasonText(key), key)
+	}
+	require.Empty(t, w.SetSeason("have.gum.gather", "5"))
+	s = w.Season()
+	assert.InDelta(t, 2.26796, s.Have[plan.GatherGum], 5e-6)
+	assert.Equal(t, "5", w.SeasonText("have.gum.gather"))
+
+	w.System = units.Metric
+	require.Empty(t, w.AddWork("seams.sew", "2027-06-20", "24", "", ""))
+	require.Empty(t, w.AddWork("pitch.inside", "2027-06-20", "3", "1", ""))
+	require.Empty(t, w.AddWork("pitch.inside", "2027-06-20", "10 ft", "", ""))
+	assert.InDelta(t, 24, w.Notebook.Log[0].Units, 1e-12)
+	assert.InDelta(t, 9.84252, w.Notebook.Log[1].Units, 5e-6)
+	assert.Equal(t, 10.0, w.Notebook.Log[2].Units)
+	for _, bad := range []string{"1,500", "-3", "3 lb", ""} {
+		assert.NotEmpty(t, w.AddWork("pitch.inside", "2027-06-20", bad, "", ""), bad)
+	}
+	assert.Contains(t, w.SetSeason("have.roots.dig", "30481"), "from 0 to 30480.", "100000 ft")
+	assert.Contains(t, w.SetSeason("rate.roots.dig", "19686"), "no more than 19685.", "6000 minutes of a foot")
+	require.Empty(t, w.SetSeason("have.roots.dig", "30480"))
+	require.Empty(t, w.SetSeason("rate.roots.dig", "19685"))
+}
+
+// Every number of the crew is taken at both ends of its range and refused at its control past them, with
+// the range said there: no days a week are none.
+func TestNumbersOfTheCrewKeepTheirRange(t *testing.T) {
+	w := New(design.Default(), units.Imperial16)
+	text := func(v float64) string { return strconv.FormatFloat(v, 'f', -1, 64) }
+	for _, r := range plan.Rows() {
+		for _, v := range []float64{r.Low - r.Step, r.High + r.Step} {
+			assert.Equal(t, r.Label+": "+text(r.Low)+" to "+text(r.High)+".", w.SetSeason(r.Key, text(v)), r.Key)
+		}
+		assert.Equal(t, text(r.Default), w.SeasonText(r.Key))
+		for _, v := range []float64{r.Low, r.High, r.Default} {
+			assert.Empty(t, w.SetSeason(r.Key, text(v)), r.Key)
+		}
+	}
+	assert.Equal(t, "Days a week: 1 to 7.", w.SetSeason("daysAWeek", "0"))
+	assert.NotEmpty(t, w.SetSeason("daysAWeek", ""))
+}
+
 // The plan is of the boat in hand and of what is set: it follows both, and says nothing old.
 func TestPlannedFollows(t *testing.T) {
 	w := New(design.Default(), units.Imperial16)

@@ -1,0 +1,34 @@
+package markup_test
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+
+	"barkwright/core/plan"
+	"barkwright/core/units"
+	"barkwright/wasm/markup"
+)
+
+// Tasks are counted in the reader's units, and the time of one goes with them: a foot's 1.6 minutes are
+// 5.25 of a metre, a square foot's 5 are 53.8 of a square metre, a kilogram's 68 are 30.8 of a pound.
+func TestTasksInTheReadersUnits(t *testing.T) {
+	for id, want := range map[plan.ID][4]string{
+		plan.DigRoots:    {"ft", "1.6", "m", "5.25"},
+		plan.PitchInside: {"ft of seam", "5", "m of seam", "16.4"},
+		plan.LayBark:     {"ft²", "5", "m²", "53.8"},
+		plan.GatherGum:   {"lb", "30.8", "kg", "68"},
+		plan.CarveRibs:   {"ribs with spares", "15", "ribs with spares", "15"},
+	} {
+		for i, s := range []units.System{units.Imperial16, units.Metric} {
+			assert.Equal(t, want[2*i], markup.CountedBy(id, s))
+			assert.Equal(t, want[2*i+1], markup.UsualMinutes(id, s))
+			table := markup.SeasonTasks(s)
+			key, name := plan.Of(id).Key, plan.Of(id).Name
+			assert.Contains(t, table, `<td id="season-unit-`+key+`">`+want[2*i]+"</td>")
+			assert.Contains(t, table, `id="season-rate.`+key+`" data-set="rate.`+key+`" aria-label="`+name+`, minutes for one" `+
+				`aria-describedby="season-rate.`+key+`-fault" placeholder="`+want[2*i+1]+`"`)
+			assert.Contains(t, markup.TaskOptions(s), name+" ("+want[2*i]+")")
+		}
+	}
+}
