@@ -14,14 +14,19 @@ import (
 	"barkwright/core/wood"
 )
 
+// Repaired is a repair of the boat worked out.
+func Repaired(c core.Canoe, season plan.Season, d tally.Damage) mend.Repair {
+	return mend.Make(mend.Boat{Design: c.Design, Frame: c.Frame, Bark: c.Bark, Gather: c.Gather, Season: season}, d)
+}
+
 // MendTable is what a repair takes, a line for each thing.
 func MendTable(c core.Canoe, season plan.Season, d tally.Damage, s units.System) Table {
-	r := mend.Make(mend.Boat{Design: c.Design, Frame: c.Frame, Bark: c.Bark, Gather: c.Gather, Season: season}, d)
+	r := Repaired(c, season, d)
 	type line struct{ what, takes, how string }
 	var all []line
 	add := func(what, takes, how string) { all = append(all, line{what, takes, how}) }
 	small := func(v float64) string { return units.SmallLength.Rough(v, s) }
-	add("Damage", DamageWords(d, s), "")
+	add("Damage", DamageWords(r, s), "")
 	if r.PatchAlong > 0 {
 		lap := fmt.Sprintf("the damage and a lap of %s all round; the only lap in print is a panel's, a couple of inches",
 			small(mend.Lap))
@@ -74,8 +79,9 @@ func MendTable(c core.Canoe, season plan.Season, d tally.Damage, s units.System)
 	)
 }
 
-// DamageWords say what is broken, how large it is and where.
-func DamageWords(d tally.Damage, s units.System) string {
+// DamageWords say what is broken, how large it is and where: of a rib, which one and where it stands.
+func DamageWords(r mend.Repair, s units.System) string {
+	d := r.Damage
 	small := func(v float64) string { return units.SmallLength.Format(v, s) }
 	text := d.Kind.String()
 	switch d.Kind {
@@ -85,6 +91,8 @@ func DamageWords(d tally.Damage, s units.System) string {
 		text += " of " + small(d.Along) + " along the boat by " + small(d.Round) + " round it"
 	case tally.TornLacing:
 		text += fmt.Sprintf(", %d groups", d.Groups)
+	case tally.BrokenRib:
+		text += ": " + ribWords(*r.Broken)
 	}
 	text += ", " + Along(d.At, s)
 	side := "port"

@@ -75,8 +75,8 @@ func TestPlanTables(t *testing.T) {
 // How much shorter a boat is tried is said in the reader's units alone.
 func TestShorterBoatInOneSystem(t *testing.T) {
 	o := outlook(t, plan.NewSeason())
-	for s, want := range map[units.System]string{units.Imperial16: "a boat 1 ft shorter", units.Imperial8: "a boat 1 ft shorter",
-		units.Metric: "a boat 30 cm shorter"} {
+	for s, want := range map[units.System]string{units.Imperial16: "a boat 1 ft shorter",
+		units.Imperial8: "a boat 1 ft shorter", units.Metric: "a boat 30 cm shorter"} {
 		var said []string
 		for _, table := range answer.PlanTables(o, s) {
 			for _, r := range table.Rows {

@@ -44,6 +44,8 @@ type Boat struct {
 
 // Repair is what it takes.
 type Repair struct {
+	// Damage is what is mended. A broken rib stands where the boat has one: the nearest to the
+	// place entered.
 	Damage tally.Damage
 	// PatchAlong and PatchRound are the patch's size, m; 0 where none is wanted.
 	PatchAlong, PatchRound float64
@@ -56,8 +58,10 @@ type Repair struct {
 	Out []Rib
 	// Groups and Pegs are laced and driven again.
 	Groups, Pegs int
-	// New is the rib to make, with its length as split out; nil where none is broken.
-	New *NewRib
+	// Broken is the rib that is broken and New the one to make, with its length as split out; nil
+	// where none is.
+	Broken *Rib
+	New    *NewRib
 	// Hours are of one practised hand.
 	Hours float64
 }
@@ -150,6 +154,7 @@ func (r *Repair) rib(b Boat) {
 		return math.Abs(all[i].x-r.Damage.At) < math.Abs(all[k].x-r.Damage.At)
 	})
 	broken := all[0]
+	r.Broken, r.Damage.At = &broken.Rib, broken.x
 	r.Out = []Rib{broken.Rib}
 	for _, o := range all[1:] {
 		if by := broken.Number - o.Number; o.Number > 0 && o.Forward == broken.Forward && by > 0 && by <= slackened {

@@ -80,6 +80,16 @@ func TestLacingAndRib(t *testing.T) {
 	assert.Zero(t, mend.Make(b, tally.Damage{Kind: tally.TornLacing, Groups: -1}).Root)
 
 	r = mend.Make(b, tally.Damage{Kind: tally.BrokenRib, At: 3 * units.Foot})
+	// Where it is mended no rib stands nearer to the place entered.
+	for _, f := range b.Frame.Ribs {
+		assert.GreaterOrEqual(t, math.Abs(f.Run-3*units.Foot), math.Abs(r.Damage.At-3*units.Foot))
+	}
+	assert.True(t, r.Broken.Forward)
+	for _, f := range b.Frame.Ribs {
+		if f.Number == r.Broken.Number {
+			assert.Equal(t, f.Run, r.Damage.At)
+		}
+	}
 	assert.NotNil(t, r.New)
 	assert.Len(t, r.Out, 3)
 	assert.False(t, r.Out[len(r.Out)-1].Slack, "the broken one is the last to come free")

@@ -228,7 +228,7 @@ func Repairs(c core.Canoe, season plan.Season, l tally.Log, dates tally.Dates, s
 			is = " open"
 		}
 		b.WriteString(`<details class="sheet" data-repair="` + n + `"` + is + `><summary><b>` + draw.Escape(dates.Written(e.When)) + `</b> ` +
-			draw.Escape(answer.DamageWords(e.Damage, s)) + `</summary>` + Mended(c, season, e.Damage, s) +
+			draw.Escape(answer.DamageWords(answer.Repaired(c, season, e.Damage), s)) + `</summary>` + Mended(c, season, e.Damage, s) +
 			`<p class="row"><button type="button" data-mend="` + n + `">Take this repair off the log</button></p></details>`)
 	}
 	return b.String()

@@ -8,6 +8,7 @@ import (
 	"barkwright/core/draw"
 	"barkwright/core/geom"
 	"barkwright/core/mend"
+	"barkwright/core/plan"
 	"barkwright/core/tally"
 	"barkwright/core/units"
 	"barkwright/wasm/scene"
@@ -20,8 +21,7 @@ func repairPart(i int) string { return "repair." + strconv.Itoa(i) }
 // above the bottom is seen whole, from the side the port half is hidden.
 func (p *pen) repairs(c core.Canoe, l layout) {
 	for i, e := range p.View.Repairs {
-		outline, closed := mend.Outline(c.Hull, mend.Make(mend.Boat{Design: c.Design, Frame: c.Frame, Bark: c.Bark,
-			Gather: c.Gather}, e.Damage))
+		outline, closed := mend.Outline(c.Hull, answer.Repaired(c, plan.Season{}, e.Damage))
 		text := e.Damage.Kind.String()
 		port := e.Damage.Up >= 0 && e.Damage.Kind != tally.BrokenRib
 		if l.hasTop {
@@ -63,10 +63,10 @@ func (p *pen) repair(i int, text string, closed, hidden bool, points []draw.Poin
 
 // ReadRepair returns one sentence about a repair in the picture. It is empty for a name that is
 // not one.
-func ReadRepair(repairs []tally.Entry, part string, dates tally.Dates, s units.System) string {
+func ReadRepair(c core.Canoe, repairs []tally.Entry, part string, dates tally.Dates, s units.System) string {
 	for i, e := range repairs {
 		if part == repairPart(i) {
-			return "Mended " + dates.Written(e.When) + ": " + answer.DamageWords(e.Damage, s) + "."
+			return "Mended " + dates.Written(e.When) + ": " + answer.DamageWords(answer.Repaired(c, plan.Season{}, e.Damage), s) + "."
 		}
 	}
 	return ""

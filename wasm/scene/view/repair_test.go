@@ -1,6 +1,7 @@
 package view
 
 import (
+	"strconv"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -39,8 +40,35 @@ func TestRepairsAreMarked(t *testing.T) {
 	assert.InEpsilon(t, 7*units.Inch*l.top.Scale, boxes[0].Width(), 0.02)
 	assert.Less(t, boxes[1].Left, side.X)
 	assert.Greater(t, boxes[1].Right, side.X)
-	assert.Contains(t, ReadRepair(v.Repairs, repairPart(0), tally.Dates{}, units.Imperial16), "hole of 4\" along the boat")
-	assert.Empty(t, ReadRepair(v.Repairs, "rib.1", tally.Dates{}, units.Imperial16))
+	assert.Contains(t, ReadRepair(c, v.Repairs, repairPart(0), tally.Dates{}, units.Imperial16), "hole of 4\" along the boat")
+	assert.Empty(t, ReadRepair(c, v.Repairs, "rib.1", tally.Dates{}, units.Imperial16))
 	v.State = scene.OnTheBed
 	assert.Empty(t, find(v))
+}
+
+// A broken rib is drawn and read out where the boat has one: the nearest to the place entered.
+func TestBrokenRibIsMarkedAtTheNearest(t *testing.T) {
+	c := core.Evaluate(design.Default())
+	ribs := c.Frame.Ribs
+	rib, next := ribs[4], ribs[5]
+	size := draw.Size{Width: 1200, Height: 800}
+	for _, side := range []float64{1, -1} {
+		at := side * (0.6*rib.Run + 0.4*next.Run)
+		v := scene.View{State: scene.Finished, Zoom: 1, Repairs: []tally.Entry{{When: "2027-06-14", Step: "keep",
+			Damage: tally.Damage{Kind: tally.BrokenRib, At: at}}}}
+		l := fit(c, v, size)
+		station := side * c.Hull.StationAt(rib.Run)
+		var boxes []draw.Box
+		for _, part := range Draw(c, v, size).Parts {
+			if part.Name == repairPart(0) {
+				boxes = append(boxes, draw.BoxOf(part.Points))
+			}
+		}
+		require.Len(t, boxes, 2)
+		assert.InDelta(t, l.top.At(station, 0).X, (boxes[0].Left+boxes[0].Right)/2, 0.5)
+		text := ReadRepair(c, v.Repairs, repairPart(0), tally.Dates{}, units.Metric)
+		where := map[float64]string{1: "forward", -1: "aft"}[side]
+		assert.Contains(t, text, "broken rib: rib "+strconv.Itoa(rib.Number)+" "+where+", ")
+		assert.Contains(t, text, units.Length.Format(rib.Run, units.Metric)+" "+where+" of the middle")
+	}
 }
