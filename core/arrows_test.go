@@ -16,7 +16,7 @@ import (
 // before its own, and no other of ours.
 var levels = [][]string{
 	{"core/units", "core/geom", "core/known"},
-	{"core/draw", "core/wood", "core/shape", "core/stage", "core/tally", "core/trace"},
+	{"core/units/inches", "core/draw", "core/wood", "core/shape", "core/stage", "core/tally", "core/trace"},
 	{"core/design", "core/plan"},
 	{"core/hull"},
 	{"core/frame", "core/bark", "core/afloat"},

@@ -28,8 +28,8 @@ func MendTable(c core.Canoe, season plan.Season, d tally.Damage, s units.System)
 	small := func(v float64) string { return units.SmallLength.Rough(v, s) }
 	add("Damage", DamageWords(r, s), "")
 	if r.PatchAlong > 0 {
-		lap := fmt.Sprintf("the damage and a lap of %s all round; the only lap in print is a panel's, a couple of inches",
-			small(mend.Lap))
+		lap := fmt.Sprintf("the damage and a lap of %s all round; the only lap in print is a panel's, about %s",
+			small(mend.Lap), small(mend.PanelLap))
 		if d.Kind == tally.TornLacing {
 			lap = fmt.Sprintf("under the gunwale, only where holes tore out: a group more on each side, %s to %s deep",
 				small(mend.StripLow), small(mend.StripHigh))

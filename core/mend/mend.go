@@ -19,8 +19,10 @@ import (
 
 const (
 	// Lap is how far a patch reaches past the damage all round, 1 to 2 in. Estimate: the only
-	// lap in print is a panel's, a couple of inches.
+	// lap in print is PanelLap.
 	Lap = 1.5 * units.Inch
+	// PanelLap is how far a panel laps in print: a couple of inches.
+	PanelLap = 2 * units.Inch
 	// RibMore is how much longer a new rib is split out than the one it replaces. Estimate.
 	RibMore = 4 * units.Inch
 	// outAndIn is how much longer a rib takes out and in again than to drive it. Estimate.

@@ -1,11 +1,9 @@
 package sheet_test
 
 import (
-	"regexp"
 	"strings"
 	"testing"
 
-	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
 	"barkwright/core"
@@ -18,23 +16,12 @@ import (
 	"barkwright/core/sheet"
 	"barkwright/core/stage"
 	"barkwright/core/units"
+	"barkwright/core/units/inches"
 )
-
-// imperial finds a length in inches or feet, or a mark of either. The foot of a gore, a
-// pound of force and the word in are none.
-var imperial = regexp.MustCompile(`["″′]|\d'|(?i)\b(inch(es)?|feet|ft|yards?|lbf?|pounds?|mph|miles?|°F)\b|\d ?in\b`)
-
-// both is a length said in both systems, where a text stands the same for every reader,
-// or a share such as 1 in 20.
-var both = regexp.MustCompile(`(\d+ ft )?\d[\d./ ]*(to \d+ )?(in|ft) \(\d[\d.]* ((to|of) \d+ )?[cm]?m\b|\d in \d+\b`)
-
-// ownFeet are feet that people and ribs stand on.
-var ownFeet = strings.NewReplacer("Keep feet clear", "", "the feet of the last", "", "their feet stand", "")
 
 func noInch(t *testing.T, where, text string) {
 	t.Helper()
-	text = ownFeet.Replace(text)
-	if found := imperial.FindString(both.ReplaceAllString(text, "")); found != "" {
+	if found := inches.In(text); found != "" {
 		t.Errorf("%s: %q in %q", where, found, text)
 	}
 }
@@ -118,15 +105,4 @@ func recordTables(t *testing.T) []answer.Table {
 	built := refit.AsBuilt(design.Default(), data[:2], units.Metric)
 	return []answer.Table{answer.MeasuredTable(fit.Rows, units.Metric), answer.HeldTable(fit.Held, units.Metric),
 		answer.PredictedTable([]refit.Prediction{predicted}, units.Metric), answer.MovedTable(built, units.Metric)}
-}
-
-// What is looked for is found.
-func TestMetricCheckFindsInches(t *testing.T) {
-	for _, text := range []string{`3"`, "2 in.", "3 in (76 mm) or 4 in", "5' 2", "an inch", "12 ft"} {
-		assert.True(t, imperial.MatchString(both.ReplaceAllString(text, "")), text)
-	}
-	for _, text := range []string{"2 in (51 mm)", "1 1/2 in (38 mm)", "the foot of the gore", "cut in two",
-		"the boat's end", "90 in 100", "4 ft 6 in (1372 mm)", "6 to 9 in (15 to 23 cm)"} {
-		assert.False(t, imperial.MatchString(both.ReplaceAllString(text, "")), text)
-	}
 }

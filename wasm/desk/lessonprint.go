@@ -29,7 +29,7 @@ func (d *Desk) printLesson(l lesson.Lesson, date string) Reply {
 	// A design that has been worked out has only finite numbers: its line is there.
 	line, _ := design.Line(base)
 	paper.Made += ". " + pattern.Head{Code: line}.Mark() + ", " + pattern.VersionLine
-	for _, picture := range view.Outlines([]core.Canoe{run.Canoes[0]}, paperOutline) {
+	for _, picture := range view.Outlines([]core.Canoe{run.Canoes[0]}, paperOutline, s) {
 		paper.Outline = markup.SVG("lesson-boat", draw.Print(), picture)
 	}
 	for _, key := range paperSizes {

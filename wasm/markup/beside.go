@@ -50,7 +50,7 @@ func Beside(boats []Column, s units.System, p draw.Palette) string {
 	}
 	var b strings.Builder
 	b.WriteString(`<div class="beside">`)
-	for i, l := range view.Outlines(canoes, outlineWidth) {
+	for i, l := range view.Outlines(canoes, outlineWidth, s) {
 		b.WriteString("<figure><figcaption>" + draw.Escape(boats[i].Name) + "</figcaption>" +
 			SVG("beside-"+strconv.Itoa(i), p, l) + "</figure>")
 	}
