@@ -33,7 +33,11 @@ func (p *Plan) Remarks(today string) []Remark {
 	if began, ok := day(s.Days[Begin]); ok && today != "" && s.Days[Begin] < today {
 		say("beginPast", "The first day, %s, is past: planned from today.", p.Say(began))
 	}
-	if s.Days[Begin] == "" && s.Days[End] != "" && p.Dated {
+	end, ended := day(s.Days[End])
+	if ended = ended && today != "" && s.Days[End] < today; ended {
+		say("endPast", "The last day, %s, is past: no crew meets it. Set a later one, or leave it empty.", p.Say(end))
+	}
+	if s.Days[Begin] == "" && s.Days[End] != "" && p.Dated && !ended {
 		begin := p.First.Format(time.DateOnly)
 		if today != "" && begin < today {
 			say("beginLate", "To end in time it had to begin by %s. Take more hands, have stock made, or end later.",
@@ -42,7 +46,7 @@ func (p *Plan) Remarks(today string) []Remark {
 			say("beginBy", "Begin by %s to end in time.", p.Say(p.First))
 		}
 	}
-	if set, ok := p.DaysSet(); ok {
+	if set, ok := p.DaysSet(); ok && !ended {
 		switch over := p.Days - set; {
 		case over > 0 && p.Floor > set:
 			say("floor", "It ends %s after the day set, and no crew would meet it: waits, seasons and the order of the work "+

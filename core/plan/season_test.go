@@ -360,6 +360,18 @@ func TestBadPlansAreNamed(t *testing.T) {
 	assert.Contains(t, key(planned(t, s, c, "2026-04-20"), ""), "floor")
 	s.Days[plan.End], s.Days[plan.Begin] = "", "2026-04-20"
 	assert.Contains(t, key(planned(t, s, c, "2026-05-01"), "2026-05-01"), "beginPast")
+	// A last day that is past is named as that: no more hands would help.
+	for _, begin := range []string{"", "2026-04-20"} {
+		s.Days[plan.Begin], s.Days[plan.End] = begin, "2026-04-30"
+		late := key(planned(t, s, c, "2026-05-01"), "2026-05-01")
+		assert.Contains(t, late, "endPast")
+		for _, not := range []string{"floor", "late", "beginLate", "beginBy"} {
+			assert.NotContains(t, late, not)
+		}
+		s.Days[plan.End] = "2026-05-01"
+		assert.NotContains(t, key(planned(t, s, c, "2026-05-01"), "2026-05-01"), "endPast", "the day itself")
+	}
+	s.Days[plan.End] = ""
 	assert.Contains(t, key(planned(t, fromGathered(0, 2), c, ""), ""), "noPractised")
 	assert.Contains(t, key(planned(t, fromGathered(1, 0), c, ""), ""), "borrow")
 	s = fromGathered(2, 0)
