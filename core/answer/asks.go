@@ -121,7 +121,7 @@ func (a *asks) time() {
 	}
 	a.add("Hours", fmt.Sprintf("about %.0f to %.0f, of practised hands", tens(o.HoursLow), tens(o.HoursHigh)),
 		"estimate; published totals are 400 to 500")
-	a.add("Days", fmt.Sprintf("likely %d to %d, with %s", o.Low, o.High, Hands(o.Season.Int(plan.Practised),
+	a.add("Days", fmt.Sprintf("likely %d to %d, with %s", o.Low, o.High, plan.Hands(o.Season.Int(plan.Practised),
 		o.Season.Int(plan.Learners))), "by the calendar; hands and days are set under Season")
 	a.add("Costs most", a.costsMost(), "hours of practised hands")
 	a.add("Largest boat", a.largest(), "of this shape, of the sheets on hand")

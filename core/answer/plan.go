@@ -45,7 +45,7 @@ func Planned(o *core.Outlook) []Number {
 		number("plan.days", "Days of work and waiting, with these hands", units.Count, float64(o.Days), float64(o.Low),
 			float64(o.High), fromDealing, func(units.System) string {
 				return fmt.Sprintf("planned: %d days by the calendar, %d of them worked, by %s, %d days a week and %d hours a day",
-					o.Days, o.Working, Hands(o.Practised, o.Learners), o.Season.Int(plan.DaysAWeek), o.Season.Int(plan.Hours))
+					o.Days, o.Working, plan.Hands(o.Practised, o.Learners), o.Season.Int(plan.DaysAWeek), o.Season.Int(plan.Hours))
 			}).short("Days"),
 		number("plan.hours", "Hours of work, of practised hands", units.Count, tens(o.Sums.Total()), tens(o.HoursLow),
 			tens(o.HoursHigh), fromRates, func(units.System) string {
@@ -72,23 +72,6 @@ var planStates = map[plan.State]string{
 
 func tens(v float64) float64       { return 10 * math.Round(v/10) }
 func hundredths(v float64) float64 { return math.Round(100*v) / 100 }
-
-// Hands is a crew in words.
-func Hands(practised, learners int) string {
-	var parts []string
-	if practised > 0 {
-		parts = append(parts, fmt.Sprintf("%d practised", practised))
-	}
-	if learners == 1 {
-		parts = append(parts, "1 learner")
-	} else if learners > 1 {
-		parts = append(parts, fmt.Sprintf("%d learners", learners))
-	}
-	if len(parts) == 0 {
-		return "nobody"
-	}
-	return strings.Join(parts, " and ")
-}
 
 func chainDays(o *core.Outlook) int {
 	if len(o.Chain) == 0 {

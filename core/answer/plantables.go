@@ -52,11 +52,7 @@ func tasksTable(o *core.Outlook, in units.System) Table {
 }
 
 func taskName(o *core.Outlook, j *plan.Job) string {
-	name := plan.Of(j.Task).Name
-	if o.Season.BoatByBoat(j.Task) {
-		name += ", boat " + strconv.Itoa(j.Boat+1)
-	}
-	return name
+	return plan.Of(j.Task).Name + o.Season.Whose(j.Task, j.Boat)
 }
 
 func jobHours(j *plan.Job) float64 {
@@ -110,7 +106,7 @@ func daysTable(o *core.Outlook, in units.System) Table {
 			return "up to " + number + " of " + HowMuch(r.job.Task, all, in)
 		}),
 		text("hands", "Hands", func(r *onDay) string {
-			text := Hands(r.shift.Practised, r.shift.Others)
+			text := plan.Hands(r.shift.Practised, r.shift.Others)
 			if n := r.shift.Borrowed; n > 0 {
 				text += ", borrow " + strconv.Itoa(n)
 			}
@@ -176,7 +172,7 @@ func leastCrews(o *core.Outlook) string {
 	}
 	var crews []string
 	for _, c := range o.Crews {
-		crews = append(crews, Hands(c.Practised, c.Learners))
+		crews = append(crews, plan.Hands(c.Practised, c.Learners))
 	}
 	if len(crews) == 0 {
 		return floor + " None that this page tries meets the day set."

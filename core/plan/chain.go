@@ -61,10 +61,12 @@ func (p *Plan) holds(r *run, i int) (before int, by Cause) {
 		}
 		return latest, ByOrder
 	}
-	// The hands were elsewhere: at the job with most of them in the slot before.
+	// The hands were elsewhere: at the job with most of them in the slot before, of those that may
+	// have had this team's.
 	most, had := -1, 0
 	for _, s := range r.stints {
-		if s.slot == start-1 && s.leads+s.rest > had && s.job != i {
+		if s.slot == start-1 && s.leads+s.rest > had && s.job != i &&
+			p.won.crew.mingle(j.team, p.net.jobs[s.job].team) {
 			most, had = s.job, s.leads+s.rest
 		}
 	}

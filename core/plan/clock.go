@@ -64,6 +64,11 @@ func spans(from, to string, first time.Time) [][2]int {
 	return out
 }
 
+// worked is the share of all time that is worked.
+func (c *clock) worked() float64 {
+	return float64(c.slots) / ticksADay * float64(c.days) / daysOfWeek
+}
+
 // day is the calendar day of a slot, the first being 0.
 func (c *clock) day(slot int) int {
 	worked := slot / c.slots

@@ -30,6 +30,12 @@ func (p *Plan) Ways(smaller *Counts, shorter float64, pause func() bool) ([]Way,
 	}
 	ok := try("one more practised hand", p.Counts, func(s *Season) { s.Numbers[Practised]++ }) &&
 		try("one more learner", p.Counts, func(s *Season) { s.Numbers[Learners]++ })
+	if teams := p.Season.Numbers[Teams]; ok && teams > 1 {
+		ok = try("all together at every boat", p.Counts, func(s *Season) { s.Numbers[Teams] = 1 })
+		if ok && p.Season.Numbers[Beds] < teams {
+			ok = try("a bed for each team", p.Counts, func(s *Season) { s.Numbers[Beds] = teams })
+		}
+	}
 	if ok && p.Season.Int(From) < 2 {
 		ok = try("all root peeled and split beforehand", p.Counts, func(s *Season) {
 			s.ready(p.Counts, DigRoots, PeelRoots, SplitSeamRoot, SplitLacingRoot)
@@ -112,8 +118,8 @@ func (p *Plan) Least(days int, pause func() bool) (crews []Crew, ok bool) {
 // meets tells whether a crew ends within so many days.
 func (p *Plan) meets(practised, learners, days int, pause func() bool) (meets, ok bool) {
 	limit := p.net.clock.slotAt(days * ticksADay)
-	crew := newHands(practised, learners, p.Season.Number(Factor))
-	if p.net.bound(crew) > limit {
+	crew := p.Season.crew(practised, learners)
+	if !crew.enough() || p.net.bound(crew) > limit {
 		return false, true
 	}
 	out := found{end: limit + 1}

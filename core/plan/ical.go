@@ -52,10 +52,7 @@ func (p *Plan) summary(o *Job, s Shift, name string) string {
 	if name != "" {
 		text = name + ": " + text
 	}
-	if p.Season.BoatByBoat(o.Task) {
-		text += fmt.Sprintf(", boat %d", o.Boat+1)
-	}
-	return text
+	return text + p.Season.Whose(o.Task, o.Boat)
 }
 
 // escaped is a text as section 3.3.11 has it. What no calendar shows, control characters

@@ -6,6 +6,7 @@ import "math"
 type job struct {
 	task        ID
 	boat        int     // counted from 0; all boats where together
+	team        int     // counted from 1; 0 is everyone
 	work        float64 // slots of one practised hand, the way to the woods included
 	least, most int
 	lead        bool
@@ -28,6 +29,7 @@ type network struct {
 	jobs  []job
 	clock clock
 	beds  int
+	teams int
 }
 
 // hands are those who work: how many, and what each does in the time of a practised hand.
@@ -35,6 +37,8 @@ type network struct {
 type hands struct {
 	leads, rest         int
 	leadSpeed, restRate float64
+	// teams is how many they work in; 0 and 1 are everyone together.
+	teams int
 }
 
 // teachesMost is how many learners each practised hand teaches without it costing half of
@@ -123,7 +127,7 @@ func (s *Season) links(c Counts, id ID) []Link {
 
 // newNetwork is what is left to do of a season's boats. minutes are the times of one unit.
 func (s *Season) newNetwork(c Counts, done Progress, minutes *[Tasks]float64, k clock) *network {
-	n := &network{clock: k, beds: s.Int(Beds)}
+	n := &network{clock: k, beds: s.Int(Beds), teams: s.Int(Teams)}
 	boats := s.Int(Boats)
 	at := make([][Tasks]int, boats)
 	for b := range boats {
@@ -164,8 +168,9 @@ func (s *Season) newJob(c Counts, done Progress, id ID, boat int, minutes float6
 	if !together(id) {
 		left = s.leftOf(c, done, id, boat)
 	}
-	j := job{task: id, boat: boat, work: left * minutes / 60 * perHour, least: t.Least, most: t.Most, lead: t.Lead,
-		season: t.Season, takes: id == LayBark, frees: id == SetStems, late: t.Part == Afterwards}
+	j := job{task: id, boat: boat, team: s.Team(id, boat), work: left * minutes / 60 * perHour, least: t.Least,
+		most: t.Most, lead: t.Lead, season: t.Season, takes: id == LayBark, frees: id == SetStems,
+		late: t.Part == Afterwards}
 	if t.Woods {
 		j.work *= s.woods()
 	}

@@ -27,7 +27,7 @@ var aSlotADay = clock{slots: 1, days: daysOfWeek}
 // alone is a plan of a network by one crew and way of dealing.
 func alone(n *network, crew hands) *Plan {
 	p := &Plan{net: n, Season: NewSeason()}
-	p.won = found{crew: crew, practised: crew.leads, rank: n.tails(crew)}
+	p.won = found{crew: crew, practised: crew.leads, rank: n.tails(crew, n.clock.worked())}
 	r := p.record()
 	p.lay(r)
 	p.chain(r)

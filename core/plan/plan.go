@@ -139,7 +139,7 @@ func Make(s Season, c Counts, progress Progress, first string, pause func() bool
 		return p, true
 	}
 	p.Practised, p.Learners = won.practised, won.learners
-	p.Floor = p.net.clock.day(p.net.bound(newHands(everyone, 0, 1))-1) + 1
+	p.Floor = p.net.clock.day(p.net.bound(newHands(everyone, 0, 1).in(p.net.teams))-1) + 1
 	r := p.record()
 	p.lay(r)
 	p.chain(r)
@@ -194,7 +194,7 @@ func (p *Plan) lay(r *run) {
 		lead, rest := p.named(h)
 		sh.Practised, sh.Others = max(sh.Practised, lead), max(sh.Others, rest)
 		sh.Hours += float64(h.leads+h.rest) / perHour
-		sh.Borrowed = max(sh.Borrowed, j.least-p.won.crew.all())
+		sh.Borrowed = max(sh.Borrowed, j.least-p.won.crew.of(j.team).all())
 		did[h.job] = min(j.work, did[h.job]+p.won.crew.rate(h.leads, h.rest))
 		sh.After = p.units(j, did[h.job]/j.work)
 		o.To = d

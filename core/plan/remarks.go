@@ -122,6 +122,9 @@ func (p *Plan) within(w Window, d int) bool {
 // remarkHands says where hands are short, idle or not practised.
 func (p *Plan) remarkHands(say func(string, string, ...any)) {
 	s := &p.Season
+	if s.Int(Teams) > 1 {
+		say("teams", "%s", p.teamWords())
+	}
 	if s.Int(Practised) == 0 {
 		say("noPractised", "Nobody is practised: planned at a learner's pace. Have someone who has built one beside you.")
 	}

@@ -56,6 +56,10 @@ type run struct {
 	front   []int // jobs with nothing left before them, not done
 	leads   []int // dealt this slot, by place in front
 	rest    []int
+	pools   []pool    // all hands, as they are shared out to the teams
+	free    []pool    // those of them that are not dealt yet
+	may     []int     // how many may be at a team's job, by team
+	owed    []float64 // what is left to do, by team
 	beds    int
 	// stints are what was done, kept where asked for.
 	stints []stint
@@ -64,18 +68,24 @@ type run struct {
 
 func newRun(n *network, crew hands) *run {
 	k := len(n.jobs)
-	return &run{n: n, crew: crew, left: make([]float64, k), waiting: make([]int, k), ready: make([]int, k),
-		start: make([]int, k), end: make([]int, k)}
+	r := &run{n: n, crew: crew, left: make([]float64, k), waiting: make([]int, k), ready: make([]int, k),
+		start: make([]int, k), end: make([]int, k), pools: crew.share()}
+	for team := range r.pools {
+		r.may = append(r.may, crew.of(team).all())
+	}
+	return r
 }
 
 // finish works the network through and returns the slot after the last one worked, or never
 // where it would not come under the bound, or not within the horizon.
 func (r *run) finish(rank []float64, deal dealing, bound int) int {
 	r.rank, r.deal, r.beds, r.front, r.stints = rank, deal, r.n.beds, r.front[:0], r.stints[:0]
+	r.owed = append(r.owed[:0], make([]float64, len(r.pools))...)
 	open, end := 0, 0
 	for i := range r.n.jobs {
 		j := &r.n.jobs[i]
 		r.left[i], r.waiting[i], r.ready[i], r.start[i], r.end[i] = j.work, len(j.after), j.notBefore, -1, -1
+		r.owed[j.team] += j.work
 		if !j.late {
 			open++
 		}
@@ -177,33 +187,38 @@ func (r *run) sooner(x, y int) bool {
 // says in which slot there may be.
 func (r *run) dealOut(slot int) (worked bool, next int) {
 	next = never
-	leads, rest := r.crew.leads, r.crew.rest
+	r.free = append(r.free[:0], r.pools...)
 	r.leads, r.rest = append(r.leads[:0], make([]int, len(r.front))...), append(r.rest[:0], make([]int, len(r.front))...)
 	give := func(f, want int) {
 		i := r.front[f]
 		j := &r.n.jobs[i]
 		has := r.leads[f] + r.rest[f]
-		need := min(j.least, r.crew.all())
+		need := min(j.least, r.may[j.team])
+		leads, others := r.count(j.team)
 		want = min(want, j.most) - has
-		if has == 0 && (want < need || leads+rest < need || j.lead && leads == 0) {
+		if has == 0 && (want < need || leads+others < need || j.lead && leads == 0) {
 			return
 		}
-		if has == 0 && j.lead {
+		giveLead := func() {
+			r.take(j.team, lead)
 			leads--
 			r.leads[f]++
+		}
+		if has == 0 && j.lead {
+			giveLead()
 			want--
 		}
-		for ; want > 0 && leads+rest > 0; want-- {
+		for ; want > 0 && leads+others > 0; want-- {
 			if r.deal.pace == noMore && r.leads[f]+r.rest[f] >= need &&
 				r.crew.rate(r.leads[f], r.rest[f]) >= r.left[i]-done {
 				return
 			}
-			if rest > 0 && (r.deal.learnersFirst || leads == 0) {
-				rest--
+			if others > 0 && (r.deal.learnersFirst || leads == 0) {
+				r.take(j.team, rest)
+				others--
 				r.rest[f]++
 			} else {
-				leads--
-				r.leads[f]++
+				giveLead()
 			}
 		}
 	}
@@ -227,7 +242,7 @@ func (r *run) dealOut(slot int) (worked bool, next int) {
 		}
 	}
 	if !r.deal.mostFirst {
-		each(func(j *job) int { return min(j.least, r.crew.all()) })
+		each(func(j *job) int { return min(j.least, r.may[j.team]) })
 	}
 	each(func(j *job) int { return j.most })
 	for f, i := range r.front {
@@ -239,7 +254,9 @@ func (r *run) dealOut(slot int) (worked bool, next int) {
 			continue
 		}
 		worked = true
-		r.left[i] -= r.crew.rate(r.leads[f], r.rest[f])
+		did := r.crew.rate(r.leads[f], r.rest[f])
+		r.left[i] -= did
+		r.owed[r.n.jobs[i].team] -= did
 		if r.keep {
 			r.stints = append(r.stints, stint{slot, i, r.leads[f], r.rest[f]})
 		}

@@ -24,10 +24,14 @@ type found struct {
 }
 
 // ranks are the orders tried: by the longest chain still to come, by all the work still to
-// come, and shaken ones.
+// come, and shaken ones. Several teams also try the chain with its waits in full: a team whose
+// hands are few loses more by a wait that begins late.
 func (n *network) ranks(crew hands, shakes int) [][]float64 {
-	tail := n.tails(crew)
+	tail := n.tails(crew, n.clock.worked())
 	out := [][]float64{tail, n.following()}
+	if n.teams > 1 {
+		out = append(out, n.tails(crew, 1))
+	}
 	r := rand.New(rand.NewPCG(orderSeed, orderSeed))
 	for range shakes {
 		s := make([]float64, len(tail))
@@ -39,12 +43,11 @@ func (n *network) ranks(crew hands, shakes int) [][]float64 {
 	return out
 }
 
-// tails is the longest chain from each job to the end, slots: the work at most hands and the
-// waits, of which a working day hides its share.
-func (n *network) tails(crew hands) []float64 {
+// tails is the longest chain from each job to the end, slots: the work at most hands and a share of
+// the waits. Of a wait by the clock only the share that is worked keeps hands from the job.
+func (n *network) tails(crew hands, share float64) []float64 {
 	out := make([]float64, len(n.jobs))
 	known := make([]bool, len(n.jobs))
-	share := float64(n.clock.slots) / ticksADay * float64(n.clock.days) / daysOfWeek
 	var tail func(i int) float64
 	tail = func(i int) float64 {
 		if known[i] {
@@ -73,7 +76,7 @@ func (n *network) least(j *job, crew hands) float64 {
 	if j.work <= done {
 		return 0
 	}
-	return j.work / crew.most(j.most)
+	return j.work / crew.of(j.team).most(j.most)
 }
 
 // following is all the work that waits for each job, its own included.
@@ -98,9 +101,9 @@ func (n *network) following() []float64 {
 }
 
 // bound is a slot no plan of the crew ends before: the longest chain with as many hands to
-// each job as it can use, and all the work shared by everyone.
+// each job as it can use, and all the work shared by everyone, a team's by all who may be at it.
 func (n *network) bound(crew hands) int {
-	end, work := 0, 0.0
+	end, work := 0, make([]float64, 1+crew.teams) // by team
 	first := make([]int, len(n.jobs))
 	seen := make([]bool, len(n.jobs))
 	var ends func(i int) int
@@ -124,11 +127,16 @@ func (n *network) bound(crew hands) int {
 	for i := range n.jobs {
 		if last := ends(i); !n.jobs[i].late {
 			end = max(end, last+1)
-			work += n.jobs[i].work
+			work[0] += n.jobs[i].work
+			if team := n.jobs[i].team; team > 0 {
+				work[team] += n.jobs[i].work
+			}
 		}
 	}
-	if most := crew.most(crew.all()); most > 0 {
-		end = max(end, int(math.Ceil(work/most-1e-6)))
+	for team, w := range work {
+		if all := crew.of(team); all.all() > 0 {
+			end = max(end, int(math.Ceil(w/all.most(all.all())-1e-6)))
+		}
 	}
 	return min(end, never)
 }
@@ -143,8 +151,8 @@ func (n *network) best(practised, learners int, factor float64, shakes int, paus
 			if p+l == 0 {
 				continue
 			}
-			crew := newHands(p, l, factor)
-			if n.bound(crew) >= out.end {
+			crew := newHands(p, l, factor).in(n.teams)
+			if !crew.enough() || n.bound(crew) >= out.end {
 				continue
 			}
 			if !n.tryAll(crew, shakes, &out, pause) {

@@ -22,6 +22,7 @@ const (
 	RibsDry
 	Settle
 	Boats
+	Teams
 	Beds
 	Fields // how many there are
 )
@@ -68,8 +69,9 @@ var rows = [Fields]Row{
 		Decimal, nil, 3, 0.5, 8, 0.5},
 	{Settle, "settle", "Settling before the ribs are driven again", "days",
 		"Published: a few days; a class of 15 days left it out. 3 is an estimate.", Decimal, nil, 3, 0, 8, 0.5},
-	{Boats, "boats", "Boats", "boats", "Alike, gathered for together, built by all. Where teams keep to a boat each, plan " +
-		"one boat with one team.", Whole, nil, 1, 1, 12, 1},
+	{Boats, "boats", "Boats", "boats", "Alike, gathered for together.", Whole, nil, 1, 1, 12, 1},
+	{Teams, "teams", "Teams", "teams", "With one, all build every boat. Several gather together and each builds its share " +
+		"of the boats; practised hands are shared out, and those over go from team to team.", Whole, nil, 1, 1, 12, 1},
 	{Beds, "beds", "Building beds", "beds", "A bed is free again when the frame comes out.", Whole, nil, 1, 1, 12, 1},
 }
 

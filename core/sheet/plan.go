@@ -101,8 +101,11 @@ func PlanWords(o *core.Outlook) string {
 	if n := o.Season.Int(plan.Boats); n > 1 {
 		boats = fmt.Sprintf(" for %d boats", n)
 	}
+	if n := o.Season.Int(plan.Teams); n > 1 {
+		boats += fmt.Sprintf(" in %d teams", n)
+	}
 	return fmt.Sprintf("%s%s, %d to %d of them worked%s: %s, %d days a week, %d hours a day.", days, boats, o.WorkLow,
-		o.WorkHigh, when, answer.Hands(o.Season.Int(plan.Practised), o.Season.Int(plan.Learners)),
+		o.WorkHigh, when, plan.Hands(o.Season.Int(plan.Practised), o.Season.Int(plan.Learners)),
 		o.Season.Int(plan.DaysAWeek), o.Season.Int(plan.Hours))
 }
 

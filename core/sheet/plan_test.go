@@ -53,6 +53,25 @@ func TestPlanWithMuchToSayOnOnePage(t *testing.T) {
 	assert.Len(t, pages, 1)
 }
 
+// In teams the printed plan says who builds which boat, and each row of the days names its team.
+func TestTeamsOnPaper(t *testing.T) {
+	c := core.Evaluate(design.Default())
+	s := plan.NewSeason()
+	s.Numbers[plan.Boats], s.Numbers[plan.Teams], s.Numbers[plan.From] = 2, 2, 2
+	o, ok := core.PlanWork(c, s, tally.Log{}, "", func(string) int { return 0 }, nil)
+	require.True(t, ok)
+	j := sheet.Job{Canoe: c, System: units.Imperial16}
+	pages := sheet.PlanSheet(j, o)
+	words := pages[0].Words()
+	assert.Contains(t, words, "for 2 boats in 2 teams")
+	assert.Contains(t, words, "team 1 (1 practised), boat 1; team 2 (1 practised), boat 2.")
+	days := ""
+	for _, p := range sheet.DaySheets(j, o) {
+		days += p.Description
+	}
+	assert.Contains(t, days, "Lace the gunwales, boat 2, team 2")
+}
+
 // What the boat asks stands on one page in every system, with a class and a day to be done by.
 func TestAsksOnOnePage(t *testing.T) {
 	c := core.Evaluate(design.Default())
