@@ -7,6 +7,7 @@ var keep = Stage{
 	Key: Keep, Short: "Keep", Name: "Keep and mend",
 	Asked:      "It leaks, it cracked, winter comes: what now?",
 	Large:      []string{"materials.pitch", "weight.total", "afloat.freeboard"},
+	Chips:      []string{"barkThickness", "ribThickness", "rootWidth"},
 	Look:       Look{State: Finished},
 	Cautions:   []Hazard{flames, hotPitch},
 	Permission: AskedBriefly,
