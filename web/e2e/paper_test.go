@@ -295,6 +295,8 @@ func TestDateOfTheReader(t *testing.T) {
 	t.Cleanup(func() {
 		_, _ = chromedp.Call(p.ctx, emulation.SetLocaleOverride, emulation.SetLocaleOverrideParams{})
 	})
+	p.goTo(fileAddress(pageFile(t)))
+	p.ready()
 	eval[bool](p, `window.asked = 0, window.print = () => { asked++; window.handed = document.getElementById('print').textContent; }, true`)
 	p.choose("choose")
 	p.press(`[data-paper="print"]`)
