@@ -83,8 +83,8 @@ func (p Place) Name() string {
 
 // First is the parameter to take in hand on coming there, or empty.
 func (p Place) First() string {
-	if s, ok := p.Stage(); ok {
-		return append(append([]string{}, s.InSight...), append(s.Chips, "")...)[0]
+	if s, ok := p.Stage(); ok && len(s.InSight) > 0 {
+		return s.InSight[0]
 	}
 	return ""
 }

@@ -1,7 +1,6 @@
 package e2e
 
 import (
-	"fmt"
 	"os"
 	"testing"
 	"time"
@@ -80,8 +79,8 @@ func TestCostInMemory(t *testing.T) {
 		p.settle()
 		u := look()
 		seen = append(seen, u)
-		t.Log(fmt.Sprintf("after %v, %d rounds: heap %.2f MB, program %.1f MB, %d nodes, %d listeners",
-			time.Since(start).Round(time.Second), rounds, float64(u.heap)/1e6, float64(u.program)/1e6, u.nodes, u.listeners))
+		t.Logf("after %v, %d rounds: heap %.2f MB, program %.1f MB, %d nodes, %d listeners",
+			time.Since(start).Round(time.Second), rounds, float64(u.heap)/1e6, float64(u.program)/1e6, u.nodes, u.listeners)
 	}
 	warm, last := seen[looks/3], seen[looks-1]
 	assert.LessOrEqual(t, last.listeners, warm.listeners)
