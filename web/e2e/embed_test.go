@@ -2,6 +2,7 @@ package e2e
 
 import (
 	"testing"
+	"time"
 
 	"github.com/chromedp/cdproto/input"
 	"github.com/chromedp/chromedp"
@@ -86,6 +87,12 @@ func TestSwipeOverPictureScrollsThePage(t *testing.T) {
 // round again, never into the canvas; Shift+Tab the same way back.
 func TestTabVisitsEveryControlAndReturns(t *testing.T) {
 	p := open(t, desktop)
+	// What comes late is written anew, and would be other elements than the ones visited.
+	p.skinLaid()
+	p.wait(`!!document.querySelector('[aria-label="One inch more of each control"]')`)
+	require.Eventually(t, func() bool {
+		return eval[bool](p, `!!document.querySelector('#season-tables summary')`)
+	}, time.Minute, 100*time.Millisecond, "the plan, which is searched for until the page rests")
 	const reachable = `[...document.querySelectorAll('button, input, select, textarea, summary, a[href], [tabindex="0"]')]
 		.filter(e => e.checkVisibility() && !e.disabled && e.tabIndex >= 0)`
 	count := eval[int](p, reachable+`.length`)
