@@ -92,7 +92,7 @@ func besideHead(boats []Column) string {
 func besideRow(b *strings.Builder, row []answer.Number, s units.System) {
 	b.WriteString(`<tr data-beside="` + row[0].Key + `"><th scope="row">` + draw.Escape(row[0].Label(s)) + "</th>")
 	for i, n := range row {
-		b.WriteString("<td>" + draw.Escape(n.Text(s)))
+		b.WriteString("<td><span>" + draw.Escape(n.Text(s)) + "</span>")
 		if change := answer.Change(row[0], n, s); i > 0 && change != "" && n.Word == "" {
 			b.WriteString(" <small>" + draw.Escape(change) + "</small>")
 		}

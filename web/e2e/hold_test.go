@@ -182,3 +182,24 @@ func TestAllOfItHasLessonsAndInches(t *testing.T) {
 	p.wait(`document.querySelectorAll('#inches [data-hold]').length > 10`)
 	assert.NotEmpty(t, eval[string](p, `document.getElementById('beside').textContent`))
 }
+
+// Boats side by side are drawn at one scale, whatever they are called: their drawings are of one size.
+func TestBoatsSideBySideAtOneScale(t *testing.T) {
+	for _, s := range []screen{desktop, phone} {
+		p := open(t, s.at("compare"))
+		for i := 1; i <= 3; i++ {
+			eval[bool](p, `(s => { s.selectedIndex = %d; s.dispatchEvent(new Event('change', {bubbles: true})); return true; })(
+				document.getElementById('starting'))`, i)
+			p.settle()
+		}
+		for i := range 4 {
+			eval[bool](p, `(e => { if (!e.checked) e.click(); return true; })(document.querySelector('[data-beside="%d"]'))`, i)
+			p.settle()
+		}
+		wide := eval[[]float64](p, `[...document.querySelectorAll('.beside svg')].map(e => e.getBoundingClientRect().width)`)
+		require.Len(t, wide, 4, s.name)
+		for _, w := range wide {
+			assert.InDelta(t, wide[0], w, 0.5, "half a CSS pixel, as layout rounds: %s", s.name)
+		}
+	}
+}
