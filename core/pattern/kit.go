@@ -177,7 +177,8 @@ func (k kit) gunwale() Pattern {
 	p := Pattern{Key: "kit-gunwale", Name: k.name("gunwale"),
 		Note: "From the middle to one end, along the gunwale; the other half is the same. Two inwales, " +
 			millimetre(2*run) + " long, and two outwales, " + millimetre(k.OnModel(f.Gunwales.Outwale)) +
-			" long, split from sticks " + millimetre(k.OnModel(k.Design.InwaleThickness)) + " thick. Carry the marks over; the numbers are those of the ribs."}
+			" long, split from sticks " + millimetre(k.OnModel(k.Design.InwaleThickness)) + " thick. Carry the marks over; " +
+			"the numbers are those of the ribs."}
 	at := func(x, along float64) geom.Vec2 { return geom.Vec2{X: x, Y: -along} }
 	p.draw(Cut, at(0, 0), at(depth, 0), at(depth, run), at(0, run), at(0, 0))
 	mark := func(along, beside float64, text string) {

@@ -51,7 +51,8 @@ func Sure(c core.Canoe, spreads *sure.Spreads, at stage.Key, s units.System) str
 			watch += "; one-sided"
 		}
 		b.WriteString(`<tr data-sure="` + strconv.Itoa(int(f.Of)) + "." + strconv.Itoa(f.N) + `"><th scope="row">` +
-			draw.Escape(figureName(c, f)) + "</th><td>" + kind.Format(f.Value, s) + "</td><td>" + kind.Rough(f.Spread, s) + "</td><td>" + leave + "</td><td>" +
+			draw.Escape(figureName(c, f)) + "</th><td>" + kind.Format(f.Value, s) + "</td><td>" +
+			kind.Rough(f.Spread, s) + "</td><td>" + leave + "</td><td>" +
 			draw.Escape(watch) + "</td></tr>")
 	}
 	b.WriteString("</tbody></table>")

@@ -137,7 +137,8 @@ func TestLessonsOnTheWall(t *testing.T) {
 	for range 3 {
 		for part := range 4 {
 			p.wait(`document.querySelectorAll('#lesson .told').length === %d && document.querySelector('[data-watch]') !== null`, part+1)
-			assert.True(t, eval[bool](p, `(e => e.scrollHeight <= e.clientHeight && e.scrollWidth <= e.clientWidth)(document.getElementById('lessons'))`),
+			assert.True(t, eval[bool](p, `(e => e.scrollHeight <= e.clientHeight && e.scrollWidth <= e.clientWidth)(
+				document.getElementById('lessons'))`),
 				"%s, part %d", eval[string](p, `document.getElementById('lesson-title').textContent`), part)
 			assert.Greater(t, eval[float64](p, `document.getElementById('view').getBoundingClientRect().width`), 1200.0)
 			p.keys(" ")

@@ -44,7 +44,8 @@ func TestOneStageAtATime(t *testing.T) {
 					e.textContent !== '')(document.querySelector('.cells:not([hidden]) [data-result=%q]'))`, key), key)
 			}
 			assert.Equal(t, string(st.Look.State), eval[string](p, `document.querySelector('[data-view][aria-pressed=true]').dataset.view`))
-			assert.Equal(t, len(st.Look.Near) > 0, eval[bool](p, `document.getElementById('view').dataset.near !== undefined`), "near its parts at %s", k)
+			assert.Equal(t, len(st.Look.Near) > 0, eval[bool](p, `document.getElementById('view').dataset.near !== undefined`),
+				"near its parts at %s", k)
 			assert.Contains(t, eval[string](p, `document.getElementById('status').textContent`), st.Name)
 			assert.LessOrEqual(t, eval[int](p, `document.documentElement.scrollWidth`), int(s.width), "no sideways scroll at %s", k)
 		}

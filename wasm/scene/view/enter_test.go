@@ -19,7 +19,8 @@ import (
 func TestStageIsEnteredNearItsParts(t *testing.T) {
 	for _, b := range boats {
 		c, v := skinned(b.Canoe, bark.ForPicture, barkViews[0])
-		for _, size := range []draw.Size{{Width: 370, Height: 150, Letter: 16}, {Width: 805, Height: 320, Letter: 16}, {Width: 1900, Height: 900, Letter: 24}} {
+		for _, size := range []draw.Size{{Width: 370, Height: 150, Letter: 16}, {Width: 805, Height: 320, Letter: 16},
+			{Width: 1900, Height: 900, Letter: 24}} {
 			for _, st := range stage.All() {
 				in := view.Enter(c, v, st.Look, size)
 				assert.Equal(t, in, in.In(in.State).Clamp(size), "%s: a drawing that the state has", st.Key)
