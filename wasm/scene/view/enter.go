@@ -1,7 +1,6 @@
 package view
 
 import (
-	"math"
 	"slices"
 	"strings"
 
@@ -17,25 +16,26 @@ var drawingsOf = map[stage.Drawing]scene.Only{stage.Every: scene.Both, stage.Top
 // nearFills is how much of the picture is filled by the parts that it is near. By eye.
 const nearFills = 0.85
 
-// Enter returns the view with which a stage is come to. v.Flat is the bark where the stage shows it flat.
+// Enter returns the view with which a stage is come to. Parts that stand at both ends count at the bow.
 func Enter(c core.Canoe, v scene.View, l stage.Look, size draw.Size) scene.View {
 	v.Only, v.Zoom, v.PanX, v.PanY = drawingsOf[l.Drawing], 1, 0, 0
 	v = v.In(scene.StateOf(string(l.State)))
 	if len(l.Near) == 0 || size.Width <= 0 || size.Height <= 0 {
 		return v
 	}
-	b := draw.Box{Left: math.Inf(1), Top: math.Inf(1), Right: math.Inf(-1), Bottom: math.Inf(-1)}
+	var near []draw.Point
 	for _, part := range Draw(c, v, size).Parts {
 		name, _, _ := strings.Cut(part.Name, ".")
-		of := draw.BoxOf(part.Points)
-		if slices.Contains(l.Near, name) && of.Left+of.Right >= size.Width-1 {
-			b = draw.Box{Left: min(b.Left, of.Left), Top: min(b.Top, of.Top), Right: max(b.Right, of.Right), Bottom: max(b.Bottom, of.Bottom)}
+		at := draw.BoxOf(part.Points)
+		if slices.Contains(l.Near, name) && at.Left+at.Right >= size.Width-1 {
+			near = append(near, part.Points...)
 		}
 	}
-	if b.Left > b.Right {
+	if len(near) == 0 {
 		return v
 	}
-	v.Zoom = nearFills * min(size.Width/(b.Right-b.Left), size.Height/(b.Bottom-b.Top))
+	b := draw.BoxOf(near)
+	v.Zoom = nearFills * min(size.Width/b.Width(), size.Height/b.Height())
 	v = v.Clamp(size)
 	v.PanX = v.Zoom * (size.Width - b.Left - b.Right) / 2
 	v.PanY = v.Zoom * (size.Height - b.Top - b.Bottom) / 2
