@@ -300,3 +300,26 @@ func TestJumps(t *testing.T) {
 	p.do(chromedp.Click(chromedp.CSS(`[data-jump="[data-bench]"]`)))
 	p.wait(`document.getElementById('bench').checkVisibility()`)
 }
+
+// A stage's picture follows the window's size as long as it is looked at as the stage was come to, and
+// is found again as it was left.
+func TestPictureIsFoundAsLeft(t *testing.T) {
+	p := open(t, desktop.at("ends"))
+	const near = `document.getElementById('view').dataset.near !== undefined`
+	const drawing = `document.getElementById('only').textContent`
+	p.wait(near)
+	p.do(projector.emulate())
+	p.settle()
+	assert.True(t, eval[bool](p, near), "near in another window")
+	assert.Equal(t, "Side", eval[string](p, drawing))
+	p.press(`[data-look="fit"]`)
+	p.press(`#only`)
+	left := eval[string](p, drawing)
+	require.NotEqual(t, "Side", left)
+	p.notch(stage.Lace)
+	p.notch(stage.Ends)
+	assert.Equal(t, left, eval[string](p, drawing))
+	assert.False(t, eval[bool](p, near), "whole, as it was left")
+	p.notch(stage.Gunwales)
+	assert.True(t, eval[bool](p, near), "a stage not yet seen is come to near its parts")
+}
