@@ -116,24 +116,12 @@ func TestLinearAgainstDrawn(t *testing.T) {
 	for _, girth := range []float64{1, 0} {
 		d := check.With(t, "girthKnown", girth)
 		linear := spread(t, d)
-		r := rand.New(rand.NewPCG(15, uint64(girth)))
-		drawn := make([][]float64, len(linear))
-		still := d
-		still.Own |= design.Decisions()
-		for k := 0; k < n; {
-			c, faults := core.Try(design.Follow(shaken(still, r)))
-			if len(faults) > 0 {
-				continue
+		drawn := draw(d, n, len(linear), rand.New(rand.NewPCG(15, uint64(girth))), func(c core.Canoe) (values []float64) {
+			for _, f := range sure.New(c).Figures {
+				values = append(values, f.Value)
 			}
-			all := sure.New(c).Figures
-			if len(all) != len(linear) {
-				continue
-			}
-			k++
-			for i, f := range all {
-				drawn[i] = append(drawn[i], f.Value)
-			}
-		}
+			return values
+		})
 		sampling := 3 / math.Sqrt(2*float64(n))
 		for i, f := range linear {
 			got := 2 * stat.StdDev(drawn[i], nil)
@@ -173,30 +161,15 @@ func TestGoresAgainstDrawn(t *testing.T) {
 		}
 	}
 	require.NotEmpty(t, linear)
-	r := rand.New(rand.NewPCG(15, 2))
-	drawn := make([][]float64, len(linear))
-	still := d
-	still.Own |= design.Decisions()
-	for k := 0; k < n; {
-		c, faults := core.Try(design.Follow(shaken(still, r)))
-		if len(faults) > 0 {
-			continue
-		}
+	drawn := draw(d, n, len(linear), rand.New(rand.NewPCG(15, 2)), func(c core.Canoe) (widths []float64) {
 		f := core.LayFlat(c, bark.ForCurve, nil, nil)
-		var widths []float64
 		for i, g := range c.Bark.Gores {
 			if g.X >= -1e-9 && g.State == bark.GoreCut {
 				widths = append(widths, f.Gores[i].Width)
 			}
 		}
-		if len(widths) != len(linear) {
-			continue
-		}
-		k++
-		for i, v := range widths {
-			drawn[i] = append(drawn[i], v)
-		}
-	}
+		return widths
+	})
 	sampling := 3 / math.Sqrt(2*float64(n))
 	for i, f := range linear {
 		got := 2 * stat.StdDev(drawn[i], nil)
@@ -216,6 +189,27 @@ func TestGoresCutOff(t *testing.T) {
 	assert.False(t, s.Known())
 	assert.Greater(t, calls, 199)
 	assert.Len(t, sure.New(c).Figures, len(s.Figures)-len(c.Bark.Gores)/2-len(c.Bark.Gores)%2)
+}
+
+// draw draws boats at random about a design and returns n values of each of their figures. Boats that
+// cannot be built, or have not as many figures, are drawn again.
+func draw(d design.Design, n, figures int, r *rand.Rand, values func(core.Canoe) []float64) [][]float64 {
+	drawn := make([][]float64, figures)
+	d.Own |= design.Decisions()
+	for len(drawn[0]) < n {
+		c, faults := core.Try(design.Follow(shaken(d, r)))
+		if len(faults) > 0 {
+			continue
+		}
+		of := values(c)
+		if len(of) != figures {
+			continue
+		}
+		for i, v := range of {
+			drawn[i] = append(drawn[i], v)
+		}
+	}
+	return drawn
 }
 
 // shaken is a design with each size normal about what is set, 19 of 20 within what is said. Ranges

@@ -14,15 +14,20 @@ import (
 	"barkwright/wasm/pipeline"
 )
 
+// set types texts for the plan at their controls, each of which takes it.
+func set(t *testing.T, w *Work, typed ...[2]string) {
+	t.Helper()
+	for _, row := range typed {
+		require.Empty(t, w.SetSeason(row[0], row[1]), row[0])
+	}
+}
+
 // What is typed for the plan is set in one step of undo, with a point or a comma; what cannot be
 // read or lies out of its range says so and changes nothing.
 func TestSetSeason(t *testing.T) {
 	w := New(design.Default(), units.Imperial16)
-	require.Empty(t, w.SetSeason("learners", " 12 "))
-	require.Empty(t, w.SetSeason("travel", "2,5"))
-	require.Empty(t, w.SetSeason("begin", "2027-06-14"))
-	require.Empty(t, w.SetSeason("rate.roots.dig", "1.5"))
-	require.Empty(t, w.SetSeason("have.bark.take", "2"))
+	set(t, w, [2]string{"learners", " 12 "}, [2]string{"travel", "2,5"}, [2]string{"begin", "2027-06-14"},
+		[2]string{"rate.roots.dig", "1.5"}, [2]string{"have.bark.take", "2"})
 	s := w.Season()
 	assert.Equal(t, 12, s.Int(plan.Learners))
 	assert.InDelta(t, 2.5, s.Number(plan.Travel), 1e-12)
@@ -46,11 +51,8 @@ func TestSetSeason(t *testing.T) {
 // minute of a metre 0.3048 of a foot. What is typed comes back as it was typed, in the other units rounded.
 func TestSeasonInTheReadersUnits(t *testing.T) {
 	w := New(design.Default(), units.Metric)
-	require.Empty(t, w.SetSeason("have.roots.dig", "30"))
-	require.Empty(t, w.SetSeason("have.bark.lay", "2,00"))
-	require.Empty(t, w.SetSeason("have.roots.peel", "100 ft"))
-	require.Empty(t, w.SetSeason("have.pegs.make", "12"))
-	require.Empty(t, w.SetSeason("rate.roots.dig", "5"))
+	set(t, w, [2]string{"have.roots.dig", "30"}, [2]string{"have.bark.lay", "2,00"}, [2]string{"have.roots.peel", "100 ft"},
+		[2]string{"have.pegs.make", "12"}, [2]string{"rate.roots.dig", "5"})
 	s := w.Season()
 	assert.InDelta(t, 98.4252, s.Have[plan.DigRoots], 5e-5)
 	assert.InDelta(t, 21.5278, s.Have[plan.LayBark], 5e-5)
