@@ -1,6 +1,8 @@
 package sure
 
 import (
+	"iter"
+
 	"barkwright/core"
 	"barkwright/core/bark"
 	"barkwright/core/geom"
@@ -43,16 +45,29 @@ func (l *laid) of(c core.Canoe) ([]Figure, bool) {
 
 // widthsOf are how much rides over at each gore that is cut, numbered as their slashes are.
 func widthsOf(c core.Canoe, f bark.Flat) []Figure {
+	if f.State != geom.Converged {
+		return nil
+	}
 	var out []Figure
-	n := 0
-	for i, g := range c.Bark.Gores {
-		if g.X < -1e-9 {
-			continue
-		}
-		if g.State == bark.GoreCut && f.State == geom.Converged {
-			out = append(out, Figure{Of: Gore, N: n, Value: f.Gores[i].Width})
-		}
-		n++
+	for i, n := range cutGores(c) {
+		out = append(out, Figure{Of: Gore, N: n, Value: f.Gores[i].Width})
 	}
 	return out
+}
+
+// cutGores goes through the gores that are cut, from amidships forward: the place of each in the
+// layout, and its number in the tables.
+func cutGores(c core.Canoe) iter.Seq2[int, int] {
+	return func(yield func(place, number int) bool) {
+		n := 0
+		for i, g := range c.Bark.Gores {
+			if g.X < -1e-9 {
+				continue
+			}
+			if g.State == bark.GoreCut && !yield(i, n) {
+				return
+			}
+			n++
+		}
+	}
 }

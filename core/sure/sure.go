@@ -4,7 +4,6 @@ import (
 	"math"
 
 	"barkwright/core"
-	"barkwright/core/bark"
 	"barkwright/core/design"
 	"barkwright/core/units"
 )
@@ -156,14 +155,8 @@ func figures(c core.Canoe) []Figure {
 	for i, p := range c.Frame.Bed.Posts {
 		out = append(out, Figure{Of: Post, N: i, Value: p.Length})
 	}
-	n := 0
-	for _, g := range c.Bark.Gores {
-		if g.X >= -1e-9 {
-			if g.State == bark.GoreCut {
-				out = append(out, Figure{Of: Slash, N: n, Value: g.Depth})
-			}
-			n++
-		}
+	for i, n := range cutGores(c) {
+		out = append(out, Figure{Of: Slash, N: n, Value: c.Bark.Gores[i].Depth})
 	}
 	out = append(out, Figure{Of: Stem, Value: c.Frame.Stem.Blank})
 	for _, r := range c.Frame.Ribs {
