@@ -81,16 +81,19 @@ type Afloat struct {
 }
 
 const (
-	// stations and girthPoints are how finely the boat is cut for floating:
+	// stations and girthPoints are how finely a hull is cut for floating:
 	// displacement is then within 0.1 % of eight times as fine.
 	stations    = 61
 	girthPoints = 32
 )
 
+// BodyOf is a hull cut for floating.
+func BodyOf(h *hull.Hull) *afloat.Body { return afloat.NewBody(h.Stations(stations, girthPoints)) }
+
 func newAfloat(c Canoe) Afloat {
 	d := c.Design
 	a := Afloat{
-		Body:  afloat.NewBody(c.Hull.Stations(stations, girthPoints)),
+		Body:  BodyOf(c.Hull),
 		Water: afloat.WaterAt(d.WaterTemperature),
 	}
 	a.Boat = afloat.Total(afloat.Item{Mass: c.Gather.Weight.Typical, At: c.Gather.Centre})

@@ -13,12 +13,6 @@ type Afloat struct {
 	Freeboard float64
 }
 
-// How finely the model is cut for floating, as the boat is.
-const (
-	stations    = 61
-	girthPoints = 32
-)
-
 // Afloat floats the model level, with the mass of the boat, its crew and its cargo at scale. It reports
 // false where the boat itself does not float so.
 func (b Boat) Afloat() (Afloat, bool) {
@@ -27,8 +21,7 @@ func (b Boat) Afloat() (Afloat, bool) {
 		return Afloat{}, false
 	}
 	mass := of.Afloat.Load.Mass
-	body := afloat.NewBody(b.Hull.Stations(stations, girthPoints))
-	at := body.At(afloat.Load{Mass: mass}, of.Afloat.Water, 0)
+	at := core.BodyOf(b.Hull).At(afloat.Load{Mass: mass}, of.Afloat.Water, 0)
 	if at.State != afloat.Floats {
 		return Afloat{}, false
 	}
