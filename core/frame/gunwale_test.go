@@ -21,8 +21,8 @@ func TestSheerParabola(t *testing.T) {
 	h, f := build(check.With(t, "gunwaleEndSplits", 1.0, "sheerSweep", 2.0))
 	a := (h.Design.GunwaleEndHeight - h.Design.Depth) / (h.GunwaleX * h.GunwaleX)
 	for _, b := range []frame.GunwaleBend{f.Gunwales.InwaleSheer, f.Gunwales.OutwaleSheer} {
-		assert.InEpsilon(t, 1/(2*a), b.Radius, 1e-5, "differences over a millimetre")
-		assert.InDelta(t, 0, b.X, 1e-3)
+		assert.InEpsilon(t, 1/(2*a), b.Radius, 1e-9)
+		assert.InDelta(t, 0, b.X, 1e-6)
 	}
 }
 
@@ -31,8 +31,8 @@ func TestSheerParabola(t *testing.T) {
 func TestPlanParabola(t *testing.T) {
 	h, f := build(check.With(t, "beamFull", 2.0, "beamFine", 1.0))
 	a := h.Design.Beam / 2 / (h.GunwaleX * h.GunwaleX)
-	assert.InEpsilon(t, 1/(2*a), f.Gunwales.InwalePlan.Radius, 1e-5, "differences over a millimetre")
-	assert.InDelta(t, 0, f.Gunwales.InwalePlan.X, 1e-3)
+	assert.InEpsilon(t, 1/(2*a), f.Gunwales.InwalePlan.Radius, 1e-9)
+	assert.InDelta(t, 0, f.Gunwales.InwalePlan.X, 1e-6)
 }
 
 // A straight timber has a number: the largest radius spoken of.

@@ -57,8 +57,8 @@ func jointsMeet(t *testing.T, all []pattern.Pattern) {
 	}
 	require.Len(t, strips, len(ends))
 	for i, strip := range strips {
-		assert.InDelta(t, ends[i][0], ends[i][1], 0.2, "joint %d", i+1)
-		assert.InDelta(t, ends[i][0], strip, 0.2, "joint %d", i+1)
+		assert.InDelta(t, ends[i][0], ends[i][1], 1e-9, "joint %d", i+1)
+		assert.InDelta(t, ends[i][0], strip, 1e-9, "joint %d", i+1)
 	}
 }
 
