@@ -45,7 +45,6 @@ func TestKitPanelsMeetTheSheet(t *testing.T) {
 				continue
 			}
 			seams++
-			// As of all edges that are sewn.
 			assert.InDelta(t, edge, drawn, 1e-9, "%s, panel %d", d.Name, i)
 			assert.InDelta(t, edge, flat, 1, "and hardly longer than it lies flat")
 		}

@@ -1,7 +1,9 @@
 package pattern_test
 
 import (
+	"cmp"
 	"math"
+	"slices"
 	"strconv"
 	"testing"
 
@@ -26,25 +28,15 @@ func jointsMeet(t *testing.T, all []pattern.Pattern) {
 				joints = append(joints, l)
 			}
 		}
+		slices.SortFunc(joints, func(a, b pattern.Line) int {
+			return cmp.Compare(a.Points[0].Dot(forward(p)), b.Points[0].Dot(forward(p)))
+		})
+		require.True(t, len(joints) > 0 || len(pieces) == 1, p.Name)
 		if i > 0 {
-			require.NotEmpty(t, joints, p.Name)
-			aft := joints[0]
-			for _, l := range joints {
-				if l.Points[0].Dot(forward(p)) < aft.Points[0].Dot(forward(p)) {
-					aft = l
-				}
-			}
-			ends[i-1] = append(ends[i-1], runOf([]pattern.Line{aft}))
+			ends[i-1] = append(ends[i-1], runOf(joints[:1]))
 		}
 		if i < len(ends) {
-			require.NotEmpty(t, joints, p.Name)
-			fore := joints[0]
-			for _, l := range joints {
-				if l.Points[0].Dot(forward(p)) > fore.Points[0].Dot(forward(p)) {
-					fore = l
-				}
-			}
-			ends[i] = append(ends[i], runOf([]pattern.Line{fore}))
+			ends[i] = append(ends[i], runOf(joints[len(joints)-1:]))
 		}
 	}
 	var strips []float64
