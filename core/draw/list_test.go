@@ -183,3 +183,18 @@ func TestHitOnASurface(t *testing.T) {
 		assert.Equal(t, want != "", ok)
 	}
 }
+
+// Of what lies under a surface that hides it nothing is touched there, a line on the surface is.
+func TestHitOnASurfaceThatHides(t *testing.T) {
+	square := []draw.Point{{X: 0, Y: 0}, {X: 100, Y: 0}, {X: 100, Y: 100}, {X: 0, Y: 100}}
+	l := draw.List{Parts: []draw.Part{
+		{Name: "under", Points: []draw.Point{{X: 20, Y: 20}, {X: 140, Y: 20}, {X: 140, Y: 60}, {X: 20, Y: 60}}, Closed: true},
+		{Name: "surface", Points: square, Closed: true, Under: true, Hides: true},
+		{Name: "line", Points: []draw.Point{{X: 50, Y: 0}, {X: 50, Y: 100}}},
+	}}
+	for x, want := range map[float64]string{30: "surface", 45: "line", 120: "under", 200: ""} {
+		name, ok := l.Hit(draw.Point{X: x, Y: 40}, 6)
+		assert.Equal(t, want, name)
+		assert.Equal(t, want != "", ok)
+	}
+}

@@ -1,6 +1,9 @@
 package draw
 
-import "math"
+import (
+	"cmp"
+	"math"
+)
 
 // Part is a named piece of the picture, "rib.12" or "thwart.3".
 type Part struct {
@@ -9,20 +12,22 @@ type Part struct {
 	Closed bool
 	// Under marks a surface that other parts lie on.
 	Under bool
+	// Hides marks such a surface that hides the parts added before it.
+	Hides bool
 }
 
 // Hit is the part touched at p, or "" and false. The part added last wins among
 // those that contain p; where none does, the nearest within tolerance (CSS
 // pixels) is taken, and of two equally near the later. A surface under others is
-// touched where none of them is.
+// touched where none of them is. What a surface hides at p is not touched there.
 func (l List) Hit(p Point, tolerance float64) (name string, ok bool) {
-	nearest, under := tolerance, ""
-	for i := len(l.Parts) - 1; i >= 0; i-- {
+	nearest, under, hidden := tolerance, "", false
+	for i := len(l.Parts) - 1; i >= 0 && !hidden; i-- {
 		part := l.Parts[i]
 		switch {
 		case part.Under:
-			if under == "" && Encloses(part.Points, p) {
-				under = part.Name
+			if (under == "" || part.Hides) && Encloses(part.Points, p) {
+				under, hidden = cmp.Or(under, part.Name), part.Hides
 			}
 			continue
 		case part.Closed && Encloses(part.Points, p):

@@ -150,12 +150,21 @@ func (p *Pen) Part(name string, closed bool, points []draw.Point) {
 
 // Surface makes a piece that others lie on touchable under a name. Touched, it has a rim.
 func (p *Pen) Surface(name string, points []draw.Point) {
-	if !p.Seen(points) {
+	p.surface(draw.Part{Name: name, Points: points, Closed: true, Under: true})
+}
+
+// Cover is Surface of a piece that hides what was made touchable before.
+func (p *Pen) Cover(name string, points []draw.Point) {
+	p.surface(draw.Part{Name: name, Points: points, Closed: true, Under: true, Hides: true})
+}
+
+func (p *Pen) surface(part draw.Part) {
+	if !p.Seen(part.Points) {
 		return
 	}
-	p.List.Parts = append(p.List.Parts, draw.Part{Name: name, Points: points, Closed: true, Under: true})
-	if name == p.View.Touched {
-		p.Marks = append(p.Marks, draw.Stroke{Role: draw.Mark, Points: points, Width: 3 * p.Weight, Closed: true})
+	p.List.Parts = append(p.List.Parts, part)
+	if part.Name == p.View.Touched {
+		p.Marks = append(p.Marks, draw.Stroke{Role: draw.Mark, Points: part.Points, Width: 3 * p.Weight, Closed: true})
 	}
 }
 

@@ -113,12 +113,7 @@ func (b Boat) FromTheSide(drawn *scene.Pen, a scene.Plate) {
 
 // put draws the boat as its camera sees it, as far as it is made.
 func (p *pen) put(b Boat) {
-	if b.sheet != nil {
-		p.bark(b.sheet)
-		p.goreParts(b.flat, b.sheet.raised)
-	} else {
-		p.Canoe(b.Canoe, b.skin, madeAt(b.Canoe, b.up))
-	}
+	// What stands in the boat comes first: the bark's outside hides it.
 	if b.up < endsFrom {
 		p.frame(b.Canoe)
 		if b.up >= gunwalesFrom {
@@ -126,6 +121,12 @@ func (p *pen) put(b Boat) {
 		} else {
 			p.gunwaleMarks(b.Canoe)
 		}
+	}
+	if b.sheet != nil {
+		p.bark(b.sheet)
+		p.goreParts(b.flat, b.sheet.raised)
+	} else {
+		p.Canoe(b.Canoe, b.skin, madeAt(b.Canoe, b.up))
 	}
 	p.Paint()
 	if p.View.Held != nil {

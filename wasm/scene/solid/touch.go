@@ -41,7 +41,7 @@ func (p *Solid) OutsideParts(s Surface, f *Facing, name string) {
 				high = append(high, low[k])
 			}
 			if len(low) > 1 {
-				p.part(Outer, name, true, p.Place(high))
+				p.Cover(name, p.Place(high))
 			}
 			low, high = nil, nil
 		}

@@ -152,6 +152,41 @@ func TestEveryPartReadsOut(t *testing.T) {
 	}
 }
 
+// In the round the bark's outside reads out where it is touched, and not what it hides; seams on it do.
+func TestOutsideIsTouched(t *testing.T) {
+	inside := []string{"frame", "crosspiece", "post", "rib", "headboard", "sheathing"}
+	for _, v := range []scene.View{{State: scene.InTheRound}, {State: scene.SidesUp, Only: scene.RoundOnly, Up: 0.4},
+		{State: scene.SidesUp, Only: scene.RoundOnly, Up: 0.7}, {State: scene.SidesUp, Only: scene.SideOnly, Up: 0.4}} {
+		c, v := skinned(boats[0].Canoe, bark.ForPicture, v)
+		l := view.Draw(c, v, large)
+		tried := map[string]int{}
+		for _, p := range l.Parts {
+			kind, _, _ := strings.Cut(p.Name, ".")
+			n := len(p.Points)
+			switch {
+			case p.Hides:
+				// Half-way between the lower edge of what is seen and the upper one.
+				for i := 2; i < n/2-2; i++ {
+					a, b := p.Points[i], p.Points[n-1-i]
+					at := draw.Point{X: (a.X + b.X) / 2, Y: (a.Y + b.Y) / 2}
+					name, _ := l.Hit(at, 6)
+					kind, _, _ := strings.Cut(name, ".")
+					if draw.Encloses(p.Points, at) {
+						assert.NotContains(t, inside, kind, "%s, raised by %v: %v", v.State, v.Up, at)
+						tried["bark"]++
+					}
+				}
+			case kind == "gore" || kind == "joint":
+				name, _ := l.Hit(p.Points[n/2], 6)
+				assert.Equal(t, p.Name, name, "%s, raised by %v", v.State, v.Up)
+				tried["line"]++
+			}
+		}
+		assert.Greater(t, tried["bark"], 10, "%s, raised by %v", v.State, v.Up)
+		assert.Positive(t, tried["line"], "%s, raised by %v", v.State, v.Up)
+	}
+}
+
 // A touched part is hatched and rimmed, fore and aft, not only coloured.
 func TestTouchedPartStandsOut(t *testing.T) {
 	v := scene.View{State: scene.Finished, Zoom: 1, Touched: "rib.7"}
