@@ -38,10 +38,10 @@ func MendTable(c core.Canoe, season plan.Season, d tally.Damage, s units.System)
 			small(r.PatchAlong), small(r.PatchRound)), lap)
 	}
 	if r.Stitches > 0 {
-		add("Seam", fmt.Sprintf("%s, %d stitches, over and over", small(r.Seam), r.Stitches), "sewn as side panels are")
+		add("Seam", small(r.Seam)+", "+many(r.Stitches, "stitch", "stitches").text(s)+", over and over", "sewn as side panels are")
 	}
 	if r.Groups > 0 {
-		add("Lacing", fmt.Sprintf("%d groups again, %d pegs", r.Groups, r.Pegs), "the cap is lifted there")
+		add("Lacing", groups(r.Groups, s)+" again, "+many(r.Pegs, "peg", "pegs").text(s), "the cap is lifted there")
 	}
 	if r.Root > 0 {
 		add("Split root", units.Length.Rough(r.Root, s), "with waste and tails")
@@ -90,7 +90,7 @@ func DamageWords(r mend.Repair, s units.System) string {
 	case tally.Hole:
 		text += " of " + small(d.Along) + " along the boat by " + small(d.Round) + " round it"
 	case tally.TornLacing:
-		text += fmt.Sprintf(", %d groups", d.Groups)
+		text += ", " + groups(d.Groups, s)
 	case tally.BrokenRib:
 		text += ": " + ribWords(*r.Broken)
 	}
@@ -110,6 +110,9 @@ func DamageWords(r mend.Repair, s units.System) string {
 	}
 	return text
 }
+
+// groups is a number of groups of lacing in words.
+func groups(n int, s units.System) string { return many(n, "group", "groups").text(s) }
 
 // Along says how far from the middle a place lies along the gunwale, and toward which end.
 func Along(at float64, s units.System) string {

@@ -122,6 +122,18 @@ func TestAsks(t *testing.T) {
 	}
 }
 
+// One of a thing is called by its name for one: a group torn, with its peg.
+func TestOneGroupTorn(t *testing.T) {
+	table := answer.MendTable(core.Evaluate(design.Default()), plan.NewSeason(), tally.Damage{Kind: tally.TornLacing, Groups: 1},
+		units.Imperial16)
+	said := ""
+	for _, r := range table.Rows {
+		said += r.Cells[1].Text + "; "
+	}
+	assert.Contains(t, said, "torn lacing, 1 group, amidships")
+	assert.Contains(t, said, "1 group again, 1 peg;")
+}
+
 // Every kind of damage has lines, in both systems of units.
 func TestMendTable(t *testing.T) {
 	c := core.Evaluate(design.Default())
