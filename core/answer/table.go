@@ -1,9 +1,10 @@
 package answer
 
 import (
+	"slices"
+
 	"barkwright/core/stage"
 	"barkwright/core/units"
-	"slices"
 )
 
 // Table is rows of numbers, as builders read them at the bench.

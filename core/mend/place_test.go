@@ -15,7 +15,8 @@ import (
 
 // A patch laid on the bottom amidships has its own area there, and stands where it was said to, fore
 // and aft, port and starboard alike. The bottom is all but flat there and the gunwale all but straight: the
-// area is the product of the sides. Tolerance: 1 %, for the bottom's curve.
+// area is the product of the sides. On a bottom of 2 ft radius, which is rounder than it is, 3 in along the
+// bark lie 0.008 in nearer the centre line, and a patch's shadow is 1 % less than it: the tolerances.
 func TestPatchLiesWhereItWasSaid(t *testing.T) {
 	b, h := boat(), core.Evaluate(design.Default()).Hull
 	for _, at := range []float64{-6 * in, 6 * in} {
@@ -32,7 +33,7 @@ func TestPatchLiesWhereItWasSaid(t *testing.T) {
 			}
 			assert.InEpsilon(t, r.PatchAlong*r.PatchRound, area, 0.01)
 			assert.Equal(t, math.Signbit(at), math.Signbit(mean.X))
-			assert.InDelta(t, up, mean.Y, 0.05*in)
+			assert.InDelta(t, up, mean.Y, 0.01*in)
 		}
 	}
 }

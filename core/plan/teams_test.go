@@ -154,8 +154,9 @@ func TestTeamsKeepToTheirBoats(t *testing.T) {
 			if table[id].Part == Afterwards {
 				continue // it goes on past the end
 			}
-			// As much as counts as none is left in each of the three boats.
-			assert.InDelta(t, s.Asked(c, id), n, 1e-6, table[id].Key)
+			// Work of less than 1e-9 slots counts as none, in each of the three boats, and in a slot no more than a
+			// hundred units are done.
+			assert.InDelta(t, s.Asked(c, id), n, 3e-7, table[id].Key)
 		}
 		one := s
 		one.Numbers[Teams] = 1
