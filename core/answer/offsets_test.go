@@ -52,7 +52,10 @@ func TestOffsetsAtAnyStations(t *testing.T) {
 	apart, _ := design.Lookup("stationsApart")
 	const least = 3 * units.Inch
 	r := rand.New(rand.NewPCG(14, 4))
-	choices := []float64{0, least, apart.Max, units.Foot}
+	choices := []struct {
+		apart float64
+		n     int
+	}{{0, 2}, {0, 40}, {0, 12}, {least, 12}, {apart.Max, 12}, {units.Foot, 12}}
 	tried := 0
 	for _, d := range check.SomeDesigns(60, 41) {
 		if len(design.Validate(d)) > 0 || len(core.Validate(d)) > 0 {
@@ -60,9 +63,8 @@ func TestOffsetsAtAnyStations(t *testing.T) {
 		}
 		d.StationsApart = least + r.Float64()*(apart.Max-least)
 		if tried < len(choices) {
-			d.StationsApart = choices[tried]
+			d.StationsApart, d.Stations = choices[tried].apart, choices[tried].n
 		}
-		d.Stations = 2 + r.IntN(39)
 		tried++
 		c := core.Evaluate(d)
 		h := c.Hull
@@ -74,7 +76,9 @@ func TestOffsetsAtAnyStations(t *testing.T) {
 		assert.InDelta(t, end, table.Rows[last].Cells[1].Value, 1e-12, "to the end")
 		for k, row := range table.Rows {
 			x := row.Cells[1].Value
-			if d.StationsApart > 0 && k < last {
+			if d.StationsApart == 0 {
+				assert.InDelta(t, float64(k)*end/float64(d.Stations), x, 1e-12)
+			} else if k < last {
 				assert.InDelta(t, float64(k)*d.StationsApart, x, 1e-12)
 			}
 			points := h.Section(x).Sample(400)
@@ -86,6 +90,7 @@ func TestOffsetsAtAnyStations(t *testing.T) {
 			for j, column := range table.Columns {
 				cell := row.Cells[j]
 				if v, ok := want[column.Key]; ok {
+					// The error of the chords, as in TestOffsets.
 					assert.InDelta(t, v, cell.Value, 1e-5, "%s at %v", column.Label, x)
 				}
 				if column.Kind != units.Length || cell.Text != "" {

@@ -98,6 +98,17 @@ func TestBestLineOfEverydayQuestions(t *testing.T) {
 	}
 }
 
+// A place that is named in inches has a name of its own for a metric reader.
+func TestPlacesInTheReadersUnits(t *testing.T) {
+	c := core.Evaluate(design.Default())
+	for s, want := range map[units.System]string{units.Imperial16: "What an inch costs", units.Metric: "What 10 mm costs"} {
+		found := find.New(c, core.OnWater(c), s).Find(want)
+		require.NotEmpty(t, found)
+		assert.Equal(t, want, found[0].Name)
+		assert.Equal(t, "#inches-title", found[0].Key)
+	}
+}
+
 // Whatever stands on the page is found by its own name.
 func TestEverythingIsFoundByItsName(t *testing.T) {
 	x := index()

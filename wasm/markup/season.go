@@ -227,7 +227,8 @@ func Repairs(c core.Canoe, season plan.Season, l tally.Log, dates tally.Dates, s
 		if open[n] {
 			is = " open"
 		}
-		b.WriteString(`<details class="sheet" data-repair="` + n + `"` + is + `><summary><b>` + draw.Escape(dates.Written(e.When)) + `</b> ` +
+		b.WriteString(`<details class="sheet" data-repair="` + n + `"` + is + `><summary><b>` +
+			draw.Escape(dates.Written(e.When)) + `</b> ` +
 			draw.Escape(answer.DamageWords(answer.Repaired(c, season, e.Damage), s)) + `</summary>` + Mended(c, season, e.Damage, s) +
 			`<p class="row"><button type="button" data-mend="` + n + `">Take this repair off the log</button></p></details>`)
 	}
