@@ -81,6 +81,13 @@ func TestRepairsAreKept(t *testing.T) {
 
 	printed := d.Paper("print", desk.PaperForm{Sheets: []stage.Key{stage.Keep}}).Print
 	assert.Contains(t, printed, "Repair of 14 June 2027")
+	// Its hours go by the times that are set: pages shown before those were go.
+	form := desk.PaperForm{Sheets: []stage.Key{stage.Keep}, InSight: true}
+	d.Paper("show", form)
+	assert.Empty(t, d.ShowPaper(form).Markup)
+	require.Empty(t, w.SetSeason("rate.seams.sew", "60"))
+	assert.Contains(t, d.ShowPaper(form).Markup, "paper-pages")
+
 	w.StrikeRepair(0)
 	assert.Equal(t, want[1:], w.Notebook.Log.Repairs())
 	w.Undo()
