@@ -60,16 +60,7 @@ const (
 )
 
 // one is the SI value of one of the axis's unit.
-func (a Axis) one() float64 {
-	if a.Kind == units.Angle {
-		return units.Degree
-	}
-	v, _, err := a.Kind.Parse("1", a.System)
-	if err != nil {
-		panic("chart: a chart's axis is of a kind that one of is not read")
-	}
-	return v
-}
+func (a Axis) one() float64 { return a.Kind.One(a.System) }
 
 // title is the label with its unit, where it has both.
 func (a Axis) title() string {
