@@ -5,10 +5,57 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
 
+	"barkwright/core/design"
+	"barkwright/core/draw"
 	"barkwright/core/pattern"
 	"barkwright/core/units"
 )
+
+// The bars' ticks stand ten millimetres apart, the long one at a hundred, and an inch apart, 25.4 mm
+// (international yard and pound agreement, 1959), each way.
+func TestTicksOfTheBars(t *testing.T) {
+	p := pattern.Pages(patterns(design.Default())["stem"], head)[0]
+	tall := func(b draw.Box) draw.Box { return draw.Box{Left: b.Top, Top: b.Left, Right: b.Bottom, Bottom: b.Right} }
+	for _, turned := range []bool{false, true} {
+		var bars, ticks []draw.Box
+		for _, op := range p.Ops {
+			f, ok := op.(draw.Fill)
+			if !ok {
+				continue
+			}
+			b := draw.BoxOf(f.Points)
+			if turned {
+				b = tall(b)
+			}
+			switch {
+			case b.Height() < 1.5 && b.Width() > 140:
+				bars = append(bars, b)
+			case b.Width() < 0.5 && b.Height() < 1.5:
+				ticks = append(ticks, b)
+			}
+		}
+		require.Len(t, bars, 2)
+		for _, bar := range bars {
+			apart, want := 10.0, 14
+			if bar.Width() > 151 {
+				apart, want = 25.4, 5
+			}
+			n := 0
+			for _, tick := range ticks {
+				if math.Abs(tick.Bottom-bar.Top) > 1e-9 {
+					continue
+				}
+				n++
+				at := (tick.Left+tick.Right)/2 - bar.Left
+				assert.InDelta(t, apart*float64(n), at, 1e-9)
+				assert.Equal(t, apart == 10 && n == 10, tick.Height() > 1, "%v mm along", at)
+			}
+			assert.Equal(t, want, n)
+		}
+	}
+}
 
 // By hand: a bar of 150 mm that measures 146.1 is at 97.4 %; of 4 m that leaves
 // 104 mm. 97.4 and 94.1 % were measured of browsers that sent one paper's page to
