@@ -1,7 +1,6 @@
 package sheet_test
 
 import (
-	"fmt"
 	"strings"
 	"testing"
 
@@ -9,12 +8,10 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"barkwright/core/draw"
-	"barkwright/core/internal/check"
 	"barkwright/core/lines"
 	"barkwright/core/sheet"
 	"barkwright/core/stage"
 	"barkwright/core/tally"
-	"barkwright/core/units"
 )
 
 // cardBoxes are the four cards of a page.
@@ -29,39 +26,31 @@ var cardBoxes = func() (out []draw.Box) {
 // Cards of three boats: every line of every list once, with its figure and all else it tells;
 // what stands on a card stays on it, and nothing lies over anything.
 func TestCardsHoldEveryLine(t *testing.T) {
-	for name, d := range check.Extremes(t) {
-		j := everything()
-		j.Canoe = evaluated(d)
-		j.Head.Boat = "Invented " + name + " canoe with a name that is longer than most of those that builders give"
-		for _, s := range []units.System{units.Imperial16, units.Metric} {
-			j.System = s
-			for _, key := range stage.Keys() {
-				j.Cards = []stage.Key{key}
-				pages := sheet.Cards(j)
-				st, _, _ := stage.Lookup(key)
-				assert.Equal(t, len(lines.Lists(j.Canoe, st, s)) > 0, len(pages) > 0, key)
-				said := ""
-				for _, p := range pages {
-					where := fmt.Sprintf("%s, %s, %s", name, key, p.Title)
-					inOrder(t, where, p)
-					onItsCard(t, where, p)
-					said += p.Description + "\n"
+	atEveryStage(t, func(where string, j sheet.Job, key stage.Key) {
+		j.Cards = []stage.Key{key}
+		pages := sheet.Cards(j)
+		st, _, _ := stage.Lookup(key)
+		assert.Equal(t, len(lines.Lists(j.Canoe, st, j.System)) > 0, len(pages) > 0, where)
+		said := ""
+		for _, p := range pages {
+			where := where + ", " + p.Title
+			inOrder(t, where, p)
+			onItsCard(t, where, p)
+			said += p.Description + "\n"
+		}
+		for _, b := range st.Bench {
+			b.Apart = false
+			for _, l := range lines.Make(j.Canoe, b, j.System).Lines {
+				// One of a run stands in its line.
+				if !strings.Contains(said, l.What+": "+l.Figure+" (") {
+					assert.Contains(t, said, " alike: "+l.Figure+" (", "%s, %s", where, l.What)
 				}
-				for _, b := range st.Bench {
-					b.Apart = false
-					for _, l := range lines.Make(j.Canoe, b, s).Lines {
-						// One of a run stands in its line.
-						if !strings.Contains(said, l.What+": "+l.Figure+" (") {
-							assert.Contains(t, said, " alike: "+l.Figure+" (", "%s, %s", key, l.What)
-						}
-						for _, also := range l.Also {
-							assert.Contains(t, said, also, key)
-						}
-					}
+				for _, also := range l.Also {
+					assert.Contains(t, said, also, where)
 				}
 			}
 		}
-	}
+	})
 }
 
 func onItsCard(t *testing.T, where string, p draw.List) {

@@ -21,6 +21,23 @@ var page = draw.Box{Right: 190, Bottom: 259}
 // over lettering, no line through it, and on the last page of several something worth a
 // page. Breadths are those of a broad face.
 func TestPagesInOrder(t *testing.T) {
+	atEveryStage(t, func(where string, j sheet.Job, key stage.Key) {
+		j.Sheets = []stage.Key{key}
+		pages := sheet.BuildSheets(j)
+		for i, p := range pages {
+			where := where + ", " + p.Title
+			inOrder(t, where, p)
+			if len(pages) > 1 {
+				assert.Greater(t, lowest(p), 0.25*page.Bottom, where)
+			}
+			assert.Contains(t, p.Title, fmt.Sprintf("page %d of %d", i+1, len(pages)))
+		}
+	})
+}
+
+// atEveryStage tries three boats of long names in both systems.
+func atEveryStage(t *testing.T, try func(where string, j sheet.Job, key stage.Key)) {
+	t.Helper()
 	for name, d := range check.Extremes(t) {
 		j := everything()
 		j.Canoe = evaluated(d)
@@ -28,16 +45,7 @@ func TestPagesInOrder(t *testing.T) {
 		for _, s := range []units.System{units.Imperial16, units.Metric} {
 			j.System = s
 			for _, key := range stage.Keys() {
-				j.Sheets = []stage.Key{key}
-				pages := sheet.BuildSheets(j)
-				for i, p := range pages {
-					where := fmt.Sprintf("%s, %s", name, p.Title)
-					inOrder(t, where, p)
-					if len(pages) > 1 {
-						assert.Greater(t, lowest(p), 0.25*page.Bottom, where)
-					}
-					assert.Contains(t, p.Title, fmt.Sprintf("page %d of %d", i+1, len(pages)))
-				}
+				try(fmt.Sprintf("%s, %s", name, key), j, key)
 			}
 		}
 	}
