@@ -6,6 +6,8 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/assert"
+
+	"barkwright/core/internal/check"
 )
 
 // Strips of random heights, ties and heads: every one comes once and in order, those tied
@@ -14,16 +16,10 @@ import (
 func TestPaginate(t *testing.T) {
 	r := rand.New(rand.NewPCG(1, 2))
 	const high = 100.0
-	share := func() float64 {
-		if end := r.IntN(8); end < 2 {
-			return float64(end)
-		}
-		return r.Float64()
-	}
 	for range 300 {
 		var strips []strip
 		for i := range 1 + r.IntN(60) {
-			s := strip{high: 1 + 30*share(), space: 3 * share(), words: strconv.Itoa(i), tied: r.IntN(4) == 0}
+			s := strip{high: 1 + 30*check.Share(r), space: 3 * check.Share(r), words: strconv.Itoa(i), tied: r.IntN(4) == 0}
 			if r.IntN(2) == 0 {
 				s.head = []strip{{high: 5, words: "head of " + s.words}}
 			}
@@ -84,7 +80,8 @@ func TestNoPageForNextToNothing(t *testing.T) {
 }
 
 // Drawings that their page has no room for go to the head of the next one, in their order,
-// and what comes after them fills the page while anything comes after it. A table that goes on under a drawing has its head there.
+// and what comes after them fills the page while anything comes after it. A table that goes on
+// under a drawing has its head there.
 func TestDrawingsAreNoHole(t *testing.T) {
 	r := rand.New(rand.NewPCG(3, 4))
 	const high, row = 100.0, 4.0
@@ -93,7 +90,7 @@ func TestDrawingsAreNoHole(t *testing.T) {
 		for i := range 20 + r.IntN(60) {
 			s := strip{high: row, words: strconv.Itoa(i)}
 			if r.IntN(12) == 0 {
-				s = strip{high: 20 + 75*r.Float64(), words: "drawing " + strconv.Itoa(i), floats: true}
+				s = strip{high: 20 + 75*check.Share(r), words: "drawing " + strconv.Itoa(i), floats: true}
 			} else if len(strips) > 0 {
 				s.head = []strip{{high: 5, words: "head"}}
 			}

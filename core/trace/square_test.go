@@ -10,6 +10,7 @@ import (
 	"gonum.org/v1/gonum/mat"
 
 	"barkwright/core/geom"
+	"barkwright/core/internal/check"
 	"barkwright/core/trace"
 )
 
@@ -36,23 +37,15 @@ func solved(t testing.TB, from, to [4]vec) func(vec) vec {
 	}
 }
 
-// share draws from 0 to 1, the ends themselves among them.
-func share(r *rand.Rand) float64 {
-	if end := r.IntN(8); end < 2 {
-		return float64(end)
-	}
-	return r.Float64()
-}
-
 // Random pictures of a rectangle, mirrored ones too, are set square as gonum's solution sets
 // them, and lead back.
 func TestSquareIsTheProjectiveMap(t *testing.T) {
 	r := rand.New(rand.NewPCG(17, 1))
 	for n := range 300 {
-		wide, high := 0.5+4*share(r), 0.5+4*share(r)
+		wide, high := 0.5+4*check.Share(r), 0.5+4*check.Share(r)
 		corners := [4]vec{{X: 100, Y: 900}, {X: 1100, Y: 900}, {X: 1100, Y: 100}, {X: 100, Y: 100}}
 		for i := range corners {
-			corners[i] = corners[i].Add(vec{X: 300 * (share(r) - 0.5), Y: 300 * (share(r) - 0.5)})
+			corners[i] = corners[i].Add(vec{X: 300 * (check.Share(r) - 0.5), Y: 300 * (check.Share(r) - 0.5)})
 			if n%2 == 1 {
 				corners[i].X = 1200 - corners[i].X
 			}
@@ -61,7 +54,7 @@ func TestSquareIsTheProjectiveMap(t *testing.T) {
 		require.NoError(t, err)
 		want := solved(t, corners, [4]vec{{}, {X: wide}, {X: wide, Y: high}, {Y: high}})
 		for range 20 {
-			p := corners[0].Lerp(corners[1], share(r)).Lerp(corners[3].Lerp(corners[2], share(r)), share(r))
+			p := corners[0].Lerp(corners[1], check.Share(r)).Lerp(corners[3].Lerp(corners[2], check.Share(r)), check.Share(r))
 			got, ok := s.At(p)
 			require.True(t, ok)
 			assert.InDelta(t, 0, got.Sub(want(p)).Len(), 1e-9)

@@ -120,6 +120,14 @@ func Corrected(r *rand.Rand, d design.Design) design.Design {
 	return d
 }
 
+// Share draws from 0 to 1, now and then an end itself.
+func Share(r *rand.Rand) float64 {
+	if end := r.IntN(8); end < 2 {
+		return float64(end)
+	}
+	return r.Float64()
+}
+
 func draw(r *rand.Rand, p design.Param, lo, hi float64) float64 {
 	v := lo + r.Float64()*(hi-lo)
 	switch how := r.IntN(16); {
