@@ -17,6 +17,7 @@ import (
 	"barkwright/core/chart"
 	"barkwright/core/design"
 	"barkwright/core/draw"
+	"barkwright/core/internal/check"
 	"barkwright/core/pattern"
 	"barkwright/core/sheet"
 	"barkwright/core/stage"
@@ -223,6 +224,15 @@ func TestLogOnPaper(t *testing.T) {
 	assert.NotContains(t, words(j, stage.Ends), "June 2026")
 	j.Dates.Long = func(t time.Time) string { return t.Format("1/2/2006") }
 	assert.Contains(t, words(j, stage.Rib), "6/15/2026: one <cracked>")
+}
+
+// One paddler is one.
+func TestCrewInWords(t *testing.T) {
+	j := everything()
+	for n, says := range map[float64]string{1: "Crew as set: 1 paddler, ", 2: "Crew as set: 2 paddlers, "} {
+		j.Canoe = evaluated(check.With(t, "paddlers", n))
+		assert.Contains(t, words(j, stage.Pitch), says)
+	}
 }
 
 // The ribs are listed as they go in, the ends first.
