@@ -60,6 +60,7 @@ func TestRelations(t *testing.T) {
 		{"turnWidth", check.With(t, "turnWidth", 39.75*in),
 			`at most 112 % of the 2' 11 1/4" outside the gunwales`, 1.12 * 35.28, false},
 		{"greatestBeam", check.With(t, "greatestBeam", 35*in), `choose none, or more`, 35.53, true},
+		{"stationsApart", check.With(t, "stationsApart", 2.75*in), `nearer than 3" would make a longer table`, 3, true},
 		{"heelLength", check.With(t, "length", 100*in, "overhang", 2*in, "heelLength", 27*in), `less than half-way`, 26, false},
 		{"stemWidth", check.With(t, "inwaleThickness", 0.5*in, "stemWidth", 1.0625*in),
 			`broader than the two inwales, 1/2" each`, 1, false},
