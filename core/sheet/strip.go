@@ -149,9 +149,10 @@ func (f *flow) figure(g Figure) {
 		caption = strings.TrimSuffix(caption, ".") + ". Key: " + key + "."
 	}
 	from := len(f.strips)
-	f.add(strip{high: times * g.Drawing.Height, space: 2, words: g.Drawing.Title, tied: true, floats: true, draw: func(s *paper, top float64) {
-		s.Put(g.Drawing, draw.Point{X: left, Y: top}, times)
-	}})
+	f.add(strip{high: times * g.Drawing.Height, space: 2, words: g.Drawing.Title, tied: true, floats: true,
+		draw: func(s *paper, top float64) {
+			s.Put(g.Drawing, draw.Point{X: left, Y: top}, times)
+		}})
 	f.small(caption)
 	f.tie(from, false)
 }
