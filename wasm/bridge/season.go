@@ -3,6 +3,7 @@
 package bridge
 
 import (
+	"slices"
 	"strconv"
 	"syscall/js"
 	"time"
@@ -192,13 +193,14 @@ func (p *page) mend(what string) {
 		return
 	}
 	p.entered()
-	p.draw()
 }
 
-// showRepairs shows the repairs of the log, and gives them to the picture.
+// showRepairs shows the repairs of the log, in the picture where it has others.
 func (p *page) showRepairs() {
 	log := p.work.Notebook.Log
-	p.view.Repairs = log.Repairs()
+	if !slices.Equal(log.Repairs(), p.view.Repairs) {
+		p.draw()
+	}
 	if !p.places.at.Shows(string(stage.Keep)) {
 		return
 	}
