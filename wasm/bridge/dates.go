@@ -4,19 +4,23 @@ package bridge
 
 import (
 	"strconv"
+	"sync"
 	"syscall/js"
 	"time"
 
 	"barkwright/core/tally"
 )
 
-// dates are written as the reader's own browser writes them.
+// dates are written as the reader's own browser writes them. How is asked with the first date: the page opens
+// without any, and the first format takes the browser 18 ms.
 func dates() tally.Dates {
 	written := func(parts map[string]any) func(time.Time) string {
 		parts["timeZone"] = "UTC"
-		format := js.Global().Get("Intl").Get("DateTimeFormat").New(js.Undefined(), parts)
+		format := sync.OnceValue(func() js.Value {
+			return js.Global().Get("Intl").Get("DateTimeFormat").New(js.Undefined(), parts)
+		})
 		return func(t time.Time) string {
-			return format.Call("format", t.UnixMilli()).String()
+			return format().Call("format", t.UnixMilli()).String()
 		}
 	}
 	return tally.Dates{Long: written(map[string]any{"day": "numeric", "month": "long", "year": "numeric"}),

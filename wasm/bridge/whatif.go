@@ -160,7 +160,6 @@ func (p *page) stripKey(e js.Value) {
 	}
 	e.Call("preventDefault")
 	p.setByStrip(v)
-	p.saveSoon()
 	// Until they are drawn anew it is said how the control stands, and what it makes of the result.
 	each(p.id("strips"), "[data-strip]", func(strip js.Value) {
 		strip.Call("setAttribute", "aria-valuenow", v)
