@@ -19,7 +19,7 @@ import (
 )
 
 // wakes stands in for the browser's lock on the screen, and writes down what is asked of it.
-const wakes = `; window.asked = []; Object.defineProperty(navigator, 'wakeLock', {configurable: true, value: {request: async kind => {
+const wakes = `window.asked = []; Object.defineProperty(navigator, 'wakeLock', {configurable: true, value: {request: async kind => {
 	asked.push(kind);
 	const lock = new EventTarget();
 	lock.release = async () => { asked.push('released'); lock.dispatchEvent(new Event('release')); };
@@ -54,7 +54,7 @@ func (p *tab) clickOn(selector string) {
 // A thumb ticks and goes on, a finger's way to the side steps without a tick, and one that
 // is short or steep does nothing; the page opens again on the same line.
 func TestBenchByThumb(t *testing.T) {
-	p := openAfter(t, forget+wakes, phone.at("rib"))
+	p := openAfter(t, wakes, phone.at("rib"))
 	tap := func(selector string) {
 		p.Helper()
 		at := eval[[]float64](p, `(r => [r.left + r.width / 2, r.top + r.height / 2])(document.querySelector(%q)
@@ -89,7 +89,7 @@ func TestBenchByThumb(t *testing.T) {
 // By keys: W opens, Space and Enter tick once however long they are held, arrows, Home and
 // End step; Undo takes the tick back; Escape closes.
 func TestBenchByKeys(t *testing.T) {
-	p := openAfter(t, forget+wakes, desktop.at("rib"))
+	p := openAfter(t, wakes, desktop.at("rib"))
 	want := benchLines(t, stage.Rib)
 	last := len(want) - 1
 	p.keys("w")
@@ -141,10 +141,10 @@ func TestBenchIsKept(t *testing.T) {
 // Where there is no lock on the screen, or it is refused, one line says so.
 func TestScreenMaySleep(t *testing.T) {
 	for name, prelude := range map[string]string{
-		"missing": `; Object.defineProperty(navigator, 'wakeLock', {value: undefined})`,
-		"refused": `; Object.defineProperty(navigator, 'wakeLock', {value: {request: async () => { throw new Error('no'); }}})`,
+		"missing": `Object.defineProperty(navigator, 'wakeLock', {value: undefined})`,
+		"refused": `Object.defineProperty(navigator, 'wakeLock', {value: {request: async () => { throw new Error('no'); }}})`,
 	} {
-		p := openAfter(t, forget+prelude, phone.at("rib"))
+		p := openAfter(t, prelude, phone.at("rib"))
 		p.keys("w")
 		p.wait(`document.getElementById('bench-sleeps').checkVisibility()`)
 		assert.Equal(t, "", eval[string](p, `document.getElementById('bench-sleeps').hidden ? 'hidden' : ''`), name)
@@ -156,7 +156,7 @@ func TestScreenMaySleep(t *testing.T) {
 func TestBenchIsReadFromTwoPaces(t *testing.T) {
 	for _, size := range [][2]int64{{390, 844}, {320, 640}, {844, 390}, {768, 1024}, {1366, 768}, {1920, 1080}} {
 		name := fmt.Sprintf("bench %dx%d", size[0], size[1])
-		p := openAfter(t, forget+wakes, screen{name: name, width: size[0], height: size[1], density: 1, place: "rib"})
+		p := openAfter(t, wakes, screen{name: name, width: size[0], height: size[1], density: 1, place: "rib"})
 		for _, k := range []stage.Key{stage.Rib, stage.Lace, stage.Gather, stage.Gunwales} {
 			p.keys(kb.Escape)
 			p.settle()
@@ -208,7 +208,7 @@ func TestSunlight(t *testing.T) {
 		}
 		return [seen + ' texts', ...new Set(bad)];
 	})()`
-	p := openAfter(t, forget+wakes, phone.at("rib"))
+	p := openAfter(t, wakes, phone.at("rib"))
 	p.keys("w")
 	p.clickOn(`#bench [data-turns-sun]`)
 	check := func(where string) {
@@ -236,7 +236,7 @@ func TestSunlight(t *testing.T) {
 	r, g, b, _ := picture.At(int(at[0]), int(at[1])).RGBA()
 	assert.Equal(t, [3]uint32{0xffff, 0xffff, 0xffff}, [3]uint32{r, g, b})
 
-	q := openAfter(t, forget+`; const real = matchMedia;
+	q := openAfter(t, `const real = matchMedia;
 		window.matchMedia = text => text.includes('contrast') ? {matches: true, addEventListener() {}} : real(text)`, desktop.at("rib"))
 	assert.Equal(t, "true", eval[string](q, `document.documentElement.dataset.sun`))
 	q.keys("w")
@@ -248,7 +248,7 @@ func TestSunlight(t *testing.T) {
 // boat as built; farther off than half an inch it says what would change, and changes
 // nothing until it is asked to. Any other is noted.
 func TestTape(t *testing.T) {
-	p := openAfter(t, forget+wakes, phone.at("lace"))
+	p := openAfter(t, wakes, phone.at("lace"))
 	p.keys("w")
 	eval[bool](p, `(s => { s.value = 'Sheer heights'; s.dispatchEvent(new Event('change')); return true;
 		})(document.getElementById('bench-list'))`)

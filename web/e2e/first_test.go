@@ -115,7 +115,7 @@ func TestEnteredBeforeTheProgram(t *testing.T) {
 
 // What is pressed as the program wakes, when it hears already and is told soon, counts once.
 func TestPressedAsTheProgramWakes(t *testing.T) {
-	p := openAfter(t, forget+`; let stood = false; new MutationObserver((_, o) => {
+	p := openAfter(t, `let stood = false; new MutationObserver((_, o) => {
 		const stands = !!document.getElementById('first');
 		if (stood && !stands) { o.disconnect(); document.querySelector('[data-turns-sun]').click(); }
 		stood = stands;

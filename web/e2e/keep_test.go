@@ -21,8 +21,7 @@ import (
 )
 
 // own is a flag that means nothing to a browser, so that a test of what is kept has a
-// browser, and so a store, of its own until it ends: tabs of other tests that are still
-// closing write into the one they share.
+// browser of its own until it ends, whose tabs share one store.
 func own(t testing.TB) string { return "own-" + t.Name() }
 
 // keptBoats are the texts of the boats as they are kept.
@@ -293,7 +292,7 @@ func TestRefusalIsSaidOnce(t *testing.T) {
 		.getBoundingClientRect().top < document.getElementById('sight').getBoundingClientRect().top`))
 
 	// The same where it refuses later, and it is unsaid where it keeps again.
-	q := openAfter(t, forget+`; (s => { Storage.prototype.setItem = function (...a) {
+	q := openAfter(t, `(s => { Storage.prototype.setItem = function (...a) {
 		if (window.full) throw new DOMException('full'); s.apply(this, a); }; })(Storage.prototype.setItem)`, desktop, own(t))
 	assert.Empty(t, q.notices())
 	assert.Contains(t, eval[string](q, `document.getElementById('kept').textContent`), "any other page opened from disk")

@@ -53,7 +53,7 @@ func TestCostInMemory(t *testing.T) {
 	usual := patience
 	patience += whole
 	t.Cleanup(func() { patience = usual })
-	p := openAfter(t, forget+`; const instantiate = WebAssembly.instantiate; WebAssembly.instantiate = async (...all) => {
+	p := openAfter(t, `const instantiate = WebAssembly.instantiate; WebAssembly.instantiate = async (...all) => {
 		const made = await instantiate.apply(WebAssembly, all);
 		window.programMemory = (made.instance ?? made).exports.mem; return made; }`, desktop)
 	look := func() used {

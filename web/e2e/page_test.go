@@ -119,7 +119,7 @@ func TestInjectedScriptDoesNotRun(t *testing.T) {
 
 // Nothing is drawn while nothing changes.
 func TestIdleDrawsNothing(t *testing.T) {
-	p := openAfter(t, forget+`window.waits = window.polls = 0;
+	p := openAfter(t, `window.waits = window.polls = 0;
 		Navigator.prototype.getGamepads = () => { polls++; return []; };
 		for (const how of ['setTimeout', 'setInterval', 'requestAnimationFrame',
 		'requestIdleCallback']) {

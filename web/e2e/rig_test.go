@@ -156,16 +156,11 @@ type tab struct {
 	faults []string
 }
 
-// forget empties the store that a browser shares among all pages from disk, as the page
-// sees it: what is written after it may be lost (see openStored), so a test that looks for
-// it in another tab or at another opening has a browser of its own.
-const forget = `try { localStorage.clear(); } catch {}`
-
 // open shows the page from disk as a new user finds it and waits for its results
 // and its first picture.
 func open(t testing.TB, s screen, flags ...string) *tab {
 	t.Helper()
-	return openAfter(t, forget, s, flags...)
+	return openAfter(t, "", s, flags...)
 }
 
 // openAfter is open after a script of the test's own.
@@ -193,7 +188,8 @@ var patience = 3 * time.Minute
 func openAddress(t testing.TB, address, prelude string, s screen, flags ...string) *tab {
 	t.Helper()
 	within, release := context.WithTimeout(browser(t, flags...), patience)
-	// A store of the tab's own: another that is still open writes at rest, when this one has forgotten.
+	// A store of the tab's own, empty at first: a browser shares one among all pages from disk. A test that looks
+	// for what is kept in another tab has a browser of its own.
 	var options []chromedp.ContextOption
 	if !slices.Contains(flags, own(t)) {
 		options = append(options, chromedp.WithNewBrowserContext())

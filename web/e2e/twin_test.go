@@ -127,7 +127,7 @@ func TestPrintUsesTheTwin(t *testing.T) {
 }
 
 // graphicsTake is a device whose textures have at most so many pixels a side.
-const graphicsTake = forget + `
+const graphicsTake = `
 const asked = WebGL2RenderingContext.prototype.getParameter;
 WebGL2RenderingContext.prototype.getParameter = function (name) {
   return name === this.MAX_TEXTURE_SIZE ? %d : asked.call(this, name);
