@@ -14,6 +14,7 @@ import (
 	"barkwright/core"
 	"barkwright/core/bark"
 	"barkwright/core/design"
+	"barkwright/core/geom"
 	"barkwright/core/internal/check"
 	"barkwright/core/sure"
 	"barkwright/core/units"
@@ -163,6 +164,7 @@ func TestGoresAgainstDrawn(t *testing.T) {
 	require.NotEmpty(t, linear)
 	drawn := draw(d, n, len(linear), rand.New(rand.NewPCG(15, 2)), func(c core.Canoe) (widths []float64) {
 		f := core.LayFlat(c, bark.ForCurve, nil, nil)
+		require.Equal(t, geom.Converged, f.State)
 		for i, g := range c.Bark.Gores {
 			if g.X >= -1e-9 && g.State == bark.GoreCut {
 				widths = append(widths, f.Gores[i].Width)
