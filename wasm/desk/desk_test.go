@@ -398,6 +398,7 @@ func TestPagesAreCountedAndShown(t *testing.T) {
 	assert.Contains(t, d.ShowPaper(f).Says, desk.Said{At: "paper-count"}, "of the boat before")
 }
 
+// A boat that cannot be built is neither printed nor mended: the figures would be another boat's.
 func TestNothingToPrint(t *testing.T) {
 	bad := design.Default()
 	bad.Beam = -1
@@ -410,6 +411,12 @@ func TestNothingToPrint(t *testing.T) {
 	for _, what := range []string{"print", "svg", "roll", "csv"} {
 		assert.Contains(t, said(d.Paper(what, form()), "paper-says"), "nothing of it to print")
 	}
+	crack := desk.MendForm{Kind: "crack", Round: `4"`}
+	for _, r := range []desk.Reply{d.Mend(crack), d.KeepRepair(crack, "2027-06-14")} {
+		assert.Contains(t, said(r, "mend-says"), "nothing of it to mend")
+		assert.Empty(t, r.Markup)
+	}
+	assert.Empty(t, w.Notebook.Log.Repairs())
 }
 
 func TestPrintIsChecked(t *testing.T) {

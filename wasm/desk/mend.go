@@ -47,6 +47,9 @@ func (d *Desk) KeepRepair(form MendForm, day string) Reply {
 
 // damage reads the form, or says what of it cannot be.
 func (d *Desk) damage(form MendForm) (damage tally.Damage, wrong string) {
+	if d.shown.None {
+		return damage, "This boat could not be built so far: there is nothing of it to mend."
+	}
 	kind, ok := tally.DamageOf(form.Kind)
 	if !ok {
 		return damage, "Choose the damage."
