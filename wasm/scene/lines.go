@@ -45,9 +45,9 @@ func Mirrored(half []geom.Vec2) []geom.Vec2 {
 	return append(out, half...)
 }
 
-// Between returns the outline between two lines that both run from aft forward.
-func Between(a, b []geom.Vec2) []geom.Vec2 {
-	out := append(make([]geom.Vec2, 0, len(a)+len(b)), a...)
+// Between returns the outline between two lines that both run the same way.
+func Between[P any](a, b []P) []P {
+	out := append(make([]P, 0, len(a)+len(b)), a...)
 	for i := len(b) - 1; i >= 0; i-- {
 		out = append(out, b[i])
 	}
@@ -74,6 +74,9 @@ func BedShown(c core.Canoe) float64 {
 	d := c.Design
 	return max(d.Length/2, min(d.BedLength/2, 1.04*d.Length/2))
 }
+
+// GroundDepth is how much ground is drawn under the bed from the side, metres.
+const GroundDepth = 0.04
 
 // GroupSpan returns the stations between which a group of lacing stands.
 func GroupSpan(c core.Canoe, g frame.Group) (from, to float64) {

@@ -72,14 +72,10 @@ const halfShadeFrom, shadeFrom = 0.3, 0.6
 // bottom.
 const levelFrom = 0.55
 
-// levelUpTo is the place, as hull.Hull.Column takes it, beyond which the bottom is too
-// narrow to be told from the sides.
-const levelUpTo = 0.85
-
 // tint returns the shade of the inside of a face, the white of the tree. Shades run along the
 // boat where the sides leave the bottom.
 func (s *sheet) tint(c, r int, up float64) draw.Role {
-	level := r < s.piece.FootRow && s.piece.Places[c] < levelUpTo && up > levelFrom
+	level := r < s.piece.FootRow && s.piece.Places[c] < solid.LevelUpTo && up > levelFrom
 	switch {
 	case level || s.share < halfShadeFrom:
 		return draw.Inside
@@ -147,11 +143,7 @@ func (p *pen) slits(s *sheet, facing *solid.Facing, quarter int) {
 			}
 		}
 		if p.View.Up < slitsFrom {
-			gap := append([]geom.Vec3{}, before...)
-			for i := len(after) - 1; i >= 0; i-- {
-				gap = append(gap, after[i])
-			}
-			p.Area(solid.Inner, draw.Inside, gap...)
+			p.Area(solid.Inner, draw.Inside, scene.Between(before, after)...)
 			continue
 		}
 		in := solid.Outer

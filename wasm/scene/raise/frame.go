@@ -2,7 +2,6 @@ package raise
 
 import (
 	"math"
-	"slices"
 
 	"barkwright/core"
 	"barkwright/core/answer"
@@ -55,8 +54,7 @@ func (p *pen) frame(c core.Canoe) {
 			y := h.FrameHalfBreadth(math.Abs(x))
 			outer, inner = append(outer, at(x, side*y)), append(inner, at(x, side*max(0, y-batten)))
 		}
-		slices.Reverse(inner)
-		p.Part(answer.FramePart, true, p.Place(append(outer, inner...)))
+		p.Part(answer.FramePart, true, p.Place(scene.Between(outer, inner)))
 	}
 	for i, x := range c.Frame.Bed.Crosspieces {
 		for _, side := range [2]float64{1, -1} {

@@ -37,7 +37,7 @@ func At(c core.Canoe, f *bark.Flat, up float64) Boat {
 // Draw draws the boat on its way in three quarters view, at one scale from first to last.
 func Draw(c core.Canoe, v scene.View, size draw.Size) draw.List {
 	drawn := scene.NewPen(v, size)
-	drawn.List.Title, drawn.List.Description = "The boat raised", Describe(c, v)
+	drawn.List.Title, drawn.List.Description = "The boat raised", describe(c, v)
 	if drawn.ReadyFlat(v.Flat) {
 		b := At(c, v.Flat, v.Up)
 		room := solid.Room(drawn, size)
@@ -92,9 +92,6 @@ func (b Boat) FromAbove(drawn *scene.Pen, a scene.Plate, ground float64) {
 	p.gunwaleSaid(b)
 }
 
-// groundDepth is how much of the ground under the bark is drawn from the side, m.
-const groundDepth = 0.04
-
 // FromTheSide draws the boat from its starboard side, in a drawing of that view.
 func (b Boat) FromTheSide(drawn *scene.Pen, a scene.Plate) {
 	p := pen{solid.Solid{Pen: drawn, Camera: solid.SideCamera(a), First: solid.Ribs}}
@@ -103,7 +100,7 @@ func (b Boat) FromTheSide(drawn *scene.Pen, a scene.Plate) {
 	}
 	if b.up < 1 {
 		half := min(b.Design.BedLength/2, scene.BedShown(b.Canoe))
-		ground := a.Place(scene.Rect(0, half, -groundDepth, 0))
+		ground := a.Place(scene.Rect(0, half, -scene.GroundDepth, 0))
 		p.Fill(draw.Ground, ground)
 		p.Pen.Surface(answer.BedPart, ground)
 		drawn.Line(draw.Frame, scene.TimberWidth, a.At(-half, 0), a.At(half, 0))
@@ -199,8 +196,8 @@ func (p *pen) gunwaleSaid(b Boat) {
 		scene.SpotAt(top.X, top.Y-0.8*p.Letter, draw.Middle)).Still = true
 }
 
-// Describe says in words how the boat stands.
-func Describe(c core.Canoe, v scene.View) string {
+// describe says in words how the boat stands.
+func describe(c core.Canoe, v scene.View) string {
 	return "The boat from the starboard bow, bow to the right. " + Words(c, v.Up) + "." +
 		solid.GroundBarWords(c.Design.Length, v.System)
 }

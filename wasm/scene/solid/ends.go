@@ -25,11 +25,7 @@ func (p *Solid) ends(c core.Canoe) {
 		var port, star []geom.Vec3
 		flush := func() {
 			if n := len(port); n > 1 {
-				band := append([]geom.Vec3{}, port...)
-				for i := n - 1; i >= 0; i-- {
-					band = append(band, star[i])
-				}
-				p.part(StemBand, answer.StemPart, true, p.Place(band))
+				p.part(StemBand, answer.StemPart, true, p.Place(scene.Between(port, star)))
 				p.rim(StemBand, port...)
 				p.rim(StemBand, star...)
 				p.rim(StemBand, port[0], star[0])

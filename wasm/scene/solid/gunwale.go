@@ -52,14 +52,11 @@ func (p *Solid) rails(in Layer, sections [][4]geom.Vec3, m [2]float64, capped bo
 		if !p.Camera.Faces(middle[k], [3]geom.Vec3{{Y: -m[1]}, {Z: 1}, {Y: m[1]}}[k]) {
 			continue
 		}
-		var band []geom.Vec3
+		var edge, next []geom.Vec3
 		for _, s := range sections {
-			band = append(band, s[k])
+			edge, next = append(edge, s[k]), append(next, s[k+1])
 		}
-		for i := len(sections) - 1; i >= 0; i-- {
-			band = append(band, sections[i][k+1])
-		}
-		p.part(in, name, true, p.Place(band))
+		p.part(in, name, true, p.Place(scene.Between(edge, next)))
 	}
 }
 

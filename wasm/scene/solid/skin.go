@@ -17,10 +17,11 @@ const (
 	skinRows        = 16
 	// toCorner are the rows of the bottom as far as the corner at the frame.
 	toCorner = skinRows / 2
-	// levelUpTo is the place, as hull.Hull.Column takes it, beyond which the bottom is too narrow to be
-	// told from the sides.
-	levelUpTo = 0.85
 )
+
+// LevelUpTo is the place, as hull.Hull.Column takes it, beyond which the bottom is too narrow to be
+// told from the sides.
+const LevelUpTo = 0.85
 
 // Skin is the skin of the forward port quarter, as far as it has come from the bed to the
 // finished hull.
@@ -125,7 +126,7 @@ func (s *Skin) nearAt(k Camera, quarter, c int) bool {
 
 // tint is the shade of the inside, the white of the tree: darker up the sides while they are bare.
 func (s *Skin) tint(c, r int, _ float64) draw.Role {
-	if s.bare && (r >= toCorner || s.places[c] >= levelUpTo) {
+	if s.bare && (r >= toCorner || s.places[c] >= LevelUpTo) {
 		return draw.InsideShade
 	}
 	return draw.Inside

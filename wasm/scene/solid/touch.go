@@ -12,14 +12,11 @@ func (p *Solid) InsideParts(s Surface, name string) {
 		return
 	}
 	for _, side := range [2]float64{1, -1} {
-		var outline []geom.Vec3
+		var top, foot []geom.Vec3
 		for c := 1 - s.Cols; c < s.Cols; c++ {
-			outline = append(outline, s.mated(c, s.Rows-1, side))
+			top, foot = append(top, s.mated(c, s.Rows-1, side)), append(foot, s.mated(c, 0, side))
 		}
-		for c := s.Cols - 1; c > -s.Cols; c-- {
-			outline = append(outline, s.mated(c, 0, side))
-		}
-		p.Pen.Surface(name, p.Place(outline))
+		p.Pen.Surface(name, p.Place(scene.Between(top, foot)))
 	}
 }
 
@@ -37,11 +34,8 @@ func (p *Solid) OutsideParts(s Surface, f *Facing, name string) {
 	for i, m := range scene.Quarters {
 		var low, high []geom.Vec3
 		flush := func() {
-			for k := len(low) - 1; k >= 0; k-- {
-				high = append(high, low[k])
-			}
 			if len(low) > 1 {
-				p.Cover(name, p.Place(high))
+				p.Cover(name, p.Place(scene.Between(high, low)))
 			}
 			low, high = nil, nil
 		}

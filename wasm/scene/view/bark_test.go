@@ -199,6 +199,25 @@ func TestFlatOnAPhone(t *testing.T) {
 	}
 }
 
+// The words for a picture of the boat being raised tell what is drawn: the boat in the round and its bar
+// only where they are.
+func TestRaisedIsDescribedAsDrawn(t *testing.T) {
+	for _, size := range []draw.Size{large, {Width: 390, Height: 330, Letter: 16}} {
+		for _, only := range []scene.Only{scene.Both, scene.TopOnly, scene.SideOnly, scene.RoundOnly} {
+			c, v := skinned(boats[0].Canoe, bark.ForPicture, scene.View{State: scene.SidesUp, Only: only, Up: 0.3})
+			l := view.Draw(c, v, size)
+			name := fmt.Sprintf("%s, %v: %s", v.OnlyName(), size, l.Description)
+			assert.Equal(t, strings.Contains(lettering(l), "no one scale"), strings.Contains(l.Description, "bar of"), name)
+			switch only {
+			case scene.TopOnly, scene.SideOnly:
+				assert.NotContains(t, l.Description, "starboard bow", name)
+			case scene.RoundOnly:
+				assert.Contains(t, l.Description, "starboard bow", name)
+			}
+		}
+	}
+}
+
 // However near the sheet is looked at, the legend over it has all its words.
 func TestStretchLegendStandsWhenNear(t *testing.T) {
 	c, v := skinned(boats[0].Canoe, bark.ForPicture, barkViews[0])

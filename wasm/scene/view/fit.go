@@ -1,11 +1,10 @@
 package view
 
 import (
+	"barkwright/core"
 	"barkwright/core/draw"
 	"barkwright/wasm/scene"
 )
-
-import "barkwright/core"
 
 // layout is where everything of TopAndSide stands.
 type layout struct {
@@ -66,16 +65,13 @@ func inAllStates(c core.Canoe) reach {
 // every sort are up to 1.07 times as long; what is over that lies in the margin.
 const flatLonger = 1.055
 
-// groundDepth is how much ground is drawn under the bed's ends, metres.
-const groundDepth = 0.04
-
 func reachOf(c core.Canoe, s scene.State) reach {
 	d := c.Design
 	r := reach{long: d.Length / 2, high: d.EndHeight + d.CapThickness}
 	if s == scene.OnTheBed {
 		r.long = scene.BedShown(c)
 		r.wide = sheetReach(c.Hull) + 0.05
-		r.low = bedTop(c, d.BedLength/2) - groundDepth
+		r.low = bedTop(c, d.BedLength/2) - scene.GroundDepth
 		return r
 	}
 	for i := range 5 {

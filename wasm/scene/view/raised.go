@@ -16,7 +16,7 @@ const roundBar = 36
 // on the bed and finished, and in the round where those have sections.
 func raised(c core.Canoe, v scene.View, size draw.Size) draw.List {
 	p := pen{scene.NewPen(v, size)}
-	p.List.Title, p.List.Description = titles[v.Only]+", the boat being raised", raise.Describe(c, v)
+	p.List.Title, p.List.Description = titles[v.Only]+", the boat being raised", titles[v.Only]+", bow to the right. "+raise.Words(c, v.Up)+"."
 	if !p.ReadyFlat(v.Flat) {
 		return p.Done()
 	}
@@ -34,7 +34,9 @@ func raised(c core.Canoe, v scene.View, size draw.Size) draw.List {
 	if l.sections != (draw.Box{}) {
 		roomy := l.sections.Width() > roundBar*p.Letter
 		b.InTheRound(p.Pen, l.sections, roomy)
+		p.List.Description += " With them the boat in the round, from the starboard bow."
 		if roomy {
+			p.List.Description += solid.GroundBarWords(c.Design.Length, v.System)
 			solid.NoScale(p.Pen, draw.Point{X: l.sections.Left, Y: l.sections.Bottom - 0.5*p.Letter})
 		}
 	}

@@ -59,7 +59,7 @@ func (p *pen) bedCutDrawn(c core.Canoe, index int, k cut, a scene.Plate) {
 	bed := barkOnBed(h, post.X)
 	half := h.FrameHalfBreadth(post.X)
 	wide := k.top.X + 2*d.OutwaleThickness
-	ground := a.Place(scene.Rect(0, wide, min(0, bed)-groundDepth/2, bed))
+	ground := a.Place(scene.Rect(0, wide, min(0, bed)-scene.GroundDepth/2, bed))
 	p.Fill(draw.Ground, ground)
 	p.Surface(answer.BedPart, ground)
 	if p.Seen(ground) {
@@ -138,7 +138,7 @@ func (p *pen) stakesCut(c core.Canoe, x float64, k cut, a scene.Plate, half, bed
 
 func (p *pen) bedCutLabels(c core.Canoe, post frame.Post, a scene.Plate, top, low float64) {
 	foot := a.At(0, 0)
-	base := a.At(0, min(0, barkOnBed(c.Hull, post.X))-groundDepth/2).Y
+	base := a.At(0, min(0, barkOnBed(c.Hull, post.X))-scene.GroundDepth/2).Y
 	text := "post " + units.SmallLength.Format(post.Length, p.View.System)
 	room := (1.1*c.Hull.FrameHalfBreadth(post.X) - 0.04) * a.Scale
 	under := scene.SpotAt(foot.X, base+0.9*p.Letter, draw.Middle)

@@ -35,7 +35,7 @@ func (p *pen) sideOnBed(c core.Canoe, l layout) {
 func (p *pen) groundSide(c core.Canoe, a scene.Plate) {
 	half := min(c.Design.BedLength/2, scene.BedShown(c))
 	top := scene.Mirrored(scene.Curve(func(x float64) float64 { return bedTop(c, x) }, half))
-	low := bedTop(c, c.Design.BedLength/2) - groundDepth
+	low := bedTop(c, c.Design.BedLength/2) - scene.GroundDepth
 	ground := a.Place(append(top, geom.Vec2{X: half, Y: low}, geom.Vec2{X: -half, Y: low}))
 	p.Fill(draw.Ground, ground)
 	p.Surface(answer.BedPart, ground)
