@@ -242,3 +242,15 @@ func TestInHandAndUnits(t *testing.T) {
 	one.SetUnits("mm")
 	assert.Equal(t, "mm", two.Units())
 }
+
+// Keys of one letter do something until they are turned off, for every page on the device.
+func TestLetters(t *testing.T) {
+	shared, c := &memory.Store{}, newClock()
+	k, other := keep.Open(shared, &memory.Store{}, c.now), keep.Open(shared, &memory.Store{}, c.now)
+	assert.True(t, k.Letters())
+	for _, on := range []bool{false, true} {
+		k.SetLetters(on)
+		assert.Equal(t, on, k.Letters())
+		assert.Equal(t, on, other.Letters())
+	}
+}

@@ -36,8 +36,9 @@ func TestRepairsAreMarked(t *testing.T) {
 	top, side := l.top.At(-3*units.Foot, 0), l.side.At(-3*units.Foot, 0)
 	assert.Less(t, boxes[0].Right, l.top.At(0, 0).X)
 	assert.Less(t, boxes[0].Bottom, top.Y, "port is up")
-	// Seven inches of patch: four and a lap on each side.
-	assert.InEpsilon(t, 7*units.Inch*l.top.Scale, boxes[0].Width(), 0.02)
+	// Seven inches of patch along the gunwale: four and a lap on each side.
+	from, to := c.Hull.StationAt(3*units.Foot-3.5*units.Inch), c.Hull.StationAt(3*units.Foot+3.5*units.Inch)
+	assert.InEpsilon(t, (to-from)*l.top.Scale, boxes[0].Width(), 1e-9)
 	assert.Less(t, boxes[1].Left, side.X)
 	assert.Greater(t, boxes[1].Right, side.X)
 	assert.Contains(t, ReadRepair(c, v.Repairs, repairPart(0), tally.Dates{}, units.Imperial16), "hole of 4\" along the boat")
@@ -65,7 +66,7 @@ func TestBrokenRibIsMarkedAtTheNearest(t *testing.T) {
 			}
 		}
 		require.Len(t, boxes, 2)
-		assert.InDelta(t, l.top.At(station, 0).X, (boxes[0].Left+boxes[0].Right)/2, 0.5)
+		assert.InDelta(t, l.top.At(station, 0).X, (boxes[0].Left+boxes[0].Right)/2, 1e-9)
 		text := ReadRepair(c, v.Repairs, repairPart(0), tally.Dates{}, units.Metric)
 		where := map[float64]string{1: "forward", -1: "aft"}[side]
 		assert.Contains(t, text, "broken rib: rib "+strconv.Itoa(rib.Number)+" "+where+", ")
