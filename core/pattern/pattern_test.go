@@ -128,7 +128,7 @@ func TestFrameStrips(t *testing.T) {
 			got += runOf(s.Lines[:1])
 			assert.Equal(t, 1, s.Tiles(pattern.Paper)[0].Cols)
 		}
-		assert.InDelta(t, sum*1000, got, 0.2, "drawn in straight pieces")
+		assert.InDelta(t, sum*1000, got, 0.01, "chords of 8 mm on a curve of a metre and more fall short by 0.005")
 	}
 }
 

@@ -150,8 +150,8 @@ func TestReadNamesAndBounds(t *testing.T) {
 	assert.Equal(t, 1, data[1].Number)
 
 	_, data, _ = Read("Ribs;44;±2\nRibs;44;lettered", 0, units.Imperial16)
-	assert.InDelta(t, 2, data[0].Tolerance, 0)
-	assert.InDelta(t, 0.5, data[1].Within(), 0)
+	assert.Equal(t, 2.0, data[0].Tolerance)
+	assert.Equal(t, 0.5, data[1].Within())
 
 	_, data, refused = Read(strings.Repeat("depth;12\n", MostData+5), 0, units.Imperial16)
 	assert.Len(t, data, MostData)

@@ -54,7 +54,7 @@ func TestRowFollowsItsPoint(t *testing.T) {
 	assert.InDelta(t, 0.7, n.Record.Data[0].Value, 1e-9)
 	assert.True(t, n.Record.Data[0].Locked)
 	assert.Equal(t, "the head", n.Record.Data[0].Note)
-	assert.InDelta(t, 500, first.Tracing.Marks[3].Points[0].At.Y, 0, "the tracing before is as it was")
+	assert.Equal(t, 500.0, first.Tracing.Marks[3].Points[0].At.Y, "the tracing before is as it was")
 
 	struck := n
 	struck.Record.Data = nil
