@@ -152,7 +152,7 @@ func (a *asks) costsMost() string {
 			}
 		}
 		named[most] = true
-		words = append(words, fmt.Sprintf("%s, %.0f", lower(plan.Of(most).Name), hours(most)))
+		words = append(words, fmt.Sprintf("%s, %.0f", InSentence(plan.Of(most).Name), hours(most)))
 	}
 	return strings.Join(words, "; ")
 }

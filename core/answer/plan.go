@@ -91,7 +91,7 @@ func ChainWords(o *core.Outlook) string {
 	var words []string
 	for _, h := range o.Chain {
 		j := o.Jobs[h.Job]
-		words = append(words, heldBy[h.By]+lower(plan.Of(j.Task).Name)+" ("+o.DayWords(j.From, j.To)+")")
+		words = append(words, heldBy[h.By]+InSentence(plan.Of(j.Task).Name)+" ("+o.DayWords(j.From, j.To)+")")
 	}
 	text := strings.Join(words, "; ")
 	if o.HandsDecide() {
@@ -100,7 +100,8 @@ func ChainWords(o *core.Outlook) string {
 	return text
 }
 
-func lower(s string) string { return strings.ToLower(s[:1]) + s[1:] }
+// InSentence is a label as it stands inside a sentence.
+func InSentence(label string) string { return strings.ToLower(label[:1]) + label[1:] }
 
 // HowMuch is a count of a task's units as the reader counts them.
 func HowMuch(id plan.ID, v float64, s units.System) string {

@@ -1,8 +1,6 @@
 package answer
 
 import (
-	"strings"
-
 	"barkwright/core/design"
 	"barkwright/core/stage"
 	"barkwright/core/units"
@@ -56,5 +54,5 @@ func cure(key string, value int) *Cure {
 // Says is what is done, such as Set laminations of the stem to 5.
 func (c *Cure) Says(s units.System) string {
 	p, _ := design.Lookup(c.Key)
-	return "Set " + strings.ToLower(p.Label[:1]) + p.Label[1:] + " to " + p.Format(c.Value, s)
+	return "Set " + InSentence(p.Label) + " to " + p.Format(c.Value, s)
 }

@@ -5,6 +5,7 @@ import (
 	"strconv"
 	"strings"
 
+	"barkwright/core/answer"
 	"barkwright/core/draw"
 	"barkwright/core/lines"
 	"barkwright/core/stage"
@@ -34,7 +35,7 @@ func together(list []pocketLine) []pocketLine {
 		if n-i < leastRun {
 			n = i + 1
 		} else {
-			run.What += " to " + lowered(list[n-1].What) + ": " + strconv.Itoa(n-i) + " alike"
+			run.What += " to " + answer.InSentence(list[n-1].What) + ": " + strconv.Itoa(n-i) + " alike"
 			run.done, run.runs = nil, n-i
 			for _, l := range list[i:n] {
 				run.done = append(run.done, l.done...)
@@ -45,9 +46,6 @@ func together(list []pocketLine) []pocketLine {
 	}
 	return out
 }
-
-// lowered is a label inside a sentence.
-func lowered(label string) string { return strings.ToLower(label[:1]) + label[1:] }
 
 // pocketList is a list with its alike pieces on one line.
 func (s stageSheet) pocketList(b stage.Bench) []pocketLine {

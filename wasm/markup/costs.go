@@ -3,6 +3,7 @@ package markup
 import (
 	"strings"
 
+	"barkwright/core/answer"
 	"barkwright/core/draw"
 	"barkwright/core/stage"
 	"barkwright/core/weigh"
@@ -113,7 +114,7 @@ func fromOne(s weigh.Share) string {
 	var names []string
 	for _, key := range s.Keys {
 		short, _, _ := strings.Cut(weigh.NameOf(key), ":")
-		names = append(names, lowered(short))
+		names = append(names, answer.InSentence(short))
 	}
 	text := strings.Join(names, " and ")
 	if s.Along {
@@ -121,9 +122,6 @@ func fromOne(s weigh.Share) string {
 	}
 	return text
 }
-
-// lowered is a label inside a sentence.
-func lowered(label string) string { return strings.ToLower(label[:1]) + label[1:] }
 
 // controlsMoved lists what was set otherwise, and what followed.
 func controlsMoved(c work.Costs) string {

@@ -5,6 +5,7 @@ import (
 	"strconv"
 	"strings"
 
+	"barkwright/core/answer"
 	"barkwright/core/chart"
 	"barkwright/core/draw"
 	"barkwright/core/geom"
@@ -136,9 +137,9 @@ func strip(run *lesson.Run, key string, points bool, s units.System) (chart.Char
 	if low.Y >= 0 {
 		c.Y.Low = max(0, c.Y.Low)
 	}
-	c.Description = c.Title + " over " + lowered(c.X.Label) + ", to be drawn in."
+	c.Description = c.Title + " over " + answer.InSentence(c.X.Label) + ", to be drawn in."
 	if points {
-		c.Description = c.Title + " over " + lowered(c.X.Label) + ", each step with its number; 0 as the boat stands."
+		c.Description = c.Title + " over " + answer.InSentence(c.X.Label) + ", each step with its number; 0 as the boat stands."
 	}
 	return c, true
 }

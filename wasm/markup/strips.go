@@ -42,7 +42,7 @@ func (s Strips) Strip(c whatif.Curve) chart.Strip {
 			out.Held = &geom.Vec2{X: s.At, Y: max(c.Low, min(c.High, n.Value))}
 		}
 	}
-	out.Description = out.Title + " while " + lowered(p.Label) + " goes from " + out.LeftText + " to " + out.RightText + "; now " +
+	out.Description = out.Title + " while " + answer.InSentence(p.Label) + " goes from " + out.LeftText + " to " + out.RightText + "; now " +
 		c.Number.Text(w.System) + "."
 	return out
 }
@@ -85,8 +85,8 @@ func (s Strips) Figures(width float64, p draw.Palette) string {
 func (s Strips) slider(key, title string) string {
 	number := func(v float64) string { return strconv.FormatFloat(v, 'g', 9, 64) }
 	w := s.Sweep
-	return `<div data-strip="` + key + `" role="slider" tabindex="0" aria-label="` + draw.Escape(w.Param.Label+", by "+lowered(title)) +
-		`" aria-valuemin="` + number(w.Low) + `" aria-valuemax="` + number(w.High) + `" aria-valuenow="` + number(w.Present()) +
+	return `<div data-strip="` + key + `" role="slider" tabindex="0" aria-label="` +
+		draw.Escape(w.Param.Label+", by "+answer.InSentence(title)) + `" aria-valuemin="` + number(w.Low) + `" aria-valuemax="` + number(w.High) + `" aria-valuenow="` + number(w.Present()) +
 		`" aria-valuetext="` + draw.Escape(s.ValueText(key, w.Present())) + `">`
 }
 
