@@ -192,7 +192,8 @@ func TestOneScaleAndPlace(t *testing.T) {
 						}), "%s: a thwart at %v from above", name, at)
 					}
 					if only != scene.TopOnly {
-						at := plateBy(t, bed, "post.1", post.X, c.Hull.Sheer(post.X)-d.InwaleDepth-post.Length/2).At(from, c.Hull.Sheer(from)-d.OutwaleDepth)
+						middle := c.Hull.Sheer(post.X) - d.InwaleDepth - post.Length/2
+						at := plateBy(t, bed, "post.1", post.X, middle).At(from, c.Hull.Sheer(from)-d.OutwaleDepth)
 						assert.True(t, slices.ContainsFunc(partsNamed(l, "group.1"), func(p draw.Part) bool {
 							return slices.ContainsFunc(p.Points, func(q draw.Point) bool { return apart(at, q) < 0.5 })
 						}), "%s: the lower corner of a group of lacing at %v from the side", name, at)

@@ -37,7 +37,8 @@ func TestStageIsEnteredNearItsParts(t *testing.T) {
 						continue
 					}
 					found++
-					assert.True(t, at.Right <= size.Width && at.Top >= 0 && at.Bottom <= size.Height, "%s, %s: %v in %v", b.name, st.Key, at, size)
+					assert.True(t, at.Within(draw.Box{Right: size.Width, Bottom: size.Height}), "%s, %s: %v in %v",
+						b.name, st.Key, at, size)
 					if st.Key == stage.Ends {
 						assert.Greater(t, at.Bottom-at.Top, 0.4*size.Height, "%s: a stem to be seen", b.name)
 					}
@@ -47,5 +48,6 @@ func TestStageIsEnteredNearItsParts(t *testing.T) {
 		}
 	}
 	c := boats[0].Canoe
-	assert.Equal(t, scene.Both, view.Enter(c, scene.View{}, stage.Look{State: stage.Finished}, draw.Size{}).Only, "a picture with no size yet")
+	in := view.Enter(c, scene.View{}, stage.Look{State: stage.Finished}, draw.Size{})
+	assert.Equal(t, scene.Both, in.Only, "a picture with no size yet")
 }

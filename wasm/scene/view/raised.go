@@ -16,7 +16,8 @@ const roundBar = 36
 // on the bed and finished, and in the round where those have sections.
 func raised(c core.Canoe, v scene.View, size draw.Size) draw.List {
 	p := pen{scene.NewPen(v, size)}
-	p.List.Title, p.List.Description = titles[v.Only]+", the boat being raised", titles[v.Only]+", bow to the right. "+raise.Words(c, v.Up)+"."
+	p.List.Title = titles[v.Only] + ", the boat being raised"
+	p.List.Description = titles[v.Only] + ", bow to the right. " + raise.Words(c, v.Up) + "."
 	if !p.ReadyFlat(v.Flat) {
 		return p.Done()
 	}
