@@ -79,8 +79,10 @@ func (p *pager) turn() {
 	}
 	p.now, p.y, p.begun = nil, 0, false
 	for len(p.later) > 0 && !p.over(p.later[0]) {
-		p.put(p.later[0])
-		p.later, p.begun = p.later[1:], false
+		group := p.later[0]
+		p.later = p.later[1:]
+		p.put(group)
+		p.begun = false
 	}
 }
 

@@ -138,3 +138,18 @@ func TestDrawingsAreNoHole(t *testing.T) {
 		assert.Equal(t, wantTold, told)
 	}
 }
+
+// A drawing that is higher than a page with its caption is broken between them, and comes once.
+func TestDrawingHigherThanAPage(t *testing.T) {
+	const high = 100.0
+	strips := []strip{{high: 10, words: "row"}, {high: 98, words: "drawing", tied: true, floats: true}, {high: 5, words: "caption"},
+		{high: 60, words: "next drawing", floats: true}, {high: 4, words: "last row"}}
+	var told []string
+	for _, page := range paginate(strips, high, 0, high) {
+		assert.LessOrEqual(t, height(page), high)
+		for _, s := range page {
+			told = append(told, s.words)
+		}
+	}
+	assert.ElementsMatch(t, []string{"row", "last row", "drawing", "caption", "next drawing"}, told)
+}
