@@ -1,6 +1,7 @@
 package sheet_test
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -51,6 +52,23 @@ func TestPlanWithMuchToSayOnOnePage(t *testing.T) {
 	pages := sheet.PlanSheet(sheet.Job{Canoe: c, System: units.Imperial16}, o)
 	assert.Greater(t, len(o.Remarks(o.Today)), 4)
 	assert.Len(t, pages, 1)
+}
+
+// The chart of several boats has a page of its own and stays on it.
+func TestPlanOfSeveralBoats(t *testing.T) {
+	c := core.Evaluate(design.Default())
+	for _, boats := range []float64{2, 3} {
+		s := plan.NewSeason()
+		s.Numbers[plan.Boats], s.Numbers[plan.Practised] = boats, 4
+		o, ok := core.PlanWork(c, s, tally.Log{}, "", func(string) int { return 0 }, nil)
+		require.True(t, ok)
+		charts := 0
+		for _, p := range sheet.PlanSheet(sheet.Job{Canoe: c, System: units.Imperial16}, o) {
+			assert.LessOrEqual(t, lowest(p), page.Bottom, "%v boats, %s", boats, p.Title)
+			charts += strings.Count(p.Description, "A heavy edge marks the longest chain")
+		}
+		assert.Equal(t, 1, charts)
+	}
 }
 
 // In teams the printed plan says who builds which boat, and each row of the days names its team.

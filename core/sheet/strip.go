@@ -139,21 +139,24 @@ func (f *flow) paragraph(text string, size, space float64) {
 	}
 }
 
-// figure is a drawing made in CSS pixels, with what it shows under it.
+// figure is a drawing made in CSS pixels, with what it shows under it, both on one page.
 func (f *flow) figure(g Figure) {
 	const millimetresPerPixel = units.Inch / units.Millimetre / 96
-	times := min(millimetresPerPixel, f.width/g.Drawing.Width)
-	left := (f.width - times*g.Drawing.Width) / 2
 	caption := g.Caption
 	if key := g.Drawing.KeyWords(); key != "" {
 		caption = strings.TrimSuffix(caption, ".") + ". Key: " + key + "."
 	}
+	under := flow{fit: f.fit, width: f.width}
+	under.small(caption)
+	room := pageHeight - headHeight - length(under.strips)
+	times := min(millimetresPerPixel, f.width/g.Drawing.Width, room/g.Drawing.Height)
+	left := (f.width - times*g.Drawing.Width) / 2
 	from := len(f.strips)
 	f.add(strip{high: times * g.Drawing.Height, space: 2, words: g.Drawing.Title, tied: true, floats: true,
 		draw: func(s *paper, top float64) {
 			s.Put(g.Drawing, draw.Point{X: left, Y: top}, times)
 		}})
-	f.small(caption)
+	f.strips = append(f.strips, under.strips...)
 	f.tie(from, false)
 }
 
