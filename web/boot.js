@@ -87,7 +87,7 @@
     }
     // All is read before anything is written: for a size asked for after that, the browser
     // would style the page anew. What is written as it stands costs the same.
-    const heights = fixed.map(e => ['--' + e.id + '-high', e.offsetHeight + 'px']);
+    const heights = fixed.slice(1).map(e => ['--' + e.id + '-high', e.offsetHeight + 'px']);
     const put = (e, name, text) => {
       if (e.style.getPropertyValue(name) !== text) e.style.setProperty(name, text);
     };

@@ -110,8 +110,7 @@ func (p *page) showSeason() {
 	}
 	p.fill("season-remarks", markup.Remarks(o))
 	box := p.id("season-chart")
-	letter := js.Global().Call("parseFloat", js.Global().Call("getComputedStyle", p.root()).Get("fontSize")).Float()
-	p.fill("season-chart", markup.PlanChart(o, box.Get("clientWidth").Float(), letter, p.palette))
+	p.fill("season-chart", markup.PlanChart(o, box.Get("clientWidth").Float(), p.picture.Size().Letter, p.palette))
 	open := map[string]bool{}
 	each(p.id("season-tables"), "details[open]", func(e js.Value) { open[data(e, "plan")] = true })
 	p.fill("season-tables", markup.PlanTables(o, p.work.System, open))

@@ -106,7 +106,7 @@ func TestRoom(t *testing.T) {
 }
 
 // A table wider than a phone scrolls in its own box and keeps its first column, which leaves
-// room for the others.
+// half of the box and more for the others.
 func TestWideTablesKeepTheirFirstColumn(t *testing.T) {
 	p := open(t, screen{name: "narrow", width: 320, height: 640, density: 1}.at("choose"))
 	wide := 0
@@ -122,7 +122,7 @@ func TestWideTablesKeepTheirFirstColumn(t *testing.T) {
 			}))`) {
 			wide++
 			assert.InDelta(t, 0, of[0], 1, "%s at %s: its first column stays", name, k)
-			assert.Less(t, of[1], 0.62, "%s at %s: the share that its first column takes", name, k)
+			assert.LessOrEqual(t, of[1], 0.5, "%s at %s: the share that its first column takes", name, k)
 		}
 	}
 	assert.Greater(t, wide, 5)
