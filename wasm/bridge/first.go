@@ -28,7 +28,7 @@ func (p *page) firstSoon() {
 
 func (p *page) keepFirst() {
 	id, stamp, stands := p.desk.Shelf.AsKept()
-	if !stands || len(p.list.Ops) == 0 || p.view.Touched != "" || p.view.Zoom > 1 {
+	if !stands || len(p.list.Ops) == 0 || p.view.Touched != "" || !p.looksAsComeTo() {
 		return
 	}
 	var picture strings.Builder

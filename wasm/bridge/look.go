@@ -49,6 +49,14 @@ func (p *page) enterAnew(size draw.Size) {
 	}
 }
 
+// looksAsComeTo tells whether the place is looked at as when the page opens there.
+func (p *page) looksAsComeTo() bool {
+	if st, ok := p.places.at.Stage(); ok && len(st.Look.Near) > 0 {
+		return p.view.Stays(p.places.entered.view)
+	}
+	return p.view.Zoom == 1
+}
+
 // showState shows the buttons of the picture's state, and the picture with no part touched.
 func (p *page) showState() {
 	each(p.document, "button[data-view]", func(b js.Value) {

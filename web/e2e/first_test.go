@@ -6,6 +6,8 @@ import (
 	"github.com/chromedp/chromedp"
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"barkwright/core/stage"
 )
 
 // asleep takes down what stands when the program is about to be compiled, and holds that
@@ -60,6 +62,13 @@ func TestBoatStandsBeforeTheProgram(t *testing.T) {
 			again := func() { p.do(chromedp.Navigate("about:blank"), chromedp.Navigate(p.address)) }
 			again()
 			opensAsItWakes(p, "a boat that is kept")
+
+			// Where the picture is come to near its parts too.
+			p.notch(stage.Ends)
+			require.True(t, eval[bool](p, `document.getElementById('view').dataset.near !== undefined`))
+			p.wait(`JSON.parse(localStorage.getItem('barkwright.first')).of.at === 'ends'`)
+			again()
+			opensAsItWakes(p, "near its parts")
 
 			// Another page from disk may write what it likes: it stays an image and a text.
 			eval[any](p, `(() => {
