@@ -86,7 +86,8 @@ func (s Strips) slider(key, title string) string {
 	number := func(v float64) string { return strconv.FormatFloat(v, 'g', 9, 64) }
 	w := s.Sweep
 	return `<div data-strip="` + key + `" role="slider" tabindex="0" aria-label="` +
-		draw.Escape(w.Param.Label+", by "+answer.InSentence(title)) + `" aria-valuemin="` + number(w.Low) + `" aria-valuemax="` + number(w.High) + `" aria-valuenow="` + number(w.Present()) +
+		draw.Escape(w.Param.Label+", by "+answer.InSentence(title)) + `" aria-valuemin="` + number(w.Low) +
+		`" aria-valuemax="` + number(w.High) + `" aria-valuenow="` + number(w.Present()) +
 		`" aria-valuetext="` + draw.Escape(s.ValueText(key, w.Present())) + `">`
 }
 
