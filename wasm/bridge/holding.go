@@ -6,6 +6,7 @@ import (
 	"syscall/js"
 
 	"barkwright/wasm/desk"
+	"barkwright/wasm/markup"
 	"barkwright/wasm/work"
 )
 
@@ -20,6 +21,7 @@ type holding struct {
 }
 
 func (p *page) listenHolding() {
+	p.id("hold-fields").Set("innerHTML", markup.Fields(markup.HoldFields))
 	p.holding.name, p.holding.button = slot{at: p.id("against-name")}, slot{at: p.id("hold")}
 	p.holding.wide = slot{at: p.id("hold-wide")}
 	p.holding.costs, p.holding.choices = filling{at: p.id("costs")}, filling{at: p.id("hold-other")}

@@ -77,6 +77,7 @@ func (p *page) listenPicture() {
 	p.on(js.Global(), "beforeprint", func(js.Value) {
 		p.printPicture()
 		p.unfoldForPaper()
+		p.asksForPaper()
 		p.printing = true
 	})
 	p.on(js.Global(), "afterprint", func(js.Value) {

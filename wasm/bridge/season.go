@@ -26,17 +26,54 @@ type planned struct {
 	system  int
 	// counted is the system of units that the form counts tasks in.
 	counted int
+	// inSight are what shows the plan and is in the window now, by their ids.
+	inSight map[string]bool
 }
 
-// showsPlan tells whether something of the plan is in sight.
+// What shows the plan: its own section, and the table of what the boat asks of its builder.
+const seasonID, asksID = "season", "asks-table"
+
+// showsPlan tells whether something of the plan stands at the place where the page is.
 func (p *page) showsPlan() bool { return p.places.at.Shows(string(work.Season) + " choose") }
+
+// seesPlan tells whether it is looked at: the search waits for that. In the season's own place it is
+// always wanted, also while the form stands over it.
+func (p *page) seesPlan() bool {
+	return p.places.at == work.Season || p.showsPlan() && (p.planned.inSight[seasonID] || p.planned.inSight[asksID])
+}
+
+// watchPlan has the plan worked out once it comes into sight.
+func (p *page) watchPlan() {
+	p.planned.inSight = map[string]bool{}
+	seen := p.callback(func(args []js.Value) {
+		saw := p.seesPlan()
+		for i := range args[0].Length() {
+			e := args[0].Index(i)
+			p.planned.inSight[e.Get("target").Get("id").String()] = e.Get("isIntersecting").Bool()
+		}
+		if p.seesPlan() && !saw {
+			p.showSeason()
+			p.turnIn(p.known().Stepped())
+		}
+	})
+	observer := js.Global().Get("IntersectionObserver").New(seen)
+	for _, id := range []string{seasonID, asksID} {
+		observer.Call("observe", p.id(id))
+	}
+}
 
 // listenSeason writes the form of the plan and answers it.
 func (p *page) listenSeason() {
 	p.id("season-form").Set("innerHTML", markup.SeasonForm())
 	p.id("season-rates").Set("innerHTML", markup.SeasonTasks(p.work.System))
+	p.id("work-fields").Set("innerHTML", markup.Fields(markup.WorkFields))
 	p.id("work-task").Set("innerHTML", markup.TaskOptions(p.work.System))
-	p.id("mend-kind").Set("innerHTML", markup.MendOptions())
+	p.id("mend-fields").Set("innerHTML", markup.Fields(markup.MendFields))
+	kinds := p.id("mend-kind")
+	kinds.Set("innerHTML", markup.MendOptions())
+	asks := func() { p.reply(desk.MendAsks(kinds.Get("value").String())) }
+	asks()
+	p.on(kinds, "change", func(js.Value) { asks() })
 	p.id("season-numbers").Set("innerHTML", markup.PlanNumbers(p.work.System))
 	p.findOutputs(p.id("season-numbers"))
 	p.onCapture(p.id("season-numbers"), "toggle", func(e js.Value) {
@@ -47,6 +84,7 @@ func (p *page) listenSeason() {
 	})
 	p.planned = planned{fields: map[string]js.Value{}, unread: map[string]bool{}, system: -1,
 		counted: int(p.work.System)}
+	p.watchPlan()
 	// Where the form stands over the plan and not beside it, the plan is seen first.
 	p.id("crew").Set("open", js.Global().Call("matchMedia", "(min-width: 62rem)").Get("matches"))
 	for _, form := range []string{"crew", "season"} {
@@ -89,8 +127,8 @@ func (p *page) showSeason() {
 		shown = nil
 	}
 	p.showThese(p.work.Planned())
-	if p.places.at.Shows("choose") {
-		p.fill("asks-table", markup.Asks(p.work.Canoe(), shown, p.work.System))
+	if p.planned.inSight[asksID] {
+		p.fill(asksID, markup.Asks(p.work.Canoe(), shown, p.work.System))
 	}
 	if !p.places.at.Shows(string(work.Season)) {
 		return
@@ -114,6 +152,14 @@ func (p *page) showSeason() {
 	open := map[string]bool{}
 	each(p.id("season-tables"), "details[open]", func(e js.Value) { open[data(e, "plan")] = true })
 	p.fill("season-tables", markup.PlanTables(o, p.work.System, open))
+}
+
+// asksForPaper writes what the boat asks, which a print of the page shows whether it is looked at or
+// not.
+func (p *page) asksForPaper() {
+	if p.places.at.Shows(string(stage.Choose)) {
+		p.fill(asksID, p.desk.Asks())
+	}
 }
 
 // showSeasonForm brings the form to what is set, but for a field in hand and one that could not be
@@ -157,14 +203,10 @@ func (p *page) showCounted() {
 // season answers the buttons of the plan.
 func (p *page) season(what string) {
 	if what == "work" {
-		wrong := p.work.AddWork(p.text("work-task"), today(), p.text("work-done"), p.text("work-hours"),
-			p.text("work-learners"))
-		p.say("work-says", wrong)
-		if wrong == "" {
-			p.say("work-says", "Entered. The plan goes from today.")
-			for _, id := range []string{"work-done", "work-hours", "work-learners"} {
-				p.id(id).Set("value", "")
-			}
+		log := len(p.work.Notebook.Log)
+		p.reply(p.desk.EnterWork(desk.WorkForm{Task: p.text("work-task"), Done: p.text("work-done"), Hours: p.text("work-hours"),
+			Learners: p.text("work-learners")}, today()))
+		if len(p.work.Notebook.Log) > log {
 			p.entered()
 			p.seasonMoved()
 		}
@@ -183,8 +225,7 @@ func (p *page) mend(what string) {
 		Starboard: p.text("mend-side") == "starboard"}
 	switch n, err := strconv.Atoi(what); {
 	case err == nil:
-		p.work.StrikeRepair(n)
-		p.say("mend-says", "Taken off the log. Undo brings it back.")
+		p.reply(p.desk.StrikeRepair(n))
 	case what == "keep":
 		p.reply(p.desk.KeepRepair(form, today()))
 	default:

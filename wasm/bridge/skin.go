@@ -104,7 +104,7 @@ func (p *page) known() *pipeline.Boat {
 	b := p.work.Known()
 	b.Want(p.showsBark())
 	b.WriteDates(p.work.Dates)
-	b.WantPlan(p.showsPlan(), p.places.at == work.Season, today())
+	b.WantPlan(p.seesPlan(), p.places.at == work.Season, today())
 	b.Ask(p.asked())
 	return b
 }

@@ -39,6 +39,7 @@ func (p *page) asked() pipeline.Asked {
 }
 
 func (p *page) listenWhatIf() {
+	p.id("rank-fields").Set("innerHTML", markup.Fields(markup.RankFields))
 	p.asking = asking{drawn: filling{at: p.id("strips")}, table: filling{at: p.id("strips-table")}, told: filling{at: p.id("sure-table")},
 		inchesAt: filling{at: p.id("inches")}, list: filling{at: p.id("lesson-list")}, lesson: filling{at: p.id("lesson")},
 		beside: filling{at: p.id("beside")}, choices: filling{at: p.id("beside-choice")}, ranks: filling{at: p.id("rank")},

@@ -69,6 +69,9 @@ func TestSeasonHasNoInch(t *testing.T) {
 	noInch(t, "times", markup.SeasonTasks(s))
 	noInch(t, "tasks", markup.TaskOptions(s))
 	noInch(t, "numbers", markup.PlanNumbers(s))
+	for _, fields := range [][]markup.Field{markup.WorkFields, markup.MendFields, markup.HoldFields, markup.RankFields} {
+		noInch(t, "fields", markup.Fields(fields))
+	}
 	require.Empty(t, w.SetSeason("begin", "2027-06-14"))
 	require.Empty(t, w.SetSeason("end", "2027-07-01"))
 	require.Empty(t, w.SetSeason("have.roots.splitSeams", "20"))
@@ -94,7 +97,7 @@ func TestSeasonHasNoInch(t *testing.T) {
 		}
 	}
 	for _, bad := range []string{"", "-1", "some", "1,500"} {
-		noInch(t, "done", w.AddWork("roots.dig", "2027-06-20", bad, "", ""))
+		noInch(t, "done", w.AddWork("roots.dig", "2027-06-20", bad, "", "").Text)
 	}
 }
 
@@ -108,8 +111,11 @@ func TestMendingHasNoInch(t *testing.T) {
 		noInch(t, k.String()+" kept", said(d.KeepRepair(form, "2027-06-14"), "mend-says"))
 		for _, bad := range []desk.MendForm{{}, {At: "here"}, {At: "9 m"}, {Up: "3 m"}, {Round: "-4"}, {Round: "4 m"},
 			{Along: "12 m", Round: "100"}, {At: "1,500"}} {
-			if bad.Kind = k.Key(); said(d.Mend(bad), "mend-says") != "" {
-				noInch(t, k.String()+" wrong", said(d.Mend(bad), "mend-says"))
+			bad.Kind = k.Key()
+			for _, s := range d.Mend(bad).Says {
+				if s.Text != "" {
+					noInch(t, k.String()+" wrong", s.Text)
+				}
 			}
 		}
 	}

@@ -8,6 +8,7 @@ import (
 	"barkwright/core/draw"
 	"barkwright/core/plan"
 	"barkwright/core/sheet"
+	"barkwright/wasm/markup"
 	"barkwright/wasm/pipeline"
 )
 
@@ -44,6 +45,30 @@ func (d *Desk) Season(what string, form PaperForm, now time.Time) Reply {
 		return d.pages(sheet.DaySheets(d.job(form), o))
 	}
 	return Reply{}
+}
+
+// WorkForm is what the form of what was done holds, as typed; Task is the key of the task.
+type WorkForm struct{ Task, Done, Hours, Learners string }
+
+// EnterWork enters in the log what was done on a day, one step of undo; what cannot be read is named at its field.
+func (d *Desk) EnterWork(form WorkForm, day string) Reply {
+	wrong := d.shown.AddWork(form.Task, day, form.Done, form.Hours, form.Learners)
+	if wrong != (plan.Fault{}) {
+		wrong.Key = "work-" + wrong.Key
+	}
+	r := atFields(markup.WorkFields, "work-says", wrong, "Entered. The plan goes from today.")
+	if wrong == (plan.Fault{}) {
+		r.Fields = map[string]string{"work-done": "", "work-hours": "", "work-learners": ""}
+	}
+	return r
+}
+
+// Asks is what the boat shown asks of whoever builds it, its plan worked out at once.
+func (d *Desk) Asks() string {
+	if d.shown.None {
+		return ""
+	}
+	return markup.Asks(d.shown.Canoe(), d.outlook(), d.shown.System)
 }
 
 // outlook is the plan of the boat shown, worked out at once where it is not known.

@@ -1,6 +1,8 @@
 package desk_test
 
 import (
+	"slices"
+	"strings"
 	"testing"
 	"time"
 
@@ -39,15 +41,86 @@ func TestMend(t *testing.T) {
 	d, w := open(&memory.Store{})
 	hole := desk.MendForm{Kind: "hole", At: "3'", Up: `10"`, Along: `6"`, Round: `4"`, Starboard: true}
 	assert.Contains(t, d.Mend(hole).Markup["mend-table"], "42 stitches")
-	for _, bad := range []desk.MendForm{{}, {Kind: "hole", At: "here"}, {Kind: "crack", At: "30'", Round: `4"`}, {Kind: "crack"},
-		{Kind: "hole", Along: `6"`}, {Kind: "crack", Round: `4"`, Up: "9'"}, {Kind: "crack", Round: `-4"`},
-		{Kind: "lacing", Groups: "some"}, {Kind: "lacing", Groups: "99999999999999999999"}, {Kind: "lacing"}} {
-		for _, r := range []desk.Reply{d.Mend(bad), d.KeepRepair(bad, "2027-06-14")} {
-			assert.Empty(t, r.Markup)
-			assert.NotEmpty(t, r.Says[0].Text)
+	for at, all := range map[string][]desk.MendForm{
+		"mend-kind":   {{}},
+		"mend-at":     {{Kind: "hole", At: "here"}, {Kind: "crack", At: "30'", Round: `4"`}, {Kind: "rib", At: "-2'"}},
+		"mend-up":     {{Kind: "crack", Round: `4"`, Up: "9'"}},
+		"mend-along":  {{Kind: "hole"}, {Kind: "hole", Along: "40'", Round: `4"`}},
+		"mend-round":  {{Kind: "crack"}, {Kind: "hole", Along: `6"`}, {Kind: "crack", Round: `-4"`}, {Kind: "crack", Round: "12'"}},
+		"mend-groups": {{Kind: "lacing", Groups: "some"}, {Kind: "lacing", Groups: "99999999999999999999"}, {Kind: "lacing"}},
+	} {
+		for _, bad := range all {
+			for _, r := range []desk.Reply{d.Mend(bad), d.KeepRepair(bad, "2027-06-14")} {
+				assert.Empty(t, r.Markup)
+				onlyAt(t, r, at)
+			}
 		}
 	}
 	assert.Empty(t, w.Notebook.Log.Repairs())
+}
+
+// onlyAt looks that a reply says what is wrong at one field of a form, marks it and goes there.
+func onlyAt(t *testing.T, r desk.Reply, at string) {
+	t.Helper()
+	assert.Equal(t, at, r.Focus)
+	for id, wrong := range r.Invalid {
+		assert.Equal(t, id == at, wrong, id)
+		assert.Equal(t, id == at, said(r, id+"-fault") != "", id)
+	}
+}
+
+// A damage is asked what it has: what stands in a field of another one is not read.
+func TestMendAsks(t *testing.T) {
+	d, w := open(&memory.Store{})
+	hidden := func(kind string) (ids []string) {
+		for id, hidden := range desk.MendAsks(kind).Hidden {
+			if hidden {
+				ids = append(ids, strings.TrimSuffix(strings.TrimPrefix(id, "mend-"), "-control"))
+			}
+		}
+		slices.Sort(ids)
+		return ids
+	}
+	assert.Equal(t, []string{"along", "groups"}, hidden("crack"))
+	assert.Equal(t, []string{"groups"}, hidden("hole"))
+	assert.Equal(t, []string{"along", "round", "up"}, hidden("lacing"))
+	assert.Equal(t, []string{"along", "groups", "round", "side", "up"}, hidden("rib"))
+	d.KeepRepair(desk.MendForm{Kind: "rib", At: "2'", Up: "what", Along: "40'", Round: "?", Groups: "many"}, "2027-06-14")
+	require.Len(t, w.Notebook.Log.Repairs(), 1)
+	assert.Equal(t, tally.Damage{Kind: tally.BrokenRib, At: 2 * units.Foot}, w.Notebook.Log.Repairs()[0].Damage)
+}
+
+// What was done is entered, or what is wrong with it is said at its field and nothing is lost; a log that is full
+// says so.
+func TestEnterWork(t *testing.T) {
+	d, w := open(&memory.Store{})
+	good := desk.WorkForm{Task: "lacing.lace", Done: "24", Hours: "", Learners: "20"}
+	for at, bad := range map[string]desk.WorkForm{
+		"work-task":     {Task: "none", Done: "1"},
+		"work-done":     {Task: "lacing.lace", Hours: "2"},
+		"work-hours":    {Task: "lacing.lace", Done: "1", Hours: "-1"},
+		"work-learners": {Task: "lacing.lace", Done: "1", Learners: "1001"},
+	} {
+		r := d.EnterWork(bad, "2027-06-20")
+		onlyAt(t, r, at)
+		assert.Empty(t, r.Fields, "what is typed stays")
+	}
+	for _, done := range []string{"-1", "100001", "1e308", "many"} {
+		onlyAt(t, d.EnterWork(desk.WorkForm{Task: "lacing.lace", Done: done}, "2027-06-20"), "work-done")
+	}
+	assert.Empty(t, w.Notebook.Log)
+	r := d.EnterWork(good, "2027-06-20")
+	onlyAt(t, r, "")
+	assert.NotEmpty(t, r.Fields)
+	assert.Contains(t, said(r, "work-says"), "Entered.")
+	for len(w.Notebook.Log) < tally.MostEntries {
+		n := *w.Notebook
+		n.Log = append(slices.Clone(n.Log), make(tally.Log, tally.MostEntries-len(n.Log))...)
+		*w.Notebook = n
+	}
+	r = d.EnterWork(good, "2027-06-21")
+	assert.Contains(t, said(r, "work-says"), "full")
+	assert.Empty(t, r.Fields)
 }
 
 // A repair that is entered is kept with its day, can be undone and done again and taken off, goes

@@ -28,8 +28,8 @@ func BesideChoice(i int, name string, on bool) string {
 	if on {
 		checked = " checked"
 	}
-	return `<label class="choice"><input type="checkbox" data-beside="` + strconv.Itoa(i) + `"` + checked + `> ` + draw.Escape(name) +
-		"</label> "
+	return `<label class="choice"><input type="checkbox" data-beside="` + strconv.Itoa(i) + `" aria-describedby="beside-help"` +
+		checked + `> ` + draw.Escape(name) + "</label> "
 }
 
 // MostBeside is how many boats stand side by side at most.

@@ -55,22 +55,30 @@ func SeasonForm() string {
 	return b.String()
 }
 
+// rateHelpID and haveHelpID are the lines of help of a task's time and of what is at hand of it.
+const rateHelpID, haveHelpID = "season-rate-help", "season-have-help"
+
 // SeasonTasks is the table in which the time of each task is set, and what is at hand. What each is
 // counted by has a place of its own: it changes with the units.
 func SeasonTasks(s units.System) string {
 	var b strings.Builder
-	b.WriteString(`<table><thead><tr><th scope="col">Task</th><th scope="col">Counted by</th><th scope="col">Minutes for one</th>` +
-		`<th scope="col">At hand</th><th scope="col">How the time is known</th></tr></thead><tbody>`)
+	heading := func(name, id, help string) string {
+		return `<th scope="col">` + name + `<p class="help" id="` + id + `">` + draw.Escape(help) + `</p></th>`
+	}
+	b.WriteString(`<table><thead><tr><th scope="col">Task</th><th scope="col">Counted by</th>` +
+		heading("Minutes for one", rateHelpID, "Of one practised hand. Empty: the time shown.") +
+		heading("At hand", haveHelpID, "Made, gathered or bought already.") +
+		`<th scope="col">How the time is known</th></tr></thead><tbody>`)
 	for i := range plan.All() {
 		t := plan.Of(plan.ID(i))
-		field := func(key, says, usual string) string {
+		field := func(key, says, help, usual string) string {
 			return `<td><input type="text" inputmode="decimal" size="5" autocomplete="off" id="season-` + key + `" data-set="` + key +
-				`" aria-label="` + draw.Escape(t.Name+", "+says) + `" aria-describedby="season-` + key + `-fault" placeholder="` +
-				usual + `"><p class="fault" id="season-` + key + `-fault"></p></td>`
+				`" aria-label="` + draw.Escape(t.Name+", "+says) + `" aria-describedby="` + help + ` season-unit-` + t.Key + ` season-` + key +
+				`-fault" placeholder="` + usual + `"><p class="fault" id="season-` + key + `-fault"></p></td>`
 		}
 		b.WriteString(`<tr><th scope="row">` + draw.Escape(t.Name) + `</th><td id="season-unit-` + t.Key + `">` +
-			draw.Escape(CountedBy(t.ID, s)) + `</td>` + field(plan.RateKey(t.ID), "minutes for one", UsualMinutes(t.ID, s)) +
-			field(plan.HaveKey(t.ID), "at hand", "0") +
+			draw.Escape(CountedBy(t.ID, s)) + `</td>` + field(plan.RateKey(t.ID), "minutes for one", rateHelpID, UsualMinutes(t.ID, s)) +
+			field(plan.HaveKey(t.ID), "at hand", haveHelpID, "0") +
 			`<td><b id="season-learned-` + t.Key + `"></b> <small>` + draw.Escape(string(t.Rate.Basis)+": "+t.Rate.Cited) + `</small></td></tr>`)
 	}
 	b.WriteString(`</tbody></table>`)

@@ -27,7 +27,7 @@ func TestTasksInTheReadersUnits(t *testing.T) {
 			key, name := plan.Of(id).Key, plan.Of(id).Name
 			assert.Contains(t, table, `<td id="season-unit-`+key+`">`+want[2*i]+"</td>")
 			assert.Contains(t, table, `id="season-rate.`+key+`" data-set="rate.`+key+`" aria-label="`+name+`, minutes for one" `+
-				`aria-describedby="season-rate.`+key+`-fault" placeholder="`+want[2*i+1]+`"`)
+				`aria-describedby="season-rate-help season-unit-`+key+` season-rate.`+key+`-fault" placeholder="`+want[2*i+1]+`"`)
 			assert.Contains(t, markup.TaskOptions(s), name+" ("+want[2*i]+")")
 		}
 	}

@@ -9,8 +9,8 @@ import (
 )
 
 const sheetRow = `<tbody data-sheet="%[1]d" hidden><tr><th scope="row">%[2]d</th>
-<td><input type="text" id="%[3]s" aria-label="%[5]s" aria-describedby="%[3]s-fault sheet%[2]d-echo"></td>
-<td><input type="text" id="%[4]s" aria-label="%[6]s" aria-describedby="%[4]s-fault sheet%[2]d-echo"></td>
+<td><input type="text" id="%[3]s" aria-label="%[5]s" aria-describedby="%[3]s-fault sheet%[2]d-echo onhand-help"></td>
+<td><input type="text" id="%[4]s" aria-label="%[6]s" aria-describedby="%[4]s-fault sheet%[2]d-echo onhand-help"></td>
 <td><button type="button" aria-label="Take sheet %[2]d off the list">✕</button></td></tr>
 <tr><td colspan="4"><output aria-live="off" class="echo" id="sheet%[2]d-echo"></output>` +
 	`<p class="fault" id="%[3]s-fault"></p><p class="fault" id="%[4]s-fault"></p></td></tr></tbody>`

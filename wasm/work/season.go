@@ -187,26 +187,42 @@ func taskKey(key string) (kind string, id plan.ID, ok bool) {
 }
 
 // AddWork enters in the log how much is done of a task on a day, in what the reader counts it by, and the
-// hours it took practised hands and learners. It returns what is wrong, and then enters nothing.
-func (w *Work) AddWork(task, day, done, hours, learners string) string {
+// hours it took practised hands and learners. It returns what is wrong, by "task", "done", "hours" or "learners",
+// or "says" for what is of no field, and then enters nothing.
+func (w *Work) AddWork(task, day, done, hours, learners string) plan.Fault {
 	id, ok := plan.Lookup(task)
 	if !ok {
-		return "Choose a task."
+		return plan.Fault{Key: "task", Text: "Choose a task."}
 	}
 	n, wrong := w.readUnits(id, strings.TrimSpace(done))
-	h, err1 := readNumber(strings.TrimSpace(hours))
-	l, err2 := readNumber(strings.TrimSpace(learners))
 	switch {
 	case wrong != "":
-		return wrong
-	case err1 != nil || err2 != nil || n < 0 || h < 0 || l < 0:
-		return "Numbers, such as 24 or 2.5; hours may be left empty."
+		return plan.Fault{Key: "done", Text: wrong}
+	case n < 0:
+		return plan.Fault{Key: "done", Text: "No less than nothing. Undo takes an entry back."}
 	case n == 0:
-		return "How many were done? Hours alone teach nothing of the time of one."
+		return plan.Fault{Key: "done", Text: "How many were done? Hours alone teach nothing of the time of one."}
+	case n > plan.MostUnits:
+		return plan.Fault{Key: "done", Text: w.outside(plan.Fault{Key: plan.HaveKey(id)})}
 	}
-	w.setLog(w.Notebook.Log.Work(task, day, n, h, l))
-	return ""
+	var spent [2]float64
+	for i, f := range []plan.Fault{{Key: "hours", Text: hours}, {Key: "learners", Text: learners}} {
+		v, err := readNumber(strings.TrimSpace(f.Text))
+		if err != nil || v < 0 || v > mostHours {
+			return plan.Fault{Key: f.Key, Text: fmt.Sprintf("Hours, such as 2.5, or nothing; no more than %d at a time.", mostHours)}
+		}
+		spent[i] = v
+	}
+	was := len(w.Notebook.Log)
+	w.setLog(w.Notebook.Log.Work(task, day, n, spent[0], spent[1]))
+	if len(w.Notebook.Log) == was {
+		return plan.Fault{Key: "says", Text: "The log is full: nothing was entered."}
+	}
+	return plan.Fault{}
 }
+
+// mostHours bounds the hours of one entry: the largest crew's longest day is 42 times 14.
+const mostHours = 1000
 
 // nextSeason is what the plan of another boat begins with: the crew, and the times as the log has
 // shown them; nil where nothing is set.

@@ -90,8 +90,9 @@ func TestTabVisitsEveryControlAndReturns(t *testing.T) {
 	// What comes late is written anew, and would be other elements than the ones visited.
 	p.skinLaid()
 	p.wait(`!!document.querySelector('[aria-label="One inch more of each control"]')`)
+	eval[bool](p, `document.getElementById('season').scrollIntoView(), true`) // the plan waits for sight
 	require.Eventually(t, func() bool {
-		return eval[bool](p, `!!document.querySelector('#season-tables summary')`)
+		return eval[bool](p, `!!document.querySelector('#season-tables [data-plan="plan.ways"] summary')`)
 	}, time.Minute, 100*time.Millisecond, "the plan, which is searched for until the page rests")
 	const reachable = `[...document.querySelectorAll('button, input, select, textarea, summary, a[href], [tabindex="0"]')]
 		.filter(e => e.checkVisibility() && !e.disabled && e.tabIndex >= 0)`

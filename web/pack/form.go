@@ -96,17 +96,18 @@ func writePaddler(b *strings.Builder) {
 
 // boatsName and notes are the two parameters that are not numbers.
 const boatsName = `<div class="control wide" data-control="name"><label for="name">Name of the boat</label>
-<input type="text" id="name" name="name" maxlength="80" value="%s" aria-describedby="name-fault"><p class="fault" id="name-fault"></p></div>
+<input type="text" id="name" name="name" maxlength="80" value="%s" aria-describedby="name-help name-fault">
+<p class="help" id="name-help">It stands on every page of paper and names the files.</p><p class="fault" id="name-fault"></p></div>
 `
 
 const notes = `<div class="control wide" data-control="notes"><label for="notes">Notes</label>
-<textarea id="notes" name="notes" rows="2" maxlength="2000" aria-describedby="notes-fault"></textarea>
-<p class="fault" id="notes-fault"></p></div>
+<textarea id="notes" name="notes" rows="2" maxlength="2000" aria-describedby="notes-help notes-fault"></textarea>
+<p class="help" id="notes-help">Your own words: kept with the boat, in its file and on its first build sheet.</p><p class="fault" id="notes-fault"></p></div>
 `
 
 // onHand is the list of sheets; the page's program writes its rows.
 const onHand = `<fieldset id="onhand"><legend>Bark on hand</legend>
-<p class="help">The sheets there are, each measured. The results say which lies where, what is missing,
+<p class="help" id="onhand-help">The sheets there are, each measured. The results say which lies where, what is missing,
 and the longest boat of this shape they make. If you list none, the sheet size above is used.</p>
 <table hidden><thead><tr><th scope="col">Sheet</th>
 <th scope="col">Width, round the tree</th><th scope="col">Length, up the tree</th><td></td></tr></thead></table>
