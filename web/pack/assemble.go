@@ -34,11 +34,11 @@ type parts struct {
 func read(web string) (parts, error) {
 	p := parts{Form: form(), Notches: notches(), Cells: cells(), Headline: headline(), Held: held()}
 	p.First, p.Key = pictures()
-	var first, media, paper, shed, bench, tracing string
+	var unpack, first, media, paper, shed, bench, tracing string
 	for name, to := range map[string]*string{"index.html": &p.Page, "style.css": &p.Style,
 		"paper.css": &paper, "shed.css": &shed, "media.css": &media,
 		"bench.css": &bench, "tracing.css": &tracing, "boot.js": &p.Boot,
-		"first.js": &first, "CONTACT.txt": &p.Contact} {
+		"unpack.js": &unpack, "first.js": &first, "CONTACT.txt": &p.Contact} {
 		text, err := os.ReadFile(filepath.Join(web, name))
 		if err != nil {
 			return p, err
@@ -46,7 +46,7 @@ func read(web string) (parts, error) {
 		*to = string(text)
 	}
 	p.Style += paper + shed + media + bench + tracing
-	p.Boot += first
+	p.Boot = unpack + p.Boot + first
 	root, err := goroot()
 	if err != nil {
 		return p, err

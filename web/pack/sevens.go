@@ -11,7 +11,7 @@ import (
 // take for markup. Each of those goes together with the five bits after it into a
 // character of two bytes. It is one of those up to U+00FF, with which a browser keeps the
 // whole text in a byte a character; a single one beyond them would double the time that it
-// takes to read. boot.js reads them back.
+// takes to read. unpack.js reads them back.
 
 // kept are the characters that do not stand for themselves.
 const kept = "\x00\r<"

@@ -10,7 +10,7 @@ import (
 	"github.com/stretchr/testify/assert"
 )
 
-// unsevens reads sevens back as boot.js does.
+// unsevens reads sevens back as unpack.js does.
 func unsevens(text string) []byte {
 	count, text, _ := strings.Cut(text, ":")
 	size, _ := strconv.Atoi(count)

@@ -8,7 +8,7 @@ import (
 
 const (
 	mostShapes   = 256
-	longestShape = 4 // bytes, which boot.js writes at once
+	longestShape = 4 // bytes, which unpack.js writes at once
 )
 
 // A shape is what one byte of the code stream stands for.
@@ -64,7 +64,7 @@ func shapesOf(list []instruction) ([]shape, map[shape]byte, error) {
 		g := i.general()
 		general[g]++
 		if len(g.bytes) > longestShape || len(g.bytes) == 0 {
-			return nil, nil, fmt.Errorf("% x is longer than boot.js writes at once", i.text)
+			return nil, nil, fmt.Errorf("% x is longer than unpack.js writes at once", i.text)
 		}
 		if g.stream >= operandStreams && len(i.text) <= longestShape {
 			often[string(i.text)]++

@@ -13,7 +13,7 @@ import (
 )
 
 // servedPolicy is what a served page may have besides: its own worker, manifest and icons.
-const servedPolicy = "; worker-src 'self'; manifest-src 'self'; img-src 'self' data: blob:;"
+const servedPolicy = "; worker-src 'self' blob:; manifest-src 'self'; img-src 'self' data: blob:;"
 
 // iconSides are in pixels: those that Chromium asks of a page it installs.
 var iconSides = []int{192, 512}
@@ -31,7 +31,7 @@ func site(laid, web string) (map[string][]byte, error) {
 	if err != nil {
 		return nil, err
 	}
-	opened := strings.Replace(laid, "; img-src data: blob:;", servedPolicy, 1)
+	opened := strings.Replace(laid, "; worker-src blob:; img-src data: blob:;", servedPolicy, 1)
 	if opened == laid {
 		return nil, fmt.Errorf("index.html has another policy than site.go opens")
 	}

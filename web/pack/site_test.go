@@ -30,7 +30,7 @@ func realSite(t *testing.T) (alonePage []byte, files map[string][]byte) {
 func TestSite(t *testing.T) {
 	page, files := realSite(t)
 	served := string(files["index.html"])
-	for _, only := range []string{`rel="manifest"`, "worker-src 'self'", "manifest-src 'self'", "serviceWorker"} {
+	for _, only := range []string{`rel="manifest"`, "worker-src 'self' blob:", "manifest-src 'self'", "serviceWorker"} {
 		assert.Contains(t, served, only)
 		assert.NotContains(t, string(page), only)
 	}

@@ -10,7 +10,7 @@ import (
 // apart: one stream of instructions, a byte each, and one stream for each kind of operand.
 // The commonest instructions, operands and all, have a byte of their own. The addresses
 // that calls return to, which count upward through the program, are written as what they
-// are more than the one before. boot.js lays the program together again.
+// are more than the one before. unpack.js lays the program together again.
 //
 // A split program is a head of 32-bit numbers, lowest byte first, and the streams:
 //

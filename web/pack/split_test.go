@@ -103,11 +103,11 @@ func TestSplit(t *testing.T) {
 	}
 	apart, err := split(wasm)
 	require.NoError(t, err)
-	boot, err := os.ReadFile("../boot.js")
+	unpack, err := os.ReadFile("../unpack.js")
 	require.NoError(t, err)
-	script := regexp.MustCompile(`(?s)const bytesOf = .*?(const unpack = )`).FindString(string(boot))
+	script := regexp.MustCompile(`(?s)const bytesOf = .*?(return async text)`).FindString(string(unpack))
 	require.NotEmpty(t, script)
-	script = strings.TrimSuffix(script, "const unpack = ") + `
+	script = strings.TrimSuffix(script, "return async text") + `
 		const wasm = joined(bytesOf(require('fs').readFileSync(0, 'utf8')).slice().buffer);
 		console.log(WebAssembly.validate(wasm), require('crypto').createHash('sha256').update(wasm).digest('hex'));`
 	run := exec.Command(node, "-e", script)

@@ -1,0 +1,144 @@
+// Unpacks the program and compiles it, in a thread of its own while the page is laid out and
+// painted. It stands before boot.js, which calls programOf.
+'use strict';
+{
+  // All that the thread needs stands in here: its script is this function's text.
+  const unpacker = () => {
+    // A character holds seven bits of the program, the lowest first; one of two bytes holds
+    // twelve, the first seven by what they may not be written as: see sevens in web/pack.
+    const bytesOf = text => {
+      const colon = text.indexOf(':'), end = text.lastIndexOf('.');
+      const bytes = new Uint8Array(+text.slice(0, colon) + 4);
+      let held = 0, bits = 0, n = 0;
+      for (let i = colon + 1; i < end; i++) {
+        const code = text.charCodeAt(i);
+        if (code < 128) {
+          held |= code << bits;
+          bits += 7;
+        } else {
+          held |= ((code < 192 ? 0 : code < 224 ? 13 : 60) | (code & 31) << 7) << bits;
+          bits += 12;
+          if (bits >= 16) { bytes[n++] = held; held >>>= 8; bits -= 8; }
+        }
+        if (bits >= 8) { bytes[n++] = held; held >>>= 8; bits -= 8; }
+      }
+      return bytes.subarray(0, -4);
+    };
+    // Lays together what split in web/pack took apart, where the layout stands. A program
+    // has millions of instructions, so each takes four bytes at once, if it needs them or not.
+    const joined = buffer => {
+      const input = new Uint8Array(buffer);
+      const [before, size, functions, count, ...sizes] = new Uint32Array(buffer, 0, 32);
+      const PLAIN = 0, SHAPES = 1, LOCALS = 2, CODE = 3, RETURNS = 4, TABLES = 5;
+      const RETURN = 253, TABLE = 254, LAST = 255;
+      const at = new Int32Array(count + 1).fill(4 * (4 + count));
+      for (let k = 0; k < count; k++) at[k + 1] = at[k] + sizes[k];
+      const texts = new Int32Array(256);
+      const [longs, streams, hows] = [0, 1, 2].map(() => new Uint8Array(256));
+      for (let s = 0, p = at[SHAPES]; p < at[LOCALS]; s++) {
+        longs[s] = input[p++]; streams[s] = input[p++]; hows[s] = input[p++];
+        for (let i = 0; i < longs[s]; i++) texts[s] |= input[p++] << (8 * i);
+      }
+      const out = new Uint8Array(size + 4), view = new DataView(out.buffer);
+      let n = before, last = 0;
+      const number = k => {
+        let byte, v = 0, shift = 0;
+        do { byte = input[at[k]++]; v |= (byte & 127) << shift; shift += 7; } while (byte > 127);
+        return byte & 64 && shift < 32 ? v | -1 << shift : v;
+      };
+      const write = v => {
+        for (; v > 127; v >>>= 7) out[n++] = v & 127 | 128;
+        out[n++] = v;
+      };
+      const special = how => {
+        if (how === RETURN) {
+          let v = last += number(RETURNS);
+          for (; v > 63; v >>= 7) out[n++] = v & 127 | 128;
+          out[n++] = v;
+        } else if (how === TABLE) {
+          const labels = number(TABLES);
+          write(labels);
+          for (let i = 0, label = 0; i <= labels; i++) write(label += number(TABLES));
+        }
+      };
+      const body = () => {
+        let c = at[CODE], to = n;
+        for (let how = 0; how !== LAST;) {
+          const s = input[c++], k = streams[s];
+          view.setInt32(to, texts[s], true);
+          to += longs[s];
+          how = hows[s];
+          if (k === 0 && how === 0) continue;
+          if (how >= RETURN) {
+            n = to;
+            special(how);
+            to = n;
+          } else if (how === 0) {
+            let p = at[k];
+            do out[to++] = input[p]; while (input[p++] > 127);
+            at[k] = p;
+          } else {
+            for (let i = 0; i < how; i++) out[to++] = input[at[k]++];
+          }
+        }
+        at[CODE] = c;
+        n = to;
+      };
+      // A size is written once it is known, in all the bytes left for it.
+      const sized = (bytes, fill) => {
+        const place = n;
+        n += bytes;
+        fill();
+        for (let i = 0, v = n - place - bytes; i < bytes; i++, v >>>= 7) {
+          out[place + i] = v & 127 | (i < bytes - 1 ? 128 : 0);
+        }
+      };
+      out.set(input.subarray(at[PLAIN], at[PLAIN] + before));
+      sized(5, () => {
+        write(functions);
+        for (let f = 0; f < functions; f++) {
+          last = Math.max(last, (4096 + f) << 16);
+          sized(4, () => {
+            for (let long = input[at[LOCALS]++]; long > 0; long--) out[n++] = input[at[LOCALS]++];
+            body();
+          });
+        }
+      });
+      out.set(input.subarray(at[PLAIN] + before, at[SHAPES]), n);
+      return out.subarray(0, size);
+    };
+    return async text => {
+      const packed = bytesOf(text);
+      const unzip = new DecompressionStream('gzip'), writer = unzip.writable.getWriter();
+      // In pieces, or what is pressed meanwhile would wait for all of it.
+      const piece = 1 << 19;
+      const feed = async () => {
+        for (let i = 0; i < packed.length; i += piece) await writer.write(packed.subarray(i, i + piece));
+        await writer.close();
+      };
+      const [apart] = await Promise.all([new Response(unzip.readable).arrayBuffer(), feed()]);
+      return WebAssembly.compile(joined(apart));
+    };
+  };
+  const script = `const compiled = (${unpacker})();
+    onmessage = ({data}) => compiled(data).then(postMessage, error => postMessage(String(error)));`;
+  let thread = null;
+  const answer = new Promise((done, fail) => {
+    thread = new Worker(URL.createObjectURL(new Blob([script], {type: 'text/javascript'})));
+    thread.onmessage = ({data}) => data instanceof WebAssembly.Module ? done(data) : fail(data);
+    thread.onerror = fail;
+  });
+  answer.catch(() => {}); // programOf hears of it
+  // programOf is the compiled program of a text. It is made here if the browser refuses the
+  // thread, or the program its way back from it.
+  window.programOf = async text => {
+    try {
+      thread?.postMessage(text);
+      return await answer;
+    } catch {
+      return unpacker()(text);
+    } finally {
+      thread?.terminate();
+    }
+  };
+}
