@@ -70,21 +70,21 @@ func (a *asks) gathered() {
 	a.add("Ask first", "leave of the land's owner and of the nation whose land it is; bark for this boat and no more; "+
 		"felled trees first", "common practice, no published source")
 	sheet := sheetWanted(a.Canoe)
-	a.add("Birch", fmt.Sprintf("%d trees %s round at breast height, clear for %s; %d sheets in all",
-		a.times(a.Bark.Needs.Sheets), a.length(bark.NewStanding(sheet, d).Girth), a.length(sheet.Length),
-		a.times(g.Bark.Sheets)),
+	a.add("Birch", fmt.Sprintf("%s %s round at breast height, clear for %s; %s in all",
+		a.count(a.Bark.Needs.Sheets, "tree", "trees"), a.length(bark.NewStanding(sheet, d).Girth), a.length(sheet.Length),
+		a.count(g.Bark.Sheets, "sheet", "sheets")),
 		"one for each sheet on the bed; a hundred are looked at for one, two pages of builders, 2012")
 	roots := ""
 	if g.Root.Strands.Fits {
-		roots = fmt.Sprintf(", %d roots of %s", a.times(g.Root.Strands.Roots), a.length(d.RootLength))
+		roots = ", " + a.count(g.Root.Strands.Roots, "root", "roots") + " of " + a.length(d.RootLength)
 	}
 	a.add("Spruce root", units.Run.Rough(a.boats*g.Root.Dug, a.in)+" dug"+roots, "with waste; split in half")
 	bolts := 0
 	for _, b := range g.Bolts {
 		bolts += b.Bolts
 	}
-	a.add("Cedar and hardwood", fmt.Sprintf("%d bolts from %d logs %s across, clear for %s", a.times(bolts),
-		a.times(g.Logs), units.SmallLength.Rough(d.CedarDiameter, a.in), a.length(d.CedarClear)), "split by halving; see Gather")
+	a.add("Cedar and hardwood", fmt.Sprintf("%s from %s %s across, clear for %s", a.count(bolts, "bolt", "bolts"),
+		a.count(g.Logs, "log", "logs"), units.SmallLength.Rough(d.CedarDiameter, a.in), a.length(d.CedarClear)), "split by halving; see Gather")
 	a.add("Gum", a.mass(a.boats*g.Pitch.Low)+" to "+a.mass(a.boats*g.Pitch.High)+" of pitch",
 		"estimate; no source prints an amount")
 	a.add("Pegs", fmt.Sprint(a.times(g.Pegs.Outwales+g.Pegs.Caps)), "one to each group so pegged, and of the caps")
@@ -97,16 +97,23 @@ func (a *asks) gathered() {
 	a.add("To build on", strings.Join(gear, "; "), "for each bed; taken away again")
 }
 
-// carried is what is carried out of the woods for one boat, and in how many loads.
+// count is so many of something for all boats, in words.
+func (a *asks) count(n int, one, more string) string { return many(a.times(n), one, more).text(a.in) }
+
+// carried is what is carried out of the woods for all boats, and in how many loads.
 func (a *asks) carried() {
 	g := a.Gather
-	skin := g.Bark.Mass.Typical + g.Bark.Doubled.Typical
-	cedar := a.Asks().Units[plan.CarryCedar] * core.Load
-	all := skin + cedar + g.Root.Mass.Typical + g.Pitch.Typical
+	skin := a.boats * (g.Bark.Mass.Typical + g.Bark.Doubled.Typical)
+	cedar := a.boats * a.Asks().Units[plan.CarryCedar] * core.Load
+	root, gum := a.boats*g.Root.Mass.Typical, a.boats*g.Pitch.Typical
 	a.add("To carry", fmt.Sprintf("about %s of bark, %s of cedar, %s of root, %s of gum: %.0f loads of %s", a.mass(skin),
-		a.mass(cedar), a.mass(g.Root.Mass.Typical), a.mass(g.Pitch.Typical), math.Ceil(all/oneCarries), a.mass(oneCarries)),
-		"estimate, one boat; trimmings and wet bark weigh more")
+		a.mass(cedar), a.mass(root), a.mass(gum), math.Ceil((skin+cedar+root+gum)/oneCarries), a.mass(oneCarries)),
+		"estimate, a load is what one person carries; trimmings and wet bark weigh more")
 }
+
+// publishedHours are the totals that the hours of a plan stand beside, by where it begins.
+var publishedHours = [...]string{"published totals are 400 to 500 a boat", "published from ready stock: 200 to 280 a boat",
+	"no total is published for the building alone"}
 
 // time is how long it takes, what of it costs most, and the largest boat that can be made.
 func (a *asks) time() {
@@ -120,7 +127,7 @@ func (a *asks) time() {
 		return
 	}
 	a.add("Hours", fmt.Sprintf("about %.0f to %.0f, of practised hands", tens(o.HoursLow), tens(o.HoursHigh)),
-		"estimate; published totals are 400 to 500")
+		"estimate; "+publishedHours[o.Season.Int(plan.From)])
 	a.add("Days", fmt.Sprintf("likely %d to %d, with %s", o.Low, o.High, plan.Hands(o.Season.Int(plan.Practised),
 		o.Season.Int(plan.Learners))), "by the calendar; hands and days are set under Season")
 	a.add("Costs most", a.costsMost(), "hours of practised hands")
@@ -130,9 +137,9 @@ func (a *asks) time() {
 // site is the ground and the tools, and what the boat then weighs and carries.
 func (a *asks) site() {
 	a.add("Space", fmt.Sprintf("level ground %s by %s, shade and water near",
-		a.length(2*a.Frame.Gunwales.Run+bedLonger), a.length(siteAcross)), "the bed, and room on both sides: estimate")
+		a.length(2*a.Frame.Gunwales.Run+bedLonger), a.length(siteAcross)), "for each bed, with room on both sides: estimate")
 	a.add("Tools", tools, "the steps of the stages")
-	a.add("Weight", a.mass(a.Gather.Weight.Low)+" to "+a.mass(a.Gather.Weight.High), "see Choose")
+	a.add("Weight", a.mass(a.Gather.Weight.Low)+" to "+a.mass(a.Gather.Weight.High), "each boat; see Choose")
 	a.add("Load", a.mass(a.Afloat.Load.Mass-a.Afloat.Boat.Mass)+" as loaded now; freeboard and steadiness stand "+
 		"under Choose", "no rating: a load is tried in warm shallow water")
 }

@@ -3,6 +3,7 @@ package answer
 import (
 	"fmt"
 	"math"
+	"strconv"
 	"strings"
 
 	"barkwright/core"
@@ -18,6 +19,9 @@ import (
 func Repaired(c core.Canoe, season plan.Season, d tally.Damage) mend.Repair {
 	return mend.Make(mend.Boat{Design: c.Design, Frame: c.Frame, Bark: c.Bark, Gather: c.Gather, Season: season}, d)
 }
+
+// longRoot is past what length of root inches no longer matter, m.
+const longRoot = 20 * units.Foot
 
 // MendTable is what a repair takes, a line for each thing.
 func MendTable(c core.Canoe, season plan.Season, d tally.Damage, s units.System) Table {
@@ -44,19 +48,23 @@ func MendTable(c core.Canoe, season plan.Season, d tally.Damage, s units.System)
 		add("Lacing", groups(r.Groups, s)+" again, "+many(r.Pegs, "peg", "pegs").text(s), "the cap is lifted there")
 	}
 	if r.Root > 0 {
-		add("Split root", units.Length.Rough(r.Root, s), "with waste and tails")
+		root := units.Length.Rough(r.Root, s)
+		if r.Root > longRoot {
+			root = units.Run.Rough(r.Root, s)
+		}
+		add("Split root", root, "with waste and tails")
 	}
 	if r.Pitch > 0 {
 		add("Pitch", units.Mass.RoughUp(r.Pitch, s), "both faces, as on the boat's own seams")
 	}
 	if n := r.New; n != nil {
 		bends := ""
-		if n.Verdict != wood.WithinGuide {
-			bends = "; it bends near its limit or past it: split out spares"
+		if n.Bend >= wood.ColdRib {
+			bends = "; its bend: " + n.Bend.String() + ", so split out spares"
 		}
 		add("New rib", fmt.Sprintf("%s long, %s wide, %s thick", units.Length.Format(n.Length, s), small(n.Width),
 			units.Thickness.Format(n.Thickness, s)),
-			fmt.Sprintf("%s longer than it will be; bent, and bound about three days%s", small(mend.RibMore), bends))
+			fmt.Sprintf("%s longer than it will be; bent, and bound %s%s", small(mend.RibMore), daysBound(n.Dry), bends))
 	}
 	if len(r.Out) > 0 {
 		var out, back []string
@@ -77,6 +85,14 @@ func MendTable(c core.Canoe, season plan.Season, d tally.Damage, s units.System)
 		text("takes", "Takes", func(l *line) string { return l.takes }),
 		text("how", "How it is known", func(l *line) string { return l.how }),
 	)
+}
+
+// daysBound is how long a rib stays bound.
+func daysBound(days float64) string {
+	if days == 1 {
+		return "a day"
+	}
+	return strconv.FormatFloat(days, 'f', -1, 64) + " days"
 }
 
 // DamageWords say what is broken, how large it is and where: of a rib, which one and where it stands.

@@ -1,7 +1,11 @@
 package answer_test
 
 import (
+	"regexp"
+	"strconv"
+	"strings"
 	"testing"
+	"time"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -12,6 +16,7 @@ import (
 	"barkwright/core/plan"
 	"barkwright/core/tally"
 	"barkwright/core/units"
+	"barkwright/core/wood"
 )
 
 func outlook(t *testing.T, s plan.Season) *core.Outlook {
@@ -120,6 +125,115 @@ func TestAsks(t *testing.T) {
 		// A hundred trees are tested for one, ten minutes each at the mean: no other task takes as long.
 		assert.Contains(t, costs, "find the birch")
 	}
+}
+
+// What the boats of a plan ask is of all of them: three take three times the trees, the loads to within the one that
+// is not full, and the hours stand beside the published total of where the plan begins.
+func TestAsksForAllBoats(t *testing.T) {
+	c := core.Evaluate(design.Default())
+	said := func(boats, from float64, what string) (asks, known string) {
+		s := plan.NewSeason()
+		s.Numbers[plan.Boats], s.Numbers[plan.From] = boats, from
+		for _, r := range answer.AsksTable(c, &core.Outlook{Plan: plan.Plan{Season: s, State: plan.Made}}, units.Metric).Rows {
+			if r.Cells[0].Text == what {
+				return r.Cells[1].Text, r.Cells[2].Text
+			}
+		}
+		return "", ""
+	}
+	number := func(text, pattern string) float64 {
+		found := regexp.MustCompile(pattern).FindStringSubmatch(text)
+		require.NotNil(t, found, text)
+		v, err := strconv.ParseFloat(found[1], 64)
+		require.NoError(t, err)
+		return v
+	}
+	for what, pattern := range map[string]string{"Birch": `^(\d+) trees`, "To carry": `(\d+) loads`} {
+		one, _ := said(1, 0, what)
+		three, _ := said(3, 0, what)
+		assert.InDelta(t, 3*number(one, pattern), number(three, pattern), map[bool]float64{true: 2}[what == "To carry"], what)
+	}
+	for from, want := range []string{"400 to 500", "200 to 280", "no total is published"} {
+		_, known := said(1, float64(from), "Hours")
+		assert.Contains(t, known, want)
+	}
+}
+
+// A plan that ends a day too late, or has a day's slack, says one day; what would bring it in time is named, and is
+// what the table of ways and the least crews say.
+func TestLatePlan(t *testing.T) {
+	s := plan.NewSeason()
+	s.Numbers[plan.From] = 2
+	o := outlook(t, s)
+	s.Days[plan.Begin], s.Days[plan.End] = "2027-07-05", day(t, "2027-07-05", o.Days-2)
+	late, ok := core.PlanWork(core.Evaluate(design.Default()), s, tally.Log{}, "2027-03-01", func(string) int { return 0 }, nil)
+	require.True(t, ok)
+	late, ok = late.WithHelp(core.Evaluate(design.Default()), nil)
+	require.True(t, ok)
+	set, _ := late.DaysSet()
+	require.Equal(t, 1, late.Days-set)
+	text := ""
+	for _, r := range answer.PlanRemarks(late, units.Imperial16) {
+		if r.Key == "late" {
+			text = r.Text
+		}
+	}
+	assert.Contains(t, text, "It ends 1 day after the day set")
+	named := 0
+	for _, w := range late.Ways {
+		if w.Text != "" {
+			assert.Equal(t, w.Days <= set, strings.Contains(text, w.Text), w.Text)
+		}
+		if w.Days <= set {
+			named++
+		}
+	}
+	assert.Positive(t, named)
+	for _, c := range late.Crews {
+		assert.Contains(t, text, plan.Hands(c.Practised, c.Learners))
+	}
+	for _, table := range answer.PlanTables(late, units.Imperial16) {
+		for _, r := range table.Rows {
+			for _, cell := range r.Cells {
+				assert.NotRegexp(t, `\b1 (days|trees|sheets)\b|\b0 days`, cell.Text)
+			}
+		}
+	}
+}
+
+// day is the day n days after another.
+func day(t *testing.T, from string, n int) string {
+	t.Helper()
+	d, err := time.Parse(time.DateOnly, from)
+	require.NoError(t, err)
+	return d.AddDate(0, 0, n).Format(time.DateOnly)
+}
+
+// A new rib is judged as the boat's ribs are: one that bends as published ribs do asks for no spares, a tighter one does.
+// How long it stays bound is what the plan has.
+func TestNewRib(t *testing.T) {
+	c := core.Evaluate(design.Default())
+	at := 0.0
+	how := func(s plan.Season) string {
+		for _, r := range answer.MendTable(c, s, tally.Damage{Kind: tally.BrokenRib, At: at}, units.Imperial16).Rows {
+			if r.Cells[0].Text == "New rib" {
+				return r.Cells[2].Text
+			}
+		}
+		return ""
+	}
+	bands := map[bool]int{}
+	for _, f := range c.Frame.Ribs {
+		at = f.Run
+		tight := f.Bend.Rib(c.Design.RibStock) > wood.PublishedRib
+		bands[tight]++
+		assert.Equal(t, tight, strings.Contains(how(plan.NewSeason()), "spares"), f.Number)
+	}
+	assert.Len(t, bands, 2, "both are there")
+	assert.Contains(t, how(plan.NewSeason()), "bound 3 days")
+	s := plan.NewSeason()
+	s.Numbers[plan.RibsDry] = 1
+	assert.Contains(t, how(s), "bound a day")
 }
 
 // One of a thing is called by its name for one: a group torn, with its peg.

@@ -42,10 +42,12 @@ func tasksTable(o *core.Outlook, in units.System) Table {
 				return "any"
 			case j.Slack == 0 && j.OnChain:
 				return "none, in the chain"
+			case j.Slack == 0:
+				return "none"
 			case j.OnChain:
-				return strconv.Itoa(j.Slack) + " days, in the chain"
+				return many(j.Slack, "day", "days").text(in) + ", in the chain"
 			}
-			return strconv.Itoa(j.Slack) + " days"
+			return many(j.Slack, "day", "days").text(in)
 		}),
 		text("keep", "Beware", func(j *plan.Job) string { return plan.Of(j.Task).Spoils }),
 	)
@@ -148,7 +150,7 @@ func waysTable(o *core.Outlook, in units.System) Table {
 			if w.Days >= o.Days {
 				return "nothing"
 			}
-			return strconv.Itoa(o.Days-w.Days) + " days"
+			return many(o.Days-w.Days, "day", "days").text(in)
 		}),
 	)
 }
@@ -178,6 +180,35 @@ func leastCrews(o *core.Outlook) string {
 		return floor + " None that this page tries meets the day set."
 	}
 	return floor + " The least that meets the day set: " + strings.Join(crews, ", or ") + "."
+}
+
+// PlanRemarks are what a plan does not meet. Where it is late they name what would bring it in time by itself.
+func PlanRemarks(o *core.Outlook, s units.System) []plan.Remark {
+	all := o.Remarks(o.Today)
+	for i := range all {
+		if all[i].Key == "late" && o.Helped {
+			all[i].Text += " " + inTime(o, s)
+		}
+	}
+	return all
+}
+
+// inTime names the ways, and the least crews, that meet the day set.
+func inTime(o *core.Outlook, s units.System) string {
+	set, _ := o.DaysSet()
+	var words []string
+	for i := range o.Ways {
+		if o.Ways[i].Days <= set {
+			words = append(words, wayWords(&o.Ways[i], s))
+		}
+	}
+	for _, c := range o.Crews {
+		words = append(words, "a crew of "+plan.Hands(c.Practised, c.Learners))
+	}
+	if len(words) == 0 {
+		return "None of what is tried under What would end it sooner does it by itself."
+	}
+	return "By itself would do: " + strings.Join(words, "; ") + "."
 }
 
 // sumsTable is the hours by part of the work.

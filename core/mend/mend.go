@@ -79,7 +79,10 @@ type Rib struct {
 // NewRib is a rib to be made.
 type NewRib struct {
 	Length, Width, Thickness float64
-	Verdict                  wood.Verdict
+	// Bend is where its bend falls among those of published ribs.
+	Bend wood.RibBand
+	// Dry is how many days it stays bound, as the plan has it.
+	Dry float64
 }
 
 // Make works a repair out. Sizes below zero count as none.
@@ -166,7 +169,8 @@ func (r *Repair) rib(b Boat) {
 	}
 	r.order()
 	f := broken.rib
-	r.New = &NewRib{Length: f.Length + RibMore, Width: f.Width, Thickness: f.Thickness, Verdict: f.Bend.Verdict}
+	r.New = &NewRib{Length: f.Length + RibMore, Width: f.Width, Thickness: f.Thickness,
+		Bend: f.Bend.Rib(b.Design.RibStock), Dry: b.Season.Number(plan.RibsDry)}
 	once := minutes(b, plan.SplitRibs) + minutes(b, plan.CarveRibs) + minutes(b, plan.BendRibs)
 	r.Hours = (once + float64(len(r.Out))*outAndIn*minutes(b, plan.DriveRibs)) / 60
 }

@@ -43,7 +43,7 @@ func planPages(j Job, o *core.Outlook, letter, row float64) []draw.List {
 		s := stageSheet{Job: j}
 		s.flow = flow{fit: fit{letter: smallLetter, pad: f.pad, figure: 1}, width: pageWidth}
 		s.text(PlanWords(o))
-		for _, r := range o.Remarks(o.Today) {
+		for _, r := range answer.PlanRemarks(o, j.System) {
 			s.small(r.Text)
 		}
 		if o.State == plan.Made {

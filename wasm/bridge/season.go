@@ -146,7 +146,7 @@ func (p *page) showSeason() {
 	for id, minutes := range p.work.LearnedMinutes() {
 		p.say("season-learned-"+plan.Of(plan.ID(id)).Key, markup.Learned(plan.ID(id), minutes, p.work.System))
 	}
-	p.fill("season-remarks", markup.Remarks(o))
+	p.fill("season-remarks", markup.Remarks(o, p.work.System))
 	box := p.id("season-chart")
 	p.fill("season-chart", markup.PlanChart(o, box.Get("clientWidth").Float(), p.picture.Size().Letter, p.palette))
 	open := map[string]bool{}

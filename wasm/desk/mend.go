@@ -1,6 +1,7 @@
 package desk
 
 import (
+	"fmt"
 	"math"
 	"strconv"
 	"strings"
@@ -143,10 +144,13 @@ func (d *Desk) unlikely(damage tally.Damage) plan.Fault {
 		return plan.Fault{Key: "mend-at", Text: "The place lies past the end of the gunwale, " + length(half) + " from the middle."}
 	}
 	_, girth := mend.Column(c.Hull, damage.At)
+	side := c.Frame.Lacing.Count / 2
 	isCrack, isHole := damage.Kind == tally.Crack, damage.Kind == tally.Hole
 	switch {
 	case damage.Kind == tally.TornLacing && damage.Groups == 0:
 		return plan.Fault{Key: "mend-groups", Text: "Say how many groups of lacing are torn."}
+	case damage.Groups > side:
+		return plan.Fault{Key: "mend-groups", Text: fmt.Sprintf("The boat has %d groups of lacing on a side.", side)}
 	case isHole && damage.Along == 0:
 		return plan.Fault{Key: "mend-along", Text: "Say how large the hole is along the boat."}
 	case isHole && damage.Round == 0:

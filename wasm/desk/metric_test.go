@@ -83,7 +83,7 @@ func TestSeasonHasNoInch(t *testing.T) {
 	o, known := w.Known().Outlook()
 	require.True(t, known && o.Helped)
 	noInch(t, "head", markup.PlanHead(o, true))
-	noInch(t, "remarks", markup.Remarks(o))
+	noInch(t, "remarks", markup.Remarks(o, s))
 	noInch(t, "tables", markup.PlanTables(o, s, nil))
 	noInch(t, "asks", markup.Asks(w.Canoe(), o, s))
 	for _, n := range answer.Planned(o) {

@@ -42,12 +42,13 @@ func TestMend(t *testing.T) {
 	hole := desk.MendForm{Kind: "hole", At: "3'", Up: `10"`, Along: `6"`, Round: `4"`, Starboard: true}
 	assert.Contains(t, d.Mend(hole).Markup["mend-table"], "42 stitches")
 	for at, all := range map[string][]desk.MendForm{
-		"mend-kind":   {{}},
-		"mend-at":     {{Kind: "hole", At: "here"}, {Kind: "crack", At: "30'", Round: `4"`}, {Kind: "rib", At: "-2'"}},
-		"mend-up":     {{Kind: "crack", Round: `4"`, Up: "9'"}},
-		"mend-along":  {{Kind: "hole"}, {Kind: "hole", Along: "40'", Round: `4"`}},
-		"mend-round":  {{Kind: "crack"}, {Kind: "hole", Along: `6"`}, {Kind: "crack", Round: `-4"`}, {Kind: "crack", Round: "12'"}},
-		"mend-groups": {{Kind: "lacing", Groups: "some"}, {Kind: "lacing", Groups: "99999999999999999999"}, {Kind: "lacing"}},
+		"mend-kind":  {{}},
+		"mend-at":    {{Kind: "hole", At: "here"}, {Kind: "crack", At: "30'", Round: `4"`}, {Kind: "rib", At: "-2'"}},
+		"mend-up":    {{Kind: "crack", Round: `4"`, Up: "9'"}},
+		"mend-along": {{Kind: "hole"}, {Kind: "hole", Along: "40'", Round: `4"`}},
+		"mend-round": {{Kind: "crack"}, {Kind: "hole", Along: `6"`}, {Kind: "crack", Round: `-4"`}, {Kind: "crack", Round: "12'"}},
+		"mend-groups": {{Kind: "lacing", Groups: "some"}, {Kind: "lacing", Groups: "99999999999999999999"}, {Kind: "lacing"},
+			{Kind: "lacing", Groups: "46"}}, // of 90, 45 are on a side
 	} {
 		for _, bad := range all {
 			for _, r := range []desk.Reply{d.Mend(bad), d.KeepRepair(bad, "2027-06-14")} {

@@ -10,6 +10,7 @@ import (
 	"barkwright/core/answer"
 	"barkwright/core/chart"
 	"barkwright/core/draw"
+	"barkwright/core/known"
 	"barkwright/core/plan"
 	"barkwright/core/sheet"
 	"barkwright/core/tally"
@@ -79,10 +80,18 @@ func SeasonTasks(s units.System) string {
 		b.WriteString(`<tr><th scope="row">` + draw.Escape(t.Name) + `</th><td id="season-unit-` + t.Key + `">` +
 			draw.Escape(CountedBy(t.ID, s)) + `</td>` + field(plan.RateKey(t.ID), "minutes for one", rateHelpID, UsualMinutes(t.ID, s)) +
 			field(plan.HaveKey(t.ID), "at hand", haveHelpID, "0") +
-			`<td><b id="season-learned-` + t.Key + `"></b> <small>` + draw.Escape(string(t.Rate.Basis)+": "+t.Rate.Cited) + `</small></td></tr>`)
+			`<td><b id="season-learned-` + t.Key + `"></b> <small>` + draw.Escape(howKnown(t.Rate)) + `</small></td></tr>`)
 	}
 	b.WriteString(`</tbody></table>`)
 	return b.String()
+}
+
+// howKnown is a source with its basis before it, unless it says that itself.
+func howKnown(s known.Source) string {
+	if strings.HasPrefix(s.Cited, string(s.Basis)) {
+		return s.Cited
+	}
+	return string(s.Basis) + ": " + s.Cited
 }
 
 // CountedBy is what a task is counted by.
@@ -125,9 +134,9 @@ func PlanNumbers(s units.System) string {
 }
 
 // Remarks are what a plan does not meet, and what would help.
-func Remarks(o *core.Outlook) string {
+func Remarks(o *core.Outlook, s units.System) string {
 	var b strings.Builder
-	for _, r := range o.Remarks(o.Today) {
+	for _, r := range answer.PlanRemarks(o, s) {
 		b.WriteString(`<li data-remark="` + r.Key + `">` + draw.Escape(r.Text) + `</li>`)
 	}
 	return b.String()

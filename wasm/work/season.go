@@ -6,6 +6,7 @@ import (
 	"strconv"
 	"strings"
 
+	"barkwright/core/bark"
 	"barkwright/core/plan"
 	"barkwright/core/units"
 )
@@ -243,19 +244,38 @@ func (w *Work) nextSeason() *plan.Season {
 // split counts as none: split is false then.
 func (w *Work) RootLeft() (have, wanted float64, split bool) {
 	s, asks, done := w.progress()
-	for _, of := range [][2]plan.ID{{plan.SplitSeamRoot, plan.SewSeams}, {plan.SplitLacingRoot, plan.Lace}} {
-		root, sewn := of[0], of[1]
+	for root, sewn := range w.sewnWith() {
 		all := s.Asked(asks, root) * units.Foot
 		ready := (s.Have[root] + done.Units[root]) * units.Foot
 		split = split || ready > 0
 		left := 0.0
-		if of := s.Asked(asks, sewn); of > 0 {
-			left = max(0, of-s.Have[sewn]-done.Units[sewn]) / of
+		for task, share := range sewn {
+			if of := s.Asked(asks, task); of > 0 {
+				left += share * max(0, of-s.Have[task]-done.Units[task]) / of
+			}
 		}
 		wanted += all * left
 		have += ready - all*(1-left)
 	}
 	return have, wanted, split
+}
+
+// sewnWith tells, by the task that splits root, which tasks use it up and the share of it that each takes.
+func (w *Work) sewnWith() map[plan.ID]map[plan.ID]float64 {
+	seams, ends := 0.0, 0.0
+	for _, seam := range w.Canoe().Bark.Seams {
+		if seam.Kind == bark.EndSeams {
+			ends += seam.Root
+		} else {
+			seams += seam.Root
+		}
+	}
+	all := seams + ends
+	if all == 0 {
+		all = 1
+	}
+	return map[plan.ID]map[plan.ID]float64{plan.SplitLacingRoot: {plan.Lace: 1},
+		plan.SplitSeamRoot: {plan.SewSeams: seams / all, plan.SewEnds: ends / all}}
 }
 
 // BarkLeft is the sheets of bark taken and not yet laid, and what is still to be laid asks for: what

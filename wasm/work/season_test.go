@@ -8,6 +8,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"barkwright/core/bark"
 	"barkwright/core/design"
 	"barkwright/core/plan"
 	"barkwright/core/units"
@@ -148,6 +149,32 @@ func TestRootLeft(t *testing.T) {
 	assert.True(t, split)
 	assert.InDelta(t, 600*units.Foot-c.Frame.Lacing.WithWaste/2, have, 1e-9)
 	assert.InDelta(t, c.Bark.Root.WithWaste+c.Frame.Lacing.WithWaste/2, wanted, 1e-9)
+}
+
+// The ends take root too: once all other seams are sewn, what the ends' stitches take is still wanted, counted by the
+// root of each stitch there, and none once they are sewn.
+func TestRootLeftForTheEnds(t *testing.T) {
+	w := New(design.Default(), units.Imperial16)
+	c := w.Canoe()
+	asks := c.Asks()
+	entered := func(id plan.ID, share float64) {
+		t.Helper()
+		n := strconv.FormatFloat(asks.Units[id]*share, 'f', -1, 64)
+		require.Empty(t, w.AddWork(plan.Of(id).Key, "2027-06-20", n, "", ""))
+	}
+	entered(plan.SplitSeamRoot, 1)
+	entered(plan.SplitLacingRoot, 1)
+	entered(plan.Lace, 1)
+	entered(plan.SewSeams, 1)
+	entered(plan.SewEnds, 0.25)
+	ends := c.Bark.Seams[bark.EndSeams]
+	want := 0.75 * float64(ends.Stitches) * ends.Sewing.PerStitch() * (1 + c.Design.RootWaste)
+	have, wanted, _ := w.RootLeft()
+	assert.InDelta(t, want, wanted, 1e-9)
+	assert.InDelta(t, want, have, 1e-9)
+	entered(plan.SewEnds, 0.75)
+	_, wanted, _ = w.RootLeft()
+	assert.InDelta(t, 0, wanted, 1e-9)
 }
 
 // Bark taken, less what is laid, against what is still to be laid; laid bark was taken.
