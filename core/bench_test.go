@@ -24,3 +24,12 @@ func BenchmarkValidate(b *testing.B) {
 		core.Validate(d)
 	}
 }
+
+// BenchmarkTry is what a step of a slider asks of the core: faults and, without any, the canoe.
+func BenchmarkTry(b *testing.B) {
+	d := design.Default()
+	b.ReportAllocs()
+	for b.Loop() {
+		core.Try(d)
+	}
+}

@@ -83,31 +83,39 @@ func (t *tilted) bisect(volume float64, load Load) (Waterplane, immersion, bool)
 }
 
 // height finds the height at which the body carries a volume at a given slope.
-// Volume grows with height, so the root is kept between bounds: Newton's step
+// Volume grows with height, so the root is kept between bounds: the step of towards
 // where it stays inside them, half-way where it does not, until one is under tol. It
 // reports false where the whole body is smaller than the volume.
 func (t *tilted) height(volume, slope, tol float64) (float64, immersion, bool) {
 	low, high := t.extent(slope)
-	if t.immerse(high, slope).volume < volume {
-		return 0, immersion{}, false
-	}
+	lowest, enough := low, false
 	h := (low + high) / 2
-	var m immersion
 	for range bisectionSteps {
-		m = t.immerse(h, slope)
+		m := t.immerse(h, slope)
 		if m.volume < volume {
+			if !enough && t.immerse(high, slope).volume < volume {
+				return 0, immersion{}, false
+			}
 			low = h
 		} else {
 			high = h
 		}
-		next := h - (m.volume-volume)/m.area
+		enough = true
+		next := lowest + towards(m, h-lowest, volume)
 		if !(next > low && next < high) {
 			next = (low + high) / 2
 		}
 		if math.Abs(next-h) < tol {
-			break
+			return h, m, true
 		}
 		h = next
 	}
-	return h, m, true
+	return h, t.immerse(h, slope), true
+}
+
+// towards is the depth at which a body carries a volume, guessed from what is immersed at
+// another depth: Newton's step between their logarithms, for a hull's volume rises much
+// like a power of its depth. It is NaN where no volume or no surface is there.
+func towards(m immersion, depth, volume float64) float64 {
+	return depth * math.Pow(volume/m.volume, m.volume/(m.area*depth))
 }

@@ -11,6 +11,7 @@ type Body struct {
 	weight  []float64 // of the integral along x
 	sheer   []sheerPoint
 	upright *tilted // at no heel; only read
+	alike   bool    // stations have the same outline at equal distances from both ends
 }
 
 // sheerPoint is the port sheer at a station that is open at the top.
@@ -28,17 +29,15 @@ const (
 // each the port half as hull.Station describes; a station whose outline ends on
 // the centre line is closed and has no sheer. It panics on fewer than three
 // stations, stations not increasing, an empty outline or no open station.
+//
+// Where the after half has the outlines of the forward one, as hull.Stations returns
+// them, they are held once.
 func NewBody(stations []hull.Station) *Body {
 	if len(stations) < 3 {
 		panic(tooFewStations)
 	}
-	points := 0
-	for _, s := range stations {
-		points += 2 + len(s.Outline)
-	}
-	t := &tilted{cos: 1, half: true, ring: make([]geom.Vec2, 0, points), first: make([]int, 0, len(stations)+1)}
-	b := &Body{x: make([]float64, 0, len(stations)), upright: t}
-	t.body = b
+	last := len(stations) - 1
+	points, alike := 0, true
 	for i, s := range stations {
 		if i > 0 && !(s.X > stations[i-1].X) {
 			panic(stationsNotIncreasing)
@@ -46,8 +45,27 @@ func NewBody(stations []hull.Station) *Body {
 		if len(s.Outline) == 0 {
 			panic(stationHasNoPoints)
 		}
-		b.x = append(b.x, s.X)
-		t.addHalf(s.Outline)
+		if i <= last/2 {
+			points += 2 + len(s.Outline)
+		}
+		alike = alike && sameSlice(s.Outline, stations[last-i].Outline)
+	}
+	if !alike {
+		points = 0
+		for _, s := range stations {
+			points += 2 + len(s.Outline)
+		}
+	}
+	t := &tilted{cos: 1, half: true, ring: make([]geom.Vec2, 0, points), rings: make([]span, len(stations))}
+	b := &Body{x: make([]float64, len(stations)), sheer: make([]sheerPoint, 0, len(stations)), upright: t, alike: alike}
+	t.body = b
+	for i, s := range stations {
+		b.x[i] = s.X
+		if mirror := last - i; alike && mirror < i {
+			t.rings[i] = t.rings[mirror]
+		} else {
+			t.rings[i] = t.addHalf(s.Outline)
+		}
 		if top := s.Outline[len(s.Outline)-1]; top.X > leastSheerHalfBreadth {
 			b.sheer = append(b.sheer, sheerPoint{s.X, top.X, top.Y})
 		}
@@ -55,24 +73,28 @@ func NewBody(stations []hull.Station) *Body {
 	if len(b.sheer) == 0 {
 		panic(noOpenStation)
 	}
-	t.first = append(t.first, len(t.ring))
 	b.weight = integrationWeights(b.x)
 	return b
 }
 
+func sameSlice(a, b []geom.Vec2) bool { return len(a) == len(b) && &a[0] == &b[0] }
+
 // addHalf appends the port half of a section, closed down the middle: up to its sheer,
 // across to the middle and down.
-func (t *tilted) addHalf(outline []geom.Vec2) {
-	t.first = append(t.first, len(t.ring))
+func (t *tilted) addHalf(outline []geom.Vec2) span {
+	s := span{from: len(t.ring)}
 	t.ring = append(t.ring, geom.Vec2{Y: outline[0].Y})
 	t.ring = append(t.ring, outline...)
 	t.ring = append(t.ring, geom.Vec2{Y: outline[len(outline)-1].Y})
+	s.to = len(t.ring)
+	s.low, s.high = heights(outline)
+	return s
 }
 
 // outline returns the port half of station i from the lowest point up to the sheer.
 func (b *Body) outline(i int) []geom.Vec2 {
-	t := b.upright
-	return t.ring[t.first[i]+1 : t.first[i+1]-1]
+	r := b.upright.rings[i]
+	return b.upright.ring[r.from+1 : r.to-1]
 }
 
 // halfLength returns the greater distance of an end from amidships.

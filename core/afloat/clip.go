@@ -19,16 +19,38 @@ type tilted struct {
 	heel     float64
 	sin, cos float64
 	ring     []geom.Vec2
-	first    []int // where station i's ring begins; one more at the end
-	half     bool  // the rings are of the port half, closed down the middle
+	rings    []span // of each station
+	half     bool   // the rings are of the port half, closed down the middle
+}
+
+// span is the ring of one station and the heights of its lowest and highest point.
+type span struct {
+	from, to  int
+	low, high float64
+}
+
+func heights(points []geom.Vec2) (low, high float64) {
+	low, high = points[0].Y, points[0].Y
+	for _, p := range points {
+		if p.Y < low {
+			low = p.Y
+		}
+		if p.Y > high {
+			high = p.Y
+		}
+	}
+	return low, high
 }
 
 func (b *Body) tilt(heel float64) *tilted {
-	t := &tilted{body: b, first: make([]int, len(b.x)+1)}
+	t := &tilted{body: b, rings: make([]span, len(b.x))}
+	points := 0
 	for i := range b.x {
-		t.first[i+1] = t.first[i] + 2*len(b.outline(i))
+		t.rings[i].from = points
+		points += 2 * len(b.outline(i))
+		t.rings[i].to = points
 	}
-	t.ring = make([]geom.Vec2, t.first[len(b.x)])
+	t.ring = make([]geom.Vec2, points)
 	t.turn(heel)
 	return t
 }
@@ -39,11 +61,13 @@ func (t *tilted) turn(heel float64) {
 	t.heel = heel
 	t.sin, t.cos = math.Sincos(heel)
 	for i := range t.body.x {
-		ring, port := t.ring[t.first[i]:t.first[i+1]], t.body.outline(i)
+		r := &t.rings[i]
+		ring, port := t.ring[r.from:r.to], t.body.outline(i)
 		for k, p := range port {
 			ring[len(port)+k] = geom.Vec2{X: p.X*t.cos - p.Y*t.sin, Y: p.X*t.sin + p.Y*t.cos}
 			ring[len(port)-1-k] = geom.Vec2{X: -p.X*t.cos - p.Y*t.sin, Y: -p.X*t.sin + p.Y*t.cos}
 		}
+		r.low, r.high = heights(ring)
 	}
 }
 
@@ -64,7 +88,11 @@ type wet struct {
 // t = 0, adds nothing, so it is never built, and a section cut into several pieces
 // needs no special care.
 func (t *tilted) clip(i int, level float64) wet {
-	ring := t.ring[t.first[i]:t.first[i+1]]
+	r := &t.rings[i]
+	if level <= r.low {
+		return wet{}
+	}
+	ring := t.ring[r.from:r.to]
 	last := ring[len(ring)-1]
 	s0, t0 := last.X, last.Y-level
 	// Sums in variables of their own stay in registers, which a struct of five does not.
@@ -110,19 +138,35 @@ type immersion struct {
 
 func (t *tilted) immerse(height, slope float64) immersion {
 	var m immersion
+	last := len(t.body.x) - 1
+	if slope == 0 && t.body.alike {
+		// Level, both halves are as deep in the water.
+		for i := 0; i <= last/2; i++ {
+			w := t.clip(i, height)
+			m.add(&w, t.body.x[i], t.body.weight[i])
+			if mirror := last - i; mirror != i {
+				m.add(&w, t.body.x[mirror], t.body.weight[mirror])
+			}
+		}
+		return m
+	}
 	for i, x := range t.body.x {
 		w := t.clip(i, height+slope*x)
-		k := t.body.weight[i]
-		m.volume += k * w.area
-		m.along += k * x * w.area
-		m.across += k * w.across
-		m.up += k * w.up
-		m.area += k * w.breadth
-		m.areaMoment += k * x * w.breadth
-		m.areaInertia += k * x * x * w.breadth
-		m.areaInertiaAcross += k * w.breadthInertia
+		m.add(&w, x, t.body.weight[i])
 	}
 	return m
+}
+
+// add adds the section at x with its weight k.
+func (m *immersion) add(w *wet, x, k float64) {
+	m.volume += k * w.area
+	m.along += k * x * w.area
+	m.across += k * w.across
+	m.up += k * w.up
+	m.area += k * w.breadth
+	m.areaMoment += k * x * w.breadth
+	m.areaInertia += k * x * x * w.breadth
+	m.areaInertiaAcross += k * w.breadthInertia
 }
 
 // centre returns the centre of the volume in the boat's axes.
@@ -136,15 +180,7 @@ func (t *tilted) centre(m immersion) geom.Vec3 {
 func (t *tilted) extent(slope float64) (low, high float64) {
 	low, high = math.Inf(1), math.Inf(-1)
 	for i, x := range t.body.x {
-		for _, p := range t.ring[t.first[i]:t.first[i+1]] {
-			v := p.Y - slope*x
-			if v < low {
-				low = v
-			}
-			if v > high {
-				high = v
-			}
-		}
+		low, high = min(low, t.rings[i].low-slope*x), max(high, t.rings[i].high-slope*x)
 	}
 	return low, high
 }

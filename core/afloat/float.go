@@ -32,7 +32,8 @@ func (b *Body) At(load Load, water Water, heel float64) Attitude {
 	if heel != 0 {
 		t = b.tilt(heel)
 	}
-	return t.attitude(load, water, t.level(load, water))
+	a, _ := t.attitude(load, water, t.level(load, water))
+	return a
 }
 
 // startTolerance is how near the plane without trim is found, m: Newton's steps go on
@@ -41,18 +42,17 @@ const startTolerance = 1e-3
 
 // level returns the plane without trim that carries the load, as a start.
 func (t *tilted) level(load Load, water Water) Waterplane {
-	if !(load.Mass > 0) {
-		panic(noLoad)
-	}
+	load.mustWeigh()
 	h, _, _ := t.height(load.Mass/water.Density, 0, startTolerance)
 	return Waterplane{t.heel, h, 0}
 }
 
-func (t *tilted) attitude(load Load, water Water, start Waterplane) Attitude {
+// attitude is the attitude at this heel, with what is immersed then.
+func (t *tilted) attitude(load Load, water Water, start Waterplane) (Attitude, immersion) {
 	start.Heel = t.heel
 	p, m, ok := t.balance(load.Mass/water.Density, load, start)
 	if !ok {
-		return Attitude{State: NotConverged, Waterplane: Waterplane{Heel: t.heel}}
+		return Attitude{State: NotConverged, Waterplane: Waterplane{Heel: t.heel}}, m
 	}
 	a := Attitude{Waterplane: p, Volume: m.volume, Buoyancy: t.centre(m), Trim: math.Atan(p.Slope)}
 	a.Arm = (load.Centre.Y-a.Buoyancy.Y)*t.cos + (a.Buoyancy.Z-load.Centre.Z)*t.sin
@@ -62,7 +62,7 @@ func (t *tilted) attitude(load Load, water Water, start Waterplane) Attitude {
 	if a.Freeboard <= 0 {
 		a.State = Swamped
 	}
-	return a
+	return a, m
 }
 
 // Floated is how the boat lies under a load.
@@ -87,19 +87,24 @@ type Floated struct {
 
 // Float returns how the body lies in water under a load.
 func (b *Body) Float(load Load, water Water) Floated {
+	load.mustWeigh()
 	t := b.upright
 	f := Floated{Mass: load.Mass}
-	start := t.level(load, water)
-	if most := t.immerse(b.LowestSheer(), 0).volume * water.Density; load.Mass > most {
+	sheer := b.LowestSheer()
+	brim := t.immerse(sheer, 0)
+	if most := brim.volume * water.Density; load.Mass > most {
 		f.State, f.Excess = Overloaded, load.Mass-most
 		return f
 	}
-	f.Upright = t.attitude(load, water, start)
+	low, _ := t.extent(0)
+	start := Waterplane{Height: low + towards(brim, sheer-low, load.Mass/water.Density)}
+	var m immersion
+	f.Upright, m = t.attitude(load, water, start)
 	f.Rest = f.Upright
 	if f.State = f.Upright.State; f.State != Floats {
 		return f
 	}
-	f.GM = t.stiffness(f.Upright, load)
+	f.GM = t.stiffness(m, load)
 	if f.GM >= 0 && load.Centre.Y == 0 {
 		return f
 	}
@@ -112,23 +117,21 @@ func (b *Body) Float(load Load, water Water) Floated {
 }
 
 // stiffness returns GM = I/V + (z of buoyancy - z of mass), the derivative of the
-// righting arm by heel, I the moment of inertia of the waterplane about the
+// righting arm by heel upright, I the moment of inertia of the waterplane about the
 // middle line.
-func (t *tilted) stiffness(a Attitude, load Load) float64 {
-	m := t.immerse(a.Waterplane.Height, a.Waterplane.Slope)
-	return m.areaInertiaAcross/m.volume + a.Buoyancy.Z - load.Centre.Z
+func (t *tilted) stiffness(m immersion, load Load) float64 {
+	return m.areaInertiaAcross/m.volume + t.centre(m).Z - load.Centre.Z
 }
 
 // LevelStiffness returns GM with the body floated level under a load: what trim adds is
 // of the second order. It reports false where the body is smaller than the load.
 func (b *Body) LevelStiffness(load Load, water Water) (float64, bool) {
 	t := b.upright
-	h, m, ok := t.height(load.Mass/water.Density, 0, stepTolerance)
+	_, m, ok := t.height(load.Mass/water.Density, 0, stepTolerance)
 	if !ok || !(m.volume > 0) {
 		return 0, false
 	}
-	m = t.immerse(h, 0)
-	return m.areaInertiaAcross/m.volume + t.centre(m).Z - load.Centre.Z, true
+	return t.stiffness(m, load), true
 }
 
 // GMWithRaised returns GM with a part of the load, of the given mass, raised by dz.

@@ -1,10 +1,6 @@
 package afloat
 
-import (
-	"math"
-
-	"barkwright/core/geom"
-)
+import "barkwright/core/geom"
 
 // Hydrostatics are the figures of the boat as it floats upright. Lengths are in
 // metres, areas in square metres; coefficients are ratios. L is the wet length, B
@@ -62,11 +58,7 @@ func (t *tilted) wetEnds(p Waterplane) (after, forward float64) {
 	depth := make([]float64, len(b.x))
 	first, last := -1, -1
 	for i, x := range b.x {
-		low := math.Inf(1)
-		for _, q := range t.ring[t.first[i]:t.first[i+1]] {
-			low = min(low, q.Y)
-		}
-		depth[i] = p.Height + p.Slope*x - low
+		depth[i] = p.Height + p.Slope*x - t.rings[i].low
 		if depth[i] > 0 {
 			if first < 0 {
 				first = i

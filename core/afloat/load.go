@@ -38,3 +38,10 @@ func (l Load) Moved(mass float64, by geom.Vec3) Load {
 	l.Centre = l.Centre.Add(by.Scale(mass / l.Mass))
 	return l
 }
+
+// mustWeigh panics on a load that is not positive.
+func (l Load) mustWeigh() {
+	if !(l.Mass > 0) {
+		panic(noLoad)
+	}
+}

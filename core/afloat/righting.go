@@ -41,7 +41,8 @@ func (b *Body) Righting(load Load, water Water, steps int) RightingCurve {
 	}
 	at := func(heel float64, start Waterplane) Attitude {
 		t.turn(heel)
-		return t.attitude(load, water, start)
+		a, _ := t.attitude(load, water, start)
+		return a
 	}
 	c := RightingCurve{Points: make([]ArmPoint, 0, steps+1)}
 	firm := true

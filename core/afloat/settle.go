@@ -16,7 +16,8 @@ func (b *Body) settle(load Load, water Water, upright Attitude) Attitude {
 	t := b.tilt(0)
 	at := func(heel float64, start Waterplane) Attitude {
 		t.turn(heel)
-		return t.attitude(load, water, start)
+		a, _ := t.attitude(load, water, start)
+		return a
 	}
 	low, rest := upright, upright
 	for i := 1; i <= searchSteps; i++ {
