@@ -97,18 +97,20 @@ func (o Outlook) WithHelp(c Canoe, pause func() bool) (*Outlook, bool) {
 		if len(faults) > 0 {
 			continue
 		}
-		days, ok := o.Plan.Quick(other.Asks(), pause)
+		// A smaller boat's tasks are no longer: the plan of any larger one can be kept for it.
+		most := 0
+		if n := len(o.Sizes); n > 0 {
+			most = o.Sizes[n-1].Days
+		}
+		if length < c.Design.Length && (most == 0 || o.Days < most) {
+			most = o.Days
+		}
+		days, ok := o.Plan.Quick(other.Asks(), most, pause)
 		if !ok {
 			return nil, false
 		}
-		// A smaller boat's tasks are no longer: the plan of any larger one can be kept for it.
 		if length >= c.Design.Length {
 			days = max(days, o.Days)
-		} else {
-			days = min(days, o.Days)
-		}
-		if n := len(o.Sizes); n > 0 {
-			days = min(days, o.Sizes[n-1].Days)
 		}
 		o.Sizes = append(o.Sizes, Size{length, days})
 	}

@@ -78,7 +78,7 @@ func daysTable(o *core.Outlook, in units.System) Table {
 	t := Table{Key: "plan.days", Title: "Day by day", Home: stage.Choose,
 		Note: "Hands are the most at it at a time. Every task needs its caution: see its stage."}
 	var all []onDay
-	for d := range o.Days + 7 {
+	for d := range o.Through() {
 		first := true
 		for i := range o.Jobs {
 			j := &o.Jobs[i]
@@ -109,6 +109,9 @@ func daysTable(o *core.Outlook, in units.System) Table {
 		}),
 		text("hands", "Hands", func(r *onDay) string {
 			text := plan.Hands(r.shift.Practised, r.shift.Others)
+			if n := r.shift.Lent; n > 0 {
+				text += ", " + strconv.Itoa(n) + " lent by another team"
+			}
 			if n := r.shift.Borrowed; n > 0 {
 				text += ", borrow " + strconv.Itoa(n)
 			}

@@ -69,7 +69,7 @@ func Days(o *core.Outlook, width, letter, row float64) draw.List {
 		}
 		p.left = min(p.left, namesShare*width)
 	}
-	days := o.Days
+	days := o.Through()
 	p.day = (width - p.left - letter) / float64(days)
 	p.list = draw.List{Width: width, Height: p.bottom() + wantsRoom*letter + 2*letter,
 		Title: "The work day by day", Description: DaysWords(o)}
@@ -92,8 +92,12 @@ func Days(o *core.Outlook, width, letter, row float64) draw.List {
 
 // DaysWords say in words what the chart shows.
 func DaysWords(o *core.Outlook) string {
-	return fmt.Sprintf("A row for each of %d tasks to do over %d days. The longest chain: %s.", len(o.Jobs), o.Days,
-		answer.ChainWords(o))
+	after := ""
+	if o.Through() > o.Days {
+		after = " After the end, marked by a line, winter keeping."
+	}
+	return fmt.Sprintf("A row for each of %d tasks to do over %d days. The longest chain: %s.%s", len(o.Jobs), o.Days,
+		answer.ChainWords(o), after)
 }
 
 func (p *dayPlot) x(day float64) float64 { return p.left + day*p.day }
@@ -159,6 +163,9 @@ func (p *dayPlot) scale(days int) {
 		}
 	}
 	p.line(draw.Ink, 1, nil, p.left, low, p.x(float64(days)), low)
+	if days > p.o.Days {
+		p.line(draw.Ink, 1, nil, p.x(float64(p.o.Days)), p.top, p.x(float64(p.o.Days)), low)
+	}
 	if p.today >= 0 {
 		x := p.x(float64(p.today) + 0.5)
 		p.line(draw.Mark, 2, nil, x, p.top-0.2*p.letter, x, low)

@@ -66,7 +66,7 @@ func (p *Plan) holds(r *run, i int) (before int, by Cause) {
 	most, had := -1, 0
 	for _, s := range r.stints {
 		if s.slot == start-1 && s.leads+s.rest > had && s.job != i &&
-			p.won.crew.mingle(j.team, p.net.jobs[s.job].team) {
+			!p.net.jobs[s.job].late && (r.short[i] || r.short[s.job] || p.won.crew.mingle(r.team[i], r.team[s.job])) {
 			most, had = s.job, s.leads+s.rest
 		}
 	}
@@ -105,40 +105,13 @@ func (p *Plan) HandsDecide() bool {
 	return 2*n > len(p.Chain)
 }
 
-// Before lists the tasks that must be done before another, in the order of the table.
-func (s *Season) Before(c Counts, of ID) []ID {
-	need := map[ID]bool{}
-	var add func(id ID)
-	add = func(id ID) {
-		for _, l := range s.links(c, id) {
-			if !need[l.Task] {
-				need[l.Task] = true
-				add(l.Task)
-			}
-		}
-	}
-	add(of)
-	var out []ID
-	for i := range table {
-		if need[ID(i)] {
-			out = append(out, ID(i))
-		}
-	}
-	return out
-}
-
 // WaitAfter is how many days the longest wait after a job takes, by the clock.
 func (p *Plan) WaitAfter(i int) float64 {
 	most := 0
 	index := p.Jobs[i].index
-	for _, k := range p.net.jobs[index].before {
-		if p.net.jobs[k].late || p.net.jobs[k].work <= done {
-			continue
-		}
-		for _, w := range p.net.jobs[k].after {
-			if w.job == index {
-				most = max(most, w.hours)
-			}
+	for _, w := range p.net.jobs[index].before {
+		if j := &p.net.jobs[w.job]; !j.late && j.work > done {
+			most = max(most, w.hours)
 		}
 	}
 	return float64(most) / 24

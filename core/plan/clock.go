@@ -117,3 +117,12 @@ func (c *clock) opening(slot int, w Window) int {
 	}
 	return never
 }
+
+// idle is the fewest slots that a wait of hours after a slot passes over, wherever in the week it begins.
+func (c *clock) idle(hours int) int {
+	least := never
+	for slot := range c.slots * c.days {
+		least = min(least, c.after(slot, hours)-slot-1)
+	}
+	return least
+}

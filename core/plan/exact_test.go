@@ -59,25 +59,30 @@ func exact(n *network, crew hands, limit int) int {
 					}
 				}
 				// Some of every pool that its team may draw on.
-				var from func(at, p, l int)
-				from = func(at, p, l int) {
-					if p+l > j.most {
+				team := n.team(j, crew)
+				need := min(j.least, crew.all())
+				short := n.short(j, crew)
+				var from func(at, p, l, lent int)
+				from = func(at, p, l, lent int) {
+					if p+l > max(j.most, need) || lent > 0 && (!short || p+l > need || p+l == lent) && at == len(there) {
 						return
 					}
 					if at < len(there) {
 						had := there[at]
 						for a := 0; a <= had.leads; a++ {
 							for b := 0; b <= had.rest; b++ {
-								if a+b == 0 || at == 0 || j.team == 0 || j.team == at {
-									there[at] = pool{had.leads - a, had.rest - b}
-									from(at+1, p+a, l+b)
+								of := 0
+								if at > 0 && team > 0 && team != at {
+									of = a + b
 								}
+								there[at] = pool{had.leads - a, had.rest - b}
+								from(at+1, p+a, l+b, lent+of)
 							}
 						}
 						there[at] = had
 						return
 					}
-					if p+l < min(j.least, crew.of(j.team).all()) || p+l == 0 || j.lead && p == 0 {
+					if p+l < need || p+l == 0 || j.lead && p == 0 {
 						return
 					}
 					was := left[i]
@@ -85,7 +90,7 @@ func exact(n *network, crew hands, limit int) int {
 					deal(i+1, there, left)
 					left[i] = was
 				}
-				from(0, 0, 0)
+				from(0, 0, 0, 0)
 			}
 			deal(0, crew.share(), append([]float64(nil), s.left...))
 			if limit < 0 {
@@ -122,9 +127,9 @@ func againstExact(t *testing.T, plans int, random func() (n *network, practised,
 	for range plans {
 		n, p, l := random()
 		crew := newHands(p, l, 2).in(n.teams)
-		won, _ := n.best(p, l, 2, shaken, nil)
+		won, _ := n.best(p, l, 2, n.orders(shaken), never, nil)
 		least := exact(n, crew, won.end)
-		assert.LessOrEqual(t, n.bound(crew), least, "the bound is one")
+		assert.LessOrEqual(t, n.reach(crew).end, least, "the bound is one")
 		assert.LessOrEqual(t, least, won.end, "no plan ends sooner than can be")
 		if won.end > least {
 			later++

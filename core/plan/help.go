@@ -1,8 +1,5 @@
 package plan
 
-// fewShakes is how many shaken orders are tried where many plans are compared.
-const fewShakes = 4
-
 // Way is one thing that may bring the end forward, and how many days the plan then takes.
 type Way struct {
 	// Text is empty where the boat is smaller: Shorter then says by how much, m.
@@ -22,9 +19,9 @@ func (p *Plan) Ways(smaller *Counts, shorter float64, pause func() bool) ([]Way,
 	try := func(text string, c Counts, set func(s *Season)) bool {
 		s := p.Season
 		set(&s)
-		end, ok := p.quick(&s, c, pause)
+		end, ok := p.quick(&s, c, p.Days, pause)
 		if ok {
-			out = append(out, Way{Text: text, Days: min(p.Days, end)})
+			out = append(out, Way{Text: text, Days: end})
 		}
 		return ok
 	}
@@ -70,13 +67,15 @@ func (s *Season) ready(c Counts, ids ...ID) {
 	}
 }
 
-// quick is how many days a season takes from the plan's first day, with few orders tried.
-func (p *Plan) quick(s *Season, c Counts, pause func() bool) (days int, ok bool) {
+// quick is how many days a season takes from the plan's first day, with few orders tried; so many where
+// it is not found to take fewer.
+func (p *Plan) quick(s *Season, c Counts, most int, pause func() bool) (days int, ok bool) {
 	rates := s.Rates(c, p.Done)
 	n := s.newNetwork(c, p.Done, means(&rates), newClock(s, p.First, p.Dated))
-	won, ok := n.best(s.Int(Practised), s.Int(Learners), s.Number(Factor), fewShakes, pause)
-	if !ok || won.end >= never {
-		return horizon, ok
+	limit := n.clock.slotAt((most - 1) * ticksADay)
+	won, ok := n.best(s.Int(Practised), s.Int(Learners), s.Number(Factor), n.few(), limit+1, pause)
+	if !ok || won.end > limit {
+		return most, ok
 	}
 	return n.clock.day(won.end-1) + 1, true
 }
@@ -91,8 +90,9 @@ func (p *Plan) Least(days int, pause func() bool) (crews []Crew, ok bool) {
 		return nil, true
 	}
 	most := func(f Field) int { return int(rows[f].High) }
+	o := p.net.few()
 	for n := 1; n <= most(Practised); n++ {
-		meets, ok := p.meets(n, 0, days, pause)
+		meets, ok := p.meets(n, 0, days, o, pause)
 		if !ok {
 			return nil, false
 		}
@@ -103,7 +103,7 @@ func (p *Plan) Least(days int, pause func() bool) (crews []Crew, ok bool) {
 	}
 	practised := p.Season.Int(Practised)
 	for n := 1; n <= most(Learners); n++ {
-		meets, ok := p.meets(practised, n, days, pause)
+		meets, ok := p.meets(practised, n, days, o, pause)
 		if !ok {
 			return nil, false
 		}
@@ -116,22 +116,22 @@ func (p *Plan) Least(days int, pause func() bool) (crews []Crew, ok bool) {
 }
 
 // meets tells whether a crew ends within so many days.
-func (p *Plan) meets(practised, learners, days int, pause func() bool) (meets, ok bool) {
+func (p *Plan) meets(practised, learners, days int, o *orders, pause func() bool) (meets, ok bool) {
 	limit := p.net.clock.slotAt(days * ticksADay)
-	crew := p.Season.crew(practised, learners)
-	if !crew.enough() || p.net.bound(crew) > limit {
-		return false, true
-	}
 	out := found{end: limit + 1}
-	if !p.net.tryAll(crew, fewShakes, &out, pause) {
+	if !p.net.tryCrew(practised, learners, p.Season.Number(Factor), o, &out, pause) {
 		return false, false
 	}
 	return out.end <= limit, true
 }
 
-// Quick is how many days the same season takes another boat, with few orders tried.
-func (p *Plan) Quick(c Counts, pause func() bool) (days int, ok bool) {
-	return p.quick(&p.Season, c, pause)
+// Quick is how many days the same season takes another boat, with few orders tried; so many where it is
+// not found to take fewer, three years where none are said.
+func (p *Plan) Quick(c Counts, most int, pause func() bool) (days int, ok bool) {
+	if most == 0 {
+		most = horizon
+	}
+	return p.quick(&p.Season, c, most, pause)
 }
 
 // DaysSet is how many days there are from the plan's first to the last one set; it reports

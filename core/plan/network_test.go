@@ -13,12 +13,8 @@ import (
 
 // newTestNetwork joins jobs by what each waits for; a slot is a day unless said.
 func newTestNetwork(jobs []job, k clock) *network {
-	n := &network{jobs: jobs, clock: k, beds: 1}
-	for i := range n.jobs {
-		for _, w := range n.jobs[i].after {
-			n.jobs[w.job].before = append(n.jobs[w.job].before, i)
-		}
-	}
+	n := &network{jobs: jobs, clock: k, beds: 1, boats: 1}
+	n.join()
 	return n
 }
 
@@ -26,9 +22,9 @@ var aSlotADay = clock{slots: 1, days: daysOfWeek}
 
 // alone is a plan of a network by one crew and way of dealing.
 func alone(n *network, crew hands) *Plan {
-	p := &Plan{net: n, Season: NewSeason()}
-	p.won = found{crew: crew, practised: crew.leads, rank: n.tails(crew, n.clock.worked())}
-	r := p.record()
+	p, r := &Plan{net: n, Season: NewSeason()}, newRun(n, crew)
+	p.won = found{crew: crew, practised: crew.leads, rank: n.orders(0).of(&r.reach)[0]}
+	r = p.record()
 	p.lay(r)
 	p.chain(r)
 	p.slacks(nil)
@@ -53,7 +49,7 @@ func TestTextbookNetwork(t *testing.T) {
 	}
 	p := alone(newTestNetwork(jobs, aSlotADay), newHands(20, 0, 2))
 	assert.Equal(t, 44, p.Days)
-	assert.Equal(t, 44, p.net.bound(p.won.crew))
+	assert.Equal(t, 44, p.net.reach(p.won.crew).end)
 	chain := ""
 	for _, h := range p.Chain {
 		chain += string(names[p.Jobs[h.Job].Task])
@@ -84,9 +80,9 @@ func anomaly(shorter float64) *network {
 }
 
 func TestOneListCanEndLaterWithMoreHands(t *testing.T) {
-	rank := make([]float64, 9)
+	rank := make([]int, 9)
 	for i := range rank {
-		rank[i] = -float64(i)
+		rank[i] = i
 	}
 	by := func(n int, shorter float64) int {
 		return newRun(anomaly(shorter), newHands(n, 0, 2)).finish(rank, dealing{}, never)
@@ -100,7 +96,7 @@ func TestOneListCanEndLaterWithMoreHands(t *testing.T) {
 // more, the chain of the first task and the last.
 func TestTheSearchDoesNotEndLaterWithMoreHands(t *testing.T) {
 	for n := 3; n <= 6; n++ {
-		won, ok := anomaly(0).best(n, 0, 2, 0, nil)
+		won, ok := anomaly(0).best(n, 0, 2, anomaly(0).orders(0), never, nil)
 		assert.True(t, ok)
 		assert.Equal(t, 12, won.end, "%d hands", n)
 	}
@@ -129,19 +125,19 @@ func TestMoreHandsNeverEndLater(t *testing.T) {
 	for range 1000 {
 		n := randomNetwork(r, 9)
 		p, l := 1+r.IntN(3), r.IntN(4)
-		now, _ := n.best(p, l, 2, 0, nil)
-		more, _ := n.best(p+1, l, 2, 0, nil)
-		learner, _ := n.best(p, l+1, 2, 0, nil)
+		now, _ := n.best(p, l, 2, n.orders(0), never, nil)
+		more, _ := n.best(p+1, l, 2, n.orders(0), never, nil)
+		learner, _ := n.best(p, l+1, 2, n.orders(0), never, nil)
 		require.LessOrEqual(t, more.end, now.end)
 		require.LessOrEqual(t, learner.end, now.end)
-		require.GreaterOrEqual(t, now.end, n.bound(now.crew))
+		require.GreaterOrEqual(t, now.end, n.reach(now.crew).end)
 	}
 }
 
 // A search that is cut off finds nothing.
 func TestSearchIsCutOff(t *testing.T) {
 	turns := 0
-	_, ok := anomaly(0).best(3, 0, 2, shaken, func() bool { turns++; return turns < 3 })
+	_, ok := anomaly(0).best(3, 0, 2, anomaly(0).orders(shaken), never, func() bool { turns++; return turns < 3 })
 	assert.False(t, ok)
 	assert.Equal(t, 3, turns)
 }

@@ -3,6 +3,7 @@ package plan
 import (
 	"math"
 	"math/rand/v2"
+	"slices"
 	"sort"
 )
 
@@ -19,7 +20,9 @@ const (
 func (p *Plan) ranges(rates *[Tasks]Triangle, pause func() bool) bool {
 	rng := rand.New(rand.NewPCG(drawSeed, drawSeed))
 	var ends, works, hours, shares []float64
-	r := newRun(p.net, p.won.crew)
+	drawn := *p.net
+	drawn.jobs = slices.Clone(drawn.jobs)
+	r := newRun(&drawn, p.won.crew)
 	for i := range draws {
 		common := normal((float64(i) + 0.5) / draws)
 		minutes := new([Tasks]float64)
@@ -37,7 +40,7 @@ func (p *Plan) ranges(rates *[Tasks]Triangle, pause func() bool) bool {
 			}
 		}
 		hours, shares = append(hours, sum), append(shares, gathered/max(sum, done))
-		r.n = p.Season.newNetwork(p.Counts, p.Done, minutes, p.net.clock)
+		drawn.times(minutes)
 		if end := r.finish(p.won.rank, p.won.deal, never); end < never {
 			ends = append(ends, float64(p.net.clock.day(end-1)+1))
 			works = append(works, float64((end-1)/p.net.clock.slots+1))
@@ -79,3 +82,6 @@ func (t Triangle) quantile(share float64) float64 {
 
 // normal is the quantile of the standard normal distribution.
 func normal(share float64) float64 { return math.Sqrt2 * math.Erfinv(2*share-1) }
+
+// whole is a float of days rounded to whole ones.
+func whole(v float64) int { return int(math.Round(v)) }

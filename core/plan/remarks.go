@@ -27,7 +27,12 @@ func (p *Plan) Remarks(today string) []Remark {
 			"within three years. Widen the days when bark peels, the ground is thawed and gum runs, or set the task as at hand.")
 		return out
 	case NothingLeft:
-		say("nothingLeft", "Nothing is left to do.")
+		if p.Sums.Of(Afterwards) > done {
+			say("nothingLeft", "Nothing is left to do but to dry %s and lay %s up for winter.", s.boats("the boat"),
+				map[bool]string{true: "it", false: "them"}[s.Int(Boats) == 1])
+		} else {
+			say("nothingLeft", "Nothing is left to do.")
+		}
 		return out
 	}
 	if began, ok := day(s.Days[Begin]); ok && today != "" && s.Days[Begin] < today {
@@ -71,7 +76,7 @@ func (p *Plan) Remarks(today string) []Remark {
 		id := ID(i)
 		switch asked := s.Asked(p.Counts, id); {
 		case asked > 0 && s.Have[i] > asked:
-			say("haveMore", "More is at hand than this boat asks for: %s.", strings.ToLower(table[i].Name))
+			say("haveMore", "More is at hand than is needed for %s: %s.", s.boats("this boat"), strings.ToLower(table[i].Name))
 		case s.Suspect(p.Done, id):
 			say("suspect", "Look at the hours entered again, they are not counted: %s.", strings.ToLower(table[i].Name))
 		}
@@ -85,12 +90,16 @@ func (p *Plan) remarkSeason(say func(string, string, ...any)) {
 	if !p.Dated {
 		return
 	}
+	s, laidUp := &p.Season, -1
 	for i := range p.Jobs {
 		o := &p.Jobs[i]
 		if o.Task == FellCedar && p.within(Thawed, o.To) {
 			say("cedarLate", "Cedar is felled on %s, the ground thawed. Sources differ: winter, when it is carried out over "+
 				"frozen ground, or any time. Where it is wanted in winter, have it felled before and set it as at hand.",
 				p.Say(p.Date(o.From)))
+		}
+		if o.Task == KeepWinter && !p.within(Thawed, o.To) {
+			laidUp = max(laidUp, o.To)
 		}
 		if p.net.jobs[o.index].season == AnyTime || o.From < year/2 {
 			continue
@@ -100,18 +109,22 @@ func (p *Plan) remarkSeason(say func(string, string, ...any)) {
 			say("nextYear", "The bark comes off on %s: the days when it peels are over, or too few, before. A dry roll that is "+
 				"at hand needs no season.", p.Say(p.Date(o.From)))
 		case GatherGum:
-			say("gumNextYear", "Gum runs too late for this boat: it is gathered on %s. Have it from the summer before.",
-				p.Say(p.Date(o.From)))
+			say("gumNextYear", "Gum runs too late for %s: it is gathered on %s. Have it from the summer before.",
+				s.boats("this boat"), p.Say(p.Date(o.From)))
 		default:
 			say("nextThaw", "Roots wait for the thaw: they are dug on %s. Have them from the autumn before.",
 				p.Say(p.Date(o.From)))
 		}
 	}
+	if laidUp >= 0 {
+		say("frost", "On %s, when the ground is frozen, %s would still be wet: dry and lay it up before frost.",
+			p.Say(p.Date(laidUp)), s.boats("the boat"))
+	}
 }
 
-// within tells that a day of the plan lies in a season.
+// within tells that a day lies in a season, past the end of the plan too.
 func (p *Plan) within(w Window, d int) bool {
-	for _, s := range p.Open(w) {
+	for _, s := range p.net.clock.open[w] {
 		if d >= s[0] && d <= s[1] {
 			return true
 		}
@@ -128,20 +141,10 @@ func (p *Plan) remarkHands(say func(string, string, ...any)) {
 	if s.Int(Practised) == 0 {
 		say("noPractised", "Nobody is practised: planned at a learner's pace. Have someone who has built one beside you.")
 	}
-	var names []string
-	most, first := 0, -1
-	for i := range p.Jobs {
-		for _, shift := range p.Jobs[i].Shifts {
-			if shift.Borrowed > 0 {
-				if first < 0 || shift.Day < first {
-					first = shift.Day
-				}
-				most = max(most, shift.Borrowed)
-				names = append(names, strings.ToLower(table[p.Jobs[i].Task].Name))
-				break
-			}
-		}
+	if _, names, _ := p.few(func(s *Shift) int { return s.Lent }); len(names) > 0 {
+		say("lent", "A team is too few for some of the tasks, and others lend it hands: %s.", strings.Join(names, "; "))
 	}
+	most, names, first := p.few(func(s *Shift) int { return s.Borrowed })
 	switch {
 	case len(names) == 1:
 		say("borrow", "%s to borrow %s: %s.", hand(most), p.On(first), names[0])
@@ -152,6 +155,39 @@ func (p *Plan) remarkHands(say func(string, string, ...any)) {
 	if idle := s.Int(Practised) + s.Int(Learners) - p.Practised - p.Learners; idle > 0 {
 		say("idle", "%s would have nothing to do: the same crew without ends no later.", hand(idle))
 	}
+}
+
+// few are the tasks that want hands from elsewhere, each once however many boats, with the most that one
+// wants and the first day.
+func (p *Plan) few(wanted func(*Shift) int) (most int, names []string, first int) {
+	var named [Tasks]bool
+	first = -1
+	for i := range p.Jobs {
+		o := &p.Jobs[i]
+		for k := range o.Shifts {
+			n := wanted(&o.Shifts[k])
+			if n == 0 {
+				continue
+			}
+			most = max(most, n)
+			if d := o.Shifts[k].Day; first < 0 || d < first {
+				first = d
+			}
+			if !named[o.Task] {
+				named[o.Task] = true
+				names = append(names, strings.ToLower(table[o.Task].Name))
+			}
+		}
+	}
+	return most, names, first
+}
+
+// boats names one boat as it is said, and several.
+func (s *Season) boats(one string) string {
+	if n := s.Int(Boats); n > 1 {
+		return fmt.Sprintf("these %d boats", n)
+	}
+	return one
 }
 
 // On names a day of the plan: its date where there is one, else its number.

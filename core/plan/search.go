@@ -1,177 +1,97 @@
 package plan
 
-import (
-	"math"
-	"math/rand/v2"
-)
-
-const (
-	// shaken is how many orders are tried besides the two ranks, each the first with its
-	// ranks changed at random by so much.
-	shaken    = 24
-	shakenBy  = 0.6
-	orderSeed = 20
-)
+import "sort"
 
 // found is the best plan of a search: what it was made by, and the slot after its last.
 type found struct {
 	crew hands
 	// practised and learners are how many of the crew it uses.
 	practised, learners int
-	rank                []float64
+	rank                []int
 	deal                dealing
 	end                 int
 }
 
-// ranks are the orders tried: by the longest chain still to come, by all the work still to
-// come, and shaken ones. Several teams also try the chain with its waits in full: a team whose
-// hands are few loses more by a wait that begins late.
-func (n *network) ranks(crew hands, shakes int) [][]float64 {
-	tail := n.tails(crew, n.clock.worked())
-	out := [][]float64{tail, n.following()}
-	if n.teams > 1 {
-		out = append(out, n.tails(crew, 1))
-	}
-	r := rand.New(rand.NewPCG(orderSeed, orderSeed))
-	for range shakes {
-		s := make([]float64, len(tail))
-		for i, v := range tail {
-			s[i] = v * (1 + shakenBy*(r.Float64()-0.5))
-		}
-		out = append(out, s)
-	}
-	return out
-}
-
-// tails is the longest chain from each job to the end, slots: the work at most hands and a share of
-// the waits. Of a wait by the clock only the share that is worked keeps hands from the job.
-func (n *network) tails(crew hands, share float64) []float64 {
-	out := make([]float64, len(n.jobs))
-	known := make([]bool, len(n.jobs))
-	var tail func(i int) float64
-	tail = func(i int) float64 {
-		if known[i] {
-			return out[i]
-		}
-		j := &n.jobs[i]
-		longest := 0.0
-		for _, k := range j.before {
-			for _, w := range n.jobs[k].after {
-				if w.job == i {
-					longest = max(longest, tail(k)+float64(w.hours*perHour)*share)
-				}
-			}
-		}
-		out[i], known[i] = longest+n.least(j, crew), true
-		return out[i]
-	}
-	for i := range n.jobs {
-		tail(i)
-	}
-	return out
-}
-
-// least is the shortest time a job takes a crew, slots.
-func (n *network) least(j *job, crew hands) float64 {
-	if j.work <= done {
-		return 0
-	}
-	return j.work / crew.of(j.team).most(j.most)
-}
-
-// following is all the work that waits for each job, its own included.
-func (n *network) following() []float64 {
-	out := make([]float64, len(n.jobs))
-	for i := range n.jobs {
-		seen := make([]bool, len(n.jobs))
-		var add func(k int)
-		add = func(k int) {
-			if seen[k] {
-				return
-			}
-			seen[k] = true
-			out[i] += n.jobs[k].work
-			for _, b := range n.jobs[k].before {
-				add(b)
-			}
-		}
-		add(i)
-	}
-	return out
-}
-
-// bound is a slot no plan of the crew ends before: the longest chain with as many hands to
-// each job as it can use, and all the work shared by everyone, a team's by all who may be at it.
-func (n *network) bound(crew hands) int {
-	end, work := 0, make([]float64, 1+crew.teams) // by team
-	first := make([]int, len(n.jobs))
-	seen := make([]bool, len(n.jobs))
-	var ends func(i int) int
-	ends = func(i int) int {
-		if seen[i] {
-			return first[i]
-		}
-		j := &n.jobs[i]
-		at := j.notBefore
-		for _, w := range j.after {
-			at = max(at, n.clock.after(ends(w.job), w.hours))
-		}
-		last := at - 1
-		if j.work > done {
-			at = n.clock.opening(at, j.season)
-			last = at + int(math.Ceil(n.least(j, crew)-1e-6)) - 1
-		}
-		first[i], seen[i] = last, true
-		return last
-	}
-	for i := range n.jobs {
-		if last := ends(i); !n.jobs[i].late {
-			end = max(end, last+1)
-			work[0] += n.jobs[i].work
-			if team := n.jobs[i].team; team > 0 {
-				work[team] += n.jobs[i].work
-			}
-		}
-	}
-	for team, w := range work {
-		if all := crew.of(team); all.all() > 0 {
-			end = max(end, int(math.Ceil(w/all.most(all.all())-1e-6)))
-		}
-	}
-	return min(end, never)
-}
-
 // best searches for the earliest end over a crew and every smaller one, so that more hands
-// never end later; the plan may leave some with nothing to do. pause is called between runs,
-// and ends the search where it returns false: nothing is found then.
-func (n *network) best(practised, learners int, factor float64, shakes int, pause func() bool) (found, bool) {
-	out := found{end: never}
+// never end later; the plan may leave some with nothing to do. Nothing that does not end before a slot
+// is found. orders are what is tried. pause is called between runs, and ends the search where it returns false.
+func (n *network) best(practised, learners int, factor float64, o *orders, before int, pause func() bool) (found, bool) {
+	out := found{end: before}
+	if !n.tryCrew(practised, learners, factor, o, &out, pause) {
+		return found{}, false
+	}
+	smaller, ok := n.smaller(practised, learners, factor, out.end, pause)
+	for k := 0; ok && k < len(smaller) && smaller[k].end < out.end; k++ {
+		ok = n.tryCrew(smaller[k].Practised, smaller[k].Learners, factor, o, &out, pause)
+	}
+	return out, ok
+}
+
+// bounded is a crew and a slot that it cannot end before.
+type bounded struct {
+	Crew
+	end int
+}
+
+// smaller are the crews smaller than one that may end before a slot, those first that may end first.
+func (n *network) smaller(practised, learners int, factor float64, end int, pause func() bool) ([]bounded, bool) {
+	var out []bounded
+	work := n.work()
 	for p := practised; p >= 0; p-- {
 		for l := learners; l >= 0; l-- {
-			if p+l == 0 {
+			if p+l == 0 || p == practised && l == learners {
 				continue
 			}
-			crew := newHands(p, l, factor).in(n.teams)
-			if !crew.enough() || n.bound(crew) >= out.end {
+			// The work alone rules most of them out. In teams a crew ends no sooner than all together.
+			crew := newHands(p, l, factor)
+			if ceil(work/crew.most(p+l)) >= end {
 				continue
 			}
-			if !n.tryAll(crew, shakes, &out, pause) {
-				return found{}, false
+			if may := n.reach(crew).end; may < end {
+				out = append(out, bounded{Crew{p, l}, may})
 			}
-			if out.crew == crew {
-				out.practised, out.learners = p, l
+			if pause != nil && !pause() {
+				return nil, false
 			}
 		}
 	}
+	sort.SliceStable(out, func(a, b int) bool { return out[a].end < out[b].end })
 	return out, true
 }
 
+// tryCrew tries a crew in as many teams as there are. One team works as any number would, too: what
+// several can do, all together can, so that teams end no sooner.
+func (n *network) tryCrew(practised, learners int, factor float64, o *orders, out *found, pause func() bool) bool {
+	from, to := n.teams, n.teams
+	if n.teams < 2 {
+		from, to = 1, 1
+		if !o.quick {
+			to = n.boats
+		}
+	}
+	for teams := from; teams <= to; teams++ {
+		crew := newHands(practised, learners, factor).in(teams)
+		if !crew.enough() {
+			continue
+		}
+		if !n.tryAll(crew, o, out, pause) {
+			return false
+		}
+		if out.crew == crew {
+			out.practised, out.learners = practised, learners
+		}
+	}
+	return true
+}
+
 // tryAll tries every order and dealing for one crew, and takes what ends sooner than out.
-func (n *network) tryAll(crew hands, shakes int, out *found, pause func() bool) bool {
+func (n *network) tryAll(crew hands, o *orders, out *found, pause func() bool) bool {
 	r := newRun(n, crew)
-	ways := dealings()
-	for _, rank := range n.ranks(crew, shakes) {
-		for _, deal := range ways {
+	if r.reach.end >= out.end {
+		return true
+	}
+	for _, rank := range o.of(&r.reach) {
+		for _, deal := range o.ways {
 			if end := r.finish(rank, deal, out.end); end < out.end {
 				*out = found{crew: crew, rank: rank, deal: deal, end: end}
 			}

@@ -1,8 +1,9 @@
 package plan
 
 import (
+	"cmp"
 	"fmt"
-	"math"
+	"slices"
 	"strconv"
 	"strings"
 )
@@ -14,6 +15,14 @@ func (s *Season) Team(id ID, boat int) int {
 		return boat%n + 1
 	}
 	return 0
+}
+
+// team is the team of a crew that works at a job.
+func (n *network) team(j *job, crew hands) int {
+	if crew.teams < 2 || j.shared {
+		return 0
+	}
+	return j.boat%crew.teams + 1
 }
 
 // Whose names a task's boat and team where there are several, after a comma; else it is empty.
@@ -68,6 +77,11 @@ func (h hands) mingle(a, b int) bool {
 	return a == b || a == 0 || b == 0 || h.teams < 2 || h.leads%h.teams > 0
 }
 
+// short tells that a job's whole team is too few for it, and others are not: they lend it hands.
+func (n *network) short(j *job, crew hands) bool {
+	return crew.of(n.team(j, crew)).all() < min(j.least, crew.all())
+}
+
 // pool are hands that are not yet dealt out.
 type pool struct{ leads, rest int }
 
@@ -96,26 +110,69 @@ func (r *run) count(team int) (leads, rest int) {
 	return leads, rest
 }
 
-// lead and rest are the practised hands and the learners of a pool.
-func lead(p *pool) *int { return &p.leads }
-func rest(p *pool) *int { return &p.rest }
+// kind is practised hands or the others.
+type kind bool
 
-// take takes a hand of a kind for a team's task: one of its own before one who goes from team to
-// team; for everyone's, one of the team that has the least to do at its own boats.
-func (r *run) take(team int, kind func(*pool) *int) {
-	from := team
-	if team == 0 {
-		least := math.Inf(1)
-		for i := 1; i < len(r.free); i++ {
-			if *kind(&r.free[i]) > 0 && r.owed[i] < least {
-				from, least = i, r.owed[i]
-			}
+const (
+	lead  kind = true
+	other kind = false
+)
+
+// of is how many of a kind are in a pool.
+func (k kind) of(p *pool) *int {
+	if k == lead {
+		return &p.leads
+	}
+	return &p.rest
+}
+
+// take takes hands of a kind for a job: of its team's own before those who go from team to team; for
+// everyone's, of the teams that have the least to do at their own boats first.
+func (r *run) take(i int, k kind, n int) {
+	if team := r.team[i]; team > 0 {
+		n = r.move(i, team, k, n)
+	} else if len(r.free) > 1 {
+		n = r.fromLeast(i, k, n)
+	}
+	r.move(i, 0, k, n)
+}
+
+// borrow takes hands of other teams for a job that a whole team is too few for.
+func (r *run) borrow(i, n int) {
+	k := lead
+	if r.deal.learnersFirst {
+		k = other
+	}
+	r.fromLeast(i, !k, r.fromLeast(i, k, n))
+}
+
+// fromLeast takes hands of the teams that have the least to do, and returns how many are still wanted.
+func (r *run) fromLeast(i int, k kind, n int) int {
+	if r.moved {
+		slices.SortFunc(r.byOwed, func(a, b int) int { return cmp.Or(cmp.Compare(r.owed[a], r.owed[b]), a-b) })
+		r.moved = false
+	}
+	for _, team := range r.byOwed {
+		if n == 0 {
+			break
 		}
+		n = r.move(i, team, k, n)
 	}
-	if *kind(&r.free[from]) == 0 {
-		from = 0
+	return n
+}
+
+// move takes hands of one pool, and returns how many are still wanted.
+func (r *run) move(i, from int, k kind, n int) int {
+	there := k.of(&r.free[from])
+	got := min(n, *there)
+	*there -= got
+	r.idle -= got
+	if k == lead {
+		r.leads[i] += got
+	} else {
+		r.rest[i] += got
 	}
-	*kind(&r.free[from])--
+	return n - got
 }
 
 // teamWords say who is in each team and which boats it builds, for the hands that the plan uses.
