@@ -32,7 +32,7 @@ func (p *page) keepFirst() {
 		return
 	}
 	var picture strings.Builder
-	if err := (draw.SVG{Palette: p.palette, ID: "first"}).Write(&picture, p.list); err != nil {
+	if err := (draw.SVG{Palette: p.palette, ID: "first", Hasty: true}).Write(&picture, p.list); err != nil {
 		panic("bridge: a strings.Builder does not fail")
 	}
 	held, _ := p.work.Held(p.places.at.First())

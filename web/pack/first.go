@@ -72,7 +72,7 @@ func pictures() (drawn, keys string) {
 	for _, at := range views {
 		list := view.Draw(o.Canoe(), v, at.size)
 		b.WriteString(`<div class="` + at.name + `">`)
-		if err := (draw.SVG{Palette: draw.Screen(), ID: "first-" + at.name}).Write(&b, list); err != nil {
+		if err := (draw.SVG{Palette: draw.Screen(), ID: "first-" + at.name, Hasty: true}).Write(&b, list); err != nil {
 			panic("pack: a strings.Builder does not fail")
 		}
 		b.WriteString("</div>")

@@ -43,5 +43,10 @@ func TestOpeningBoatStandsInThePage(t *testing.T) {
 	assert.Contains(t, form(), `data-typed="length" value="16&#39; 0&#34;"`)
 	drawn, keys := pictures()
 	assert.Equal(t, len(views), strings.Count(drawn, "<svg"))
+	for _, at := range views {
+		id := "first-" + at.name
+		assert.Contains(t, drawn, `aria-labelledby="`+id+`-title `)
+		assert.Contains(t, drawn, `<style>[aria-labelledby^="`+id+`-title"] path:not([fill=none]){shape-rendering:crispEdges}</style>`)
+	}
 	assert.Contains(t, keys, `<span class="slim">Key: `, "on a phone some labels stand in the key")
 }
