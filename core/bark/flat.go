@@ -32,6 +32,7 @@ type Piece struct {
 	Panel  int       // its number in the layout; -1 for the sheet
 	Places []float64 // of its columns, as hull.Hull.Column takes them
 	Curved geom.Grid // the same points on the hull
+	Girths []float64 // of the same points, from the foot of their column, m
 	Rows   int       // points in a column
 
 	FootRow int // of the sheet, on which the feet of its gores lie
@@ -77,8 +78,11 @@ func Flatten(h *hull.Hull, l Layout, res Resolution, warm *Flat, w *geom.Flatten
 // add lays a strip flat as one more piece.
 func (f *Flat) add(s strip, p geom.FlattenProblem, w *geom.FlattenWorkspace) Piece {
 	piece := Piece{Flat: geom.Flatten(p, w), Curved: p.Grid, Rows: p.Grid.Rows}
-	for _, l := range s.columns {
+	for c, l := range s.columns {
 		piece.Places = append(piece.Places, l.Place)
+		for r := range piece.Rows {
+			piece.Girths = append(piece.Girths, s.girth(c, r, piece.Rows-1))
+		}
 	}
 	f.State = max(f.State, piece.State)
 	return piece

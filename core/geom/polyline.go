@@ -80,3 +80,13 @@ func Offset(points []Vec2, by float64) []Vec2 {
 	}
 	return out
 }
+
+// SignedArea is the area inside a closed outline, whose first point is not repeated: positive where
+// it runs from the x axis toward the y axis.
+func SignedArea(outline []Vec2) float64 {
+	sum := 0.0
+	for i, q := range outline {
+		sum += q.Cross(outline[(i+1)%len(outline)]) / 2
+	}
+	return sum
+}

@@ -32,12 +32,7 @@ func Outline(h *hull.Hull, r Repair) (points []geom.Vec3, closed bool) {
 		return points, false
 	}
 	along, round := r.PatchAlong, r.PatchRound
-	up := d.Up
-	if d.Kind == tally.TornLacing {
-		// The strip hangs from the edge, on the side that is said.
-		_, girth := Column(h, d.At)
-		up = math.Copysign(girth-round/2, d.Up)
-	}
+	up := middleRound(h, r)
 	corner := []geom.Vec2{{X: -along / 2, Y: -round / 2}, {X: along / 2, Y: -round / 2},
 		{X: along / 2, Y: round / 2}, {X: -along / 2, Y: round / 2}}
 	for i, a := range corner {
@@ -48,6 +43,16 @@ func Outline(h *hull.Hull, r Repair) (points []geom.Vec3, closed bool) {
 		}
 	}
 	return points, true
+}
+
+// middleRound is how far round the bark from the centre line the middle of a patch lies. The strip of torn
+// lacing hangs from the edge, on the side that is said.
+func middleRound(h *hull.Hull, r Repair) float64 {
+	if r.Damage.Kind != tally.TornLacing {
+		return r.Damage.Up
+	}
+	_, girth := Column(h, r.Damage.At)
+	return math.Copysign(girth-r.PatchRound/2, r.Damage.Up)
 }
 
 // onSkin is the point of the bark at a place along the gunwale, so far round it from the centre line.

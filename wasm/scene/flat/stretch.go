@@ -67,7 +67,7 @@ func withHoles(outlines [][]geom.Vec2) [][]geom.Vec2 {
 	most := 0.0
 	areas := make([]float64, len(outlines))
 	for i, line := range outlines {
-		if areas[i] = signedArea(line); math.Abs(areas[i]) > math.Abs(most) {
+		if areas[i] = geom.SignedArea(line); math.Abs(areas[i]) > math.Abs(most) {
 			most = areas[i]
 		}
 	}
@@ -90,15 +90,6 @@ func withHoles(outlines [][]geom.Vec2) [][]geom.Vec2 {
 		}
 	}
 	return out
-}
-
-// signedArea is positive for an outline that runs from the x axis toward the y axis.
-func signedArea(line []geom.Vec2) float64 {
-	sum := 0.0
-	for i, q := range line {
-		sum += q.Cross(line[(i+1)%len(line)]) / 2
-	}
-	return sum
 }
 
 func encloses(line []geom.Vec2, q geom.Vec2) bool {
