@@ -12,48 +12,72 @@ import (
 	"barkwright/core/stage"
 )
 
-// The chart's breadth on a sheet and its letters, CSS pixels: eight points, or seven where
-// there is much to say beside it.
-const (
-	chartBroad       = 718
-	chartLetter      = 8 * 96 / 72.0
-	leastChartLetter = 7 * 96 / 72.0
-)
+// chartBroad is the chart's breadth on a sheet, CSS pixels.
+const chartBroad = 718
+
+// leastChart is how much of a page the chart's first part has at the least to begin on it.
+const leastChart = 0.4
 
 // askedPad is the air over and under a row of what the boat asks, mm.
 const askedPad = 0.25
 
-// PlanSheet is the plan of the work on one page: how long it takes, its chart, what must be
-// ready before the bark is laid, and the hours.
+// PlanSheet is the plan of the work: how long it takes, what must be ready before the bark is laid,
+// the hours, and its chart. For one boat that is a page, with its words in letters as small as the
+// chart's if need be; the chart of several goes on over as many as its rows need.
 func PlanSheet(j Job, o *core.Outlook) []draw.List {
-	var pages []draw.List
-	// Much to say leaves the chart's rows less room, and still one page of it.
-	for _, letter := range []float64{chartLetter, leastChartLetter} {
-		for _, row := range []float64{chart.PaperRow, 1.1, chart.LeastRow} {
-			if pages = planPages(j, o, letter, row); len(pages) == 1 {
-				return pages
-			}
+	pages := planPages(j, o, smallLetter)
+	for _, letter := range []float64{9 * point, leastLetter} {
+		if fewer := planPages(j, o, letter); len(fewer) < len(pages) {
+			return fewer
 		}
 	}
 	return pages
 }
 
-func planPages(j Job, o *core.Outlook, letter, row float64) []draw.List {
+func planPages(j Job, o *core.Outlook, letter float64) []draw.List {
 	return j.pages("The work day by day", func(f fit) []strip {
 		s := stageSheet{Job: j}
-		s.flow = flow{fit: fit{letter: smallLetter, pad: f.pad, figure: 1}, width: pageWidth}
+		s.flow = flow{fit: fit{letter: letter, pad: f.pad, figure: 1}, width: pageWidth}
 		s.text(PlanWords(o))
 		for _, r := range answer.PlanRemarks(o, j.System) {
-			s.small(r.Text)
+			s.text(r.Text)
 		}
 		if o.State == plan.Made {
-			s.figure(Figure{"A heavy edge marks the longest chain; dotted: drying, settling, soaking.",
-				chart.Days(o, chartBroad, letter, row)})
-			s.small(readyWords(o, j))
-			s.small(sumWords(o))
+			s.text(readyWords(o, j))
+			s.text(sumWords(o))
+			s.chart(o)
 		}
 		return s.strips
 	})
+}
+
+// PlanPart is the size of a part of the chart that has a page to itself.
+func PlanPart() chart.DaySize { return chartSize(pageHeight, pageHeight) }
+
+// chartSize is that of a chart of which the first part and the others may be so high, mm.
+func chartSize(first, rest float64) chart.DaySize {
+	return chart.DaySize{Width: chartBroad, Letter: leastLetter / millimetresPerPixel, Row: chart.PaperRow,
+		Least: chart.LeastRow, First: first / millimetresPerPixel, Rest: rest / millimetresPerPixel}
+}
+
+// chart adds the chart of days, its first part in the room that is left of the page.
+func (s *stageSheet) chart(o *core.Outlook) {
+	const caption = "A heavy edge marks the longest chain; dotted: drying, settling, soaking."
+	under := flow{fit: s.fit, width: s.width}
+	under.small(caption)
+	page := pageHeight - headHeight - length(under.strips)
+	left := page - length(s.strips) - figureSpace
+	if left < leastChart*page {
+		left = 0
+	}
+	parts := chart.Days(o, chartSize(left, page))
+	for i, part := range parts {
+		words := caption
+		if n := len(parts); n > 1 {
+			words = fmt.Sprintf("Part %d of %d. %s", i+1, n, caption)
+		}
+		s.figure(Figure{words, part})
+	}
 }
 
 // DaySheets are the list of each day, for as many pages as it takes.

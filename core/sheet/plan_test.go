@@ -1,6 +1,8 @@
 package sheet_test
 
 import (
+	"fmt"
+	"slices"
 	"strings"
 	"testing"
 
@@ -9,6 +11,8 @@ import (
 
 	"barkwright/core"
 	"barkwright/core/design"
+	"barkwright/core/draw"
+	"barkwright/core/pattern"
 	"barkwright/core/plan"
 	"barkwright/core/sheet"
 	"barkwright/core/tally"
@@ -54,21 +58,94 @@ func TestPlanWithMuchToSayOnOnePage(t *testing.T) {
 	assert.Len(t, pages, 1)
 }
 
-// The chart of several boats has a page of its own and stays on it.
-func TestPlanOfSeveralBoats(t *testing.T) {
-	c := core.Evaluate(design.Default())
-	for _, boats := range []float64{2, 3} {
-		s := plan.NewSeason()
-		s.Numbers[plan.Boats], s.Numbers[plan.Practised] = boats, 4
-		o, ok := core.PlanWork(c, s, tally.Log{}, "", func(string) int { return 0 }, nil)
-		require.True(t, ok)
-		charts := 0
-		for _, p := range sheet.PlanSheet(sheet.Job{Canoe: c, System: units.Imperial16}, o) {
-			assert.LessOrEqual(t, lowest(p), page.Bottom, "%v boats, %s", boats, p.Title)
-			charts += strings.Count(p.Description, "A heavy edge marks the longest chain")
+// severalBoats is the plan of two boats with more of them: the second's work again for each, a week later
+// each time.
+func severalBoats(two *core.Outlook, boats int) *core.Outlook {
+	copied := *two
+	o := &copied
+	o.Jobs = slices.Clone(two.Jobs)
+	for _, j := range two.Jobs {
+		for b := 2; b < boats && j.Boat == 1; b++ {
+			later := j
+			later.Boat, later.From, later.To = b, j.From+7*(b-1), j.To+7*(b-1)
+			later.Shifts = slices.Clone(j.Shifts)
+			for i := range later.Shifts {
+				later.Shifts[i].Day += 7 * (b - 1)
+			}
+			o.Jobs = append(o.Jobs, later)
+			o.Days = max(o.Days, later.To+1)
 		}
-		assert.Equal(t, 1, charts)
 	}
+	o.Season.Numbers[plan.Boats] = float64(boats)
+	return o
+}
+
+// From one boat to twelve, by days of the work and by dates, under a name that has no end, no lettering of the
+// plan is under eight points or over other lettering or out of the page that fits A4 and Letter, and every task
+// of every boat stands on some page under its boat's heading. One boat takes one page.
+func TestPlanOfAnyNumberOfBoats(t *testing.T) {
+	const leastLetter = 8 * 25.4 / 72 // common practice, no published source
+	head := pattern.Head{Boat: strings.Repeat("<b>&amp; \"Ŵŵ\" ", 40), Date: "2026-04-20"}
+	c := core.Evaluate(design.Default())
+	for _, first := range []string{"", "2026-04-20"} {
+		s := plan.NewSeason()
+		s.Numbers[plan.Practised], s.Days[plan.Begin] = 4, first
+		one, ok := core.PlanWork(c, s, tally.Log{}, first, func(string) int { return 0 }, nil)
+		require.True(t, ok)
+		s.Numbers[plan.Boats] = 2
+		two, ok := core.PlanWork(c, s, tally.Log{}, first, func(string) int { return 0 }, nil)
+		require.True(t, ok)
+		for boats := 1; boats <= 12; boats++ {
+			o := one
+			if boats > 1 {
+				o = severalBoats(two, boats)
+			}
+			pages := sheet.PlanSheet(sheet.Job{Canoe: c, System: units.Metric, Head: head}, o)
+			if boats == 1 {
+				assert.Len(t, pages, 1)
+			}
+			rows, charts := map[string]int{}, 0
+			for n, p := range pages {
+				where := fmt.Sprintf("%d boats from %q, %s", boats, first, p.Title)
+				assert.Equal(t, page, draw.Box{Right: p.Width, Bottom: p.Height}, where)
+				assert.Contains(t, p.Title, fmt.Sprintf("page %d of %d", n+1, len(pages)))
+				charts += strings.Count(p.Description, "A heavy edge marks the longest chain")
+				var texts []draw.Text
+				for _, op := range p.Ops {
+					text, ok := op.(draw.Text)
+					if !ok {
+						continue
+					}
+					rows[text.Text]++
+					assert.GreaterOrEqual(t, text.Size, leastLetter-1e-9, "%s: %q", where, text.Text)
+					assert.True(t, text.Bounds().Within(page), "%s: %q", where, text.Text)
+					// Rows may stand as close as their letters are high.
+					box := lettersOf(text)
+					for _, other := range texts {
+						assert.False(t, box.Meets(lettersOf(other)), "%s: %q over %q", where, text.Text, other.Text)
+					}
+					texts = append(texts, text)
+				}
+			}
+			assert.GreaterOrEqual(t, charts, 1)
+			assert.LessOrEqual(t, charts, (boats+3)/2, "a page holds two boats")
+			for _, j := range o.Jobs {
+				if name := plan.Of(j.Task).Name; j.Boat == boats-1 && o.Season.BoatByBoat(j.Task) && len(name) < 40 {
+					assert.Equal(t, boats, rows[name], "%d boats: %s", boats, name)
+				}
+			}
+			for b := 1; b <= boats && boats > 1; b++ {
+				assert.Equal(t, 1, rows[fmt.Sprintf("Boat %d", b)], "%d boats: heading %d", boats, b)
+			}
+		}
+	}
+}
+
+// lettersOf is the room of a line's letters, without the air between lines.
+func lettersOf(text draw.Text) draw.Box {
+	b := text.Bounds()
+	b.Top, b.Bottom = text.At.Y-0.49*text.Size, text.At.Y+0.49*text.Size
+	return b
 }
 
 // In teams the printed plan says who builds which boat, and each row of the days names its team.

@@ -15,7 +15,8 @@ const point = units.Inch / units.Millimetre / 72
 const (
 	plainLetter = 12 * point // read at the bench
 	smallLetter = 10 * point
-	leading     = 1.25 // a line's height over its letters
+	leastLetter = 8 * point // no lettering is smaller; common practice, no published source
+	leading     = 1.25      // a line's height over its letters
 	hairLine    = 0.18
 	ruleLine    = 0.5
 	tickSize    = 4.2
@@ -139,9 +140,14 @@ func (f *flow) paragraph(text string, size, space float64) {
 	}
 }
 
+// millimetresPerPixel is the size of a CSS pixel, and figureSpace the air over a drawing, mm.
+const (
+	millimetresPerPixel = units.Inch / units.Millimetre / 96
+	figureSpace         = 2.0
+)
+
 // figure is a drawing made in CSS pixels, with what it shows under it, both on one page.
 func (f *flow) figure(g Figure) {
-	const millimetresPerPixel = units.Inch / units.Millimetre / 96
 	caption := g.Caption
 	if key := g.Drawing.KeyWords(); key != "" {
 		caption = strings.TrimSuffix(caption, ".") + ". Key: " + key + "."
@@ -152,7 +158,7 @@ func (f *flow) figure(g Figure) {
 	times := min(millimetresPerPixel, f.width/g.Drawing.Width, room/g.Drawing.Height)
 	left := (f.width - times*g.Drawing.Width) / 2
 	from := len(f.strips)
-	f.add(strip{high: times * g.Drawing.Height, space: 2, words: g.Drawing.Title, tied: true, floats: true,
+	f.add(strip{high: times * g.Drawing.Height, space: figureSpace, words: g.Drawing.Title, tied: true, floats: true,
 		draw: func(s *paper, top float64) {
 			s.Put(g.Drawing, draw.Point{X: left, Y: top}, times)
 		}})

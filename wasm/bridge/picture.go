@@ -78,10 +78,12 @@ func (p *page) listenPicture() {
 		p.printPicture()
 		p.unfoldForPaper()
 		p.asksForPaper()
+		p.chartDays(true)
 		p.printing = true
 	})
 	p.on(js.Global(), "afterprint", func(js.Value) {
 		p.printing = false
+		p.chartDays(false)
 		p.draw()
 	})
 	p.listenHands()

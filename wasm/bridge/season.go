@@ -147,8 +147,7 @@ func (p *page) showSeason() {
 		p.say("season-learned-"+plan.Of(plan.ID(id)).Key, markup.Learned(plan.ID(id), minutes, p.work.System))
 	}
 	p.fill("season-remarks", markup.Remarks(o, p.work.System))
-	box := p.id("season-chart")
-	p.fill("season-chart", markup.PlanChart(o, box.Get("clientWidth").Float(), p.picture.Size().Letter, p.palette))
+	p.chartDays(false)
 	open := map[string]bool{}
 	each(p.id("season-tables"), "details[open]", func(e js.Value) { open[data(e, "plan")] = true })
 	p.fill("season-tables", markup.PlanTables(o, p.work.System, open))
@@ -159,6 +158,18 @@ func (p *page) showSeason() {
 func (p *page) asksForPaper() {
 	if p.places.at.Shows(string(stage.Choose)) {
 		p.fill(asksID, p.desk.Asks())
+	}
+}
+
+// chartDays draws the chart of days, as it stands on the page or as the page is printed.
+func (p *page) chartDays(printed bool) {
+	switch o := p.planned.outlook; {
+	case !p.places.at.Shows(string(work.Season)):
+	case printed:
+		p.fill("season-chart", markup.PaperPlan(o))
+	default:
+		width := p.id("season-chart").Get("clientWidth").Float()
+		p.fill("season-chart", markup.PlanChart(o, width, p.picture.Size().Letter, p.palette))
 	}
 }
 

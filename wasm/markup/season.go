@@ -156,18 +156,37 @@ func PlanHead(o *core.Outlook, known bool) string {
 }
 
 // widestPlan is the most that the chart of days is broad, CSS pixels; its letters grow with the
-// page's.
+// page's. A part of it is at most highestPlan of its letters high.
 const (
-	leastPlan  = 300
-	widestPlan = 1100
+	leastPlan   = 300
+	widestPlan  = 1100
+	highestPlan = 160
 )
 
-// PlanChart is the plan day by day in a figure so many CSS pixels wide, lettered as the page is.
+// PlanChart is the plan day by day in a figure so many CSS pixels wide, lettered as the page is. Of
+// several parts it is scrolled in a box of its own.
 func PlanChart(o *core.Outlook, width, letter float64, p draw.Palette) string {
+	small := 0.8 * letter
+	return planParts(o, chart.DaySize{Width: max(leastPlan, min(widestPlan*letter/16, width)), Letter: small,
+		Row: chart.ScreenRow, Least: chart.ScreenRow, First: highestPlan * small, Rest: highestPlan * small}, p)
+}
+
+// PaperPlan is PlanChart as the browser's own menu prints it: no part is higher than a page.
+func PaperPlan(o *core.Outlook) string { return planParts(o, sheet.PlanPart(), draw.Print()) }
+
+func planParts(o *core.Outlook, size chart.DaySize, p draw.Palette) string {
 	if o == nil || len(o.Faults) > 0 || o.State != plan.Made {
 		return ""
 	}
-	return SVG("plan-chart", p, chart.Days(o, max(leastPlan, min(widestPlan*letter/16, width)), 0.8*letter, chart.ScreenRow))
+	var b strings.Builder
+	parts := chart.Days(o, size)
+	for i, part := range parts {
+		b.WriteString(SVG("plan-chart-"+strconv.Itoa(i), p, part))
+	}
+	if len(parts) > 1 {
+		return `<div class="scroll" tabindex="0" role="region" aria-label="The work day by day">` + b.String() + `</div>`
+	}
+	return b.String()
 }
 
 // PlanTables are the tables of the plan, each in a fold; one that stands open stays so.
@@ -244,7 +263,7 @@ func Repairs(c core.Canoe, season plan.Season, l tally.Log, dates tally.Dates, s
 		if open[n] {
 			is = " open"
 		}
-		b.WriteString(`<details class="sheet" data-repair="` + n + `"` + is + `><summary><b>` +
+		b.WriteString(`<details class="sheet" data-repair="` + n + `"` + is + `><summary><b>` + strconv.Itoa(i+1) + ": " +
 			draw.Escape(dates.Written(e.When)) + `</b> ` +
 			draw.Escape(answer.DamageWords(answer.Repaired(c, season, e.Damage), s)) + `</summary>` + Mended(c, season, e.Damage, s) +
 			`<p class="row"><button type="button" data-mend="` + n + `">Take this repair off the log</button></p></details>`)

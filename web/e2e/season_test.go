@@ -25,6 +25,16 @@ func TestSeason(t *testing.T) {
 	assert.Contains(t, two, "2 practised")
 	assert.Equal(t, 1, eval[int](p, `document.querySelectorAll('#season-chart svg').length`))
 	assert.Greater(t, eval[int](p, `document.querySelectorAll('#season-tables [data-plan="plan.tasks"] tbody tr').length`), 40)
+	// The chart of several boats goes on in parts, which scroll in a box of their own, lettered as one boat's.
+	const letter = `parseFloat(document.querySelector('#season-chart text').getAttribute('font-size'))`
+	size := eval[float64](p, letter)
+	enter("season-boats", "3")
+	p.wait(planKnown + ` && document.querySelectorAll('#season-chart .scroll > svg').length > 1`)
+	assert.Equal(t, size, eval[float64](p, letter))
+	assert.True(t, eval[bool](p, `(e => e.scrollHeight > e.clientHeight && e.scrollWidth <= e.clientWidth + 1)(`+
+		`document.querySelector('#season-chart .scroll'))`))
+	enter("season-boats", "1")
+	p.wait(planKnown + ` && document.querySelectorAll('#season-chart svg').length === 1`)
 
 	enter("season-practised", "4")
 	p.wait(planKnown + ` && document.getElementById('season-head').textContent.includes('4 practised')`)
