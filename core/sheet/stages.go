@@ -128,9 +128,9 @@ func crewAsSet(s *stageSheet) {
 
 // repairs are those that the log holds, each with what it took.
 func repairs(s *stageSheet) {
-	for _, e := range s.Log.Repairs() {
+	for i, e := range s.Log.Repairs() {
 		t := answer.MendTable(s.Canoe, s.Season, e.Damage, s.System)
-		t.Title = "Repair of " + s.Dates.Written(e.When)
+		t.Title = "Repair " + strconv.Itoa(i+1) + ", " + s.Dates.Written(e.When)
 		s.table(t)
 	}
 }

@@ -154,11 +154,11 @@ func (d *Desk) printChosen(form PaperForm) Reply {
 
 // job is what the form asks to print of the boat shown.
 func (d *Desk) job(form PaperForm) sheet.Job {
-	c, system := d.laidFlat(), d.shown.System
+	c, system, repairs := d.laidFlat(), d.shown.System, d.notebook().Log.Repairs()
 	return sheet.Job{Canoe: c, System: system, Head: d.head(form), Sheets: form.Sheets, Cards: form.Cards,
 		Patterns: form.Patterns, Ribs: d.paper.ribs, Log: d.notebook().Log, Dates: d.Dates,
 		Season:  d.shown.Season(),
-		Figures: func(k stage.Key, share float64) []sheet.Figure { return onsheet.Figures(c, system, k, share) }}
+		Figures: func(k stage.Key, share float64) []sheet.Figure { return onsheet.Figures(c, system, repairs, k, share) }}
 }
 
 // printed is what was written, for the printer, or why it could not be.

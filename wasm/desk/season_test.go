@@ -154,7 +154,7 @@ func TestRepairsAreKept(t *testing.T) {
 	assert.Equal(t, want, back.Boat.Notebook.Log.Repairs())
 
 	printed := d.Paper("print", desk.PaperForm{Sheets: []stage.Key{stage.Keep}}).Print
-	assert.Contains(t, printed, "Repair of 14 June 2027")
+	assert.Contains(t, printed, "Repair 1, 14 June 2027")
 	// Its hours go by the times that are set: pages shown before those were go.
 	form := desk.PaperForm{Sheets: []stage.Key{stage.Keep}, InSight: true}
 	d.Paper("show", form)

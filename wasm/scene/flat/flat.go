@@ -43,6 +43,7 @@ func (p *pen) laid(c core.Canoe) {
 	p.jointsOver(c, a)
 	p.stripsOver(c, a)
 	p.flatGores(c, a)
+	p.repairsOver(c, a)
 	p.flatTitle(l)
 	switch p.View.Layer {
 	case scene.Measures:
@@ -71,9 +72,8 @@ func (p *pen) flatPiece(c core.Canoe, piece *bark.Piece, a scene.Plate) {
 	}
 }
 
-// cutLines returns the edges of a piece that are not its mirror lines.
-func cutLines(piece *bark.Piece) [][]geom.Vec2 {
-	outline := piece.Outline()
+// cutLines returns the edges of an outline that are not its mirror lines.
+func cutLines(outline []geom.Vec2) [][]geom.Vec2 {
 	mirror := func(i int) bool {
 		a, b := outline[i], outline[(i+1)%len(outline)]
 		return max(math.Abs(a.X), math.Abs(b.X)) < scene.OnAxis || max(math.Abs(a.Y), math.Abs(b.Y)) < scene.OnAxis
@@ -109,7 +109,7 @@ func (p *pen) flatEdges(c core.Canoe, piece *bark.Piece, a scene.Plate) {
 		p.panelEdges(c, piece, a)
 		return
 	}
-	lines := cutLines(piece)
+	lines := cutLines(piece.Outline())
 	for i := range lines {
 		lines[i] = scene.Smooth(lines[i])
 	}

@@ -15,7 +15,7 @@ func (p *pen) heldOver(a scene.Plate) {
 		if piece.Panel >= 0 {
 			continue
 		}
-		for n, line := range cutLines(piece) {
+		for n, line := range cutLines(piece.Outline()) {
 			for i, q := range scene.Quarters {
 				placed := a.InQuarter(q, 0, line)
 				p.HeldLine(placed...)

@@ -203,10 +203,17 @@ func (p *pen) bedPiece(c core.Canoe, l bark.Laid, a scene.Plate) {
 	for _, piece := range p.View.Flat.Pieces() {
 		q.flatEdges(c, piece, onBed)
 	}
+	repairs := p.laidRepairs(c)
+	for _, r := range repairs {
+		q.repairLines(c, r, onBed)
+	}
 	low, high := a.At(l.Cut.Along, l.Cut.Across), a.At(l.Cut.Along+l.Length(), l.Cut.Across+l.Width)
 	room := draw.Box{Left: low.X, Right: high.X, Top: high.Y, Bottom: low.Y}
 	for _, op := range q.List.Ops {
 		p.List.Add(draw.Clip(op, room)...)
+	}
+	for _, r := range repairs {
+		p.repairNames(c, r, onBed, room)
 	}
 	if x := p.middleOf(l, onBed); x > 0 {
 		p.Dashed(draw.Faint, scene.HairWidth, scene.CentreDash, draw.Point{X: x, Y: low.Y}, draw.Point{X: x, Y: high.Y})

@@ -7,6 +7,7 @@ import (
 	"barkwright/core/draw"
 	"barkwright/core/sheet"
 	"barkwright/core/stage"
+	"barkwright/core/tally"
 	"barkwright/core/units"
 	"barkwright/wasm/scene"
 	"barkwright/wasm/scene/flat"
@@ -37,15 +38,18 @@ var slots = map[stage.Key][]func(looker) sheet.Figure{
 }
 
 // Figures returns the drawings of a stage's build sheet, with a share of their usual height and
-// letters as large. The canoe has its bark laid flat.
-func Figures(c core.Canoe, s units.System, k stage.Key, share float64) []sheet.Figure {
-	at := looker{c, scene.View{Zoom: 1, System: s, Load: scene.LoadOf(c)}, share}
+// letters as large. The canoe has its bark laid flat; repairs are those that the log holds.
+func Figures(c core.Canoe, s units.System, repairs []tally.Entry, k stage.Key, share float64) []sheet.Figure {
+	at := looker{c, scene.View{Zoom: 1, System: s, Load: scene.LoadOf(c), Repairs: repairs}, share}
 	if c.Skin != nil {
 		at.Flat = &c.Skin.Flat
 	}
 	var out []sheet.Figure
 	for _, draw := range slots[k] {
 		out = append(out, draw(at))
+	}
+	if k == stage.Keep && len(repairs) > 0 {
+		out = append(out, mended(at))
 	}
 	return out
 }
@@ -88,9 +92,15 @@ func flatBark(l looker) sheet.Figure {
 	return l.drawn("The bark laid flat, as it lies on the bed.", l.high(290))
 }
 
+// mended is the flat bark without its measures: what is read off it is where the repairs lie.
+func mended(l looker) sheet.Figure {
+	l.State, l.Layer = scene.LaidFlat, scene.Names
+	return l.drawn("The bark laid flat, with the repairs by number.", l.high(330))
+}
+
 func bySheet(l looker) sheet.Figure {
 	const title, each, most = 40, 115, 380 // px
-	l.State, l.Only = scene.LaidFlat, scene.BySheet
+	l.State, l.Only, l.Repairs = scene.LaidFlat, scene.BySheet, nil
 	return l.drawn("Sheet by sheet: what is cut from it and what is left.",
 		l.high(min(most, title+each*float64(flat.SheetCount(l.Canoe)))))
 }

@@ -42,7 +42,7 @@ func TestEverySheetHasDrawings(t *testing.T) {
 	for name, c := range boats(t) {
 		for _, s := range []units.System{units.Imperial16, units.Metric} {
 			for _, key := range stage.Keys() {
-				figures := onsheet.Figures(c, s, key, 1)
+				figures := onsheet.Figures(c, s, nil, key, 1)
 				assert.NotEmpty(t, figures, key)
 				for _, f := range figures {
 					assert.Equal(t, onsheet.Wide.Width, f.Drawing.Width)
@@ -50,7 +50,7 @@ func TestEverySheetHasDrawings(t *testing.T) {
 					assert.NotEmpty(t, f.Drawing.Title)
 				}
 				j := sheet.Job{Canoe: c, System: s, Head: pattern.Head{Boat: name}, Sheets: []stage.Key{key},
-					Figures: func(k stage.Key, share float64) []sheet.Figure { return onsheet.Figures(c, s, k, share) }}
+					Figures: func(k stage.Key, share float64) []sheet.Figure { return onsheet.Figures(c, s, nil, k, share) }}
 				pages := sheet.BuildSheets(j)
 				drawn := 0
 				for _, p := range pages {
@@ -105,7 +105,7 @@ func apart(t *testing.T, where string, p draw.List) {
 // The marks on the drawing of the gunwale stand where its table says, to scale.
 func TestGunwaleMarksAreTheTables(t *testing.T) {
 	for name, c := range boats(t) {
-		f := onsheet.Figures(c, units.Imperial16, stage.Gunwales, 1)[0]
+		f := onsheet.Figures(c, units.Imperial16, nil, stage.Gunwales, 1)[0]
 		var rail draw.Box
 		at := map[string]float64{}
 		for _, op := range f.Drawing.Ops {

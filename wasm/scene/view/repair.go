@@ -1,8 +1,6 @@
 package view
 
 import (
-	"strconv"
-
 	"barkwright/core"
 	"barkwright/core/answer"
 	"barkwright/core/draw"
@@ -14,15 +12,12 @@ import (
 	"barkwright/wasm/scene"
 )
 
-// repairPart names repair i of the log in the picture.
-func repairPart(i int) string { return "repair." + strconv.Itoa(i) }
-
 // repairs draws the outline of each repair's patch where it lies, dashed where the boat hides it: from
 // above the bottom is seen whole, from the side the port half is hidden.
 func (p *pen) repairs(c core.Canoe, l layout) {
 	for i, e := range p.View.Repairs {
 		outline, closed := mend.Outline(c.Hull, answer.Repaired(c, plan.Season{}, e.Damage))
-		text := e.Damage.Kind.String()
+		text := scene.RepairName(i, e)
 		port := e.Damage.Up >= 0 && e.Damage.Kind != tally.BrokenRib
 		if l.hasTop {
 			p.repair(i, text, closed, false, onPlate(l.top, outline, func(q geom.Vec3) geom.Vec2 { return geom.Vec2{X: q.X, Y: q.Y} }))
@@ -50,7 +45,7 @@ func (p *pen) repair(i int, text string, closed, hidden bool, points []draw.Poin
 	} else {
 		p.Line(draw.Warn, scene.StrongWidth, points...)
 	}
-	p.Part(repairPart(i), closed, points)
+	p.Part(scene.RepairPart(i), closed, points)
 	if p.View.Layer == scene.Plain {
 		return
 	}
@@ -58,14 +53,14 @@ func (p *pen) repair(i int, text string, closed, hidden bool, points []draw.Poin
 	at := draw.Point{X: (b.Left + b.Right) / 2, Y: (b.Top + b.Bottom) / 2}
 	n := p.Say(scene.RankPart, text, draw.Warn, draw.Paper, scene.SpotAt(at.X, b.Top-p.Letter, draw.Middle),
 		scene.SpotAt(at.X, b.Bottom+p.Letter, draw.Middle))
-	n.Lead = &at
+	n.Lead, n.Key = &at, "repair "+text
 }
 
 // ReadRepair returns one sentence about a repair in the picture. It is empty for a name that is
 // not one.
 func ReadRepair(c core.Canoe, repairs []tally.Entry, part string, dates tally.Dates, s units.System) string {
 	for i, e := range repairs {
-		if part == repairPart(i) {
+		if part == scene.RepairPart(i) {
 			return "Mended " + dates.Written(e.When) + ": " + answer.DamageWords(answer.Repaired(c, plan.Season{}, e.Damage), s) + "."
 		}
 	}

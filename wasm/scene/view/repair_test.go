@@ -25,7 +25,7 @@ func TestRepairsAreMarked(t *testing.T) {
 	l := fit(c, v, size)
 	find := func(v scene.View) (out []draw.Box) {
 		for _, part := range Draw(c, v, size).Parts {
-			if part.Name == repairPart(0) {
+			if part.Name == scene.RepairPart(0) {
 				out = append(out, draw.BoxOf(part.Points))
 			}
 		}
@@ -41,7 +41,7 @@ func TestRepairsAreMarked(t *testing.T) {
 	assert.InEpsilon(t, (to-from)*l.top.Scale, boxes[0].Width(), 1e-9)
 	assert.Less(t, boxes[1].Left, side.X)
 	assert.Greater(t, boxes[1].Right, side.X)
-	assert.Contains(t, ReadRepair(c, v.Repairs, repairPart(0), tally.Dates{}, units.Imperial16), "hole of 4\" along the boat")
+	assert.Contains(t, ReadRepair(c, v.Repairs, scene.RepairPart(0), tally.Dates{}, units.Imperial16), "hole of 4\" along the boat")
 	assert.Empty(t, ReadRepair(c, v.Repairs, "rib.1", tally.Dates{}, units.Imperial16))
 	v.State = scene.OnTheBed
 	assert.Empty(t, find(v))
@@ -61,13 +61,13 @@ func TestBrokenRibIsMarkedAtTheNearest(t *testing.T) {
 		station := side * c.Hull.StationAt(rib.Run)
 		var boxes []draw.Box
 		for _, part := range Draw(c, v, size).Parts {
-			if part.Name == repairPart(0) {
+			if part.Name == scene.RepairPart(0) {
 				boxes = append(boxes, draw.BoxOf(part.Points))
 			}
 		}
 		require.Len(t, boxes, 2)
 		assert.InDelta(t, l.top.At(station, 0).X, (boxes[0].Left+boxes[0].Right)/2, 1e-9)
-		text := ReadRepair(c, v.Repairs, repairPart(0), tally.Dates{}, units.Metric)
+		text := ReadRepair(c, v.Repairs, scene.RepairPart(0), tally.Dates{}, units.Metric)
 		where := map[float64]string{1: "forward", -1: "aft"}[side]
 		assert.Contains(t, text, "broken rib: rib "+strconv.Itoa(rib.Number)+" "+where+", ")
 		assert.Contains(t, text, units.Length.Format(rib.Run, units.Metric)+" "+where+" of the middle")
