@@ -160,7 +160,7 @@ func PlanHead(o *core.Outlook, known bool) string {
 const (
 	leastPlan   = 300
 	widestPlan  = 1100
-	highestPlan = 160
+	highestPlan = 130
 )
 
 // PlanChart is the plan day by day in a figure so many CSS pixels wide, lettered as the page is. Of

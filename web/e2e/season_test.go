@@ -28,7 +28,7 @@ func TestSeason(t *testing.T) {
 	// The chart of several boats goes on in parts, which scroll in a box of their own, lettered as one boat's.
 	const letter = `parseFloat(document.querySelector('#season-chart text').getAttribute('font-size'))`
 	size := eval[float64](p, letter)
-	enter("season-boats", "3")
+	enter("season-boats", "2")
 	p.wait(planKnown + ` && document.querySelectorAll('#season-chart .scroll > svg').length > 1`)
 	assert.Equal(t, size, eval[float64](p, letter))
 	assert.True(t, eval[bool](p, `(e => e.scrollHeight > e.clientHeight && e.scrollWidth <= e.clientWidth + 1)(`+
