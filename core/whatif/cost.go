@@ -18,10 +18,11 @@ func Costed() []string {
 		"afloat.loadAtSixInches"}
 }
 
-// Cost is what one more inch of a length costs in each result, or one more piece of a count.
+// Cost is what one more inch of a length costs in each result, one more step of a size that has no
+// inches to spare, or one more piece of a count.
 type Cost struct {
 	Param design.Param
-	// Per is the change of the control that it is for, in SI: an inch, or one.
+	// Per is the change of the control that it is for, in SI: an inch, its step, or one.
 	Per float64
 	// Slopes are the changes of the results, in SI, in the order of Costed; NaN where a result
 	// has no number.
@@ -32,8 +33,8 @@ type Cost struct {
 
 // Costs are worked out one control after another.
 type Costs struct {
-	// Lengths and Pieces are done so far.
-	Lengths, Pieces []Cost
+	// Lengths, Sizes and Pieces are done so far.
+	Lengths, Sizes, Pieces []Cost
 
 	of   design.Design
 	next int
@@ -50,9 +51,12 @@ func (c *Costs) Next() bool {
 		c.next++
 		if per, ok := perOf(p, c.of); ok {
 			if cost, ok := slopesOf(c.of, p, per); ok {
-				if p.Whole() {
+				switch {
+				case p.Whole():
 					c.Pieces = append(c.Pieces, cost)
-				} else {
+				case small(p):
+					c.Sizes = append(c.Sizes, cost)
+				default:
 					c.Lengths = append(c.Lengths, cost)
 				}
 			}
@@ -62,8 +66,12 @@ func (c *Costs) Next() bool {
 	return false
 }
 
-// perOf is the change that a control's cost is given for: an inch of a length of the boat, or
-// one piece of a count; false for a control that has none.
+// small reports whether an inch is too much of a length to be told as its cost: a quarter of all that it
+// can be, or more.
+func small(p design.Param) bool { return p.Max-p.Min <= 4*units.Inch }
+
+// perOf is the change that a control's cost is given for: an inch of a length of the boat, a step
+// of a small one, or one piece of a count; false for a control that has none.
 func perOf(p design.Param, d design.Design) (float64, bool) {
 	switch {
 	case p.Paddler > 0 || p.Options != nil || p.NoneAtMin && p.Get(&d) <= p.Min || Watched(p.Key) == nil:
@@ -73,21 +81,28 @@ func perOf(p design.Param, d design.Design) (float64, bool) {
 	case p.Whole():
 		return 1, true
 	case p.Kind == units.Length || p.Kind == units.SmallLength:
+		if small(p) {
+			return p.Step(units.Imperial16), true
+		}
 		return units.Inch, true
 	}
 	return 0, false
 }
 
-// slopesOf are central differences half a change either way. Where the boat cannot be built on
-// one side they are one-sided. It reports false where none of the results moves.
+// slopesOf are central differences half a change either way; of a size, a step or a sixteenth of its range.
+// Where the boat cannot be built on one side they are one-sided. It reports false where none of the
+// results moves.
 func slopesOf(d design.Design, p design.Param, per float64) (Cost, bool) {
 	at := p.Get(&d)
-	half := per / 2
-	if p.Whole() {
+	// half is half of what is tried, and told the change that must move something.
+	half, told := per/2, per
+	switch {
+	case p.Whole():
 		half = per
+	case small(p):
+		half = max(per, (p.Max-p.Min)/16)
+		told = 2 * half
 	}
-	// Sizes of timber run over less than an inch.
-	half = min(half, max(p.Step(units.Imperial16), (p.Max-p.Min)/16))
 	cost := Cost{Param: p, Per: per, Slopes: make([]float64, len(Costed()))}
 	low, lowOK := costedAt(p, d, at-half)
 	high, highOK := costedAt(p, d, at+half)
@@ -108,8 +123,9 @@ func slopesOf(d design.Design, p design.Param, per float64) (Cost, bool) {
 	for i := range cost.Slopes {
 		cost.Slopes[i] = math.NaN()
 		if !low[i].Absent && !high[i].Absent {
-			cost.Slopes[i] = (high[i].Value - low[i].Value) / run * per
-			moves = moves || math.Abs(cost.Slopes[i]) > weigh.Hardly*weigh.Unit(high[i])
+			slope := (high[i].Value - low[i].Value) / run
+			cost.Slopes[i] = slope * per
+			moves = moves || math.Abs(slope)*told > weigh.Hardly*weigh.Unit(high[i])
 		}
 	}
 	return cost, moves

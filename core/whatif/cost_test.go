@@ -82,6 +82,30 @@ func TestOneSided(t *testing.T) {
 	assert.InDelta(t, 2, costOf(t, pieces, "thwarts").Per, 0)
 }
 
+// A size is told by its own step: a sixteenth of an inch more of the inwales' thickness is a sixteenth of an
+// inch of board. What an inch of each weighs stays the same, by gonum's differences over the same run.
+func TestSizesByTheirStep(t *testing.T) {
+	d := design.Default()
+	all := costs(d)
+	for _, c := range all.Lengths {
+		assert.Greater(t, (c.Param.Max-c.Param.Min)/inch, 4.0, c.Param.Key)
+		assert.InDelta(t, inch, c.Per, 0)
+	}
+	cost := costOf(t, all.Sizes, "inwaleThickness")
+	assert.InDelta(t, inch/16, cost.Per, 1e-12)
+	p := lookup("inwaleThickness")
+	f := func(v float64) float64 {
+		for _, n := range answer.All(core.Evaluate(p.Nudge(d, v))) {
+			if n.Key == "weight.total" {
+				return n.Value
+			}
+		}
+		return math.NaN()
+	}
+	want := fd.Derivative(f, p.Get(&d), &fd.Settings{Formula: fd.Central, Step: 1.5 * inch / 16}) * inch / 16
+	assert.InDelta(t, want, cost.Slopes[slices.Index(whatif.Costed(), "weight.total")], 1e-9)
+}
+
 // Ranked by a result, the one that moves it most comes first.
 func TestRanked(t *testing.T) {
 	all := costs(design.Default()).Lengths

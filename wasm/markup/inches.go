@@ -8,6 +8,7 @@ import (
 
 	"barkwright/core"
 	"barkwright/core/answer"
+	"barkwright/core/design"
 	"barkwright/core/draw"
 	"barkwright/core/units"
 	"barkwright/core/whatif"
@@ -46,25 +47,31 @@ func name(n answer.Number, s units.System) string {
 const tenMM = 0.010
 
 // Inches are the tables of what one more inch of each length costs, 10 mm for a metric reader,
-// and one more of each count.
+// one more step of each small size, and one more of each count.
 func Inches(c core.Canoe, costs *whatif.Costs, rank string, s units.System) string {
 	if costs == nil {
 		return "<p>…</p>"
 	}
-	title, lengths := "One inch more of", costs.Lengths
+	title, lengths, sizes := "One inch more of", costs.Lengths, costs.Sizes
+	step := ""
 	if s == units.Metric {
-		title, lengths = "10 mm more of", perTenMM(lengths)
+		title, lengths = "10 mm more of", per(lengths, func(design.Param) float64 { return tenMM })
+		sizes = per(sizes, func(p design.Param) float64 { return p.Step(units.Metric) })
 	}
-	return inchTable(title, "inches", c, lengths, rank, s) + inchTable("One more of", "pieces", c, costs.Pieces, rank, s)
+	if len(sizes) > 0 {
+		step = inchTable(units.SmallLength.Format(sizes[0].Per, s)+" more of", "sizes", c, sizes, rank, s)
+	}
+	return inchTable(title, "inches", c, lengths, rank, s) + step +
+		inchTable("One more of", "pieces", c, costs.Pieces, rank, s)
 }
 
-// perTenMM are slopes for so much more, not for an inch.
-func perTenMM(costs []whatif.Cost) []whatif.Cost {
+// per are slopes for so much more of each control.
+func per(costs []whatif.Cost, more func(design.Param) float64) []whatif.Cost {
 	out := slices.Clone(costs)
 	for i, cost := range out {
-		out[i].Per, out[i].Slopes = tenMM, slices.Clone(cost.Slopes)
+		out[i].Per, out[i].Slopes = more(cost.Param), slices.Clone(cost.Slopes)
 		for k := range cost.Slopes {
-			out[i].Slopes[k] *= tenMM / cost.Per
+			out[i].Slopes[k] *= out[i].Per / cost.Per
 		}
 	}
 	return out
@@ -86,8 +93,8 @@ func rankedFirst(rank string) []int {
 func inchTable(title, key string, c core.Canoe, costs []whatif.Cost, rank string, s units.System) string {
 	columns, order := costed(c), rankedFirst(rank)
 	var b strings.Builder
-	b.WriteString(`<div class="scroll" tabindex="0" role="region" aria-label="` + title +
-		` each control"><table class="costs" data-inches="` + key + `"><thead><tr><th scope="col">` + title + "</th>")
+	b.WriteString(`<div class="scroll" tabindex="0" role="region" aria-label="` + draw.Escape(title) +
+		` each control"><table class="costs" data-inches="` + key + `"><thead><tr><th scope="col">` + draw.Escape(title) + "</th>")
 	for _, i := range order {
 		sorted := ""
 		if columns[i].Key == rank {

@@ -141,8 +141,14 @@ func TestInches(t *testing.T) {
 	assert.Contains(t, html, `One inch more of</th><th scope="col" aria-sort="descending">Stiffness`, "the one ranked by stands first")
 	assert.Contains(t, markup.Ranks(c, units.Imperial16), "afloat.gm")
 	metric := markup.Ranks(c, units.Metric) + markup.Inches(c, costs, "", units.Metric)
-	assert.Equal(t, 3, strings.Count(metric, "152 mm of freeboard"), "in the list and over both tables")
+	assert.Equal(t, 4, strings.Count(metric, "152 mm of freeboard"), "in the list and over the three tables")
 	assert.NotContains(t, html, "NaN")
+	// Thickness of timber is told by the sixteenth: no inch of it is to be had.
+	sizes := html[strings.Index(html, `data-inches="sizes"`):strings.Index(html, `data-inches="pieces"`)]
+	assert.Contains(t, sizes, `1/16&#34; more of</th>`)
+	assert.Contains(t, sizes, `data-hold="inwaleThickness"`)
+	assert.NotContains(t, html[:strings.Index(html, `data-inches="sizes"`)], `data-hold="inwaleThickness"`)
+	assert.Contains(t, metric, "1 mm more of</th>")
 	// 10 mm more of depth change the longest rib by 10/25.4 of what an inch does.
 	assert.NotRegexp(t, `(?i)inch more`, metric)
 	assert.Contains(t, metric, "10 mm more of")
