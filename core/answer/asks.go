@@ -73,7 +73,8 @@ func (a *asks) gathered() {
 	a.add("Birch", fmt.Sprintf("%s %s round at breast height, clear for %s; %s in all",
 		a.count(a.Bark.Needs.Sheets, "tree", "trees"), a.length(bark.NewStanding(sheet, d).Girth), a.length(sheet.Length),
 		a.count(g.Bark.Sheets, "sheet", "sheets")),
-		"one for each sheet on the bed; a hundred are looked at for one, two pages of builders, 2012")
+		"a tree for each sheet on the bed, strips come off thinner ones; a hundred are looked at for one, two pages of "+
+			"builders, 2012")
 	roots := ""
 	if g.Root.Strands.Fits {
 		roots = ", " + a.count(g.Root.Strands.Roots, "root", "roots") + " of " + a.length(d.RootLength)

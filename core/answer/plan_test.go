@@ -77,6 +77,27 @@ func TestPlanTables(t *testing.T) {
 	assert.Nil(t, answer.PlanTables(nil, units.Metric))
 }
 
+// No row of the days tells a part of a tree, a sheet or a boat: things that are counted are told whole or by
+// their share. Pounds and feet are measured.
+func TestDaysTellWholeThings(t *testing.T) {
+	s := plan.NewSeason()
+	s.Numbers[plan.Practised] = 1
+	shares := 0
+	for _, table := range answer.PlanTables(outlook(t, s), units.Imperial16) {
+		if table.Key != "plan.days" {
+			continue
+		}
+		for _, r := range table.Rows {
+			text := r.Cells[2].Text
+			if strings.Contains(text, "%") {
+				shares++
+			}
+			assert.NotRegexp(t, `\d\.\d of \d+ (tree|sheet|end|boat|log)`, text)
+		}
+	}
+	assert.Greater(t, shares, 3)
+}
+
 // How much shorter a boat is tried is said in the reader's units alone.
 func TestShorterBoatInOneSystem(t *testing.T) {
 	o := outlook(t, plan.NewSeason())

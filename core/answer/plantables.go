@@ -104,8 +104,7 @@ func daysTable(o *core.Outlook, in units.System) Table {
 			if r.shift.Done == s[0].Done && r.shift.After == s[len(s)-1].After {
 				return HowMuch(r.job.Task, all, in)
 			}
-			number, _ := howMuch(r.job.Task, done, in)
-			return "up to " + number + " of " + HowMuch(r.job.Task, all, in)
+			return upTo(r.job.Task, done, all, in)
 		}),
 		text("hands", "Hands", func(r *onDay) string {
 			text := plan.Hands(r.shift.Practised, r.shift.Others)
@@ -119,6 +118,18 @@ func daysTable(o *core.Outlook, in units.System) Table {
 		}),
 		text("keep", "Beware", func(r *onDay) string { return plan.Of(r.job.Task).Spoils }),
 	)
+}
+
+// upTo is so much of a task's units as are done by an evening, of all. Of things that are counted, a part of
+// one is told as a share: no third of a tree is found.
+func upTo(id plan.ID, done, all float64, in units.System) string {
+	of := " of " + HowMuch(id, all, in)
+	if _, _, _, measured := plan.Of(id).Measure(); !measured && done < 10 && math.Abs(done-math.Round(done)) > 0.05 {
+		const step = 5 // percent: no plan is finer
+		return fmt.Sprintf("up to about %.0f %%", max(step, step*math.Round(100/step*done/all))) + of
+	}
+	number, _ := howMuch(id, done, in)
+	return "up to " + number + of
 }
 
 // readyTable is what must be ready before the bark is laid.

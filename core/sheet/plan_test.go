@@ -15,6 +15,7 @@ import (
 	"barkwright/core/pattern"
 	"barkwright/core/plan"
 	"barkwright/core/sheet"
+	"barkwright/core/stage"
 	"barkwright/core/tally"
 	"barkwright/core/units"
 )
@@ -165,6 +166,16 @@ func TestTeamsOnPaper(t *testing.T) {
 		days += p.Description
 	}
 	assert.Contains(t, days, "Lace the gunwales, boat 2, team 2")
+}
+
+// The sheet of what is gathered counts for one boat, and says so where the plan is for several.
+func TestGatheringSheetIsForOneBoat(t *testing.T) {
+	const says = "What stands here is for one boat."
+	j := everything()
+	j.Season = plan.NewSeason()
+	assert.NotContains(t, words(j, stage.Gather), says)
+	j.Season.Numbers[plan.Boats] = 3
+	assert.Contains(t, words(j, stage.Gather), says+" The plan is for 3")
 }
 
 // What the boat asks stands on one page in every system, with a class and a day to be done by.

@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"fmt"
 	"slices"
 	"strconv"
 	"strings"
@@ -8,6 +9,7 @@ import (
 	"barkwright/core/answer"
 	"barkwright/core/bark"
 	"barkwright/core/design"
+	"barkwright/core/plan"
 	"barkwright/core/stage"
 	"barkwright/core/units"
 )
@@ -20,7 +22,7 @@ var own = map[stage.Key]struct {
 	arrange       arrangement
 }{
 	stage.Choose: {before: theBoat, first: answer.Headlined, after: closingWords},
-	stage.Gather: {after: rootsToDig},
+	stage.Gather: {before: forOneBoat, after: rootsToDig},
 	stage.Bark:   {after: func(s *stageSheet) { s.sewn(bark.GoreSeams, bark.PanelSeams, bark.JointSeams) }},
 	stage.Lace:   {after: groupsToLace},
 	stage.Ends:   {after: func(s *stageSheet) { s.sewn(bark.EndSeams) }},
@@ -77,6 +79,14 @@ func (s *stageSheet) steps() {
 
 func (s *stageSheet) needed(n int) string {
 	return units.Count.Format(float64(n), s.System) + " needed"
+}
+
+// forOneBoat says of what is gathered that it is for one boat, where the plan is for several.
+func forOneBoat(s *stageSheet) {
+	if n := s.Season.Int(plan.Boats); n > 1 {
+		s.text(fmt.Sprintf("What stands here is for one boat. The plan is for %d: gather for all of them. The sheet What this "+
+			"boat asks of you counts them together.", n))
+	}
 }
 
 func rootsToDig(s *stageSheet) {
