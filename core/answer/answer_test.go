@@ -2,6 +2,7 @@ package answer_test
 
 import (
 	"math"
+	"regexp"
 	"strings"
 	"testing"
 
@@ -10,7 +11,9 @@ import (
 
 	"barkwright/core"
 	"barkwright/core/answer"
+	"barkwright/core/bark"
 	"barkwright/core/design"
+	"barkwright/core/internal/check"
 	"barkwright/core/known"
 	"barkwright/core/units"
 )
@@ -143,4 +146,58 @@ func TestRootOfAFifteenFootBoat(t *testing.T) {
 	assert.InDelta(t, 425, feet["root.gunwales"], 25+5)
 	assert.InDelta(t, 135, feet["root.seams"], 35+5)
 	assert.InDelta(t, 550, feet["root.gunwales"]+feet["root.seams"], 50+5)
+}
+
+// Nothing is said of one thing as if there were several: the boats have one of what can be
+// one, in both systems of units.
+func TestOneIsSaidOfOne(t *testing.T) {
+	several := regexp.MustCompile(`(^|[^0-9/.] |[(×] ?)1 (turns|rounds|gores|openings|groups|pieces|sheets|strips|ribs|strands|roots)\b`)
+	for _, pairs := range [][]any{
+		{"passes", 1.0, "pegEvery", 1.0}, {"gores", 1.0, "stemLaminations", 1.0}, {"ribsBroken", 1.0, "ribs", 8.0},
+		{"length", 8 * 12 * units.Inch, "sheetLength", 10 * 12 * units.Inch, "stemDepth", 0.5 * units.Inch},
+	} {
+		c := core.Evaluate(check.With(t, pairs...))
+		c = c.WithFlat(core.LayFlat(c, bark.ForPicture, nil, nil))
+		for _, s := range []units.System{units.Imperial16, units.Metric} {
+			for _, n := range answer.All(c) {
+				assert.NotRegexp(t, several, n.Text(s)+"; "+n.Working(s), n.Key)
+			}
+			for _, key := range answer.TableKeys() {
+				table, _ := answer.MakeTable(c, key)
+				for _, row := range table.Rows {
+					for _, cell := range row.Cells {
+						assert.NotRegexp(t, several, cell.Text, key)
+					}
+				}
+			}
+		}
+	}
+}
+
+// Where side panels take no more sewing than longer gores would, nothing is said to be
+// saved, and no cost is less than zero.
+func TestNarrowBarkCostsNothing(t *testing.T) {
+	for _, line := range []string{"barkwright2_B50.5_Bg84_D21.5_N9", "barkwright2_D19.5_Kw29_Zg2"} {
+		d, _, err := design.ReadLine(line)
+		require.NoError(t, err)
+		c, faults := core.Try(d)
+		require.Empty(t, faults)
+		c = c.WithFlat(core.LayFlat(c, bark.ForPicture, nil, nil))
+		require.NotEmpty(t, c.Bark.Beside)
+		absent := 0
+		for _, n := range answer.All(c) {
+			if n.Key == "bark.narrowSeam" || n.Key == "bark.narrowRoot" {
+				assert.GreaterOrEqual(t, n.Value, 0.0)
+				if n.Absent {
+					absent++
+				}
+			}
+		}
+		assert.Positive(t, absent, line)
+		for _, w := range answer.Checks(c) {
+			if w.Key == "bark.verdict" {
+				assert.NotContains(t, w.Text(units.Imperial16), "−")
+			}
+		}
+	}
 }

@@ -79,9 +79,13 @@ func barkText(c core.Canoe) func(units.System) string {
 		add("; with that it would take # of sewing in joints and panels", run(joined))
 	case joined > 0:
 		add("# of sewing in joints and panels", run(joined))
-		if len(l.Beside) > 0 {
+		switch {
+		case len(l.Beside) == 0:
+		case l.Wide.Seam > 0 && l.Wide.Root > 0:
 			add("; sheets # wide would save # of seam and # of split root", length(l.Needs.Width).atLeast(), run(l.Wide.Seam),
 				run(l.Wide.Root).rough())
+		default:
+			add("; sheets # wide would need no side panels, and no less sewing", length(l.Needs.Width).atLeast())
 		}
 	default:
 		add("one sheet covers it, with # to trim", small(c.Design.GunwaleTurn))

@@ -97,7 +97,9 @@ func frameTable(c core.Canoe) Table {
 		ordinal[*frame.Crosspiece]("piece", "Crosspiece", 0),
 		col("station", "From amidships", units.Length, func(p *frame.Crosspiece) Cell { return num(p.X) }),
 		col("out", "Out to out", units.Length, func(p *frame.Crosspiece) Cell { return num(p.OutToOut) }),
-		col("clear", between, units.Length, func(p *frame.Crosspiece) Cell { return num(p.Clear) }),
+		col("clear", between, units.Length, func(p *frame.Crosspiece) Cell {
+			return num(p.Clear).saying(wordIf(p.Clear == 0, "nothing: they meet"))
+		}),
 	).parts(CrosspiecePart)
 }
 

@@ -45,8 +45,8 @@ func stemNumbers(c core.Canoe) []*Number {
 	in := s.Innermost()
 	splits := printed(stage.Ends, "stem.splitsNeeded", "Laminations that would be within guide", units.Count,
 		float64(s.Within.Laminations), fromBending,
-		working("the fewest whose innermost is within guide; by halving, # rounds give #", count(s.Within.Rounds),
-			count(s.Within.Halved))).by(known.Estimate)
+		working("the fewest whose innermost is within guide; by halving, # after #", count(s.Within.Halved),
+			many(s.Within.Rounds, "round", "rounds"))).by(known.Estimate)
 	if !s.WithinOK {
 		splits = splits.absent("no splitting is enough")
 		splits.Working = working("up to # laminations were tried", count(wood.MaxSplits))
@@ -206,24 +206,29 @@ func headboardTable(c core.Canoe) Table {
 			"Cut them to the length sprung, try them, and shave the edges to the lining as they go in.",
 	}
 	b := c.Frame.Headboard
+	notch := func(size float64) Cell { return num(size).saying(wordIf(!b.Notched, noNotch)) }
 	return fill(t, refs([]boardSize{
-		{"its mark, from amidships", b.X}, {"its mark, along the gunwale", b.Run}, {"its foot, from amidships", b.FootX},
-		{"height, from the foot to the top of the inwale", b.Height}, {"length, sprung", b.Sprung},
-		{"greatest width", b.Width}, {"width " + units.SmallLength.Both(frame.FootHeight) + " up", b.Foot},
-		{"thickness", frame.HeadboardThickness},
-		{"tenon, broad", b.Neck}, {"tenon, high", b.Tenon},
-		{"notch over the heel, broad", b.NotchWidth}, {"notch over the heel, deep", b.NotchDepth},
+		{"its mark, from amidships", num(b.X)}, {"its mark, along the gunwale", num(b.Run)},
+		{"its foot, from amidships", num(b.FootX)},
+		{"height, from the foot to the top of the inwale", num(b.Height)}, {"length, sprung", num(b.Sprung)},
+		{"greatest width", num(b.Width)}, {"width " + units.SmallLength.Both(frame.FootHeight) + " up", num(b.Foot)},
+		{"thickness", num(frame.HeadboardThickness)},
+		{"tenon, broad", num(b.Neck)}, {"tenon, high", num(b.Tenon)},
+		{"notch over the heel, broad", notch(b.NotchWidth)}, {"notch over the heel, deep", notch(b.NotchDepth)},
 	}),
 		text("what", "What", func(s *boardSize) string { return s.what }),
-		col("size", "Size", units.Length, func(s *boardSize) Cell { return num(s.size) }),
+		col("size", "Size", units.Length, func(s *boardSize) Cell { return s.size }),
 	).parts(func(int) string { return HeadboardPart })
 }
 
-// boardSize is one measure of a headboard, m.
+// boardSize is one measure of a headboard.
 type boardSize struct {
 	what string
-	size float64
+	size Cell
 }
+
+// noNotch is said of a board with no wood beside the heel.
+const noNotch = "none: square over the heel"
 
 func thwartsTable(c core.Canoe) Table {
 	t := Table{

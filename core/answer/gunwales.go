@@ -24,15 +24,14 @@ func gunwaleNumbers(c core.Canoe) []*Number {
 			working("one between ribs and one outside each end rib a side: # ribs",
 				count(d.Ribs))).short("Groups").by(known.CommonPractice),
 		printed(stage.Lace, "lacing.pegs", "Pegs, both sides", units.Count, float64(l.Pegs), fromBuilders,
-			working("a peg every # of # groups, counted from the middle", count(d.PegEvery),
-				count(l.Count))).by(known.CommonPractice),
+			pegsWorking(d.PegEvery, l.Count)).by(known.CommonPractice),
 		printed(stage.Lace, "lacing.turn", "Root in one turn", units.SmallLength, l.Turn, fromGeometry,
 			working("round inwale # and outwale # thick, the bark doubled # and down to the hole, at the middle of "+
 				"the root",
 				small(d.InwaleThickness), small(d.OutwaleThickness), thin(2*d.BarkThickness))),
 		printed(stage.Lace, "lacing.group", "Root in one group", units.Length, l.Group, fromBuilders,
-			working("(# holes × # turns + the starting turn) × # + two tails of #",
-				count(d.GroupHoles), count(d.Passes), small(l.Turn), small(d.Tail))).up(),
+			working("(# holes × # + the starting turn) × # + two tails of #",
+				count(d.GroupHoles), many(d.Passes, "turn", "turns"), small(l.Turn), small(d.Tail))).up(),
 		printed(stage.Lace, "root.gunwales", "Split root for lacing, before waste", units.Run, l.Total, fromBuilders,
 			working("# groups × #", count(l.Count), length(l.Group).rough())).by(known.Estimate),
 		number(stage.Lace, "root.gunwalesWaste", "Split root for lacing, with waste", units.Run, l.WithWaste,
@@ -106,4 +105,12 @@ func holesTable(c core.Canoe) Table {
 			func(g *frame.Group) Cell { return num(g.Holes[i]) }))
 	}
 	return fill(t, refs(c.Frame.Lacing.Groups), columns...).parts(GroupPart)
+}
+
+// pegsWorking says at which groups pegs are driven.
+func pegsWorking(every, groups int) func(units.System) string {
+	if every == 1 {
+		return working("a peg at every one of # groups", count(groups))
+	}
+	return working("a peg every # of # groups, counted from the middle", count(every), count(groups))
 }

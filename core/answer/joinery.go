@@ -18,6 +18,10 @@ func joineryTable(c core.Canoe) Table {
 	}
 	d, j := c.Design, frame.NewJoinery(c.Design)
 	b, k := c.Frame.Headboard, c.Frame.Closing
+	notches := 2
+	if !b.Notched {
+		notches = 0
+	}
 	type joint struct {
 		name      string
 		size, by  Cell
@@ -48,7 +52,8 @@ func joineryTable(c core.Canoe) Table {
 			"makes two; none past the end thwarts in the example", "48"},
 		{"cap pegs", num(j.PegStock), dash, c.Gather.Pegs.Caps, "about " + units.SmallLength.Both(gather.CapPegs) +
 			" apart, clear of the lashings; two or three lashings at each end", "53, 117"},
-		{"headboard, notch over the heel", num(b.NotchWidth), num(b.NotchDepth), 2,
+		{"headboard, notch over the heel", num(b.NotchWidth).saying(wordIf(!b.Notched, noNotch)),
+			when(b.Notched, num(b.NotchDepth)), notches,
 			"its breadth and depth, just clear of the laminations", "49, 52"},
 		{"headboard, tenon between the inwales", num(b.Neck), num(b.Tenon), 2, "its breadth and height", "52"},
 		{"stitches through the stem-pieces", num(k.Spacing), dash, 2 * k.ThroughStem(),

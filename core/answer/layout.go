@@ -38,8 +38,11 @@ func layoutNumbers(c core.Canoe) []*Number {
 		n := number(stage.Gather, key, label, units.Run, v, fromShape,
 			working("# of seam with side panels, against # from sheets # wide, whose gores are longer",
 				run(seamLength(c)), run(seamLength(c)-l.Wide.Seam), length(l.Needs.Width).atLeast()))
-		if len(l.Beside) == 0 {
+		switch {
+		case len(l.Beside) == 0:
 			return n.absent("none: no side panels")
+		case v <= 0:
+			return n.absent("none: longer gores take as much")
 		}
 		return n
 	}

@@ -33,11 +33,11 @@ func onHandNumbers(c core.Canoe) []*Number {
 	}
 	lack := laid(number(stage.Gather, "bark.short", "Bark still missing", units.Area, c.Bark.Short,
 		fromLaying,
-		working("in # pieces: see the cutting list", count(len(c.Bark.Wanting())))).by(known.Estimate), true)
+		working("in #: see the cutting list", many(len(c.Bark.Wanting()), "piece", "pieces"))).by(known.Estimate), true)
 	if !lack.Absent && c.Bark.Short == 0 {
 		lack = lack.in("none: they cover this boat")
-		lack.Working = working("# sheets on the bed and # strips for the sides", count(len(c.Bark.Bed)),
-			count(len(c.Bark.Port)+len(c.Bark.Star)))
+		lack.Working = working("# on the bed and # for the sides", many(len(c.Bark.Bed), "sheet", "sheets"),
+			many(len(c.Bark.Port)+len(c.Bark.Star), "strip", "strips"))
 	}
 	return []*Number{
 		lack,

@@ -131,8 +131,8 @@ func blankRule(c core.Canoe) *Number {
 	}
 	n := number(stage.Rib, "ribs.blankShort", "The rule of thumb, twice the nearest thwart, is too short by",
 		units.Length, worst, "the rule: "+fromAdney+", p. 92; the shortfall: the ribs of this shape",
-		working("a blank twice the nearest thwart is long enough as far as rib #; from there outward # ribs an end "+
-			"are longer", count(first), count(short)))
+		working("a blank twice the nearest thwart is too short at # an end, rib # the first of them from the middle",
+			many(short, "rib", "ribs"), count(first)))
 	if short == 0 {
 		n.Working = working("a blank twice the nearest thwart is longer than every one of the # ribs",
 			count(c.Design.Ribs))

@@ -151,7 +151,7 @@ func lacingChange(r, set gather.RootChoice) string {
 	case r.Holes != set.Holes:
 		return fmt.Sprintf("%d holes a group", r.Holes)
 	case r.Passes != set.Passes:
-		return fmt.Sprintf("%d turns a hole", r.Passes)
+		return many(r.Passes, "turn", "turns").text(units.Metric) + " a hole"
 	case r.Tail != set.Tail:
 		return fmt.Sprintf("tails of %.0f in (%.0f mm)", r.Tail/units.Inch, 1000*r.Tail)
 	}

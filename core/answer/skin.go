@@ -62,11 +62,11 @@ func skinNumbers(c core.Canoe) []*Number {
 	return []*Number{
 		gores,
 		laid("bark.stretch", "Stretch left in the bark", units.Strain, f.P95,
-			working("with # gores cut each side, over 95 % of the skin the bark stretches or gathers less than this; "+
-				"the limit you set is #", count(cut), strain(c.Design.StretchLimit))).by(known.Estimate),
+			working("with # cut each side, over 95 % of the skin the bark stretches or gathers less than this; "+
+				"the limit you set is #", many(cut, "gore", "gores"), strain(c.Design.StretchLimit))).by(known.Estimate),
 		laid("bark.stretchMean", "Stretch left, on the whole", units.Strain, f.RMS,
-			working("the root of the mean square over all of the skin, along and across, with # gores cut each side",
-				count(cut))).by(known.Estimate),
+			working("the root of the mean square over all of the skin, along and across, with # cut each side",
+				many(cut, "gore", "gores"))).by(known.Estimate),
 		laid("bark.stretchAt", "Where the bark is stretched most, from amidships", units.Length, f.Where.X,
 			working("# along the bed and # out from its centre line, in all four quarters alike", length(f.Where.X),
 				length(f.Where.Y))),
@@ -75,7 +75,7 @@ func skinNumbers(c core.Canoe) []*Number {
 		laid("bark.flatOver", "Bark on the bed, longer than the boat by", units.Length, f.Length-c.Design.Length,
 			working("# on the bed less # overall", length(f.Length), length(c.Design.Length))),
 		laid("bark.goresWidth", "Total width of the gores on one side", units.SmallLength, wide,
-			working("# openings, each measured at the edge", count(cut))),
+			working("#, each measured at the edge", many(cut, "opening", "openings"))),
 		fewestNumber(c, s),
 	}
 }

@@ -107,23 +107,7 @@ func placeAlong(bottom bottomLine, run, whole float64) float64 {
 	return 1 + min(1, (run-bottom.heel())/(whole/2-bottom.heel()))
 }
 
-// sideExcess tells by how much, at each end, the flat bark is longer than its bottom and
-// its end seen from the side: the sides laid flat push forward. It is a multiple of the
-// difference in length between the plan of the top edge and the middle line. An estimate
-// read off this project's own flattenings, good to about 3 in at an end; the flat sheet
-// replaces it.
-const sideExcess = 1.5
-
 // plainFlatLength is the length of the bark on the bed before it is worked out.
 func plainFlatLength(h *hull.Hull, bottom bottomLine) float64 {
-	excess := -h.HeadX
-	last := 0.0
-	for i := 0; i <= bottomPieces; i++ {
-		half := h.SkinHalfBreadth(h.HeadX * float64(i) / bottomPieces)
-		if i > 0 {
-			excess += math.Hypot(h.HeadX/bottomPieces, half-last)
-		}
-		last = half
-	}
-	return 2 * (bottom.heel() + h.Foremost() - h.HeelX + sideExcess*excess)
+	return 2 * (bottom.heel() + h.FlatPastHeel())
 }

@@ -321,3 +321,15 @@ func BenchmarkFlatten(b *testing.B) {
 		}
 	}
 }
+
+// The boat is the same toward both ends, and so is a gore laid flat with its mate.
+func TestFlatGoresMirror(t *testing.T) {
+	h := hull.New(design.Default())
+	f := bark.Flatten(h, bark.Plan(h), bark.ForPicture, nil, nil)
+	for i, g := range f.Gores {
+		mate := f.Gores[len(f.Gores)-1-i]
+		assert.Equal(t, g.X, -mate.X)
+		assert.Equal(t, g.Along, -mate.Along)
+		assert.Equal(t, g.State, mate.State)
+	}
+}

@@ -56,7 +56,7 @@ func (g *FlatGore) fill(o geom.Gore) {
 
 // mirrored is the same gore as far aft of amidships.
 func (g FlatGore) mirrored() FlatGore {
-	g.X, g.Run = -g.X, -g.Run
+	g.X, g.Run, g.Along = -g.X, -g.Run, -g.Along
 	g.After, g.Fore = acrossMiddle(g.Fore), acrossMiddle(g.After)
 	g.AfterLength, g.ForeLength = g.ForeLength, g.AfterLength
 	return g

@@ -184,6 +184,11 @@ func timberFaults(d Design) []Fault {
 			"The stem-piece is broader than the two inwales, %s each, that meet on it.",
 			Small(d.InwaleThickness)).AtMost(2*d.InwaleThickness))
 	}
+	if d.RibTuck > d.InwaleDepth+Rounding {
+		faults = append(faults, NewFault("ribTuck",
+			"The ribs' tips would end below the inwale, which is %s deep: it has to hold them.",
+			Small(d.InwaleDepth)).AtMost(d.InwaleDepth))
+	}
 	if narrowest := min(d.RibWidthMid, d.RibWidthEnd); d.RibTipWidth > narrowest+Rounding {
 		faults = append(faults, NewFault("ribTipWidth", "The ribs' tips are broader than the ribs, %s at the narrowest.",
 			Small(narrowest)).AtMost(narrowest))

@@ -65,6 +65,7 @@ func TestRelations(t *testing.T) {
 		{"stemWidth", check.With(t, "inwaleThickness", 0.5*in, "stemWidth", 1.0625*in),
 			`broader than the two inwales, 1/2" each`, 1, false},
 		{"ribTipWidth", check.With(t, "ribTipWidth", 1.8125*in), `1 3/4" at the narrowest`, 1.75, false},
+		{"ribTuck", check.With(t, "ribTuck", 1.0625*in), `which is 1" deep`, 1, false},
 		{"paddler2Place", check.With(t, "paddler2Place", -90*in), `7' 3" from amidships`, -87, true},
 		{"paddler1Place", check.With(t, "paddler1Place", 88*in), `Paddler 1 would be beyond`, 87, false},
 	}

@@ -64,6 +64,12 @@ const (
 // and 18 in. Adney and Chapelle 1964, pp. 40-41.
 var stakesBeyond = [2]float64{12 * units.Inch, 18 * units.Inch}
 
+const (
+	// stakesApart is how near two pairs beyond the frame come where the bark ends short of
+	// their places: one nearer is left out. A choice of this project.
+	stakesApart = 3 * units.Inch
+)
+
 func newBed(h *hull.Hull, thwarts []Thwart) Bed {
 	var b Bed
 	b.Crosspieces = crosspieces(h, thwarts)
@@ -177,7 +183,10 @@ func stakes(h *hull.Hull, thwarts []Thwart) []Stake {
 	}
 	out = append(out, Stake{X: end, Y: stakePairHalf})
 	for _, past := range stakesBeyond {
-		out = append(out, Stake{X: end + past, Y: stakePairHalf, Beyond: true})
+		x := min(end+past, h.HeelX+h.FlatPastHeel()+hull.FlatSpread)
+		if x >= out[len(out)-1].X+stakesApart {
+			out = append(out, Stake{X: x, Y: stakePairHalf, Beyond: true})
+		}
 	}
 	return out
 }

@@ -9,6 +9,7 @@ import (
 
 	"barkwright/core/design"
 	"barkwright/core/frame"
+	"barkwright/core/hull"
 	"barkwright/core/internal/check"
 )
 
@@ -119,8 +120,9 @@ func TestStakes(t *testing.T) {
 			assert.InDelta(t, end-12*inch, f.Bed.Stakes[n-4].X, 1e-9, "about 12 in from the frame's end")
 		}
 		assert.InDelta(t, end, f.Bed.Stakes[n-3].X, 1e-9)
-		assert.InDelta(t, end+12*inch, f.Bed.Stakes[n-2].X, 1e-9)
-		assert.InDelta(t, end+18*inch, f.Bed.Stakes[n-1].X, 1e-9)
+		most := h.HeelX + h.FlatPastHeel() + hull.FlatSpread
+		assert.InDelta(t, min(most, end+12*inch), f.Bed.Stakes[n-2].X, 1e-9)
+		assert.InDelta(t, min(most, end+18*inch), f.Bed.Stakes[n-1].X, 1e-9)
 		assert.InDelta(t, 1.5*inch, 2*f.Bed.Stakes[n-1].Y, 1e-9, "a pair stands 1 1/2 apart")
 		assert.Equal(t, 4*n, f.Bed.StakeCount)
 	}
@@ -145,4 +147,23 @@ func TestCrosspieces(t *testing.T) {
 		assert.InDelta(t, p.Design.FrameWidth/2*(1-s*s), p.FrameHalfBreadth(s*p.Design.FrameLength/2), 1e-12)
 	}
 	assert.Zero(t, p.FrameHalfBreadth(p.Design.FrameLength/2))
+}
+
+// Where the bark ends soon after the frame the pairs beyond stand no farther than it may
+// reach, and one that would stand beside another is left out.
+func TestNoStakesBeyondTheBark(t *testing.T) {
+	for d, beyond := range map[design.Design]int{
+		check.With(t, "overhang", 3*inch, "beam", 22.5*inch):  1,
+		check.With(t, "overhang", 3*inch, "overhang", 9*inch): 2,
+	} {
+		h, f := build(d)
+		n := 0
+		for _, s := range f.Bed.Stakes {
+			assert.LessOrEqual(t, s.X, h.HeelX+h.FlatPastHeel()+hull.FlatSpread)
+			if s.Beyond {
+				n++
+			}
+		}
+		assert.Equal(t, beyond, n, d.BuiltOn)
+	}
 }

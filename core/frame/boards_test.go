@@ -105,19 +105,21 @@ func TestHeadboardLeans(t *testing.T) {
 	assert.InDelta(t, h.Floor(b.FootX)+h.Design.BarkThickness+h.Design.StemDepth/2, b.Stands.Y, 1e-9)
 }
 
-// The arc of a parabola over a chord of 16 that stands off it by 1.8 in the middle, by a
-// fine sum of chords: the series' next term is 0.02 in.
+// The arc of a parabola over a chord of 16 that stands off it by 1.8 in in the middle, and
+// by 6, by a fine sum of chords, which is short by their length squared: 1e-8 of itself.
 func TestSprungLength(t *testing.T) {
-	_, f := build(check.With(t, "headboardBelly", 1.8*inch))
-	b := f.Headboard
-	sum, last := 0.0, geom.Vec2{}
-	for i := 1; i <= 10000; i++ {
-		s := float64(i) / 10000
-		q := geom.Vec2{X: 4 * 1.8 * inch * s * (1 - s), Y: b.Height * s}
-		sum += q.Sub(last).Len()
-		last = q
+	for _, belly := range []float64{1.8 * inch, 6 * inch} {
+		_, f := build(check.With(t, "headboardBelly", belly))
+		b := f.Headboard
+		sum, last := 0.0, geom.Vec2{}
+		for i := 1; i <= 10000; i++ {
+			s := float64(i) / 10000
+			q := geom.Vec2{X: 4 * belly * s * (1 - s), Y: b.Height * s}
+			sum += q.Sub(last).Len()
+			last = q
+		}
+		assert.InEpsilon(t, sum, b.Sprung, 1e-7)
 	}
-	assert.InDelta(t, sum, b.Sprung, 0.02*inch)
 	_, straight := build(check.With(t, "headboardBelly", 0.0))
 	assert.Equal(t, straight.Headboard.Height, straight.Headboard.Sprung)
 }
@@ -157,23 +159,45 @@ func TestThwartsFlare(t *testing.T) {
 // The strips cover the boat between the headboards: regions meet, and each is as
 // many strips as its broadest girth takes.
 func TestSheathingCoversTheBoat(t *testing.T) {
-	h, f := build(design.Default())
-	d, s := h.Design, f.Sheathing
-	area, strips := 0.0, 0
-	for i, r := range s.Regions {
-		if i > 0 {
-			assert.InDelta(t, s.Regions[i-1].To, r.From, 1e-12)
+	// Toward the ends of the second and third the girth grows again.
+	for _, d := range []design.Design{
+		design.Default(),
+		check.With(t, "length", 37*12*inch, "gunwaleEndHeight", 24.25*inch),
+		check.With(t, "gunwaleEndHeight", 26.75*inch, "frameWidth", 15.75*inch, "sheathingWidth", 3.4375*inch),
+	} {
+		h, f := build(d)
+		s := f.Sheathing
+		area, strips := 0.0, 0
+		for i, r := range s.Regions {
+			if i > 0 {
+				assert.InDelta(t, s.Regions[i-1].To, r.From, 1e-12)
+			}
+			assert.LessOrEqual(t, r.Length, 9*12*inch+1e-9, "to 9 ft, Adney and Chapelle 1964, p. 51")
+			for _, x := range []float64{r.From, (r.From + r.To) / 2, r.To} {
+				girth := 2 * h.Column(h.ColumnAtEdge(math.Abs(x))).Section.HalfGirth()
+				assert.GreaterOrEqual(t, float64(r.Strips)*d.SheathingWidth, girth-1e-9)
+			}
+			strips += r.Strips
+			area += float64(r.Strips) * r.Length * d.SheathingWidth
 		}
-		assert.LessOrEqual(t, r.Length, 9*12*inch+1e-9, "to 9 ft, Adney and Chapelle 1964, p. 51")
-		for _, x := range []float64{r.From, (r.From + r.To) / 2, r.To} {
-			girth := 2 * h.Column(h.ColumnAtEdge(math.Abs(x))).Section.HalfGirth()
-			assert.GreaterOrEqual(t, float64(r.Strips)*d.SheathingWidth, girth-1e-9)
-		}
-		strips += r.Strips
-		area += float64(r.Strips) * r.Length * d.SheathingWidth
+		assert.InDelta(t, f.Headboard.X, s.Regions[len(s.Regions)-1].To, 1e-12)
+		assert.InDelta(t, -f.Headboard.X, s.Regions[0].From, 1e-12)
+		assert.Equal(t, strips, s.Strips)
+		assert.InDelta(t, area, s.Area, 1e-9)
 	}
-	assert.InDelta(t, f.Headboard.X, s.Regions[len(s.Regions)-1].To, 1e-12)
-	assert.InDelta(t, -f.Headboard.X, s.Regions[0].From, 1e-12)
-	assert.Equal(t, strips, s.Strips)
-	assert.InDelta(t, area, s.Area, 1e-9)
+}
+
+// A board with no wood beside the heel says so: three are narrower than their notch.
+func TestBoardTooNarrowForItsNotch(t *testing.T) {
+	_, f := build(design.Default())
+	assert.True(t, f.Headboard.Notched)
+	for _, d := range []design.Design{
+		check.With(t, "headboard", 1.25*inch, "sheathingThickness", 0.3125*inch),
+		check.With(t, "length", 277.75*inch, "beamFine", 2.3, "frameLength", 187*inch),
+	} {
+		_, f := build(d)
+		assert.Less(t, f.Headboard.Width, f.Headboard.NotchWidth)
+		assert.False(t, f.Headboard.Notched)
+		assert.Equal(t, f.Headboard.NotchDepth, f.Headboard.Outline[0].Y)
+	}
 }

@@ -24,7 +24,7 @@ func Faults(h *hull.Hull) []design.Fault {
 	thwarts := newThwarts(h)
 	faults := thwartFaults(h, thwarts)
 	if faults == nil {
-		faults = ribFaults(h.Design, bays(h, thwarts))
+		faults = ribFaults(h, bays(h, thwarts))
 	}
 	return append(append(faults, postFaults(h, thwarts)...), boardFaults(h)...)
 }
@@ -87,7 +87,8 @@ func thwartFaults(h *hull.Hull, thwarts []Thwart) []design.Fault {
 }
 
 // ribFaults checks the ribs and the lacing between them.
-func ribFaults(d design.Design, all []bay) []design.Fault {
+func ribFaults(h *hull.Hull, all []bay) []design.Fault {
+	d := h.Design
 	if !everyBay(d.Ribs, all) {
 		n := d.Ribs + 1
 		for !everyBay(n, all) {
@@ -98,14 +99,16 @@ func ribFaults(d design.Design, all []bay) []design.Fault {
 	}
 	var faults []design.Fault
 	places := ribPlaces(d.Ribs, all)
-	if i := tooWide(d, places); i >= 0 {
+	if where, wide, apart := tooWide(h, places); where != "" {
 		n := d.Ribs - 1
-		for n > 0 && everyBay(n, all) && tooWide(d, ribPlaces(n, all)) >= 0 {
+		for n > 0 && everyBay(n, all) {
+			if where, _, _ := tooWide(h, ribPlaces(n, all)); where == "" {
+				break
+			}
 			n--
 		}
-		f := design.NewFault("ribs", "The ribs are %s wide where they stand %s apart along the gunwale: have fewer or "+
-			"narrower ones.",
-			design.Small(ribWidth(d, places, i)), design.Small(places[i].spacing))
+		f := design.NewFault("ribs", "The ribs are %s wide where they stand %s apart "+where+": have fewer or "+
+			"narrower ones.", design.Small(wide), design.Small(apart))
 		if everyBay(n, all) {
 			f = f.AtMost(float64(n))
 		}
@@ -135,14 +138,26 @@ func everyBay(ribs int, all []bay) bool {
 	return true
 }
 
-// tooWide is the first rib broader than its space, or -1.
-func tooWide(d design.Design, places []place) int {
+// tooWide finds the first rib broader than its space along the gunwale, or two that lie
+// over one another on the bottom: along the boat they stand closer than along the gunwale,
+// and their feet no closer than their marks. It returns no place where there are none.
+func tooWide(h *hull.Hull, places []place) (where string, wide, apart float64) {
+	d := h.Design
+	lastX, lastWide := 0.0, 0.0
 	for i, p := range places {
-		if ribWidth(d, places, i) > p.spacing+design.Rounding {
-			return i
+		x, wide := h.StationAt(p.run), ribWidth(d, places, i)
+		if i == 0 && p.run > 0 {
+			lastX, lastWide = -x, wide // its mate aft
 		}
+		switch mean := (wide + lastWide) / 2; {
+		case wide > p.spacing+design.Rounding:
+			return "along the gunwale", wide, p.spacing
+		case (i > 0 || p.run > 0) && mean > x-lastX+design.Rounding:
+			return "along the bottom", mean, x - lastX
+		}
+		lastX, lastWide = x, wide
 	}
-	return -1
+	return "", 0, 0
 }
 
 // crowded is the first rib whose tip and a group of lacing are longer than its

@@ -1,6 +1,8 @@
 package frame
 
 import (
+	"math"
+
 	"barkwright/core/geom"
 	"barkwright/core/hull"
 	"barkwright/core/shape"
@@ -20,8 +22,10 @@ type Headboard struct {
 	Width, Foot float64
 	// The neck that goes up between the inwales, a tenon: its breadth and its height.
 	Neck, Tenon float64
-	// The notch over the heel of the stem-piece.
+	// The notch over the heel of the stem-piece. Notched tells whether there is wood on
+	// either side of it.
 	NotchWidth, NotchDepth float64
+	Notched                bool
 	// Outline is the port half, (y, height), from the middle of the notch down round the
 	// foot and up to the middle of its top.
 	Outline []geom.Vec2
@@ -67,6 +71,7 @@ func newHeadboard(h *hull.Hull) Headboard {
 	edge := boardEdge(cut.Section, d.BarkThickness+d.SheathingThickness, foot)
 	shoulder := b.Height - d.InwaleDepth
 	b.Outline = b.outline(edge, shoulder)
+	b.Notched = b.cheeks(edge) < b.NotchDepth
 	for _, q := range b.Outline {
 		if q.Y <= shoulder {
 			b.Width = max(b.Width, 2*q.X)
@@ -82,8 +87,14 @@ func footOver(h *hull.Hull) float64 { return h.Design.BarkThickness + h.Design.S
 func along(c hull.Cut, w float64) geom.Vec2 { return c.Foot.Add(c.Up.Scale(w)) }
 
 // sprung is the length of a board of a height that bellies out by belly in the middle:
-// the arc of a shallow parabola.
-func sprung(height, belly float64) float64 { return height + 8*belly*belly/(3*height) }
+// the arc of a parabola.
+func sprung(height, belly float64) float64 {
+	if belly == 0 {
+		return height
+	}
+	steep := 4 * belly / height // its slope at the ends
+	return height / 2 * (math.Hypot(1, steep) + math.Asinh(steep)/steep)
+}
 
 // boardEdge is the inside of the skin's lining over the board's foot, rising.
 func boardEdge(s shape.Section, depth, foot float64) []geom.Vec2 {
@@ -110,16 +121,23 @@ func breadthAt(edge []geom.Vec2, height float64) float64 {
 	return edge[len(edge)-1].X
 }
 
+// cheeks is how high the wood beside the notch begins; at the notch's top or over it
+// there is none.
+func (b Headboard) cheeks(edge []geom.Vec2) float64 {
+	const pieces = 16
+	from := 0.0
+	for from < b.NotchDepth && breadthAt(edge, from) <= b.NotchWidth/2 {
+		from += b.NotchDepth / pieces
+	}
+	return from
+}
+
 // outline returns half the board. Where the lining leaves no wood beside the heel the
 // cheeks begin higher. Where it leaves no wood below the notch's top the foot is square
 // over it.
 func (b Headboard) outline(edge []geom.Vec2, shoulder float64) []geom.Vec2 {
 	half := b.NotchWidth / 2
-	from := 0.0
-	const pieces = 16
-	for from < b.NotchDepth && breadthAt(edge, from) <= half {
-		from += b.NotchDepth / pieces
-	}
+	from := b.cheeks(edge)
 	var out []geom.Vec2
 	if from >= b.NotchDepth {
 		from = b.NotchDepth

@@ -13,6 +13,7 @@ import (
 	"barkwright/core/geom"
 	"barkwright/core/hull"
 	"barkwright/core/internal/check"
+	"barkwright/core/units"
 	"barkwright/core/wood"
 )
 
@@ -250,5 +251,35 @@ func TestRibsStandSquareToTheBottom(t *testing.T) {
 		assert.GreaterOrEqual(t, clear, 0.9*inch-1e-9)
 		assert.True(t, clear < 0.9*inch+1e-6 || math.Abs(r.Lean-square) < 0.01, "%s: held back only as far as need be",
 			d.Name)
+	}
+}
+
+// Ribs as broad as their space along the gunwale would lie over one another on the
+// bottom, where the way is shorter; on boats without a fault none does. A rib that will not
+// fit is bent nowhere outside itself.
+func TestRibsLieBesideOneAnother(t *testing.T) {
+	for _, d := range []design.Design{
+		check.With(t, "length", 96.5*inch, "thwarts", 7.0, "ribWidthEnd", 2.875*inch),
+		check.With(t, "length", 180.5*inch, "headboard", 4.5*inch, "ribWidthEnd", 4*inch),
+	} {
+		h := hull.New(d)
+		require.Empty(t, h.Faults())
+		faults := frame.Faults(h)
+		require.Len(t, faults, 1)
+		assert.Equal(t, "ribs", faults[0].Key)
+		assert.Contains(t, faults[0].Message(units.Imperial16), "apart along the bottom")
+		fewer, _ := design.Lookup("ribs")
+		v, ok := faults[0].Suggest(units.Imperial16)
+		require.True(t, ok)
+		h = hull.New(fewer.Set(d, v))
+		require.Empty(t, frame.Faults(h))
+		ribs := frame.Build(h).Ribs
+		for i, r := range ribs[1:] {
+			assert.GreaterOrEqual(t, r.FootX-ribs[i].FootX, (r.Width+ribs[i].Width)/2-1e-6)
+		}
+	}
+	h, f := build(check.With(t, "beam", 72*inch, "turnWidth", 8.5*inch, "headboard", 1.5*inch))
+	for _, r := range f.Ribs {
+		assert.GreaterOrEqual(t, r.BendFrom(h), 0.0)
 	}
 }

@@ -39,5 +39,5 @@ func (r Rib) BendFrom(h *hull.Hull) float64 {
 	a, b := max(0, r.BendAt-step), min(section.HalfGirth(), r.BendAt+step)
 	heading := section.At(b).Sub(section.At(a))
 	// Inside the bark and the sheathing the way is shorter by what the curve turns.
-	return r.BendAt - (d.BarkThickness+d.SheathingThickness)*math.Atan2(heading.Y, heading.X)
+	return max(0, r.BendAt-(d.BarkThickness+d.SheathingThickness)*math.Atan2(heading.Y, heading.X))
 }

@@ -39,15 +39,22 @@ func newSheathing(h *hull.Hull) Sheathing {
 		if i > 0 {
 			r.Length += d.SheathingLap
 		}
-		broad := min(math.Abs(r.From), math.Abs(r.To))
-		if r.From < 0 && r.To > 0 {
-			broad = 0
-		}
-		girth := 2 * h.Column(h.ColumnAtEdge(broad)).Section.HalfGirth()
-		r.Strips = int(math.Ceil(girth / d.SheathingWidth))
+		r.Strips = int(math.Ceil(greatestGirth(h, r.From, r.To) / d.SheathingWidth))
 		s.Strips += r.Strips
 		s.Area += float64(r.Strips) * d.SheathingWidth * r.Length
 		s.Regions = append(s.Regions, r)
 	}
 	return s
+}
+
+// greatestGirth is the greatest girth of the skin between two stations: toward high ends it
+// grows again.
+func greatestGirth(h *hull.Hull, from, to float64) float64 {
+	const pieces = 4
+	most := 0.0
+	for i := range pieces + 1 {
+		x := math.Abs(from + (to-from)*float64(i)/pieces)
+		most = max(most, 2*h.Column(h.ColumnAtEdge(x)).Section.HalfGirth())
+	}
+	return most
 }

@@ -88,10 +88,9 @@ func boltNeeds(d design.Design, pieces []Piece) []BoltNeed {
 // logCount is how many logs of a clear length the bolts are cut from, those of one
 // wood together: the longest first, each from the first log with room for it.
 func logCount(d design.Design, needs []BoltNeed, clear float64) int {
-	lengths := map[[2]wood.Species][]float64{}
+	lengths := map[wood.Species][]float64{}
 	for _, n := range needs {
-		most, stems := n.Log.species(d)
-		of := [2]wood.Species{most, stems}
+		of := n.Log.species(d)
 		for range n.Bolts {
 			lengths[of] = append(lengths[of], n.Length)
 		}

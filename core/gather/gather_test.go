@@ -14,6 +14,7 @@ import (
 	"barkwright/core/hull"
 	"barkwright/core/internal/check"
 	"barkwright/core/units"
+	"barkwright/core/wood"
 )
 
 func list(d design.Design) gather.List {
@@ -131,4 +132,48 @@ func TestWeightScales(t *testing.T) {
 		assert.InEpsilon(t, 8*piece.Mass.Typical, large.Pieces[i].Mass.Typical, 1e-9, piece.Name)
 	}
 	assert.InEpsilon(t, 8*small.Bark.Mass.Typical, large.Bark.Mass.Typical, 1e-3)
+}
+
+// The ribs' piece is as broad and as thick as the broadest and the thickest rib, whichever
+// end of the boat that is.
+func TestRibsComeOutOfTheirPiece(t *testing.T) {
+	h := hull.New(check.With(t, "ribWidthEnd", 3*inch, "ribThicknessEnd", 0.5*inch))
+	f := frame.Build(h)
+	for _, p := range gather.Gather(h, f, bark.Plan(h)).Pieces {
+		for _, r := range f.Ribs {
+			if p.Kind == gather.Ribs {
+				assert.LessOrEqual(t, r.Width, p.Width+1e-12)
+				assert.LessOrEqual(t, r.Thickness, p.Thickness+1e-12)
+			}
+		}
+	}
+}
+
+// A bolt of one wood gives no piece of another: stems of another wood than the ribs have a
+// bolt of their own.
+func TestStemsOfAnotherWood(t *testing.T) {
+	of := func(d design.Design) (needs []gather.BoltNeed, logs int) {
+		l := list(d)
+		for _, n := range l.Bolts {
+			for _, u := range n.Uses {
+				if u.Piece.Kind == gather.Ribs || u.Piece.Kind == gather.Stems {
+					needs = append(needs, n)
+				}
+			}
+		}
+		return needs, l.Logs
+	}
+	same, _ := of(design.Default())
+	require.Len(t, same, 2)
+	assert.Equal(t, same[0].Log, same[1].Log)
+	d := check.With(t, "stemSpecies", float64(wood.WhiteAsh))
+	require.NotEqual(t, d.RibStock.Species, d.StemStock.Species)
+	own, logs := of(d)
+	require.Len(t, own, 2)
+	assert.Equal(t, d.RibStock.Species.Name(), own[0].Wood)
+	assert.Equal(t, d.StemStock.Species.Name(), own[1].Wood)
+	assert.Equal(t, "ribs and headboards", own[0].Log.String())
+	assert.Equal(t, "stems", own[1].Log.String())
+	assert.GreaterOrEqual(t, own[1].Bolts, 1)
+	assert.GreaterOrEqual(t, logs, 2)
 }

@@ -49,46 +49,59 @@ type Log int
 // The logs, in the order of the list.
 const (
 	GunwaleLog Log = iota
+	// RibLog is that of ribs, headboards and stems of one wood; RibsAloneLog and StemLog
+	// are in its place where the stems are of another.
 	RibLog
+	RibsAloneLog
+	StemLog
 	SheathingLog
 	Hardwood
 )
 
 // String names the log by what comes out of it.
 func (l Log) String() string {
-	return [...]string{"gunwales", "ribs, stems and headboards", "sheathing", "thwarts"}[l]
+	return [...]string{"gunwales", "ribs, stems and headboards", "ribs and headboards", "stems", "sheathing", "thwarts"}[l]
 }
 
 // noSpecies stands for a hardwood that the bend guide has no figures for.
 const noSpecies wood.Species = -1
 
-// species are the woods of a log: that of most of its pieces and that of the stems.
-func (l Log) species(d design.Design) (most, stems wood.Species) {
+// species is the wood of a log.
+func (l Log) species(d design.Design) wood.Species {
 	switch l {
 	case GunwaleLog:
-		return d.GunwaleStock.Species, d.GunwaleStock.Species
-	case RibLog:
-		return d.RibStock.Species, d.StemStock.Species
+		return d.GunwaleStock.Species
+	case RibLog, RibsAloneLog:
+		return d.RibStock.Species
+	case StemLog:
+		return d.StemStock.Species
 	case SheathingLog:
-		return wood.NorthernWhiteCedar, wood.NorthernWhiteCedar
+		return wood.NorthernWhiteCedar
 	}
-	return noSpecies, noSpecies
+	return noSpecies
+}
+
+// ribAndStemLogs are the logs of ribs and headboards and of stems: a bolt of one wood
+// gives none of another.
+func ribAndStemLogs(d design.Design) (ribs, stems Log) {
+	if d.RibStock.Species == d.StemStock.Species {
+		return RibLog, RibLog
+	}
+	return RibsAloneLog, StemLog
 }
 
 // Wood says what the log is to be of.
 func (l Log) Wood(d design.Design) string {
-	most, stems := l.species(d)
-	switch {
-	case most == noSpecies:
-		return "maple or the like"
-	case most != stems:
-		return most.Name() + ", stems of " + stems.Name()
+	if of := l.species(d); of != noSpecies {
+		return of.Name()
 	}
-	return most.Name()
+	return "maple or the like"
 }
 
 // Logs lists them in their order.
-func Logs() []Log { return []Log{GunwaleLog, RibLog, SheathingLog, Hardwood} }
+func Logs() []Log {
+	return []Log{GunwaleLog, RibLog, RibsAloneLog, StemLog, SheathingLog, Hardwood}
+}
 
 const (
 	// EndTrim is what a timber is longer in the rough than finished, at each end. Estimate.
@@ -142,8 +155,9 @@ func gunwaleHeight(h *hull.Hull) float64 { return (h.Sheer(0)*2 + h.Sheer(h.Gunw
 
 func ribPieces(h *hull.Hull, f frame.Frame) Piece {
 	d := h.Design
-	p := Piece{Kind: Ribs, Name: "ribs", Count: d.Ribs, Width: d.RibWidthMid,
-		Thickness: max(d.RibThickness, d.RibThicknessEnd), Log: RibLog}
+	log, _ := ribAndStemLogs(d)
+	p := Piece{Kind: Ribs, Name: "ribs", Count: d.Ribs, Width: max(d.RibWidthMid, d.RibWidthEnd),
+		Thickness: max(d.RibThickness, d.RibThicknessEnd), Log: log}
 	volume, height := 0.0, 0.0
 	worst := wood.EasyRib
 	for _, r := range f.Ribs {
@@ -170,18 +184,20 @@ func stemPieces(h *hull.Hull, f frame.Frame) Piece {
 	if len(f.Stem.Laminations) > 0 {
 		v = f.Stem.Innermost().Verdict
 	}
+	_, log := ribAndStemLogs(d)
 	return Piece{Kind: Stems, Name: "stem-pieces", Count: 2, Spares: spares(2, v), Length: f.Stem.Blank,
 		Width: f.Stem.Stock, Thickness: d.StemWidth,
 		Mass: weigh(2*f.Stem.Curve*d.StemDepth*d.StemWidth,
-			d.StemStock.Species.Density()), Height: d.EndHeight / 2, Log: RibLog}
+			d.StemStock.Species.Density()), Height: d.EndHeight / 2, Log: log}
 }
 
 func headboardPieces(h *hull.Hull, f frame.Frame) Piece {
 	b := f.Headboard
+	log, _ := ribAndStemLogs(h.Design)
 	return Piece{Kind: Headboards, Name: "headboards", Count: 2, Length: b.Sprung + trim, Width: b.Width,
 		Thickness: frame.HeadboardThickness,
 		Mass: weigh(2*b.Sprung*b.Width*frame.HeadboardThickness,
-			wood.Cedar.Density()), Height: h.Sheer(b.X) - b.Height/2, Log: RibLog}
+			wood.Cedar.Density()), Height: h.Sheer(b.X) - b.Height/2, Log: log}
 }
 
 func sheathingPieces(h *hull.Hull, f frame.Frame) Piece {

@@ -32,7 +32,11 @@ func headboardPattern(m maker) []Pattern {
 	beside(0, "length "+m.small(b.Sprung)+", standing "+m.small(b.Height))
 	beside(1, "widest "+m.small(b.Width))
 	beside(2, "tenon "+m.small(b.Neck)+" by "+m.small(b.Tenon))
-	beside(3, "notch "+m.small(b.NotchWidth)+" by "+m.small(b.NotchDepth))
+	if b.Notched {
+		beside(3, "notch "+m.small(b.NotchWidth)+" by "+m.small(b.NotchDepth))
+	} else {
+		beside(3, "no notch: square over the heel")
+	}
 	return []Pattern{p.done()}
 }
 
