@@ -217,8 +217,7 @@
   };
   // A context of the graphics is long in coming while the page's first paint is drawn, so it
   // is asked for while the program is unpacked, with what Ebitengine asks for.
-  const graphics = async () => {
-    await painted;
+  const graphics = () => {
     const canvas = document.createElement('canvas');
     canvas.getContext('webgl2', {alpha: true, premultipliedAlpha: true, stencil: true});
     return canvas;
@@ -263,6 +262,6 @@
   const read = new Promise(done => {
     document.readyState === 'loading' ? addEventListener('DOMContentLoaded', done) : done();
   });
-  read.then(start)
+  Promise.all([painted, read]).then(start)
     .catch(error => { console.error(error); stopped('The program did not start: ' + error.message); });
 }

@@ -122,23 +122,14 @@
   };
   const script = `const compiled = (${unpacker})();
     onmessage = ({data}) => compiled(data).then(postMessage, error => postMessage(String(error)));`;
-  let thread = null;
-  const answer = new Promise((done, fail) => {
-    thread = new Worker(URL.createObjectURL(new Blob([script], {type: 'text/javascript'})));
-    thread.onmessage = ({data}) => data instanceof WebAssembly.Module ? done(data) : fail(data);
-    thread.onerror = fail;
+  const inThread = text => new Promise((done, fail) => {
+    const thread = new Worker(URL.createObjectURL(new Blob([script], {type: 'text/javascript'})));
+    const end = act => value => { thread.terminate(); act(value); };
+    thread.onmessage = ({data}) => end(data instanceof WebAssembly.Module ? done : fail)(data);
+    thread.onerror = end(fail);
+    thread.postMessage(text);
   });
-  answer.catch(() => {}); // programOf hears of it
   // programOf is the compiled program of a text. It is made here if the browser refuses the
   // thread, or the program its way back from it.
-  window.programOf = async text => {
-    try {
-      thread?.postMessage(text);
-      return await answer;
-    } catch {
-      return unpacker()(text);
-    } finally {
-      thread?.terminate();
-    }
-  };
+  window.programOf = text => inThread(text).catch(() => unpacker()(text));
 }
