@@ -24,11 +24,12 @@ func (a *Afloat) steady(h *hull.Hull, people float64) {
 		return
 	}
 	narrower, broader := 0.0, 0.0
-	if plain, ok := a.stiffness(h); ok {
-		if narrow, ok := a.stiffness(h.Resectioned(Spread(h.Design, 1))); ok {
+	at := h.Places(spreadStations, spreadPoints)
+	if plain, ok := a.stiffness(h, at); ok {
+		if narrow, ok := a.stiffness(h.Resectioned(Spread(h.Design, 1)), at); ok {
 			narrower = max(0, plain-narrow)
 		}
-		if broad, ok := a.stiffness(h.Resectioned(Spread(h.Design, -1))); ok {
+		if broad, ok := a.stiffness(h.Resectioned(Spread(h.Design, -1)), at); ok {
 			broader = max(0, broad-plain)
 		}
 	}
@@ -37,10 +38,10 @@ func (a *Afloat) steady(h *hull.Hull, people float64) {
 	a.GMHigh += math.Hypot(broader, posture)
 }
 
-// stiffness is the GM of a hull, cut coarsely, under the boat's own load; it reports
+// stiffness is the GM of a hull, cut coarsely at some places, under the boat's own load; it reports
 // false where that is more than the hull carries.
-func (a *Afloat) stiffness(h *hull.Hull) (float64, bool) {
-	return afloat.NewBody(h.Stations(spreadStations, spreadPoints)).LevelStiffness(a.Load, a.Water)
+func (a *Afloat) stiffness(h *hull.Hull, at hull.Places) (float64, bool) {
+	return afloat.NewBody(h.StationsAt(at)).LevelStiffness(a.Load, a.Water)
 }
 
 // Spread is the design whose half girth is less by its spread and whose bilge turns

@@ -30,14 +30,16 @@ const (
 // the centre line is closed and has no sheer. It panics on fewer than three
 // stations, stations not increasing, an empty outline or no open station.
 //
-// Where the after half has the outlines of the forward one, as hull.Stations returns
-// them, they are held once.
+// It keeps the outlines. Where the after half has those of the forward one, as
+// hull.Stations returns them, level water is looked at on one of the two.
 func NewBody(stations []hull.Station) *Body {
 	if len(stations) < 3 {
 		panic(tooFewStations)
 	}
 	last := len(stations) - 1
-	points, alike := 0, true
+	t := &tilted{cos: 1, half: true, rings: make([]ring, len(stations))}
+	b := &Body{x: make([]float64, len(stations)), sheer: make([]sheerPoint, 0, len(stations)), upright: t, alike: true}
+	t.body = b
 	for i, s := range stations {
 		if i > 0 && !(s.X > stations[i-1].X) {
 			panic(stationsNotIncreasing)
@@ -45,30 +47,11 @@ func NewBody(stations []hull.Station) *Body {
 		if len(s.Outline) == 0 {
 			panic(stationHasNoPoints)
 		}
-		if i <= last/2 {
-			points += 2 + len(s.Outline)
-		}
-		alike = alike && sameSlice(s.Outline, stations[last-i].Outline)
-	}
-	if !alike {
-		points = 0
-		for _, s := range stations {
-			points += 2 + len(s.Outline)
-		}
-	}
-	t := &tilted{cos: 1, half: true, ring: make([]geom.Vec2, 0, points), rings: make([]span, len(stations))}
-	b := &Body{x: make([]float64, len(stations)), sheer: make([]sheerPoint, 0, len(stations)), upright: t, alike: alike}
-	t.body = b
-	for i, s := range stations {
-		b.x[i] = s.X
-		if mirror := last - i; alike && mirror < i {
-			t.rings[i] = t.rings[mirror]
-		} else {
-			t.rings[i] = t.addHalf(s.Outline)
-		}
+		b.x[i], t.rings[i] = s.X, newRing(s.Outline)
 		if top := s.Outline[len(s.Outline)-1]; top.X > leastSheerHalfBreadth {
 			b.sheer = append(b.sheer, sheerPoint{s.X, top.X, top.Y})
 		}
+		b.alike = b.alike && sameSlice(s.Outline, stations[last-i].Outline)
 	}
 	if len(b.sheer) == 0 {
 		panic(noOpenStation)
@@ -79,23 +62,8 @@ func NewBody(stations []hull.Station) *Body {
 
 func sameSlice(a, b []geom.Vec2) bool { return len(a) == len(b) && &a[0] == &b[0] }
 
-// addHalf appends the port half of a section, closed down the middle: up to its sheer,
-// across to the middle and down.
-func (t *tilted) addHalf(outline []geom.Vec2) span {
-	s := span{from: len(t.ring)}
-	t.ring = append(t.ring, geom.Vec2{Y: outline[0].Y})
-	t.ring = append(t.ring, outline...)
-	t.ring = append(t.ring, geom.Vec2{Y: outline[len(outline)-1].Y})
-	s.to = len(t.ring)
-	s.low, s.high = heights(outline)
-	return s
-}
-
 // outline returns the port half of station i from the lowest point up to the sheer.
-func (b *Body) outline(i int) []geom.Vec2 {
-	r := b.upright.rings[i]
-	return b.upright.ring[r.from+1 : r.to-1]
-}
+func (b *Body) outline(i int) []geom.Vec2 { return b.upright.rings[i].points }
 
 // halfLength returns the greater distance of an end from amidships.
 func (b *Body) halfLength() float64 {

@@ -13,44 +13,45 @@ type Waterplane struct{ Heel, Height, Slope float64 }
 
 // tilted holds a body's sections as rings turned to a heel, so that a new draught or
 // trim costs no turning: X runs across and level, Y up. Upright each is as heavy on both
-// sides, and the port half does.
+// sides, and the port half does: its outline, closed by the middle line.
 type tilted struct {
 	body     *Body
 	heel     float64
 	sin, cos float64
-	ring     []geom.Vec2
-	rings    []span // of each station
-	half     bool   // the rings are of the port half, closed down the middle
+	rings    []ring // of each station
+	half     bool   // the rings are of the port half
 }
 
-// span is the ring of one station and the heights of its lowest and highest point.
-type span struct {
-	from, to  int
+// ring is a section with the heights of its lowest and highest point.
+type ring struct {
+	points    []geom.Vec2
 	low, high float64
 }
 
-func heights(points []geom.Vec2) (low, high float64) {
-	low, high = points[0].Y, points[0].Y
+func newRing(points []geom.Vec2) ring {
+	r := ring{points, points[0].Y, points[0].Y}
 	for _, p := range points {
-		if p.Y < low {
-			low = p.Y
+		if p.Y < r.low {
+			r.low = p.Y
 		}
-		if p.Y > high {
-			high = p.Y
+		if p.Y > r.high {
+			r.high = p.Y
 		}
 	}
-	return low, high
+	return r
 }
 
 func (b *Body) tilt(heel float64) *tilted {
-	t := &tilted{body: b, rings: make([]span, len(b.x))}
+	t := &tilted{body: b, rings: make([]ring, len(b.x))}
 	points := 0
 	for i := range b.x {
-		t.rings[i].from = points
 		points += 2 * len(b.outline(i))
-		t.rings[i].to = points
 	}
-	t.ring = make([]geom.Vec2, points)
+	all := make([]geom.Vec2, points)
+	for i := range b.x {
+		n := 2 * len(b.outline(i))
+		t.rings[i].points, all = all[:n], all[n:]
+	}
 	t.turn(heel)
 	return t
 }
@@ -61,13 +62,12 @@ func (t *tilted) turn(heel float64) {
 	t.heel = heel
 	t.sin, t.cos = math.Sincos(heel)
 	for i := range t.body.x {
-		r := &t.rings[i]
-		ring, port := t.ring[r.from:r.to], t.body.outline(i)
+		ring, port := t.rings[i].points, t.body.outline(i)
 		for k, p := range port {
 			ring[len(port)+k] = geom.Vec2{X: p.X*t.cos - p.Y*t.sin, Y: p.X*t.sin + p.Y*t.cos}
 			ring[len(port)-1-k] = geom.Vec2{X: -p.X*t.cos - p.Y*t.sin, Y: -p.X*t.sin + p.Y*t.cos}
 		}
-		r.low, r.high = heights(ring)
+		t.rings[i] = newRing(ring)
 	}
 }
 
@@ -92,12 +92,14 @@ func (t *tilted) clip(i int, level float64) wet {
 	if level <= r.low {
 		return wet{}
 	}
-	ring := t.ring[r.from:r.to]
-	last := ring[len(ring)-1]
-	s0, t0 := last.X, last.Y-level
+	s0, t0 := 0.0, r.points[0].Y-level
+	if !t.half {
+		last := r.points[len(r.points)-1]
+		s0, t0 = last.X, last.Y-level
+	}
 	// Sums in variables of their own stay in registers, which a struct of five does not.
 	var area, across, up, breadth, inertia float64
-	for _, p := range ring {
+	for _, p := range r.points {
 		s1, t1 := p.X, p.Y-level
 		a, ta, b, tb := s0, t0, s1, t1
 		s0, t0 = s1, t1
@@ -119,12 +121,15 @@ func (t *tilted) clip(i int, level float64) wet {
 		across -= ds * (a*(2*ta+tb) + b*(ta+2*tb))
 		up -= ds * (ta*ta + ta*tb + tb*tb)
 	}
-	w := wet{area / 2, across / 6, up / 6, breadth, inertia}
 	if t.half {
-		w = wet{2 * w.area, 0, 2 * w.up, 2 * w.breadth, 2 * w.breadthInertia}
+		// Across to the middle, where t stays the same; down the middle s is 0.
+		if t0 < 0 {
+			area += 2 * s0 * t0
+			up += 3 * s0 * t0 * t0
+		}
+		return wet{area, 0, up/3 + level*area, 2 * breadth, 2 * inertia}
 	}
-	w.up += level * w.area
-	return w
+	return wet{area / 2, across / 6, up/6 + level*area/2, breadth, inertia}
 }
 
 // immersion is the integral of wet along the boat: volume, its first moments along

@@ -12,7 +12,7 @@ type Conic struct {
 }
 
 // At returns the point at parameter t in [0, 1].
-func (q Conic) At(t float64) Vec2 {
+func (q *Conic) At(t float64) Vec2 {
 	s := 1 - t
 	a, c, b := s*s, 2*s*t*q.W, t*t
 	d := a + c + b
@@ -53,7 +53,7 @@ func (q *Conic) Run(lo, hi float64) float64 {
 	return 2 * half * sum
 }
 
-func (q Conic) derivatives(t float64) (first, second Vec2) {
+func (q *Conic) derivatives(t float64) (first, second Vec2) {
 	s := 1 - t
 	ac, cb := q.C.Sub(q.A).Scale(q.W), q.B.Sub(q.C).Scale(q.W)
 	ab := q.B.Sub(q.A)

@@ -29,7 +29,7 @@ func randomCurves(n int) []curve {
 	for range n {
 		out = append(out,
 			geom.Bezier{randomPoint(r), randomPoint(r), randomPoint(r), randomPoint(r)},
-			geom.Conic{A: randomPoint(r), C: randomPoint(r), B: randomPoint(r), W: 0.3 + 3*r.Float64()})
+			&geom.Conic{A: randomPoint(r), C: randomPoint(r), B: randomPoint(r), W: 0.3 + 3*r.Float64()})
 	}
 	return out
 }

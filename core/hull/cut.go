@@ -27,7 +27,8 @@ func (h *Hull) CutAt(foot, top float64) Cut {
 	rise := geom.Vec2{X: top, Y: h.TopEdge(top)}.Sub(c.Foot)
 	c.Up = rise.Unit()
 	inner := h.columnTop(low)
-	o, _, _ := h.standing(low)
+	s := h.stand(low)
+	o := h.cornered(s.outline, s.top)
 	o.Bottom, o.Top, o.Half = 0, rise.Len(), h.SkinHalfBreadth(top)
 	o.Along = (inner + h.columnTop(high)) / 2 / h.GunwaleX
 	c.Section = shape.New(o)
@@ -53,8 +54,13 @@ func (h *Hull) columnAtFoot(x float64) float64 {
 	if x <= h.HeelX {
 		return x / h.HeelX
 	}
+	return h.columnAtShare(h.End.RunTo(x) / h.End.Path.Length())
+}
+
+// columnAtShare is the place of the column that stands on a share of the profile's length.
+func (h *Hull) columnAtShare(share float64) float64 {
 	// The foot gains on the top by a square. Of the two roots this is the one that equals
 	// the share where the gain is zero.
-	share, pace := h.End.RunTo(x)/h.End.Path.Length(), h.footPace
+	pace := h.footPace
 	return 1 + 2*share/(pace+math.Sqrt(max(0, pace*pace+4*(1-pace)*share)))
 }

@@ -27,6 +27,8 @@ type Hull struct {
 	plan      shape.Gunwale
 	frameRise shape.Rise
 	footPace  float64
+	// foremost is the place of the column on the profile's foremost point.
+	foremost float64
 	// endSlope is the slope of the sheer at the gunwale's end.
 	endSlope float64
 	// turn0 is the corner's half-breadth amidships, as a share of the top edge's.
@@ -44,6 +46,7 @@ func New(d design.Design) *Hull {
 	h.Gunwale = h.plan.Path()
 	h.Edge = h.newEdge()
 	h.footPace = h.newFootPace()
+	h.foremost = h.foremostColumn()
 	h.turn()
 	return h
 }

@@ -4,7 +4,6 @@ import (
 	"math"
 
 	"barkwright/core/design"
-	"barkwright/core/geom"
 	"barkwright/core/shape"
 )
 
@@ -18,7 +17,12 @@ func (h *Hull) HalfGirthOnBed(x float64) float64 {
 }
 
 func (h *Hull) outline(x float64) shape.Outline {
-	return h.cornered(shape.Outline{Bottom: h.Bottom(x), Top: h.TopEdge(x), Half: h.SkinHalfBreadth(x)}, x)
+	return h.cornered(h.edge(x), x)
+}
+
+// edge is the outline at x but for its corner.
+func (h *Hull) edge(x float64) shape.Outline {
+	return shape.Outline{Bottom: h.Bottom(x), Top: h.TopEdge(x), Half: h.SkinHalfBreadth(x)}
 }
 
 // cornered gives an outline whose top edge stands at x its corner. A turn line inside
@@ -40,13 +44,4 @@ func (h *Hull) cornered(o shape.Outline, x float64) shape.Outline {
 func (h *Hull) HalfGirthInside(x float64) float64 {
 	s := h.Section(x)
 	return s.HalfGirth() - h.Design.BarkThickness*s.Turning()
-}
-
-// Station is one transverse section of the bark's outer face at X, for the port
-// half: points (y, z) with y >= 0 from the lowest point on the centre line up to
-// the sheer, in metres. Forward of the stem head, where the end leans out
-// beyond its head, the outline ends on the centre line instead.
-type Station struct {
-	X       float64
-	Outline []geom.Vec2
 }

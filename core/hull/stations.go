@@ -1,0 +1,177 @@
+package hull
+
+import (
+	"math"
+	"sort"
+
+	"barkwright/core/geom"
+)
+
+// Station is one transverse section of the bark's outer face at X, for the port
+// half: points (y, z) with y >= 0 from the lowest point on the centre line up to
+// the sheer, in metres. Forward of the stem head, where the end leans out
+// beyond its head, the outline ends on the centre line instead.
+type Station struct {
+	X       float64
+	Outline []geom.Vec2
+}
+
+// Places are where a boat is cut into stations, with all that its sections have no part
+// in: boats that are Resectioned from one share them.
+type Places struct {
+	girth   int
+	upright []standing // as far as the heel
+	leaning []standing // columns past it, to be cut across
+	past    []float64  // the stations that cut these, short of the foremost point
+	tip     float64    // the station of that
+}
+
+// Places are about n places for sections of girth points.
+func (h *Hull) Places(n, girth int) Places {
+	inner := n / 3
+	past := n/2 - inner
+	p := Places{girth: girth, tip: h.Design.Length / 2}
+	p.upright = make([]standing, inner+1)
+	for i := range p.upright {
+		p.upright[i] = h.stand(float64(i) / float64(inner))
+	}
+	for i := 1; i < past; i++ {
+		// The last stations crowd toward the foremost point, where the
+		// outlines shrink fastest.
+		u := math.Sin(math.Pi / 2 * float64(i) / float64(past))
+		p.past = append(p.past, h.HeelX+(p.tip-h.HeelX)*u)
+	}
+	// The column whose foot is the profile's foremost point is among them, so that every
+	// place short of that point cuts at least the profile.
+	n /= 2
+	before := max(1, min(n, int(math.Round(float64(n)*(h.foremost-1)))))
+	after := max(1, n-before)
+	p.leaning = make([]standing, 0, before+1+after)
+	for i := 0; i <= before; i++ {
+		p.leaning = append(p.leaning, h.stand(1+(h.foremost-1)*float64(i)/float64(before)))
+	}
+	for i := 1; i <= after && h.foremost < 2; i++ {
+		p.leaning = append(p.leaning, h.stand(h.foremost+(2-h.foremost)*float64(i)/float64(after)))
+	}
+	return p
+}
+
+// Stations returns the transverse sections of the whole boat from the after to
+// the foremost point, about n of them, each of girth points; the two extremes
+// have no area. Stations forward of the heel are cut from the columns.
+func (h *Hull) Stations(n, girth int) []Station { return h.StationsAt(h.Places(n, girth)) }
+
+// StationsAt are the stations at the places of this boat or of one that differs from it
+// in its sections alone. Those aft have the outlines of those forward.
+func (h *Hull) StationsAt(p Places) []Station {
+	middle := len(p.upright) + len(p.past)
+	all := make([]Station, 2*middle+1)
+	put := func(i int, x float64, outline []geom.Vec2) {
+		all[middle-i], all[middle+i] = Station{-x, outline}, Station{x, outline}
+	}
+	rows := p.girth + 1
+	upright := make([]geom.Vec2, len(p.upright)*rows)
+	for i := range p.upright {
+		s := &p.upright[i]
+		outline := upright[i*rows : (i+1)*rows : (i+1)*rows]
+		h.cornered(s.outline, s.top).Polygon(outline)
+		put(i, s.top, outline)
+	}
+	c := h.newCutter(&p)
+	for i, x := range p.past {
+		put(len(p.upright)+i, x, c.at(x))
+	}
+	tip := c.foremost()
+	put(middle, p.tip, []geom.Vec2{tip, tip})
+	all[middle].X = 0
+	return all
+}
+
+// cutter holds the columns past the heel, to be cut across: row by row their points from
+// the heel forward.
+type cutter struct {
+	columns, rows int
+	x             []float64
+	yz            []geom.Vec2
+}
+
+func (h *Hull) newCutter(p *Places) cutter {
+	c := cutter{columns: len(p.leaning), rows: p.girth + 1}
+	c.x, c.yz = make([]float64, c.columns*c.rows), make([]geom.Vec2, c.columns*c.rows)
+	points := make([]geom.Vec2, c.rows)
+	for i := range p.leaning {
+		s := &p.leaning[i]
+		h.cornered(s.outline, s.top).Polygon(points)
+		for r, q := range points {
+			c.x[r*c.columns+i] = s.foot.X + q.Y*s.up.X
+			c.yz[r*c.columns+i] = geom.Vec2{X: q.X, Y: s.foot.Y + q.Y*s.up.Y}
+		}
+	}
+	return c
+}
+
+// at cuts the skin at x: up the rows as each first reaches x and, where the end
+// leans out beyond its head, back down them to the profile.
+func (c *cutter) at(x float64) []geom.Vec2 {
+	out := make([]geom.Vec2, 0, c.rows)
+	again := false
+	for r := range c.rows {
+		first := true
+		row := c.x[r*c.columns : (r+1)*c.columns]
+		for i := 1; i < len(row); i++ {
+			if (row[i-1] <= x) == (row[i] <= x) {
+				continue
+			}
+			if !first {
+				again = true
+				break
+			}
+			out = append(out, c.between(r, i, x))
+			first = false
+		}
+	}
+	if !again {
+		return out
+	}
+	for r := c.rows - 1; r >= 0; r-- {
+		row := c.x[r*c.columns : (r+1)*c.columns]
+		first := 1
+		for first < len(row) && (row[first-1] <= x) == (row[first] <= x) {
+			first++
+		}
+		for i := len(row) - 1; i > first; i-- {
+			if (row[i-1] <= x) != (row[i] <= x) {
+				out = append(out, c.between(r, i, x))
+			}
+		}
+	}
+	return out
+}
+
+// between is the point at x of row r before column i.
+func (c *cutter) between(r, i int, x float64) geom.Vec2 {
+	k := r*c.columns + i
+	return c.yz[k-1].Lerp(c.yz[k], (x-c.x[k-1])/(c.x[k]-c.x[k-1]))
+}
+
+// foremost is the point of the profile farthest forward, as (y, z).
+func (c *cutter) foremost() geom.Vec2 {
+	i := sort.Search(c.columns-1, func(i int) bool { return c.x[i+1] <= c.x[i] })
+	return geom.Vec2{X: 0, Y: c.yz[i].Y}
+}
+
+// foremostColumn is the place of the column that stands on the foremost point of the
+// profile's Path.
+func (h *Hull) foremostColumn() float64 {
+	path := h.End.Path
+	best := 0
+	for i, p := range path.Points {
+		if p.X > path.Points[best].X {
+			best = i
+		}
+	}
+	if best == len(path.Points)-1 {
+		return 2
+	}
+	return h.columnAtShare(path.Run[best] / path.Length())
+}
