@@ -1,11 +1,16 @@
 package bark
 
-import "barkwright/core/hull"
+import (
+	"barkwright/core/design"
+	"barkwright/core/geom"
+	"barkwright/core/hull"
+)
 
 // column is a column of the skin with what the plain lengths are read from.
 type column struct {
 	hull.Column
 	girth  float64 // from foot to top edge
+	frame  float64 // half-breadth of what the bark is folded up round, at the foot
 	onBed  float64 // the same folded up on the bed, 0 past the heel
 	lifted float64 // how far out from the bed's centre line the foot lies when flat
 }
@@ -15,13 +20,17 @@ type column struct {
 func newColumn(h *hull.Hull, place float64) column {
 	c := column{Column: h.Column(place)}
 	c.girth = c.Girth()
+	c.frame = h.FrameHalfBreadth(c.Foot.X)
 	if place <= 1 {
-		c.onBed = h.HalfGirthOnBed(c.Foot.X)
+		c.onBed = design.BedHalfGirth(c.frame, c.P.X, c.P.Y-c.A.Y)
 	} else {
-		c.lifted = c.Foot.Y - h.End.Path.Points[0].Y
+		c.lifted = lifted(h, c.Foot)
 	}
 	return c
 }
+
+// lifted is how far out from the bed's centre line a foot past the heel lies when flat.
+func lifted(h *hull.Hull, foot geom.Vec2) float64 { return foot.Y - h.End.Path.Points[0].Y }
 
 // reach is how far out from the bed's centre line bark is wanted when flat, before
 // the flattening is worked out: the half girth on the bed or finished, whichever is

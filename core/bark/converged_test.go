@@ -23,7 +23,7 @@ func TestSkinAndSeamsAreConverged(t *testing.T) {
 		exact := newDemand(h, fine, bottom, l.FlatLength)
 		all, allFew := 0.0, 0.0
 		for i, b := range l.Beside {
-			want := pathLength(exact.edgeOn(b.Aft, b.Bow, l.Bed[b.Piece].Width/2))
+			want := pathLength(exact.edge(l.Bed[b.Piece].Width/2).path(b.Aft, b.Bow))
 			all, allFew = all+want, allFew+b.Seam
 			assert.InDelta(t, want, b.Seam, max(1e-3*want, units.Inch/16), "%s panel %d", d.Name, i)
 		}

@@ -28,9 +28,7 @@ type CurvePoint struct {
 // step of a slider.
 func StretchAt(h *hull.Hull, l Layout, n int, res Resolution, w *geom.FlattenWorkspace) CurvePoint {
 	l.Gores = gores(h, evenShares(h.Design, n))
-	for i := range l.Gores {
-		l.Gores[i].reachTo(h, l.SheetWidth)
-	}
+	reach(h, l.Gores, l.SheetWidth)
 	f := Flatten(h, l, res, nil, w)
 	return CurvePoint{Gores: n, P95: f.P95, RMS: f.RMS, State: f.State}
 }

@@ -23,18 +23,21 @@ type demand struct {
 // bed must at least come out to the gores' feet, since no seam lies on the bottom
 // (Adney and Chapelle 1964, p. 29, of the centre line).
 func newDemand(h *hull.Hull, columns []column, bottom bottomLine, whole float64) demand {
-	d := demand{hull: h, columns: columns, bottom: bottom, whole: whole}
-	for _, c := range columns {
-		d.along = append(d.along, d.alongOf(c.Place))
-		d.full = append(d.full, 2*toCover(h, c))
-		d.bed = append(d.bed, 2*(h.FrameHalfBreadth(c.Foot.X)+h.Design.GoreFoot))
+	n := len(columns)
+	d := demand{hull: h, columns: columns, bottom: bottom, whole: whole,
+		along: make([]float64, n), full: make([]float64, n), bed: make([]float64, n)}
+	for i := range columns {
+		c := &columns[i]
+		d.along[i] = d.alongOf(c.Place)
+		d.full[i] = 2 * toCover(h, c)
+		d.bed[i] = 2 * (c.frame + h.Design.GoreFoot)
 	}
 	return d
 }
 
 // toCover is how far out from the bed's centre line bark is wanted at a column, with
 // what is left to trim: all that sheets and panels are measured by.
-func toCover(h *hull.Hull, l column) float64 { return l.reach() + h.Design.GunwaleTurn }
+func toCover(h *hull.Hull, l *column) float64 { return l.reach() + h.Design.GunwaleTurn }
 
 // alongOf is where the column at a place has its foot on the flat bark, m from
 // amidships.
@@ -49,6 +52,15 @@ func (d *demand) alongOf(place float64) float64 {
 // columnAlong is the column whose foot lies so far along the flat bark.
 func (d *demand) columnAlong(along float64) column {
 	return newColumn(d.hull, placeAlong(d.bottom, math.Abs(along), d.whole))
+}
+
+// liftedAlong is how far out that foot lies.
+func (d *demand) liftedAlong(along float64) float64 {
+	v := placeAlong(d.bottom, math.Abs(along), d.whole)
+	if v <= 1 {
+		return 0
+	}
+	return lifted(d.hull, d.hull.Foot(v))
 }
 
 // at is a breadth so far along.
@@ -84,7 +96,7 @@ func (d *demand) bedAt(aft, bow float64) float64 {
 
 // between lists the columns' places along from aft to bow, both of these included.
 func (d *demand) between(aft, bow float64) []float64 {
-	out := []float64{aft}
+	out := append(make([]float64, 0, 2*len(d.along)+1), aft)
 	for i := len(d.along) - 1; i > 0; i-- {
 		if x := -d.along[i]; x > aft && x < bow {
 			out = append(out, x)

@@ -128,7 +128,7 @@ func (f *Flat) flattenSheet(h *hull.Hull, l Layout, res Resolution, warm *Flat, 
 // sheetEnd is the place where the edge of a sheet of a width meets the end profile.
 func sheetEnd(h *hull.Hull, width float64) float64 {
 	half := width / 2
-	rise := func(v float64) float64 { return newColumn(h, v).lifted - half }
+	rise := func(v float64) float64 { return lifted(h, h.Foot(v)) - half }
 	if rise(2) <= 0 {
 		return 2
 	}
@@ -138,7 +138,7 @@ func sheetEnd(h *hull.Hull, width float64) float64 {
 
 // sheetGirth is the girth of a column that a sheet of a width covers.
 func sheetGirth(h *hull.Hull, l column, width float64) float64 {
-	if short(h, l, width) <= 0 {
+	if short(h, &l, width) <= 0 {
 		return l.girth
 	}
 	return l.girthAt(width / 2)

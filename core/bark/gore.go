@@ -128,7 +128,14 @@ func (g *Gore) end(girth float64) {
 	}
 }
 
-// reachTo stops a gore at the edge of a sheet of a width.
-func (g *Gore) reachTo(h *hull.Hull, width float64) {
-	g.end(sheetGirth(h, newColumn(h, g.place), width))
+// reach stops gores, which stand the same fore and aft, at the edge of a sheet of a width.
+func reach(h *hull.Hull, all []Gore, width float64) {
+	for i := range all {
+		g := &all[i]
+		if mirror := len(all) - 1 - i; mirror < i {
+			g.end(all[mirror].EndGirth)
+			continue
+		}
+		g.end(sheetGirth(h, newColumn(h, g.place), width))
+	}
 }

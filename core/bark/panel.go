@@ -22,24 +22,29 @@ const placeTolerance = 1e-7
 
 // short is how much half a sheet of a width lacks at a column, the bark to trim included;
 // negative where it is enough.
-func short(h *hull.Hull, l column, width float64) float64 { return toCover(h, l) - width/2 }
+func short(h *hull.Hull, l *column, width float64) float64 { return toCover(h, l) - width/2 }
 
 // panels finds where a sheet of a width falls short.
 func panels(h *hull.Hull, all []column, width float64) []Panel {
 	var out []Panel
 	var open *Panel
-	add := func(l column) {
+	lacking := func(v float64) float64 {
+		l := newColumn(h, v)
+		return short(h, &l, width)
+	}
+	add := func(l *column) {
 		open.To = l.Place
 		open.Width = max(open.Width, short(h, l, width)+fitLap(h.Design))
 	}
-	for i, l := range all {
+	for i := range all {
+		l := &all[i]
 		over := short(h, l, width) > 0
 		if over != (open != nil) {
 			edge := l
 			if i > 0 {
-				place, _ := geom.Bisect(func(v float64) float64 { return short(h, newColumn(h, v), width) },
-					all[i-1].Place, l.Place, placeTolerance)
-				edge = newColumn(h, place)
+				place, _ := geom.Zero(lacking, all[i-1].Place, l.Place, placeTolerance)
+				at := newColumn(h, place)
+				edge = &at
 			}
 			if over {
 				open = &Panel{From: edge.Place}

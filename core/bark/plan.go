@@ -77,9 +77,7 @@ func PlanWith(h *hull.Hull, sheets []Sheet) Layout {
 	d := newDemand(h, l.columns, bottom, l.FlatLength)
 	laid := lay(&d, l.marks(&d), sheets)
 	l.SheetWidth = laid.narrowest()
-	for i := range l.Gores {
-		l.Gores[i].reachTo(h, l.SheetWidth)
-	}
+	reach(h, l.Gores, l.SheetWidth)
 	// A foot past the sheet's edge is no gore and keeps no joint away.
 	if m := l.marks(&d); len(m.gores) != len(laid.marks.gores) {
 		laid = lay(&d, m, sheets)
@@ -208,7 +206,7 @@ func (l *Layout) total(h *hull.Hull) {
 	if len(l.Beside) == 0 {
 		l.Wide = Saving{}
 	}
-	l.Needs = needs(h, l.columns, *l)
+	l.Needs = needs(h, l.columns, l)
 }
 
 // onJoint tells whether a joint of the bed takes a gore's place on both sides.

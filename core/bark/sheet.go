@@ -43,7 +43,8 @@ type rung [areaRows + 1]geom.Vec3
 // second one are extrapolated to chords of length zero (Richardson's extrapolation).
 func skinArea(all []column) float64 {
 	rungs := make([]rung, len(all))
-	for i, l := range all {
+	for i := range all {
+		l := &all[i]
 		for r := range rungs[i] {
 			rungs[i][r] = l.At(l.girth * float64(r) / areaRows)
 		}
@@ -76,18 +77,18 @@ func between(a, b *rung, girthA, girthB float64) float64 {
 // left to trim apart.
 func widestOnBed(all []column) float64 {
 	most := 0.0
-	for _, c := range all {
-		most = max(most, 2*c.onBed)
+	for i := range all {
+		most = max(most, 2*all[i].onBed)
 	}
 	return most
 }
 
-func needs(h *hull.Hull, all []column, l Layout) Needs {
-	d := h.Design
+func needs(h *hull.Hull, all []column, l *Layout) Needs {
+	d := &h.Design
 	n := Needs{Length: l.FlatLength, Sheets: len(l.Bed), SkinArea: skinArea(all)}
-	for _, c := range all {
-		if w := 2 * toCover(h, c); w > n.Width {
-			n.Width, n.WidestAt = w, c.Place
+	for i := range all {
+		if w := 2 * toCover(h, &all[i]); w > n.Width {
+			n.Width, n.WidestAt = w, all[i].Place
 		}
 	}
 	n.TreeWidth = NewTree(n.Width, n.Length)

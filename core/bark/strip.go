@@ -113,7 +113,8 @@ func (b *beside) stretches() (out []stretchOf, scant []Scant) {
 func (b *beside) crossing(i int, from, to, atFrom, atTo float64) float64 {
 	for range 2 {
 		mid := from + (to-from)*atFrom/(atFrom-atTo)
-		at := toCover(b.hull, b.columnAlong(mid)) - b.bed[i].Width/2
+		c := b.columnAlong(mid)
+		at := toCover(b.hull, &c) - b.bed[i].Width/2
 		if (at > 0) == (atFrom > 0) {
 			from, atFrom = mid, at
 		} else {
