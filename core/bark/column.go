@@ -36,10 +36,10 @@ func lifted(h *hull.Hull, foot geom.Vec2) float64 { return foot.Y - h.End.Path.P
 // the flattening is worked out: the half girth on the bed or finished, whichever is
 // more, and, past the heel, where the end lies as seen from the side, the height over
 // the heel.
-func (c column) reach() float64 { return c.lifted + max(c.onBed, c.girth*c.Up.Y) }
+func (c *column) reach() float64 { return c.lifted + max(c.onBed, c.girth*c.Up.Y) }
 
 // girthAt is how far up the column the distance y from the bed's centre line is.
-func (c column) girthAt(y float64) float64 {
+func (c *column) girthAt(y float64) float64 {
 	if c.Up.Y <= 0 {
 		// At the stem head the column has no height; all of it is on one side.
 		if y > c.lifted {

@@ -6,6 +6,7 @@ import (
 	"barkwright/core/design"
 	"barkwright/core/geom"
 	"barkwright/core/hull"
+	"barkwright/core/shape"
 	"barkwright/core/units"
 )
 
@@ -76,10 +77,19 @@ func newBed(h *hull.Hull, thwarts []Thwart) Bed {
 	b.Stakes = stakes(h, thwarts)
 	b.StakeCount = 4 * len(b.Stakes)
 	b.Posts = posts(h, thwarts)
-	onBed := geom.NewPath3(func(x float64) geom.Vec3 { return geom.Vec3{X: x, Z: BedHeight(h, x)} }, 0, h.HeelX, 60)
-	finished := geom.NewPath3(func(x float64) geom.Vec3 { return geom.Vec3{X: x, Z: h.Bottom(x)} }, 0, h.HeelX, 60)
-	b.Slack = 2 * (onBed.Length() - finished.Length())
+	b.Slack = 2 * (bedLength(h) - bottomLength(h))
 	return b
+}
+
+// heelPieces is in how many pieces the bed and the bottom are measured to the heel.
+const heelPieces = 60
+
+func bedLength(h *hull.Hull) float64 {
+	return geom.Length3(func(x float64) geom.Vec3 { return geom.Vec3{X: x, Z: BedHeight(h, x)} }, 0, h.HeelX, heelPieces)
+}
+
+func bottomLength(h *hull.Hull) float64 {
+	return geom.Length3(func(x float64) geom.Vec3 { return geom.Vec3{X: x, Z: h.Bottom(x)} }, 0, h.HeelX, heelPieces)
 }
 
 func posts(h *hull.Hull, thwarts []Thwart) []Post {
@@ -106,8 +116,8 @@ func ThwartName(i, n int) string {
 // BedHeight is the height of the bed with its end blocks under the bark at x, over
 // the bed's own ends and the ground beyond them.
 func BedHeight(h *hull.Hull, x float64) float64 {
-	d := h.Design
-	return d.BedCrown*crownShare(h, x) + d.EndBlocking*math.Pow(math.Abs(x)/h.HeelX, d.RockerSpread)
+	d := &h.Design
+	return d.BedCrown*crownShare(h, x) + d.EndBlocking*shape.Power(math.Abs(x)/h.HeelX, d.RockerSpread)
 }
 
 // crownShare is the share of the crown that the bed has at x.

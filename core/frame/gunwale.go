@@ -48,8 +48,7 @@ func newGunwales(h *hull.Hull) Gunwales {
 	past, endX, endR := 0.0, h.GunwaleX, straight
 	if h.HeadX-h.GunwaleX > 4*planStep {
 		endX, endR = tightest(differences(h.TopEdge), h.GunwaleX+2*planStep, h.HeadX-2*planStep)
-		past = geom.NewPath3(func(x float64) geom.Vec3 { return geom.Vec3{X: x, Z: h.TopEdge(x)} }, h.GunwaleX, h.HeadX,
-			20).Length()
+		past = geom.Length3(func(x float64) geom.Vec3 { return geom.Vec3{X: x, Z: h.TopEdge(x)} }, h.GunwaleX, h.HeadX, 20)
 	}
 	g.Outwale = 2 * (g.Run + past)
 	g.Cap = g.Outwale

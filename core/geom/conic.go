@@ -74,6 +74,26 @@ func (q Conic) Curvature(t float64) float64 {
 	return curvature(d, dd)
 }
 
+// Tightest returns where the curve bends most, looked for in n equal steps, and its
+// curvature there without its sign.
+//
+// With N = s^2 w(C-A) + st(B-A) + t^2 w(B-C) and d = s^2 + 2stw + t^2 the derivative is
+// 2N/d^2, and the curvature comes to w/2 (C-A)x(B-C) (d/|N|)^3: only that last is looked at.
+func (q *Conic) Tightest(n int) (t, curvature float64) {
+	ac, ab, cb := q.C.Sub(q.A).Scale(q.W), q.B.Sub(q.A), q.B.Sub(q.C).Scale(q.W)
+	t, least := Least(func(t float64) float64 {
+		s := 1 - t
+		a, b, c := s*s, s*t, t*t
+		d := a + 2*b*q.W + c
+		x, y := a*ac.X+b*ab.X+c*cb.X, a*ac.Y+b*ab.Y+c*cb.Y
+		if x == 0 && y == 0 {
+			return 0
+		}
+		return -d * d / (x*x + y*y)
+	}, 0, 1, n)
+	return t, math.Abs(ac.Cross(cb)) / (2 * q.W) * -least * math.Sqrt(-least)
+}
+
 func curvature(d, dd Vec2) float64 {
 	l := d.Len()
 	if l == 0 {

@@ -16,6 +16,20 @@ type Path3 struct {
 // of the length is about (1/n)^4.
 func NewPath3(at func(float64) Vec3, lo, hi float64, n int) Path3 {
 	p := Path3{At: at, Lo: lo, Hi: hi, knots: make([]float64, n+1), run: make([]float64, n+1)}
+	p.knots[0] = lo
+	measure(at, lo, hi, n, func(k int, knot, run float64) { p.knots[k], p.run[k] = knot, run })
+	return p
+}
+
+// Length3 is the length of NewPath3's curve alone.
+func Length3(at func(float64) Vec3, lo, hi float64, n int) float64 {
+	length := 0.0
+	measure(at, lo, hi, n, func(_ int, _, run float64) { length = run })
+	return length
+}
+
+// measure hands over each knot but the first, and the length as far as that.
+func measure(at func(float64) Vec3, lo, hi float64, n int, take func(k int, knot, run float64)) {
 	fine := 2 * n
 	// Chords at full and at half step give the length without their leading
 	// error, by Richardson's rule.
@@ -23,16 +37,14 @@ func NewPath3(at func(float64) Vec3, lo, hi float64, n int) Path3 {
 		s := 1 - float64(i)/float64(fine)
 		return hi - (hi-lo)*s*s
 	}
-	last := at(lo)
-	p.knots[0] = lo
+	last, run := at(lo), 0.0
 	for k := 1; k <= n; k++ {
 		mid, end := at(place(2*k-1)), at(place(2*k))
 		half := mid.Sub(last).Len() + end.Sub(mid).Len()
-		p.knots[k] = place(2 * k)
-		p.run[k] = p.run[k-1] + (4*half-end.Sub(last).Len())/3
+		run += (4*half - end.Sub(last).Len()) / 3
+		take(k, place(2*k), run)
 		last = end
 	}
-	return p
 }
 
 // Then returns the path followed by another of the same curve, which it may meet at an

@@ -50,7 +50,7 @@ func (h *Hull) stand(v float64) standing {
 func (c Column) Girth() float64 { return c.Section.HalfGirth() }
 
 // At is the point of the hull a girth up the column.
-func (c Column) At(girth float64) geom.Vec3 { return c.Lift(c.Section.At(girth)) }
+func (c *Column) At(girth float64) geom.Vec3 { return c.Lift(c.Section.At(girth)) }
 
 // Points are n+1 points of the column at equal lengths.
 func (c Column) Points(n int) []geom.Vec3 {

@@ -36,7 +36,7 @@ func (h *Hull) CutAt(foot, top float64) Cut {
 }
 
 // Lift places a point of the cut's plane, breadth and height over its foot, in the boat.
-func (c Cut) Lift(p geom.Vec2) geom.Vec3 {
+func (c *Cut) Lift(p geom.Vec2) geom.Vec3 {
 	return geom.Vec3{X: c.Foot.X + p.Y*c.Up.X, Y: p.X, Z: c.Foot.Y + p.Y*c.Up.Y}
 }
 

@@ -18,16 +18,21 @@ type Section struct {
 	panels int
 }
 
-// bendPanels is how many pieces the length of a hard bend is summed over, and half as
-// many that of one whose weight is gentle or less: each by five-point Gauss, good to
-// 1e-8 of the length at the hardest weight allowed, 17/3.
-const bendPanels, gentle = 16, 2.0
+// bendPanels is how many pieces the length of a hard bend is summed over, by five-point
+// Gauss: good to 1e-8 of the length at the hardest weight allowed, 17/3.
+const bendPanels = 16
 
+// panels is how many do for a bend's weight, as well: half as many up to gentle, and six
+// for one that turns about as evenly as an arc or a parabola.
 func panels(bend *geom.Conic) int {
-	if bend.W <= gentle {
+	const gentle, evenFrom, evenTo = 3.0, 0.6, 1.7
+	switch {
+	case bend.W > gentle:
+		return bendPanels
+	case bend.W < evenFrom || bend.W > evenTo:
 		return bendPanels / 2
 	}
-	return bendPanels
+	return 6
 }
 
 // bendSettled is a step along the bend after which no further is taken, m: its
@@ -66,7 +71,7 @@ func (s Section) HalfGirth() float64 { return s.flat() + s.run[s.panels] + s.sid
 func (s Section) Turning() float64 { return s.Bend.Turning() }
 
 // At returns the point a length g along the section from the centre line.
-func (s Section) At(g float64) geom.Vec2 { return s.at(g) }
+func (s *Section) At(g float64) geom.Vec2 { return s.at(g) }
 
 func (s *Section) at(g float64) geom.Vec2 {
 	flat, bend := s.flat(), s.run[s.panels]
@@ -120,18 +125,18 @@ func (s Section) Sample(n int) []geom.Vec2 {
 // TightestRadius is the smallest radius of the bend at the bark's outer face, and
 // how far along the section from the centre line it is. +Inf where the section is
 // folded or straight.
-func (s Section) TightestRadius() (radius, at float64) {
+func (s *Section) TightestRadius() (radius, at float64) {
 	if s.Turning() == 0 {
 		return math.Inf(1), 0
 	}
-	t, least := geom.Least(func(t float64) float64 { return -math.Abs(s.Bend.Curvature(t)) }, 0, 1, 2*bendPanels)
-	if least == 0 {
+	t, bend := s.Bend.Tightest(2 * bendPanels)
+	if bend == 0 {
 		return math.Inf(1), 0
 	}
 	n := float64(s.panels)
 	i := min(int(t*n), s.panels-1)
 	run := s.run[i] + s.Bend.Run(float64(i)/n, t)
-	return -1 / least, s.flat() + run
+	return 1 / bend, s.flat() + run
 }
 
 // HalfBreadthAt is the half-breadth at a height, between the bottom's and the top
