@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"barkwright/core"
+	"barkwright/core/geom"
 	"barkwright/core/mend"
 	"barkwright/core/plan"
 	"barkwright/core/stage"
@@ -23,9 +24,29 @@ func Repaired(c core.Canoe, season plan.Season, d tally.Damage) mend.Repair {
 // longRoot is past what length of root inches no longer matter, m.
 const longRoot = 20 * units.Foot
 
+// Mended is a repair of the log worked out.
+type Mended struct {
+	tally.Entry
+	Repair mend.Repair
+	// Outline is where it lies on the finished boat, as mend.Outline has it.
+	Outline []geom.Vec3
+	Closed  bool
+}
+
+// Repairs are those of a log worked out for the boat, the oldest first.
+func Repairs(c core.Canoe, season plan.Season, l tally.Log) []Mended {
+	var out []Mended
+	for _, e := range l.Repairs() {
+		m := Mended{Entry: e, Repair: Repaired(c, season, e.Damage)}
+		m.Outline, m.Closed = mend.Outline(c.Hull, m.Repair)
+		out = append(out, m)
+	}
+	return out
+}
+
 // MendTable is what a repair takes, a line for each thing.
-func MendTable(c core.Canoe, season plan.Season, d tally.Damage, s units.System) Table {
-	r := Repaired(c, season, d)
+func MendTable(r mend.Repair, s units.System) Table {
+	d := r.Damage
 	type line struct{ what, takes, how string }
 	var all []line
 	add := func(what, takes, how string) { all = append(all, line{what, takes, how}) }

@@ -139,7 +139,7 @@ func crewAsSet(s *stageSheet) {
 // repairs are those that the log holds, each with what it took.
 func repairs(s *stageSheet) {
 	for i, e := range s.Log.Repairs() {
-		t := answer.MendTable(s.Canoe, s.Season, e.Damage, s.System)
+		t := answer.MendTable(answer.Repaired(s.Canoe, s.Season, e.Damage), s.System)
 		t.Title = "Repair " + strconv.Itoa(i+1) + ", " + s.Dates.Written(e.When)
 		s.table(t)
 	}

@@ -19,7 +19,7 @@ func (p *page) draw() { p.drawIn(p.picture.Size()) }
 func (p *page) drawIn(size draw.Size) {
 	p.view.System = p.work.System
 	p.view.Load = scene.LoadOf(p.work.Canoe())
-	p.view.Repairs = p.work.Notebook.Log.Repairs()
+	p.view.Repairs = p.work.Repairs()
 	p.enterAnew(size)
 	p.view = p.view.Clamp(size)
 	p.view.Held = nil

@@ -9,6 +9,7 @@ import (
 	"time"
 
 	"barkwright/core"
+	"barkwright/core/answer"
 	"barkwright/core/plan"
 	"barkwright/core/stage"
 	"barkwright/wasm/desk"
@@ -248,8 +249,8 @@ func (p *page) mend(what string) {
 
 // showRepairs shows the repairs of the log, in the picture where it has others.
 func (p *page) showRepairs() {
-	log := p.work.Notebook.Log
-	if !slices.Equal(log.Repairs(), p.view.Repairs) {
+	all := p.work.Repairs()
+	if !slices.EqualFunc(all, p.view.Repairs, func(a, b answer.Mended) bool { return a.Entry == b.Entry }) {
 		p.draw()
 	}
 	if !p.places.at.Shows(string(stage.Keep)) {
@@ -257,5 +258,5 @@ func (p *page) showRepairs() {
 	}
 	open := map[string]bool{}
 	each(p.id("mend-log"), "details[open]", func(e js.Value) { open[data(e, "repair")] = true })
-	p.fill("mend-log", markup.Repairs(p.work.Canoe(), p.work.Season(), log, p.work.Dates, p.work.System, open))
+	p.fill("mend-log", markup.Repairs(all, p.work.Dates, p.work.System, open))
 }

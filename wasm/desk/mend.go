@@ -6,6 +6,7 @@ import (
 	"strconv"
 	"strings"
 
+	"barkwright/core/answer"
 	"barkwright/core/mend"
 	"barkwright/core/plan"
 	"barkwright/core/stage"
@@ -28,7 +29,7 @@ func (d *Desk) Mend(form MendForm) Reply {
 	damage, wrong := d.damage(form)
 	r := atFields(markup.MendFields, mendSays, wrong, "")
 	if wrong == (plan.Fault{}) {
-		r.Markup = map[string]string{"mend-table": markup.Mended(d.shown.Canoe(), d.shown.Season(), damage, d.shown.System)}
+		r.Markup = map[string]string{"mend-table": markup.Mended(answer.Repaired(d.shown.Canoe(), d.shown.Season(), damage), d.shown.System)}
 	}
 	return r
 }

@@ -120,7 +120,7 @@ func TestMendingHasNoInch(t *testing.T) {
 		}
 	}
 	require.Len(t, w.Notebook.Log.Repairs(), int(tally.DamageKinds-tally.Crack))
-	noInch(t, "log", markup.Repairs(w.Canoe(), plan.NewSeason(), w.Notebook.Log, tally.Dates{}, units.Metric, nil))
+	noInch(t, "log", markup.Repairs(w.Repairs(), tally.Dates{}, units.Metric, nil))
 	noInch(t, "sheet", d.Paper("print", desk.PaperForm{Sheets: []stage.Key{stage.Keep}}).Print)
 }
 

@@ -154,7 +154,7 @@ func (d *Desk) printChosen(form PaperForm) Reply {
 
 // job is what the form asks to print of the boat shown.
 func (d *Desk) job(form PaperForm) sheet.Job {
-	c, system, repairs := d.laidFlat(), d.shown.System, d.notebook().Log.Repairs()
+	c, system, repairs := d.laidFlat(), d.shown.System, d.shown.Repairs()
 	return sheet.Job{Canoe: c, System: system, Head: d.head(form), Sheets: form.Sheets, Cards: form.Cards,
 		Patterns: form.Patterns, Ribs: d.paper.ribs, Log: d.notebook().Log, Dates: d.Dates,
 		Season:  d.shown.Season(),

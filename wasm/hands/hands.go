@@ -292,7 +292,7 @@ func (h *Hands) Readout(w *work.Work, v scene.View) string {
 	if text := view.ReadMeasured(v.Measured, v.Touched, w.System); text != "" {
 		return text
 	}
-	if text := view.ReadRepair(w.Canoe(), v.Repairs, v.Touched, w.Dates, w.System); text != "" {
+	if text := view.ReadRepair(v.Repairs, v.Touched, w.Dates, w.System); text != "" {
 		return text
 	}
 	return "Touch a part of the boat to read it."

@@ -11,6 +11,7 @@ import (
 	"barkwright/core/chart"
 	"barkwright/core/draw"
 	"barkwright/core/known"
+	"barkwright/core/mend"
 	"barkwright/core/plan"
 	"barkwright/core/sheet"
 	"barkwright/core/tally"
@@ -249,23 +250,22 @@ func Learned(id plan.ID, minutes float64, s units.System) string {
 }
 
 // Mended is what a repair takes.
-func Mended(c core.Canoe, season plan.Season, d tally.Damage, s units.System) string {
-	return Titled(answer.MendTable(c, season, d, s), s)
+func Mended(r mend.Repair, s units.System) string {
+	return Titled(answer.MendTable(r, s), s)
 }
 
 // Repairs are those that the log holds, each in a fold with what it took and a button to take it
 // off; one that stands open stays so.
-func Repairs(c core.Canoe, season plan.Season, l tally.Log, dates tally.Dates, s units.System,
-	open map[string]bool) string {
+func Repairs(all []answer.Mended, dates tally.Dates, s units.System, open map[string]bool) string {
 	var b strings.Builder
-	for i, e := range l.Repairs() {
+	for i, e := range all {
 		n, is := strconv.Itoa(i), ""
 		if open[n] {
 			is = " open"
 		}
 		b.WriteString(`<details class="sheet" data-repair="` + n + `"` + is + `><summary><b>` + strconv.Itoa(i+1) + ": " +
 			draw.Escape(dates.Written(e.When)) + `</b> ` +
-			draw.Escape(answer.DamageWords(answer.Repaired(c, season, e.Damage), s)) + `</summary>` + Mended(c, season, e.Damage, s) +
+			draw.Escape(answer.DamageWords(e.Repair, s)) + `</summary>` + Mended(e.Repair, s) +
 			`<p class="row"><button type="button" data-mend="` + n + `">Take this repair off the log</button></p></details>`)
 	}
 	return b.String()

@@ -3,10 +3,10 @@ package scene
 import (
 	"barkwright/core"
 	"barkwright/core/afloat"
+	"barkwright/core/answer"
 	"barkwright/core/bark"
 	"barkwright/core/draw"
 	"barkwright/core/refit"
-	"barkwright/core/tally"
 	"barkwright/core/units"
 )
 
@@ -184,7 +184,7 @@ type View struct {
 	// Measured lists what a record says of the boat, drawn over both views, or is nil.
 	Measured []refit.Row
 	// Repairs are those that the log holds, marked on the finished boat.
-	Repairs []tally.Entry
+	Repairs []answer.Mended
 	// Flat is the bark laid flat, for the states that show it. It is nil until it is worked
 	// out.
 	Flat *bark.Flat

@@ -37,6 +37,7 @@ type Work struct {
 	hand       string // the key of the control in hand
 	start      state
 	undo, redo []change
+	mended     mended
 	holding
 }
 

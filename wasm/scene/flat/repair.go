@@ -5,11 +5,9 @@ import (
 	"strconv"
 
 	"barkwright/core"
-	"barkwright/core/answer"
 	"barkwright/core/draw"
 	"barkwright/core/geom"
 	"barkwright/core/mend"
-	"barkwright/core/plan"
 	"barkwright/wasm/scene"
 )
 
@@ -24,8 +22,7 @@ type laidRepair struct {
 func (p *pen) laidRepairs(c core.Canoe) []laidRepair {
 	var out []laidRepair
 	for i, e := range p.View.Repairs {
-		r := answer.Repaired(c, plan.Season{}, e.Damage)
-		out = append(out, laidRepair{i, scene.RepairName(i, e), mend.OnFlat(c.Hull, p.View.Flat, r)})
+		out = append(out, laidRepair{i, scene.RepairName(i, e.Entry), mend.OnFlat(c.Hull, p.View.Flat, e.Repair)})
 	}
 	return out
 }

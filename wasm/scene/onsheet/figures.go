@@ -4,10 +4,10 @@ package onsheet
 
 import (
 	"barkwright/core"
+	"barkwright/core/answer"
 	"barkwright/core/draw"
 	"barkwright/core/sheet"
 	"barkwright/core/stage"
-	"barkwright/core/tally"
 	"barkwright/core/units"
 	"barkwright/wasm/scene"
 	"barkwright/wasm/scene/flat"
@@ -39,7 +39,7 @@ var slots = map[stage.Key][]func(looker) sheet.Figure{
 
 // Figures returns the drawings of a stage's build sheet, with a share of their usual height and
 // letters as large. The canoe has its bark laid flat; repairs are those that the log holds.
-func Figures(c core.Canoe, s units.System, repairs []tally.Entry, k stage.Key, share float64) []sheet.Figure {
+func Figures(c core.Canoe, s units.System, repairs []answer.Mended, k stage.Key, share float64) []sheet.Figure {
 	at := looker{c, scene.View{Zoom: 1, System: s, Load: scene.LoadOf(c), Repairs: repairs}, share}
 	if c.Skin != nil {
 		at.Flat = &c.Skin.Flat

@@ -1,12 +1,9 @@
 package view
 
 import (
-	"barkwright/core"
 	"barkwright/core/answer"
 	"barkwright/core/draw"
 	"barkwright/core/geom"
-	"barkwright/core/mend"
-	"barkwright/core/plan"
 	"barkwright/core/tally"
 	"barkwright/core/units"
 	"barkwright/wasm/scene"
@@ -14,10 +11,10 @@ import (
 
 // repairs draws the outline of each repair's patch where it lies, dashed where the boat hides it: from
 // above the bottom is seen whole, from the side the port half is hidden.
-func (p *pen) repairs(c core.Canoe, l layout) {
+func (p *pen) repairs(l layout) {
 	for i, e := range p.View.Repairs {
-		outline, closed := mend.Outline(c.Hull, answer.Repaired(c, plan.Season{}, e.Damage))
-		text := scene.RepairName(i, e)
+		outline, closed := e.Outline, e.Closed
+		text := scene.RepairName(i, e.Entry)
 		port := e.Damage.Up >= 0 && e.Damage.Kind != tally.BrokenRib
 		if l.hasTop {
 			p.repair(i, text, closed, false, onPlate(l.top, outline, func(q geom.Vec3) geom.Vec2 { return geom.Vec2{X: q.X, Y: q.Y} }))
@@ -58,10 +55,10 @@ func (p *pen) repair(i int, text string, closed, hidden bool, points []draw.Poin
 
 // ReadRepair returns one sentence about a repair in the picture. It is empty for a name that is
 // not one.
-func ReadRepair(c core.Canoe, repairs []tally.Entry, part string, dates tally.Dates, s units.System) string {
+func ReadRepair(repairs []answer.Mended, part string, dates tally.Dates, s units.System) string {
 	for i, e := range repairs {
 		if part == scene.RepairPart(i) {
-			return "Mended " + dates.Written(e.When) + ": " + answer.DamageWords(answer.Repaired(c, plan.Season{}, e.Damage), s) + "."
+			return "Mended " + dates.Written(e.When) + ": " + answer.DamageWords(e.Repair, s) + "."
 		}
 	}
 	return ""

@@ -9,10 +9,12 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"barkwright/core"
+	"barkwright/core/answer"
 	"barkwright/core/bark"
 	"barkwright/core/design"
 	"barkwright/core/draw"
 	"barkwright/core/mend"
+	"barkwright/core/plan"
 	"barkwright/core/tally"
 	"barkwright/core/units"
 	"barkwright/wasm/scene"
@@ -36,7 +38,7 @@ func repairedFlat(t *testing.T) (core.Canoe, scene.View, int) {
 		{Kind: tally.BrokenRib, At: -20 * units.Inch},
 		{Kind: tally.TornLacing, At: -40 * units.Inch, Up: -1, Groups: 3},
 	} {
-		v.Repairs = append(v.Repairs, tally.Entry{When: "2027-06-14", Step: "keep", Damage: d})
+		v.Repairs = append(v.Repairs, answer.Repairs(c, plan.NewSeason(), tally.Log{}.Repair("keep", "2027-06-14", d))...)
 	}
 	return c, v, number
 }
@@ -78,7 +80,7 @@ func TestRepairsOnTheFlatBark(t *testing.T) {
 	assert.Equal(t, 1, said["1"]+said["repair 1"])
 	assert.Equal(t, 1, said["2: hole"]+said["repair 2: hole"])
 	assert.Zero(t, said["repair 2"])
-	assert.NotEmpty(t, view.ReadRepair(c, v.Repairs, scene.RepairPart(0), tally.Dates{}, units.Metric))
+	assert.NotEmpty(t, view.ReadRepair(v.Repairs, scene.RepairPart(0), tally.Dates{}, units.Metric))
 }
 
 // The outlines stand where the flattening lays them, to the picture's scale, and the parts of a sheet show those

@@ -68,7 +68,7 @@ func TopAndSide(c core.Canoe, v scene.View, size draw.Size) draw.List {
 	}
 	p.measured(c, l)
 	if !bed {
-		p.repairs(c, l)
+		p.repairs(l)
 	}
 	if v.Handles {
 		p.handles(handlesIn(c, v, l))
