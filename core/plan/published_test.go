@@ -1,6 +1,7 @@
 package plan_test
 
 import (
+	"math"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -50,4 +51,31 @@ func TestAClassTakesTwoWeeks(t *testing.T) {
 	s.Numbers[plan.RibsDry], s.Numbers[plan.Settle] = 0.5, 0
 	s.Numbers[plan.DaysAWeek], s.Numbers[plan.Hours] = 7, 7
 	assert.InDelta(t, 14, planned(t, s, asks(nil), "").Days, 2)
+}
+
+// Building from ready stock takes a practised crew 200 to 280 hours, and learners twice that and more: the hours that
+// all hands work, with every number but the crew as it is set at first. Both are derived from the same account of
+// four people for seven days, 28 person-days, against up to 112 of a class of eight for 14: no more than 112/28 = 4
+// times as long. A teacher alone does not make a class a practised crew.
+func TestLearnersTakeTwiceAndMore(t *testing.T) {
+	c := asks(nil)
+	worked := func(practised, learners int) float64 {
+		p := planned(t, fromGathered(practised, learners), c, "")
+		assert.Equal(t, [2]int{practised, learners}, [2]int{p.Practised, p.Learners}, "all have something to do")
+		return p.Hours
+	}
+	least, most := math.Inf(1), 0.0
+	for n := 1; n <= 4; n++ {
+		h := worked(n, 0)
+		assert.InDelta(t, 240, h, 40, "%d practised", n)
+		least, most = min(least, h), max(most, h)
+	}
+	for n := 1; n <= 8; n++ {
+		h := worked(0, n)
+		assert.GreaterOrEqual(t, h, 2*most, "%d learners", n)
+		assert.LessOrEqual(t, h, 112.0/28*least, "%d learners", n)
+	}
+	class := worked(1, 7)
+	assert.GreaterOrEqual(t, class, 2*least)
+	assert.LessOrEqual(t, class, 112.0/28*least)
 }
