@@ -151,7 +151,8 @@ func TestRootOfAFifteenFootBoat(t *testing.T) {
 // Nothing is said of one thing as if there were several: the boats have one of what can be
 // one, in both systems of units.
 func TestOneIsSaidOfOne(t *testing.T) {
-	several := regexp.MustCompile(`(^|[^0-9/.] |[(×] ?)1 (turns|rounds|gores|openings|groups|pieces|sheets|strips|ribs|strands|roots)\b`)
+	several := regexp.MustCompile(`(^|[^0-9/.] |[(×] ?)1 (turns|rounds|gores|openings|groups|pieces|sheets|strips|ribs|` +
+		`strands|roots)\b`)
 	for _, pairs := range [][]any{
 		{"passes", 1.0, "pegEvery", 1.0}, {"gores", 1.0, "stemLaminations", 1.0}, {"ribsBroken", 1.0, "ribs", 8.0},
 		{"length", 8 * 12 * units.Inch, "sheetLength", 10 * 12 * units.Inch, "stemDepth", 0.5 * units.Inch},

@@ -77,7 +77,7 @@ func TestPublishedThwarts(t *testing.T) {
 	p := published(t)
 	for i, thwart := range frame.Build(example(t, 7.5, 17)).Thwarts {
 		n := string(rune('0' + i))
-		assert.InDelta(t, p["thwart run"+n].low, thwart.Run/inch, 1e-6)
+		assert.InDelta(t, p["thwart run"+n].low, thwart.Run/inch, 1e-6, "as set: a share of a length and back")
 		p["thwart shoulder"+n].holds(t, thwart.Shoulder/inch, "shoulder "+n)
 		p["thwart endToEnd"+n].holds(t, thwart.EndToEnd/inch, "end to end "+n)
 		if s, ok := p["thwart longest"+n]; ok {
@@ -94,6 +94,7 @@ func TestPublishedPosts(t *testing.T) {
 		for _, end := range []float64{p["post gunwaleEnd"].low, p["post gunwaleEnd"].high} {
 			posts := frame.Build(example(t, middle, end)).Bed.Posts
 			require.Len(t, posts, 4)
+			// The eight rounds of setting depth and sheer leave so much.
 			assert.InDelta(t, middle, posts[0].Length/inch, 0.01)
 			assert.InDelta(t, end, posts[3].Length/inch, 0.01)
 			p["post first"].holds(t, posts[1].Length/inch, "first thwart")
@@ -156,5 +157,5 @@ func TestPublishedBlankRule(t *testing.T) {
 			first/inch, end/inch)
 	}
 	longest := frame.Build(example(t, 7.5, 17)).Ribs[0]
-	assert.InDelta(t, 60, longest.Blank/inch, 0.01)
+	assert.InDelta(t, 60, longest.Blank/inch, 1e-6, "twice the middle thwart of 30, as set")
 }

@@ -242,7 +242,9 @@ func TestRibsStandSquareToTheBottom(t *testing.T) {
 			assert.LessOrEqual(t, out, most+1e-9, "%s rib %d", d.Name, r.Number)
 			assert.InDelta(t, math.Atan2(out, up), r.Lean, 1e-9)
 			if out < most-1e-6 {
-				assert.InDelta(t, slope*up, out, 1e-4, "%s rib %d", d.Name, r.Number)
+				// Just at the heel the slope by differences is that of a tenth of a millimetre inboard:
+				// the bottom bends by less than 1/4 to the metre there, under half a metre up.
+				assert.InDelta(t, slope*up, out, 2e-5, "%s rib %d", d.Name, r.Number)
 			}
 		}
 		r := f.Ribs[last]

@@ -46,6 +46,8 @@ func TestStemsTightestRadius(t *testing.T) {
 			least, where = r, run
 		}
 	}
+	// Near its least a radius changes by the square of the way along: the place is known
+	// worse by far than the radius.
 	assert.InEpsilon(t, least, f.Stem.Radius, 1e-4)
 	assert.InDelta(t, where, f.Stem.Tightest, 1e-3)
 	assert.False(t, f.Stem.SolidTightest)
@@ -82,6 +84,8 @@ func TestTightestInTheSolid(t *testing.T) {
 				solid = append(solid, q)
 			}
 		}
+		// The search stops short of the solid's end by a step of a 20,000th of the curve, over
+		// which a radius that is still falling there falls by less than a thousandth.
 		assert.InEpsilon(t, past, s.Radius, 1e-3, d.Name)
 		assert.InEpsilon(t, inside, s.SolidRadius, 1e-3, d.Name)
 		assert.Equal(t, inside < past, s.SolidTightest, d.Name)
@@ -90,6 +94,7 @@ func TestTightestInTheSolid(t *testing.T) {
 		for _, q := range solid {
 			most = max(most, math.Abs(chord.Cross(q.Sub(solid[0]))))
 		}
+		// The stem's own curve is in chords: their sagitta is under a fiftieth of a millimetre.
 		assert.InDelta(t, d.StemDepth+most, s.Stock, 2e-5, d.Name)
 		if s.SolidTightest {
 			tight++

@@ -33,6 +33,7 @@ func TestSpreadAtOneThwartMovesTheRibsNearIt(t *testing.T) {
 	require.Empty(t, out.Conflicts)
 	after := hull.New(out.Design)
 	assert.Empty(t, design.Validate(out.Design))
+	// A micrometre: a thwart's station is read off the gunwale's path, which is in pieces.
 	assert.InDelta(t, read, widthAt(after, 1), 1e-6)
 	assert.Empty(t, out.Moved, "no number of the boat's moves")
 	require.Len(t, out.Corrected, 1)
@@ -140,11 +141,11 @@ func TestSheerAndLengthAsBuilt(t *testing.T) {
 	require.Empty(t, out.Conflicts)
 	after := hull.New(out.Design)
 	for _, r := range out.Rows {
-		assert.InDelta(t, 0, r.Difference, inch/16, r.Datum)
+		assert.InDelta(t, 0, r.Difference, 1e-6, r.Datum, "a micrometre, as above")
 	}
 	assert.Equal(t, record.DepthInwale, out.Rows[2].Kind)
 	assert.InDelta(t, before.GunwaleX, after.GunwaleX, 1e-12)
-	assert.InDelta(t, before.Sheer(before.GunwaleX), after.Sheer(after.GunwaleX), inch/4)
+	assert.InDelta(t, before.Sheer(before.GunwaleX), after.Sheer(after.GunwaleX), 1e-12)
 	assert.InDelta(t, d.EndHeight, out.Design.EndHeight, 1e-12)
 	assert.InDelta(t, d.TurnWidth, out.Design.TurnWidth, 1e-12)
 }

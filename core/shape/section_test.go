@@ -21,6 +21,7 @@ func TestQuarterEllipse(t *testing.T) {
 		radius, at := s.TightestRadius()
 		assert.InDelta(t, row.b*row.b/row.a, radius, 1e-9)
 		// The ellipse's tight end is its long half-axis, the section's top edge.
+		// A least radius is known by the square of how well its place is.
 		assert.InDelta(t, s.HalfGirth(), at, 1e-6)
 		assert.InDelta(t, math.Pi/2, s.Turning(), 1e-15)
 		for i := 0; i <= 20; i++ {

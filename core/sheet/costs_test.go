@@ -18,15 +18,22 @@ import (
 func TestCostsOnOnePage(t *testing.T) {
 	j := everything()
 	for _, n := range []int{0, 1, 5, 20, 60} {
-		c := sheet.Costs{Against: "the boat as opened", From: func(weigh.Row) string { return strings.Repeat("1/2\" longer from length; ", 3) },
-			Boats: sheet.Figure{Caption: "Dashed: the boat held.", Drawing: draw.List{Width: 718, Height: 210, Title: "Two boats"}}}
+		drawing := draw.List{Width: 718, Height: 210, Title: "Two boats"}
+		c := sheet.Costs{
+			Against: "the boat as opened",
+			From:    func(weigh.Row) string { return strings.Repeat("1/2\" longer from length; ", 3) },
+			Boats:   sheet.Figure{Caption: "Dashed: the boat held.", Drawing: drawing},
+		}
 		keys := stage.Keys()
 		for i := range n {
-			c.Rows = append(c.Rows, weigh.Row{Key: fmt.Sprint(i), Name: fmt.Sprintf("invented %d of them, long", i), Home: keys[i%len(keys)],
-				Held: "1' 2\"", Now: "1' 3\"", Change: "1\" longer", Score: float64(2 + n - i)})
+			c.Rows = append(c.Rows, weigh.Row{
+				Key: fmt.Sprint(i), Name: fmt.Sprintf("invented %d of them, long", i), Home: keys[i%len(keys)],
+				Held: "1' 2\"", Now: "1' 3\"", Change: "1\" longer", Score: float64(2 + n - i),
+			})
 			if i < 5 {
 				c.Most = append(c.Most, i)
-				c.Controls = append(c.Controls, weigh.Control{Label: fmt.Sprintf("control %d", i), Held: "1\"", Now: "2\"", Change: "+1\""})
+				label := fmt.Sprintf("control %d", i)
+				c.Controls = append(c.Controls, weigh.Control{Label: label, Held: "1\"", Now: "2\"", Change: "+1\""})
 			}
 		}
 		pages := sheet.CostsSheet(j, c)

@@ -74,12 +74,15 @@ func SeasonTasks(s units.System) string {
 	for i := range plan.All() {
 		t := plan.Of(plan.ID(i))
 		field := func(key, says, help, usual string) string {
-			return `<td><input type="text" inputmode="decimal" size="5" autocomplete="off" id="season-` + key + `" data-set="` + key +
-				`" aria-label="` + draw.Escape(t.Name+", "+says) + `" aria-describedby="` + help + ` season-unit-` + t.Key + ` season-` + key +
-				`-fault" placeholder="` + usual + `"><p class="fault" id="season-` + key + `-fault"></p></td>`
+			id := `season-` + key
+			return `<td><input type="text" inputmode="decimal" size="5" autocomplete="off" id="` + id +
+				`" data-set="` + key + `" aria-label="` + draw.Escape(t.Name+", "+says) +
+				`" aria-describedby="` + help + ` season-unit-` + t.Key + ` ` + id + `-fault" placeholder="` + usual +
+				`"><p class="fault" id="` + id + `-fault"></p></td>`
 		}
 		b.WriteString(`<tr><th scope="row">` + draw.Escape(t.Name) + `</th><td id="season-unit-` + t.Key + `">` +
-			draw.Escape(CountedBy(t.ID, s)) + `</td>` + field(plan.RateKey(t.ID), "minutes for one", rateHelpID, UsualMinutes(t.ID, s)) +
+			draw.Escape(CountedBy(t.ID, s)) + `</td>` +
+			field(plan.RateKey(t.ID), "minutes for one", rateHelpID, UsualMinutes(t.ID, s)) +
 			field(plan.HaveKey(t.ID), "at hand", haveHelpID, "0") +
 			`<td><b id="season-learned-` + t.Key + `"></b> <small>` + draw.Escape(howKnown(t.Rate)) + `</small></td></tr>`)
 	}

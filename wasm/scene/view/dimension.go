@@ -147,7 +147,8 @@ func (p *pen) chain(l layout, places, spans []float64, name string) {
 // ribStep is every which rib is numbered.
 const ribStep = 5
 
-// numberRoom is how far apart numbered ribs stand at least, in letters.
+// numberRoom is how far apart numbered ribs stand at least, in letters: two figures, which
+// take 1.3, and half as much again between them. Chosen by eye.
 const numberRoom = 1.9
 
 // ribNumbers numbers ribs outside the starboard gunwale, more of them the nearer they are.

@@ -56,7 +56,8 @@ func (p *pen) shownRibs(c core.Canoe) []frame.Rib {
 // clearWidth is the paper left round a section, in letters.
 const clearWidth = 2
 
-// readableSection is how broad the largest of several sections is at least, in letters.
+// readableSection is how broad the largest of several sections is at least, in letters: a
+// section narrower than its lettering tells nothing. Chosen by eye.
 const readableSection = 16
 
 // sectionsThatFit returns how many sections have room: as many as can still be read.
@@ -111,7 +112,8 @@ func (p *pen) cutPlate(room draw.Box, cuts []cut) []scene.Plate {
 	return out
 }
 
-// sectionWords is the room that a section's lettering takes at least, in letters.
+// sectionWords is the room that a section's lettering takes at least, in letters: about a
+// length with the words before it. Chosen by eye.
 const sectionWords = 13
 
 // slot is the breadth that a section takes in a row, by its own and by its lettering's.
