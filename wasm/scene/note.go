@@ -18,6 +18,8 @@ type Note struct {
 	Tied bool
 	// Still keeps a label to the places of At: it is not moved along.
 	Still bool
+	// Off are boxes that it keeps off, as does the number that stands for it.
+	Off []draw.Box
 	// Spare marks one that says again what stands elsewhere: it is left out where it has no
 	// room.
 	Spare bool

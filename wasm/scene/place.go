@@ -189,7 +189,7 @@ func (p *Pen) keyed(n *Note) {
 // put draws a label at a spot if it is free there.
 func (p *Pen) put(n *Note, b block, s Spot) bool {
 	box := b.box(n, s)
-	if !p.free(box) {
+	if !p.free(box) || meetsAny(box, n.Off) {
 		return false
 	}
 	var with []draw.Op

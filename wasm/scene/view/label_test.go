@@ -11,6 +11,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"barkwright/core"
+	"barkwright/core/answer"
 	"barkwright/core/bark"
 	"barkwright/core/design"
 	"barkwright/core/draw"
@@ -233,4 +234,56 @@ func TestCapLegendsOffTheBoat(t *testing.T) {
 			}
 		}
 	}
+}
+
+// What says how the caps are drawn stands beside the boat, and so does the number that stands for it in the key: on a
+// phone's sizes no corner of it and not its middle lies on the bark, from above or from the side.
+func TestCapLegendIsBesideTheBoat(t *testing.T) {
+	seen := 0
+	for _, d := range append(design.Starting(), design.Default()) {
+		c := core.Evaluate(d)
+		for _, width := range []float64{320, 350, 390, 430} {
+			for height := 100.0; height <= 700; height += 60 {
+				l := view.Draw(c, scene.View{State: scene.Finished, System: units.Imperial16, Handles: true},
+					draw.Size{Width: width, Height: height, Letter: 16})
+				marks := map[string]bool{"cap on": true, "cap off: lacing and pegs": true}
+				for _, k := range l.Key {
+					if marks[k.Text] && k.Number > 0 {
+						marks[k.Mark()] = true
+					}
+				}
+				for _, op := range l.Ops {
+					// A rib's number is one too; the key's are bold.
+					text, is := op.(draw.Text)
+					if !is || !marks[text.Text] || len(text.Text) < 3 && !text.Bold {
+						continue
+					}
+					seen++
+					b := text.Bounds()
+					middle := draw.Point{X: (b.Left + b.Right) / 2, Y: (b.Top + b.Bottom) / 2}
+					for _, at := range []draw.Point{middle, {X: b.Left, Y: b.Top}, {X: b.Right, Y: b.Top}, {X: b.Left, Y: b.Bottom},
+						{X: b.Right, Y: b.Bottom}} {
+						for _, part := range l.Parts {
+							if part.Name == answer.SheathingPart || part.Name == answer.BarkPart {
+								assert.False(t, surrounds(part.Points, at), "%s, %.0f by %.0f: %s", d.Name, width, height, text.Text)
+							}
+						}
+					}
+				}
+			}
+		}
+	}
+	assert.Greater(t, seen, 100)
+}
+
+// surrounds tells by the even-odd rule whether a point lies in an outline.
+func surrounds(outline []draw.Point, at draw.Point) bool {
+	in := false
+	for i, p := range outline {
+		q := outline[(i+1)%len(outline)]
+		if (p.Y > at.Y) != (q.Y > at.Y) && at.X < p.X+(at.Y-p.Y)/(q.Y-p.Y)*(q.X-p.X) {
+			in = !in
+		}
+	}
+	return in
 }

@@ -43,14 +43,15 @@ func (p *pen) topFinished(c core.Canoe, l layout) {
 	if p.View.Layer != scene.Measures {
 		return
 	}
-	p.capLegend(c, a, 1, "cap off: lacing and pegs")
-	p.capLegend(c, a, -1, "cap on")
+	boat := boatBoxes(c.Hull, l)
+	p.capLegend(c, a, boat, 1, "cap off: lacing and pegs")
+	p.capLegend(c, a, boat, -1, "cap on")
 	p.bendLegend(c, a)
 }
 
 // capLegend says beside the gunwale of a side, 1 to port, how the cap is drawn there, with a line
-// to it.
-func (p *pen) capLegend(c core.Canoe, a scene.Plate, side float64, text string) {
+// to it. It stands beside the boat in both views, as its number does.
+func (p *pen) capLegend(c core.Canoe, a scene.Plate, boat []draw.Box, side float64, text string) {
 	x := labelledAt * c.Hull.GunwaleX
 	outer := c.Hull.SkinHalfBreadth(x) + c.Design.OutwaleThickness
 	gap := 1.3 * p.Letter / a.Scale
@@ -58,8 +59,20 @@ func (p *pen) capLegend(c core.Canoe, a scene.Plate, side float64, text string) 
 		scene.Spot{At: a.At(-x, side*(c.Design.Beam/2+gap/2)), Anchor: draw.End})
 	rail := a.At(-x, side*(outer-c.Design.OutwaleThickness/2))
 	n.Lead, n.Tied = &rail, true
-	// Moved along, it would come to lie on the boat, or beside the other view.
-	n.Still = true
+	// Moved along, it would come to lie beside the other view.
+	n.Still, n.Off = true, boat
+}
+
+// boatBoxes are boxes that cover the boat from above, a slice for each piece of its edge, and the one that bounds
+// it from the side, where it is drawn.
+func boatBoxes(h *hull.Hull, l layout) []draw.Box {
+	edge := skinPlan(h)
+	boxes := []draw.Box{draw.BoxOf(l.side.Place(profile(h)))}
+	for i, q := range edge[1:] {
+		half := min(edge[i].Y, q.Y)
+		boxes = append(boxes, draw.BoxOf(l.top.Place([]geom.Vec2{{X: edge[i].X, Y: half}, {X: q.X, Y: -half}})))
+	}
+	return boxes
 }
 
 // sheathing draws lines along the boat that stand for the strips of the lining.
