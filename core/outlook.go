@@ -1,6 +1,8 @@
 package core
 
 import (
+	"math"
+
 	"barkwright/core/plan"
 	"barkwright/core/tally"
 	"barkwright/core/units"
@@ -39,6 +41,9 @@ func (o *Outlook) TodayAt() int {
 
 // shorter is how much shorter a boat is tried among what would help.
 const shorter = 1 * units.Foot
+
+// sameLength is within what a boat's length is one of the table's, m: a hair, past rounding.
+const sameLength = 1e-6
 
 // sizes are the lengths of the table of sizes.
 var sizes = []float64{18 * units.Foot, 16 * units.Foot, 14 * units.Foot, 12 * units.Foot, 10 * units.Foot}
@@ -109,7 +114,10 @@ func (o Outlook) WithHelp(c Canoe, pause func() bool) (*Outlook, bool) {
 		if !ok {
 			return nil, false
 		}
-		if length >= c.Design.Length {
+		switch longer := length - c.Design.Length; {
+		case math.Abs(longer) < sameLength:
+			days = o.Days
+		case longer > 0:
 			days = max(days, o.Days)
 		}
 		o.Sizes = append(o.Sizes, Size{length, days})

@@ -1,7 +1,9 @@
 package answer_test
 
 import (
+	"math"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -284,4 +286,14 @@ func TestMendTable(t *testing.T) {
 			}
 		}
 	}
+}
+
+// The table of sizes has the boat itself with the days of its plan, also where a plan made faster would end later.
+func TestSizesHaveTheBoatItself(t *testing.T) {
+	s := plan.NewSeason()
+	s.Numbers[plan.Learners], s.Numbers[plan.Boats], s.Numbers[plan.Teams] = 3, 2, 2
+	o := outlook(t, s)
+	at := slices.IndexFunc(o.Sizes, func(size core.Size) bool { return math.Abs(size.Length-design.Default().Length) < 1e-9 })
+	require.GreaterOrEqual(t, at, 0)
+	assert.Equal(t, o.Days, o.Sizes[at].Days)
 }

@@ -24,7 +24,8 @@ func (p *Plan) Remarks(today string) []Remark {
 		return out
 	case OutOfSeason:
 		say("outOfSeason", "No plan: a season that a task waits for does not come, or is too short to finish the task "+
-			"within three years. Widen the days when bark peels, the ground is thawed and gum runs, or set the task as at hand.")
+			"within three years. While it lasts have more hands, longer days or a camp in the woods; widen the days when bark peels, "+
+			"the ground is thawed and gum runs; or set the task as at hand.")
 		return out
 	case NothingLeft:
 		if p.Sums.Of(Afterwards) > done {
@@ -42,16 +43,17 @@ func (p *Plan) Remarks(today string) []Remark {
 	if ended = ended && today != "" && s.Days[End] < today; ended {
 		say("endPast", "The last day, %s, is past: no crew meets it. Set a later one, or leave it empty.", p.Say(end))
 	}
+	late := false
 	if s.Days[Begin] == "" && s.Days[End] != "" && p.Dated && !ended {
 		begin := p.First.Format(time.DateOnly)
-		if today != "" && begin < today {
+		if late = today != "" && begin < today; late {
 			say("beginLate", "To end in time it had to begin by %s. Take more hands, have stock made, or end later.",
 				p.Say(p.First))
 		} else {
 			say("beginBy", "Begin by %s to end in time.", p.Say(p.First))
 		}
 	}
-	if set, ok := p.DaysSet(); ok && !ended {
+	if set, ok := p.DaysSet(); ok && !ended && !late {
 		switch over := p.Days - set; {
 		case over > 0 && p.Floor > set:
 			say("floor", "It ends %s after the day set, and no crew would meet it: waits, seasons and the order of the work "+
@@ -89,6 +91,12 @@ func (p *Plan) remarkSeason(say func(string, string, ...any)) {
 	const year = 365
 	if !p.Dated {
 		return
+	}
+	for _, w := range [][2]Date{{Thaw, Freeze}, {PeelFrom, PeelTo}, {WarmFrom, WarmTo}} {
+		if from, to := p.Season.Days[w[0]], p.Season.Days[w[1]]; to < from {
+			say("overNewYear", "%s %s, until %s of the next year: if that is not meant, change the one or the other.",
+				dateRows[w[0]].Label, from, to)
+		}
 	}
 	s, laidUp := &p.Season, -1
 	for i := range p.Jobs {

@@ -61,7 +61,18 @@ func TestBadPlansAreNamed(t *testing.T) {
 		s.Days[plan.End] = "2026-05-01"
 		assert.NotContains(t, key(planned(t, s, c, "2026-05-01"), "2026-05-01"), "endPast", "the day itself")
 	}
-	s.Days[plan.End] = ""
+	// A last day for which it is too late to begin is not met.
+	s.Days[plan.Begin], s.Days[plan.End] = "", "2026-05-20"
+	for today, want := range map[string][2]string{"2026-05-10": {"beginLate", "inTime"}, "2025-01-10": {"inTime", "beginLate"}} {
+		said := key(planned(t, s, c, ""), today)
+		assert.Contains(t, said, want[0])
+		assert.NotContains(t, said, want[1])
+	}
+	s = season(2, 0)
+	assert.NotContains(t, key(planned(t, s, c, "2026-05-01"), ""), "overNewYear")
+	s.Days[plan.PeelFrom], s.Days[plan.PeelTo] = "07-15", "07-01"
+	assert.Contains(t, key(planned(t, s, c, "2026-05-01"), ""), "overNewYear")
+	s = season(2, 0)
 	assert.Contains(t, key(planned(t, fromGathered(0, 2), c, ""), ""), "noPractised")
 	assert.Contains(t, key(planned(t, fromGathered(1, 0), c, ""), ""), "borrow")
 	s = fromGathered(2, 0)

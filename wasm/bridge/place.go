@@ -117,6 +117,7 @@ func (p *page) goPlace(at work.Place, step bool) {
 	p.places.looked[p.places.at] = p.view
 	p.places.at = at
 	js.Global().Call("showAt", string(at))
+	p.say("hand-place", at.Short())
 	for at, s := range p.places.standings {
 		s.shows = at == "" || p.places.at.Shows(at)
 	}

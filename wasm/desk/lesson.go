@@ -218,7 +218,9 @@ func (d *Desk) ShowLesson() (list, open string) {
 		return markup.LessonList(t.Seen, t.Last, t.says, !d.keeper.Refuses(), s), ""
 	}
 	run := d.shown.Known().Taught()
-	shown := markup.LessonShown{Lesson: l, Run: run, Watched: d.watched(l, run), Part: t.Part, Did: t.Did, On: t.base.Name}
+	did, set := d.stands(l)
+	shown := markup.LessonShown{Lesson: l, Run: run, Watched: d.watched(l, run, did), Part: t.Part, Did: did, ByHand: !set,
+		On: t.base.Name}
 	if t.Own != "" {
 		if i := d.Shelf.Place(t.Mine); i >= 0 {
 			shown.Mine = d.Shelf.Names()[i]
@@ -239,13 +241,44 @@ func sameBoat(a, b design.Design) bool {
 	return a == b
 }
 
-// watched are the results that a lesson watches, of the boat in hand.
-func (d *Desk) watched(l lesson.Lesson, run *lesson.Run) []markup.Watched {
+// stands is the step that the boat in hand stands at, whatever brought it there; the last that was set and false
+// where it was changed by hand.
+func (d *Desk) stands(l lesson.Lesson) (step int, set bool) {
+	t := &d.taught
+	start := baseRun(t.base)
+	at := func(n int) bool {
+		if n == 0 {
+			return d.shown.Entered == named(t.base)
+		}
+		return d.shown.Entered == named(l.Steps[n-1].Apply(start))
+	}
+	if at(t.Did) {
+		return t.Did, true
+	}
+	for n := range len(l.Steps) + 1 {
+		if at(n) {
+			return n, true
+		}
+	}
+	return t.Did, false
+}
+
+// began is the boat that the lesson began with, with what is known of its bark.
+func (d *Desk) began(run *lesson.Run) core.Canoe {
+	if c := d.shown.Against(); sameBoat(c.Design, d.taught.base) {
+		return c
+	}
+	return run.Canoes[0]
+}
+
+// watched are the results that a lesson watches, of the boat in hand at a step, beside those it began with: whatever
+// it is held against meanwhile.
+func (d *Desk) watched(l lesson.Lesson, run *lesson.Run, did int) []markup.Watched {
 	if run == nil {
 		return nil
 	}
-	s, did := d.shown.System, d.taught.Did
-	now, held := numbersOf(d.shown.Canoe()), numbersOf(d.shown.Against())
+	s := d.shown.System
+	now, held := numbersOf(d.shown.Canoe()), numbersOf(d.began(run))
 	var out []markup.Watched
 	for _, key := range l.Watch {
 		w := markup.Watched{Key: key, Name: run.Name(key, s)}

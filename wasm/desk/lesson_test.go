@@ -1,6 +1,7 @@
 package desk_test
 
 import (
+	"regexp"
 	"strings"
 	"testing"
 
@@ -129,6 +130,51 @@ func TestLessonsBoatChangedByHand(t *testing.T) {
 	assert.Contains(t, d.Shelf.TakenOff()[0], "Lesson: ")
 	list, _ := d.ShowLesson()
 	assert.Contains(t, list, "changed by hand")
+}
+
+// Whatever is held meanwhile, what is watched is told from the boat that the lesson began with; and the step that
+// is marked as set is the one that the boat stands at: after an undo the one before, by hand none.
+func TestLessonWhateverIsHeld(t *testing.T) {
+	d, _ := open(&memory.Store{})
+	d.Lesson("open:depth", "")
+	d.Lesson("next", "")
+	set := func() (steps []string) {
+		taught(d)
+		for _, m := range regexp.MustCompile(`data-lesson="(do:\d)">Set<`).FindAllStringSubmatch(shownLesson(d), -1) {
+			steps = append(steps, m[1])
+		}
+		return steps
+	}
+	watch := func() string {
+		taught(d)
+		_, table, _ := strings.Cut(shownLesson(d), "<tbody>")
+		table, _, _ = strings.Cut(table, "</tbody>")
+		return table
+	}
+	d.Lesson("do:2", "")
+	two := watch()
+	d.Lesson("do:1", "")
+	one := watch()
+	assert.Contains(t, one, "+3 13/16&#34;")
+	assert.NotEqual(t, one, two)
+	d.Hold("let-go", "")
+	assert.Equal(t, one, watch())
+	d.Lesson("do:2", "")
+	assert.Equal(t, two, watch())
+	d.Hold("now", "9:00")
+	assert.Equal(t, two, watch())
+	d.Hold("start:0", "")
+	assert.Equal(t, two, watch())
+	assert.Equal(t, []string{"do:2"}, set())
+	for range 3 { // two boats that were held, and the step
+		d.Show().Undo()
+	}
+	assert.Equal(t, []string{"do:1"}, set())
+	assert.Equal(t, one, watch())
+	w := d.Show()
+	w.Set("beam", w.Entered.Beam+inch)
+	w.Commit()
+	assert.Empty(t, set())
 }
 
 // Marks and the lesson in hand outlast the page; the boat comes back with them. Another window adds its

@@ -72,6 +72,8 @@ type LessonShown struct {
 	Watched []Watched
 	// Part is how much of it is shown, Did the step that the boat in hand stands at.
 	Part, Did int
+	// ByHand tells that it was changed by hand since.
+	ByHand bool
 	// On is the name of the boat that it is on. Mine is that of the user's boat where that is another,
 	// Own that of the lesson's own boat and Also that of one that it speaks of, each empty where it is
 	// that one already.
@@ -148,7 +150,7 @@ func (l LessonShown) steps(s units.System) string {
 	b.WriteString("<h4>What to set</h4><ol>")
 	for i, step := range l.Steps {
 		text := "Set it"
-		if l.Did == i+1 {
+		if l.Did == i+1 && !l.ByHand {
 			text = "Set"
 		}
 		// On a projector the step that is set and the one after it alone are shown.

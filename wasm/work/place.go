@@ -2,6 +2,7 @@ package work
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 
 	"barkwright/core/answer"
@@ -62,6 +63,14 @@ func (p Place) Turned(n int) Place {
 		return AtStage(keys[0])
 	}
 	return AtStage(keys[max(0, min(len(keys)-1, at-1+n))])
+}
+
+// Short is the place as its notch has it, a stage with its number.
+func (p Place) Short() string {
+	if s, n, ok := stage.Lookup(stage.Key(p)); ok {
+		return strconv.Itoa(n) + " " + s.Short
+	}
+	return strings.ToUpper(string(p[:1])) + string(p[1:])
 }
 
 // Name says where that is.

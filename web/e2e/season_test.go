@@ -49,6 +49,16 @@ func TestSeason(t *testing.T) {
 	p.wait(planKnown + ` && document.getElementById('season-head').textContent.includes('3 practised')`)
 }
 
+// At Choose the plan waits until what the boat asks is opened and in sight; then its days are worked out.
+func TestPlanWaitsForSight(t *testing.T) {
+	p := open(t, desktop.at("choose"))
+	p.wait(`document.documentElement.dataset.skin === ''`)
+	const asks = `document.getElementById('asks-table').textContent`
+	assert.Empty(t, eval[string](p, asks))
+	eval[bool](p, `(document.getElementById('asks-fold').open = true, document.getElementById('asks').scrollIntoView(), true)`)
+	p.wait(asks + `.includes('likely ')`)
+}
+
 // On a phone nothing of the season room is broader than the screen, and every field is large enough
 // for a finger.
 func TestSeasonOnAPhone(t *testing.T) {
