@@ -277,3 +277,31 @@ func boxCoversNoCut(t *testing.T, page draw.List) (framed bool) {
 	}
 	return framed
 }
+
+// A large model has the map of each of its parts that takes several pages once, like ones beside one another,
+// on two pages; all of it takes 35.
+func TestMapsOfALargeKit(t *testing.T) {
+	b := model.New(design.Starting()[2], 6, false)
+	pages := pattern.KitPages(b, pattern.Head{})
+	assert.LessOrEqual(t, len(pages), 35)
+	maps, words := 0, ""
+	for _, p := range pages {
+		if p.Title == "How the pages go together" {
+			maps++
+			for _, op := range p.Ops {
+				if text, ok := op.(draw.Text); ok {
+					words += text.Text + " "
+				}
+			}
+		}
+	}
+	assert.Equal(t, 2, maps)
+	n := 0
+	for _, p := range named(pattern.KitPatterns(b), "kit-bark") {
+		if len(p.Tiles(pattern.Paper)) > 1 {
+			n++
+			assert.Equal(t, 1, strings.Count(words, strings.TrimPrefix(p.Name, "Model 1:6, ")+": "), p.Name)
+		}
+	}
+	assert.Greater(t, n, 5)
+}
