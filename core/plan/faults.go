@@ -21,8 +21,8 @@ func (s *Season) Faults() []Fault {
 		out = append(out, Fault{"teams", fmt.Sprintf("More teams than boats: each builds one, so %d at the most.",
 			s.Int(Boats))})
 	} else if crew := s.crew(s.Int(Practised), s.Int(Learners)); crew.all() > 0 && !crew.enough() {
-		out = append(out, Fault{"teams", "More teams than there are hands for: each needs one of its own, besides those who " +
-			"go from team to team."})
+		out = append(out, Fault{"teams", "More teams than there are hands for: each needs one of its own, besides those " +
+			"who go from team to team."})
 	}
 	if s.Number(Travel) >= s.Number(Hours) {
 		out = append(out, Fault{"travel", "The way takes the whole day: camp in the woods, or work longer days."})

@@ -19,6 +19,9 @@ func (p *Plan) Ways(smaller *Counts, shorter float64, pause func() bool) ([]Way,
 	try := func(text string, c Counts, set func(s *Season)) bool {
 		s := p.Season
 		set(&s)
+		if s == p.Season && c == p.Counts {
+			return true // it is so already
+		}
 		end, ok := p.quick(&s, c, p.Days, pause)
 		if ok {
 			out = append(out, Way{Text: text, Days: end})
@@ -52,7 +55,7 @@ func (p *Plan) Ways(smaller *Counts, shorter float64, pause func() bool) ([]Way,
 			s.Numbers[RibsDry], s.Numbers[Settle] = min(s.Numbers[RibsDry], 0.5), 0
 		})
 	}
-	if ok && smaller != nil {
+	if ok && smaller != nil && *smaller != p.Counts {
 		if ok = try("", *smaller, func(*Season) {}); ok {
 			out[len(out)-1].Shorter = shorter
 		}

@@ -5,6 +5,8 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"barkwright/core/plan"
 )
 
 // The least crew meets the day and one fewer does not.
@@ -29,5 +31,23 @@ func TestWaysHelp(t *testing.T) {
 	assert.NotEmpty(t, ways)
 	for _, w := range ways {
 		assert.LessOrEqual(t, w.Days, p.Days, w.Text)
+	}
+}
+
+// What is so already is no way to end sooner: stock that is made, a week of seven days, ribs bound one night.
+func TestWaysAreOtherThanThePlan(t *testing.T) {
+	c := asks(nil)
+	s := fromGathered(2, 0)
+	s.Numbers[plan.DaysAWeek], s.Numbers[plan.RibsDry], s.Numbers[plan.Settle] = 7, 0.5, 0
+	for _, id := range []plan.ID{plan.DigRoots, plan.PeelRoots, plan.SplitSeamRoot, plan.SplitLacingRoot} {
+		s.Have[id] = s.Asked(c, id)
+	}
+	p := planned(t, s, c, "")
+	ways, ok := p.Ways(&c, 1, nil)
+	require.True(t, ok)
+	assert.Len(t, ways, 5)
+	for _, w := range ways {
+		assert.NotContains(t, []string{"", "every day of the week", "ribs bound one night, and no settling",
+			"all root peeled and split beforehand"}, w.Text)
 	}
 }

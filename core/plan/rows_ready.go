@@ -4,7 +4,8 @@ import "barkwright/core/known"
 
 // pitchHours is how the time of a kilogram of pitch is known. It was set for a canoe, not a kilogram:
 // when the pitch of a boat's seams was found to be more than twice as much, its hours stayed.
-const pitchHours = "estimate, no published rate found: about three hours for a canoe's 1.8 kg, strained, tempered and tried"
+const pitchHours = "estimate, no published rate found: about three hours for a canoe's 1.8 kg, strained, tempered " +
+	"and tried"
 
 // readyTasks are those that make stock: nothing of them waits for the bark.
 func readyTasks() []Task {

@@ -14,8 +14,9 @@ type found struct {
 
 // best searches for the earliest end over a crew and every smaller one, so that more hands
 // never end later; the plan may leave some with nothing to do. Nothing that does not end before a slot
-// is found. orders are what is tried. pause is called between runs, and ends the search where it returns false.
-func (n *network) best(practised, learners int, factor float64, o *orders, before int, pause func() bool) (found, bool) {
+// is found. o says what is tried. pause is called between runs, and ends the search where it returns false.
+func (n *network) best(practised, learners int, factor float64, o *orders, before int,
+	pause func() bool) (found, bool) {
 	out := found{end: before}
 	if !n.tryCrew(practised, learners, factor, o, &out, pause) {
 		return found{}, false

@@ -71,7 +71,8 @@ var rows = [Fields]Row{
 		"Published: a few days; a class of 15 days left it out. 3 is an estimate.", Decimal, nil, 3, 0, 8, 0.5},
 	{Boats, "boats", "Boats", "boats", "Alike, gathered for together.", Whole, nil, 1, 1, 12, 1},
 	{Teams, "teams", "Teams", "teams", "With one, all build every boat. Several gather together and each builds its share " +
-		"of the boats; practised hands are shared out, and those over go from team to team.", Whole, nil, 1, 1, 12, 1},
+		"of the boats; practised hands are shared out, and those over go from team to team. A team too " +
+		"few for a task is lent hands.", Whole, nil, 1, 1, 12, 1},
 	{Beds, "beds", "Building beds", "beds", "A bed is free again when the frame comes out.", Whole, nil, 1, 1, 12, 1},
 }
 
