@@ -77,6 +77,28 @@ func TestOneTeamBuildsNoLater(t *testing.T) {
 	}
 }
 
+// Both laws hold of plans that are so large that few orders are tried: seven boats, by any crew.
+func TestLargePlansKeepTheLaws(t *testing.T) {
+	r := rand.New(rand.NewPCG(17, 18))
+	c := someCounts()
+	end := func(practised, learners, teams int) int {
+		s := teamSeason(practised, learners, 7, teams, 3)
+		rates := s.Rates(c, Progress{})
+		n := s.newNetwork(c, Progress{}, means(&rates), newClock(&s, time.Time{}, false))
+		require.Greater(t, len(n.jobs), many)
+		won, ok := n.best(practised, learners, s.Number(Factor), n.orders(shaken), never, nil)
+		require.True(t, ok)
+		return won.end
+	}
+	for range 20 {
+		p, l, teams := 2+r.IntN(2), r.IntN(5), 2
+		several := end(p, l, teams)
+		assert.LessOrEqual(t, end(p, l, 1), several, "%d and %d in %d teams", p, l, teams)
+		assert.LessOrEqual(t, end(p+1, l, teams), several)
+		assert.LessOrEqual(t, end(p, l+1, teams), several)
+	}
+}
+
 // A team too few for a task is lent hands by the others, and by nobody else: all of the crew are enough.
 func TestTeamsLendHands(t *testing.T) {
 	p, ok := Make(teamSeason(3, 3, 3, 3, 3), someCounts(), Progress{}, "", nil)
