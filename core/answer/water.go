@@ -106,8 +106,12 @@ func floatCheck(c core.Canoe) Warning {
 		w.Text = working("about # too much: water would come over the gunwale. Take less, or build deeper or longer",
 			mass(f.Excess).rough())
 	case f.State == afloat.Swamped:
-		w.Text = working("water comes over the gunwale # forward of amidships: place the load nearer the middle, "+
-			"or take less", offset(f.Upright.FreeboardAt.X).rough())
+		x, toward := f.Upright.FreeboardAt.X, "forward"
+		if x < 0 {
+			x, toward = -x, "aft"
+		}
+		w.Text = working("water comes over the gunwale # "+toward+" of amidships: place the load nearer the middle, "+
+			"or take less", length(x).rough())
 	case f.State == afloat.NotConverged:
 		w.Word = "will not balance"
 		x, toward, end, back := c.Afloat.Load.Centre.X, "forward", "bow", "aft"

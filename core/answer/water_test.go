@@ -190,3 +190,24 @@ func TestGirthsOfABoatBuiltOnItsGunwales(t *testing.T) {
 	assert.Contains(t, w.Text(units.Imperial16), "published boat")
 	assert.NotContains(t, w.Text(units.Imperial16), "widen the frame")
 }
+
+// A load that lets water in says at which end, in words and not by a sign.
+func TestWaterComesOverAtAnEnd(t *testing.T) {
+	for toward, way := range map[string]float64{"forward": 1, "aft": -1} {
+		swamped := 0
+		for pounds := 300.0; pounds <= 900; pounds += 50 {
+			c := core.Evaluate(check.With(t, "cargo", pounds*units.Pound, "cargoPosition", way*30*units.Inch))
+			if c.Afloat.Floated.State != afloat.Swamped {
+				continue
+			}
+			swamped++
+			for _, w := range answer.Checks(c) {
+				if w.Key == "afloat.state" {
+					assert.Contains(t, w.Text(units.Imperial16), toward+" of amidships")
+					assert.NotContains(t, w.Text(units.Imperial16), "−")
+				}
+			}
+		}
+		assert.Positive(t, swamped, toward)
+	}
+}
