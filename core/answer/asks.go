@@ -127,7 +127,7 @@ func (a *asks) time() {
 		a.add("Time", "no plan with these hands and days: see Season", "")
 		return
 	}
-	a.add("Hours", fmt.Sprintf("about %.0f to %.0f, of practised hands", tens(o.HoursLow), tens(o.HoursHigh)),
+	a.add("Hours", fmt.Sprintf("about %.0f to %.0f, of practised hands", Tens(o.HoursLow), Tens(o.HoursHigh)),
 		"estimate; "+publishedHours[o.Season.Int(plan.From)])
 	a.add("Days", fmt.Sprintf("likely %d to %d, with %s", o.Low, o.High, plan.Hands(o.Season.Int(plan.Practised),
 		o.Season.Int(plan.Learners))), "by the calendar; hands and days are set under Season")

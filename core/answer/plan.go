@@ -47,8 +47,8 @@ func Planned(o *core.Outlook) []Number {
 				return fmt.Sprintf("planned: %d days by the calendar, %d of them worked, by %s, %d days a week and %d hours a day",
 					o.Days, o.Working, plan.Hands(o.Practised, o.Learners), o.Season.Int(plan.DaysAWeek), o.Season.Int(plan.Hours))
 			}).short("Days"),
-		number("plan.hours", "Hours of work, of practised hands", units.Count, tens(o.Sums.Total()), tens(o.HoursLow),
-			tens(o.HoursHigh), fromRates, func(units.System) string {
+		number("plan.hours", "Hours of work, of practised hands", units.Count, Tens(o.Sums.Total()), Tens(o.HoursLow),
+			Tens(o.HoursHigh), fromRates, func(units.System) string {
 				return fmt.Sprintf("gathering %.0f, of it on the way %.0f; making ready %.0f; building %.0f; afterwards %.0f; "+
 					"these hands are at work %.0f hours", o.Sums.Of(plan.Gathering), o.Sums.Travel[plan.Gathering],
 					o.Sums.Of(plan.Preparing), o.Sums.Of(plan.Building), o.Sums.Of(plan.Afterwards), o.Hours)
@@ -70,7 +70,8 @@ var planStates = map[plan.State]string{
 	plan.OutOfSeason: "a season is missed or too short",
 }
 
-func tens(v float64) float64       { return 10 * math.Round(v/10) }
+// Tens are hours as an estimate is told.
+func Tens(v float64) float64       { return 10 * math.Round(v/10) }
 func hundredths(v float64) float64 { return math.Round(100*v) / 100 }
 
 func chainDays(o *core.Outlook) int {

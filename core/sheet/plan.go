@@ -154,8 +154,8 @@ func sumWords(o *core.Outlook) string {
 		parts = append(parts, fmt.Sprintf("%s %.0f", p, o.Sums.Of(p)))
 	}
 	return fmt.Sprintf("Hours of practised hands, about %.0f to %.0f: %s. Estimates: the times of each task are set so that all "+
-		"together agree with published totals of 400 to 500 hours, near half of it gathering.", o.HoursLow, o.HoursHigh,
-		strings.Join(parts, ", "))
+		"together agree with published totals of 400 to 500 hours a boat, near half of it gathering.", answer.Tens(o.HoursLow),
+		answer.Tens(o.HoursHigh), strings.Join(parts, ", "))
 }
 
 // AsksSheet is what the boat asks of whoever builds it, before anything is cut.

@@ -128,6 +128,7 @@ func TestPlanOfAnyNumberOfBoats(t *testing.T) {
 					texts = append(texts, text)
 				}
 			}
+			assert.Regexp(t, `about \d+0 to \d+0: .* hours a boat`, pages[0].Words())
 			assert.GreaterOrEqual(t, charts, 1)
 			assert.LessOrEqual(t, charts, (boats+3)/2, "a page holds two boats")
 			for _, j := range o.Jobs {
