@@ -1,14 +1,8 @@
 package shape
 
-import "math"
-
 // blunt keeps the plan smooth amidships: t^a with a under 2 would have a knuckle
 // there. A choice of this project.
 const blunt = 0.01
-
-// Power returns x^p for x > 0 and any p, or for x = 0 and p > 0. It agrees with math.Pow
-// but for the last bits and takes a fraction of the time.
-func Power(x, p float64) float64 { return math.Exp(p * math.Log(x)) }
 
 // Rise is t^power made smooth at t = 0, from 0 there to 1 at t = 1.
 type Rise struct{ power, low, span float64 }
