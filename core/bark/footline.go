@@ -42,6 +42,6 @@ func footShare(h *hull.Hull, l column, girth float64) float64 {
 
 // endThwart is the place of the column at the outermost thwart's end.
 func endThwart(h *hull.Hull) float64 {
-	d := h.Design
+	d := &h.Design
 	return h.ColumnAtEdge(h.StationAt(d.ThwartAt[d.OuterThwarts()-1] * h.Gunwale.Length()))
 }

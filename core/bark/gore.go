@@ -109,7 +109,7 @@ func gores(h *hull.Hull, shares []float64) []Gore {
 // newGore measures the gore at x. The bark lies flat on the bed when the foot is
 // marked, so a distance outside the frame there is a distance along the bark.
 func newGore(h *hull.Hull, x float64) Gore {
-	d := h.Design
+	d := &h.Design
 	l := newColumn(h, h.ColumnAtEdge(x))
 	g := Gore{
 		FootGirth: l.girthAt(h.FrameHalfBreadth(x) + d.GoreFoot),

@@ -90,4 +90,4 @@ const (
 )
 
 // fitLap is the lap that strips are cut with.
-func fitLap(d design.Design) float64 { return max(d.PanelLap, d.SeamLap) }
+func fitLap(d *design.Design) float64 { return max(d.PanelLap, d.SeamLap) }

@@ -13,7 +13,7 @@ func (l *laying) layStrips(more, set Sheet) {
 	stretches, scant := b.stretches()
 	l.scant = scant
 	st := stock{left: l.left(), sheets: l.sheets, more: more}
-	if lengths := st.lengths(fitLap(l.d.hull.Design)); len(lengths) > 0 {
+	if lengths := st.lengths(fitLap(&l.d.hull.Design)); len(lengths) > 0 {
 		for i := range stretches {
 			stretches[i] = b.shortened(stretches[i], lengths[0])
 		}
@@ -50,7 +50,7 @@ func name(strips []Laid, side Side) {
 
 // strip is the piece of a stretch between two butts.
 func (l *laying) strip(b *beside, s stretchOf, aft, bow float64) Laid {
-	lap := fitLap(l.d.hull.Design)
+	lap := fitLap(&l.d.hull.Design)
 	if aft > s.aft {
 		aft -= lap / 2
 	}
@@ -64,7 +64,7 @@ func (l *laying) strip(b *beside, s stretchOf, aft, bow float64) Laid {
 // alike cuts the strips of stretches alike for both sides, as long as they can be had,
 // and reports false where there is no bark for that.
 func (l *laying) alike(b *beside, stretches []stretchOf, st *stock) bool {
-	for _, longest := range st.lengths(fitLap(l.d.hull.Design)) {
+	for _, longest := range st.lengths(fitLap(&l.d.hull.Design)) {
 		strips, butts, ok := l.splitAll(b, stretches, longest)
 		if !ok {
 			continue
@@ -97,7 +97,7 @@ func (l *laying) alike(b *beside, stretches []stretchOf, st *stock) bool {
 // splitAll splits stretches into strips no longer than longest: two of each, for the
 // two sides, the widest first.
 func (l *laying) splitAll(b *beside, stretches []stretchOf, longest float64) (strips []Laid, butts []float64, ok bool) {
-	lap := fitLap(l.d.hull.Design)
+	lap := fitLap(&l.d.hull.Design)
 	for _, s := range stretches {
 		least := 1
 		if s.aft < 0 && s.bow > 0 {
@@ -144,7 +144,7 @@ func (l *laying) butt(b *beside, at float64, port bool) {
 // bark there is. Where no more is wide enough, the rest is split as for sheets of the
 // size set, and those of its strips that cannot be cut are wanting.
 func (l *laying) fill(b *beside, s stretchOf, st *stock, set Sheet, side *[]Laid, port bool) {
-	lap := fitLap(l.d.hull.Design)
+	lap := fitLap(&l.d.hull.Design)
 	bow := s.bow
 	for {
 		p := l.strip(b, s, s.aft, bow)
@@ -188,7 +188,7 @@ func (l *laying) fill(b *beside, s stretchOf, st *stock, set Sheet, side *[]Laid
 // longestFrom is the after end of the longest strip that can be cut for a stretch from
 // a place aft, at the best butt within a foot of that, and leaves a foot or more.
 func (l *laying) longestFrom(b *beside, s stretchOf, bow float64, st *stock) (aft float64, ok bool) {
-	lap := fitLap(l.d.hull.Design)
+	lap := fitLap(&l.d.hull.Design)
 	for _, length := range st.lengths(lap) {
 		reach := max(bow-length+lap/2, s.aft+leastPiece)
 		if bow < s.bow {

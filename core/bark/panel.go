@@ -34,7 +34,7 @@ func panels(h *hull.Hull, all []column, width float64) []Panel {
 	}
 	add := func(l *column) {
 		open.To = l.Place
-		open.Width = max(open.Width, short(h, l, width)+fitLap(h.Design))
+		open.Width = max(open.Width, short(h, l, width)+fitLap(&h.Design))
 	}
 	for i := range all {
 		l := &all[i]

@@ -170,10 +170,10 @@ func (l *Layout) gap(gores []float64) float64 {
 
 // total adds up the seams, the root and the bark needed.
 func (l *Layout) total(h *hull.Hull) {
-	d := h.Design
-	wide := newSeam(GoreSeams, d)
+	d := &h.Design
+	wide := newSeam(GoreSeams, *d)
 	for _, k := range Kinds() {
-		l.Seams[k] = newSeam(k, d)
+		l.Seams[k] = newSeam(k, *d)
 	}
 	for _, g := range l.Gores {
 		if l.onJoint(g) {

@@ -42,21 +42,21 @@ type rung [areaRows + 1]geom.Vec3
 // the second order in their length, so the areas over every column and over every
 // second one are extrapolated to chords of length zero (Richardson's extrapolation).
 func skinArea(all []column) float64 {
-	rungs := make([]rung, len(all))
+	every, second := 0.0, 0.0
+	var rungs [3]rung // of this column and the two before it
 	for i := range all {
-		l := &all[i]
-		for r := range rungs[i] {
-			rungs[i][r] = l.At(l.girth * float64(r) / areaRows)
+		l, here := &all[i], &rungs[i%3]
+		for r := range here {
+			here[r] = l.At(l.girth * float64(r) / areaRows)
+		}
+		if i > 0 {
+			every += between(&rungs[(i-1)%3], here, all[i-1].girth, l.girth)
+		}
+		if i > 0 && i%2 == 0 {
+			second += between(&rungs[(i-2)%3], here, all[i-2].girth, l.girth)
 		}
 	}
-	sum := func(step int) float64 {
-		sum := 0.0
-		for i := step; i < len(all); i += step {
-			sum += between(&rungs[i-step], &rungs[i], all[i-step].girth, all[i].girth)
-		}
-		return sum
-	}
-	return 4 * (4*sum(1) - sum(2)) / 3
+	return 4 * (4*every - second) / 3
 }
 
 // between is the area of the skin between two columns: the flat cells between their

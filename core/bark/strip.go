@@ -153,7 +153,7 @@ func (b *beside) areaBeside(p Laid) float64 {
 	places := b.between(p.Aft, p.Bow)
 	for i := 1; i < len(places); i++ {
 		mid := (places[i] + places[i-1]) / 2
-		sum += (max(0, b.lackAt(mid)) + fitLap(b.hull.Design)) * (places[i] - places[i-1])
+		sum += (max(0, b.lackAt(mid)) + fitLap(&b.hull.Design)) * (places[i] - places[i-1])
 	}
 	return sum
 }

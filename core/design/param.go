@@ -133,11 +133,10 @@ func Decisions() Owned {
 // from what it depends on, rounded to its step, unless it repeats another number,
 // and held inside its range.
 func Follow(d Design) Design {
-	for _, p := range table {
-		if p.follow == nil || d.Own&p.own != 0 {
-			continue
+	for i := range table {
+		if p := &table[i]; p.follow != nil && d.Own&p.own == 0 {
+			p.bring(&d)
 		}
-		p.bring(&d)
 	}
 	return d
 }
@@ -169,9 +168,9 @@ func Params() []Param { return append([]Param(nil), table...) }
 
 // Lookup finds a parameter by key.
 func Lookup(key string) (Param, bool) {
-	for _, p := range table {
-		if p.Key == key {
-			return p, true
+	for i := range table {
+		if table[i].Key == key {
+			return table[i], true
 		}
 	}
 	return Param{}, false

@@ -20,8 +20,9 @@ const (
 func Validate(d Design) []Fault {
 	faults := append(textFaults(d), onHandFaults(d.OnHand)...)
 	near, clean := d, true
-	for _, p := range table {
-		if p.Follows() && !p.Owned(d) {
+	for i := range table {
+		p := &table[i]
+		if p.follow != nil && d.Own&p.own == 0 {
 			continue
 		}
 		if wrong := p.faults(&d); wrong != nil {
@@ -30,8 +31,8 @@ func Validate(d Design) []Fault {
 		}
 	}
 	if clean {
-		for _, p := range table {
-			if p.Follows() && !p.Owned(d) {
+		for i := range table {
+			if p := &table[i]; p.follow != nil && d.Own&p.own == 0 {
 				faults = append(faults, p.faults(&d)...)
 			}
 		}
@@ -72,7 +73,7 @@ func textFaults(d Design) []Fault {
 // offers comes near it.
 const showable = 1e6
 
-func (p Param) faults(d *Design) []Fault {
+func (p *Param) faults(d *Design) []Fault {
 	v := p.get(d)
 	switch {
 	case math.IsNaN(v):

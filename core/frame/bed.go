@@ -129,7 +129,7 @@ func crownShare(h *hull.Hull, x float64) float64 {
 // PostLength is the length of a post at x that holds the gunwale at its finished
 // height over the heels: it stands on the bark, on the bed.
 func PostLength(h *hull.Hull, x float64) float64 {
-	d := h.Design
+	d := &h.Design
 	atHeel := BedHeight(h, h.HeelX) - h.Bottom(h.HeelX)
 	return h.Sheer(x) - d.InwaleDepth - d.BarkThickness - BedHeight(h, x) + atHeel
 }

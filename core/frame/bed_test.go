@@ -46,7 +46,7 @@ func TestRockerWithEqualBlockingMovesNoPostAmidships(t *testing.T) {
 // A parabola through the bed's ends and its crown.
 func TestBedsCrown(t *testing.T) {
 	h, _ := build(check.With(t, "rocker", 0.0))
-	d := h.Design
+	d := &h.Design
 	assert.InDelta(t, d.BedCrown, frame.BedHeight(h, 0), 1e-12)
 	assert.InDelta(t, 0.75*d.BedCrown, frame.BedHeight(h, d.BedLength/4), 1e-12)
 	assert.InDelta(t, 0, frame.BedHeight(h, d.BedLength/2), 1e-12)

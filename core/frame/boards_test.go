@@ -128,7 +128,7 @@ func TestSprungLength(t *testing.T) {
 // closed slope: for a parabolic plan beam x/xg^2.
 func TestThwartsEnds(t *testing.T) {
 	h, f := build(check.With(t, "beamFull", 2.0, "beamFine", 1.0))
-	d := h.Design
+	d := &h.Design
 	for i, thwart := range f.Thwarts {
 		slope := d.Beam * thwart.X / (h.GunwaleX * h.GunwaleX)
 		assert.InDelta(t, math.Atan(slope), thwart.PlanAngle, 1e-9)

@@ -63,7 +63,7 @@ const (
 
 // newClosing closes the end over a stem-piece.
 func newClosing(h *hull.Hull, s Stem) Closing {
-	d := h.Design
+	d := &h.Design
 	c := Closing{Trim: h.End.Path, Leave: d.GunwaleTurn, HoleIn: d.EndBite / 2}
 	length := c.Trim.Length()
 	n := max(1, int(math.Ceil(length/d.EndStitch-1e-9)))
@@ -124,7 +124,7 @@ func (c *Closing) HoleAt(k int) (at, along geom.Vec2) {
 }
 
 func placeLashings(h *hull.Hull) [lashings]Lashing {
-	d := h.Design
+	d := &h.Design
 	first := d.BarkThickness + d.StemDepth + lashingClear
 	flap := h.Edge.Length() - h.Edge.RunTo(h.GunwaleX)
 	middle := max(flap/2, first+lashingApart)

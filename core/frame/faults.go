@@ -145,7 +145,7 @@ func tooWide(h *hull.Hull, places []place) (where string, wide, apart float64) {
 	d := h.Design
 	lastX, lastWide := 0.0, 0.0
 	for i, p := range places {
-		x, wide := h.StationAt(p.run), ribWidth(d, places, i)
+		x, wide := h.StationAt(p.run), ribWidth(&d, places, i)
 		if i == 0 && p.run > 0 {
 			lastX, lastWide = -x, wide // its mate aft
 		}
@@ -166,7 +166,7 @@ func crowded(d design.Design, places []place) int {
 	for i, p := range places {
 		need := d.RibTipWidth + GroupLength(d)
 		if p.run == 0 {
-			need += splitRoom(d) - d.RibTipWidth/2
+			need += splitRoom(&d) - d.RibTipWidth/2
 		}
 		if need > p.spacing+design.Rounding {
 			return i

@@ -125,7 +125,7 @@ func TestRandomDesigns(t *testing.T) {
 }
 
 func inBounds(t *testing.T, h *hull.Hull, f frame.Frame) {
-	d := h.Design
+	d := &h.Design
 	for _, thwart := range f.Thwarts {
 		require.Greater(t, thwart.Shoulder, 0.0)
 		require.LessOrEqual(t, thwart.Shoulder, d.Beam)

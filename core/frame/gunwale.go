@@ -42,7 +42,7 @@ const (
 const planLeftOut = 2 * units.Inch
 
 func newGunwales(h *hull.Hull) Gunwales {
-	d := h.Design
+	d := &h.Design
 	g := Gunwales{Run: h.Gunwale.Length()}
 	g.Inwale = 2 * g.Run
 	past, endX, endR := 0.0, h.GunwaleX, straight

@@ -53,7 +53,7 @@ func TestLevelGunwaleIsStraight(t *testing.T) {
 // least steep.
 func TestOutwalePastTheGunwalesEnd(t *testing.T) {
 	h, f := build(check.With(t, "gunwaleEndSplits", 1.0))
-	d := h.Design
+	d := &h.Design
 	run := h.HeadX - h.GunwaleX
 	// The sheer's slope at its end, led on from a centimetre and half of one short.
 	m0 := 2*geom.Slope(h.Sheer, h.GunwaleX-0.005, 1e-3) - geom.Slope(h.Sheer, h.GunwaleX-0.01, 1e-3)

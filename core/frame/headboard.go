@@ -51,7 +51,7 @@ const (
 // out by what is set. Drawn boards have their feet 0 to 2 in farther out: scaled off
 // Adney and Chapelle 1964, figures 31 to 106.
 func headboardFoot(h *hull.Hull) float64 {
-	d := h.Design
+	d := &h.Design
 	most := h.Foremost() - d.BarkThickness - d.StemDepth - footRoom
 	return min(h.HeadboardX()+d.HeadboardFoot, max(h.HeadboardX(), most))
 }
@@ -59,7 +59,7 @@ func headboardFoot(h *hull.Hull) float64 {
 // newHeadboard cuts the skin at the board and takes bark and sheathing off. The board's
 // foot comes down beside the heel to half the stem-piece's depth and is notched over it.
 func newHeadboard(h *hull.Hull) Headboard {
-	d := h.Design
+	d := &h.Design
 	b := Headboard{Run: HeadboardRun(h), X: h.HeadboardX(), FootX: headboardFoot(h), Tenon: d.InwaleDepth}
 	cut := h.CutAt(b.FootX, b.X)
 	foot := footOver(h) / cut.Up.Y

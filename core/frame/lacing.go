@@ -40,8 +40,8 @@ const RootThickness = 0.5
 const HoleBelow = 0.25 * units.Inch
 
 func newLacing(h *hull.Hull, ribs []Rib) Lacing {
-	d := h.Design
-	var l Lacing
+	d := &h.Design
+	l := Lacing{Groups: make([]Group, 0, len(ribs)+1)}
 	add := func(run float64, thwart int, holes []float64) {
 		l.Groups = append(l.Groups, Group{Run: run, X: h.StationAt(run), Thwart: thwart,
 			Pegged: len(l.Groups)%d.PegEvery == 0, Holes: holes})
@@ -87,17 +87,18 @@ func (l *Lacing) GroupOf(holes, passes int, tail float64) float64 {
 func GroupLength(d design.Design) float64 { return float64(d.GroupHoles-1) * d.HoleSpacing }
 
 // holes are those of a group with its middle at run.
-func holes(d design.Design, run float64) []float64 {
+func holes(d *design.Design, run float64) []float64 {
 	out := make([]float64, d.GroupHoles)
+	length := GroupLength(*d)
 	for i := range out {
-		out[i] = run - GroupLength(d)/2 + d.HoleSpacing*float64(i)
+		out[i] = run - length/2 + d.HoleSpacing*float64(i)
 	}
 	return out
 }
 
 // splitHoles are those of the group that a rib under the middle thwart parts: half
 // a spacing clear of its tip on either side, the odd one forward.
-func splitHoles(d design.Design) []float64 {
+func splitHoles(d *design.Design) []float64 {
 	out := make([]float64, d.GroupHoles)
 	aft := d.GroupHoles / 2
 	for i := range out {
@@ -108,7 +109,7 @@ func splitHoles(d design.Design) []float64 {
 }
 
 // splitRoom is how far along the gunwale from the middle the split group reaches.
-func splitRoom(d design.Design) float64 { return splitHoles(d)[d.GroupHoles-1] }
+func splitRoom(d *design.Design) float64 { return splitHoles(d)[d.GroupHoles-1] }
 
 // thwartAfter is the thwart between rib i and the next, or -1.
 func thwartAfter(ribs []Rib, i int) int {
@@ -121,7 +122,7 @@ func thwartAfter(ribs []Rib, i int) int {
 // turnLength is one turn: round inwale, outwale and the bark doubled, down to the
 // hole, measured at the middle of the root's thickness.
 func turnLength(h *hull.Hull) float64 {
-	d := h.Design
+	d := &h.Design
 	across := d.InwaleThickness + d.OutwaleThickness + 2*d.BarkThickness
 	down := max(d.InwaleDepth, d.OutwaleDepth) + HoleBelow
 	return 2*(across+down) + math.Pi*d.RootWidth*RootThickness

@@ -97,7 +97,7 @@ type place struct {
 func ribPlaces(ribs int, all []bay) []place {
 	odd := ribs%2 == 1
 	counts := share(ribs/2, all)
-	var out []place
+	out := make([]place, 0, ribs/2+1)
 	for i, n := range counts {
 		spaces, first := float64(n), 0.5
 		if i == 0 && odd {
@@ -122,12 +122,12 @@ func ribPlaces(ribs int, all []bay) []place {
 func outward(places []place, i int) float64 { return places[i].run / places[len(places)-1].run }
 
 // ribWidth is the width of rib i of places on the bottom.
-func ribWidth(d design.Design, places []place, i int) float64 {
+func ribWidth(d *design.Design, places []place, i int) float64 {
 	return d.RibWidthMid + outward(places, i)*(d.RibWidthEnd-d.RibWidthMid)
 }
 
 func newRibs(h *hull.Hull, thwarts []Thwart) []Rib {
-	d := h.Design
+	d := &h.Design
 	places := ribPlaces(d.Ribs, bays(h, thwarts))
 	out := make([]Rib, len(places))
 	for i, p := range places {
@@ -152,7 +152,7 @@ func newRibs(h *hull.Hull, thwarts []Thwart) []Rib {
 
 // newRib bends a rib into its section: inside the bark and the sheathing.
 func newRib(h *hull.Hull, r Rib) Rib {
-	d := h.Design
+	d := &h.Design
 	section := r.Cut(h)
 	r.Lean = math.Atan2(section.Foot.X-r.X, section.P.Y*section.Up.Y)
 	r.Height = meanHeight(section)
@@ -207,7 +207,7 @@ func (r Rib) Cut(h *hull.Hull) hull.Cut { return h.CutAt(r.FootX, r.X) }
 // Shape is the port half of a rib's outer face in its section's plane, n+1 points
 // from the centre line to its tip.
 func (r Rib) Shape(h *hull.Hull, n int) []geom.Vec2 {
-	d := h.Design
+	d := &h.Design
 	section := r.Cut(h).Section
 	return Inside(section, d.BarkThickness+d.SheathingThickness, section.HalfGirth()-d.RibTuck, n)
 }

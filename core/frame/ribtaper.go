@@ -34,7 +34,7 @@ func (r Rib) Area(d design.Design) float64 {
 // BendFrom is how far along the rib's outer face from its middle it is bent hardest.
 func (r Rib) BendFrom(h *hull.Hull) float64 {
 	const step = 1e-4 // m: short against any bend, long against rounding
-	d := h.Design
+	d := &h.Design
 	section := r.Cut(h).Section
 	a, b := max(0, r.BendAt-step), min(section.HalfGirth(), r.BendAt+step)
 	heading := section.At(b).Sub(section.At(a))

@@ -28,7 +28,7 @@ type SheathingRegion struct {
 const longestStrip = 9 * units.Foot
 
 func newSheathing(h *hull.Hull) Sheathing {
-	d := h.Design
+	d := &h.Design
 	end := h.HeadboardX()
 	n := int(math.Ceil(2 * end / (longestStrip - d.SheathingLap)))
 	n += 1 - n%2 // an odd number has a region amidships and its joints off it

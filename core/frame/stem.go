@@ -63,7 +63,7 @@ func Tried(d design.Design) bool { return d.StemOpening > 0 }
 
 // newStem bends the stem-piece that begins at the station from.
 func newStem(h *hull.Hull, from float64) Stem {
-	d := h.Design
+	d := &h.Design
 	s := Stem{SolidFrom: from}
 	s.layProfile(h)
 	s.Blank = s.Curve + StemTrim

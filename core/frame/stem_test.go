@@ -19,7 +19,7 @@ import (
 // radius less bark and i + 1/2 thicknesses.
 func TestEveryLaminationOfTheStem(t *testing.T) {
 	h, f := build(design.Default())
-	d := h.Design
+	d := &h.Design
 	require.Len(t, f.Stem.Laminations, 8)
 	assert.InDelta(t, 1.25/8, f.Stem.Lamination/inch, 1e-12)
 	outer := f.Stem.Radius - d.BarkThickness

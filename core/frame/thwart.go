@@ -32,7 +32,7 @@ type Thwart struct {
 }
 
 func newThwarts(h *hull.Hull) []Thwart {
-	d := h.Design
+	d := &h.Design
 	all := make([]Thwart, d.OuterThwarts()+1)
 	for i := range all {
 		run := 0.0

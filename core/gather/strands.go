@@ -1,9 +1,9 @@
 package gather
 
 import (
+	"cmp"
 	"math"
 	"slices"
-	"sort"
 
 	"barkwright/core/bark"
 	"barkwright/core/design"
@@ -50,24 +50,36 @@ func CutStrands(length float64, groups int, group float64, seams [4]bark.Seam, w
 	if !s.Fits {
 		return s
 	}
-	var all []lengthOf
+	count := groups
+	for i := range seams {
+		for _, root := range seams[i].Strands {
+			count += int(math.Ceil(root / length))
+		}
+	}
+	all := make([]lengthOf, 0, count)
 	for range groups {
 		all = append(all, lengthOf{group, forGroup})
 	}
-	for kind, seam := range seams {
-		for _, root := range seam.Strands {
+	for kind := range seams {
+		for _, root := range seams[kind].Strands {
 			for ; root > length; root -= length {
 				all = append(all, lengthOf{length, kind})
 			}
 			all = append(all, lengthOf{root, kind})
 		}
 	}
-	sort.SliceStable(all, func(i, k int) bool { return all[i].length > all[k].length })
+	slices.SortStableFunc(all, func(a, b lengthOf) int { return cmp.Compare(b.length, a.length) })
 	lengths := make([]float64, len(all))
 	for i, a := range all {
 		lengths[i] = a.length
 	}
-	for i, at := range FirstFit(lengths, length) {
+	places := FirstFit(lengths, length)
+	strands := 0
+	for _, at := range places {
+		strands = max(strands, at+1)
+	}
+	s.Cut = make([]Strand, 0, strands)
+	for i, at := range places {
 		if at == len(s.Cut) {
 			s.Cut = append(s.Cut, Strand{Left: length})
 		}

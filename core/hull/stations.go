@@ -78,8 +78,8 @@ func (h *Hull) StationsAt(p Places) []Station {
 		put(i, s.top, outline)
 	}
 	c := h.newCutter(&p)
-	for i, x := range p.past {
-		put(len(p.upright)+i, x, c.at(x))
+	for i, outline := range c.cut() {
+		put(len(p.upright)+i, p.past[i], outline)
 	}
 	tip := c.foremost()
 	put(middle, p.tip, []geom.Vec2{tip, tip})
@@ -87,77 +87,95 @@ func (h *Hull) StationsAt(p Places) []Station {
 	return all
 }
 
-// cutter holds the columns past the heel, to be cut across: row by row their points from
-// the heel forward.
+// cutter holds the columns past the heel, each with so many points, to be cut across.
 type cutter struct {
-	columns, rows int
-	x             []float64
-	yz            []geom.Vec2
+	*Places
+	rows   int
+	points []geom.Vec2
 }
 
 func (h *Hull) newCutter(p *Places) cutter {
-	c := cutter{columns: len(p.leaning), rows: p.girth + 1}
-	c.x, c.yz = make([]float64, c.columns*c.rows), make([]geom.Vec2, c.columns*c.rows)
-	points := make([]geom.Vec2, c.rows)
+	c := cutter{p, p.girth + 1, make([]geom.Vec2, len(p.leaning)*(p.girth+1))}
 	for i := range p.leaning {
 		s := &p.leaning[i]
-		h.cornered(s.outline, s.top).Polygon(points)
-		for r, q := range points {
-			c.x[r*c.columns+i] = s.foot.X + q.Y*s.up.X
-			c.yz[r*c.columns+i] = geom.Vec2{X: q.X, Y: s.foot.Y + q.Y*s.up.Y}
-		}
+		h.cornered(s.outline, s.top).Polygon(c.points[i*c.rows : (i+1)*c.rows])
 	}
 	return c
 }
 
-// at cuts the skin at x: up the rows as each first reaches x and, where the end
-// leans out beyond its head, back down them to the profile.
-func (c *cutter) at(x float64) []geom.Vec2 {
-	out := make([]geom.Vec2, 0, c.rows)
+// row puts the stations of the points of row r into x.
+func (c *cutter) row(r int, x []float64) {
+	for i := range x {
+		s := &c.leaning[i]
+		x[i] = s.foot.X + c.points[i*c.rows+r].Y*s.up.X
+	}
+}
+
+// cut cuts the skin at each station: up the rows as each first reaches it and, where the
+// end leans out beyond its head, back down them to the profile.
+func (c *cutter) cut() [][]geom.Vec2 {
+	out := make([][]geom.Vec2, len(c.past))
+	room := make([]geom.Vec2, len(c.past)*c.rows)
+	for k := range out {
+		out[k] = room[k*c.rows : k*c.rows : (k+1)*c.rows]
+	}
+	x := make([]float64, len(c.leaning))
 	again := false
 	for r := range c.rows {
-		first := true
-		row := c.x[r*c.columns : (r+1)*c.columns]
-		for i := 1; i < len(row); i++ {
-			if (row[i-1] <= x) == (row[i] <= x) {
+		c.row(r, x)
+		for k, at := range c.past {
+			first := crossing(x, at, 1)
+			if first == len(x) {
 				continue
 			}
-			if !first {
-				again = true
-				break
-			}
-			out = append(out, c.between(r, i, x))
-			first = false
+			out[k] = append(out[k], c.between(r, first, x, at))
+			again = again || crossing(x, at, first+1) < len(x)
 		}
 	}
 	if !again {
 		return out
 	}
 	for r := c.rows - 1; r >= 0; r-- {
-		row := c.x[r*c.columns : (r+1)*c.columns]
-		first := 1
-		for first < len(row) && (row[first-1] <= x) == (row[first] <= x) {
-			first++
-		}
-		for i := len(row) - 1; i > first; i-- {
-			if (row[i-1] <= x) != (row[i] <= x) {
-				out = append(out, c.between(r, i, x))
+		c.row(r, x)
+		for k, at := range c.past {
+			first := crossing(x, at, 1)
+			for i := len(x) - 1; i > first; i-- {
+				if (x[i-1] <= at) != (x[i] <= at) {
+					out[k] = append(out[k], c.between(r, i, x, at))
+				}
 			}
 		}
 	}
 	return out
 }
 
-// between is the point at x of row r before column i.
-func (c *cutter) between(r, i int, x float64) geom.Vec2 {
-	k := r*c.columns + i
-	return c.yz[k-1].Lerp(c.yz[k], (x-c.x[k-1])/(c.x[k]-c.x[k-1]))
+// crossing is the first i from one on with a place between x[i-1] and x[i], or len(x).
+func crossing(x []float64, at float64, from int) int {
+	for i := from; i < len(x); i++ {
+		if (x[i-1] <= at) != (x[i] <= at) {
+			return i
+		}
+	}
+	return len(x)
+}
+
+// at is the point of row r in column i, as (y, z).
+func (c *cutter) at(r, i int) geom.Vec2 {
+	s, q := &c.leaning[i], c.points[i*c.rows+r]
+	return geom.Vec2{X: q.X, Y: s.foot.Y + q.Y*s.up.Y}
+}
+
+// between is the point of row r, whose stations are x, before column i.
+func (c *cutter) between(r, i int, x []float64, at float64) geom.Vec2 {
+	return c.at(r, i-1).Lerp(c.at(r, i), (at-x[i-1])/(x[i]-x[i-1]))
 }
 
 // foremost is the point of the profile farthest forward, as (y, z).
 func (c *cutter) foremost() geom.Vec2 {
-	i := sort.Search(c.columns-1, func(i int) bool { return c.x[i+1] <= c.x[i] })
-	return geom.Vec2{X: 0, Y: c.yz[i].Y}
+	x := make([]float64, len(c.leaning))
+	c.row(0, x)
+	i := sort.Search(len(x)-1, func(i int) bool { return x[i+1] <= x[i] })
+	return geom.Vec2{X: 0, Y: c.at(0, i).Y}
 }
 
 // foremostColumn is the place of the column that stands on the foremost point of the
