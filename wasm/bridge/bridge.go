@@ -39,8 +39,11 @@ func Start(picture Picture) {
 		places:   places{looked: map[work.Place]scene.View{}, standings: map[string]*standing{}},
 		outputs:  map[string]*output{},
 		checksAt: map[stage.Key]*filling{},
+		flags:    map[flagOf]*flag{},
 		opening:  true,
 	}
+	p.none = flag{at: p.root(), name: "data-none"}
+	p.skin, p.rest = markOf(p.root(), "skin"), markOf(p.root(), "rest")
 	p.readout.at = p.id("readout")
 	p.guard(p.start)
 }
@@ -154,22 +157,29 @@ type page struct {
 	// waterOf is the design whose numbers on the water show, heel that of the heeled
 	// section, rad.
 	waterOf            design.Design
+	waterIsLate        bool // as said last
 	heel               float64
 	recorded, readings *measures        // the lists of measurements
 	tracedOf           *record.Notebook // the one that the page last followed from the picture's window
 	unfolded           string           // the key of the fault whose fold was opened last
 	controls           map[string]*control
+	inOrder            []*control // of the form
+	texts              []*textField
 	outputs            map[string]*output
 	checksAt           map[stage.Key]*filling // the places of the checks
-	headChecks         filling
-	folds              []*fold
-	numbers            work.Numbers
-	speaker            work.Speaker
-	sheets             []*sheetRow
-	sheetsShown        *shownSheets
-	paperInSight       bool     // the form of what can be printed is on the screen
-	resting            js.Value // the timer of what waits for the control to rest
-	turnFunc           js.Func
+	flags              map[flagOf]*flag
+	none               flag // no boat of this design could be built
+	// skin and rest say until when there is something to wait for: the bark laid flat and what
+	// follows it, and what follows once a control rests.
+	skin, rest   mark
+	headChecks   filling
+	folds        []*fold
+	numbers      work.Numbers
+	speaker      work.Speaker
+	sheets       []*sheetRow
+	sheetsShown  *shownSheets
+	paperInSight bool // the form of what can be printed is on the screen
+	turns        turns
 
 	noticed map[string][]desk.Button // the buttons of the notices, by their names
 	keeping bool                     // what changed is about to be kept
@@ -199,17 +209,19 @@ func (p *page) refresh() {
 	size := p.picture.Size()
 	p.trips("step")
 	p.opening = p.opening && !p.started
-	p.root().Call("toggleAttribute", "data-none", p.work.None)
-	p.root().Get("dataset").Set("skin", "waiting")
-	p.showControls()
-	p.showNumbers()
-	p.showChecks()
-	p.showHand()
-	p.showHolding()
-	p.waterLate()
-	p.drawIn(size)
-	p.restSoon()
-	p.saveSoon()
+	writes.together(func() {
+		p.none.put(p.work.None)
+		p.skin.put("waiting")
+		p.showControls()
+		p.showNumbers()
+		p.showChecks()
+		p.showHand()
+		p.showHolding()
+		p.waterLate()
+		p.drawIn(size)
+		p.restSoon()
+		p.saveSoon()
+	})
 }
 
 // follow writes what stands further down the page: curves and

@@ -19,7 +19,7 @@ func (p *page) repeatPaddlers() {
 // showThwarts hides the places of thwarts that the boat does not have.
 func (p *page) showThwarts() {
 	for i, key := range design.ThwartKeys() {
-		p.controls[key].box.Set("hidden", i >= p.work.Entered.OuterThwarts())
+		p.controls[key].lacking.put(i >= p.work.Entered.OuterThwarts())
 	}
 }
 

@@ -102,23 +102,6 @@ func (p *page) later(ms int, act func()) {
 	js.Global().Call("setTimeout", f, ms)
 }
 
-// slot is a place on the page that shows a text. It remembers what it shows, so
-// that a step of a slider touches only what changes.
-type slot struct {
-	at    js.Value
-	text  string
-	known bool
-	how   string // it is spoken, "" before live
-}
-
-func (s *slot) set(text string) {
-	if s.known && s.text == text {
-		return
-	}
-	s.at.Set("textContent", text)
-	s.text, s.known = text, true
-}
-
 // filling is a slot for markup of the page's own.
 type filling struct {
 	at    js.Value
@@ -132,29 +115,4 @@ func (f *filling) set(html string) {
 	}
 	f.at.Set("innerHTML", html)
 	f.html, f.known = html, true
-}
-
-// live says how a change of the text is spoken: aria-live's word.
-func (s *slot) live(how string) {
-	if s.how != how {
-		s.at.Call("setAttribute", "aria-live", how)
-		s.how = how
-	}
-}
-
-// mark is a slot for an attribute data-name.
-type mark struct {
-	set  js.Value // the element's dataset
-	name string
-	text string
-}
-
-func markOf(at js.Value, name string) mark { return mark{set: at.Get("dataset"), name: name} }
-
-func (d *mark) put(text string) {
-	if d.text == text {
-		return
-	}
-	d.set.Set(d.name, text)
-	d.text = text
 }

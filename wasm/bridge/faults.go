@@ -5,7 +5,6 @@ package bridge
 import (
 	"syscall/js"
 
-	"barkwright/core/design"
 	"barkwright/wasm/markup"
 	"barkwright/wasm/work"
 )
@@ -25,14 +24,14 @@ func (p *page) showNotBuilt() {
 	if at {
 		p.fill("not-built", markup.NotBuilt(said))
 	}
-	p.hide("not-built", !at)
+	p.toggle("not-built", "hidden", !at)
 }
 
 // notRead is the first entry that could not be read.
 func (p *page) notRead() (work.NotBuilt, bool) {
-	for _, param := range design.Params() {
-		if c := p.controls[param.Key]; c.unread {
-			return work.NotRead(param.Key, c.fault.text), true
+	for _, c := range p.inOrder {
+		if c.unread {
+			return work.NotRead(c.param.Key, c.fault.text), true
 		}
 	}
 	return work.NotBuilt{}, false

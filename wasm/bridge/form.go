@@ -13,6 +13,8 @@ import (
 type control struct {
 	param             design.Param
 	box, input, typed js.Value
+	slider, field     spot // input and typed
+	lacking           flag // the boat has no part that it is of
 	echo, fault       slot
 	shown             float64 // SI value last shown
 	known             bool
@@ -29,15 +31,43 @@ func (p *page) findControls() {
 	each(p.id("form"), "[data-control]", func(box js.Value) { boxes[data(box, "control")] = box })
 	for _, param := range design.Params() {
 		box := boxes[param.Key]
-		p.controls[param.Key] = &control{
+		c := &control{
 			param: param, box: box,
-			input: box.Call("querySelector", "[name]"),
-			typed: box.Call("querySelector", "[data-typed]"),
-			echo:  slot{at: box.Call("querySelector", ".echo"), known: true},
-			fault: slot{at: box.Call("querySelector", ".fault"), known: true},
+			input:   box.Call("querySelector", "[name]"),
+			typed:   box.Call("querySelector", "[data-typed]"),
+			lacking: flag{at: box, name: "hidden"},
+			echo:    emptySlot(box.Call("querySelector", ".echo")),
+			fault:   emptySlot(box.Call("querySelector", ".fault")),
 		}
+		c.slider, c.field = spot{at: c.input}, spot{at: c.typed}
+		p.controls[param.Key] = c
+		p.inOrder = append(p.inOrder, c)
+	}
+	for _, key := range []string{"name", "notes"} {
+		p.texts = append(p.texts, &textField{key: key, at: p.id(key), fault: emptySlot(p.id(key + "-fault"))})
 	}
 	p.setRanges()
+}
+
+// textField is the field of the name or of the notes.
+type textField struct {
+	key          string
+	at           js.Value
+	fault        slot
+	shown        string
+	known, wrong bool // shown is what stands in the field; last marked as at fault
+}
+
+func (t *textField) show(text, fault string) {
+	if (!t.known || text != t.shown) && t.at.Get("value").String() != text {
+		t.at.Set("value", text)
+	}
+	t.shown, t.known = text, true
+	t.fault.set(fault)
+	if wrong := fault != ""; wrong != t.wrong {
+		t.wrong = wrong
+		setWrong(t.at, fault)
+	}
 }
 
 // setRanges writes the sliders' limits and steps in the units in use.
@@ -56,10 +86,11 @@ func (p *page) setRanges() {
 // showControls brings every control to what is entered, and its fault with it.
 func (p *page) showControls() {
 	d := p.work.Entered
-	for key, c := range p.controls {
+	active := p.document.Get("activeElement")
+	for _, c := range p.inOrder {
 		v, why := p.work.Stands(c.param)
 		if !c.known || v != c.shown {
-			p.showControl(c, v)
+			p.showControl(c, v, active)
 			c.shown, c.known = v, true
 		}
 		c.readOut(why)
@@ -68,25 +99,19 @@ func (p *page) showControls() {
 			c.own = own
 		}
 		if !c.unread {
-			c.fault.set(p.work.FaultText(key))
+			c.fault.set(p.work.FaultText(c.param.Key))
 		}
 		c.markWrong()
 	}
-	for _, key := range []string{"name", "notes"} {
-		field := p.id(key)
-		text := map[string]string{"name": d.Name, "notes": d.Notes}[key]
-		if field.Get("value").String() != text {
-			field.Set("value", text)
-		}
-		setText(p.id(key+"-fault"), p.work.FaultText(key))
-		setWrong(field, p.work.FaultText(key))
+	for i, text := range [...]string{d.Name, d.Notes} {
+		p.texts[i].show(text, p.work.FaultText(p.texts[i].key))
 	}
 	p.showCrew()
 	p.showThwarts()
 	p.showSheets()
 	p.showNotBuilt()
-	p.id("undo").Set("disabled", !p.work.CanUndo())
-	p.id("redo").Set("disabled", !p.work.CanRedo())
+	p.toggle("undo", "disabled", !p.work.CanUndo())
+	p.toggle("redo", "disabled", !p.work.CanRedo())
 }
 
 // readOut lets the control show a number and take none, with a sentence of what it
@@ -115,15 +140,16 @@ func (c *control) markWrong() {
 	setWrong(field, c.fault.text)
 }
 
-func (p *page) showControl(c *control, v float64) {
+// showControl brings a control to a value, SI, but for what is being typed in it.
+func (p *page) showControl(c *control, v float64, active js.Value) {
 	shown := p.work.Control(c.param, v)
-	c.input.Set("value", shown.Slider)
+	c.slider.write(itsValue, shown.Slider)
 	if c.param.Options != nil {
 		return
 	}
-	c.input.Call("setAttribute", "aria-valuetext", shown.Spoken)
-	if !c.unread && !p.document.Get("activeElement").Equal(c.typed) {
-		c.typed.Set("value", shown.Text)
+	c.slider.write("aria-valuetext", shown.Spoken)
+	if !c.unread && !active.Equal(c.typed) {
+		c.field.write(itsValue, shown.Text)
 		c.echo.set(c.why)
 	}
 }
@@ -169,10 +195,16 @@ func (p *page) listenForm() {
 
 func (p *page) formInput(e js.Value) {
 	target := e.Get("target")
-	key := keyOf(target)
+	key := target.Get("name").String()
+	if key == "" {
+		key = keyOf(target)
+	}
 	c, ok := p.controls[key]
 	switch {
 	case !ok:
+		for _, t := range p.texts {
+			t.known = false
+		}
 		p.work.SetText(key, target.Get("value").String())
 	case target.Get("dataset").Get("typed").Truthy():
 		p.typed(c, target.Get("value").String(), false)

@@ -51,8 +51,9 @@ func (p *page) showHand() {
 		}
 	}
 	for i := range p.places.chips {
-		c := &p.places.chips[i]
-		c.text.set(p.work.Reads(c.param))
+		if c := &p.places.chips[i]; c.shows {
+			c.text.set(p.work.Reads(c.param))
+		}
 	}
 }
 

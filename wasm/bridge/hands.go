@@ -107,9 +107,9 @@ func (p *page) handled(e js.Value, a hands.Answer) {
 // placeGrip puts the grip over the handle held, wherever the boat has it now.
 func (p *page) placeGrip(size draw.Size) {
 	held, ok := p.hands.Held(p.pointedIn(size))
-	grip := p.id("grip")
-	grip.Set("hidden", !ok)
+	p.toggle("grip", "hidden", !ok)
 	if ok {
+		grip := p.id("grip")
 		grip.Get("style").Set("left", work.Decimal(held.At.X-held.Reach)+"px")
 		grip.Get("style").Set("top", work.Decimal(held.At.Y-held.Reach)+"px")
 	}

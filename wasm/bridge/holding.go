@@ -22,8 +22,8 @@ type holding struct {
 
 func (p *page) listenHolding() {
 	p.id("hold-fields").Set("innerHTML", markup.Fields(markup.HoldFields))
-	p.holding.name, p.holding.button = slot{at: p.id("against-name")}, slot{at: p.id("hold")}
-	p.holding.wide = slot{at: p.id("hold-wide")}
+	p.holding.name, p.holding.button = slotAt(p.id("against-name")), slotAt(p.id("hold"))
+	p.holding.wide = slotAt(p.id("hold-wide"))
 	p.holding.costs, p.holding.choices = filling{at: p.id("costs")}, filling{at: p.id("hold-other")}
 	p.on(p.document, "click", func(e js.Value) {
 		b := e.Get("target").Call("closest", "[data-held], [data-costs]")

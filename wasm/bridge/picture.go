@@ -27,7 +27,7 @@ func (p *page) drawIn(size draw.Size) {
 		p.view.Held = &held
 	}
 	p.readOut("off")
-	p.id("view").Call("toggleAttribute", "data-near", p.view.Zoom > 1)
+	p.toggle("view", "data-near", p.view.Zoom > 1)
 	if p.view.Flat = nil; p.showsBark() {
 		if p.view.Flat = p.known().Drawing(); p.view.Flat == nil {
 			// It follows in a turn of its own, so that the step of a slider in hand is not

@@ -47,6 +47,7 @@ func (p *places) standing(of js.Value) *standing {
 
 // chip shows a control of another stage.
 type chip struct {
+	*standing
 	param design.Param
 	text  slot
 }
@@ -61,11 +62,11 @@ type verdict struct {
 func (p *page) findPlaces() {
 	p.places.verdicts, p.places.chips = nil, nil
 	each(p.document, "[data-verdict]", func(e js.Value) {
-		p.places.verdicts = append(p.places.verdicts, verdict{data(e, "verdict"), slot{at: e}, markOf(e, "state")})
+		p.places.verdicts = append(p.places.verdicts, verdict{data(e, "verdict"), slotAt(e), markOf(e, "state")})
 	})
 	each(p.document, "[data-chip]", func(e js.Value) {
 		if param, ok := design.Lookup(data(e, "chip")); ok {
-			p.places.chips = append(p.places.chips, chip{param, slot{at: e}})
+			p.places.chips = append(p.places.chips, chip{p.places.standing(e), param, slotAt(e)})
 		}
 	})
 }

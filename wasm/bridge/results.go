@@ -68,13 +68,14 @@ func (p *page) findOutputs(in js.Value) {
 		})
 	}
 	find("result", func(o *output, v js.Value) {
-		o.numbers = append(o.numbers, &numberAt{p.places.standing(v), slot{at: v}, markOf(v, "value"), markOf(v, "basis")})
+		o.numbers = append(o.numbers, &numberAt{p.places.standing(v), slotAt(v), markOf(v, "value"), markOf(v, "basis")})
 	})
 	find("change", func(o *output, v js.Value) {
-		o.changes = append(o.changes, &changeAt{p.places.standing(v), slot{at: v, known: true}})
+		o.changes = append(o.changes, &changeAt{p.places.standing(v), emptySlot(v)})
 	})
 	find("number", func(o *output, v js.Value) {
-		o.working, o.label = v.Call("querySelector", ".working"), &slot{at: v.Call("querySelector", "[data-label]")}
+		label := slotAt(v.Call("querySelector", "[data-label]"))
+		o.working, o.label = v.Call("querySelector", ".working"), &label
 		o.home = p.places.standing(v)
 	})
 }
@@ -106,6 +107,11 @@ func (p *page) listenResults() {
 func (p *page) showNumbers() { p.showThese(p.numbers.Update(p.work)) }
 
 func (p *page) showThese(shown []work.Shown) {
+	writes.together(func() { p.writeThese(shown) })
+	p.showWorkings(shown)
+}
+
+func (p *page) writeThese(shown []work.Shown) {
 	for i := range shown {
 		n := &shown[i]
 		o := p.outputs[n.Key]
@@ -113,22 +119,21 @@ func (p *page) showThese(shown []work.Shown) {
 			continue // its place is not built yet, or shows what it is about to be
 		}
 		if o.label != nil && o.home.shows {
-			o.label.set(n.Name)
+			o.label.set(n.Name())
 		}
 		for _, at := range o.numbers {
 			if at.shows {
-				at.text.set(n.Text)
-				at.value.put(n.SI)
+				at.text.set(n.Text())
+				at.value.put(n.SI())
 				at.basis.put(string(n.Basis))
 			}
 		}
 		for _, c := range o.changes {
 			if c.shows {
-				c.set(n.Change)
+				c.set(n.Change())
 			}
 		}
 	}
-	p.showWorkings(shown)
 }
 
 // showWorkings fills the workings that are unfolded.

@@ -39,10 +39,10 @@ func (p *page) listenSheets() {
 	table.Call("insertAdjacentHTML", "beforeend", markup.SheetRows())
 	each(table, "tbody", func(body js.Value) {
 		i := len(p.sheets)
-		row := &sheetRow{body: body, echo: slot{at: body.Call("querySelector", ".echo"), known: true}}
+		row := &sheetRow{body: body, echo: emptySlot(body.Call("querySelector", ".echo"))}
 		for s := range work.Sides {
 			key := work.SheetKey(i, s)
-			row.sides[s] = &sheetSide{input: p.id(key), fault: slot{at: p.id(key + "-fault"), known: true}}
+			row.sides[s] = &sheetSide{input: p.id(key), fault: emptySlot(p.id(key + "-fault"))}
 			p.on(row.sides[s].input, "input", func(js.Value) { p.sheetTyped(i, s, false) })
 			p.on(row.sides[s].input, "change", func(js.Value) { p.sheetTyped(i, s, true) })
 		}

@@ -4,6 +4,7 @@ package bridge
 
 import (
 	"syscall/js"
+	"time"
 
 	"barkwright/wasm/pipeline"
 	"barkwright/wasm/scene"
@@ -17,18 +18,50 @@ func (p *page) showsBark() bool {
 
 // restSoon puts off what need not follow every step until the control has been still.
 func (p *page) restSoon() {
-	p.root().Get("dataset").Set("rest", "waiting")
-	p.turnIn(p.known().Stepped())
+	p.rest.put("waiting")
+	b := p.work.Known()
+	b.Want(p.showsBark())
+	p.turnIn(b.Stepped())
 }
 
+// turnIn has the next turn come in so many ms, and not before. A timer that stands already is let
+// run out first: setting one anew at every step takes longer.
 func (p *page) turnIn(ms int) {
-	if p.turnFunc.IsUndefined() {
-		p.turnFunc = p.callback(func([]js.Value) { p.turn() })
+	due := time.Now().Add(time.Duration(ms) * time.Millisecond)
+	if p.turns.stands && !p.turns.at.After(due) {
+		p.turns.due = due
+		return
 	}
-	if !p.resting.IsUndefined() {
-		js.Global().Call("clearTimeout", p.resting)
+	if p.turns.stands {
+		js.Global().Call("clearTimeout", p.turns.timer)
 	}
-	p.resting = js.Global().Call("setTimeout", p.turnFunc, ms)
+	p.turns.due = due
+	p.turnTimer(ms)
+}
+
+func (p *page) turnTimer(ms int) {
+	t := &p.turns
+	if t.callback.IsUndefined() {
+		t.callback = p.callback(func([]js.Value) {
+			t.stands = false
+			if left := time.Until(t.due); left > 0 {
+				p.turnTimer(int((left + time.Millisecond - 1) / time.Millisecond))
+				return
+			}
+			p.turn()
+		})
+	}
+	t.stands, t.at = true, time.Now().Add(time.Duration(ms)*time.Millisecond)
+	t.timer = js.Global().Call("setTimeout", t.callback, ms)
+}
+
+// turns is when the next turn comes.
+type turns struct {
+	due      time.Time
+	stands   bool      // a timer does
+	at       time.Time // when it runs out
+	timer    js.Value
+	callback js.Func
 }
 
 // turn works at what is not known yet for a moment and shows what has become known.
@@ -40,10 +73,10 @@ func (p *page) turn() {
 	}
 	if t.Follow {
 		p.follow()
-		p.root().Get("dataset").Set("rest", "")
+		p.rest.put("")
 	}
 	if next, waits := p.known().Waiting(); !waits || next >= pipeline.Season {
-		p.root().Get("dataset").Set("skin", "")
+		p.skin.put("")
 	}
 	if t.Done {
 		if p.opening { // the bark could not be laid flat

@@ -21,8 +21,14 @@ type steps struct {
 func (p *page) findSteps() {
 	p.steps = steps{map[string]js.Value{}, map[string]*slot{}, map[string]*slot{}}
 	each(p.document, "[data-tick]", func(e js.Value) { p.steps.boxes[data(e, "tick")] = e })
-	each(p.document, "[data-stands]", func(e js.Value) { p.steps.stands[data(e, "stands")] = &slot{at: e} })
-	each(p.document, "[data-said]", func(e js.Value) { p.steps.texts[data(e, "said")] = &slot{at: e} })
+	each(p.document, "[data-stands]", func(e js.Value) {
+		at := slotAt(e)
+		p.steps.stands[data(e, "stands")] = &at
+	})
+	each(p.document, "[data-said]", func(e js.Value) {
+		at := slotAt(e)
+		p.steps.texts[data(e, "said")] = &at
+	})
 	p.on(p.id("tables"), "change", func(e js.Value) {
 		if key := data(e.Get("target"), "tick"); key != "" {
 			p.work.Tick(key, "", today(), e.Get("target").Get("checked").Bool())

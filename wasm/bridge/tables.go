@@ -79,7 +79,7 @@ func (p *page) writeTable(f *fold, t answer.Table) {
 	f.scroll.Set("innerHTML", markup.Table(t, p.work.System))
 	f.cells = f.cells[:0]
 	each(f.scroll, "tbody th, tbody td", func(at js.Value) {
-		f.cells = append(f.cells, cell{text: slot{at: at}, value: markOf(at, "value")})
+		f.cells = append(f.cells, cell{text: slotAt(at), value: markOf(at, "value")})
 	})
 	f.stop(held)
 	p.markRows()

@@ -21,8 +21,9 @@ func (p *page) listenWater() {
 
 // waterLate says that the curves shown are those of the boat as it was last at rest.
 func (p *page) waterLate() {
-	if at := p.id("water-numbers"); !at.IsNull() && p.work.Canoe().Design != p.waterOf {
+	if at := p.id("water-numbers"); !p.waterIsLate && !at.IsNull() && p.work.Canoe().Design != p.waterOf {
 		at.Call("setAttribute", "aria-busy", "true")
+		p.waterIsLate = true
 	}
 }
 
@@ -33,6 +34,7 @@ func (p *page) showWater() {
 		p.showThese(shown)
 		p.waterOf = p.work.Canoe().Design
 		p.id("water-numbers").Call("removeAttribute", "aria-busy")
+		p.waterIsLate = false
 	}
 }
 

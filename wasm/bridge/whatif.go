@@ -43,7 +43,7 @@ func (p *page) listenWhatIf() {
 	p.asking = asking{drawn: filling{at: p.id("strips")}, table: filling{at: p.id("strips-table")}, told: filling{at: p.id("sure-table")},
 		inchesAt: filling{at: p.id("inches")}, list: filling{at: p.id("lesson-list")}, lesson: filling{at: p.id("lesson")},
 		beside: filling{at: p.id("beside")}, choices: filling{at: p.id("beside-choice")}, ranks: filling{at: p.id("rank")},
-		of: slot{at: p.id("whatif-of")}, chosen: map[int]bool{}}
+		of: slotAt(p.id("whatif-of")), chosen: map[int]bool{}}
 	fold := p.id("whatif")
 	p.onCapture(fold, "toggle", func(e js.Value) {
 		if e.Get("target").Equal(fold) {

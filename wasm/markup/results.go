@@ -20,7 +20,7 @@ func Headline(numbers []work.Shown, checks []answer.Warning, s units.System) str
 		for _, n := range numbers {
 			if n.Key == key {
 				b.WriteString(`<p class="figure"><span>` + draw.Escape(n.Short) + `</span> <output aria-live="off" data-result="` +
-					key + `">` + draw.Escape(n.Text) + `</output> <small data-change="` + key + `"></small></p>`)
+					key + `">` + draw.Escape(n.Text()) + `</output> <small data-change="` + key + `"></small></p>`)
 			}
 		}
 	}

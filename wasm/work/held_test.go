@@ -19,7 +19,7 @@ func change(w *work.Work, key string) string {
 	var n work.Numbers
 	for _, s := range n.Update(w) {
 		if s.Key == key {
-			return s.Change
+			return s.Change()
 		}
 	}
 	return "no such number"

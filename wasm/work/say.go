@@ -35,8 +35,8 @@ func (s *Speaker) Say(w *Work, shown []Shown) (text string, speak bool) {
 	s.verdicts = verdicts
 	for _, key := range answer.Headline() {
 		for _, n := range shown {
-			if n.Key == key && n.Change != "" {
-				said = append(said, n.Short+" "+n.Text)
+			if n.Key == key && n.Change() != "" {
+				said = append(said, n.Short+" "+n.Text())
 			}
 		}
 	}

@@ -86,8 +86,8 @@ func TestNotBuiltSaysWhatIsShown(t *testing.T) {
 	assert.Empty(t, w.Checks())
 	var n work.Numbers
 	for _, s := range n.Update(w) {
-		assert.Equal(t, "–", s.Text)
-		assert.Empty(t, s.SI)
+		assert.Equal(t, "–", s.Text())
+		assert.Empty(t, s.SI())
 	}
 }
 
@@ -95,13 +95,13 @@ func TestShownNumbers(t *testing.T) {
 	w := work.New(design.Default(), units.Imperial16)
 	var n work.Numbers
 	for _, s := range n.Update(w) {
-		assert.Empty(t, s.Change, s.Key)
-		assert.Equal(t, s.Absent, s.SI == "", s.Key)
+		assert.Empty(t, s.Change(), s.Key)
+		assert.Equal(t, s.Absent, s.SI() == "", s.Key)
 	}
 	w.Set("beam", 34*inch)
 	changed := 0
 	for _, s := range n.Update(w) {
-		if s.Change != "" {
+		if s.Change() != "" {
 			changed++
 		}
 	}

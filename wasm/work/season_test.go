@@ -111,16 +111,16 @@ func TestNumbersOfTheCrewKeepTheirRange(t *testing.T) {
 // The plan is of the boat in hand and of what is set: it follows both, and says nothing old.
 func TestPlannedFollows(t *testing.T) {
 	w := New(design.Default(), units.Imperial16)
-	assert.Equal(t, "being worked out", w.Planned()[0].Text)
+	assert.Equal(t, "being worked out", w.Planned()[0].Text())
 	w.Known().Need(pipeline.Season)
-	two := w.Planned()[0].SI
+	two := w.Planned()[0].SI()
 	assert.NotEmpty(t, two)
 	w.SetSeason("practised", "4")
-	assert.Equal(t, "being worked out", w.Planned()[0].Text)
+	assert.Equal(t, "being worked out", w.Planned()[0].Text())
 	w.Known().Need(pipeline.Season)
-	assert.NotEqual(t, two, w.Planned()[0].SI)
+	assert.NotEqual(t, two, w.Planned()[0].SI())
 	w.Set("length", 15*units.Foot)
-	assert.Equal(t, "being worked out", w.Planned()[0].Text)
+	assert.Equal(t, "being worked out", w.Planned()[0].Text())
 }
 
 // Work entered in the log is done, and its hours teach the time of one.

@@ -5,15 +5,40 @@ import (
 
 	"barkwright/core/answer"
 	"barkwright/core/design"
+	"barkwright/core/units"
 	"barkwright/wasm/pipeline"
 )
 
-// Shown is a result as the page shows it: its name and text, its value in SI units or
-// "", and its change since the control in hand was taken up.
+// Shown is a result as the page shows it. Its words are written where they are asked for:
+// of all results, a stage shows a few.
 type Shown struct {
 	*answer.Number
-	Name, Text, SI, Change string
+	before *answer.Number
+	system units.System
+	none   bool // no boat could be built
 }
+
+// Name returns what the result is called.
+func (s Shown) Name() string { return s.Label(s.system) }
+
+// Text returns the result as shown.
+func (s Shown) Text() string {
+	if s.none {
+		return noBoat
+	}
+	return s.Number.Text(s.system)
+}
+
+// SI returns its value in SI units, or "" where it has none.
+func (s Shown) SI() string {
+	if s.none || s.Absent {
+		return ""
+	}
+	return strconv.FormatFloat(s.Value, 'g', 12, 64)
+}
+
+// Change returns its change since the control in hand was taken up, or from the boat held.
+func (s Shown) Change() string { return answer.Change(*s.before, *s.Number, s.system) }
 
 // noBoat stands in place of a number where no boat could be built.
 const noBoat = "–"
@@ -61,16 +86,7 @@ func (w *Work) Planned() []Shown {
 func (w *Work) beside(now, before []answer.Number) []Shown {
 	shown := make([]Shown, len(now))
 	for i := range now {
-		n := &now[i]
-		s := Shown{Number: n, Name: n.Label(w.System), Text: n.Text(w.System), Change: answer.Change(before[i], *n,
-			w.System)}
-		if !n.Absent {
-			s.SI = strconv.FormatFloat(n.Value, 'g', 12, 64)
-		}
-		if w.None {
-			s.Text, s.SI = noBoat, ""
-		}
-		shown[i] = s
+		shown[i] = Shown{Number: &now[i], before: &before[i], system: w.System, none: w.None}
 	}
 	return shown
 }

@@ -66,7 +66,7 @@ func cells() string {
 			n := opened().number[key]
 			fmt.Fprintf(&b, "<button type=\"button\" class=\"cell\" data-why=\"%s\"><span>%s</span><output aria-live=\"off\" "+
 				"data-result=\"%s\">%s</output><small data-change=\"%s\"></small></button>\n", key, html.EscapeString(n.Short), key,
-				html.EscapeString(n.Text), key)
+				html.EscapeString(n.Text()), key)
 		}
 		if s.Verdict != "" {
 			fmt.Fprintf(&b, "<button type=\"button\" class=\"cell\" data-check=\"%s\"><span>%s</span>%s</button>\n",
