@@ -17,7 +17,8 @@
   const inSight = e => !e.closest('[data-place][hidden]');
   const fields = () => [...document.querySelectorAll('#form [name], #form [data-typed]')].filter(inSight);
   let lastFirst = '';
-  window.keepFirst = (boat, stamp, line, units, heldName, heldValue, picture) => {
+  const controls = [...document.querySelectorAll('#form [data-control]')];
+  window.keepFirst = (boat, stamp, line, units, heldName, heldValue, key, picture) => {
     const of = {boat, stamp, line, units, at: root.dataset.at, sun: root.dataset.sun ?? ''};
     const texts = {}, states = {}, values = {};
     for (const e of document.querySelectorAll(shown)) {
@@ -25,10 +26,11 @@
       texts[named(e)] = e.textContent;
       if (e.dataset.state) states[named(e)] = e.dataset.state;
     }
-    Object.assign(texts, {'held-name': heldName, 'held-value': heldValue});
+    Object.assign(texts, {'held-name': heldName, 'held-value': heldValue, 'picture-key': key});
+    const lacking = controls.filter(e => e.hidden).map(e => e.dataset.control);
     for (const e of fields()) values[named(e)] = e.value;
     const checks = [...document.querySelectorAll('#head-checks b')].map(e => [e.textContent, e.className, e.dataset.state]);
-    const text = JSON.stringify({of, texts, states, values, checks, picture});
+    const text = JSON.stringify({of, texts, states, values, lacking, checks, picture});
     if (text !== lastFirst && keepText('localStorage', 'barkwright.first', text)) lastFirst = text;
   };
   const keptFirst = at => {
@@ -64,14 +66,17 @@
     }
     for (const e of document.querySelectorAll('#form [data-typed], #name, #notes')) e.value = '';
     if (!first) return;
+    for (const e of controls) e.hidden = first.lacking?.includes(e.dataset.control);
     for (const e of fields()) if (named(e) in first.values) e.value = first.values[named(e)];
+    root.dataset.metric = first.of.units === 'mm';
     if (first.of.sun) return; // the program turns the page for sunlight
     const picture = new Image();
     picture.alt = '';
     picture.setAttribute('src', 'data:image/svg+xml,' + encodeURIComponent(first.picture));
     early.append(picture);
   };
-  if (early) showFirst();
+  // What another page has kept may have any form.
+  try { if (early) showFirst(); } catch { early.replaceChildren(); }
 
   // What is entered and pressed before the program is awake is told to it once it is. A
   // field's last value counts.

@@ -35,7 +35,7 @@ func Start(picture Picture) {
 		desk:     desk.New(keep.Open(browserStore("localStorage"), browserStore("sessionStorage"), time.Now)),
 		noticed:  map[string][]desk.Button{},
 		trip:     readTrip(),
-		view:     scene.View{Zoom: 1, Handles: true, State: scene.Finished},
+		view:     openingView,
 		places:   places{looked: map[work.Place]scene.View{}, standings: map[string]*standing{}},
 		outputs:  map[string]*output{},
 		checksAt: map[stage.Key]*filling{},
@@ -56,6 +56,11 @@ func (p *page) start() {
 	p.trips("start")
 	p.showNumbers()
 	p.showChecks()
+	p.markSystem()
+	// The first picture is the one that the place is come to with. That of the bark laid flat would come late.
+	if v := p.comeTo(p.openingPlace(), p.view, p.picture.Size()); !showsBark(v) {
+		p.view = v
+	}
 	p.draw()
 	p.afterPicture(func() {
 		p.id("first").Call("remove")

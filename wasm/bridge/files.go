@@ -88,5 +88,7 @@ func (p *page) showShelf() {
 // showStarting lists the boats to start from, with their lengths.
 func (p *page) showStarting() {
 	p.fill("starting", desk.Starting(p.work.System))
-	p.root().Get("dataset").Set("metric", p.work.System == units.Metric)
 }
+
+// markSystem tells the page's style which of the sizes written both ways to show.
+func (p *page) markSystem() { p.root().Get("dataset").Set("metric", p.work.System == units.Metric) }

@@ -7,6 +7,7 @@ import (
 	"syscall/js"
 
 	"barkwright/core/draw"
+	"barkwright/wasm/scene/view"
 	"barkwright/wasm/work"
 )
 
@@ -28,14 +29,24 @@ func (p *page) firstSoon() {
 
 func (p *page) keepFirst() {
 	id, stamp, stands := p.desk.Shelf.AsKept()
-	if !stands || len(p.list.Ops) == 0 || p.view.Touched != "" || !p.looksAsComeTo() {
+	if !stands || p.work.None || p.printing {
 		return
 	}
+	v := openingView
+	v.System, v.Load, v.Repairs, v.Held, v.Measured = p.view.System, p.view.Load, p.view.Repairs, p.view.Held, p.view.Measured
+	size := p.picture.Size()
+	if v = p.comeTo(p.places.at, v, size); showsBark(v) {
+		if v.Flat = p.known().Drawing(); v.Flat == nil {
+			return
+		}
+	}
+	// However the place is looked at now, the page opens with it as it is come to.
+	list := view.Draw(p.work.Canoe(), v, size)
 	var picture strings.Builder
-	if err := (draw.SVG{Palette: p.palette, ID: "first", Hasty: true}).Write(&picture, p.list); err != nil {
+	if err := (draw.SVG{Palette: p.palette, ID: "first", Hasty: true}).Write(&picture, list); err != nil {
 		panic("bridge: a strings.Builder does not fail")
 	}
 	held, _ := p.work.Held(p.places.at.First())
 	js.Global().Call("keepFirst", id, stamp, p.desk.Shelf.Line(), work.UnitsID(p.work.System), held.Name, held.Value,
-		picture.String())
+		keyText(list), picture.String())
 }

@@ -262,6 +262,7 @@ func (p *page) setSystem(s units.System) {
 	p.setRanges()
 	p.showWords()
 	p.showStarting()
+	p.markSystem()
 	p.refresh()
 	p.turnIn(0)
 }

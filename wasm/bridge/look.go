@@ -29,16 +29,33 @@ func (p *page) lookAt(at work.Place) {
 	case ok:
 		p.enter(st.Look, p.picture.Size())
 	default:
-		p.view.Only, p.view.Zoom, p.view.PanX, p.view.PanY = scene.Both, 1, 0, 0
+		p.view = p.comeTo(at, p.view, p.picture.Size())
 	}
 	p.showState()
 }
 
-func (p *page) enter(l stage.Look, size draw.Size) {
+// openingView is how the page looks at the boat before it stands at a place.
+var openingView = scene.View{Zoom: 1, Handles: true, State: scene.Finished}
+
+// comeTo is a view with which a place is come to for the first time.
+func (p *page) comeTo(at work.Place, v scene.View, size draw.Size) scene.View {
+	st, ok := at.Stage()
+	if !ok {
+		v.Only, v.Zoom, v.PanX, v.PanY = scene.Both, 1, 0, 0
+		return v
+	}
+	return p.comeWith(st.Look, v, size)
+}
+
+func (p *page) comeWith(l stage.Look, v scene.View, size draw.Size) scene.View {
 	if p.work.None {
 		l.Near = nil
 	}
-	p.view = view.Enter(p.work.Canoe(), p.view, l, size)
+	return view.Enter(p.work.Canoe(), v, l, size)
+}
+
+func (p *page) enter(l stage.Look, size draw.Size) {
+	p.view = p.comeWith(l, p.view, size)
 	p.places.entered = entrance{l, p.view, size}
 }
 
@@ -47,14 +64,6 @@ func (p *page) enterAnew(size draw.Size) {
 	if e := p.places.entered; len(e.look.Near) > 0 && e.size != size && !p.printing && p.view.Stays(e.view) {
 		p.enter(e.look, size)
 	}
-}
-
-// looksAsComeTo tells whether the place is looked at as when the page opens there.
-func (p *page) looksAsComeTo() bool {
-	if st, ok := p.places.at.Stage(); ok && len(st.Look.Near) > 0 {
-		return p.view.Stays(p.places.entered.view)
-	}
-	return p.view.Zoom == 1
 }
 
 // showState shows the buttons of the picture's state, and the picture with no part touched.

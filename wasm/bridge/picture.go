@@ -49,15 +49,19 @@ func (p *page) drawIn(size draw.Size) {
 
 // showKey writes what found no room in the picture beside it.
 func (p *page) showKey() {
-	text := p.list.KeyWords()
+	text := keyText(p.list)
 	if text == p.keyShown {
 		return
 	}
 	p.keyShown = text
-	if text != "" {
-		text = "Key: " + text
-	}
 	p.id("picture-key").Set("textContent", text)
+}
+
+func keyText(l draw.List) string {
+	if words := l.KeyWords(); words != "" {
+		return "Key: " + words
+	}
+	return ""
 }
 
 // printPicture gives the printer the whole of the picture, at the size of a sheet and

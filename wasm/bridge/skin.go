@@ -12,9 +12,9 @@ import (
 )
 
 // showsBark tells whether the picture is one of the bark laid flat.
-func (p *page) showsBark() bool {
-	return p.view.State == scene.LaidFlat || p.view.State == scene.SidesUp
-}
+func (p *page) showsBark() bool { return showsBark(p.view) }
+
+func showsBark(v scene.View) bool { return v.State == scene.LaidFlat || v.State == scene.SidesUp }
 
 // restSoon puts off what need not follow every step until the control has been still.
 func (p *page) restSoon() {

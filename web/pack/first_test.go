@@ -41,6 +41,10 @@ func TestOpeningBoatStandsInThePage(t *testing.T) {
 	}
 	assert.Contains(t, held(), `<b id="held-value">16&#39; 0&#34;</b>`)
 	assert.Contains(t, form(), `data-typed="length" value="16&#39; 0&#34;"`)
+	lacks := c.Design.OuterThwarts()
+	for i, key := range design.ThwartKeys() {
+		assert.Equal(t, i >= lacks, strings.Contains(form(), `data-control="`+key+`" hidden>`), key)
+	}
 	drawn, keys := pictures()
 	assert.Equal(t, len(views), strings.Count(drawn, "<svg"))
 	for _, at := range views {

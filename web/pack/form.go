@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 	"html"
+	"slices"
 	"strings"
 
 	"barkwright/core/design"
@@ -115,7 +116,11 @@ and the longest boat of this shape they make. If you list none, the sheet size a
 `
 
 func writeControl(b *strings.Builder, p design.Param) {
-	key, label := html.EscapeString(p.Key), html.EscapeString(p.Label)
+	key, label, gone := html.EscapeString(p.Key), html.EscapeString(p.Label), ""
+	// The opening boat has no part that it is of.
+	if i := slices.Index(design.ThwartKeys(), p.Key); i >= opened().Entered.OuterThwarts() {
+		gone = " hidden"
+	}
 	help := ""
 	if p.Help != "" {
 		help = fmt.Sprintf(`<p class="help" id="%s-help">%s</p>`, key, html.EscapeString(p.Help))
@@ -130,7 +135,7 @@ func writeControl(b *strings.Builder, p design.Param) {
 		return
 	}
 	one, d := design.SliderUnit(p, units.Imperial16), design.Default() // as the page opens
-	fmt.Fprintf(b, `<div class="control" data-control="%[1]s">
+	fmt.Fprintf(b, `<div class="control" data-control="%[1]s"%[9]s>
 <label for="%[1]s">%[2]s</label>
 <input type="text" class="typed" data-typed="%[1]s" value="%[8]s" inputmode="text" aria-label="%[2]s, typed"
 aria-describedby="%[1]s-echo %[1]s-fault">
@@ -141,7 +146,7 @@ aria-describedby="%[1]s-echo %[1]s-fault">
 <output aria-live="off" class="echo" id="%[1]s-echo" for="%[1]s"></output><p class="fault" id="%[1]s-fault"></p>%[7]s
 </div>
 `, key, label, plain(p.Min/one), plain(p.Max/one), plain(p.StepInch/one), plain(p.Get(&d)/one), help,
-		html.EscapeString(p.Format(p.Get(&d), units.Imperial16)))
+		html.EscapeString(p.Format(p.Get(&d), units.Imperial16)), gone)
 }
 
 // plain writes a number for an attribute, rounded where only its last bits differ.
