@@ -80,7 +80,7 @@ func (b bar) side(i, k int) [4]geom.Vec3 {
 	return [4]geom.Vec3{b.sections[i][k], b.sections[i+1][k], b.sections[i+1][l], b.sections[i][l]}
 }
 
-// chain hands on edge k in lines over the pieces that are wanted.
+// chain hands on edge k in lines over the pieces that are wanted. Each line holds until the next.
 func (b bar) chain(k int, wanted func(i int) bool, found func([]geom.Vec3)) {
 	var line []geom.Vec3
 	for i := range len(b.sections) {
@@ -89,7 +89,7 @@ func (b bar) chain(k int, wanted func(i int) bool, found func([]geom.Vec3)) {
 			if len(line) > 1 {
 				found(line)
 			}
-			line = nil
+			line = line[:0]
 		}
 	}
 }

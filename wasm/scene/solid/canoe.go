@@ -32,7 +32,7 @@ func (p *Solid) Canoe(c core.Canoe, s Skin, made Made) {
 		p.sheathing(c, &s)
 	}
 	p.InsideParts(bark, lining)
-	p.ribs(c, made.Ribs)
+	p.ribs(c, &s, made.Ribs)
 	if made.Headboards {
 		p.headboards(c)
 	}

@@ -37,9 +37,13 @@ func (p *Solid) sheathing(c core.Canoe, s *Skin) {
 const ribPieces = 12
 
 // ribs puts those that are fitted by a turn of the fitting order into the picture.
-func (p *Solid) ribs(c core.Canoe, fitted int) {
-	for _, r := range c.Frame.Ribs {
-		low, high := ribEdges(c, r)
+func (p *Solid) ribs(c core.Canoe, s *Skin, fitted int) {
+	if fitted == 0 || p.First > Ribs {
+		return
+	}
+	edges := s.ribsOf(c)
+	for i, r := range c.Frame.Ribs {
+		low, high := edges[i].low, edges[i].high
 		for _, m := range scene.Quarters {
 			order := r.Order
 			if m[0] < 0 && !r.Alone() {
@@ -83,6 +87,20 @@ func (p *Solid) halfRib(r frame.Rib, low, high []geom.Vec3, m [2]float64) {
 		}
 		from = to
 	}
+}
+
+// ribEdge is a rib's edges, as ribEdges gives them.
+type ribEdge struct{ low, high []geom.Vec3 }
+
+// ribsOf are the edges of all ribs, the same for every picture of one skin.
+func (s *Skin) ribsOf(c core.Canoe) []ribEdge {
+	if *s.ribs == nil {
+		for _, r := range c.Frame.Ribs {
+			low, high := ribEdges(c, r)
+			*s.ribs = append(*s.ribs, ribEdge{low, high})
+		}
+	}
+	return *s.ribs
 }
 
 // ribEdges are the edges of a rib nearer to amidships and farther from it, of the port half

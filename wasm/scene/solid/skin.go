@@ -32,12 +32,13 @@ type Skin struct {
 	bare    bool      // nothing lines it yet
 	columns [][]geom.Vec3
 	facing  Facing
+	ribs    *[]ribEdge // where the pictures of the skin find them once the first has
 }
 
 // NewSkin is the skin at a share of the way from the bed, where the bark is folded up round the
 // frame, to the finished hull.
 func NewSkin(h *hull.Hull, share float64) Skin {
-	s := Skin{h: h}
+	s := Skin{h: h, ribs: new([]ribEdge)}
 	for i := range columnsToHeel {
 		s.places = append(s.places, float64(i)/columnsToHeel)
 	}

@@ -17,15 +17,14 @@ type Solid struct {
 	Camera Camera
 	// First is the farthest layer that is not hidden by nearer ones.
 	First Layer
-	shown []face
+	shown [layers][kinds][]face
+	ops   []draw.Op    // of all faces, one after another
+	room  []draw.Point // memory for points to come
 }
 
 type face struct {
-	layer Layer
-	kind  kind
-	depth float64
-	order int // as added, between equals
-	ops   []draw.Op
+	depth    float64
+	from, to int // its part of ops, in the order in which faces were added
 }
 
 // kind orders what a layer holds. Each face is painted by its mean depth, so one beside a line
@@ -38,6 +37,8 @@ const (
 	rims kind = iota
 	faces
 	lines
+
+	kinds
 )
 
 // Layer decides what is painted over what, before depth does. Seen from above the rail, the
@@ -54,16 +55,25 @@ const (
 	Outer // faces of the skin whose outside is seen
 	StemBand
 	NearGunwale
+
+	layers
 )
 
 // Paint puts what has been gathered into the picture.
 func (p *Solid) Paint() {
-	slices.SortFunc(p.shown, func(a, b face) int {
-		return cmp.Or(cmp.Compare(a.layer, b.layer), cmp.Compare(a.kind, b.kind), cmp.Compare(a.depth, b.depth),
-			cmp.Compare(a.order, b.order))
-	})
-	for _, f := range p.shown {
-		p.List.Add(f.ops...)
+	for layer := range p.shown {
+		// Only faces have a depth: the others are painted as they were added.
+		slices.SortFunc(p.shown[layer][faces], func(a, b face) int {
+			if a.depth != b.depth {
+				return cmp.Compare(a.depth, b.depth)
+			}
+			return a.from - b.from
+		})
+		for _, shown := range p.shown[layer] {
+			for i := range shown {
+				p.List.Add(p.ops[shown[i].from:shown[i].to]...)
+			}
+		}
 	}
 }
 
@@ -76,7 +86,7 @@ func (p *Solid) Add(in Layer, corners []geom.Vec3, ops ...draw.Op) {
 	for _, q := range corners {
 		middle = middle.Add(q.Scale(1 / float64(len(corners))))
 	}
-	p.shown = append(p.shown, face{layer: in, kind: faces, depth: p.Camera.depth(middle), order: len(p.shown), ops: ops})
+	p.show(in, faces, p.Camera.depth(middle), ops)
 }
 
 // AddLines puts lines that lie on faces in the picture.
@@ -86,7 +96,13 @@ func (p *Solid) addKind(in Layer, k kind, ops ...draw.Op) {
 	if in < p.First {
 		return
 	}
-	p.shown = append(p.shown, face{layer: in, kind: k, order: len(p.shown), ops: ops})
+	p.show(in, k, 0, ops)
+}
+
+func (p *Solid) show(in Layer, k kind, depth float64, ops []draw.Op) {
+	from := len(p.ops)
+	p.ops = append(p.ops, ops...)
+	p.shown[in][k] = append(p.shown[in][k], face{depth, from, len(p.ops)})
 }
 
 // Area puts a filled face in the picture, if it is seen.
@@ -138,7 +154,13 @@ const RimWidth = 0.7 * scene.OutlineWidth
 
 // Place returns where points stand in the picture.
 func (p *Solid) Place(points []geom.Vec3) []draw.Point {
-	out := make([]draw.Point, len(points))
+	// A picture has thousands of faces of a few points each.
+	const many = 1024
+	if len(p.room) < len(points) {
+		p.room = make([]draw.Point, max(many, len(points)))
+	}
+	out := p.room[:len(points):len(points)]
+	p.room = p.room[len(points):]
 	for i, q := range points {
 		out[i] = p.Camera.At(q)
 	}

@@ -35,16 +35,16 @@ func (f *Facing) Inside(quarter, c, r int) bool { return f[quarter][geom.After][
 // and from outside runs a curve, found along the sides of faces: in steps of whole faces the
 // outline would be a saw.
 func (p *Solid) Surface(s Surface) Facing {
-	var f Facing
+	f := newFacing(s.Cols, s.Rows)
 	for side := geom.Before; side <= geom.After; side++ {
-		for i := range f {
-			f[i][side] = make([][]float64, s.Cols)
-		}
 		for c := range s.Cols {
-			for i := range f {
-				f[i][side][c] = make([]float64, s.Rows)
-			}
 			for r := range s.Rows {
+				if side == geom.After && s.whole(c, r) {
+					for i := range f {
+						f[i][side][c][r] = f[i][geom.Before][c][r]
+					}
+					continue
+				}
 				at, n := s.At(c, r, side), s.normal(c, r, side)
 				for i, m := range scene.Quarters {
 					f[i][side][c][r] = p.Camera.facing(InPlace(at, m), InPlace(n, m))
@@ -52,18 +52,45 @@ func (p *Solid) Surface(s Surface) Facing {
 			}
 		}
 	}
+	roles := make([]draw.Role, (s.Cols-1)*(s.Rows-1))
 	for i, m := range scene.Quarters {
 		// The last column is hardly any bark, and looks as its neighbour does.
 		for r := range s.Rows {
 			f[i][geom.Before][s.Cols-1][r] = f[i][geom.After][s.Cols-2][r]
 			f[i][geom.After][s.Cols-1][r] = f[i][geom.After][s.Cols-2][r]
 		}
-		q := quarter{Solid: p, Surface: &s, facing: &f[i], m: m}
+		q := quarter{Solid: p, Surface: &s, facing: &f[i], m: m, roles: roles}
+		q.findRoles()
 		for c := range s.Cols - 1 {
 			q.column(c)
 		}
 	}
 	return f
+}
+
+// newFacing is all of it in one piece of memory.
+func newFacing(cols, rows int) Facing {
+	var f Facing
+	all := make([]float64, len(f)*2*cols*rows)
+	for i := range f {
+		for side := range f[i] {
+			f[i][side] = make([][]float64, cols)
+			for c := range cols {
+				f[i][side][c], all = all[:rows:rows], all[rows:]
+			}
+		}
+	}
+	return f
+}
+
+// whole tells whether the bark at a point, and at those over and under it, is the same on both sides.
+func (s *Surface) whole(c, r int) bool {
+	for k := max(0, r-1); k <= min(s.Rows-1, r+1); k++ {
+		if s.Slit(c, k) || s.At(c, k, geom.Before) != s.At(c, k, geom.After) {
+			return false
+		}
+	}
+	return true
 }
 
 // normal is the direction in which the inside of the surface looks at a point, of no set length.
@@ -107,7 +134,11 @@ type quarter struct {
 	*Surface
 	facing *[2][][]float64
 	m      [2]float64
-	// wide is how wide the outside of the column in hand shows in the picture, in outlines' weights.
+	roles  []draw.Role // of its faces, column by column
+	// outline is memory for the faces in hand.
+	outline []geom.Vec3
+	// wide is how wide the outside of the column in hand shows in the picture, in outlines' weights, less
+	// than 0 where that is not known yet.
 	wide float64
 }
 
@@ -146,24 +177,42 @@ func (q *quarter) corners(c, r int) [4]corner {
 }
 
 // role is that of a face all of which is seen from one side, and empty where it is not.
-func (q *quarter) role(c, r int) draw.Role {
-	k := q.corners(c, r)
-	inside := k[0].facing > 0
-	for _, at := range k[1:] {
-		if (at.facing > 0) != inside {
-			return ""
+func (q *quarter) role(c, r int) draw.Role { return q.roles[c*(q.Rows-1)+r] }
+
+func (q *quarter) findRoles() {
+	for c := range q.Cols - 1 {
+		near, far := q.facing[geom.After][c], q.facing[geom.Before][c+1]
+		for r := range q.Rows - 1 {
+			role := draw.Role("")
+			switch inside := near[r] > 0; {
+			case (near[r+1] > 0) != inside, (far[r] > 0) != inside, (far[r+1] > 0) != inside:
+			case inside:
+				role = q.tint(c, r)
+			default:
+				role = draw.Bark
+			}
+			q.roles[c*(q.Rows-1)+r] = role
 		}
 	}
-	if !inside {
-		return draw.Bark
-	}
+}
+
+// tint is the role of the inside of a face.
+func (q *quarter) tint(c, r int) draw.Role {
 	n := q.normal(c, r, geom.After)
 	return q.Tint(c, r, n.Z/max(n.Len(), 1e-12))
 }
 
+// rim is a part of the outline of the column in hand.
+func (q *quarter) rim(c int, from, to geom.Vec3) {
+	if q.wide < 0 {
+		q.wide = q.width(c)
+	}
+	q.rimOf(Outer, q.wide, from, to)
+}
+
 // column draws the faces between a column and the next: those that look alike as one.
 func (q *quarter) column(c int) {
-	q.wide = q.width(c)
+	q.wide = -1
 	for r := 0; r < q.Rows-1; {
 		role := q.role(c, r)
 		if role == "" {
@@ -196,7 +245,7 @@ func (q *quarter) strip(c, from, to int, role draw.Role) {
 			}
 		}
 	}
-	outline := make([]geom.Vec3, 0, 2*(to-from+2))
+	outline := q.outline[:0]
 	for r := from; r <= to; r++ {
 		outline = append(outline, InPlace(q.At(c, r, geom.After), q.m))
 	}
@@ -210,6 +259,7 @@ func (q *quarter) strip(c, from, to int, role draw.Role) {
 		outline = append(outline, InPlace(q.At(c+1, from, geom.Before), q.m))
 	}
 	q.Area(layerOf(role), role, outline...)
+	q.outline = outline
 }
 
 func layerOf(role draw.Role) Layer {
@@ -222,8 +272,8 @@ func layerOf(role draw.Role) Layer {
 // split draws a face that is seen from inside in one part and from outside in the other.
 func (q *quarter) split(c, r int) {
 	k := q.corners(c, r)
-	n := q.normal(c, r, geom.After)
-	var inside, outside, turns []geom.Vec3
+	var room [3][8]geom.Vec3 // four corners and four turns at most
+	inside, outside, turns := room[0][:0], room[1][:0], room[2][:0]
 	for i, a := range k {
 		b := k[(i+1)%4]
 		if a.facing > 0 {
@@ -236,10 +286,10 @@ func (q *quarter) split(c, r int) {
 			inside, outside, turns = append(inside, at), append(outside, at), append(turns, at)
 		}
 	}
-	q.Area(Inner, q.Tint(c, r, n.Z/max(n.Len(), 1e-12)), inside...)
+	q.Area(Inner, q.tint(c, r), inside...)
 	q.Area(Outer, draw.Bark, outside...)
 	for i := 1; i < len(turns); i += 2 {
-		q.rimOf(Outer, q.wide, turns[i-1], turns[i])
+		q.rim(c, turns[i-1], turns[i])
 	}
 	q.rims(c, r)
 }
@@ -265,6 +315,6 @@ func (q *quarter) rims(c, r int) {
 		if b.facing > 0 {
 			end = a.at.Lerp(b.at, a.facing/(a.facing-b.facing))
 		}
-		q.rimOf(Outer, q.wide, a.at, end)
+		q.rim(c, a.at, end)
 	}
 }
