@@ -20,6 +20,7 @@ type Painter struct {
 	view    js.Value
 	palette draw.Palette
 	list    draw.List
+	words   string  // what the picture shows, as last said
 	canvas  *canvas // nil once the twin has taken over
 	texture int     // most pixels a side of an image here
 	drawn   int
@@ -108,9 +109,9 @@ func (p *Painter) size() draw.Size {
 
 // Show draws the list at the next frame, once.
 func (p *Painter) Show(l draw.List) {
-	if l.Title != p.list.Title || l.Words() != p.list.Words() {
-		hit := js.Global().Get("document").Call("getElementById", "hit")
-		hit.Call("setAttribute", "aria-label", l.Title+". "+l.Words())
+	if words := l.Title + ". " + l.Words(); words != p.words {
+		p.words = words
+		js.Global().Get("document").Call("getElementById", "hit").Call("setAttribute", "aria-label", words)
 	}
 	p.list = l
 	if p.canvas == nil {
