@@ -58,6 +58,7 @@ func (p *page) start() {
 	p.showChecks()
 	p.markSystem()
 	// The first picture is the one that the place is come to with. That of the bark laid flat would come late.
+	p.view.System, p.view.Load = p.work.System, scene.LoadOf(p.work.Canoe())
 	if v := p.comeTo(p.openingPlace(), p.view, p.picture.Size()); !showsBark(v) {
 		p.view = v
 	}
