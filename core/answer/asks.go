@@ -85,7 +85,8 @@ func (a *asks) gathered() {
 		bolts += b.Bolts
 	}
 	a.add("Cedar and hardwood", fmt.Sprintf("%s from %s %s across, clear for %s", a.count(bolts, "bolt", "bolts"),
-		a.count(g.Logs, "log", "logs"), units.SmallLength.Rough(d.CedarDiameter, a.in), a.length(d.CedarClear)), "split by halving; see Gather")
+		a.count(g.Logs, "log", "logs"), units.SmallLength.Rough(d.CedarDiameter, a.in), a.length(d.CedarClear)),
+		"split by halving; see Gather")
 	a.add("Gum", a.mass(a.boats*g.Pitch.Low)+" to "+a.mass(a.boats*g.Pitch.High)+" of pitch",
 		"estimate; no source prints an amount")
 	a.add("Pegs", fmt.Sprint(a.times(g.Pegs.Outwales+g.Pegs.Caps)), "one to each group so pegged, and of the caps")

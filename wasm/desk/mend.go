@@ -142,7 +142,8 @@ func (d *Desk) unlikely(damage tally.Damage) plan.Fault {
 	c := d.shown.Canoe()
 	length := func(v float64) string { return units.Length.Format(v, d.shown.System) }
 	if half := c.Frame.Gunwales.Run; math.Abs(damage.At) > half {
-		return plan.Fault{Key: "mend-at", Text: "The place lies past the end of the gunwale, " + length(half) + " from the middle."}
+		return plan.Fault{Key: "mend-at",
+			Text: "The place lies past the end of the gunwale, " + length(half) + " from the middle."}
 	}
 	_, girth := mend.Column(c.Hull, damage.At)
 	side := c.Frame.Lacing.Count / 2
@@ -157,14 +158,16 @@ func (d *Desk) unlikely(damage tally.Damage) plan.Fault {
 	case isHole && damage.Round == 0:
 		return plan.Fault{Key: "mend-round", Text: "Say how large the hole is round the boat."}
 	case isCrack && damage.Round == 0:
-		return plan.Fault{Key: "mend-round", Text: "Say how long the crack is round the boat. Along the boat, say it is a hole."}
+		return plan.Fault{Key: "mend-round",
+			Text: "Say how long the crack is round the boat. Along the boat, say it is a hole."}
 	case !isCrack && !isHole:
 		return plan.Fault{}
 	case math.Abs(damage.Up) > girth:
 		return plan.Fault{Key: "mend-up", Text: "The place lies past the edge of the bark, " + length(girth) +
 			" round it from the centre line there."}
 	case damage.Round > 2*girth:
-		return plan.Fault{Key: "mend-round", Text: "It is longer than the bark is round the boat there, " + length(2*girth) + "."}
+		return plan.Fault{Key: "mend-round",
+			Text: "It is longer than the bark is round the boat there, " + length(2*girth) + "."}
 	case damage.Along > 2*c.Frame.Gunwales.Run:
 		return plan.Fault{Key: "mend-along", Text: "It is longer than the boat."}
 	}

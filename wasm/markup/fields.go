@@ -42,8 +42,10 @@ var WorkFields = []Field{
 
 // MendFields are those of a repair.
 var MendFields = []Field{
-	{ID: "mend-kind", Label: "Damage", Shape: List, Help: "A crack runs with the grain, round the boat. What runs along it is a hole."},
-	{ID: "mend-at", Label: "From the middle", Help: "Along the gunwale, from the middle of the boat to that of the damage. Empty: amidships."},
+	{ID: "mend-kind", Label: "Damage", Shape: List,
+		Help: "A crack runs with the grain, round the boat. What runs along it is a hole."},
+	{ID: "mend-at", Label: "From the middle",
+		Help: "Along the gunwale, from the middle of the boat to that of the damage. Empty: amidships."},
 	{ID: "mend-end", Label: "Toward", Shape: List, Choices: [][2]string{{"forward", "the bow"}, {"aft", "the stern"}},
 		Help: "The end that it lies toward."},
 	{ID: "mend-up", Label: "Round from the centre line", Of: []tally.DamageKind{tally.Crack, tally.Hole},
@@ -51,7 +53,8 @@ var MendFields = []Field{
 	{ID: "mend-side", Label: "To", Shape: List, Choices: [][2]string{{"port", "port"}, {"starboard", "starboard"}},
 		Of:   []tally.DamageKind{tally.Crack, tally.Hole, tally.TornLacing},
 		Help: "The side that it lies to: port is on the left of one who faces the bow."},
-	{ID: "mend-along", Label: "Length along the boat", Of: []tally.DamageKind{tally.Hole}, Help: "Where it is longest, before it is trimmed."},
+	{ID: "mend-along", Label: "Length along the boat", Of: []tally.DamageKind{tally.Hole},
+		Help: "Where it is longest, before it is trimmed."},
 	{ID: "mend-round", Label: "Length round it", Of: []tally.DamageKind{tally.Crack, tally.Hole},
 		Help: "Round the bark, from one end of the damage to the other."},
 	{ID: "mend-groups", Label: "Groups of lacing torn", Shape: Numeric, Of: []tally.DamageKind{tally.TornLacing},
@@ -66,7 +69,8 @@ var (
 		{ID: "still", Label: "hold still what follows", Shape: Tick,
 			Help: "What would follow the control in hand stays as it is, so that this control alone shows what it costs."},
 	}
-	RankFields = []Field{{ID: "rank", Label: "Rank by", Shape: List, Help: "The control that changes this number most stands first."}}
+	RankFields = []Field{{ID: "rank", Label: "Rank by", Shape: List,
+		Help: "The control that changes this number most stands first."}}
 )
 
 // AskedOf tells whether a field is asked of a kind of damage.
@@ -99,7 +103,8 @@ func Fields(all []Field) string {
 			}
 			b.WriteString(label + `<input type="text" autocomplete="off" spellcheck="false"` + mode + by + `>`)
 		}
-		b.WriteString(`<p class="help" id="` + f.ID + `-help">` + draw.Escape(f.Help) + `</p><p class="fault" id="` + f.Fault() + `"></p></div>`)
+		b.WriteString(`<p class="help" id="` + f.ID + `-help">` + draw.Escape(f.Help) + `</p><p class="fault" id="` +
+			f.Fault() + `"></p></div>`)
 	}
 	return b.String()
 }

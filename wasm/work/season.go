@@ -210,7 +210,8 @@ func (w *Work) AddWork(task, day, done, hours, learners string) plan.Fault {
 	for i, f := range []plan.Fault{{Key: "hours", Text: hours}, {Key: "learners", Text: learners}} {
 		v, err := readNumber(strings.TrimSpace(f.Text))
 		if err != nil || v < 0 || v > mostHours {
-			return plan.Fault{Key: f.Key, Text: fmt.Sprintf("Hours, such as 2.5, or nothing; no more than %d at a time.", mostHours)}
+			return plan.Fault{Key: f.Key,
+				Text: fmt.Sprintf("Hours, such as 2.5, or nothing; no more than %d at a time.", mostHours)}
 		}
 		spent[i] = v
 	}

@@ -13,7 +13,8 @@ func TestEveryFieldHasHelpAtIt(t *testing.T) {
 	p.wait(`document.documentElement.dataset.skin === ''`)
 	p.press(`[data-keep="copy"]`) // boats to stand side by side
 	p.wait(`document.querySelectorAll('#beside-choice input').length === 2`)
-	assert.Empty(t, eval[[]string](p, `[...document.querySelectorAll(':is(#form, #crew, #season, #mend, #compare) :is(input, select, textarea)')]
+	assert.Empty(t, eval[[]string](p, `[...document.querySelectorAll(
+		':is(#form, #crew, #season, #mend, #compare) :is(input, select, textarea)')]
 		.filter(e => {
 			const own = e.closest('[data-control]')?.querySelector('.help');
 			const said = (e.getAttribute('aria-describedby') || '').split(' ').map(id => document.getElementById(id));
@@ -32,7 +33,8 @@ func TestBigSidewaysNamesTheStage(t *testing.T) {
 		eval[bool](p, `document.querySelector('#notches [data-at=%s]').click(), true`, stage[0])
 		p.settle()
 		assert.Equal(t, stage[1], eval[string](p, name+`.textContent`))
-		assert.Equal(t, "hand-place", eval[string](p, `(r => document.elementFromPoint(r.left + r.width / 2, r.top + r.height / 2).id)(%s.getBoundingClientRect())`, name))
+		assert.Equal(t, "hand-place", eval[string](p, `(r =>
+			document.elementFromPoint(r.left + r.width / 2, r.top + r.height / 2).id)(%s.getBoundingClientRect())`, name))
 		assert.LessOrEqual(t, eval[int](p, name+`.scrollWidth`), eval[int](p, name+`.clientWidth`), "whole")
 	}
 }
