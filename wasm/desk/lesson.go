@@ -218,6 +218,9 @@ func (d *Desk) ShowLesson() (list, open string) {
 		return markup.LessonList(t.Seen, t.Last, t.says, !d.keeper.Refuses(), s), ""
 	}
 	run := d.shown.Known().Taught()
+	if run != nil && (run.Lesson.Key != l.Key || run.Canoes[0].Design != t.base) {
+		run = nil // of the lesson before: this one is not asked for yet
+	}
 	did, set := d.stands(l)
 	shown := markup.LessonShown{Lesson: l, Run: run, Watched: d.watched(l, run, did), Part: t.Part, Did: did, ByHand: !set,
 		On: t.base.Name}

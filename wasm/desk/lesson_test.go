@@ -12,6 +12,7 @@ import (
 	"barkwright/core/lesson"
 	"barkwright/wasm/desk"
 	"barkwright/wasm/internal/memory"
+	"barkwright/wasm/markup"
 	"barkwright/wasm/pipeline"
 	"barkwright/wasm/work"
 )
@@ -130,6 +131,20 @@ func TestLessonsBoatChangedByHand(t *testing.T) {
 	assert.Contains(t, d.Shelf.TakenOff()[0], "Lesson: ")
 	list, _ := d.ShowLesson()
 	assert.Contains(t, list, "changed by hand")
+}
+
+// Until the lesson turned to is worked out, nothing of the one before shows under it, whose steps are others.
+func TestLessonTurnedTo(t *testing.T) {
+	d, _ := open(&memory.Store{})
+	d.Lesson("open:"+lesson.All()[0].Key, "")
+	for range lesson.All()[1:] {
+		taught(d)
+		d.Lesson("turn:1", "")
+		for range markup.LessonParts {
+			d.Lesson("next", "")
+		}
+		assert.NotContains(t, shownLesson(d), "data-watch")
+	}
 }
 
 // Whatever is held meanwhile, what is watched is told from the boat that the lesson began with; and the step that
