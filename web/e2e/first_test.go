@@ -70,6 +70,15 @@ func TestBoatStandsBeforeTheProgram(t *testing.T) {
 			again()
 			opensAsItWakes(p, "near its parts")
 
+			// And where a place is come back to and looked at otherwise.
+			p.notch(stage.Gunwales)
+			p.notch(stage.Ends)
+			p.notch(stage.Gunwales)
+			eval[bool](p, `document.querySelector('[data-look="out"]').click(), true`)
+			p.wait(`JSON.parse(localStorage.getItem('barkwright.first')).of.at === 'gunwales'`)
+			again()
+			opensAsItWakes(p, "come back to")
+
 			// Another page from disk may write what it likes: it stays an image and a text.
 			eval[any](p, `(() => {
 				const first = JSON.parse(localStorage.getItem('barkwright.first'));
