@@ -2,6 +2,7 @@ package chart
 
 import (
 	"fmt"
+	"math"
 
 	"barkwright/core"
 	"barkwright/core/answer"
@@ -61,13 +62,12 @@ func Days(o *core.Outlook, size DaySize) []draw.List {
 	for i, part := range parts {
 		q := *p
 		q.rows = part
-		q.list = draw.List{Width: size.Width, Height: q.bottom() + footRoom*q.letter, Title: "The work day by day",
-			Description: DaysWords(o)}
+		q.list = draw.List{Width: size.Width, Height: q.bottom() + footRoom*q.letter, Title: "The work day by day"}
 		if len(parts) > 1 {
 			q.list.Title += fmt.Sprintf(", part %d of %d", i+1, len(parts))
 		}
-		if i > 0 {
-			q.list.Description = ""
+		if i == 0 {
+			q.list.Description = DaysWords(o)
 		}
 		q.draw()
 		out[i] = q.list
@@ -95,12 +95,13 @@ func newDayPlot(o *core.Outlook, size DaySize) *dayPlot {
 // few groups broken; of the heights that do, the rows have the largest.
 func (p *dayPlot) parted(groups [][]dayRow, size DaySize) [][]dayRow {
 	const step = 0.02 // letters
+	tries := math.Ceil((size.Row - size.Least) / step)
 	around := p.top + footRoom*p.letter
 	letters := p.row / size.Row
 	rows := func(high, row float64) int { return max(0, int((high-around)/row)) }
 	var best [][]dayRow
-	for tried := size.Row; tried >= size.Least; tried -= step {
-		row := tried * letters
+	for i := range int(tries) + 1 {
+		row := max(size.Row-step*float64(i), size.Least) * letters
 		parts := partRows(groups, rows(size.First, row), rows(size.Rest, row))
 		if best == nil || len(parts) < len(best) || len(parts) == len(best) && count(parts) < count(best) {
 			best, p.row = parts, row

@@ -142,3 +142,18 @@ func TestDaysInParts(t *testing.T) {
 		assert.Equal(t, 2*len(parts), scales, "over the rows and under them")
 	}
 }
+
+// Rows go down to the least that they may be, the end of that range included: what fits one part with them is
+// one part.
+func TestDaysAtTheirLowest(t *testing.T) {
+	o := outlook(t, "", nil)
+	for _, width := range []float64{320, 900} {
+		size := chart.DaySize{Width: width, Letter: 12, Row: chart.LeastRow, Least: chart.LeastRow, First: 1e4, Rest: 1e4}
+		lowest := chart.Days(o, size)
+		require.Len(t, lowest, 1)
+		size.Row, size.First = chart.PaperRow, lowest[0].Height+1e-6 // rounding; a row is 12
+		assert.Equal(t, 1, len(chart.Days(o, size)))
+		size.First--
+		assert.Equal(t, 2, len(chart.Days(o, size)))
+	}
+}
