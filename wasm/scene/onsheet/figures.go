@@ -38,17 +38,21 @@ var slots = map[stage.Key][]func(looker) sheet.Figure{
 }
 
 // Figures returns the drawings of a stage's build sheet, with a share of their usual height and
-// letters as large. The canoe has its bark laid flat; repairs are those that the log holds.
+// letters as large. The canoe has its bark laid flat. Repairs are those that the log holds: they stand where the boat
+// is kept, and nothing is cut after a drawing with them.
 func Figures(c core.Canoe, s units.System, repairs []answer.Mended, k stage.Key, share float64) []sheet.Figure {
-	at := looker{c, scene.View{Zoom: 1, System: s, Load: scene.LoadOf(c), Repairs: repairs}, share}
+	at := looker{c, scene.View{Zoom: 1, System: s, Load: scene.LoadOf(c)}, share}
 	if c.Skin != nil {
 		at.Flat = &c.Skin.Flat
+	}
+	if k == stage.Keep {
+		at.Repairs = repairs
 	}
 	var out []sheet.Figure
 	for _, draw := range slots[k] {
 		out = append(out, draw(at))
 	}
-	if k == stage.Keep && len(repairs) > 0 {
+	if len(at.Repairs) > 0 {
 		out = append(out, mended(at))
 	}
 	return out
@@ -100,7 +104,7 @@ func mended(l looker) sheet.Figure {
 
 func bySheet(l looker) sheet.Figure {
 	const title, each, most = 40, 115, 380 // px
-	l.State, l.Only, l.Repairs = scene.LaidFlat, scene.BySheet, nil
+	l.State, l.Only = scene.LaidFlat, scene.BySheet
 	return l.drawn("Sheet by sheet: what is cut from it and what is left.",
 		l.high(min(most, title+each*float64(flat.SheetCount(l.Canoe)))))
 }

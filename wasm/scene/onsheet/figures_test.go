@@ -2,18 +2,22 @@ package onsheet_test
 
 import (
 	"fmt"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
 	"barkwright/core"
+	"barkwright/core/answer"
 	"barkwright/core/bark"
 	"barkwright/core/design"
 	"barkwright/core/draw"
 	"barkwright/core/pattern"
+	"barkwright/core/plan"
 	"barkwright/core/sheet"
 	"barkwright/core/stage"
+	"barkwright/core/tally"
 	"barkwright/core/units"
 	"barkwright/wasm/scene/onsheet"
 )
@@ -100,6 +104,46 @@ func apart(t *testing.T, where string, p draw.List) {
 		}
 		texts = append(texts, text)
 	}
+}
+
+// Repairs are marked where the boat is kept, on one drawing more. No drawing that a boat is built by has a line of
+// theirs: on the bark laid flat it would look like one to cut by.
+func TestRepairsStandWhereTheBoatIsKept(t *testing.T) {
+	c := boats(t)["default"]
+	log := tally.Log{}.Repair("keep", "2027-06-14", tally.Damage{Kind: tally.Hole, At: 3 * units.Foot, Along: 4 * units.Inch,
+		Round: 4 * units.Inch})
+	repairs := answer.Repairs(c, plan.NewSeason(), log)
+	for _, key := range stage.Keys() {
+		with, without := onsheet.Figures(c, units.Metric, repairs, key, 1), onsheet.Figures(c, units.Metric, nil, key, 1)
+		if key != stage.Keep {
+			assert.True(t, assert.ObjectsAreEqual(without, with), key)
+			continue
+		}
+		require.Len(t, with, len(without)+1)
+		for _, f := range with {
+			assert.Contains(t, strings.Join(lettering(f.Drawing), "\n"), "1: hole", f.Caption)
+		}
+		j := sheet.Job{Canoe: c, Log: log, Season: plan.NewSeason(), Sheets: []stage.Key{key},
+			Figures: func(k stage.Key, share float64) []sheet.Figure {
+				return onsheet.Figures(c, units.Metric, repairs, k, share)
+			}}
+		for _, page := range sheet.BuildSheets(j) {
+			apart(t, page.Title, page)
+		}
+	}
+}
+
+// lettering is all of a picture's, its key's included.
+func lettering(l draw.List) (out []string) {
+	for _, op := range l.Ops {
+		if text, ok := op.(draw.Text); ok {
+			out = append(out, text.Text)
+		}
+	}
+	for _, k := range l.Key {
+		out = append(out, k.Text)
+	}
+	return out
 }
 
 // The marks on the drawing of the gunwale stand where its table says, to scale.
