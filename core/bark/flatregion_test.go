@@ -26,7 +26,7 @@ func TestAllOfTheSkinIsThePiece(t *testing.T) {
 	for _, width := range []float64{wide, 40 * inch} {
 		_, f := flatten(t, boat(t, map[string]float64{"sheetWidth": width}), bark.ForPicture)
 		for _, p := range f.Pieces() {
-			assert.InEpsilon(t, p.FlatArea, laidArea(p, bark.Region{To: 2, High: 10}), 1e-6)
+			assert.InEpsilon(t, p.FlatArea, laidArea(p, bark.Region{To: 2, High: 10}), 1e-9)
 		}
 	}
 }
@@ -49,7 +49,7 @@ func TestRegionsAddUp(t *testing.T) {
 			fore.From = after.To
 			low.High = all.Low + share*(all.High-all.Low)
 			high.Low = low.High
-			assert.InEpsilon(t, whole, laidArea(p, after)+laidArea(p, fore), 1e-6)
+			assert.InEpsilon(t, whole, laidArea(p, after)+laidArea(p, fore), 1e-9)
 			assert.InEpsilon(t, whole, laidArea(p, low)+laidArea(p, high), 1e-3)
 		}
 	}
@@ -77,12 +77,12 @@ func TestRegionAtAGore(t *testing.T) {
 		}
 		over := lay(foot+0.3*g.Depth, girth)
 		require.Len(t, over, 2)
-		assert.Less(t, offLine(over[0], g.After), 1e-6)
-		assert.Less(t, offLine(over[1], g.Fore), 1e-6)
+		assert.Less(t, offLine(over[0], g.After), 1e-9)
+		assert.Less(t, offLine(over[1], g.Fore), 1e-9)
 		round := lay(foot-0.05, girth)
 		require.Len(t, round, 1)
-		assert.Less(t, offLine(round[0], g.After), 1e-6)
-		assert.Less(t, offLine(round[0], g.Fore), 1e-6)
+		assert.Less(t, offLine(round[0], g.After), 1e-9)
+		assert.Less(t, offLine(round[0], g.Fore), 1e-9)
 		require.Len(t, lay(foot-0.06, foot-0.01), 1)
 	}
 	assert.GreaterOrEqual(t, n, 2)
@@ -110,7 +110,7 @@ func TestUpright(t *testing.T) {
 		for i := 1; i < len(line); i++ {
 			sum += line[i].Sub(line[i-1]).Len()
 		}
-		assert.InDelta(t, f.Sheet.ColumnLengths(c, 0, geom.Before).Flat, sum, 0.01)
+		assert.InDelta(t, f.Sheet.ColumnLengths(c, 0, geom.Before).Flat, sum, 1e-9)
 	}
 	assert.Nil(t, f.Sheet.Upright(2.5, 0, 10))
 	assert.Nil(t, f.Sheet.Upright(0.5, 5, 10))

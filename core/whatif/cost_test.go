@@ -89,7 +89,7 @@ func TestSizesByTheirStep(t *testing.T) {
 	all := costs(d)
 	for _, c := range all.Lengths {
 		assert.Greater(t, (c.Param.Max-c.Param.Min)/inch, 4.0, c.Param.Key)
-		assert.InDelta(t, inch, c.Per, 0)
+		assert.Equal(t, inch, c.Per)
 	}
 	cost := costOf(t, all.Sizes, "inwaleThickness")
 	assert.InDelta(t, inch/16, cost.Per, 1e-12)

@@ -26,7 +26,8 @@ func mended(c core.Canoe, d tally.Damage) []answer.Mended {
 // above, and read out; one that is on the bed is not drawn.
 func TestRepairsAreMarked(t *testing.T) {
 	c := core.Evaluate(design.Default())
-	v := scene.View{State: scene.Finished, Zoom: 1, Repairs: mended(c, tally.Damage{Kind: tally.Hole, At: -3 * units.Foot, Up: 10 * units.Inch, Along: 4 * units.Inch, Round: 4 * units.Inch})}
+	v := scene.View{State: scene.Finished, Zoom: 1, Repairs: mended(c, tally.Damage{Kind: tally.Hole,
+		At: -3 * units.Foot, Up: 10 * units.Inch, Along: 4 * units.Inch, Round: 4 * units.Inch})}
 	size := draw.Size{Width: 1200, Height: 800}
 	l := fit(c, v, size)
 	find := func(v scene.View) (out []draw.Box) {

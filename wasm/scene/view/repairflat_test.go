@@ -105,7 +105,7 @@ func TestRepairsOnTheFlatBarkAreInTheirPlace(t *testing.T) {
 	}
 	// The patch on the all but flat bottom has its own proportion, within the bark's stretch and the bend of the bottom.
 	assert.InEpsilon(t, r.PatchAlong/r.PatchRound, drawn.Width()/drawn.Height(), 0.01)
-	assert.InDelta(t, size.Width/2, (drawn.Left+drawn.Right)/2, 1e-6, "amidships")
+	assert.InDelta(t, size.Width/2, (drawn.Left+drawn.Right)/2, 1e-9, "amidships")
 
 	v.Only = scene.BySheet
 	on := 0
