@@ -74,9 +74,7 @@ func (l *layout) gore(c int, low, high float64) {
 			l.close()
 			l.left = l.upright(c, 0, low, high)
 		default:
-			down := l.upright(c-1, 1, foot, high)
-			slices.Reverse(down)
-			l.high = append(append(l.high, down...), l.upright(c, 0, foot, high)...)
+			l.high = slices.Concat(l.high, geom.Reversed(l.upright(c-1, 1, foot, high)), l.upright(c, 0, foot, high))
 		}
 	}
 }
@@ -84,7 +82,7 @@ func (l *layout) gore(c int, low, high float64) {
 // close ends the part in hand. What has no area is none.
 func (l *layout) close() {
 	const least = 1e-8 // m2
-	round := slices.Concat(l.low, l.right, reversed(l.high), reversed(l.left))
+	round := slices.Concat(l.low, l.right, geom.Reversed(l.high), geom.Reversed(l.left))
 	round = slices.Compact(round)
 	if n := len(round); n > 1 && round[0] == round[n-1] {
 		round = round[:n-1]
@@ -93,12 +91,6 @@ func (l *layout) close() {
 		l.out = append(l.out, round)
 	}
 	l.low, l.high, l.left, l.right = nil, nil, nil, nil
-}
-
-func reversed(line []geom.Vec2) []geom.Vec2 {
-	line = slices.Clone(line)
-	slices.Reverse(line)
-	return line
 }
 
 // girth is the girth of row r at column c, m.

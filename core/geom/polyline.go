@@ -1,6 +1,9 @@
 package geom
 
-import "math"
+import (
+	"math"
+	"slices"
+)
 
 // Polyline is a path of straight pieces; Run holds the length from its start to
 // each point.
@@ -67,6 +70,13 @@ func (p Polyline) Turning() float64 {
 		sum += math.Atan2(a.Cross(b), a.Dot(b))
 	}
 	return sum
+}
+
+// Reversed returns the points of a path from its end to its start.
+func Reversed(points []Vec2) []Vec2 {
+	points = slices.Clone(points)
+	slices.Reverse(points)
+	return points
 }
 
 // Offset returns the points of a path moved to its left by a distance, its ends

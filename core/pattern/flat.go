@@ -2,7 +2,6 @@ package pattern
 
 import (
 	"math"
-	"slices"
 
 	"barkwright/core/bark"
 	"barkwright/core/draw"
@@ -100,11 +99,11 @@ func (o *outline) pieces() {
 		p := &f.Panels[i]
 		top := p.Row(p.Rows - 1)[0]
 		round := append(p.Row(0)[0], p.Column(len(p.Places)-1, 1, geom.Before)...)
-		round = append(round, reversed(top)[1:]...)
+		round = append(round, geom.Reversed(top)[1:]...)
 		ends := both
 		if p.Places[0] == 0 {
 			// It goes on aft of amidships as its own mirror image.
-			round, ends = append(round, reversed(each(round, aft))[1:]...), both[:1]
+			round, ends = append(round, geom.Reversed(each(round, aft))[1:]...), both[:1]
 		}
 		round = each(append(round, round[0]), off)
 		o.put(Cut, round, ends, both)
@@ -171,18 +170,12 @@ func (o *outline) panelled(place float64) bool {
 
 func aft(q geom.Vec2) geom.Vec2 { return geom.Vec2{X: -q.X, Y: q.Y} }
 
-func reversed(line []geom.Vec2) []geom.Vec2 {
-	line = slices.Clone(line)
-	slices.Reverse(line)
-	return line
-}
-
 func off(q geom.Vec2) geom.Vec2 { return geom.Vec2{X: q.X, Y: q.Y + apart} }
 
 // edge draws an edge; one that starts amidships goes on as its mirror image.
 func (o *outline) edge(run []geom.Vec2) {
 	if run[0].X == 0 {
-		o.put(Cut, append(reversed(each(run[1:], aft)), run...), both[:1], both)
+		o.put(Cut, append(geom.Reversed(each(run[1:], aft)), run...), both[:1], both)
 		return
 	}
 	o.put(Cut, run, both, both)
@@ -201,7 +194,7 @@ func (o *outline) gores() {
 		if len(g.After) == 0 {
 			continue
 		}
-		o.put(Cut, append(reversed(g.After), g.Fore[1:]...), both[:1], both)
+		o.put(Cut, append(geom.Reversed(g.After), g.Fore[1:]...), both[:1], both)
 		text := o.small(g.Width)
 		switch g.State {
 		case bark.GoreLetIn:

@@ -141,7 +141,7 @@ func (b *barkKit) edges() {
 	outline := append(append([]geom.Vec2{}, sheet.Row(0)[0][heel(sheet):]...), sheet.Column(len(sheet.Places)-1, 1, geom.Before)...)
 	b.put(Cut, append(outline, last(trim)), both, both)
 	// Across the middle it goes on as its own mirror image.
-	b.put(Cut, append(reversed(each(trim, aft)), trim...), both[:1], both)
+	b.put(Cut, append(geom.Reversed(each(trim, aft)), trim...), both[:1], both)
 	b.holes(geom.NewPolyline(outline))
 }
 

@@ -28,11 +28,11 @@ func (k kit) panels() []Pattern {
 		stretch := func(q geom.Vec2) geom.Vec2 { return k.at(geom.Vec2{X: longer * q.X, Y: q.Y}) }
 		top := p.Row(p.Rows - 1)[0]
 		round := append(append([]geom.Vec2{}, foot...), p.Column(len(p.Places)-1, 1, geom.Before)...)
-		round = append(round, reversed(top)[1:]...)
+		round = append(round, geom.Reversed(top)[1:]...)
 		pieces, rest := 4, "at the ends"
 		if p.Places[0] == 0 {
 			// It goes on aft of amidships as its own mirror image.
-			round = append(round, reversed(each(round, aft))[1:]...)
+			round = append(round, geom.Reversed(each(round, aft))[1:]...)
 			pieces, rest = 2, "amidships"
 		} else {
 			round = append(round, p.Column(0, 0, geom.Before)...)

@@ -155,9 +155,9 @@ func (p *Pattern) stand(s standing, x float64, half bool) {
 		right = append(right, geom.Vec2{X: s.breadth[i], Y: along})
 	}
 	if !half {
-		right = append(reversed(each(right[1:], down)), right...)
+		right = append(geom.Reversed(each(right[1:], down)), right...)
 	}
-	left := reversed(mirrored(right))
+	left := geom.Reversed(mirrored(right))
 	round := append(append(right, left...), right[0])
 	middle := geom.Vec2{X: x, Y: -s.length / 2}
 	p.draw(Cut, each(round, middle.Add)...)
