@@ -265,7 +265,7 @@ func TestCapLegendIsBesideTheBoat(t *testing.T) {
 						{X: b.Right, Y: b.Bottom}} {
 						for _, part := range l.Parts {
 							if part.Name == answer.SheathingPart || part.Name == answer.BarkPart {
-								assert.False(t, surrounds(part.Points, at), "%s, %.0f by %.0f: %s", d.Name, width, height, text.Text)
+								assert.False(t, draw.Encloses(part.Points, at), "%s, %.0f by %.0f: %s", d.Name, width, height, text.Text)
 							}
 						}
 					}
@@ -274,16 +274,4 @@ func TestCapLegendIsBesideTheBoat(t *testing.T) {
 		}
 	}
 	assert.Greater(t, seen, 100)
-}
-
-// surrounds tells by the even-odd rule whether a point lies in an outline.
-func surrounds(outline []draw.Point, at draw.Point) bool {
-	in := false
-	for i, p := range outline {
-		q := outline[(i+1)%len(outline)]
-		if (p.Y > at.Y) != (q.Y > at.Y) && at.X < p.X+(at.Y-p.Y)/(q.Y-p.Y)*(q.X-p.X) {
-			in = !in
-		}
-	}
-	return in
 }

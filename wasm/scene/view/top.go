@@ -43,7 +43,7 @@ func (p *pen) topFinished(c core.Canoe, l layout) {
 	if p.View.Layer != scene.Measures {
 		return
 	}
-	boat := boatBoxes(c.Hull, l)
+	boat := boatBoxes(h, l, port)
 	p.capLegend(c, a, boat, 1, "cap off: lacing and pegs")
 	p.capLegend(c, a, boat, -1, "cap on")
 	p.bendLegend(c, a)
@@ -63,10 +63,9 @@ func (p *pen) capLegend(c core.Canoe, a scene.Plate, boat []draw.Box, side float
 	n.Still, n.Off = true, boat
 }
 
-// boatBoxes are boxes that cover the boat from above, a slice for each piece of its edge, and the one that bounds
-// it from the side, where it is drawn.
-func boatBoxes(h *hull.Hull, l layout) []draw.Box {
-	edge := skinPlan(h)
+// boatBoxes are boxes that fill the boat from above, a slice for each piece of the edge of its port half, and the
+// one that bounds it from the side, where it is drawn.
+func boatBoxes(h *hull.Hull, l layout, edge []geom.Vec2) []draw.Box {
 	boxes := []draw.Box{draw.BoxOf(l.side.Place(profile(h)))}
 	for i, q := range edge[1:] {
 		half := min(edge[i].Y, q.Y)
