@@ -79,13 +79,17 @@ func barkText(c core.Canoe) func(units.System) string {
 		add("; with that it would take # of sewing in joints and panels", run(joined))
 	case joined > 0:
 		add("# of sewing in joints and panels", run(joined))
+		wide, seam, root := length(l.Needs.Width).atLeast(), run(l.Wide.Seam), run(l.Wide.Root).rough()
 		switch {
 		case len(l.Beside) == 0:
 		case l.Wide.Seam > 0 && l.Wide.Root > 0:
-			add("; sheets # wide would save # of seam and # of split root", length(l.Needs.Width).atLeast(), run(l.Wide.Seam),
-				run(l.Wide.Root).rough())
+			add("; sheets # wide would save # of seam and # of split root", wide, seam, root)
+		case l.Wide.Seam > 0:
+			add("; sheets # wide would save # of seam, but no split root", wide, seam)
+		case l.Wide.Root > 0:
+			add("; sheets # wide would save # of split root, but no seam", wide, root)
 		default:
-			add("; sheets # wide would need no side panels, and no less sewing", length(l.Needs.Width).atLeast())
+			add("; sheets # wide would need no side panels, and no less sewing", wide)
 		}
 	default:
 		add("one sheet covers it, with # to trim", small(c.Design.GunwaleTurn))

@@ -42,7 +42,7 @@ func layoutNumbers(c core.Canoe) []*Number {
 		case len(l.Beside) == 0:
 			return n.absent("none: no side panels")
 		case v <= 0:
-			return n.absent("none: longer gores take as much")
+			return n.absent("none: longer gores take as much or more")
 		}
 		return n
 	}
