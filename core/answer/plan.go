@@ -110,6 +110,9 @@ func HowMuch(id plan.ID, v float64, s units.System) string {
 	return strings.TrimSpace(number + " " + unit)
 }
 
+// nearWhole is how near to a whole number a count is told as that: others are told with a tenth.
+const nearWhole = 0.05
+
 // howMuch is the count apart from the unit where the unit is no measure.
 func howMuch(id plan.ID, v float64, s units.System) (number, unit string) {
 	switch kind, of, si, measured := plan.Of(id).Measure(); {
@@ -119,7 +122,7 @@ func howMuch(id plan.ID, v float64, s units.System) (number, unit string) {
 		return kind.Format(v*si, s), of
 	}
 	number = strconv.FormatFloat(math.Round(v), 'f', -1, 64)
-	if v < 10 && math.Abs(v-math.Round(v)) > 0.05 {
+	if v < 10 && math.Abs(v-math.Round(v)) > nearWhole {
 		number = strconv.FormatFloat(v, 'f', 1, 64)
 	}
 	return number, plan.Of(id).Unit

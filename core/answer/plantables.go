@@ -121,12 +121,13 @@ func daysTable(o *core.Outlook, in units.System) Table {
 }
 
 // upTo is so much of a task's units as are done by an evening, of all. Of things that are counted, a part of
-// one is told as a share: no third of a tree is found.
+// one is told as a share: no third of a tree is found. What is not done is never told as all of it.
 func upTo(id plan.ID, done, all float64, in units.System) string {
 	of := " of " + HowMuch(id, all, in)
-	if _, _, _, measured := plan.Of(id).Measure(); !measured && done < 10 && math.Abs(done-math.Round(done)) > 0.05 {
+	whole := math.Abs(done-math.Round(done)) <= nearWhole || all-done <= nearWhole
+	if _, _, _, measured := plan.Of(id).Measure(); !measured && done < 10 && !whole {
 		const step = 5 // percent: no plan is finer
-		return fmt.Sprintf("up to about %.0f %%", max(step, step*math.Round(100/step*done/all))) + of
+		return fmt.Sprintf("up to about %.0f %%", min(100-step, max(step, step*math.Round(100/step*done/all)))) + of
 	}
 	number, _ := howMuch(id, done, in)
 	return "up to " + number + of
