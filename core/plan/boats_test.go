@@ -44,6 +44,7 @@ func TestEveryBoatIsLaidUp(t *testing.T) {
 			}
 			laidUp++
 			assert.Greater(t, j.From, afloat[j.Boat])
+			// Work of less than 1e-9 slots counts as none, and in a slot no more than a hundred units are done.
 			assert.InDelta(t, 1, j.Shifts[len(j.Shifts)-1].After, 1e-7, "the whole of it")
 			assert.LessOrEqual(t, j.To, p.Through()-1)
 		}

@@ -126,8 +126,9 @@ func lessOf(a, b plan.Counts) (less []string) {
 	return less
 }
 
-// The table of sizes of every boat that the page comes with has a longer boat never sooner, by its own search and not
-// by an order that the table is put into: each of its lengths is planned by itself too, and takes no less than it says.
+// The table of sizes has a longer boat never sooner, nor one that is longer than the boat in hand sooner than that. Planned
+// by itself, with all orders tried, each ends by the day that the table says. Two boats that the page comes with, each
+// with a crew of its own.
 func TestTheTableOfSizes(t *testing.T) {
 	boats := append(design.Starting(), design.Default())
 	for i, crew := range [][2]int{{2, 0}, {1, 3}} {
@@ -140,6 +141,9 @@ func TestTheTableOfSizes(t *testing.T) {
 		require.NotEmpty(t, o.Sizes)
 		assert.True(t, slices.IsSortedFunc(o.Sizes, func(a, b core.Size) int { return b.Days - a.Days }), "%v", o.Sizes)
 		for _, size := range o.Sizes {
+			alone, faults := core.Try(c.Design.Scaled(size.Length / c.Design.Length))
+			require.Empty(t, faults)
+			assert.LessOrEqual(t, planned(t, o.Season, alone.Asks(), "").Days, size.Days, "%v", size)
 			if size.Length >= c.Design.Length {
 				assert.GreaterOrEqual(t, size.Days, o.Days)
 			} else {

@@ -20,13 +20,18 @@ type course struct {
 	end   int
 }
 
+// at is the place of the state at a slot, or of the first after it, and whether there is one at the slot.
+func (d *course) at(slot int) (k int, known bool) {
+	return slices.BinarySearchFunc(d.all, slot, func(s state, slot int) int { return s.slot - slot })
+}
+
 // meets notes a day or, once they are noted, tells that the run stands where the other did.
 func (d *course) meets(r *run, slot int) bool {
 	if !d.noted {
 		d.all = append(d.all, r.state(slot))
 		return false
 	}
-	k, known := slices.BinarySearchFunc(d.all, slot, func(s state, slot int) int { return s.slot - slot })
+	k, known := d.at(slot)
 	return known && r.stands(&d.all[k])
 }
 
@@ -56,8 +61,8 @@ func (r *run) stands(s *state) bool {
 // heldBack works on from the last day on which a job was not begun, with the job held back until a
 // slot, and returns the slot after the last one worked, or never where that is not under the bound.
 func (r *run) heldBack(i, begun, until, bound int) int {
-	k, found := slices.BinarySearchFunc(r.course.all, begun, func(s state, slot int) int { return s.slot - slot })
-	if !found {
+	k, known := r.course.at(begun)
+	if !known {
 		k--
 	}
 	s := &r.course.all[k]
