@@ -267,8 +267,8 @@ func TestNewRib(t *testing.T) {
 
 // One of a thing is called by its name for one: a group torn, with its peg.
 func TestOneGroupTorn(t *testing.T) {
-	table := answer.MendTable(answer.Repaired(core.Evaluate(design.Default()), plan.NewSeason(), tally.Damage{Kind: tally.TornLacing, Groups: 1}),
-		units.Imperial16)
+	table := answer.MendTable(answer.Repaired(core.Evaluate(design.Default()), plan.NewSeason(),
+		tally.Damage{Kind: tally.TornLacing, Groups: 1}), units.Imperial16)
 	said := ""
 	for _, r := range table.Rows {
 		said += r.Cells[1].Text + "; "
@@ -282,7 +282,8 @@ func TestMendTable(t *testing.T) {
 	c := core.Evaluate(design.Default())
 	for k := tally.Crack; k < tally.DamageKinds; k++ {
 		for _, s := range []units.System{units.Imperial16, units.Metric} {
-			table := answer.MendTable(answer.Repaired(c, plan.NewSeason(), tally.Damage{Kind: k, At: 0.9, Along: 0.15, Round: 0.1, Groups: 2}), s)
+			table := answer.MendTable(answer.Repaired(c, plan.NewSeason(),
+				tally.Damage{Kind: k, At: 0.9, Along: 0.15, Round: 0.1, Groups: 2}), s)
 			assert.GreaterOrEqual(t, len(table.Rows), 3, k.String())
 			for _, r := range table.Rows {
 				assert.NotContains(t, r.Cells[1].Text, "NaN")

@@ -63,7 +63,7 @@ func TestOneTeamEndsNoLater(t *testing.T) {
 	assert.Positive(t, sooner, "teams do cost something")
 }
 
-// The same of seasons: boats of the default's counts, a teacher with a class, four practised of many hands.
+// The same of whole seasons from gathered stock: four practised of many hands, a teacher with a class, a small crew.
 func TestOneTeamBuildsNoLater(t *testing.T) {
 	for _, v := range [][3]int{{4, 12, 4}, {1, 8, 3}, {2, 5, 2}} {
 		boats := v[2]
@@ -77,8 +77,9 @@ func TestOneTeamBuildsNoLater(t *testing.T) {
 	}
 }
 
-// Both laws hold of plans that are so large that few orders are tried: seven boats, by any crew. With more than three
-// learners to each, those who lead work half, so that a smaller crew may end first.
+// Both laws hold of plans that are so large that few orders are tried: seven boats, by small crews. With more than three
+// learners to each, those who lead work half, so that a smaller crew may end first. The fewest practised hands that
+// make two teams alone and the most that may be set are among them.
 func TestLargePlansKeepTheLaws(t *testing.T) {
 	r := rand.New(rand.NewPCG(17, 18))
 	c := someCounts()
@@ -91,9 +92,14 @@ func TestLargePlansKeepTheLaws(t *testing.T) {
 		require.True(t, ok)
 		return won.end
 	}
-	for i := range 9 {
+	for i := range 11 {
 		p, l, teams := 1+r.IntN(2), 2+r.IntN(6), 2
-		if i%3 == 0 {
+		switch {
+		case i == 9:
+			p, l = 2, 0
+		case i == 10:
+			p, l = int(rows[Practised].High)-1, 0
+		case i%3 == 0:
 			l = teachesMost * p
 		}
 		several := end(p, l, teams)

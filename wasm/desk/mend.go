@@ -29,7 +29,8 @@ func (d *Desk) Mend(form MendForm) Reply {
 	damage, wrong := d.damage(form)
 	r := atFields(markup.MendFields, mendSays, wrong, "")
 	if wrong == (plan.Fault{}) {
-		r.Markup = map[string]string{"mend-table": markup.Mended(answer.Repaired(d.shown.Canoe(), d.shown.Season(), damage), d.shown.System)}
+		repair := answer.Repaired(d.shown.Canoe(), d.shown.Season(), damage)
+		r.Markup = map[string]string{"mend-table": markup.Mended(repair, d.shown.System)}
 	}
 	return r
 }

@@ -114,6 +114,7 @@ func TestEnterWork(t *testing.T) {
 	onlyAt(t, r, "")
 	assert.NotEmpty(t, r.Fields)
 	assert.Contains(t, said(r, "work-says"), "Entered.")
+	onlyAt(t, d.EnterWork(desk.WorkForm{Task: "lacing.lace", Done: "100000", Hours: "1000", Learners: "1000"}, "2027-06-20"), "")
 	for len(w.Notebook.Log) < tally.MostEntries {
 		n := *w.Notebook
 		n.Log = append(slices.Clone(n.Log), make(tally.Log, tally.MostEntries-len(n.Log))...)
