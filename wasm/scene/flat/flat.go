@@ -16,7 +16,7 @@ func Draw(c core.Canoe, v scene.View, size draw.Size) draw.List {
 	if v.Only == scene.BySheet {
 		return Sheets(c, v, size)
 	}
-	p := pen{scene.NewPen(v, size)}
+	p := pen{Pen: scene.NewPen(v, size)}
 	p.List.Title, p.List.Description = "Bark laid flat", describe(c, v)
 	p.laid(c)
 	return p.Done()
@@ -27,6 +27,7 @@ func (p *pen) laid(c core.Canoe) {
 	if !p.ReadyFlat(f) {
 		return
 	}
+	p.layRepairs(c)
 	l := p.flatLayout(c)
 	a := l.sheet
 	p.sheetsUnder(c, a)

@@ -18,20 +18,18 @@ type laidRepair struct {
 	parts  []mend.Laid
 }
 
-// laidRepairs are those of the view.
-func (p *pen) laidRepairs(c core.Canoe) []laidRepair {
-	var out []laidRepair
+// layRepairs lays those of the view flat, and says of each on how much bark it lies.
+func (p *pen) layRepairs(c core.Canoe) {
 	for i, e := range p.View.Repairs {
-		out = append(out, laidRepair{i, scene.RepairName(i, e.Entry), mend.OnFlat(c.Hull, p.View.Flat, e.Repair)})
+		p.repairs = append(p.repairs,
+			laidRepair{i, scene.RepairName(i, e.Entry), mend.OnFlat(c.Hull, p.View.Flat, e.Repair)})
 	}
-	return out
+	p.List.Description += repairsInWords(p.repairs)
 }
 
-// repairsOver draws every repair's outline on each piece of bark that it touches, and says so.
+// repairsOver draws every repair's outline on each piece of bark that it touches.
 func (p *pen) repairsOver(c core.Canoe, a scene.Plate) {
-	all := p.laidRepairs(c)
-	p.List.Description += repairsInWords(all)
-	for _, r := range all {
+	for _, r := range p.repairs {
 		p.repairLines(c, r, a)
 		p.repairNames(c, r, a, draw.Box{Right: p.List.Width, Bottom: p.List.Height})
 	}

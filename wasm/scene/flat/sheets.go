@@ -47,11 +47,12 @@ func SheetCount(c core.Canoe) int { return len(cutSheets(c)) }
 // Sheets draws every sheet of bark with what is cut from it and what is left, at one scale.
 func Sheets(c core.Canoe, v scene.View, size draw.Size) draw.List {
 	all := cutSheets(c)
-	p := pen{scene.NewPen(v, size)}
+	p := pen{Pen: scene.NewPen(v, size)}
 	p.List.Title, p.List.Description = "Bark, sheet by sheet", describeSheets(v, all)
 	if !p.ReadyFlat(v.Flat) {
 		return p.Done()
 	}
+	p.layRepairs(c)
 	places := p.sheetPlaces(all)
 	for i, s := range all {
 		p.sheet(c, s, places[i])
@@ -195,7 +196,7 @@ func (p *pen) sheetTitle(c core.Canoe, s cutSheet, room float64) string {
 func (p *pen) bedPiece(c core.Canoe, l bark.Laid, a scene.Plate) {
 	onBed := a
 	onBed.Origin = a.At(l.Cut.Along-l.Aft, l.Cut.Across+l.Width/2)
-	q := pen{scene.NewPen(p.View, draw.Size{Width: p.List.Width, Height: p.List.Height})}
+	q := pen{Pen: scene.NewPen(p.View, draw.Size{Width: p.List.Width, Height: p.List.Height})}
 	q.Letter, q.Weight = p.Letter, p.Weight
 	for _, piece := range p.View.Flat.Pieces() {
 		q.flatPiece(c, piece, onBed)
@@ -203,8 +204,7 @@ func (p *pen) bedPiece(c core.Canoe, l bark.Laid, a scene.Plate) {
 	for _, piece := range p.View.Flat.Pieces() {
 		q.flatEdges(c, piece, onBed)
 	}
-	repairs := p.laidRepairs(c)
-	for _, r := range repairs {
+	for _, r := range p.repairs {
 		q.repairLines(c, r, onBed)
 	}
 	low, high := a.At(l.Cut.Along, l.Cut.Across), a.At(l.Cut.Along+l.Length(), l.Cut.Across+l.Width)
@@ -212,7 +212,7 @@ func (p *pen) bedPiece(c core.Canoe, l bark.Laid, a scene.Plate) {
 	for _, op := range q.List.Ops {
 		p.List.Add(draw.Clip(op, room)...)
 	}
-	for _, r := range repairs {
+	for _, r := range p.repairs {
 		p.repairNames(c, r, onBed, room)
 	}
 	if x := p.middleOf(l, onBed); x > 0 {

@@ -109,7 +109,9 @@ func TestRepairsOnTheFlatBarkAreInTheirPlace(t *testing.T) {
 
 	v.Only = scene.BySheet
 	on := 0
-	for _, part := range view.Draw(c, v, size).Parts {
+	l = view.Draw(c, v, size)
+	assert.Contains(t, l.Description, "Mended, 1: hole, cut by gores or seams in 2 pieces.")
+	for _, part := range l.Parts {
 		if part.Name == scene.RepairPart(0) {
 			on++
 		}
