@@ -91,8 +91,12 @@ func TestSizesByTheirStep(t *testing.T) {
 		assert.Greater(t, (c.Param.Max-c.Param.Min)/inch, 4.0, c.Param.Key)
 		assert.Equal(t, inch, c.Per)
 	}
+	// One heading names the step of all of them.
+	for _, c := range all.Sizes {
+		assert.InDelta(t, inch/16, c.Per, 1e-12, c.Param.Key)
+		assert.InDelta(t, 0.001, c.Param.Step(units.Metric), 1e-12, c.Param.Key)
+	}
 	cost := costOf(t, all.Sizes, "inwaleThickness")
-	assert.InDelta(t, inch/16, cost.Per, 1e-12)
 	p := lookup("inwaleThickness")
 	f := func(v float64) float64 {
 		for _, n := range answer.All(core.Evaluate(p.Nudge(d, v))) {
