@@ -36,3 +36,20 @@ func TestQuarterEllipse(t *testing.T) {
 		assert.InDelta(t, math.Pi*row.a*row.b/4, area, 1e-9)
 	}
 }
+
+// The length of a bend against a finer sum by gonum's Gauss rule, at both sides of each weight
+// at which the number of pieces changes, at both ends of what designs ask for and at
+// an arc's: to the part of it that bendPanels names.
+func TestBendsLength(t *testing.T) {
+	for _, weight := range []float64{0.5, math.Nextafter(0.6, 0), 0.6, math.Sqrt2 / 2, 1.7, math.Nextafter(1.7, 2),
+		3, math.Nextafter(3, 4), 17.0 / 3} {
+		for _, legs := range [][2]float64{{1, 1}, {1, 0.5}, {1, 0.25}, {0.3, 1}} {
+			s := shape.WholeLegSection(legs[0], legs[1], weight)
+			sum := 0.0
+			for i := range 64 {
+				sum += quad.Fixed(s.Bend.Speed, float64(i)/64, float64(i+1)/64, 20, quad.Legendre{}, 0)
+			}
+			assert.InEpsilon(t, sum, s.HalfGirth(), 1e-8, "%v on legs %v", weight, legs)
+		}
+	}
+}
