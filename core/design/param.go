@@ -47,6 +47,9 @@ func (p Param) Solved() bool { return p.exact }
 // Owned tells whether a dependent parameter no longer follows.
 func (p Param) Owned(d Design) bool { return d.Own&p.own != 0 }
 
+// free tells whether the parameter follows and is not owned.
+func (p *Param) free(d *Design) bool { return p.follow != nil && d.Own&p.own == 0 }
+
 // Get returns the parameter's value in SI. It takes a pointer only because a design
 // is too large to hand over for each of its numbers.
 func (p Param) Get(d *Design) float64 { return p.get(d) }
@@ -134,7 +137,7 @@ func Decisions() Owned {
 // and held inside its range.
 func Follow(d Design) Design {
 	for i := range table {
-		if p := &table[i]; p.follow != nil && d.Own&p.own == 0 {
+		if p := &table[i]; p.free(&d) {
 			p.bring(&d)
 		}
 	}
@@ -155,8 +158,8 @@ func (p *Param) bring(d *Design) {
 func (p Param) Nudge(d Design, v float64) Design {
 	p.Put(&d, v)
 	d.Own |= p.own
-	for _, f := range table {
-		if f.follow != nil && d.Own&f.own == 0 && !f.Whole() {
+	for i := range table {
+		if f := &table[i]; f.free(&d) && !f.Whole() {
 			f.Put(&d, max(f.Min, min(f.Max, f.follow(d))))
 		}
 	}

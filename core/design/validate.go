@@ -22,7 +22,7 @@ func Validate(d Design) []Fault {
 	near, clean := d, true
 	for i := range table {
 		p := &table[i]
-		if p.follow != nil && d.Own&p.own == 0 {
+		if p.free(&d) {
 			continue
 		}
 		if wrong := p.faults(&d); wrong != nil {
@@ -32,7 +32,7 @@ func Validate(d Design) []Fault {
 	}
 	if clean {
 		for i := range table {
-			if p := &table[i]; p.follow != nil && d.Own&p.own == 0 {
+			if p := &table[i]; p.free(&d) {
 				faults = append(faults, p.faults(&d)...)
 			}
 		}
