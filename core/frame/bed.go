@@ -65,11 +65,9 @@ const (
 // and 18 in. Adney and Chapelle 1964, pp. 40-41.
 var stakesBeyond = [2]float64{12 * units.Inch, 18 * units.Inch}
 
-const (
-	// stakesApart is how near two pairs beyond the frame come where the bark ends short of
-	// their places: one nearer is left out. A choice of this project.
-	stakesApart = 3 * units.Inch
-)
+// stakesApart is how near two pairs beyond the frame come where the bark ends short of
+// their places: one nearer is left out. A choice of this project.
+const stakesApart = 3 * units.Inch
 
 func newBed(h *hull.Hull, thwarts []Thwart) Bed {
 	var b Bed

@@ -187,7 +187,7 @@ func TestSheathingCoversTheBoat(t *testing.T) {
 	}
 }
 
-// A board with no wood beside the heel says so: three are narrower than their notch.
+// A board with no wood beside the heel says so: these two are narrower than their notch.
 func TestBoardTooNarrowForItsNotch(t *testing.T) {
 	_, f := build(design.Default())
 	assert.True(t, f.Headboard.Notched)

@@ -70,8 +70,9 @@ func newHeadboard(h *hull.Hull) Headboard {
 	b.NotchWidth, b.NotchDepth = d.StemWidth, d.StemDepth/2
 	edge := boardEdge(cut.Section, d.BarkThickness+d.SheathingThickness, foot)
 	shoulder := b.Height - d.InwaleDepth
-	b.Outline = b.outline(edge, shoulder)
-	b.Notched = b.cheeks(edge) < b.NotchDepth
+	cheeks := b.cheeks(edge)
+	b.Notched = cheeks < b.NotchDepth
+	b.Outline = b.outline(edge, cheeks, shoulder)
 	for _, q := range b.Outline {
 		if q.Y <= shoulder {
 			b.Width = max(b.Width, 2*q.X)
@@ -121,28 +122,25 @@ func breadthAt(edge []geom.Vec2, height float64) float64 {
 	return edge[len(edge)-1].X
 }
 
-// cheeks is how high the wood beside the notch begins; at the notch's top or over it
-// there is none.
+// cheeks is how high the wood beside the notch begins; at the notch's top there is none.
 func (b Headboard) cheeks(edge []geom.Vec2) float64 {
 	const pieces = 16
-	from := 0.0
-	for from < b.NotchDepth && breadthAt(edge, from) <= b.NotchWidth/2 {
-		from += b.NotchDepth / pieces
+	for i := range pieces {
+		from := b.NotchDepth * float64(i) / pieces
+		if breadthAt(edge, from) > b.NotchWidth/2 {
+			return from
+		}
 	}
-	return from
+	return b.NotchDepth
 }
 
-// outline returns half the board. Where the lining leaves no wood beside the heel the
-// cheeks begin higher. Where it leaves no wood below the notch's top the foot is square
-// over it.
-func (b Headboard) outline(edge []geom.Vec2, shoulder float64) []geom.Vec2 {
+// outline returns half the board, whose cheeks begin at a height: higher where the lining
+// leaves no wood beside the heel. Where it leaves none below the notch's top the foot is
+// square over it.
+func (b Headboard) outline(edge []geom.Vec2, from, shoulder float64) []geom.Vec2 {
 	half := b.NotchWidth / 2
-	from := b.cheeks(edge)
-	var out []geom.Vec2
-	if from >= b.NotchDepth {
-		from = b.NotchDepth
-		out = []geom.Vec2{{Y: from}}
-	} else {
+	out := []geom.Vec2{{Y: from}}
+	if b.Notched {
 		out = []geom.Vec2{{Y: b.NotchDepth}, {X: half, Y: b.NotchDepth}, {X: half, Y: from}}
 	}
 	out = append(out, geom.Vec2{X: breadthAt(edge, from), Y: from})
