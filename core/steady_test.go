@@ -87,9 +87,11 @@ func TestASeatHasAHeight(t *testing.T) {
 	assert.Equal(t, afloat.Floats, core.Evaluate(d).Afloat.Floated.Upright.State)
 }
 
-// The boats that bound the spread are those that their designs give.
+// The boats that bound the spread are those that their designs give, their stations at the
+// places of the boat itself too.
 func TestResectionedIsTheBoat(t *testing.T) {
 	h := hull.New(design.Default())
+	at := h.Places(40, 12)
 	for _, way := range []float64{1, -1} {
 		d := core.Spread(design.Default(), way)
 		assert.NotEqual(t, design.Default().TurnWidth, d.TurnWidth)
@@ -98,5 +100,6 @@ func TestResectionedIsTheBoat(t *testing.T) {
 			v := whole.ColumnAtEdge(min(x, whole.GunwaleX))
 			assert.Equal(t, whole.Column(v).Section, quick.Column(v).Section, x)
 		}
+		assert.Equal(t, whole.Stations(40, 12), quick.StationsAt(at))
 	}
 }

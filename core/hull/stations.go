@@ -83,7 +83,6 @@ func (h *Hull) StationsAt(p Places) []Station {
 	}
 	tip := c.foremost()
 	put(middle, p.tip, []geom.Vec2{tip, tip})
-	all[middle].X = 0
 	return all
 }
 
