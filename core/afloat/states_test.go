@@ -4,12 +4,14 @@ import (
 	"math"
 	"math/rand/v2"
 	"reflect"
+	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
 	"barkwright/core/afloat"
+	"barkwright/core/design"
 	"barkwright/core/geom"
 	"barkwright/core/hull"
 	"barkwright/core/internal/bodies"
@@ -147,5 +149,26 @@ func requireNumbers(t *testing.T, v reflect.Value) {
 		for i := range v.Len() {
 			requireNumbers(t, v.Index(i))
 		}
+	}
+}
+
+// A body that is looked at on one half, as its halves hold the same outlines, floats as one
+// with copies of them does, which is looked at whole: to rounding, as the sums run in
+// another order.
+func TestHalvesAlikeFloatAsAWhole(t *testing.T) {
+	h := hull.New(design.Default())
+	at := h.Stations(40, 12)
+	copies := slices.Clone(at)
+	for i := range copies {
+		copies[i].Outline = slices.Clone(at[i].Outline)
+	}
+	half, whole := afloat.NewBody(at), afloat.NewBody(copies)
+	for _, mass := range []float64{30, 200, 500} {
+		load := afloat.Load{Mass: mass, Centre: geom.Vec3{Z: 0.25}}
+		a, okA := half.LevelStiffness(load, fresh)
+		b, okB := whole.LevelStiffness(load, fresh)
+		require.True(t, okA && okB)
+		assert.InEpsilon(t, b, a, 1e-9)
+		assert.InEpsilon(t, whole.Float(load, fresh).Upright.Draught, half.Float(load, fresh).Upright.Draught, 1e-9)
 	}
 }
