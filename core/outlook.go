@@ -98,6 +98,10 @@ func (o Outlook) WithHelp(c Canoe, pause func() bool) (*Outlook, bool) {
 		}
 	}
 	for _, length := range sizes {
+		if math.Abs(length-c.Design.Length) < sameLength {
+			o.Sizes = append(o.Sizes, Size{length, o.Days})
+			continue
+		}
 		other, faults := Try(c.Design.Scaled(length / c.Design.Length))
 		if len(faults) > 0 {
 			continue
@@ -114,10 +118,7 @@ func (o Outlook) WithHelp(c Canoe, pause func() bool) (*Outlook, bool) {
 		if !ok {
 			return nil, false
 		}
-		switch longer := length - c.Design.Length; {
-		case math.Abs(longer) < sameLength:
-			days = o.Days
-		case longer > 0:
+		if length > c.Design.Length {
 			days = max(days, o.Days)
 		}
 		o.Sizes = append(o.Sizes, Size{length, days})
