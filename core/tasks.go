@@ -60,7 +60,7 @@ func (c Canoe) Asks() plan.Counts {
 	set(withSpares(gather.Sheathing), plan.SplitSheathing)
 	set(float64(f.Sheathing.Strips), plan.LaySheathing)
 	set(2, plan.MakeHeadboards, plan.SetHeadboards, plan.SetStems, plan.FitCaps)
-	set(float64(f.Lacing.Pegs), plan.MakePegs)
+	set(float64(g.Pegs.All()), plan.MakePegs)
 
 	set(b.Needs.Area/squareFoot, plan.LayBark)
 	pieces, stitches, ends, seams := 0, 0, 0, 0.0

@@ -1,6 +1,7 @@
 package answer_test
 
 import (
+	"fmt"
 	"math"
 	"regexp"
 	"slices"
@@ -151,6 +152,19 @@ func TestAsks(t *testing.T) {
 		// A hundred trees are tested for one, ten minutes each at the mean: no other task takes as long.
 		assert.Contains(t, costs, "find the birch")
 	}
+}
+
+// The pegs of the plan are those that the boat asks for, the caps' among them.
+func TestPegsOfThePlan(t *testing.T) {
+	c := core.Evaluate(design.Default())
+	for _, r := range answer.AsksTable(c, nil, units.Imperial16).Rows {
+		if r.Cells[0].Text == "Pegs" {
+			assert.Equal(t, r.Cells[1].Text, fmt.Sprint(c.Asks().Units[plan.MakePegs]))
+			assert.Equal(t, float64(c.Gather.Pegs.Outwales+c.Gather.Pegs.Caps), c.Asks().Units[plan.MakePegs])
+			return
+		}
+	}
+	t.Fatal("no row of pegs")
 }
 
 // What the boats of a plan ask is of all of them: three take three times the trees, the loads to within the one that

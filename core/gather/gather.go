@@ -56,6 +56,9 @@ type Bundle struct {
 // Pegs are the hardwood pegs of outwales and caps, both sides.
 type Pegs struct{ Outwales, Caps int }
 
+// All is how many there are together.
+func (p Pegs) All() int { return p.Outwales + p.Caps }
+
 const (
 	// RibsPerBillet: a billet two ribs thick and two wide gives four. Adney and
 	// Chapelle 1964, p. 18.

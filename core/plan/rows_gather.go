@@ -56,7 +56,7 @@ func gatheringTasks() []Task {
 		{ID: CarryBark, Key: "bark.carry", Name: "Carry the bark out, and lay it in water", Unit: "sheets",
 			Part: Gathering, Minutes: Triangle{90, 160, 300}, Least: 2, Most: 4, Woods: true,
 			After: []Link{{TakeBark, 0}}, Step: "gather.roll",
-			Spoils: "the same day: it dries and curls"},
+			Spoils: "rolled under water, or damp in the shade, until it is carried: it dries and curls"},
 		{ID: GatherGum, Key: "gum.gather", Name: "Gather gum", Unit: "kg",
 			Part: Gathering, Minutes: Triangle{34, 68, 205}, Least: 1, Most: 6, Woods: true,
 			After: []Link{{AskLeave, 0}}, Season: Warm, Step: "gather.gum",

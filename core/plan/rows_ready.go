@@ -7,6 +7,9 @@ import "barkwright/core/known"
 const pitchHours = "estimate, no published rate found: about three hours for a canoe's 1.8 kg, strained, tempered " +
 	"and tried"
 
+// pegHours is how the time of a peg is known. When the caps' pegs were counted too, the hours of all stayed.
+const pegHours = "estimate, no published rate found: about three hours for a canoe's 78 pegs"
+
 // readyTasks are those that make stock: nothing of them waits for the bark.
 func readyTasks() []Task {
 	return []Task{
@@ -40,7 +43,7 @@ func readyTasks() []Task {
 			Part: Preparing, Minutes: Triangle{5.5, 8, 12}, Least: 1, Most: 6, After: []Link{{CarryCedar, 0}}},
 		{ID: CarveRibs, Key: "ribs.carve", Name: "Carve the ribs", Unit: "ribs with spares",
 			Part: Preparing, Minutes: Triangle{10, 15, 23}, Least: 1, Most: 10,
-			After: []Link{{SplitRibs, 0}}, Step: "rib.shave", Spoils: "keep them from drying before they are bent"},
+			After: []Link{{SplitRibs, 0}}, Step: "rib.shave", Spoils: "keep them wet under cover until they are bent, or soak them again"},
 		{ID: SplitSheathing, Key: "sheathing.split", Name: "Split the sheathing", Unit: "strips with spares",
 			Part: Preparing, Minutes: Triangle{7, 10, 15}, Least: 1, Most: 8,
 			After: []Link{{CarryCedar, 0}}, Spoils: "may fill the days while the ribs dry"},
@@ -48,7 +51,8 @@ func readyTasks() []Task {
 			Part: Preparing, Minutes: Triangle{40, 60, 90}, Least: 1, Most: 2,
 			After: []Link{{CarryCedar, 0}}, Step: "ends.boards"},
 		{ID: MakePegs, Key: "pegs.make", Name: "Make the pegs", Unit: "pegs",
-			Part: Preparing, Minutes: Triangle{2.5, 4, 6}, Least: 1, Most: 4, After: []Link{{GetMaple, 0}}},
+			Part: Preparing, Minutes: Triangle{1.5, 2.4, 3.5}, Least: 1, Most: 4, After: []Link{{GetMaple, 0}},
+			Rate: known.Source{Basis: known.Estimate, Cited: pegHours}},
 		{ID: MeltGum, Key: "gum.melt", Name: "Strain, temper and try the pitch", Unit: "kg",
 			Part: Preparing, Minutes: Triangle{64, 92, 146}, Least: 1, Most: 2, Lead: true,
 			After: []Link{{GatherGum, 0}}, Step: "pitch.temper", Spoils: "fire: outdoors, never left alone",

@@ -35,7 +35,7 @@ func (d *Desk) Season(what string, form PaperForm, now time.Time) Reply {
 		}
 		name := d.shown.Canoe().Design.Name
 		r := say(seasonSays, "Handed over as a calendar: an entry a day and task. Opened again after a change, its "+
-			"entries move.")
+			"entries move; those that the new plan no longer has stay: delete them first, or keep a calendar for this alone.")
 		r.Save = &File{sheet.FileName(name, "calendar", "ics"), "text/calendar;charset=utf-8",
 			o.Calendar(d.Shelf.ID(), name, now)}
 		return r

@@ -1,6 +1,7 @@
 package desk_test
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 	"testing"
@@ -28,6 +29,8 @@ func TestSeasonButtons(t *testing.T) {
 	assert.Contains(t, r.Save.Name, ".ics")
 	assert.Contains(t, r.Save.Text, "BEGIN:VEVENT")
 	assert.Contains(t, r.Save.Text, "DTSTAMP:20270501T120000Z")
+	// RFC 5546 section 3.2.2 lets an opened file add and move entries, and take none away.
+	assert.Contains(t, fmt.Sprint(r), "delete them first")
 	for _, what := range []string{"print", "days", "asks"} {
 		assert.Contains(t, d.Season(what, desk.PaperForm{}, now).Print, "<svg", what)
 	}
