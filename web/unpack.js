@@ -121,12 +121,12 @@
     };
   };
   const script = `const compiled = (${unpacker})();
-    onmessage = ({data}) => compiled(data).then(postMessage, error => postMessage(String(error)));`;
+    onmessage = ({data}) => compiled(data).then(program => postMessage(program)).catch(error => postMessage(String(error)));`;
   const inThread = text => new Promise((done, fail) => {
     const thread = new Worker(URL.createObjectURL(new Blob([script], {type: 'text/javascript'})));
     const end = act => value => { thread.terminate(); act(value); };
     thread.onmessage = ({data}) => end(data instanceof WebAssembly.Module ? done : fail)(data);
-    thread.onerror = end(fail);
+    thread.onerror = thread.onmessageerror = end(fail);
     thread.postMessage(text);
   });
   // programOf is the compiled program of a text. It is made here if the browser refuses the

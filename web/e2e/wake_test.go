@@ -26,6 +26,11 @@ func TestUnpackedInAThread(t *testing.T) {
 			constructor() { super(); setTimeout(() => this.onerror(new Event('error'))); } };`, true},
 		{"a thread that fails", `window.Worker = class extends Worker { constructor() {
 			super(URL.createObjectURL(new Blob(['onmessage = () => postMessage("no memory")']))); } };`, true},
+		{"a program that may not be sent", `window.Blob = class extends Blob { constructor(parts, kind) { super([
+			'const send = postMessage; postMessage = data => { if (typeof data !== "string") throw new DOMException("no", "DataCloneError"); ' +
+			'send(data); };', ...parts], kind); } };`, true},
+		{"a program that cannot be received", `window.Worker = class extends EventTarget { postMessage() {} terminate() {}
+			constructor() { super(); setTimeout(() => this.onmessageerror(new Event('messageerror'))); } };`, true},
 	} {
 		t.Run(c.what, func(t *testing.T) {
 			p := openAfter(t, compiledHere+c.prelude, phone)
