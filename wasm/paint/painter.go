@@ -193,7 +193,9 @@ func (p *Painter) counted() {
 // resize.
 func hasWebGL2(canvas js.Value) bool {
 	attributes := map[string]any{"alpha": true, "premultipliedAlpha": true, "stencil": true}
-	return canvas.Call("getContext", "webgl2", attributes).Truthy()
+	context := canvas.Call("getContext", "webgl2", attributes)
+	// boot.js asked for it while the program was unpacked: it may be lost since.
+	return context.Truthy() && !context.Call("isContextLost").Bool()
 }
 
 // mostTexture is the most pixels a side of a texture of an element's WebGL2.

@@ -68,6 +68,26 @@ func TestLostContextKeepsTheBoat(t *testing.T) {
 	}
 }
 
+// Nor may one that is lost while the program is still unpacked keep it from starting.
+func TestContextLostBeforeTheProgram(t *testing.T) {
+	p := openAfter(t, `{
+		const real = HTMLCanvasElement.prototype.getContext;
+		HTMLCanvasElement.prototype.getContext = function(kind, ...all) {
+			const context = real.call(this, kind, ...all);
+			if (kind === 'webgl2' && !window.lose) {
+				window.lose = context.getExtension('WEBGL_lose_context');
+				lose.loseContext();
+			}
+			return context;
+		};
+	}`, desktop)
+	assert.Equal(t, "svg", eval[string](p, `document.documentElement.dataset.picture`))
+	followsTheSlider(p)
+	for _, f := range p.take() {
+		assert.Contains(t, f, "CONTEXT_LOST")
+	}
+}
+
 // A fault while the picture is drawn is named in the console and stops nothing: the
 // picture goes on as SVG.
 func TestFaultInThePictureKeepsTheBoat(t *testing.T) {
