@@ -43,16 +43,18 @@ func (p *page) seesPlan() bool {
 	return p.places.at == work.Season || p.showsPlan() && (p.planned.inSight[seasonID] || p.planned.inSight[asksID])
 }
 
-// watchPlan has the plan worked out once it comes into sight.
+// watchPlan has the plan worked out, and written where it comes into sight.
 func (p *page) watchPlan() {
 	p.planned.inSight = map[string]bool{}
 	seen := p.callback(func(args []js.Value) {
-		saw := p.seesPlan()
+		came := false
 		for i := range args[0].Length() {
 			e := args[0].Index(i)
-			p.planned.inSight[e.Get("target").Get("id").String()] = e.Get("isIntersecting").Bool()
+			id, sees := e.Get("target").Get("id").String(), e.Get("isIntersecting").Bool()
+			came = came || sees && !p.planned.inSight[id]
+			p.planned.inSight[id] = sees
 		}
-		if p.seesPlan() && !saw {
+		if came && p.seesPlan() {
 			p.showSeason()
 			p.turnIn(p.known().Stepped())
 		}

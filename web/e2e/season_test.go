@@ -59,6 +59,18 @@ func TestPlanWaitsForSight(t *testing.T) {
 	p.wait(asks + `.includes('likely ')`)
 }
 
+// Where both stand on one page, what the boat asks is written also if it comes into sight after the plan.
+func TestAsksComeIntoSightAfterThePlan(t *testing.T) {
+	p := open(t, desktop)
+	eval[bool](p, `(document.getElementById('asks').scrollIntoView({block: 'center'}), true)`)
+	p.wait(planKnown)
+	eval[bool](p, `(document.getElementById('asks').scrollIntoView({block: 'center'}), true)`)
+	p.settle()
+	assert.Greater(t, eval[float64](p, `document.getElementById('season').getBoundingClientRect().bottom`), 100.0)
+	eval[bool](p, `document.getElementById('asks-fold').open = true`)
+	p.wait(`document.getElementById('asks-table').textContent.includes('likely ')`)
+}
+
 // On a phone nothing of the season room is broader than the screen, and every field is large enough
 // for a finger.
 func TestSeasonOnAPhone(t *testing.T) {
