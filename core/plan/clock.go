@@ -118,6 +118,16 @@ func (c *clock) opening(slot int, w Window) int {
 	return never
 }
 
+// span is which of the spans of a window a day lies in, or comes before.
+func (c *clock) span(w Window, d int) int {
+	for k, s := range c.open[w] {
+		if d <= s[1] {
+			return k
+		}
+	}
+	return len(c.open[w])
+}
+
 // idle is the fewest slots that a wait of hours after a slot passes over, wherever in the week it begins.
 func (c *clock) idle(hours int) int {
 	least := never

@@ -17,7 +17,7 @@ const (
 	NothingLeft
 	// NoHands has nobody to work.
 	NoHands
-	// OutOfSeason does not end within three years: a season that a task waits for is missing.
+	// OutOfSeason does not end within three years: Stop says why.
 	OutOfSeason
 )
 
@@ -43,6 +43,11 @@ type Plan struct {
 	// ShareLow and ShareHigh the share of gathering.
 	Low, High, WorkLow, WorkHigh             int
 	HoursLow, HoursHigh, ShareLow, ShareHigh float64
+	// Missed is by task in how many of the hundred it is not done in its season, as it is in the plan, and
+	// the boat waits for the next. They are not in the range of days.
+	Missed [Tasks]int
+	// Stop is what keeps a plan that is OutOfSeason from ending.
+	Stop Stop
 	// Practised and Learners are the hands that the plan uses: fewer than there are where
 	// more would not end it sooner.
 	Practised, Learners int
@@ -132,7 +137,7 @@ func Make(s Season, c Counts, progress Progress, first string, pause func() bool
 	p.won = won
 	switch {
 	case won.end >= never:
-		p.State = OutOfSeason
+		p.State, p.Stop = OutOfSeason, p.net.stop(s.crew(s.Int(Practised), s.Int(Learners)))
 		return p, true
 	case p.Sums.Total()-p.Sums.Of(Afterwards) <= done:
 		p.State = NothingLeft

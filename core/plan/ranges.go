@@ -41,13 +41,17 @@ func (p *Plan) ranges(rates *[Tasks]Triangle, pause func() bool) bool {
 		}
 		hours, shares = append(hours, sum), append(shares, gathered/max(sum, done))
 		drawn.times(minutes)
-		if end := r.finish(p.won.rank, p.won.deal, never); end < never {
+		end := r.finish(p.won.rank, p.won.deal, never)
+		if !p.misses(r) && end < never {
 			ends = append(ends, float64(p.net.clock.day(end-1)+1))
 			works = append(works, float64((end-1)/p.net.clock.slots+1))
 		}
 		if pause != nil && !pause() {
 			return false
 		}
+	}
+	if len(ends) == 0 {
+		ends, works = []float64{float64(p.Days)}, []float64{float64(p.Working)}
 	}
 	p.HoursLow, p.HoursHigh = middle(hours)
 	p.ShareLow, p.ShareHigh = middle(shares)
@@ -56,6 +60,33 @@ func (p *Plan) ranges(rates *[Tasks]Triangle, pause func() bool) bool {
 	low, high = middle(works)
 	p.WorkLow, p.WorkHigh = min(whole(low), p.Working), max(whole(high), p.Working)
 	return true
+}
+
+// misses tells that a run does a task of a season in a later one than the plan does, and counts it.
+func (p *Plan) misses(r *run) bool {
+	k, missed := &p.net.clock, false
+	for i := range p.Jobs {
+		o := &p.Jobs[i]
+		w := p.net.jobs[o.index].season
+		if w == AnyTime || !k.dated {
+			continue
+		}
+		if end := r.end[o.index]; end < 0 || k.span(w, k.day(end)) > k.span(w, o.To) {
+			p.Missed[o.Task]++
+			missed = true
+		}
+	}
+	return missed
+}
+
+// mostMissed is the task that most of the plans of the range miss the season of, and how many.
+func (p *Plan) mostMissed() (id ID, n int) {
+	for i, k := range p.Missed {
+		if k > n {
+			id, n = ID(i), k
+		}
+	}
+	return id, n
 }
 
 // middle is the 10th and the 90th of a hundred.

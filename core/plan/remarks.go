@@ -23,9 +23,7 @@ func (p *Plan) Remarks(today string) []Remark {
 		say("noHands", "Nobody is there to work: one pair of hands at the least.")
 		return out
 	case OutOfSeason:
-		say("outOfSeason", "No plan: a season that a task waits for does not come, or is too short to finish the task "+
-			"within three years. While it lasts have more hands, longer days or a camp in the woods; widen the days when bark peels, "+
-			"the ground is thawed and gum runs; or set the task as at hand.")
+		p.remarkStop(say)
 		return out
 	case NothingLeft:
 		if p.Sums.Of(Afterwards) > done {
@@ -97,6 +95,12 @@ func (p *Plan) remarkSeason(say func(string, string, ...any)) {
 			say("overNewYear", "%s %s, until %s of the next year: if that is not meant, change the one or the other.",
 				dateRows[w[0]].Label, from, to)
 		}
+	}
+	if id, n := p.mostMissed(); n > 0 {
+		say("mayMiss", "In %d of the hundred plans that the range of days is made of, the season ends before this is "+
+			"done, and %s for a year: %s. They are not in the range. Begin earlier, or have more hands.", n,
+			map[bool]string{true: "the boat waits", false: "the boats wait"}[p.Season.Int(Boats) == 1],
+			strings.ToLower(table[id].Name))
 	}
 	s, laidUp := &p.Season, -1
 	for i := range p.Jobs {

@@ -38,6 +38,8 @@ func TestBadPlansAreNamed(t *testing.T) {
 	s = season(2, 0)
 	s.Days[plan.PeelFrom], s.Days[plan.PeelTo] = "06-15", "06-15"
 	assert.Equal(t, []string{"outOfSeason"}, key(planned(t, s, c, "2026-08-01"), ""), "a day is too short")
+	short := planned(t, s, c, "2026-08-01")
+	assert.Contains(t, short.Remarks("")[0].Text, "while bark peels: take the bark")
 	s = season(2, 0)
 	assert.Contains(t, key(planned(t, s, c, "2026-04-20"), ""), "cedarLate", "begun at the thaw")
 	assert.NotContains(t, key(planned(t, s, c, "2026-01-10"), ""), "cedarLate", "begun in winter")
