@@ -15,8 +15,13 @@ import (
 // what lives keeps the collector out of most steps.
 const collectAt = 400
 
+// What lives takes some 20 MB, and memory that a program in a browser has taken is never
+// given back. Past this many bytes it is collected sooner.
+const memoryLimit = 96 << 20
+
 func main() {
 	debug.SetGCPercent(collectAt)
+	debug.SetMemoryLimit(memoryLimit)
 	picture := paint.New()
 	bridge.Start(picture)
 	picture.Run()
