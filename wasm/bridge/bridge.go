@@ -44,7 +44,7 @@ func Start(picture Picture) {
 	}
 	p.none = flag{at: p.root(), name: "data-none"}
 	p.skin, p.rest = markOf(p.root(), "skin"), markOf(p.root(), "rest")
-	p.readout.at = p.id("readout")
+	p.readout, p.key = slotAt(p.id("readout")), slotAt(p.id("picture-key"))
 	p.guard(p.start)
 }
 
@@ -158,8 +158,8 @@ type page struct {
 	planned  planned
 	finger   *finger // on a slider, or nil
 	readout  slot
-	keyShown string // of the picture
-	aboard   *int   // the paddlers whose folds show, nil before any
+	key      slot // of the picture
+	aboard   *int // the paddlers whose folds show, nil before any
 	// waterOf is the design whose numbers on the water show, heel that of the heeled
 	// section, rad.
 	waterOf            design.Design

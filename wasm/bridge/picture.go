@@ -42,21 +42,12 @@ func (p *page) drawIn(size draw.Size) {
 	// To the page the paper is a window of another size.
 	if !p.printing {
 		p.picture.Show(p.list)
-		p.showKey()
+		p.key.set(keyText(p.list))
 	}
 	p.placeGrip(size)
 }
 
-// showKey writes what found no room in the picture beside it.
-func (p *page) showKey() {
-	text := keyText(p.list)
-	if text == p.keyShown {
-		return
-	}
-	p.keyShown = text
-	p.id("picture-key").Set("textContent", text)
-}
-
+// keyText is what found no room in the picture, which stands beside it.
 func keyText(l draw.List) string {
 	if words := l.KeyWords(); words != "" {
 		return "Key: " + words

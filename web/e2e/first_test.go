@@ -70,6 +70,17 @@ func TestBoatStandsBeforeTheProgram(t *testing.T) {
 			again()
 			opensAsItWakes(p, "near its parts")
 
+			// The key goes with its picture: in a smaller window there may be one where there is none here.
+			require.Empty(t, eval[string](p, `document.getElementById('picture-key').textContent`))
+			eval[any](p, `(() => {
+				const first = JSON.parse(localStorage.getItem('barkwright.first'));
+				first.texts['picture-key'] = 'Key: 1 bow';
+				localStorage.setItem('barkwright.first', JSON.stringify(first));
+			})()`)
+			again()
+			opensAsItWakes(p, "from a smaller window")
+			assert.Empty(t, eval[string](p, `document.getElementById('picture-key').textContent`))
+
 			// And where a place is come back to and looked at otherwise.
 			p.notch(stage.Gunwales)
 			p.notch(stage.Ends)
