@@ -77,6 +77,7 @@ func TestOffsetsAtAnyStations(t *testing.T) {
 		for k, row := range table.Rows {
 			x := row.Cells[1].Value
 			if d.StationsApart == 0 {
+				// A few units in the last place of a metre: the one divides first.
 				assert.InDelta(t, float64(k)*end/float64(d.Stations), x, 1e-12)
 			} else if k < last {
 				assert.InDelta(t, float64(k)*d.StationsApart, x, 1e-12)

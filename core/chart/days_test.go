@@ -32,7 +32,8 @@ func outlook(t *testing.T, first string, set func(s *plan.Season)) *core.Outlook
 func whole(t *testing.T, o *core.Outlook, width, letter float64) draw.List {
 	t.Helper()
 	const high = 1e4
-	parts := chart.Days(o, chart.DaySize{Width: width, Letter: letter, Row: chart.ScreenRow, Least: chart.ScreenRow, First: high, Rest: high})
+	parts := chart.Days(o, chart.DaySize{Width: width, Letter: letter, Row: chart.ScreenRow, Least: chart.ScreenRow,
+		First: high, Rest: high})
 	require.Len(t, parts, 1)
 	return parts[0]
 }

@@ -118,7 +118,7 @@ func TestSprungLength(t *testing.T) {
 			sum += q.Sub(last).Len()
 			last = q
 		}
-		assert.InEpsilon(t, sum, b.Sprung, 1e-7)
+		assert.InEpsilon(t, sum, b.Sprung, 1e-8)
 	}
 	_, straight := build(check.With(t, "headboardBelly", 0.0))
 	assert.Equal(t, straight.Headboard.Height, straight.Headboard.Sprung)

@@ -103,7 +103,8 @@ const boatsName = `<div class="control wide" data-control="name"><label for="nam
 
 const notes = `<div class="control wide" data-control="notes"><label for="notes">Notes</label>
 <textarea id="notes" name="notes" rows="2" maxlength="2000" aria-describedby="notes-help notes-fault"></textarea>
-<p class="help" id="notes-help">Your own words: kept with the boat, in its file and on its first build sheet.</p><p class="fault" id="notes-fault"></p></div>
+<p class="help" id="notes-help">Your own words: kept with the boat, in its file and on its first build sheet.</p>
+<p class="fault" id="notes-fault"></p></div>
 `
 
 // onHand is the list of sheets; the page's program writes its rows.

@@ -91,7 +91,8 @@ func TestLabelsAreWholeAndClear(t *testing.T) {
 				if n++; !everyLabel && (i+j+k)%3 != 0 {
 					continue
 				}
-				name := fmt.Sprintf("%02d %s %d %d %.1f %d %.0fx%.0f", i, v.State, v.Only, v.Layer, v.Up+v.Turned, v.From, size.Width, size.Height)
+				name := fmt.Sprintf("%02d %s %d %d %.1f %d %.0fx%.0f", i, v.State, v.Only, v.Layer,
+					v.Up+v.Turned, v.From, size.Width, size.Height)
 				l := view.Draw(c, v, size)
 				all, without := clearLabels(t, name, l, size)
 				asked, bare = asked+all, bare+without

@@ -126,7 +126,8 @@ func TestRepairsOnTheFlatBarkAreLettered(t *testing.T) {
 		for _, only := range []scene.Only{scene.Both, scene.BySheet} {
 			for _, size := range cells {
 				v.Layer, v.Only = layer, only
-				clearLabels(t, fmt.Sprintf("layer %d, drawing %d, %.0fx%.0f", layer, only, size.Width, size.Height), view.Draw(c, v, size), size)
+				what := fmt.Sprintf("layer %d, drawing %d, %.0fx%.0f", layer, only, size.Width, size.Height)
+				clearLabels(t, what, view.Draw(c, v, size), size)
 			}
 		}
 	}
