@@ -17,7 +17,8 @@
   const inSight = e => !e.closest('[data-place][hidden]');
   const fields = () => [...document.querySelectorAll('#form [name], #form [data-typed]')].filter(inSight);
   let lastFirst = '';
-  const controls = [...document.querySelectorAll('#form [data-control]')];
+  // Of thwarts alone a boat may lack the control: the program shows no other again.
+  const controls = [...document.querySelectorAll('#form [data-control]')].filter(e => /^thwart\d$/.test(e.dataset.control));
   window.keepFirst = (boat, stamp, line, units, heldName, heldValue, key, picture) => {
     const of = {boat, stamp, line, units, at: root.dataset.at, sun: root.dataset.sun ?? ''};
     const texts = {}, states = {}, values = {};

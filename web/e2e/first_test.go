@@ -95,6 +95,7 @@ func TestBoatStandsBeforeTheProgram(t *testing.T) {
 				const first = JSON.parse(localStorage.getItem('barkwright.first'));
 				first.picture = '<svg xmlns="http://www.w3.org/2000/svg"><script>window.top.bad = 1</script></svg>';
 				first.texts['held-name'] = first.checks[0][0] = '<img src=x onerror="window.bad = 1">';
+				first.lacking = ['length', 'thwart4'];
 				localStorage.setItem('barkwright.first', JSON.stringify(first));
 				window.name = 'hold';
 			})()`)
@@ -104,6 +105,8 @@ func TestBoatStandsBeforeTheProgram(t *testing.T) {
 			assert.Equal(t, "IMG", eval[string](p, `document.querySelector('#first > *').tagName`))
 			assert.Equal(t, 0, eval[int](p, `document.querySelectorAll('#held img, #head-checks img').length`))
 			assert.False(t, eval[bool](p, `'bad' in window`))
+			hidden := eval[[]string](p, `[...document.querySelectorAll('#form [data-control]')].filter(e => e.hidden).map(e => e.dataset.control)`)
+			assert.Equal(t, []string{"thwart4"}, hidden, "only what the program shows again may be hidden")
 
 			// For a boat kept otherwise than it was shown nothing stands.
 			eval[any](p, `(() => {
