@@ -65,59 +65,76 @@ func jobHours(j *plan.Job) float64 {
 	return h
 }
 
-// onDay is what is done of a job on a day.
-type onDay struct {
-	day   int
-	first bool
-	job   *plan.Job
-	shift *plan.Shift
-}
-
 // daysTable is what is done on each day, and by whom.
 func daysTable(o *core.Outlook, in units.System) Table {
 	t := Table{Key: "plan.days", Title: "Day by day", Home: stage.Choose,
-		Note: "Hands are the most at it at a time. Every task needs its caution: see its stage."}
-	var all []onDay
-	for d := range o.Through() {
-		first := true
-		for i := range o.Jobs {
-			j := &o.Jobs[i]
-			for k := range j.Shifts {
-				if j.Shifts[k].Day == d {
-					all = append(all, onDay{d, first, j, &j.Shifts[k]})
-					first = false
-				}
-			}
-		}
-	}
+		Note: "Hands are the most at it at a time. Every task needs its caution: see its stage. What to beware of stands " +
+			"where it begins, what hurts on each day."}
+	all := o.Entries()
+	last := -1
 	return fill(t, refs(all),
-		text("day", "Day", func(r *onDay) string {
-			if !r.first {
+		text("day", "Day", func(e *plan.Entry) string {
+			if e.Day == last {
 				return ""
 			}
-			return o.DayWords(r.day, r.day)
+			last = e.Day
+			return o.DayWords(e.Day, e.Day)
 		}),
-		text("task", "Task", func(r *onDay) string { return taskName(o, r.job) }),
-		text("count", "To do", func(r *onDay) string {
-			s := r.job.Shifts
-			done, all := r.shift.After-s[0].Done, s[len(s)-1].After-s[0].Done
-			if r.shift.Done == s[0].Done && r.shift.After == s[len(s)-1].After {
-				return HowMuch(r.job.Task, all, in)
+		text("task", "Task", func(e *plan.Entry) string { return taskName(o, e.Job) }),
+		text("count", "To do", func(e *plan.Entry) string {
+			s := e.Job.Shifts
+			done, all := e.Shift.After-s[0].Done, s[len(s)-1].After-s[0].Done
+			if e.Shift.Done == s[0].Done && e.Shift.After == s[len(s)-1].After {
+				return HowMuch(e.Job.Task, all, in)
 			}
-			return upTo(r.job.Task, done, all, in)
+			return upTo(e.Job.Task, done, all, in)
 		}),
-		text("hands", "Hands", func(r *onDay) string {
-			text := plan.Hands(r.shift.Practised, r.shift.Others)
-			if n := r.shift.Lent; n > 0 {
+		text("hands", "Hands", func(e *plan.Entry) string {
+			text := plan.Hands(e.Shift.Practised, e.Shift.Others)
+			if n := e.Shift.Lent; n > 0 {
 				text += ", " + strconv.Itoa(n) + " lent by another team"
 			}
-			if n := r.shift.Borrowed; n > 0 {
+			if n := e.Shift.Borrowed; n > 0 {
 				text += ", borrow " + strconv.Itoa(n)
 			}
 			return text
 		}),
-		text("keep", "Beware", func(r *onDay) string { return plan.Of(r.job.Task).Spoils }),
+		text("keep", "Beware", func(e *plan.Entry) string {
+			if !e.Begins && e.Beware() != "" {
+				return said
+			}
+			return bewareWords(o, e)
+		}),
 	)
+}
+
+// said stands where what to beware of was said before and goes on: not a dash, which says that there is none.
+const said = "\u00a0"
+
+// bewareWords are what to beware of at an entry, with the last day that the work is to be kept so.
+func bewareWords(o *core.Outlook, e *plan.Entry) string {
+	text := e.Beware()
+	if e.Said() == plan.Throughout && e.Until > e.Day {
+		text += " (until " + o.DayWords(e.Until, e.Until) + ")"
+	}
+	return text
+}
+
+// StillToBeware is by row of the list of days what began in the rows before it and holds there, for the head of
+// a page that begins with the row; empty where nothing does.
+func StillToBeware(o *core.Outlook) []string {
+	all := o.Entries()
+	out := make([]string, len(all))
+	for i := range all {
+		var texts []string
+		for _, e := range plan.Still(all, i) {
+			texts = append(texts, bewareWords(o, &e))
+		}
+		if len(texts) > 0 {
+			out[i] = "Still to beware of: " + strings.Join(texts, "; ") + "."
+		}
+	}
+	return out
 }
 
 // upTo is so much of a task's units as are done by an evening, of all. Of things that are counted, a part of

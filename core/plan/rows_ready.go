@@ -55,7 +55,8 @@ func readyTasks() []Task {
 			Rate: known.Source{Basis: known.Estimate, Cited: pegHours}},
 		{ID: MeltGum, Key: "gum.melt", Name: "Strain, temper and try the pitch", Unit: "kg",
 			Part: Preparing, Minutes: Triangle{64, 92, 146}, Least: 1, Most: 2, Lead: true,
-			After: []Link{{GatherGum, 0}}, Step: "pitch.temper", Spoils: "fire: outdoors, never left alone",
+			After: []Link{{GatherGum, 0}}, Step: "pitch.temper",
+			Spoils: "fire: outdoors, never left alone", Said: Daily,
 			Rate:  known.Source{Basis: known.Estimate, Cited: pitchHours},
 			Count: known.Source{Basis: known.Estimate, Cited: "the pitch of this boat's seams"}},
 	}

@@ -95,6 +95,17 @@ func (t Triangle) Mean() float64 { return (t.Low + t.Likely + t.High) / 3 }
 // times is the triangle with every time so many times as long.
 func (t Triangle) times(k float64) Triangle { return Triangle{t.Low * k, t.Likely * k, t.High * k} }
 
+// Said is how often the list of days says what to beware of.
+type Said int
+
+// A warning is said where its task begins; there with the last day until which the work is kept so; or,
+// where it hurts people, on each day.
+const (
+	Once Said = iota
+	Throughout
+	Daily
+)
+
 // Link is a task that must be done before, and how many hours by the clock must pass
 // between its end and the start.
 type Link struct {
@@ -118,8 +129,10 @@ type Task struct {
 	Lead, Woods bool
 	After       []Link
 	Season      Window
-	// Spoils says what is lost when it is late, or how the work must be kept meanwhile.
+	// Spoils says what is lost when it is late, or how the work must be kept meanwhile; Said is how often
+	// the list of days says it.
 	Spoils string
+	Said   Said
 	// Step is the key of the step of the log whose tick ends it, or empty.
 	Step string
 	// Count and Rate are how the number of units and the time of one are known.

@@ -13,6 +13,8 @@ type grid struct {
 	title, note string
 	head        []string
 	rows        [][]square
+	// reminders are by row what a page that begins with it says over its head, or nothing.
+	reminders []string
 }
 
 // square is one place of a grid.
@@ -63,6 +65,9 @@ func (f *flow) grid(g grid) {
 		row := f.gridRow(r, widths, size)
 		if i > 0 {
 			row.head = again
+			if i < len(g.reminders) && g.reminders[i] != "" {
+				row.head = append(f.reminder(g.reminders[i]), again...)
+			}
 		}
 		f.add(row)
 	}
@@ -73,6 +78,18 @@ func (f *flow) grid(g grid) {
 		}
 		f.small(g.note)
 	}
+}
+
+// reminder is a paragraph in bold for the head of a page.
+func (f *flow) reminder(text string) []strip {
+	var out []strip
+	for _, l := range draw.Wrapped(text, smallLetter, true, f.width) {
+		out = append(out, strip{high: leading * smallLetter, draw: func(s *paper, top float64) {
+			s.lines(0, top, []string{l}, smallLetter, true, draw.Start)
+		}})
+	}
+	out[0].words = text
+	return out
 }
 
 // keepRows keeps the first rows with the head, and the last ones together; a short table
@@ -151,7 +168,9 @@ func (f *flow) wrapped(r []square, widths []float64, size float64) (cells [][]st
 }
 
 // table adds one of the boat's tables.
-func (s *stageSheet) table(t answer.Table) {
+func (s *stageSheet) table(t answer.Table) { s.grid(s.gridOf(t)) }
+
+func (s *stageSheet) gridOf(t answer.Table) grid {
 	g := grid{title: t.Title, note: t.Note}
 	for _, c := range t.Columns {
 		g.head = append(g.head, c.Label)
@@ -171,5 +190,5 @@ func (s *stageSheet) table(t answer.Table) {
 		}
 		g.rows = append(g.rows, row)
 	}
-	s.grid(g)
+	return g
 }

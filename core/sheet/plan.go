@@ -91,7 +91,9 @@ func DaySheets(j Job, o *core.Outlook) []draw.List {
 		}
 		for _, t := range answer.PlanTables(o, j.System) {
 			if t.Key == "plan.days" {
-				s.table(everyDay(t))
+				g := s.gridOf(everyDay(t))
+				g.reminders = answer.StillToBeware(o)
+				s.grid(g)
 			}
 		}
 		return s.strips

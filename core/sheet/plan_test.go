@@ -194,3 +194,34 @@ func TestAsksOnOnePage(t *testing.T) {
 		}
 	}
 }
+
+// On every page of the list of days stands what to beware of at each of its rows: at the row, at one over it, or
+// at the head of the page that it goes on to. From the gores to the lacing, worked at without a pause, a page says
+// once that bark and root are kept wet.
+func TestEveryPageOfDaysSaysWhatToBewareOf(t *testing.T) {
+	c := core.Evaluate(design.Default())
+	for _, first := range []string{"", "2026-04-20"} {
+		s := plan.NewSeason()
+		s.Days[plan.Begin] = first
+		o, ok := core.PlanWork(c, s, tally.Log{}, first, func(string) int { return 0 }, nil)
+		require.True(t, ok)
+		rows, reminded := 0, 0
+		for _, p := range sheet.DaySheets(sheet.Job{Canoe: c, System: units.Imperial16}, o) {
+			over := ""
+			for _, line := range strings.Split(p.Description, "\n") {
+				over += line + "\n"
+				reminded += strings.Count(line, "Still to beware of: ")
+				for _, task := range plan.All() {
+					if strings.Contains(line, " | "+task.Name+" | ") {
+						rows++
+						assert.Contains(t, over, task.Spoils, line)
+					}
+				}
+			}
+			laced, _, _ := strings.Cut(over, "Take the frame out")
+			assert.LessOrEqual(t, strings.Count(laced, "keep bark and root wet"), 1, laced)
+		}
+		assert.Equal(t, len(o.Entries()), rows)
+		assert.GreaterOrEqual(t, reminded, 1)
+	}
+}
