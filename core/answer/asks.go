@@ -122,7 +122,7 @@ func (a *asks) time() {
 	o := a.o
 	switch {
 	case o == nil:
-		a.add("Time", notYet, "")
+		a.add("Time", notYet+": see Season", "")
 		return
 	case len(o.Faults) > 0 || o.State != plan.Made:
 		a.add("Time", "no plan with these hands and days: see Season", "")

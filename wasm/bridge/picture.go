@@ -70,11 +70,14 @@ func (p *page) printPicture() {
 func (p *page) listenPicture() {
 	p.on(js.Global(), "resize", func(js.Value) { p.draw() })
 	p.on(js.Global(), "beforeprint", func(js.Value) {
+		p.printing = true
+		if data(p.root(), "paper") != "" { // sheets, and nothing of the page
+			return
+		}
 		p.printPicture()
 		p.unfoldForPaper()
 		p.asksForPaper()
 		p.chartDays(true)
-		p.printing = true
 	})
 	p.on(js.Global(), "afterprint", func(js.Value) {
 		p.printing = false

@@ -128,6 +128,7 @@ func (p *page) goPlace(at work.Place, step bool) {
 		return
 	}
 	p.desk.SetPlace(at)
+	p.reply(p.desk.DropAwaited())
 	if !p.sees(work.Lessons) {
 		p.wall(false)
 	}

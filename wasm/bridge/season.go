@@ -156,12 +156,24 @@ func (p *page) showSeason() {
 	p.fill("season-tables", markup.PlanTables(o, p.work.System, open))
 }
 
+// paperWait is how long the browser's own print waits for a plan that is not known, ms: it cannot be put off,
+// and a plan of many boats takes seconds.
+const paperWait = 500
+
 // asksForPaper writes what the boat asks, which a print of the page shows whether it is looked at or
 // not.
 func (p *page) asksForPaper() {
-	if p.places.at.Shows(string(stage.Choose)) {
-		p.fill(asksID, p.desk.Asks())
+	if p.work.None || !p.places.at.Shows(string(stage.Choose)) {
+		return
 	}
+	b := p.known()
+	b.WantPlan(true, true, today())
+	b.Hurry(pipeline.Sooner, now, paperWait)
+	o, known := b.Outlook()
+	if !known {
+		o = nil
+	}
+	p.fill(asksID, markup.Asks(p.work.Canoe(), o, p.work.System))
 }
 
 // chartDays draws the chart of days, as it stands on the page or as the page is printed.
@@ -227,8 +239,8 @@ func (p *page) season(what string) {
 		return
 	}
 	p.reply(p.desk.Season(what, p.paperForm(), time.Now().UTC()))
-	if _, known := p.known().Outlook(); known {
-		p.showPiece(pipeline.Season)
+	if p.desk.AwaitsPlan() {
+		p.turnIn(p.known().Stepped())
 	}
 }
 

@@ -120,8 +120,13 @@ func (p *page) showPiece(piece pipeline.Piece) {
 		}
 	case pipeline.Beside:
 		p.showRecord()
-	case pipeline.Season, pipeline.Sooner:
+	case pipeline.Season:
 		p.showSeason()
+	case pipeline.Sooner:
+		p.showSeason()
+		if p.desk.AwaitsPlan() {
+			p.reply(p.desk.SeasonFollows(p.paperForm(), time.Now().UTC()))
+		}
 	default:
 		p.showNumbers()
 		p.showChecks()
@@ -137,7 +142,8 @@ func (p *page) known() *pipeline.Boat {
 	b := p.work.Known()
 	b.Want(p.showsBark())
 	b.WriteDates(p.work.Dates)
-	b.WantPlan(p.seesPlan(), p.places.at == work.Season, today())
+	awaits := p.desk.AwaitsPlan()
+	b.WantPlan(awaits || p.seesPlan(), awaits || p.places.at == work.Season, today())
 	b.Ask(p.asked())
 	return b
 }

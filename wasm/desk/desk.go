@@ -38,6 +38,7 @@ type Desk struct {
 	taught  taught
 	bench   bench.Bench
 	paper   paper
+	plan    wanted
 	record  recorded
 	tracing tracing.Tracing
 }

@@ -29,7 +29,7 @@ func (d *Desk) Meet(inEvent bool) (Reply, bool) {
 			"else is changed.", []Button{{"Save what was entered as a file", func() Reply {
 			return boats(file.File{Boats: []file.Boat{met}}, jsonName(met.Design.Name), "")
 		}}}}}}
-	return r.and(d.unread()), d.faults <= mostFaults
+	return r.and(d.unread()).and(d.DropAwaited()), d.faults <= mostFaults
 }
 
 // NotStarted is what the page says where it does not start at all.

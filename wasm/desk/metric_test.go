@@ -77,6 +77,7 @@ func TestSeasonHasNoInch(t *testing.T) {
 	require.Empty(t, w.SetSeason("have.roots.splitSeams", "20"))
 	require.Empty(t, w.SetSeason("learners", "5"))
 	require.Empty(t, w.AddWork("pitch.inside", "2027-06-20", "3", "1", ""))
+	planned(w)
 	for _, what := range []string{"print", "days", "asks"} {
 		noInch(t, what, d.Season(what, desk.PaperForm{}, time.Date(2027, 5, 1, 12, 0, 0, 0, time.UTC)).Print)
 	}

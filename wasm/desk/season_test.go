@@ -16,14 +16,61 @@ import (
 	"barkwright/core/units"
 	"barkwright/wasm/desk"
 	"barkwright/wasm/internal/memory"
+	"barkwright/wasm/pipeline"
+	"barkwright/wasm/work"
 )
+
+// planned has the plan of the boat shown worked out.
+func planned(w *work.Work) {
+	w.Known().WantPlan(true, true, "2027-05-01")
+	for !w.Known().Known(pipeline.Sooner) {
+		w.Known().Next()
+	}
+}
+
+// What is pressed before the plan is known does not hold the page: it says that it waits, and is carried out once
+// the plan is known. What was pressed before, another place and another boat drop it.
+func TestPrintWaitsForThePlan(t *testing.T) {
+	d, w := open(&memory.Store{})
+	now := time.Date(2027, 5, 1, 12, 0, 0, 0, time.UTC)
+	require.Empty(t, w.SetSeason("begin", "2027-06-14"))
+	press := func(what string) desk.Reply { return d.Season(what, desk.PaperForm{}, now) }
+	follow := func() desk.Reply { return d.SeasonFollows(desk.PaperForm{}, now) }
+	for what, at := range map[string]string{"print": "season-says", "days": "season-says", "asks": "asks-says"} {
+		r := press(what)
+		assert.Empty(t, r.Print)
+		assert.Contains(t, said(r, at), "printed as soon as it stands")
+		assert.True(t, d.AwaitsPlan())
+		assert.Empty(t, follow().Print, "not known yet")
+		assert.Empty(t, said(d.DropAwaited(), at))
+		assert.False(t, d.AwaitsPlan())
+	}
+	press("print")
+	assert.Contains(t, said(press("calendar"), "season-says"), "handed over as soon as it stands")
+	planned(w)
+	r := follow()
+	assert.Empty(t, r.Print)
+	require.NotNil(t, r.Save)
+	assert.False(t, d.AwaitsPlan())
+	assert.Contains(t, press("asks").Print, "<svg", "known")
+
+	require.Empty(t, w.SetSeason("learners", "2"))
+	press("print")
+	d.Shelf.Copy()
+	w = d.Show()
+	planned(w)
+	assert.Empty(t, follow().Print)
+	assert.False(t, d.AwaitsPlan(), "it was of the boat before")
+}
 
 // A calendar needs dates; it is handed over under the boat's name, and paper carries the plan.
 func TestSeasonButtons(t *testing.T) {
 	d, w := open(&memory.Store{})
 	now := time.Date(2027, 5, 1, 12, 0, 0, 0, time.UTC)
+	planned(w)
 	assert.Nil(t, d.Season("calendar", desk.PaperForm{}, now).Save)
 	require.Empty(t, w.SetSeason("begin", "2027-06-14"))
+	planned(w)
 	r := d.Season("calendar", desk.PaperForm{}, now)
 	require.NotNil(t, r.Save)
 	assert.Contains(t, r.Save.Name, ".ics")
@@ -35,6 +82,7 @@ func TestSeasonButtons(t *testing.T) {
 		assert.Contains(t, d.Season(what, desk.PaperForm{}, now).Print, "<svg", what)
 	}
 	require.Empty(t, w.SetSeason("practised", "0"))
+	planned(w)
 	assert.Empty(t, d.Season("print", desk.PaperForm{}, now).Print)
 	assert.NotEmpty(t, d.Season("asks", desk.PaperForm{}, now).Print, "what the boat asks needs no crew")
 }

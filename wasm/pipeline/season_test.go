@@ -74,6 +74,7 @@ func TestPlanFirst(t *testing.T) {
 	b.WantPlan(true, true, "")
 	until(t, b, Season)
 	assert.True(t, b.Known(Figures))
+	until(t, b, Sooner)
 	assert.False(t, b.Known(Curve))
 	finish(b)
 	assert.True(t, b.Known(Curve) && b.Known(Sooner))

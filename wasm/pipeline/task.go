@@ -19,8 +19,12 @@ type task struct {
 
 // Waiting returns the piece that comes next, and whether there is one.
 func (b *Boat) Waiting() (Piece, bool) {
-	if b.planFirst && b.wantsPlan && b.Known(Figures) && b.Known(Water) && !b.Known(Season) && !b.failed[Season] {
-		return Season, true
+	if b.planFirst && b.wantsPlan && b.Known(Figures) && b.Known(Water) {
+		for _, p := range [2]Piece{Season, Sooner} {
+			if !b.Known(p) && !b.failed[p] {
+				return p, true
+			}
+		}
 	}
 	for p := range pieces {
 		if b.wants(p) && !b.Known(p) && !b.failed[p] {
@@ -98,6 +102,17 @@ func (b *Boat) Need(p Piece) {
 	b.run(p, c, nil)
 	b.of[p], b.done[p] = c.Design, true
 	b.dress()
+}
+
+// Hurry works at what comes next until a piece is known, for no longer than so many ms of a clock, and tells
+// whether it is.
+func (b *Boat) Hurry(p Piece, now func() float64, most float64) bool {
+	for until := now() + most; !b.Known(p) && now() < until; {
+		if _, _, worked := b.Next(); !worked {
+			break
+		}
+	}
+	return b.Known(p)
 }
 
 // Rest lets go of the memory that working out takes, while another boat is in hand.

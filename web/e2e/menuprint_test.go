@@ -31,3 +31,24 @@ func TestPagePrintsWhole(t *testing.T) {
 		assert.Greater(t, lines, 30, at)
 	}
 }
+
+// Where Choose shows, sheets are printed without the plan: nothing of the page itself is on that paper. The page
+// of what the boat asks is printed once its plan is known, and says so until then.
+func TestPlanHoldsNoPrintUp(t *testing.T) {
+	p := open(t, desktop.at("choose"))
+	eval[bool](p, `window.printed = [], window.print = () => {
+		dispatchEvent(new Event('beforeprint'));
+		printed.push(document.getElementById('print').textContent);
+		dispatchEvent(new Event('afterprint'));
+	}, true`)
+	eval[bool](p, `document.querySelector('[data-print="choose"]').click(), true`)
+	p.wait(`printed.length === 1`)
+	assert.Empty(t, eval[string](p, `document.getElementById('asks-table').textContent`))
+	says := eval[string](p, `document.querySelector('[data-season=asks]').click(), document.getElementById('asks-says').textContent`)
+	assert.Contains(t, says, "printed as soon as it stands")
+	p.wait(`printed.length === 2 && printed[1].includes('likely ')`)
+	assert.Empty(t, eval[string](p, `document.getElementById('asks-says').textContent`))
+	// The browser's own menu waits for it a moment at the most.
+	eval[bool](p, `window.print(), true`)
+	assert.Contains(t, eval[string](p, `document.getElementById('asks-table').textContent`), "likely ")
+}
