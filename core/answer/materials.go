@@ -248,16 +248,17 @@ func gearTable(c core.Canoe) Table {
 func sheathingTable(c core.Canoe) Table {
 	t := Table{
 		Key: "sheathing", Title: "Sheathing", Home: stage.Rib, OnPaper: true, Blanks: []string{"Ready"},
-		Note: "Finished lengths with the lap at the ends; leave about 1 in (25 mm) until they lie. The centre strip goes in " +
-			"first; strips are tapered toward the ends of the boat and their butts feathered (" + fromAdney +
-			", pp. 50-52).",
+		Note: "Finished lengths along the skin with the lap at the ends: the strips under the gunwales are mostly the longest, " +
+			"those on the bottom the shortest. Leave about 1 in (25 mm) until they lie. The centre strip goes in first; strips " +
+			"are tapered toward the ends of the boat and their butts feathered (" + fromAdney + ", pp. 50-52).",
 	}
 	return fill(t, refs(c.Frame.Sheathing.Regions),
 		ordinal[*frame.SheathingRegion]("region", "Length of boat", 1),
 		col("from", "From", units.Offset, func(r *frame.SheathingRegion) Cell { return num(r.From) }),
 		col("to", "To", units.Offset, func(r *frame.SheathingRegion) Cell { return num(r.To) }),
 		col("strips", "Strips", units.Count, func(r *frame.SheathingRegion) Cell { return whole(r.Strips) }),
-		col("length", "Strip", units.Length, func(r *frame.SheathingRegion) Cell { return about(r.Length) }),
+		col("shortest", "Shortest strip", units.Length, func(r *frame.SheathingRegion) Cell { return atLeast(r.Shortest) }),
+		col("length", "Longest strip", units.Length, func(r *frame.SheathingRegion) Cell { return atLeast(r.Length) }),
 	)
 }
 

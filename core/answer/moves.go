@@ -87,7 +87,7 @@ afloat.gmHigh: paddlers turnWidth beam thwarts
 afloat.gmHigher: paddlers beam thwarts paddlerMass
 afloat.gmLower: paddlers beam thwarts paddlerMass
 afloat.loadAtThreeInches: depth beamFine beam beamFull
-afloat.loadAtFourInches: depth beamFine beam beamFull
+afloat.loadAtFourInches: depth beamFine beam sheathingThickness
 afloat.loadAtSixInches: depth sheathingThickness beamFine beam
 afloat.loadAtEightInches: depth sheathingThickness beamFine beam
 `

@@ -11,6 +11,7 @@ import (
 	"barkwright/core/design"
 	"barkwright/core/frame"
 	"barkwright/core/geom"
+	"barkwright/core/hull"
 	"barkwright/core/internal/check"
 )
 
@@ -173,17 +174,78 @@ func TestSheathingCoversTheBoat(t *testing.T) {
 				assert.InDelta(t, s.Regions[i-1].To, r.From, 1e-12)
 			}
 			assert.LessOrEqual(t, r.Length, 9*12*inch+1e-9, "to 9 ft, Adney and Chapelle 1964, p. 51")
+			assert.LessOrEqual(t, r.Shortest, r.Length)
 			for _, x := range []float64{r.From, (r.From + r.To) / 2, r.To} {
 				girth := 2 * h.Column(h.ColumnAtEdge(math.Abs(x))).Section.HalfGirth()
 				assert.GreaterOrEqual(t, float64(r.Strips)*d.SheathingWidth, girth-1e-9)
 			}
 			strips += r.Strips
-			area += float64(r.Strips) * r.Length * d.SheathingWidth
+			area += float64(r.Strips) * d.SheathingWidth * meanStrip(h, r, i > 0)
 		}
 		assert.InDelta(t, f.Headboard.X, s.Regions[len(s.Regions)-1].To, 1e-12)
 		assert.InDelta(t, -f.Headboard.X, s.Regions[0].From, 1e-12)
 		assert.Equal(t, strips, s.Strips)
-		assert.InDelta(t, area, s.Area, 1e-9)
+		// Five lines, their chords and trapezia for 400 and fine ones: a tenth of a percent.
+		assert.InEpsilon(t, area, s.Area, 1e-3)
+	}
+}
+
+// meanStrip is the mean length of a region's strips, laps included.
+func meanStrip(h *hull.Hull, r frame.SheathingRegion, lapped bool) float64 {
+	const lines = 400
+	sum := 0.0
+	for j := range lines {
+		sum += alongSkin(h, r, (float64(j)+0.5)/lines)
+	}
+	if lapped {
+		sum += lines * h.Design.SheathingLap
+	}
+	return sum / lines
+}
+
+// alongSkin is the length of the line on the skin at a share of the girth over a region.
+func alongSkin(h *hull.Hull, r frame.SheathingRegion, share float64) float64 {
+	const pieces = 100
+	var last geom.Vec3
+	sum := 0.0
+	for i := range pieces + 1 {
+		x := r.From + (r.To-r.From)*float64(i)/pieces
+		column := h.Column(h.ColumnAtEdge(math.Abs(x)))
+		at := column.At(column.Girth() * share)
+		at.X = math.Copysign(at.X, x)
+		if i > 0 {
+			sum += at.Sub(last).Len()
+		}
+		last = at
+	}
+	return sum
+}
+
+// The strip under the gunwale is as long as a tape laid along the gunwale over its region
+// reads, and its lap: the plan's curve and the sheer are in both. The bark's edge stands an inch
+// and an eighth outside the gunwale's, and no strip is longer than the longest of many lines
+// on the skin.
+func TestLongestStripReaches(t *testing.T) {
+	for _, d := range append(design.Starting(), design.Default(), check.With(t, "length", 96*inch, "overhang", 5*inch,
+		"beam", 24*inch, "thwarts", 3.0, "ribs", 22.0, "ribWidthMid", 2*inch, "ribWidthEnd", 1.5*inch)) {
+		h, f := build(d)
+		for i, r := range f.Sheathing.Regions {
+			lap := 0.0
+			if i > 0 {
+				lap = d.SheathingLap
+			}
+			tape := h.RunTo(r.To) - h.RunTo(r.From)
+			if r.From < 0 && r.To > 0 {
+				tape = h.RunTo(r.To) + h.RunTo(r.From)
+			}
+			assert.GreaterOrEqual(t, r.Length, math.Abs(tape)+lap-inch/16, "%s, region %d", d.Name, i+1)
+			most := 0.0
+			for j := range 21 {
+				most = max(most, alongSkin(h, r, float64(j)/20))
+			}
+			// Chords in place of a hundred: under a sixteenth.
+			assert.InDelta(t, most+lap, r.Length, inch/16, "%s, region %d", d.Name, i+1)
+		}
 	}
 }
 

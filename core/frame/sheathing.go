@@ -2,7 +2,9 @@ package frame
 
 import (
 	"math"
+	"slices"
 
+	"barkwright/core/geom"
 	"barkwright/core/hull"
 	"barkwright/core/units"
 )
@@ -19,42 +21,116 @@ type Sheathing struct {
 // SheathingRegion is the strips that stand side by side over one length.
 type SheathingRegion struct {
 	From, To float64 // along x
-	Length   float64 // of one strip, laps included
-	Strips   int
+	// Length of the longest strip and of the shortest, laps included: the one under
+	// the gunwale follows the plan and the sheer, the one in the middle the bottom.
+	Length, Shortest float64
+	Strips           int
 }
 
-// longestStrip is how long a strip of sheathing is split: to 9 ft. Adney and
-// Chapelle 1964, pp. 50-51.
-const longestStrip = 9 * units.Foot
+const (
+	// longestStrip is how long a strip of sheathing is split: to 9 ft. Adney and
+	// Chapelle 1964, pp. 50-51.
+	longestStrip = 9 * units.Foot
+	// boatPieces is in how many pieces the strips are measured at least, and stripLines how
+	// many strips of a region are.
+	boatPieces = 24
+	stripLines = 5
+)
 
 func newSheathing(h *hull.Hull) Sheathing {
+	lap := h.Design.SheathingLap
+	n := int(math.Ceil(2 * h.HeadboardX() / (longestStrip - lap)))
+	n += 1 - n%2 // an odd number has a region amidships and its joints off it
+	for ; ; n += 2 {
+		if s := sheathed(h, n); s.longest() <= longestStrip {
+			return s
+		}
+	}
+}
+
+func (s *Sheathing) longest() float64 {
+	most := 0.0
+	for _, r := range s.Regions {
+		most = max(most, r.Length)
+	}
+	return most
+}
+
+// sheathed covers the boat from headboard to headboard in n regions, an odd number.
+func sheathed(h *hull.Hull, n int) Sheathing {
 	d := &h.Design
 	end := h.HeadboardX()
-	n := int(math.Ceil(2 * end / (longestStrip - d.SheathingLap)))
-	n += 1 - n%2 // an odd number has a region amidships and its joints off it
+	pieces := 2 * ((boatPieces + 2*n - 1) / (2 * n)) // of a region: even, so that one ends amidships
+	half := make([]lining, n/2+1)                    // from the one amidships outward, whose after half mirrors
+	last := liningAt(h, 0)
+	for k := 1; k <= n*pieces/2; k++ {
+		at := liningAt(h, end*float64(2*k)/float64(n*pieces))
+		half[(k-1+pieces/2)/pieces].add(last, at)
+		last = at
+	}
+	half[0].double()
 	var s Sheathing
 	for i := range n {
 		r := SheathingRegion{From: end * (2*float64(i)/float64(n) - 1), To: end * (2*float64(i+1)/float64(n) - 1)}
-		r.Length = r.To - r.From
+		line := &half[max(i, n-1-i)-n/2]
+		lap := 0.0
 		if i > 0 {
-			r.Length += d.SheathingLap
+			lap = d.SheathingLap
 		}
-		r.Strips = int(math.Ceil(greatestGirth(h, r.From, r.To) / d.SheathingWidth))
+		r.Shortest = slices.Min(line.lengths[:]) + lap
+		r.Length = slices.Max(line.lengths[:]) + lap
+		r.Strips = int(math.Ceil(line.girth / d.SheathingWidth))
 		s.Strips += r.Strips
-		s.Area += float64(r.Strips) * d.SheathingWidth * r.Length
+		s.Area += float64(r.Strips) * d.SheathingWidth * (line.mean() + lap)
 		s.Regions = append(s.Regions, r)
 	}
 	return s
 }
 
-// greatestGirth is the greatest girth of the skin between two stations: toward high ends it
-// grows again.
-func greatestGirth(h *hull.Hull, from, to float64) float64 {
-	const pieces = 4
-	most := 0.0
-	for i := range pieces + 1 {
-		x := math.Abs(from + (to-from)*float64(i)/pieces)
-		most = max(most, 2*h.Column(h.ColumnAtEdge(x)).Section.HalfGirth())
+// lining is a region's strips on the skin: how long they are, from the middle one up to
+// the one under the gunwale, and the greatest girth that they cover, which grows again
+// toward high ends.
+type lining struct {
+	lengths [stripLines]float64
+	girth   float64
+}
+
+// liningColumn is where strips cross one column of the skin.
+type liningColumn struct {
+	points [stripLines]geom.Vec3
+	girth  float64
+}
+
+// liningAt is the column whose top stands at x: strips narrow with the boat, so each
+// keeps its share of the girth.
+func liningAt(h *hull.Hull, x float64) liningColumn {
+	column := h.Column(h.ColumnAtEdge(x))
+	girth := column.Girth()
+	c := liningColumn{girth: 2 * girth}
+	for j := range c.points {
+		c.points[j] = column.At(girth * float64(j) / (stripLines - 1))
 	}
-	return most
+	return c
+}
+
+func (l *lining) add(from, to liningColumn) {
+	l.girth = max(l.girth, from.girth, to.girth)
+	for j := range l.lengths {
+		l.lengths[j] += to.points[j].Sub(from.points[j]).Len()
+	}
+}
+
+// mean is the mean length of the strips, by the trapezoidal rule over the girth.
+func (l *lining) mean() float64 {
+	sum := (l.lengths[0] + l.lengths[stripLines-1]) / 2
+	for _, length := range l.lengths[1 : stripLines-1] {
+		sum += length
+	}
+	return sum / (stripLines - 1)
+}
+
+func (l *lining) double() {
+	for j := range l.lengths {
+		l.lengths[j] *= 2
+	}
 }

@@ -31,7 +31,7 @@ var estimates = map[string]struct{ nearest, up, some string }{
 	"closing":       {some: "from"},
 	"ribs":          {nearest: "lean", up: "rough"},
 	"pairs":         {up: "rough"},
-	"sheathing":     {nearest: "length"},
+	"sheathing":     {up: "shortest length"},
 	"seams":         {nearest: "each root"},
 	"strands":       {nearest: "sewn left", up: "cut"},
 	"roots":         {nearest: "sewn left", up: "cut last"},

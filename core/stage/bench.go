@@ -132,7 +132,7 @@ var ribLists = []Bench{
 		Figures: []Figure{{"bend", "from the middle of the strip, either way: bent hardest"}},
 		Also:    []string{"apart", "radius", "rough", "width", "thickness", "state", "one inside the other, a little past the shape"}},
 	{Name: "Sheathing", Table: "sheathing", Step: "rib.sheathe", What: "Length {region} of the boat",
-		Figures: []Figure{{"length", "length of a strip"}}, Also: []string{"strips", "from", "to"}},
+		Figures: []Figure{{"length", "length of the longest strips"}}, Also: []string{"shortest", "strips", "from", "to"}},
 }
 
 var pitchLists = []Bench{
