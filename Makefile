@@ -15,8 +15,8 @@ PAGE  := web/dist/barkwright.html
 WASM  := GOOS=js GOARCH=wasm
 # What has no screen in it, and so runs on the page's target under node too.
 PURE  := ./core/... ./wasm/scene/... ./wasm/paint/mesh/...
-# wasm_exec refuses a long environment, so node gets only what it needs.
-NODE  := env -i PATH=$(PATH) HOME=$(HOME) $(shell go env GOROOT)/lib/wasm/go_js_wasm_exec
+# Runs a program under node as the page has it.
+NODE  := $(CURDIR)/web/dist/pack
 
 # Every check but ST1005: errors here are sentences that users read, so they begin with a capital and end with a stop.
 CHECKS := all,-ST1005
@@ -49,11 +49,15 @@ lint:
 native:
 	go test -count=1 -timeout 30m ./...
 
-node:
+node: $(NODE)
 	@if command -v node >/dev/null; then \
 		echo 'the same tests again, built for the browser, under node:'; \
-		$(WASM) go test -short -count=1 -timeout 30m -exec "$(NODE)" $(PURE); \
+		$(WASM) go test -short -count=1 -timeout 30m -exec "$(NODE) -node" $(PURE); \
 	else echo "skipped: no node here to run the core's tests on the page's target"; fi
+
+.PHONY: $(NODE)
+$(NODE):
+	go build -o $@ ./web/pack
 
 LOOKED := $(CURDIR)/web/dist/looked
 browser: page
@@ -70,12 +74,12 @@ browsers: page
 	BARKWRIGHT_PAGE="$(CURDIR)/$(PAGE)" go test -count=1 -v -timeout 30m -run TestTour ./web/e2e
 	@BARKWRIGHT_LOOKED="$(LOOKED)" ./web/e2e/others.sh
 
-bench: page
+bench: page $(NODE)
 	go test -run '^$$' -bench . -benchmem $(PURE)
 	BARKWRIGHT_DESIGNS=100000 go test -count=1 -timeout 60m -run RandomDesigns ./core ./core/frame
 	BARKWRIGHT_SWEEP=10000 go test -count=1 -v -run 'Sweep|CostGrows' ./core ./wasm/pipeline
 	go run ./web/pack -sizes
-	@if command -v node >/dev/null; then $(WASM) go test -run '^$$' -bench . -benchmem -exec "$(NODE)" $(PURE); fi
+	@if command -v node >/dev/null; then $(WASM) go test -run '^$$' -bench . -benchmem -exec "$(NODE) -node" $(PURE); fi
 	go run ./web/pack -bare
 	@browser=$$(./web/e2e/browser.sh) && BARKWRIGHT_BROWSER="$$browser" BARKWRIGHT_PAGE="$(CURDIR)/$(PAGE)" \
 	BARKWRIGHT_BARE="$(CURDIR)/web/dist/bare.html" go test -count=1 -v -run TestCost ./web/e2e

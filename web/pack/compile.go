@@ -58,7 +58,11 @@ func compiled(program, flags string) ([]byte, error) {
 	if err := build.Run(); err != nil {
 		return nil, fmt.Errorf("go build %s: %w", program, err)
 	}
-	return os.ReadFile(out)
+	wasm, err := os.ReadFile(out)
+	if err != nil {
+		return nil, err
+	}
+	return direct(wasm)
 }
 
 // byName is where a template looks a method up by its name.

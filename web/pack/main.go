@@ -8,6 +8,7 @@
 //	go run ./web/pack -notices  writes web/NOTICES.txt, which a test compares with what the page holds
 //	go run ./web/pack -sizes    prints what each package's code takes of the program
 //	go run ./web/pack -bare     builds web/dist/bare.html, an empty Ebitengine page to measure against
+//	go run ./web/pack -node FILE ARGUMENT...   runs a program, built for the browser, under node as the page has it
 package main
 
 import (
@@ -22,8 +23,8 @@ const budget = 4_300_000
 
 // options are what is asked for on the command line.
 type options struct {
-	serve, bare, notices, release, sizes bool
-	address                              string
+	serve, bare, notices, release, sizes, node bool
+	address                                    string
 }
 
 func main() {
@@ -34,7 +35,11 @@ func main() {
 	flag.BoolVar(&o.notices, "notices", false, "write the licences of what the page has in it beside the source")
 	flag.BoolVar(&o.release, "release", false, "write what to hand out as well")
 	flag.BoolVar(&o.sizes, "sizes", false, "print what each package's code takes of the program instead")
+	flag.BoolVar(&o.node, "node", false, "run a program under node instead")
 	flag.Parse()
+	if o.node {
+		os.Exit(underNode(flag.Args()))
+	}
 	if err := o.run(); err != nil {
 		fmt.Fprintln(os.Stderr, "pack:", err)
 		os.Exit(1)

@@ -82,34 +82,43 @@ func decode(code []byte) (list []instruction, locals [][]byte, err error) {
 		return nil, nil, err
 	}
 	for f := range int(count) {
-		size, rest, err := uleb(b)
-		if err != nil || size > uint64(len(rest)) {
-			return nil, nil, errShort
+		var declared []byte
+		if list, declared, b, err = decodeFunction(list, b, int64(functionAddress+f)<<addressBits); err != nil {
+			return nil, nil, err
 		}
-		body := rest[:size]
-		b = rest[size:]
-		declared, rest, err := uleb(body)
-		for range declared {
-			if err == nil {
-				_, rest, err = uleb(rest)
-			}
-			if err != nil || len(rest) == 0 {
-				return nil, nil, errShort
-			}
-			rest = rest[1:]
-		}
-		locals = append(locals, body[:len(body)-len(rest)])
-		start := int64(functionAddress+f) << addressBits
-		for len(rest) > 0 {
-			n, err := immediates(rest[0], rest[1:])
-			if err != nil {
-				return nil, nil, err
-			}
-			list = append(list, instruction{rest[:1+n], len(rest) == 1+n, start})
-			rest = rest[1+n:]
-		}
+		locals = append(locals, declared)
 	}
 	return list, locals, nil
+}
+
+// decodeFunction appends the instructions of the function that b begins with, and returns
+// the declarations of its locals and what follows it.
+func decodeFunction(list []instruction, b []byte, start int64) (_ []instruction, locals, after []byte, err error) {
+	size, rest, err := uleb(b)
+	if err != nil || size > uint64(len(rest)) {
+		return nil, nil, nil, errShort
+	}
+	body, after := rest[:size], rest[size:]
+	declared, rest, err := uleb(body)
+	for range declared {
+		if err == nil {
+			_, rest, err = uleb(rest)
+		}
+		if err != nil || len(rest) == 0 {
+			return nil, nil, nil, errShort
+		}
+		rest = rest[1:]
+	}
+	locals = body[:len(body)-len(rest)]
+	for len(rest) > 0 {
+		n, err := immediates(rest[0], rest[1:])
+		if err != nil {
+			return nil, nil, nil, err
+		}
+		list = append(list, instruction{rest[:1+n], len(rest) == 1+n, start})
+		rest = rest[1+n:]
+	}
+	return list, locals, after, nil
 }
 
 // split takes a module apart.

@@ -22,12 +22,14 @@ const functionNames = 1
 
 // Opcodes that are told apart: the same, 5.4.
 const (
-	opBlock, opIf          = 0x02, 0x04
+	opUnreachable, opNop   = 0x00, 0x01
+	opBlock, opLoop, opIf  = 0x02, 0x03, 0x04
 	opEnd                  = 0x0b
 	opBr, opBrIf           = 0x0c, 0x0d
-	opBrTable              = 0x0e
+	opBrTable, opReturn    = 0x0e, 0x0f
 	opCall, opCallIndirect = 0x10, 0x11
 	opLocalGet, opTableSet = 0x20, 0x26
+	opLocalSet, opGlobal   = 0x21, 0x23
 	opLoad, opStore        = 0x28, 0x36
 	opLastStore            = 0x3e
 	opMemorySize           = 0x3f
@@ -38,6 +40,9 @@ const (
 	opMore                 = 0xfc
 	lastTruncation         = 7
 )
+
+// emptyType is the type of a block that takes and leaves nothing: the same, 5.4.1.
+const emptyType = 0x40
 
 var errShort = errors.New("the module ends too early")
 
