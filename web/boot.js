@@ -233,10 +233,10 @@
     note.textContent = why;
   };
   // A context of the graphics is long in coming while the page's first paint is drawn, so it
-  // is asked for while the program is unpacked, with what Ebitengine asks for.
+  // is asked for while the program is unpacked, with what painter.go asks for.
   const graphics = () => {
     const canvas = document.createElement('canvas');
-    canvas.getContext('webgl2', {alpha: true, premultipliedAlpha: true, stencil: true});
+    canvas.getContext('webgl2', {alpha: true, premultipliedAlpha: true, stencil: true, antialias: false});
     return canvas;
   };
   const start = async () => {

@@ -282,6 +282,12 @@ func TestStepCallsOutLittle(t *testing.T) {
 	assert.Equal(t, before, eval[string](p, gunwale))
 }
 
+// Every edge is feathered by its triangles, so the canvas needs no more samples of a pixel than one.
+func TestCanvasTakesOneSampleAPixel(t *testing.T) {
+	p := open(t, desktop.at("rib"))
+	assert.Equal(t, 0, eval[int](p, `(gl => gl.getParameter(gl.SAMPLES))(document.querySelector('#view canvas').getContext('webgl2'))`))
+}
+
 // Opening with 400 boats kept takes under twice the time of one, and a step costs the
 // same: only the boat in hand is read and written.
 func TestCostOfManyBoats(t *testing.T) {

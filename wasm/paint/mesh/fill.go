@@ -11,21 +11,21 @@ type clipper struct {
 	out    [][3]uint32
 }
 
-// triangulate cuts a simple polygon, wound either way. Repeated points and points in a
+// triangulate cuts a simple polygon, wound either way, and returns its triangles and its area,
+// negative where it is wound counterclockwise as seen. Repeated points and points in a
 // straight line are skipped. A polygon that crosses itself is cut as far as possible,
 // and never hangs. One without area gives no triangles.
-func (c *clipper) triangulate(p []draw.Point) [][3]uint32 {
+func (c *clipper) triangulate(p []draw.Point) (triangles [][3]uint32, area float64) {
 	c.out, c.ring, c.hollow = c.out[:0], c.ring[:0], c.hollow[:0]
-	area := 0.0
 	for i, a := range p {
 		b := p[(i+1)%len(p)]
-		area += a.X*b.Y - b.X*a.Y
+		area += (a.X*b.Y - b.X*a.Y) / 2
 		if a != b {
 			c.ring = append(c.ring, uint32(i))
 		}
 	}
 	if len(c.ring) < 3 || area == 0 {
-		return nil
+		return nil, area
 	}
 	if area < 0 {
 		for i, j := 0, len(c.ring)-1; i < j; i, j = i+1, j-1 {
@@ -56,7 +56,7 @@ func (c *clipper) triangulate(p []draw.Point) [][3]uint32 {
 		at++
 	}
 	c.emit(p, 1)
-	return c.out
+	return c.out, area
 }
 
 func (c *clipper) neighbours(i int) (before, after int) {

@@ -3,7 +3,11 @@
 // graphics library, so that it is tested without a screen.
 package mesh
 
-import "barkwright/core/draw"
+import (
+	"math"
+
+	"barkwright/core/draw"
+)
 
 // Vertex is a corner of a triangle: a place in device pixels and a colour of
 // 0 to 1, premultiplied by its alpha.
@@ -31,9 +35,9 @@ func (m *Mesh) Build(l draw.List, palette draw.Palette, scale float64) {
 		case draw.Stroke:
 			m.stroke(op, palette.Of(op.Role), scale)
 		case draw.Hatch:
-			pen := pen{colour: palette.Of(op.Role), width: op.Width * scale}
+			pen := newPen(palette.Of(op.Role), op.Width*scale)
 			for _, line := range op.Lines() {
-				m.line(m.scaled(line[:], scale), pen, false)
+				m.line(m.scaled(line[:], scale), &pen, false)
 			}
 		}
 	}
@@ -48,29 +52,22 @@ func (m *Mesh) scaled(points []draw.Point, scale float64) []draw.Point {
 	return m.points
 }
 
-func (m *Mesh) add(p draw.Point, c draw.Colour, alpha float64) uint32 {
-	a := float32(alpha)
-	m.Vertices = append(m.Vertices, Vertex{
-		X: float32(p.X), Y: float32(p.Y),
-		R: float32(c.R) / 255 * a, G: float32(c.G) / 255 * a, B: float32(c.B) / 255 * a, A: a,
-	})
-	return uint32(len(m.Vertices) - 1)
-}
-
 func (m *Mesh) triangle(a, b, c uint32) { m.Indices = append(m.Indices, a, b, c) }
 
-// fill covers a polygon and softens its rim by a hair line of its own colour.
+// fill covers a polygon and feathers its rim.
 func (m *Mesh) fill(points []draw.Point, c draw.Colour) {
 	first := uint32(len(m.Vertices))
-	triangles := m.clip.triangulate(points)
+	triangles, area := m.clip.triangulate(points)
 	if len(triangles) == 0 {
 		return
 	}
+	paint := paintOf(c, 1)
 	for _, p := range points {
-		m.add(p, c, 1)
+		m.Vertices = append(m.Vertices, paint.vertex(p))
 	}
 	for _, t := range triangles {
 		m.triangle(first+t[0], first+t[1], first+t[2])
 	}
-	m.line(points, pen{colour: c, width: 1}, true)
+	rim := newRim(c, -math.Copysign(1, area))
+	m.line(points, &rim, true)
 }

@@ -3,6 +3,7 @@ package mesh
 import (
 	"math"
 	"math/rand/v2"
+	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -60,11 +61,15 @@ func TestTriangulateCoversOnce(t *testing.T) {
 	rng := rand.New(rand.NewPCG(1, 1))
 	for n := 3; n < 120; n++ {
 		p := star(rng, n)
-		assert.InEpsilon(t, shoelace(p), triangleArea(p, c.triangulate(p)), 1e-9, "star of %d", n)
+		triangles, area := c.triangulate(p)
+		assert.InEpsilon(t, shoelace(p), triangleArea(p, triangles), 1e-9, "star of %d", n)
+		assert.InEpsilon(t, shoelace(p), area, 1e-9, "star of %d", n)
 		for i, j := 0, n-1; i < j; i, j = i+1, j-1 {
 			p[i], p[j] = p[j], p[i]
 		}
-		assert.InEpsilon(t, shoelace(p), triangleArea(p, c.triangulate(p)), 1e-9, "star of %d, wound the other way", n)
+		triangles, area = c.triangulate(p)
+		assert.InEpsilon(t, shoelace(p), triangleArea(p, triangles), 1e-9, "star of %d, wound the other way", n)
+		assert.InEpsilon(t, -shoelace(p), area, 1e-9, "star of %d, wound the other way", n)
 	}
 	for name, p := range map[string][]draw.Point{
 		"comb": {{X: 0, Y: 0}, {X: 50, Y: 0}, {X: 50, Y: 30}, {X: 40, Y: 5}, {X: 30, Y: 30}, {X: 20, Y: 5},
@@ -72,10 +77,13 @@ func TestTriangulateCoversOnce(t *testing.T) {
 		"points in line":     {{X: 0, Y: 0}, {X: 5, Y: 0}, {X: 10, Y: 0}, {X: 10, Y: 5}, {X: 10, Y: 10}, {X: 0, Y: 10}},
 		"points that repeat": {{X: 0, Y: 0}, {X: 0, Y: 0}, {X: 10, Y: 0}, {X: 10, Y: 10}, {X: 0, Y: 10}, {X: 0, Y: 0}},
 	} {
-		assert.InEpsilon(t, shoelace(p), triangleArea(p, c.triangulate(p)), 1e-9, name)
+		triangles, _ := c.triangulate(p)
+		assert.InEpsilon(t, shoelace(p), triangleArea(p, triangles), 1e-9, name)
 	}
-	assert.Empty(t, c.triangulate(nil))
-	assert.Empty(t, c.triangulate([]draw.Point{{X: 1, Y: 1}, {X: 2, Y: 2}, {X: 3, Y: 3}}), "no area")
+	for name, p := range map[string][]draw.Point{"no points": nil, "no area": {{X: 1, Y: 1}, {X: 2, Y: 2}, {X: 3, Y: 3}}} {
+		triangles, _ := c.triangulate(p)
+		assert.Empty(t, triangles, name)
+	}
 	assert.NotPanics(t, func() {
 		for n := 3; n < 60; n++ {
 			p := make([]draw.Point, n)
@@ -152,10 +160,8 @@ func TestBuild(t *testing.T) {
 		draw.Fill{Role: draw.Bark, Points: box[:2]},
 	)
 	m.Build(l, draw.Screen(), 1)
-	// 5000 of fill, half a pixel of feather round a rim of 300, and five lines
-	// of 100: at 0, 10, 20, 30 and 40.
-	rim := 300.0 * 1
-	assert.InEpsilon(t, 5000+rim+500, m.cover(), rounded)
+	// 5000 of fill, its rim, and five lines of 100: at 0, 10, 20, 30 and 40.
+	assert.InEpsilon(t, 5000+rimOfBox(100, 50)+500, m.cover(), rounded)
 
 	require.NotEmpty(t, m.Vertices)
 	bark := draw.Screen().Of(draw.Bark)
@@ -167,6 +173,45 @@ func TestBuild(t *testing.T) {
 	first := len(m.Indices)
 	m.Build(l, draw.Screen(), 1)
 	assert.Len(t, m.Indices, first, "a second build starts afresh")
+}
+
+// rimOfBox is the integral of alpha over a box's feathered rim: at d outside the box alpha is 1 - d, and
+// the line there is that much longer at each of the four mitred corners.
+func rimOfBox(width, height float64) float64 {
+	round := 2 * (width + height)
+	return round/2 + 8*(1.0/2-1.0/3)
+}
+
+// A fill is feathered outward, whichever way its outline is wound.
+func TestRimLiesOutside(t *testing.T) {
+	box := []draw.Point{{X: 10, Y: 10}, {X: 40, Y: 10}, {X: 40, Y: 30}, {X: 10, Y: 30}}
+	for range 2 {
+		var m Mesh
+		l := draw.List{}
+		l.Add(draw.Fill{Role: draw.Bark, Points: box})
+		m.Build(l, draw.Screen(), 1)
+		assert.InEpsilon(t, 600+rimOfBox(30, 20), m.cover(), rounded)
+		for _, v := range m.Vertices {
+			if inside := v.X > 9.5 && v.X < 40.5 && v.Y > 9.5 && v.Y < 30.5; inside {
+				assert.Equal(t, float32(1), v.A, "%v", v)
+			} else {
+				assert.Zero(t, v.A, "%v", v)
+			}
+		}
+		slices.Reverse(box)
+	}
+}
+
+// A line a pixel wide and less is drawn by three vertices across it, and a wider one by four: on screens of
+// one pixel a point, half of the lines of a picture are thin.
+func TestThinLinesTakeFewerTriangles(t *testing.T) {
+	for width, want := range map[float64]int{0.3: 4, 1: 4, 1.01: 6, 3: 6} {
+		var m Mesh
+		l := draw.List{}
+		l.Add(draw.Stroke{Role: draw.Ink, Points: []draw.Point{{X: 0, Y: 0}, {X: 50, Y: 0}}, Width: width})
+		m.Build(l, draw.Screen(), 1)
+		assert.Equal(t, want, len(m.Indices)/3, "%v wide", width)
+	}
 }
 
 func BenchmarkBuild(b *testing.B) {

@@ -6,40 +6,24 @@ import (
 	"barkwright/core/draw"
 )
 
-// pen is a line's colour and whole width in device pixels.
-type pen struct {
-	colour draw.Colour
-	width  float64
-}
-
-// reach returns how far from the line's middle the solid part and the feather end, in
-// device pixels, and the opacity of the solid part. A line thinner than a pixel is drawn
-// a pixel wide and paler.
-func (p pen) reach() (solid, feather, alpha float64) {
-	if p.width < 1 {
-		return 0, 1, p.width
-	}
-	return p.width/2 - 0.5, p.width/2 + 0.5, 1
-}
-
 // mitreLimit is the longest mitre, in half-widths. Two keeps square corners
 // sharp and lets a turn past 120 degrees be cut into two lines instead.
 const mitreLimit = 2.0
 
 func (m *Mesh) stroke(op draw.Stroke, c draw.Colour, scale float64) {
-	points, pen := m.scaled(op.Points, scale), pen{colour: c, width: op.Width * scale}
+	points, pen := m.scaled(op.Points, scale), newPen(c, op.Width*scale)
 	if len(op.Dash) == 0 {
-		m.line(points, pen, op.Closed)
+		m.line(points, &pen, op.Closed)
 		return
 	}
 	if op.Closed && len(points) > 0 {
 		points = append(points, points[0])
 	}
-	m.dashes(points, op.Dash, scale, pen)
+	m.dashes(points, op.Dash, scale, &pen)
 }
 
 // line draws an unbroken line, feathered on both sides.
-func (m *Mesh) line(points []draw.Point, pen pen, closed bool) {
+func (m *Mesh) line(points []draw.Point, pen *pen, closed bool) {
 	m.path = distinct(m.path[:0], points, closed)
 	points = m.path
 	n := len(points)
@@ -53,20 +37,20 @@ func (m *Mesh) line(points []draw.Point, pen pen, closed bool) {
 	if closed {
 		segments = n
 	}
+	along := direction(points[0], points[1])
+	before := along
+	if closed {
+		before = direction(points[n-1], points[0])
+	}
 	joined, firstRow := false, uint32(0)
 	var previous uint32
-	for i := 0; i < segments; i++ {
+	for i := range segments {
 		a, b := points[i], points[(i+1)%n]
-		along := direction(a, b)
 		if !joined {
-			out := along
-			if closed || i > 0 {
-				out = direction(points[(i+n-1)%n], a)
-			}
-			if side, ok := mitre(out, along); ok {
+			if side, ok := mitre(before, along); ok {
 				previous = m.row(a, side, pen)
 			} else {
-				previous = m.row(square(a, along, -pen.width/2), normal(along), pen)
+				previous = m.row(from(a, along, -pen.width/2), normal(along), pen)
 			}
 			if i == 0 {
 				firstRow = previous
@@ -85,47 +69,43 @@ func (m *Mesh) line(points []draw.Point, pen pen, closed bool) {
 		case ok:
 			row = m.row(b, side, pen)
 		default:
-			row = m.row(square(b, along, pen.width/2), normal(along), pen)
+			row = m.row(from(b, along, pen.width/2), normal(along), pen)
 		}
-		m.band(previous, row)
+		m.band(previous, row, pen)
 		previous, joined = row, ok
+		before, along = along, next
 	}
 }
 
-// row adds the four vertices across the line at p: feather, solid, solid,
-// feather. Side is across the line, longer than one where the corner is mitred.
-func (m *Mesh) row(p, side draw.Point, pen pen) uint32 {
-	solid, feather, alpha := pen.reach()
-	var first uint32
-	for i, reach := range [4]float64{-feather, -solid, solid, feather} {
-		a := alpha
-		if i == 0 || i == 3 {
-			a = 0
-		}
-		v := m.add(draw.Point{X: p.X + side.X*reach, Y: p.Y + side.Y*reach}, pen.colour, a)
-		if i == 0 {
-			first = v
-		}
+// row adds the pen's vertices across the line at p. Side is across the line, longer than one where
+// the corner is mitred.
+func (m *Mesh) row(p, side draw.Point, pen *pen) uint32 {
+	first := uint32(len(m.Vertices))
+	for i := range pen.count {
+		at := &pen.across[i]
+		m.Vertices = append(m.Vertices, at.vertex(from(p, side, at.reach)))
 	}
 	return first
 }
 
-// band joins two rows by six triangles.
-func (m *Mesh) band(a, b uint32) {
-	for k := uint32(0); k < 3; k++ {
+// band joins two rows by two triangles for each pair of neighbours in them.
+func (m *Mesh) band(a, b uint32, pen *pen) {
+	for k := range uint32(pen.count - 1) {
 		m.triangle(a+k, a+k+1, b+k)
 		m.triangle(a+k+1, b+k+1, b+k)
 	}
 }
 
 func direction(a, b draw.Point) draw.Point {
-	d := math.Hypot(b.X-a.X, b.Y-a.Y)
-	return draw.Point{X: (b.X - a.X) / d, Y: (b.Y - a.Y) / d}
+	x, y := b.X-a.X, b.Y-a.Y
+	d := math.Sqrt(x*x + y*y) // math.Hypot is a call into plain Go in a browser
+	return draw.Point{X: x / d, Y: y / d}
 }
 
 func normal(u draw.Point) draw.Point { return draw.Point{X: -u.Y, Y: u.X} }
 
-func square(p, along draw.Point, d float64) draw.Point {
+// from is the point d along a vector from p.
+func from(p, along draw.Point, d float64) draw.Point {
 	return draw.Point{X: p.X + along.X*d, Y: p.Y + along.Y*d}
 }
 
@@ -146,21 +126,26 @@ func mitre(u, v draw.Point) (draw.Point, bool) {
 // distinct appends to out the points without those within a hundredth of a pixel of the
 // one before. They have no direction, and nothing of them would show.
 func distinct(out, points []draw.Point, closed bool) []draw.Point {
-	const same = 0.01
 	for _, p := range points {
-		if len(out) == 0 || math.Hypot(p.X-out[len(out)-1].X, p.Y-out[len(out)-1].Y) > same {
+		if len(out) == 0 || !same(p, out[len(out)-1]) {
 			out = append(out, p)
 		}
 	}
-	if n := len(out); closed && n > 1 && math.Hypot(out[0].X-out[n-1].X, out[0].Y-out[n-1].Y) <= same {
+	if n := len(out); closed && n > 1 && same(out[0], out[n-1]) {
 		out = out[:n-1]
 	}
 	return out
 }
 
+func same(p, q draw.Point) bool {
+	const within = 0.01
+	x, y := p.X-q.X, p.Y-q.Y
+	return x*x+y*y <= within*within
+}
+
 // dashes draws the pieces of a line that a dash pattern draws, with the pattern's lengths
 // multiplied by scale. A pattern of length zero draws the whole line.
-func (m *Mesh) dashes(points []draw.Point, pattern []float64, scale float64, pen pen) {
+func (m *Mesh) dashes(points []draw.Point, pattern []float64, scale float64, pen *pen) {
 	total := 0.0
 	for _, d := range pattern {
 		total += max(d, 0)
