@@ -69,6 +69,23 @@ type Butt struct {
 	Length float64 // of the seam, m
 }
 
+// Reach is where a strip covers its side: as far as the butts to the strips beside it, which lie in the middle of
+// the laps.
+func (l *Layout) Reach(s Laid) (aft, bow float64) {
+	aft, bow = s.Aft, s.Bow
+	for _, b := range l.Butts {
+		if b.Port != (s.Side == Port) || b.Along <= s.Aft || b.Along >= s.Bow {
+			continue
+		}
+		if b.Along < (s.Aft+s.Bow)/2 {
+			aft = b.Along
+		} else {
+			bow = b.Along
+		}
+	}
+	return aft, bow
+}
+
 // Scant is a stretch where the bark falls short by so little of the boat's length
 // that no piece is laid there.
 type Scant struct {

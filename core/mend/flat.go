@@ -13,8 +13,10 @@ import (
 // Quarter says by the signs of x and y in which of the four the part lies.
 type Laid struct {
 	Quarter [2]float64
-	// Panel is the number of the side panel it lies on, -1 for the sheet.
+	// Panel is the number of the side panel it lies on, -1 for the sheet; Strip is the name of the strip that
+	// the panel is cut from there, empty where it is cut with a sheet on the bed.
 	Panel int
+	Strip string
 	// Outline is closed round a patch, its first point not repeated; open along a rib.
 	Outline []geom.Vec2
 	Closed  bool
@@ -22,9 +24,9 @@ type Laid struct {
 	Piece int
 }
 
-// OnFlat is where a repair lies on the bark laid flat, which is cut at the gores and at the seams of side
-// panels: a part for each piece of bark it touches in each quarter.
-func OnFlat(h *hull.Hull, f *bark.Flat, r Repair) []Laid {
+// OnFlat is where a repair lies on the bark laid flat, which is cut at the gores, at the seams of side
+// panels and at the butts of their strips: a part for each piece of bark it touches in each quarter.
+func OnFlat(h *hull.Hull, l *bark.Layout, f *bark.Flat, r Repair) []Laid {
 	var out []Laid
 	along, round := spans(h, r)
 	for _, q := range [4][2]float64{{1, 1}, {-1, 1}, {1, -1}, {-1, -1}} {
@@ -38,12 +40,12 @@ func OnFlat(h *hull.Hull, f *bark.Flat, r Repair) []Laid {
 		for _, p := range f.Pieces() {
 			if r.Damage.Kind == tally.BrokenRib {
 				if line := p.Upright(region.From, low, high); line != nil {
-					out = append(out, Laid{Quarter: q, Panel: p.Panel, Outline: line})
+					out = append(out, onStrips(l, p, Laid{Quarter: q, Panel: p.Panel, Outline: line})...)
 				}
 				continue
 			}
 			for _, outline := range p.Lay(region) {
-				out = append(out, Laid{Quarter: q, Panel: p.Panel, Outline: outline, Closed: true})
+				out = append(out, onStrips(l, p, Laid{Quarter: q, Panel: p.Panel, Outline: outline, Closed: true})...)
 			}
 		}
 	}
@@ -79,14 +81,14 @@ func inHalf(span [2]float64, sign float64) (from, to float64, some bool) {
 // onAxis is how near to a centre line a point of the flat bark lies on it, m.
 const onAxis = 1e-9
 
-// join counts the pieces: parts of one sheet or panel are one piece where both run along the same centre
+// join counts the pieces: parts of one sheet, panel or strip are one piece where both run along the same centre
 // line. Of a patch no more than one part in a quarter does.
 func join(parts []Laid) {
 	next := 0
 	for i := range parts {
 		parts[i].Piece = next
 		for k := range parts[:i] {
-			if parts[k].Panel == parts[i].Panel && meet(parts[k], parts[i]) {
+			if parts[k].Panel == parts[i].Panel && parts[k].Strip == parts[i].Strip && meet(parts[k], parts[i]) {
 				parts[i].Piece = parts[k].Piece
 			}
 		}

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"math/rand/v2"
+	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -105,7 +106,7 @@ func TestLaidPatchHasItsArea(t *testing.T) {
 		_, girth := mend.Column(c.Hull, d.At)
 		d.Up = (2*check.Share(r) - 1) * girth
 		repair := mend.Make(boat(), d)
-		parts := mend.OnFlat(c.Hull, f, repair)
+		parts := mend.OnFlat(c.Hull, &c.Bark, f, repair)
 		require.NotEmpty(t, parts)
 		least, most := stretchNear(f, parts)
 		grew := area(parts) / onHull(c, repair)
@@ -128,21 +129,21 @@ func TestPatchAcrossAGore(t *testing.T) {
 		tried++
 		_, girth := mend.Column(c.Hull, g.Run)
 		d := tally.Damage{Kind: tally.Hole, At: g.Run, Up: girth - 0.35*g.Depth, Along: 6 * in, Round: 1 * in}
-		whole := mend.OnFlat(c.Hull, f, mend.Make(boat(), d))
+		whole := mend.OnFlat(c.Hull, &c.Bark, f, mend.Make(boat(), d))
 		assert.Equal(t, 2, pieces(whole), "gore at %v", g.Run)
 		halves := 0.0
 		for _, side := range []float64{-1, 1} {
 			repair := mend.Make(boat(), d)
 			repair.PatchAlong /= 2
 			repair.Damage.At += side * repair.PatchAlong / 2
-			half := mend.OnFlat(c.Hull, f, repair)
+			half := mend.OnFlat(c.Hull, &c.Bark, f, repair)
 			assert.Equal(t, 1, pieces(half))
 			halves += area(half)
 		}
 		assert.InEpsilon(t, area(whole), halves, 1e-9)
 
 		d.Up, d.Round = girth-g.Depth, 4*in
-		assert.Equal(t, 1, pieces(mend.OnFlat(c.Hull, f, mend.Make(boat(), d))), "round the foot")
+		assert.Equal(t, 1, pieces(mend.OnFlat(c.Hull, &c.Bark, f, mend.Make(boat(), d))), "round the foot")
 	}
 	assert.GreaterOrEqual(t, tried, 4)
 }
@@ -153,7 +154,7 @@ func TestPatchAcrossTheLinesOfTheBark(t *testing.T) {
 	c, f := laidFlat(t, 40*in)
 	hole := func(at, up, size float64) []mend.Laid {
 		d := tally.Damage{Kind: tally.Hole, At: at, Up: up, Along: size, Round: size}
-		return mend.OnFlat(c.Hull, f, mend.Make(boat(), d))
+		return mend.OnFlat(c.Hull, &c.Bark, f, mend.Make(boat(), d))
 	}
 	middle := hole(0, 0, 4*in)
 	assert.Len(t, middle, 4)
@@ -168,11 +169,85 @@ func TestPatchAcrossTheLinesOfTheBark(t *testing.T) {
 	assert.Equal(t, map[int]bool{-1: true, 0: true}, on)
 }
 
+// Over the butt of two strips a patch falls in two parts, one on each strip, that meet in the butt's line: their
+// areas by the shoelace formula are together that of the patch on a panel without strips, within rounding, and each
+// lies where its strip reaches. On each side of each butt, forward and aft, on boats that have some.
+func TestPatchAcrossAButt(t *testing.T) {
+	tried := 0
+	for _, d := range design.Starting() {
+		p, _ := design.Lookup("sheetWidth")
+		c, faults := core.Try(p.Set(d, 36*in))
+		require.Empty(t, faults)
+		f := bark.Flatten(c.Hull, c.Bark, bark.ForPicture, nil, nil)
+		c = c.WithFlat(f)
+		plain := c.Bark
+		plain.Port, plain.Star, plain.Butts = nil, nil, nil
+		strips := map[string]bark.Laid{}
+		for _, s := range append(slices.Clone(c.Bark.Port), c.Bark.Star...) {
+			strips[s.Name] = s
+		}
+		for _, b := range c.Bark.Butts {
+			place := c.Bark.PlaceAt(c.Hull, b.Along)
+			column := c.Hull.Column(place)
+			damage := tally.Damage{Kind: tally.Hole, At: math.Copysign(runAt(c, place), b.Along), Up: column.Girth(),
+				Along: 5 * in, Round: 4 * in}
+			if !b.Port {
+				damage.Up = -damage.Up
+			}
+			repair := mend.Make(boat(), damage)
+			whole := onPanels(mend.OnFlat(c.Hull, &plain, &f, repair))
+			parts := onPanels(mend.OnFlat(c.Hull, &c.Bark, &f, repair))
+			require.Len(t, whole, 1)
+			require.Len(t, parts, 2, "%s at %v", d.Name, b.Along)
+			tried++
+			assert.NotEqual(t, parts[0].Piece, parts[1].Piece)
+			assert.InEpsilon(t, area(whole), area(parts), 1e-12, "sums of some twenty products of metres")
+			assert.NotEqual(t, parts[0].Strip, parts[1].Strip)
+			for _, part := range parts {
+				aft, bow := c.Bark.Reach(strips[part.Strip])
+				onButt := 0
+				for _, q := range part.Outline {
+					along := part.Quarter[0] * q.X
+					assert.True(t, along >= aft-1e-12 && along <= bow+1e-12, "rounding of one place on a line")
+					if along == b.Along {
+						onButt++
+					}
+				}
+				assert.GreaterOrEqual(t, onButt, 2, "they meet in the butt")
+			}
+		}
+	}
+	assert.GreaterOrEqual(t, tried, 10)
+}
+
+// runAt is the run along the gunwale of the column at a place, m.
+func runAt(c core.Canoe, place float64) float64 {
+	low, high := 0.0, c.Hull.Gunwale.Length()
+	for range 60 {
+		if run := (low + high) / 2; c.Hull.ColumnAtEdge(c.Hull.StationAt(run)) < place {
+			low = run
+		} else {
+			high = run
+		}
+	}
+	return low
+}
+
+// onPanels are the parts that lie on side panels.
+func onPanels(all []mend.Laid) (out []mend.Laid) {
+	for _, part := range all {
+		if part.Panel >= 0 {
+			out = append(out, part)
+		}
+	}
+	return out
+}
+
 // A broken rib is a line from gunwale to gunwale in one piece, torn lacing a strip at the edge on its
 // side; nothing entered makes points that are no numbers.
 func TestOtherDamageLaidFlat(t *testing.T) {
 	c, f := laidFlat(t, 80*in)
-	rib := mend.OnFlat(c.Hull, f, mend.Make(boat(), tally.Damage{Kind: tally.BrokenRib, At: -10 * in}))
+	rib := mend.OnFlat(c.Hull, &c.Bark, f, mend.Make(boat(), tally.Damage{Kind: tally.BrokenRib, At: -10 * in}))
 	require.Len(t, rib, 2)
 	assert.Equal(t, 1, pieces(rib))
 	length := 0.0
@@ -190,7 +265,7 @@ func TestOtherDamageLaidFlat(t *testing.T) {
 		for _, at := range []float64{-tally.MostDamage, -1, 0, c.Hull.Gunwale.Length(), tally.MostDamage} {
 			for _, up := range []float64{-tally.MostDamage, 0, 0.3, tally.MostDamage} {
 				d := tally.Damage{Kind: k, At: at, Up: up, Along: 0.2, Round: 0.2, Groups: 3}
-				for _, part := range mend.OnFlat(c.Hull, f, mend.Make(boat(), d)) {
+				for _, part := range mend.OnFlat(c.Hull, &c.Bark, f, mend.Make(boat(), d)) {
 					for _, q := range part.Outline {
 						assert.False(t, math.IsNaN(q.X+q.Y))
 						assert.LessOrEqual(t, max(2*math.Abs(q.X)-f.Length, 2*math.Abs(q.Y)-f.Breadth), 1e-9)

@@ -44,7 +44,7 @@ func (p *pen) laid(c core.Canoe) {
 	p.jointsOver(c, a)
 	p.stripsOver(c, a)
 	p.flatGores(c, a)
-	p.repairsOver(c, a)
+	p.repairsOver(a)
 	p.flatTitle(l)
 	switch p.View.Layer {
 	case scene.Measures:

@@ -1,7 +1,6 @@
 package flat
 
 import (
-	"math"
 	"strconv"
 
 	"barkwright/core"
@@ -22,59 +21,68 @@ type laidRepair struct {
 func (p *pen) layRepairs(c core.Canoe) {
 	for i, e := range p.View.Repairs {
 		p.repairs = append(p.repairs,
-			laidRepair{i, scene.RepairName(i, e.Entry), mend.OnFlat(c.Hull, p.View.Flat, e.Repair)})
+			laidRepair{i, scene.RepairName(i, e.Entry), mend.OnFlat(c.Hull, &c.Bark, p.View.Flat, e.Repair)})
 	}
 	p.List.Description += repairsInWords(p.repairs)
 }
 
-// repairsOver draws every repair's outline on each piece of bark that it touches.
-func (p *pen) repairsOver(c core.Canoe, a scene.Plate) {
-	for _, r := range p.repairs {
-		p.repairLines(c, r, a)
-		p.repairNames(c, r, a, draw.Box{Right: p.List.Width, Bottom: p.List.Height})
+// laidOut is where a drawing has the bark: of a line on a part of a repair, its points in the picture, none
+// where the drawing does not have that part.
+type laidOut func(part mend.Laid, line []geom.Vec2) []draw.Point
+
+// onPlate is the whole bark on a plate, its strips drawn off the sheet.
+func onPlate(a scene.Plate) laidOut {
+	return func(part mend.Laid, line []geom.Vec2) []draw.Point {
+		out := 0.0
+		if part.Strip != "" {
+			out = panelGap
+		}
+		return a.InQuarter(part.Quarter, out, line)
 	}
 }
 
-func (p *pen) repairLines(c core.Canoe, r laidRepair, a scene.Plate) {
+// repairsOver draws every repair's outline on each piece of bark that it touches.
+func (p *pen) repairsOver(a scene.Plate) {
+	for _, r := range p.repairs {
+		p.repairLines(r, onPlate(a))
+		p.repairNames(r, onPlate(a), draw.Box{Right: p.List.Width, Bottom: p.List.Height})
+	}
+}
+
+func (p *pen) repairLines(r laidRepair, at laidOut) {
 	for _, part := range r.parts {
 		lines := [][]geom.Vec2{part.Outline}
 		if part.Closed {
 			lines = cutLines(part.Outline)
 		}
 		for _, line := range lines {
-			p.Line(draw.Warn, scene.StrongWidth, a.InQuarter(part.Quarter, p.panelOut(c, part), line)...)
-		}
-	}
-}
-
-// panelOut is how far a part is drawn off its place: as the part of the panel that it lies on.
-func (p *pen) panelOut(c core.Canoe, part mend.Laid) float64 {
-	x := middle(part.Outline).X
-	for _, piece := range p.View.Flat.Pieces() {
-		if piece.Panel < 0 || piece.Panel != part.Panel {
-			continue
-		}
-		for _, s := range panelParts(c, piece, part.Quarter) {
-			if x >= s.from && x <= s.to {
-				return s.out
+			if points := at(part, line); len(points) > 0 {
+				p.Line(draw.Warn, scene.StrongWidth, points...)
 			}
 		}
 	}
-	return 0
 }
 
 // repairNames makes a repair's parts that can be touched, and letters each piece of it once, of those whose
 // middle lies in a room.
-func (p *pen) repairNames(c core.Canoe, r laidRepair, a scene.Plate, room draw.Box) {
+func (p *pen) repairNames(r laidRepair, at laidOut, room draw.Box) {
 	pieces := map[int][]draw.Point{}
+	count := 0
 	for _, part := range r.parts {
-		points := a.InQuarter(part.Quarter, p.panelOut(c, part), part.Outline)
+		count = max(count, part.Piece+1)
+		points := at(part, part.Outline)
+		if len(points) == 0 {
+			continue
+		}
 		pieces[part.Piece] = append(pieces[part.Piece], points...)
 		if draw.BoxOf(points).Meets(room) {
 			p.Part(scene.RepairPart(r.number), part.Closed, points)
 		}
 	}
-	for k := range len(pieces) {
+	for k := range count {
+		if len(pieces[k]) == 0 {
+			continue
+		}
 		b := draw.BoxOf(pieces[k])
 		at := draw.Point{X: (b.Left + b.Right) / 2, Y: (b.Top + b.Bottom) / 2}
 		if p.View.Layer == scene.Plain || !(draw.Box{Left: at.X, Right: at.X, Top: at.Y, Bottom: at.Y}).Within(room) {
@@ -89,15 +97,6 @@ func (p *pen) repairNames(c core.Canoe, r laidRepair, a scene.Plate, room draw.B
 			scene.SpotAt(b.Left-0.5*p.Letter, at.Y, draw.End))
 		n.Lead, n.Key = &at, "repair "+text
 	}
-}
-
-// middle is the mean of an outline's points.
-func middle(outline []geom.Vec2) geom.Vec2 {
-	sum := geom.Vec2{}
-	for _, q := range outline {
-		sum = sum.Add(q)
-	}
-	return sum.Scale(1 / math.Max(1, float64(len(outline))))
 }
 
 // repairsInWords say on how many pieces of bark each repair lies.

@@ -141,6 +141,7 @@ func (p *pen) sheet(c core.Canoe, s cutSheet, a scene.Plate) {
 			p.Ring(draw.Ink, scene.StrongWidth, points)
 		default:
 			p.Area(draw.Bark, draw.Ink, scene.StrongWidth, points)
+			p.stripRepairs(c, l, a)
 		}
 		if name := answer.StripPart(c, l); name != "" {
 			p.Part(name, true, points)
@@ -204,8 +205,9 @@ func (p *pen) bedPiece(c core.Canoe, l bark.Laid, a scene.Plate) {
 	for _, piece := range p.View.Flat.Pieces() {
 		q.flatEdges(c, piece, onBed)
 	}
+	bed := onTheBed(onBed)
 	for _, r := range p.repairs {
-		q.repairLines(c, r, onBed)
+		q.repairLines(r, bed)
 	}
 	low, high := a.At(l.Cut.Along, l.Cut.Across), a.At(l.Cut.Along+l.Length(), l.Cut.Across+l.Width)
 	room := draw.Box{Left: low.X, Right: high.X, Top: high.Y, Bottom: low.Y}
@@ -213,7 +215,7 @@ func (p *pen) bedPiece(c core.Canoe, l bark.Laid, a scene.Plate) {
 		p.List.Add(draw.Clip(op, room)...)
 	}
 	for _, r := range p.repairs {
-		p.repairNames(c, r, onBed, room)
+		p.repairNames(r, bed, room)
 	}
 	if x := p.middleOf(l, onBed); x > 0 {
 		p.Dashed(draw.Faint, scene.HairWidth, scene.CentreDash, draw.Point{X: x, Y: low.Y}, draw.Point{X: x, Y: high.Y})
