@@ -116,6 +116,8 @@ func joinCheck(c core.Canoe) Warning {
 	switch {
 	case len(l.Joints)+len(l.Butts) == 0:
 		w.Word, w.Text = "none", working("no sheets are joined")
+	case !l.Apart:
+		w.Word, w.Text = "clear", working("the one joint has no gore to keep clear of")
 	case l.Gap < bark.Hand-1e-6:
 		w.State, w.Word = Near, "too near a gore"
 		w.Text = working("the nearest stands # off a gore or another joint, and the bark between may tear out; a "+

@@ -30,8 +30,11 @@ func layoutNumbers(c core.Canoe) []*Number {
 		l.Gap, fromLaying,
 		working("# across the bed and # between strips; the least distance along the bed, from gores that a joint "+
 			"does not take the place of", many(len(l.Joints), "joint", "joints"), many(len(l.Butts), "butt", "butts")))
-	if len(l.Joints)+len(l.Butts) == 0 {
+	switch {
+	case len(l.Joints)+len(l.Butts) == 0:
 		gap = gap.absent("no joint")
+	case !l.Apart:
+		gap = gap.absent("nothing stands near")
 	}
 	tree := bark.NewStanding(sheetWanted(c), d)
 	price := func(key, label string, v float64) *Number {

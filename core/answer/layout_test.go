@@ -98,6 +98,16 @@ func TestJointsTooNearAreSaid(t *testing.T) {
 	assert.Equal(t, gap < 4*units.Inch-1e-6, near.State == answer.Near)
 }
 
+// One joint of a boat without gores has nothing to keep clear of, and is not too near.
+func TestOneJointAlone(t *testing.T) {
+	p, _ := design.Lookup("gores")
+	c := core.Evaluate(p.Set(design.Default(), 0))
+	require.Len(t, c.Bark.Joints, 1)
+	require.Empty(t, c.Bark.Butts)
+	assert.Equal(t, answer.Within, barkCheckOf(t, c, "bark.joinGap").State)
+	assert.True(t, find(t, answer.All(c), "bark.joinGap").Absent)
+}
+
 // A root too short for a group is named, and the count of roots with it.
 func TestRootsTooShort(t *testing.T) {
 	d := design.Default()

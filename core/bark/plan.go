@@ -28,8 +28,9 @@ type Layout struct {
 	Scant  []Scant
 	Over   []Offcut // what the sheets leave
 	// Gap is the least distance of a joint or a butt from a gore or from another of
-	// them that it does not stand on, m. It is 0 without joints and butts.
-	Gap float64
+	// them that it does not stand on, m; 0 where Apart is false: nothing else stands there.
+	Gap   float64
+	Apart bool
 	// Asked is the breadth that the bed asks for where a piece on it is narrower, m, or 0.
 	// No panel helps there: no seam lies on the bottom.
 	Asked float64
@@ -144,12 +145,12 @@ func (l *Layout) take(d *demand, laid *laying) {
 	for _, along := range laid.joints {
 		l.Joints = append(l.Joints, d.joint(along, &laid.marks))
 	}
-	l.Gap = l.gap(laid.marks.gores)
+	l.Gap, l.Apart = l.gap(laid.marks.gores)
 	l.total(d.hull)
 }
 
-// gap is the least distance between seams across the bark.
-func (l *Layout) gap(gores []float64) float64 {
+// gap is the least distance between seams across the bark, and whether there are two.
+func (l *Layout) gap(gores []float64) (float64, bool) {
 	least := math.Inf(1)
 	var joints []float64
 	for _, j := range l.Joints {
@@ -163,9 +164,9 @@ func (l *Layout) gap(gores []float64) float64 {
 		}
 	}
 	if math.IsInf(least, 1) {
-		return 0
+		return 0, false
 	}
-	return least
+	return least, true
 }
 
 // total adds up the seams, the root and the bark needed.
