@@ -1,7 +1,10 @@
 package answer
 
 import (
+	"strconv"
+
 	"barkwright/core"
+	"barkwright/core/design"
 	"barkwright/core/frame"
 	"barkwright/core/stage"
 	"barkwright/core/units"
@@ -109,9 +112,15 @@ func gunwaleCheck(c core.Canoe) Warning {
 	text := worst.name + ": " + worst.bend.Advice(c.Design.GunwaleStock)
 	var terms []term
 	if n := worst.bend.Mend; worst.bend.Verdict != wood.WithinGuide && n > 0 {
-		text += "; # layers would be within guide"
-		terms = append(terms, count(n))
 		w.Cure = splitsCure(bends)
+		most := mostLayers()
+		if n > most {
+			text += "; it would take more than # layers"
+			n = most
+		} else {
+			text += "; # layers would be within guide"
+		}
+		terms = append(terms, count(n))
 	}
 	if worst.bend.Verdict == wood.TooTight && worst.published == frame.PublishedPastEnd {
 		text += ". A published boat (fig. 106) has this too, by the same reckoning: there the outwale cannot have " +
@@ -119,6 +128,12 @@ func gunwaleCheck(c core.Canoe) Warning {
 	}
 	w.Text = working(text, terms...)
 	return w
+}
+
+// mostLayers is how many layers a gunwale's end may be split into.
+func mostLayers() int {
+	p, _ := design.Lookup("gunwaleEndSplits")
+	return int(p.Max)
 }
 
 // splitsCure is the number of layers that brings every bend within guide; nil where no
@@ -153,7 +168,9 @@ func bendsTable(c core.Canoe) Table {
 			func(b *namedBend) Cell { return num(b.bend.Ratio).saying(radiusWord(b.bend.Bend)) }),
 		text("verdict", "Verdict", (*namedBend).word),
 		col("mend", "Layers within guide", units.Count, func(b *namedBend) Cell {
-			return whole(b.bend.Mend).saying(wordIf(b.bend.Mend == 0, "none is enough"))
+			most := mostLayers()
+			return whole(b.bend.Mend).saying(wordIf(b.bend.Mend == 0, "none is enough") +
+				wordIf(b.bend.Mend > most, "more than "+strconv.Itoa(most)))
 		}),
 	)
 }

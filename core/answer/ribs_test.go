@@ -148,3 +148,17 @@ func TestOneRoughLengthOfARib(t *testing.T) {
 	require.GreaterOrEqual(t, at, 0)
 	assert.InDelta(t, longest, cell(pieces, at, "length"), 1e-9)
 }
+
+// No more layers are named than the gunwales' ends can be set to: this boat's outwale turns up so
+// sharply past the gunwale's end that two dozen would be wanted.
+func TestNoMoreLayersThanCanBeSet(t *testing.T) {
+	d := check.With(t, "length", 100*units.Inch, "overhang", 4*units.Inch, "beam", 22*units.Inch, "depth", 8*units.Inch,
+		"gunwaleEndHeight", 11*units.Inch, "endHeight", 14*units.Inch, "rocker", units.Inch/2, "thwarts", 3.0)
+	require.Empty(t, core.Validate(d))
+	w := checkOf(t, d, "gunwales.verdict")
+	assert.Contains(t, w.Text(units.Imperial16), "more than 8 layers")
+	assert.NotContains(t, w.Text(units.Imperial16), "24 layers")
+	table, _ := answer.MakeTable(core.Evaluate(d), "bends")
+	last := table.Rows[len(table.Rows)-1].Cells
+	assert.Equal(t, "more than 8", last[len(last)-1].Text)
+}
