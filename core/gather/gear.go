@@ -32,8 +32,12 @@ const (
 const (
 	stakeShort, stakeLong   = 30 * units.Inch, 50 * units.Inch
 	insideShort, insideLong = 20 * units.Inch, 25 * units.Inch
-	insideWidth             = 1.5 * units.Inch
-	insideThickness         = 0.5 * units.Inch
+	// A stake goes stakeDriven into the ground and both kinds stand tieOver over the edge
+	// that they hold, where they are tied across: deep boats need longer ones than the
+	// published. Estimates.
+	stakeDriven, tieOver = 12 * units.Inch, 4 * units.Inch
+	insideWidth          = 1.5 * units.Inch
+	insideThickness      = 0.5 * units.Inch
 )
 
 // clampEvery is how far apart the gunwales are clamped to the bark while they are
@@ -65,9 +69,11 @@ func gear(h *hull.Hull, f frame.Frame) []Gear {
 				High: b.Crosspieces[0].OutToOut, From: "the table of the building frame"})
 	}
 	all = append(all,
-		Gear{Name: "stakes", Count: b.StakeCount, Low: stakeShort, High: stakeLong, From: pp4041},
-		Gear{Name: "inside stakes, one against each stake along the sides", Count: inside, Low: insideShort,
-			High: insideLong, Width: insideWidth, Thickness: insideThickness, From: "Adney and Chapelle, pp. 45, 116"},
+		Gear{Name: "stakes", Count: b.StakeCount, Low: max(stakeShort, d.Depth+stakeDriven+tieOver),
+			High: max(stakeLong, d.EndHeight+stakeDriven+tieOver), From: pp4041},
+		Gear{Name: "inside stakes, one against each stake along the sides", Count: inside,
+			Low: max(insideShort, d.Depth+tieOver), High: max(insideLong, h.Sheer(h.FrameEnd())+tieOver),
+			Width: insideWidth, Thickness: insideThickness, From: "Adney and Chapelle, pp. 45, 116"},
 		Gear{Name: "ties: one across each pair of stakes, one to each inside stake", Count: b.StakeCount/2 + inside,
 			From: own},
 	)

@@ -42,6 +42,23 @@ func TestGearIsThatOfTheBed(t *testing.T) {
 	// Three pairs a quarter stand past the sides: the frame's end and two beyond it.
 	assert.Equal(t, f.Bed.StakeCount-4*3, inside)
 	assert.Equal(t, 2*len(f.Bed.Crosspieces)-1, cross)
+	// The example's lengths are enough for a boat of its depth; in a deep one they would end
+	// below the edge that they hold.
+	for _, d := range []design.Design{design.Default(), design.Starting()[2], check.With(t, "depth", 30*inch,
+		"gunwaleEndHeight", 46*inch, "endHeight", 58*inch, "beam", 60*inch, "length", 420*inch)} {
+		h := hull.New(d)
+		for _, g := range list(d).Gear {
+			switch {
+			case g.Name == "stakes":
+				assert.GreaterOrEqual(t, g.Low, d.Depth+12*inch)
+				assert.GreaterOrEqual(t, g.High, d.EndHeight+12*inch)
+				assert.GreaterOrEqual(t, g.Low, 30*inch)
+			case strings.HasPrefix(g.Name, "inside stakes"):
+				assert.Greater(t, g.Low, d.Depth)
+				assert.Greater(t, g.High, h.Sheer(h.FrameEnd()))
+			}
+		}
+	}
 	for _, g := range list(check.With(t, "endBlocking", 0.0)).Gear {
 		assert.NotContains(t, g.Name, "blocks")
 	}
