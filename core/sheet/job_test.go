@@ -241,3 +241,15 @@ func TestRibsInFittingOrder(t *testing.T) {
 	assert.Less(t, strings.Index(said, "Ribs in the order they go in"), strings.Index(said, "1, 2 | 22 |"))
 	assert.Less(t, strings.Index(said, "1, 2 | 22 |"), strings.Index(said, " | 21 |"))
 }
+
+// A boat built on its gunwale frame has no building frame among its sizes.
+func TestNoFrameOfABoatBuiltOnItsGunwales(t *testing.T) {
+	j := everything()
+	assert.Contains(t, words(j, stage.Choose), "Building frame, out to out: 2' 3\"")
+	d := design.Default()
+	d.BuiltOn = design.OnGunwales
+	j.Canoe = evaluated(design.Follow(d))
+	said := words(j, stage.Choose)
+	assert.NotContains(t, said, "Building frame")
+	assert.Contains(t, said, "Built on: the gunwale frame")
+}

@@ -38,7 +38,11 @@ func theBoat(s *stageSheet) {
 	for _, key := range []string{"length", "beam", "depth", "gunwaleEndHeight", "endHeight", "rocker", "frameWidth",
 		"frameLength", "barkThickness", "ribs", "thwarts", "stemLaminations"} {
 		p, _ := design.Lookup(key)
-		pairs = append(pairs, pair{p.Label, p.Kind.Format(p.Get(&s.Canoe.Design), s.System)})
+		if on := s.Canoe.Design.BuiltOn; on == design.OnFrame || !strings.HasPrefix(key, "frame") {
+			pairs = append(pairs, pair{p.Label, p.Kind.Format(p.Get(&s.Canoe.Design), s.System)})
+		} else if key == "frameWidth" {
+			pairs = append(pairs, pair{"Built on", on.String()})
+		}
 	}
 	s.pairs(pairs)
 	s.heading("As worked out")
@@ -94,7 +98,7 @@ func rootsToDig(s *stageSheet) {
 	if root.Strands.Fits {
 		s.tally("Roots dug, split and scraped",
 			s.needed(root.Strands.Roots)+", each "+units.Run.Format(root.Strands.Length,
-				s.System)+" as it grows: "+units.Run.Format(root.WithWaste, s.System)+" split in all", root.Strands.Roots, s.System)
+				s.System)+" as it grows: "+units.Run.Rough(root.WithWaste, s.System)+" split in all", root.Strands.Roots, s.System)
 	}
 }
 
@@ -107,7 +111,7 @@ func groupsToLace(s *stageSheet) {
 func (s *stageSheet) sewn(kinds ...bark.Kind) {
 	for _, seam := range s.Canoe.Bark.Seams {
 		if seam.Count > 0 && slices.Contains(kinds, seam.Kind) {
-			s.tally("Sewn: "+seamNames[seam.Kind], s.needed(seam.Count)+", "+units.Run.Format(seam.Root,
+			s.tally("Sewn: "+seamNames[seam.Kind], s.needed(seam.Count)+", "+units.Run.Rough(seam.Root,
 				s.System)+" of split root in all", seam.Count, s.System)
 		}
 	}
