@@ -22,6 +22,14 @@ func bedNumbers(c core.Canoe) []*Number {
 			postWorking(c, first)).short("Post, middle"),
 		number(stage.Lace, "post.end", "Post under the gunwale ends", units.SmallLength, last.Length, fromShape,
 			postWorking(c, last)).short("Post, ends"),
+		printed(stage.Bed, "bed.length", "Building bed, length", units.Length, d.BedLength, fromOwnChoice,
+			working("# as set, crowned # in the middle", length(d.BedLength), length(d.BedCrown))),
+		printed(stage.Bed, "bed.breadth", "Building bed, breadth", units.Length, b.Breadth, fromAdney+", pp. 38-40",
+			working("# of frame out to out and # for the stakes on both sides: a published bed is about # "+
+				"broad under gunwales of #", length(b.Breadth-frame.BedBroader), length(frame.BedBroader),
+				length(33*units.Inch+frame.BedBroader), length(33*units.Inch))).by(known.Published),
+		printed(stage.Bed, "bed.crown", "Crown of the bed", units.SmallLength, d.BedCrown, fromOwnChoice,
+			working("# as set, higher in the middle than at its ends", small(d.BedCrown))),
 		printed(stage.Bed, "bed.stakes", "Stakes round the bed", units.Count, float64(b.StakeCount),
 			fromAdney+", pp. 40-41, whose own boat has 34",
 			working("pairs no more than about # apart, none at a thwart, one pair at each end of the frame and two "+

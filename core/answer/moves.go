@@ -26,6 +26,9 @@ sheer.amidships: depth
 sheer.end: depth gunwaleEndHeight
 post.middle: depth endBlocking bedCrown inwaleDepth
 post.end: rocker gunwaleEndHeight depth endBlocking
+bed.length: overhang length bedLength
+bed.breadth: beam frameWidth
+bed.crown: bedCrown
 bed.stakes: thwarts
 bed.slack: endBlocking rocker bedCrown rockerSpread
 gunwale.length: overhang length gunwaleEndHeight beam

@@ -22,6 +22,8 @@ type Bed struct {
 	StakeCount int
 	// Posts of one half, from the middle outward.
 	Posts []Post
+	// Breadth is how broad the ground is levelled.
+	Breadth float64
 	// Slack is how much longer the bark lies on the bed between the heels than the
 	// finished bottom is; less than 0 where it is shorter. An estimate.
 	Slack float64
@@ -59,6 +61,9 @@ const (
 	// 12 in, 1 1/2 in.
 	stakeLast     = 12 * units.Inch
 	stakePairHalf = 0.75 * units.Inch
+	// BedBroader is how much broader than what is weighed down on it the bed is: about
+	// 3 1/2 ft under gunwales 33 in out to out. Same pages, and p. 38.
+	BedBroader = 9 * units.Inch
 )
 
 // stakesBeyond are how far past the frame's end two more pairs stand: about 12
@@ -74,6 +79,7 @@ func newBed(h *hull.Hull, thwarts []Thwart) Bed {
 	b.Crosspieces = crosspieces(h, thwarts)
 	b.Stakes = stakes(h, thwarts)
 	b.StakeCount = 4 * len(b.Stakes)
+	b.Breadth = 2*h.FrameHalfBreadth(0) + BedBroader
 	b.Posts = posts(h, thwarts)
 	b.Slack = 2 * (bedLength(h) - bottomLength(h))
 	return b

@@ -83,6 +83,19 @@ func inside(thwarts []frame.Thwart, end float64) (last float64) {
 // Adney and Chapelle 1964, pp. 40-41: stakes about 24 in apart and 1 in off the frame, the
 // last pair but one about 12 in from its end, two pairs about 12 and 18 in beyond, the
 // pairs there 1 1/2 in apart.
+// The bed of the published example is about 3 1/2 ft broad under its gunwales. Adney and
+// Chapelle 1964, p. 40.
+func TestPublishedBed(t *testing.T) {
+	d := example(t, 7.5, 17).Design
+	d.BuiltOn = design.OnGunwales
+	f := frame.Build(hull.New(d))
+	assert.InDelta(t, 3.5, f.Bed.Breadth/foot, 0.25, "half of its half feet")
+	// A broad boat's stakes stand on it too.
+	wide := check.With(t, "beam", 66*inch, "length", 400*inch, "frameWidth", 55*inch)
+	f = frame.Build(hull.New(wide))
+	assert.Greater(t, f.Bed.Breadth/2, f.Bed.Stakes[0].Y+2*inch)
+}
+
 func TestStakes(t *testing.T) {
 	wide := 0
 	for _, d := range []design.Design{

@@ -54,8 +54,11 @@ var consequences = map[string]consequence{
 	"sheer.amidships": {twin: "post.middle"},
 	"post.end":        {unit: inch / 2, more: "longer", less: "shorter"}, // posts are cut anew
 	"post.middle":     {unit: inch / 2, more: "longer", less: "shorter"}, // posts are cut anew
-	"bed.stakes":      {unit: 2, more: "more", less: "fewer"},            // another pair
-	"bed.slack":       {unit: inch / 2, more: "more", less: "less"},      // bark to lose in the bottom
+	"bed.length":      {twin: "gunwale.length"},
+	"bed.breadth":     {twin: "frame.width"},
+	"bed.crown":       {twin: "post.middle"},
+	"bed.stakes":      {unit: 2, more: "more", less: "fewer"},       // another pair
+	"bed.slack":       {unit: inch / 2, more: "more", less: "less"}, // bark to lose in the bottom
 
 	"gunwale.length":  {unit: 3 * inch, more: "longer", less: "shorter"}, // another log
 	"gunwale.outwale": {unit: 3 * inch, more: "longer", less: "shorter"}, // another log

@@ -117,7 +117,7 @@ innermost inside into is it its kneel knots known laid largest last layers leani
 lies lifted limit load longer longest look low lower made make many mark marks may mean middle more most narrow
 narrower narrowest nearest needed no not number of off on one opened opens or order other outer outside outward
 over pace paddler paddlers paddling page pair piece pieces plan point proportions published push quickly radius
-ratio reaches ready rest rests ride rise rough round rule same saves seam seams seat second set sewn shape
+ratio reaches ready rest rests ride rise rough round rule same saves seam seams seat second set sewn shape shortest
 short side-panel sit six size slender small smooth so spares speed split sprung square stand standing state
 stiffness stitches stop strain strip strips take taken tape temperature than that the their them theory there
 these they thickness thins third this through thumb tightest timber times tip tips too top tree trees trial
