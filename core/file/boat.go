@@ -2,6 +2,7 @@ package file
 
 import (
 	"bytes"
+	"encoding/json"
 	"fmt"
 	"math"
 	"slices"
@@ -63,6 +64,42 @@ func (v values) MarshalJSON() ([]byte, error) {
 		fmt.Fprintf(&b, ",%q:%s", p.Key, strconv.FormatFloat(x, 'g', -1, 64))
 	}
 	return append(append([]byte("{"), b.Bytes()[1:]...), '}'), nil
+}
+
+// valueError is what is wrong with a value of a file, one sentence for the user.
+type valueError string
+
+func (e valueError) Error() string { return string(e) }
+
+// UnmarshalJSON refuses what is no number, by its parameter, and a key that is given twice:
+// a file edited by hand may hold either.
+func (v *values) UnmarshalJSON(data []byte) error {
+	r := json.NewDecoder(bytes.NewReader(data))
+	if open, err := r.Token(); err != nil || open != json.Delim('{') {
+		return ErrDamaged
+	}
+	*v = values{}
+	for r.More() {
+		token, err := r.Token()
+		key, isText := token.(string)
+		var text json.RawMessage
+		if err != nil || !isText || r.Decode(&text) != nil {
+			return ErrDamaged
+		}
+		if _, twice := (*v)[key]; twice {
+			return valueError(fmt.Sprintf("The file gives %.40q twice.", key))
+		}
+		var x *float64
+		if json.Unmarshal(text, &x) != nil || x == nil {
+			name := key
+			if p, known := design.Lookup(key); known {
+				name = p.Label
+			}
+			return valueError(fmt.Sprintf("%.60s: the file holds %.40s, which is not a number.", name, text))
+		}
+		(*v)[key] = *x
+	}
+	return nil
 }
 
 func write(b Boat) boatJSON {

@@ -110,6 +110,7 @@ func decode(data []byte) (fileJSON, error) {
 	if len(data) > MaxSize {
 		return fileJSON{}, ErrTooLarge
 	}
+	data = bytes.TrimPrefix(data, []byte("\ufeff")) // which some editors write before UTF-8
 	var head struct {
 		Format  string
 		Version int
@@ -128,6 +129,10 @@ func decode(data []byte) (fileJSON, error) {
 	r := json.NewDecoder(bytes.NewReader(data))
 	r.DisallowUnknownFields()
 	if err := r.Decode(&in); err != nil {
+		var value valueError
+		if errors.As(err, &value) {
+			return fileJSON{}, value
+		}
 		if _, field, found := strings.Cut(err.Error(), "unknown field "); found {
 			return fileJSON{}, fmt.Errorf("The file holds a value for %.40q, which no design has.", strings.Trim(field, `"`))
 		}

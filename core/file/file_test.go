@@ -5,6 +5,7 @@ import (
 	"encoding/json"
 	"math"
 	"math/rand/v2"
+	"regexp"
 	"strings"
 	"testing"
 
@@ -142,8 +143,11 @@ func TestFileRefusals(t *testing.T) {
 		{"no end", good[:len(good)-3], "damaged"},
 		{"version zero", strings.Replace(good, `"version": 2`, `"version": 0`, 1), "damaged"},
 		{"version a text", strings.Replace(good, `"version": 2`, `"version": "1"`, 1), "damaged"},
-		{"text for a number", strings.Replace(good, `"beamFull":`, `"beamFull": "2.1", "x":`, 1), "damaged"},
-		{"too large a number", strings.Replace(good, `"rocker":`, `"rocker": 1e999, "x":`, 1), "damaged"},
+		{"text for a number", strings.Replace(good, `"beamFull":`, `"beamFull": "2.1", "x":`, 1),
+			`Fullness of the gunwales in the middle: the file holds "2.1", which is not a number`},
+		{"too large a number", strings.Replace(good, `"rocker":`, `"rocker": 1e999, "x":`, 1), "1e999, which is not a number"},
+		{"no number", strings.Replace(good, `"depth":`, `"depth": null, "x":`, 1), "Depth amidships: the file holds null"},
+		{"given twice", strings.Replace(good, `"depth":`, `"depth": 0.3, "depth":`, 1), `"depth" twice`},
 		{"current beyond", strings.Replace(good, `"current": 0`, `"current": 1`, 1), "damaged"},
 		{"no design", `{"format": "barkwright designs", "version": 1, "current": 0, "designs": []}`, "damaged"},
 		{"foreign JSON", `{"type": "FeatureCollection"}`, "not a file of Barkwright designs"},
@@ -175,6 +179,24 @@ func TestFileRefusals(t *testing.T) {
 		assert.NotContains(t, err.Error(), "\n")
 		assert.Empty(t, f.Boats, row.name)
 	}
+}
+
+// A file edited by hand opens in any order of its values, and with the mark that some editors put
+// before UTF-8 (RFC 8259, section 8.1: a reader may pass over it).
+func TestFileEditedByHand(t *testing.T) {
+	d := design.Starting()[2]
+	text := encoded(t, d)
+	f, err := file.Decode([]byte("\ufeff" + strings.ReplaceAll(text, "\n", "\r\n")))
+	require.NoError(t, err)
+	assert.Equal(t, d, f.Boats[0].Design)
+	first := regexp.MustCompile(`"length": [0-9.]+,`)
+	length := first.FindString(text)
+	require.NotEmpty(t, length)
+	last := strings.Replace(first.ReplaceAllString(text, ""), `"girthKnown":`, length+` "girthKnown":`, 1)
+	require.NotEqual(t, text, last)
+	f, err = file.Decode([]byte(last))
+	require.NoError(t, err)
+	assert.Equal(t, d, f.Boats[0].Design)
 }
 
 func TestFileWholeNumbers(t *testing.T) {
