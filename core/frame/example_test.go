@@ -159,3 +159,25 @@ func TestPublishedBlankRule(t *testing.T) {
 	longest := frame.Build(example(t, 7.5, 17)).Ribs[0]
 	assert.InDelta(t, 60, longest.Blank/inch, 1e-6, "twice the middle thwart of 30, as set")
 }
+
+// Groups of 8 to 10 turns with a gap of about 2 in between them (Adney and Chapelle 1964, p. 48):
+// the default's holes and turns on the example's 50 ribs. Half of the whole inches it is printed in.
+func TestPublishedGroups(t *testing.T) {
+	h := example(t, 7.5, 17)
+	groups := frame.Build(h).Lacing.Groups
+	turns := h.Design.GroupHoles*h.Design.Passes + 1
+	assert.GreaterOrEqual(t, turns, 8)
+	assert.LessOrEqual(t, turns, 10)
+	for i := 1; i < len(groups); i++ {
+		before := groups[i-1].Holes
+		assert.InDelta(t, 2, (groups[i].Holes[0]-before[len(before)-1])/inch, 0.5, "before group %d", i)
+	}
+}
+
+// Strips of 5 to 9 ft (Adney and Chapelle 1964, pp. 50-51), the shortest and the longest.
+func TestPublishedStrips(t *testing.T) {
+	for i, r := range frame.Build(example(t, 7.5, 17)).Sheathing.Regions {
+		assert.GreaterOrEqual(t, r.Shortest/inch, 60.0, "region %d", i+1)
+		assert.LessOrEqual(t, r.Length/inch, 108.0, "region %d", i+1)
+	}
+}
