@@ -10,6 +10,7 @@ import (
 
 	"barkwright/core/bark"
 	"barkwright/core/design"
+	"barkwright/core/geom"
 	"barkwright/core/hull"
 	"barkwright/core/internal/check"
 	"barkwright/core/units"
@@ -300,4 +301,29 @@ func TestStandingTree(t *testing.T) {
 	assert.InDelta(t, 49.5, bark.NewStanding(s, d).Girth/inch, 1e-9)
 	assert.Less(t, middle.Low, middle.Girth)
 	assert.Less(t, middle.Girth, middle.High)
+}
+
+// A side panel of a boat built on its gunwales lies in a bow when it is flat, since its edges differ
+// in length. The strip cut for it is straight, and as broad as the bow is high, the same fore and aft:
+// from the lowest point of the panel to its highest across the line of its ends.
+func TestStripsHoldBowedPanels(t *testing.T) {
+	d := check.With(t, "length", 200*inch, "overhang", 13*inch, "beam", 27.5*inch, "depth", 10.625*inch,
+		"gunwaleEndHeight", 16.5*inch, "endHeight", 18.4*inch, "headSetback", 0.0)
+	d.BuiltOn = design.OnGunwales
+	d = design.Follow(d)
+	require.Empty(t, design.Validate(d))
+	h := hull.New(d)
+	l := bark.Plan(h)
+	f := bark.Flatten(h, l, bark.ForPicture, nil, nil)
+	require.Equal(t, geom.Converged, f.State)
+	laid := l.OnFlat(h, f)
+	require.Len(t, laid.Port, 1)
+	low, high := math.Inf(1), math.Inf(-1)
+	for _, q := range f.Panels[0].Points {
+		low, high = min(low, q.Y), max(high, q.Y)
+	}
+	whole := high - low + d.GunwaleTurn + d.SeamLap
+	assert.GreaterOrEqual(t, laid.Port[0].Width, whole-1e-6)
+	assert.Greater(t, whole, l.Port[0].Width, "or the bow needs no allowance here")
+	assert.Equal(t, laid.Port[0].Width, laid.Star[0].Width)
 }

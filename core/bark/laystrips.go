@@ -57,7 +57,12 @@ func (l *laying) strip(b *beside, s stretchOf, aft, bow float64) Laid {
 	if bow < s.bow {
 		bow += lap / 2
 	}
-	return Laid{Aft: aft, Bow: bow, Width: b.mostLack(aft, bow) + lap,
+	width := b.mostLack(aft, bow) + lap
+	if bowed := b.straight(aft, bow); bowed > 0 {
+		d := &l.d.hull.Design
+		width = max(width, bowed+d.GunwaleTurn+d.SeamLap)
+	}
+	return Laid{Aft: aft, Bow: bow, Width: width,
 		Inside: s.aft < 0 && s.bow > 0 && aft < 0 && bow >= 0}
 }
 

@@ -97,6 +97,7 @@ func (l Layout) OnFlat(h *hull.Hull, f Flat) Layout {
 	}
 	l.FlatLength = f.Length
 	d := newDemand(h, l.columns, bottomRun(h), l.FlatLength)
+	d.flat = &f
 	var sheets []Sheet
 	if l.Listed {
 		sheets = h.Design.OnHand.List()
