@@ -28,7 +28,9 @@ func waterNumbers(c core.Canoe) []*Number {
 	lies := func(key, label string, k units.Kind, v float64, source string, how func(units.System) string) *Number {
 		n := printed(stage.Pitch, key, label, k, v, source, how).by(known.Estimate)
 		if up.State != afloat.Floats {
-			return n.absent(f.State.String())
+			n = n.absent(f.State.String())
+			n.Working = floatCheck(c).Text // what there is to say of a boat that does not lie so
+			return n
 		}
 		return n
 	}
@@ -121,8 +123,16 @@ func floatCheck(c core.Canoe) Warning {
 		w.Text = working("its middle is # "+toward+"; the "+end+" would go under. Move it "+back, length(x))
 	case f.Upright.Freeboard < afloat.CustomaryFreeboard:
 		w.State, w.Word = Near, "little freeboard"
-		w.Text = working("# of freeboard: by custom an open canoe keeps #", length(f.Upright.Freeboard).rough(),
+		short := working("# of freeboard: by custom an open canoe keeps #", length(f.Upright.Freeboard).rough(),
 			length(afloat.CustomaryFreeboard))
+		scarce := working("a little under the # of freeboard that by custom an open canoe keeps",
+			length(afloat.CustomaryFreeboard))
+		w.Text = func(s units.System) string {
+			if units.Length.RoughValue(f.Upright.Freeboard, s) >= afloat.CustomaryFreeboard-1e-9 {
+				return scarce(s) // as shown the two are the same
+			}
+			return short(s)
+		}
 	default:
 		// How upright it stays is the steadiness's to say.
 		w.State, w.Word = Within, afloat.Floats.String()

@@ -100,6 +100,36 @@ func TestLoadChecksInWords(t *testing.T) {
 	assert.Regexp(t, `^its middle is .+ aft; the stern would go under\. Move it forward`, text)
 }
 
+// A freeboard short of what custom keeps is never shown as that much.
+func TestScarceFreeboard(t *testing.T) {
+	scarce := 0
+	for cargo := 150.0; cargo < 300; cargo += 2 {
+		c := core.Evaluate(set(t, design.Default(), "cargo", cargo*units.Pound))
+		w := barkCheckOf(t, c, "afloat.state")
+		if w.State != answer.Near {
+			continue
+		}
+		text := w.Text(units.Imperial16)
+		assert.NotContains(t, text, `6" of freeboard: by custom an open canoe keeps 6"`)
+		if c.Afloat.Floated.Upright.Freeboard > 5.9*units.Inch {
+			scarce++
+			assert.Contains(t, text, `a little under the 6" of freeboard`)
+		}
+	}
+	assert.Positive(t, scarce)
+}
+
+// What a boat that does not lie afloat would have is not worked out from nothing.
+func TestOverloadedHasNoWorking(t *testing.T) {
+	d := set(t, design.Default(), "cargo", 2000*units.Pound)
+	for _, n := range answer.All(core.Evaluate(d)) {
+		if n.Key == "afloat.freeboardAt" || n.Key == "afloat.draught" {
+			assert.True(t, n.Absent, n.Key)
+			assert.Contains(t, n.Working(units.Imperial16), "too much", n.Key)
+		}
+	}
+}
+
 // With no sheets listed, the results of them say so and what to do.
 func TestNoSheetsListed(t *testing.T) {
 	n := 0
