@@ -92,18 +92,19 @@ type strip struct {
 }
 
 // newStrip covers columns at the places from low to high, which are asked of each.
-func newStrip(h *hull.Hull, places []float64, low, high func(column) float64) strip {
-	s := strip{}
-	for _, v := range places {
-		l := newColumn(h, v)
-		s.columns = append(s.columns, l)
-		s.low, s.high = append(s.low, low(l)), append(s.high, high(l))
+func newStrip(h *hull.Hull, places []float64, low, high func(*column) float64) strip {
+	n := len(places)
+	s := strip{columns: make([]column, n), low: make([]float64, n), high: make([]float64, n)}
+	for i, v := range places {
+		c := &s.columns[i]
+		*c = newColumn(h, v)
+		s.low[i], s.high[i] = low(c), high(c)
 	}
 	return s
 }
 
 // girth is the girth of row r of rows in column c.
-func (s strip) girth(c, r, rows int) float64 {
+func (s *strip) girth(c, r, rows int) float64 {
 	if s.knuckleRow > 0 {
 		if r <= s.knuckleRow {
 			return s.low[c] + (s.knuckle[c]-s.low[c])*float64(r)/float64(s.knuckleRow)
@@ -114,7 +115,7 @@ func (s strip) girth(c, r, rows int) float64 {
 }
 
 // grid is the strip's points on the hull.
-func (s strip) grid(rows int) geom.Grid {
+func (s *strip) grid(rows int) geom.Grid {
 	return geom.NewGrid(len(s.columns), rows+1, func(c, r int) geom.Vec3 {
 		return s.columns[c].At(s.girth(c, r, rows))
 	})
@@ -122,10 +123,11 @@ func (s strip) grid(rows int) geom.Grid {
 
 // start lays the strip out: straight along the bottom as far as the heel with the
 // columns square to it, and as seen from the side past it.
-func (s strip) start(h *hull.Hull, rows int) []geom.Vec2 {
+func (s *strip) start(h *hull.Hull, rows int) []geom.Vec2 {
 	out := make([]geom.Vec2, 0, len(s.columns)*(rows+1))
 	run := bottomRun(h)
-	for c, l := range s.columns {
+	for c := range s.columns {
+		l := &s.columns[c]
 		foot := geom.Vec2{X: run.at(l.Place), Y: l.lifted}
 		if l.Place > 1 {
 			foot.X += l.Foot.X - h.HeelX

@@ -76,10 +76,12 @@ func Flatten(h *hull.Hull, l Layout, res Resolution, warm *Flat, w *geom.Flatten
 }
 
 // add lays a strip flat as one more piece.
-func (f *Flat) add(s strip, p geom.FlattenProblem, w *geom.FlattenWorkspace) Piece {
+func (f *Flat) add(s *strip, p geom.FlattenProblem, w *geom.FlattenWorkspace) Piece {
 	piece := Piece{Flat: geom.Flatten(p, w), Curved: p.Grid, Rows: p.Grid.Rows}
-	for c, l := range s.columns {
-		piece.Places = append(piece.Places, l.Place)
+	piece.Places = make([]float64, 0, p.Grid.Cols)
+	piece.Girths = make([]float64, 0, len(p.Grid.At))
+	for c := range s.columns {
+		piece.Places = append(piece.Places, s.columns[c].Place)
 		for r := range piece.Rows {
 			piece.Girths = append(piece.Girths, s.girth(c, r, piece.Rows-1))
 		}
@@ -96,8 +98,8 @@ func (f *Flat) flattenSheet(h *hull.Hull, l Layout, res Resolution, warm *Flat, 
 		pinned = append(pinned, h.ColumnAtEdge(g.X))
 	}
 	s := newStrip(h, spread(h, res.Columns, sheetEnd(h, l.SheetWidth), pinned),
-		func(column) float64 { return 0 },
-		func(c column) float64 { return sheetGirth(h, c, l.SheetWidth) })
+		func(*column) float64 { return 0 },
+		func(c *column) float64 { return sheetGirth(h, c, l.SheetWidth) })
 	s.bendRows(h, res.Rows)
 	p := geom.FlattenProblem{Grid: s.grid(res.Rows), Start: s.start(h, res.Rows)}
 	middle := res.Rows
@@ -119,7 +121,7 @@ func (f *Flat) flattenSheet(h *hull.Hull, l Layout, res Resolution, warm *Flat, 
 	if warm != nil {
 		p.Warm = &warm.Sheet.Flat
 	}
-	f.Sheet = f.add(s, p, w)
+	f.Sheet = f.add(&s, p, w)
 	f.Sheet.Panel = -1
 	f.Sheet.FootRow = s.knuckleRow
 	return numbers
@@ -137,8 +139,8 @@ func sheetEnd(h *hull.Hull, width float64) float64 {
 }
 
 // sheetGirth is the girth of a column that a sheet of a width covers.
-func sheetGirth(h *hull.Hull, l column, width float64) float64 {
-	if short(h, &l, width) <= 0 {
+func sheetGirth(h *hull.Hull, l *column, width float64) float64 {
+	if short(h, l, width) <= 0 {
 		return l.girth
 	}
 	return l.girthAt(width / 2)

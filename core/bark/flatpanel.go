@@ -20,7 +20,7 @@ func (f *Flat) flattenPanel(h *hull.Hull, l Layout, number int, res Resolution, 
 		for i := range places {
 			places[i] = span.from + (span.to-span.from)*float64(i)/float64(columns)
 		}
-		s := newStrip(h, places, low, func(c column) float64 { return c.girth })
+		s := newStrip(h, places, low, func(c *column) float64 { return c.girth })
 		p := geom.FlattenProblem{Grid: s.grid(rows), Start: s.start(h, rows)}
 		if span.from == 0 {
 			p.Hold = func(c, r int) geom.Held { return geom.Held{X: c == 0, Y: c == 0 && r == 0} }
@@ -28,7 +28,7 @@ func (f *Flat) flattenPanel(h *hull.Hull, l Layout, number int, res Resolution, 
 		if warm != nil && len(f.Panels) < len(warm.Panels) {
 			p.Warm = &warm.Panels[len(f.Panels)].Flat
 		}
-		piece := f.add(s, p, w)
+		piece := f.add(&s, p, w)
 		if f.State == geom.CutOff {
 			return
 		}
@@ -40,9 +40,9 @@ func (f *Flat) flattenPanel(h *hull.Hull, l Layout, number int, res Resolution, 
 // panelFoot gives the girth at which a panel starts: the sheet's edge and, past the
 // place where that meets the end profile, the edge of the stem's face, round which
 // bark is not wrapped.
-func panelFoot(h *hull.Hull, width float64) func(column) float64 {
+func panelFoot(h *hull.Hull, width float64) func(*column) float64 {
 	half, stem := width/2, h.Design.StemWidth/2
-	return func(c column) float64 { return max(c.girthAt(half), min(stem, c.girth/2)) }
+	return func(c *column) float64 { return max(c.girthAt(half), min(stem, c.girth/2)) }
 }
 
 // span is a stretch of columns, by place.
@@ -53,10 +53,10 @@ const spanSteps = 24
 
 // panelSpans returns the stretches of a panel that are more than a sliver wide on
 // the finished hull.
-func panelSpans(h *hull.Hull, p Panel, low func(column) float64) []span {
+func panelSpans(h *hull.Hull, p Panel, low func(*column) float64) []span {
 	wide := func(v float64) float64 {
 		l := newColumn(h, v)
-		return l.girth - low(l) - sliver
+		return l.girth - low(&l) - sliver
 	}
 	var out []span
 	open := false

@@ -136,6 +136,7 @@ func reach(h *hull.Hull, all []Gore, width float64) {
 			g.end(all[mirror].EndGirth)
 			continue
 		}
-		g.end(sheetGirth(h, newColumn(h, g.place), width))
+		c := newColumn(h, g.place)
+		g.end(sheetGirth(h, &c, width))
 	}
 }

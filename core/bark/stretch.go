@@ -23,7 +23,11 @@ const patchSide = 0.1
 func (f *Flat) measure() {
 	type patch struct{ area, squares float64 }
 	patches := map[[2]int]patch{}
-	var all []geom.Stretch
+	cells := 0
+	for _, p := range f.Pieces() {
+		cells += len(p.Stretches) / 2
+	}
+	all := make([]geom.Stretch, 0, cells)
 	area, squares := 0.0, 0.0
 	for _, p := range f.Pieces() {
 		for _, q := range p.Points {

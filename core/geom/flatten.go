@@ -80,7 +80,11 @@ func Flatten(p FlattenProblem, w *FlattenWorkspace) Flat {
 	if w == nil {
 		w = &FlattenWorkspace{}
 	}
-	mesh := newSlitMesh(p.Grid, p.Slits)
+	var earlier *slitMesh
+	if p.Warm != nil {
+		earlier = &p.Warm.mesh
+	}
+	mesh := newSlitMesh(p.Grid, p.Slits, earlier)
 	f := Flat{grid: p.Grid, slits: p.Slits, mesh: mesh, Points: startPoints(p, &mesh)}
 	area, ok := w.prepare(p, &f)
 	if !ok {
@@ -164,7 +168,10 @@ func (w *FlattenWorkspace) search(f *Flat, energy float64, flipped, allowed int)
 func (w *FlattenWorkspace) longest() float64 {
 	most := 0.0
 	for _, d := range w.move {
-		most = max(most, math.Abs(d))
+		// max is a call in a browser.
+		if d = math.Abs(d); d > most {
+			most = d
+		}
 	}
 	return most
 }

@@ -113,15 +113,16 @@ func (w *FlattenWorkspace) assemble(m *slitMesh, points []Vec2) {
 			w.down[2*v[j]+1] -= k * (e.yx*g.X + e.yy*g.Y)
 			turned[j] = Vec2{s*g.X + c*g.Y, s*g.Y - c*g.X}
 		}
-		for j := range 3 {
-			for l := range 3 {
-				if v[j] < v[l] {
+		for j, row := range v {
+			x, y := w.hessian.rows(row)
+			a, g := turned[j], t.grad[j]
+			for l, column := range v {
+				if column > row {
 					continue
 				}
-				same := k * t.grad[j].Dot(t.grad[l])
-				a, b := turned[j], turned[l]
-				x, y := w.hessian.rows(v[j])
-				at := 2 * (v[l] - m.first[v[j]])
+				same := k * g.Dot(t.grad[l])
+				b := turned[l]
+				at := 2 * (column - m.first[row])
 				x[at] += same - twist*a.X*b.X
 				x[at+1] -= twist * a.X * b.Y
 				y[at] -= twist * a.Y * b.X

@@ -18,7 +18,7 @@ func energyPatch(t *testing.T, k float64) (*FlattenWorkspace, *Flat) {
 		return Vec3{float64(c), float64(r), 0.1 * random.NormFloat64()}
 	})
 	p := FlattenProblem{Grid: g, Slits: []Slit{{Col: 1, Foot: 1}}, Hold: func(c, r int) Held { return Held{} }}
-	mesh := newSlitMesh(g, p.Slits)
+	mesh := newSlitMesh(g, p.Slits, nil)
 	f := &Flat{grid: g, slits: p.Slits, mesh: mesh, Points: startPoints(p, &mesh)}
 	w := &FlattenWorkspace{}
 	_, ok := w.prepare(p, f)

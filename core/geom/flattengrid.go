@@ -1,5 +1,7 @@
 package geom
 
+import "slices"
+
 // Grid is a structured patch of surface: Cols columns of Rows points each, the
 // columns standing along a base line that joins the points of row 0. At holds
 // the points column by column, point (c, r) at c*Rows + r.
@@ -61,7 +63,9 @@ type slitMesh struct {
 // of a draughts board, which is its own mirror image in the middle column where
 // the number of cells along the base is even. A column whose points all coincide,
 // as at the tip of a pointed patch, is one vertex.
-func newSlitMesh(g Grid, slits []Slit) slitMesh {
+//
+// The mesh of an earlier patch, which may be nil, is taken over where it is the same.
+func newSlitMesh(g Grid, slits []Slit, earlier *slitMesh) slitMesh {
 	if g.Cols < 2 || g.Rows < 2 || len(g.At) != g.Cols*g.Rows {
 		panic(gridTooSmall)
 	}
@@ -91,6 +95,10 @@ func newSlitMesh(g Grid, slits []Slit) slitMesh {
 			m.after[i] = m.vertices - 1
 		}
 	}
+	if earlier != nil && earlier.rows == m.rows && slices.Equal(earlier.before, m.before) &&
+		slices.Equal(earlier.after, m.after) {
+		return *earlier
+	}
 	m.triangulate(g)
 	return m
 }
@@ -108,30 +116,26 @@ func (m *slitMesh) triangulate(g Grid) {
 		for r := range g.Rows - 1 {
 			a := c*g.Rows + r
 			b := a + g.Rows
-			quad := [4]int{a, b, b + 1, a + 1}
+			// The left column's points stand behind a slit there, the right column's before one.
+			quad := [4]corner{{a, m.after[a]}, {b, m.before[b]}, {b + 1, m.before[b+1]}, {a + 1, m.after[a+1]}}
 			first := (c + r) % 2
-			m.add(g, quad[first], quad[first+1], quad[(first+2)%4])
-			m.add(g, quad[first], quad[(first+2)%4], quad[(first+3)%4])
+			m.add(quad[first], quad[first+1], quad[(first+2)%4])
+			m.add(quad[first], quad[(first+2)%4], quad[(first+3)%4])
 		}
 	}
 }
 
-// add appends the triangle on three grid points of one cell: those of its left
-// column take their After vertex, those of its right column their Before.
-func (m *slitMesh) add(g Grid, corners ...int) {
-	left := min(corners[0]/g.Rows, corners[1]/g.Rows, corners[2]/g.Rows)
-	var v [3]int
-	for i, p := range corners {
-		v[i] = m.before[p]
-		if p/g.Rows == left {
-			v[i] = m.after[p]
-		}
-	}
-	if v[0] == v[1] || v[1] == v[2] || v[2] == v[0] {
+// corner is a corner of a triangle: a grid point and its vertex.
+type corner struct{ point, vertex int }
+
+// add appends a triangle.
+func (m *slitMesh) add(a, b, c corner) {
+	if a.vertex == b.vertex || b.vertex == c.vertex || c.vertex == a.vertex {
 		return
 	}
+	v := [3]int{a.vertex, b.vertex, c.vertex}
 	m.triangles = append(m.triangles, v)
-	m.corners = append(m.corners, [3]int(corners))
+	m.corners = append(m.corners, [3]int{a.point, b.point, c.point})
 	least := min(v[0], v[1], v[2])
 	for _, i := range v {
 		m.first[i] = min(m.first[i], least)

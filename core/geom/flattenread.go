@@ -1,9 +1,6 @@
 package geom
 
-import (
-	"math"
-	"sort"
-)
+import "math"
 
 // Flat is a patch laid flat. Its lengths are in the grid's unit.
 type Flat struct {
@@ -59,25 +56,54 @@ func (f *Flat) measure(rest []restTriangle) {
 	f.P95 = StretchPercentile(f.Stretches, 0.95)
 }
 
+// part is the stretch of a piece of area.
+type part struct{ worst, area float64 }
+
 // StretchPercentile returns the least Worst that a share of the area does not exceed.
 // It panics where there is no stretch.
 func StretchPercentile(stretches []Stretch, share float64) float64 {
-	type part struct{ worst, area float64 }
 	parts := make([]part, len(stretches))
 	total := 0.0
-	for i, s := range stretches {
+	for i := range stretches {
+		s := &stretches[i]
 		parts[i] = part{s.Worst(), s.Area}
 		total += s.Area
 	}
-	sort.Slice(parts, func(i, j int) bool { return parts[i].worst < parts[j].worst })
-	sum := 0.0
-	for _, p := range parts {
-		sum += p.area
-		if sum >= share*total {
-			return p.worst
+	return percentile(parts, share*total)
+}
+
+// percentile returns the least worst that an area does not exceed. It sorts no more than it
+// must: C. A. R. Hoare, "Algorithm 65: find", Communications of the ACM 4 (1961), 321-322.
+func percentile(parts []part, area float64) float64 {
+	for {
+		pivot := parts[len(parts)/2].worst
+		// Those under the pivot come first and those over it last.
+		less, equal := 0.0, 0.0
+		low, high := 0, len(parts)
+		for i := 0; i < high; {
+			switch p := parts[i]; {
+			case p.worst < pivot:
+				less += p.area
+				parts[i], parts[low] = parts[low], p
+				low++
+				i++
+			case p.worst > pivot:
+				high--
+				parts[i], parts[high] = parts[high], p
+			default:
+				equal += p.area
+				i++
+			}
+		}
+		switch {
+		case low > 0 && area <= less:
+			parts = parts[:low]
+		case high == len(parts) || area <= less+equal:
+			return pivot
+		default:
+			parts, area = parts[high:], area-less-equal
 		}
 	}
-	return parts[len(parts)-1].worst
 }
 
 // Column returns one side of column c from row from to the last.

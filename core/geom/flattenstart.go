@@ -52,8 +52,11 @@ func (w *FlattenWorkspace) hold(p FlattenProblem, m *slitMesh, start []Vec2) {
 		w.held[2*at+1] = !w.held[2*at]
 		return
 	}
-	for i := range p.Grid.At {
-		h := p.Hold(i/m.rows, i%m.rows)
+	for i, c, r := 0, 0, 0; i < len(p.Grid.At); i++ {
+		h := p.Hold(c, r)
+		if r++; r == m.rows {
+			c, r = c+1, 0
+		}
 		for _, v := range [2]int{m.before[i], m.after[i]} {
 			w.held[2*v] = w.held[2*v] || h.X
 			w.held[2*v+1] = w.held[2*v+1] || h.Y
