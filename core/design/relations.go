@@ -32,40 +32,44 @@ func (d Design) OutsideBreadth() float64 {
 // relationFaults checks what parameters in range ask of each other.
 func relationFaults(d Design) []Fault {
 	var faults []Fault
-	add := func(wrong bool, f Fault) {
-		if wrong {
-			faults = append(faults, f)
-		}
-	}
+	add := func(f Fault) { faults = append(faults, f) }
 	gunwales := 2 * d.HalfGunwale()
 	outside := d.OutsideBreadth()
 
-	add(d.Bulges() && d.GreatestBeam <= outside,
-		NewFault("greatestBeam", "The greatest breadth of the bark, %s, is not over the %s outside the gunwales: choose "+
+	if d.Bulges() && d.GreatestBeam <= outside {
+		add(NewFault("greatestBeam", "The greatest breadth of the bark, %s, is not over the %s outside the gunwales: choose "+
 			"none, or more.",
-			Long(d.GreatestBeam), Long(outside)).AtLeast(outside+0.25*units.Inch))
-	add(d.StationsApart > 0 && d.StationsApart < leastApart-Rounding,
-		NewFault("stationsApart", "Stations nearer than %s would make a longer table than is of use: choose none, or more.",
+			Long(d.GreatestBeam), Long(outside)).AtLeast(outside + 0.25*units.Inch))
+	}
+	if d.StationsApart > 0 && d.StationsApart < leastApart-Rounding {
+		add(NewFault("stationsApart", "Stations nearer than %s would make a longer table than is of use: choose none, or more.",
 			Small(leastApart)).AtLeast(leastApart))
-	add(d.GunwaleEndHeight < d.Depth-Rounding,
-		NewFault("gunwaleEndHeight", "The gunwale would be lower at its ends than the depth of %s amidships.",
+	}
+	if d.GunwaleEndHeight < d.Depth-Rounding {
+		add(NewFault("gunwaleEndHeight", "The gunwale would be lower at its ends than the depth of %s amidships.",
 			Long(d.Depth)).AtLeast(d.Depth))
-	add(d.Rocker > d.Depth/2+Rounding,
-		NewFault("rocker", "The bottom would rise to more than half the depth of %s.", Long(d.Depth)).AtMost(d.Depth/2))
+	}
+	if d.Rocker > d.Depth/2+Rounding {
+		add(NewFault("rocker", "The bottom would rise to more than half the depth of %s.", Long(d.Depth)).AtMost(d.Depth / 2))
+	}
 	onFrame := d.BuiltOn == OnFrame
-	add(onFrame && d.FrameLength > gunwales-frameRoom+Rounding,
-		NewFault("frameLength", "The building frame has to be %s shorter than the gunwales, which are %s from end to end.",
-			Small(frameRoom), Long(gunwales)).AtMost(gunwales-frameRoom))
-	add(onFrame && d.FrameLength > d.BedLength+Rounding,
-		NewFault("bedLength", "The bed is shorter than the building frame of %s.",
+	if onFrame && d.FrameLength > gunwales-frameRoom+Rounding {
+		add(NewFault("frameLength", "The building frame has to be %s shorter than the gunwales, which are %s from end to end.",
+			Small(frameRoom), Long(gunwales)).AtMost(gunwales - frameRoom))
+	}
+	if onFrame && d.FrameLength > d.BedLength+Rounding {
+		add(NewFault("bedLength", "The bed is shorter than the building frame of %s.",
 			Long(d.FrameLength)).AtLeast(d.FrameLength))
-	add(!onFrame && gunwales > d.BedLength+Rounding,
-		NewFault("bedLength", "The bed is shorter than the gunwales of %s, on which the boat is built.",
+	}
+	if !onFrame && gunwales > d.BedLength+Rounding {
+		add(NewFault("bedLength", "The bed is shorter than the gunwales of %s, on which the boat is built.",
 			Long(gunwales)).AtLeast(gunwales))
-	add(d.TurnSet() && d.TurnWidth > MostTurn*outside+Rounding,
-		NewFault("turnWidth", "The turn line of a boat built on a frame is at most %s of the %s outside the gunwales; for "+
+	}
+	if d.TurnSet() && d.TurnWidth > MostTurn*outside+Rounding {
+		add(NewFault("turnWidth", "The turn line of a boat built on a frame is at most %s of the %s outside the gunwales; for "+
 			"sides that bulge more, set a greatest breadth of bark or build on the gunwale frame.",
-			Shown{units.Percent, MostTurn}, Long(outside)).AtMost(MostTurn*outside))
+			Shown{units.Percent, MostTurn}, Long(outside)).AtMost(MostTurn * outside))
+	}
 	if f, wrong := d.girthFault(); wrong {
 		faults = append(faults, f)
 	}
@@ -87,13 +91,15 @@ func crewFaults(d Design) []Fault {
 		}
 	}
 	for i, p := range d.Aboard[:max(0, min(MostPaddlers, d.Paddlers))] {
+		if math.Abs(p.X) <= end+Rounding {
+			continue
+		}
 		fault := NewFault("paddler"+strconv.Itoa(i+1)+"Place",
 			"Paddler %s would be beyond the end of the gunwales, %s from amidships.",
 			Shown{units.Count, float64(i + 1)}, Long(end))
-		switch {
-		case p.X > end+Rounding:
+		if p.X > 0 {
 			faults = append(faults, fault.AtMost(end))
-		case p.X < -end-Rounding:
+		} else {
 			faults = append(faults, fault.AtLeast(-end))
 		}
 	}

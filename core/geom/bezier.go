@@ -1,5 +1,7 @@
 package geom
 
+import "math"
+
 // Bezier is a cubic Bezier curve.
 type Bezier [4]Vec2
 
@@ -21,6 +23,27 @@ func (b Bezier) Derivative(t float64) Vec2 {
 	return b[1].Sub(b[0]).Scale(3 * s * s).
 		Add(b[2].Sub(b[1]).Scale(6 * s * t)).
 		Add(b[3].Sub(b[2]).Scale(3 * t * t))
+}
+
+// Tightest returns where the curve bends most between two parameters, looked for in n equal
+// steps, and its curvature there without its sign.
+//
+// With D = s^2 p + 2st q + t^2 r, of the differences p, q and r of the points, the derivative is
+// 3D and the curvature comes to 2/3 (s^2 pxq + st pxr + t^2 qxr) / |D|^3.
+func (b Bezier) Tightest(lo, hi float64, n int) (t, curvature float64) {
+	p, q, r := b[1].Sub(b[0]), b[2].Sub(b[1]), b[3].Sub(b[2])
+	pq, pr, qr := p.Cross(q), p.Cross(r), q.Cross(r)
+	t, least := Least(func(t float64) float64 {
+		s := 1 - t
+		a, m, c := s*s, s*t, t*t
+		x, y := a*p.X+2*m*q.X+c*r.X, a*p.Y+2*m*q.Y+c*r.Y
+		d := x*x + y*y
+		if d == 0 {
+			return 0
+		}
+		return -math.Abs(a*pq+m*pr+c*qr) / (d * math.Sqrt(d))
+	}, lo, hi, n)
+	return t, -2. / 3 * least
 }
 
 // Curvature returns the signed curvature at t, positive where the curve turns

@@ -142,11 +142,11 @@ func (e *End) TightestFrom(t float64) (at, radius float64) {
 // tightest is where the curve bends most between two parameters, and the radius there,
 // +Inf where nothing bends.
 func (e *End) tightest(lo, hi float64) (at, radius float64) {
-	at, least := geom.Least(func(t float64) float64 { return -math.Abs(e.Curvature(t)) }, lo, hi, 200)
-	if least < 0 {
-		return at, -1 / least
+	at, bend := e.Tightest(lo, hi, 200)
+	if bend == 0 {
+		return at, math.Inf(1)
 	}
-	return at, math.Inf(1)
+	return at, 1 / bend
 }
 
 // Foremost is the largest x of the bark: half the length overall.

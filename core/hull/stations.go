@@ -2,6 +2,7 @@ package hull
 
 import (
 	"math"
+	"slices"
 	"sort"
 
 	"barkwright/core/geom"
@@ -122,13 +123,19 @@ func (c *cutter) cut() [][]geom.Vec2 {
 	again := false
 	for r := range c.rows {
 		c.row(r, x)
+		turns := !slices.IsSorted(x)
+		again = again || turns
+		from := 1
 		for k, at := range c.past {
-			first := crossing(x, at, 1)
+			first := crossing(x, at, from)
 			if first == len(x) {
 				continue
 			}
 			out[k] = append(out[k], c.between(r, first, x, at))
-			again = again || crossing(x, at, first+1) < len(x)
+			if !turns {
+				// The next station lies farther forward, and so does the column that reaches it.
+				from = first
+			}
 		}
 	}
 	if !again {

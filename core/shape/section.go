@@ -79,8 +79,8 @@ func (s *Section) at(g float64) geom.Vec2 {
 	case g <= flat && flat > 0:
 		return s.A.Lerp(s.Bend.A, max(0, g)/flat)
 	case g >= flat+bend:
-		if side := s.side(); side > 0 {
-			return s.Bend.B.Lerp(s.P, min(1, (g-flat-bend)/side))
+		if side := s.side(); g < flat+bend+side {
+			return s.Bend.B.Lerp(s.P, (g-flat-bend)/side)
 		}
 		return s.P
 	}
@@ -94,8 +94,11 @@ func (s *Section) bendParameter(g float64) float64 {
 	for i < s.panels-1 && s.run[i+1] < g {
 		i++
 	}
-	t := (float64(i) + (g-s.run[i])/max(s.run[i+1]-s.run[i], 1e-300)) / n
 	lo, hi := float64(i)/n, float64(i+1)/n
+	t := lo
+	if length := s.run[i+1] - s.run[i]; length > 0 {
+		t += (g - s.run[i]) / length / n
+	}
 	for range 3 {
 		speed := s.Bend.Speed(t)
 		gap := g - s.run[i] - s.Bend.Run(lo, t)
@@ -103,7 +106,12 @@ func (s *Section) bendParameter(g float64) float64 {
 		if speed == 0 || math.Abs(gap) < bendFound {
 			break
 		}
-		t = max(lo, min(hi, t+gap/speed))
+		switch t += gap / speed; {
+		case t < lo:
+			t = lo
+		case t > hi:
+			t = hi
+		}
 		// The next step would be of the order of this one's square.
 		if math.Abs(gap) < bendSettled {
 			break
