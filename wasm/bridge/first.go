@@ -11,18 +11,19 @@ import (
 	"barkwright/wasm/work"
 )
 
-// firstDelay is how long the page has stood still before what it shows is kept, ms. The
-// boat herself is kept before that.
+// firstDelay is how long the page has stood still before what it shows is kept and the program's memory is
+// collected, ms. The boat herself is kept before that.
 const firstDelay = 1000
 
 // firstSoon keeps, once the page has stood still for a while, what is to stand at the next
-// opening before the program is awake.
+// opening before the program is awake, and collects the program's memory.
 func (p *page) firstSoon() {
 	p.firsts++
 	n := p.firsts
 	p.later(firstDelay, func() {
 		if n == p.firsts {
 			p.keepFirst()
+			collect()
 		}
 	})
 }

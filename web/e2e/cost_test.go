@@ -282,6 +282,32 @@ func TestStepCallsOutLittle(t *testing.T) {
 	assert.Equal(t, before, eval[string](p, gunwale))
 }
 
+// What a drag has left in memory is collected once the page stands still, so that the next drag is not held up for it.
+func TestMemoryIsCollectedAtRest(t *testing.T) {
+	p := openAfter(t, `{
+		const make = WebAssembly.instantiate;
+		window.freed = 0;
+		WebAssembly.instantiate = (program, imports) => {
+			const free = imports.gojs['syscall/js.finalizeRef']; // of what the collector has found unused
+			imports.gojs['syscall/js.finalizeRef'] = sp => { freed++; free(sp); };
+			return make.call(WebAssembly, program, imports);
+		};
+	}`, desktop.at("rib"))
+	p.wait(`document.documentElement.dataset.skin === ''`)
+	time.Sleep(2 * time.Second) // what opening has left is collected
+	inDrag := eval[int](p, `(slider => {
+		const before = freed;
+		for (let i = 0; i < 80; i++) {
+			slider.value = +slider.value + (i %% 40 < 20 ? 1 : -1) * +slider.step;
+			slider.dispatchEvent(new Event('input', {bubbles: true}));
+		}
+		return freed - before;
+	})(document.querySelector('input[name="length"]'))`)
+	assert.Zero(t, inDrag)
+	eval[bool](p, `(window.freed = 0, true)`)
+	p.wait(`freed > 100`)
+}
+
 // Every edge is feathered by its triangles, so the canvas needs no more samples of a pixel than one.
 func TestCanvasTakesOneSampleAPixel(t *testing.T) {
 	p := open(t, desktop.at("rib"))
