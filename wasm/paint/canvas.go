@@ -14,13 +14,15 @@ import (
 )
 
 // canvas is the Ebitengine game: it draws the list when something changed and
-// otherwise leaves the screen as it is.
+// otherwise leaves the screen as it is. It draws straight on the screen: by way of the image that
+// Ebitengine keeps of a frame, every pixel would be painted once more.
 type canvas struct {
 	palette draw.Palette
 	drawn   func()
 	guard   func(act func())
 	list    draw.List
-	dirty   bool
+	dirty   bool // the list is not in the mesh yet
+	unshown bool // nor has what is in the mesh been on the screen
 
 	width, height int     // device pixels
 	scale         float64 // device pixels a CSS pixel
@@ -44,36 +46,51 @@ func newCanvas(palette draw.Palette, drawn func(), guard func(act func())) *canv
 
 func (c *canvas) show(l draw.List) {
 	c.list, c.dirty = l, true
-	// A frame with the previous list may already be running. The second frame has this one.
-	js.Global().Call("wake", 2)
+	js.Global().Call("wake", 1)
 }
 
 // Update does nothing: a picture changes only by show.
 func (c *canvas) Update() error { return nil }
 
 // Layout receives the view's size in device pixels, by way of boot.js. A resize
-// empties the screen, and page zoom changes the scale while the size may stay.
+// empties the screen, and page zoom changes the scale while the size may stay. The image kept
+// of a frame is one pixel, which only tells Ebitengine that something has changed.
 func (c *canvas) Layout(width, height int) (int, int) {
 	scale := js.Global().Get("devicePixelRatio").Float()
 	if width != c.width || height != c.height || scale != c.scale {
 		c.width, c.height, c.scale, c.dirty = width, height, scale, true
 	}
-	return width, height
+	return 1, 1
 }
 
-// Draw plays the list if it has changed.
-func (c *canvas) Draw(screen *ebiten.Image) {
+// Draw makes the triangles of the list if it has changed.
+func (c *canvas) Draw(pixel *ebiten.Image) {
 	if !c.dirty || len(c.list.Ops) == 0 {
 		return
 	}
 	c.dirty = false
-	c.guard(func() { c.play(screen) })
+	c.guard(func() {
+		c.mesh.Build(c.list, c.palette, c.scale)
+		pixel.Fill(color.White)
+		c.unshown = true
+	})
 }
 
-func (c *canvas) play(screen *ebiten.Image) {
+// DrawFinalScreen plays the list. Ebitengine has painted the screen black before, and it asks for a few
+// frames more than have changed.
+func (c *canvas) DrawFinalScreen(screen ebiten.FinalScreen, _ *ebiten.Image, _ ebiten.GeoM) {
+	c.guard(func() {
+		c.play(screen)
+		if c.unshown {
+			c.unshown = false
+			c.drawn()
+		}
+	})
+}
+
+func (c *canvas) play(screen ebiten.FinalScreen) {
 	paper := c.palette.Of(draw.Paper)
 	screen.Fill(color.RGBA{R: paper.R, G: paper.G, B: paper.B, A: 0xff})
-	c.mesh.Build(c.list, c.palette, c.scale)
 	c.vertices = c.vertices[:0]
 	for _, v := range c.mesh.Vertices {
 		c.vertices = append(c.vertices, ebiten.Vertex{
@@ -84,5 +101,4 @@ func (c *canvas) play(screen *ebiten.Image) {
 	screen.DrawTriangles32(c.vertices, c.mesh.Indices, c.white,
 		&ebiten.DrawTrianglesOptions{ColorScaleMode: ebiten.ColorScaleModePremultipliedAlpha})
 	c.labels.draw(screen, c.list, c.palette, c.scale)
-	c.drawn()
 }

@@ -59,7 +59,7 @@ func keyOf(t draw.Text, palette draw.Palette, scale float64) key {
 }
 
 // draw draws all the lettering of a list.
-func (l *labels) draw(screen *ebiten.Image, list draw.List, palette draw.Palette, scale float64) {
+func (l *labels) draw(screen ebiten.FinalScreen, list draw.List, palette draw.Palette, scale float64) {
 	var missing []key
 	for _, op := range list.Ops {
 		if text, ok := op.(draw.Text); ok && text.Text != "" {
@@ -81,7 +81,7 @@ func (l *labels) draw(screen *ebiten.Image, list draw.List, palette draw.Palette
 	l.forgetUnused()
 }
 
-func (found *label) draw(screen *ebiten.Image, t draw.Text, scale float64) {
+func (found *label) draw(screen ebiten.FinalScreen, t draw.Text, scale float64) {
 	found.used = true
 	anchored := found.margin + [...]float64{0, 0.5, 1}[t.Anchor]*found.advance
 	options := &ebiten.DrawImageOptions{}
