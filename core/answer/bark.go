@@ -86,13 +86,13 @@ func seamNumbers(c core.Canoe) []*Number {
 			fromBuilders,
 			working("# and # of it for waste", run(b.Root.Split).rough(), percent(c.Design.RootWaste))).up(),
 		printed(stage.Gather, "root.total", "Split root in all, with waste", units.Run, r.WithWaste, fromBuilders,
-			working("lacing # and seams #, each with its waste", run(c.Frame.Lacing.WithWaste).rough(),
-				run(b.Root.WithWaste).rough())).up().short("Split root"),
+			working("lacing # and seams #, each with its waste", run(c.Frame.Lacing.WithWaste).atLeast(),
+				run(b.Root.WithWaste).atLeast())).up().short("Split root"),
 		printed(stage.Gather, "root.dug", "Root to dig", units.Run, r.Dug, fromAdney+", pp. 42-43",
-			working("half of #: each root is split in two", run(r.WithWaste).rough())).short("Root to dig").up(),
+			working("half of #: each root is split in two", run(r.WithWaste).atLeast())).short("Root to dig").up(),
 		number(stage.Gather, "root.lengths", "The same if every root were of full length", units.Count, float64(r.Whole),
 			fromAdney+", p. 16",
-			working("# to dig, from roots up to # long; nothing is lost to odd lengths", run(r.Dug).rough(),
+			working("# to dig, from roots up to # long; nothing is lost to odd lengths", run(r.Dug).atLeast(),
 				run(bark.RootGrows))).by(known.Published),
 	)
 	return append(out, rootNumbers(c)...)

@@ -33,7 +33,7 @@ func gunwaleNumbers(c core.Canoe) []*Number {
 			working("(# holes × # + the starting turn) × # + two tails of #",
 				count(d.GroupHoles), many(d.Passes, "turn", "turns"), small(l.Turn), small(d.Tail))).up(),
 		printed(stage.Lace, "root.gunwales", "Split root for lacing, before waste", units.Run, l.Total, fromBuilders,
-			working("# groups × #", count(l.Count), length(l.Group).rough())).by(known.Estimate),
+			working("# groups × #", count(l.Count), length(l.Group).atLeast())).by(known.Estimate),
 		number(stage.Lace, "root.gunwalesWaste", "Split root for lacing, with waste", units.Run, l.WithWaste,
 			fromBuilders,
 			working("# and # of it for waste", run(l.Total).rough(), percent(d.RootWaste))).up(),

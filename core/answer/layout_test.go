@@ -1,6 +1,7 @@
 package answer_test
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -9,6 +10,7 @@ import (
 	"barkwright/core"
 	"barkwright/core/answer"
 	"barkwright/core/design"
+	"barkwright/core/internal/check"
 	"barkwright/core/known"
 	"barkwright/core/units"
 )
@@ -106,6 +108,27 @@ func TestOneJointAlone(t *testing.T) {
 	require.Empty(t, c.Bark.Butts)
 	assert.Equal(t, answer.Within, barkCheckOf(t, c, "bark.joinGap").State)
 	assert.True(t, find(t, answer.All(c), "bark.joinGap").Absent)
+}
+
+// A length of root that stands in the working of another number is the length that is shown of it.
+func TestRootIsShownAlike(t *testing.T) {
+	for _, d := range append(design.Starting(), design.Default(), check.With(t, "length", 36*units.Foot, "ribs", 90.0)) {
+		all := answer.All(core.Evaluate(d))
+		for _, s := range systems {
+			shown := func(key string) string { return strings.TrimPrefix(find(t, all, key).Text(s), "about ") }
+			says := func(key, of string) {
+				assert.Contains(t, find(t, all, key).Working(s), shown(of), "%s, %s of %s", d.Name, of, key)
+			}
+			says("root.dug", "root.total")
+			says("root.lengths", "root.dug")
+			says("root.published", "root.dug")
+			says("root.total", "root.gunwalesWaste")
+			says("root.total", "root.seamsWaste")
+			says("root.gunwales", "lacing.group")
+			says("root.gunwalesWaste", "root.gunwales")
+			says("root.seamsWaste", "root.seams")
+		}
+	}
 }
 
 // A root too short for a group is named, and the count of roots with it.

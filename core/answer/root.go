@@ -39,7 +39,7 @@ func rootNumbers(c core.Canoe) []*Number {
 			working("# for each of # ribs, and # for the seams of a boat # long in proportion to #. "+
 				"This page has #: it allows # for waste, and side panels take # of its root where the sheets are "+
 				"narrow", run(gather.PublishedSpace), count(d.Ribs), run(gather.PublishedSeams),
-				length(gather.PublishedLength), length(d.Length), run(r.Dug).rough(), percent(d.RootWaste),
+				length(gather.PublishedLength), length(d.Length), run(r.Dug).atLeast(), percent(d.RootWaste),
 				run(c.Bark.Seams[bark.PanelSeams].Root).rough())).by(known.Published),
 	}
 }

@@ -98,7 +98,7 @@ func rootsToDig(s *stageSheet) {
 	if root.Strands.Fits {
 		s.tally("Roots dug, split and scraped",
 			s.needed(root.Strands.Roots)+", each "+units.Run.Format(root.Strands.Length,
-				s.System)+" as it grows: "+units.Run.Rough(root.WithWaste, s.System)+" split in all", root.Strands.Roots, s.System)
+				s.System)+" as it grows: "+units.Run.RoughUp(root.WithWaste, s.System)+" split in all", root.Strands.Roots, s.System)
 	}
 }
 
