@@ -333,3 +333,15 @@ func TestFlatGoresMirror(t *testing.T) {
 		assert.Equal(t, g.State, mate.State)
 	}
 }
+
+// A side panel that narrows to a waist and goes on to the stem head comes to rest like any other, if
+// after more steps: gores and lengths of the sheet beside it are not lost.
+func TestPanelWithAWaist(t *testing.T) {
+	d := check.With(t, "beamFull", 3.0, "beamFine", 1.0, "sheetWidth", 36*inch)
+	h := hull.New(d)
+	f := bark.Flatten(h, bark.Plan(h), bark.ForPicture, nil, nil)
+	require.Equal(t, geom.Converged, f.State)
+	require.NotEmpty(t, f.Panels)
+	assert.Equal(t, 2.0, f.Panels[0].Places[len(f.Panels[0].Places)-1], "it reaches the stem head")
+	assert.Greater(t, f.Panels[0].Iterations, 60, "or it has no waist any more")
+}
