@@ -87,6 +87,10 @@ func (c Canoe) WithMakes() Canoe {
 		// A sheet can be cut narrower: the rule of cutting missed that it helps.
 		makes = narrower
 	}
+	makes = makes.Agreeing(c.Design, sheets, c.Bark.Verdict() != bark.CannotBeBuilt)
+	if narrower.Largest > makes.Largest {
+		narrower = makes
+	}
 	s.Makes, s.Narrower = &makes, &narrower
 	c.Skin = &s
 	return c

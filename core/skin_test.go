@@ -134,6 +134,19 @@ func TestSheetsOnHand(t *testing.T) {
 	assert.Greater(t, last, d.Length)
 }
 
+// What the sheets make agrees with whether they make this boat: a sheet of 200 in is shorter by a hair than
+// this boat's bark laid flat, and longer than the length that sizes are tried with.
+func TestLargestAgreesWithTheVerdict(t *testing.T) {
+	for _, inches := range []float64{190, 199.5, 200, 200.5, 201, 210} {
+		d := design.Starting()[4]
+		d.OnHand = d.OnHand.Put(0, design.Sheet{Width: 80 * units.Inch, Length: inches * units.Inch})
+		c := skinned(d).WithMakes()
+		made := c.Bark.Verdict() != bark.CannotBeBuilt
+		assert.Equal(t, made, c.Skin.Makes.Length >= d.Length, "%v in: %v, %v", inches, made, c.Skin.Makes.Length/units.Inch)
+		assert.LessOrEqual(t, c.Skin.Narrower.Length, c.Skin.Makes.Length)
+	}
+}
+
 // Joints are sewn where the listed sheets meet, before the bark is laid flat and
 // after; one sheet from end to end needs none.
 func TestJointsFollowTheListedSheets(t *testing.T) {

@@ -26,7 +26,22 @@ const (
 // The size is found by bisection, as if every boat smaller than a covered one were
 // covered too. The cutting of panels can break that; the answer is then still a boat
 // that the sheets cover.
-func Makes(d design.Design, sheets []bark.Sheet) Outcome {
+func Makes(d design.Design, sheets []bark.Sheet) Outcome { return makesUpTo(d, sheets, mostScale) }
+
+// Agreeing is the outcome for a boat whose bark has been laid flat: whether the sheets cover it is
+// known then, to a better length of bark than the sizes are tried with.
+func (o Outcome) Agreeing(d design.Design, sheets []bark.Sheet, covered bool) Outcome {
+	switch {
+	case covered && o.Largest < 1:
+		return Outcome{Largest: 1, Length: d.Length}
+	case !covered && o.Largest >= 1:
+		return makesUpTo(d, sheets, 1-scaleTolerance)
+	}
+	return o
+}
+
+// makesUpTo looks for the largest size up to a multiple of the design's.
+func makesUpTo(d design.Design, sheets []bark.Sheet, most float64) Outcome {
 	var out Outcome
 	covered := 0.0
 	spare := func(k float64) float64 {
@@ -39,8 +54,8 @@ func Makes(d design.Design, sheets []bark.Sheet) Outcome {
 	if spare(leastScale) < 0 {
 		return out
 	}
-	if spare(mostScale) < 0 {
-		geom.Bisect(spare, leastScale, mostScale, scaleTolerance)
+	if spare(most) < 0 {
+		geom.Bisect(spare, leastScale, most, scaleTolerance)
 	}
 	out.Largest, out.Length = covered, covered*d.Length
 	return out
