@@ -17,6 +17,10 @@ func barkNumbers(c core.Canoe) []*Number {
 		sheets = working("of the # on hand, those that reach along # of bark on the bed, lapped #, and leave least "+
 			"to sew", count(d.OnHand.Count), length(n.Length), small(d.SeamLap))
 	}
+	if wanting := wantingOnBed(c); d.OnHand.Count > 0 && wanting > 0 {
+		sheets = working("# of the # on hand and # wanting, along # of bark on the bed, lapped #",
+			count(n.Sheets-wanting), count(d.OnHand.Count), count(wanting), length(n.Length), small(d.SeamLap))
+	}
 	return append([]*Number{
 		printed(stage.Gather, "bark.width", "Width of bark for one sheet with no side panels", units.Length, n.Width,
 			fromShape,
@@ -39,6 +43,17 @@ func barkNumbers(c core.Canoe) []*Number {
 			working("finished skin # with the laps of panels and joints and the bark to trim", area(n.SkinArea))),
 		frameNumber(c),
 	}, layoutNumbers(c)...)
+}
+
+// wantingOnBed is how many of the sheets on the bed there are not.
+func wantingOnBed(c core.Canoe) int {
+	n := 0
+	for _, p := range c.Bark.Bed {
+		if p.Wanting() {
+			n++
+		}
+	}
+	return n
 }
 
 func frameNumber(c core.Canoe) *Number {

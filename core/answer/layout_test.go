@@ -100,6 +100,15 @@ func TestJointsTooNearAreSaid(t *testing.T) {
 	assert.Equal(t, gap < 4*units.Inch-1e-6, near.State == answer.Near)
 }
 
+// Sheets that are wanting are not among those on hand.
+func TestWantingSheetsAreNotOnHand(t *testing.T) {
+	d := design.Default()
+	d.OnHand = d.OnHand.Put(0, design.Sheet{Width: 60 * units.Inch, Length: 100 * units.Inch})
+	n := find(t, answer.All(core.Evaluate(d)), "bark.sheets")
+	assert.Equal(t, 2.0, n.Value)
+	assert.Contains(t, n.Working(units.Imperial16), "1 of the 1 on hand and 1 wanting")
+}
+
 // One joint of a boat without gores has nothing to keep clear of, and is not too near.
 func TestOneJointAlone(t *testing.T) {
 	p, _ := design.Lookup("gores")
