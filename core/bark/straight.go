@@ -29,6 +29,10 @@ func (d *demand) straight(aft, bow float64) float64 {
 	return most
 }
 
+// bandSlack is how far past the ends of a strip a column still counts as on it, m: the last ones
+// stand on the ends.
+const bandSlack = 1e-3
+
 // band is where a column crosses a panel laid flat: at the seam and at the top edge.
 type band struct{ seam, top geom.Vec2 }
 
@@ -37,7 +41,7 @@ type band struct{ seam, top geom.Vec2 }
 func (d *demand) bandsBetween(p *Piece, side, aft, bow float64) []band {
 	var out []band
 	for c, place := range p.Places {
-		if along := side * d.alongOf(place); along < aft || along > bow {
+		if along := side * d.alongOf(place); along < aft-bandSlack || along > bow+bandSlack {
 			continue
 		}
 		at := func(row int) geom.Vec2 {
