@@ -17,8 +17,14 @@ type column struct {
 
 // newColumn measures the column at a place. Past the heel the foot is on the end
 // profile, which lies on the bed as it is seen from the side.
-func newColumn(h *hull.Hull, place float64) column {
-	c := column{Column: h.Column(place)}
+func newColumn(h *hull.Hull, place float64) (c column) {
+	c.set(h, place)
+	return c
+}
+
+// set makes a zero column that at a place.
+func (c *column) set(h *hull.Hull, place float64) {
+	c.Set(h, place)
 	c.girth = c.Girth()
 	c.frame = h.FrameHalfBreadth(c.Foot.X)
 	if place <= 1 {
@@ -26,7 +32,6 @@ func newColumn(h *hull.Hull, place float64) column {
 	} else {
 		c.lifted = lifted(h, c.Foot)
 	}
-	return c
 }
 
 // lifted is how far out from the bed's centre line a foot past the heel lies when flat.
@@ -61,12 +66,13 @@ func plainColumns(h *hull.Hull) []column { return spacedColumns(h, plainInside, 
 
 // spacedColumns has so many spaces between columns as far as the heel and past it.
 func spacedColumns(h *hull.Hull, inside, past int) []column {
-	out := make([]column, 0, inside+past+1)
-	for i := 0; i <= inside; i++ {
-		out = append(out, newColumn(h, float64(i)/float64(inside)))
-	}
-	for i := 1; i <= past; i++ {
-		out = append(out, newColumn(h, 1+float64(i)/float64(past)))
+	out := make([]column, inside+past+1)
+	for i := range out {
+		place := float64(i) / float64(inside)
+		if i > inside {
+			place = 1 + float64(i-inside)/float64(past)
+		}
+		out[i].set(h, place)
 	}
 	return out
 }

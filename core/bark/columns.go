@@ -97,7 +97,7 @@ func newStrip(h *hull.Hull, places []float64, low, high func(*column) float64) s
 	s := strip{columns: make([]column, n), low: make([]float64, n), high: make([]float64, n)}
 	for i, v := range places {
 		c := &s.columns[i]
-		*c = newColumn(h, v)
+		c.set(h, v)
 		s.low[i], s.high[i] = low(c), high(c)
 	}
 	return s

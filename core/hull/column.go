@@ -19,9 +19,17 @@ type Column struct {
 }
 
 // Column is the column at place v.
-func (h *Hull) Column(v float64) Column {
+func (h *Hull) Column(v float64) (c Column) {
+	c.Set(h, v)
+	return c
+}
+
+// Set makes a zero column that of a hull at place v.
+func (c *Column) Set(h *Hull, v float64) {
 	s := h.stand(v)
-	return Column{Cut{Section: shape.New(h.cornered(s.outline, s.top)), Foot: s.foot, Up: s.up}, v}
+	o := h.cornered(s.outline, s.top)
+	c.Shape(&o)
+	c.Foot, c.Up, c.Place = s.foot, s.up, v
 }
 
 // standing is where a column stands and all that its section has no part in: the outline

@@ -1,8 +1,7 @@
 package hull
 
 import (
-	"math"
-
+	"barkwright/core/geom"
 	"barkwright/core/units"
 )
 
@@ -26,7 +25,7 @@ func (h *Hull) FlatPastHeel() float64 {
 	for i := 0; i <= excessPieces; i++ {
 		half := h.SkinHalfBreadth(h.HeadX * float64(i) / excessPieces)
 		if i > 0 {
-			excess += math.Hypot(h.HeadX/excessPieces, half-last)
+			excess += geom.Vec2{X: h.HeadX / excessPieces, Y: half - last}.Len()
 		}
 		last = half
 	}

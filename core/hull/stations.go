@@ -2,7 +2,6 @@ package hull
 
 import (
 	"math"
-	"slices"
 	"sort"
 
 	"barkwright/core/geom"
@@ -103,12 +102,14 @@ func (h *Hull) newCutter(p *Places) cutter {
 	return c
 }
 
-// row puts the stations of the points of row r into x.
-func (c *cutter) row(r int, x []float64) {
+// row puts the stations of the points of row r into x and tells whether they turn back.
+func (c *cutter) row(r int, x []float64) (turns bool) {
 	for i := range x {
 		s := &c.leaning[i]
 		x[i] = s.foot.X + c.points[i*c.rows+r].Y*s.up.X
+		turns = turns || i > 0 && x[i] < x[i-1]
 	}
+	return turns
 }
 
 // cut cuts the skin at each station: up the rows as each first reaches it and, where the
@@ -122,8 +123,7 @@ func (c *cutter) cut() [][]geom.Vec2 {
 	x := make([]float64, len(c.leaning))
 	again := false
 	for r := range c.rows {
-		c.row(r, x)
-		turns := !slices.IsSorted(x)
+		turns := c.row(r, x)
 		again = again || turns
 		from := 1
 		for k, at := range c.past {

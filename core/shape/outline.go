@@ -39,7 +39,13 @@ const (
 // rises with the corner in the deepest boat with the hardest bilge.
 var roundLean = math.Tan(25 * units.Degree)
 
-// open shapes the section without the length of its bend.
+// open is a section without the length of its bend.
+func (o Outline) open() (s Section) {
+	s.open(&o)
+	return s
+}
+
+// open shapes a zero section without the length of its bend.
 //
 // Where the side leans out, the bend takes all of the bottom and has the shoulder
 // that the bilge asks for, eased toward the ends. Where the side leans in, bark
@@ -48,12 +54,10 @@ var roundLean = math.Tan(25 * units.Degree)
 // along the boat nor under a slider one takes over from the other with a step. The
 // legs pass as their inverses and the weight as its logarithm: a long leg with a small
 // weight would cut the corner more than either form does.
-func (o Outline) open() Section {
-	s := Section{
-		A: geom.Vec2{X: 0, Y: o.Bottom},
-		C: geom.Vec2{X: o.Corner, Y: o.Bottom},
-		P: geom.Vec2{X: o.Half, Y: o.Top},
-	}
+func (s *Section) open(o *Outline) {
+	s.A = geom.Vec2{X: 0, Y: o.Bottom}
+	s.C = geom.Vec2{X: o.Corner, Y: o.Bottom}
+	s.P = geom.Vec2{X: o.Half, Y: o.Top}
 	up := s.P.Sub(s.C)
 	bottom, side := o.Corner, up.Len()
 	along, upward := bottom, geom.SoftMin(side, sideShare*bottom)
@@ -69,12 +73,11 @@ func (o Outline) open() Section {
 	}
 	s.Bend = geom.Conic{A: geom.Vec2{X: o.Corner - along, Y: o.Bottom}, C: s.C, W: weight}
 	s.Bend.B = s.C.Add(up.Unit().Scale(upward))
-	return s
 }
 
 // rounded is the share of the round bend in the section's: 0 where the side leans
 // out.
-func (o Outline) rounded() float64 {
+func (o *Outline) rounded() float64 {
 	if o.Corner <= o.Half || o.Top <= o.Bottom {
 		return 0
 	}

@@ -12,7 +12,8 @@ const straightShare = 0.4
 // points closer together where it bends: a polygon through few of them then holds nearly
 // its area. How they are spaced needs no more than one look at each piece of the bend.
 func (o Outline) Polygon(out []geom.Vec2) {
-	s := o.open()
+	var s Section
+	s.open(&o)
 	for i := range bendPanels {
 		s.run[i+1] = s.run[i] + s.Bend.Speed((float64(i)+0.5)/bendPanels)/bendPanels
 	}

@@ -44,10 +44,15 @@ const bendFound = 1e-13
 
 // New shapes the section of an outline. Where both legs or the corner have no
 // length the bend is a straight line.
-func New(o Outline) Section {
-	s := o.open()
-	s.measure()
+func New(o Outline) (s Section) {
+	s.Shape(&o)
 	return s
+}
+
+// Shape is New into a zero section: one of a boat's many columns is not copied so.
+func (s *Section) Shape(o *Outline) {
+	s.open(o)
+	s.measure()
 }
 
 // measure fills the table of the bend's length.
