@@ -24,12 +24,13 @@ func (a *Afloat) steady(h *hull.Hull, people float64) {
 		return
 	}
 	narrower, broader := 0.0, 0.0
-	at := h.Places(spreadStations, spreadPoints)
+	places := h.Places(spreadStations, spreadPoints)
+	at := &places
 	if plain, ok := a.stiffness(h, at); ok {
-		if narrow, ok := a.stiffness(h.Resectioned(spread(h.Design, 1)), at); ok {
+		if narrow, ok := a.stiffness(h.Resectioned(spread(1)), at); ok {
 			narrower = max(0, plain-narrow)
 		}
-		if broad, ok := a.stiffness(h.Resectioned(spread(h.Design, -1)), at); ok {
+		if broad, ok := a.stiffness(h.Resectioned(spread(-1)), at); ok {
 			broader = max(0, broad-plain)
 		}
 	}
@@ -40,21 +41,25 @@ func (a *Afloat) steady(h *hull.Hull, people float64) {
 
 // stiffness is the GM of a hull, cut coarsely at some places, under the boat's own load; it reports
 // false where that is more than the hull carries.
-func (a *Afloat) stiffness(h *hull.Hull, at hull.Places) (float64, bool) {
+func (a *Afloat) stiffness(h *hull.Hull, at *hull.Places) (float64, bool) {
 	return afloat.NewBody(h.StationsAt(at)).LevelStiffness(a.Load, a.Water)
 }
 
 // Spread is the design whose half girth is less by its spread and whose bilge turns
 // harder, or with way at -1 the other way about. Where the girth is not by rule, or the
 // boat is built on its gunwales, the bilge alone differs.
-func Spread(d design.Design, way float64) design.Design { return design.Follow(spread(d, way)) }
+func Spread(d design.Design, way float64) design.Design {
+	spread(way)(&d)
+	return design.Follow(d)
+}
 
 // spread is Spread but for the turn line, which alone follows, and which a section that is
 // not set does not ask for.
-func spread(d design.Design, way float64) design.Design {
-	bilge, _ := design.Lookup("bilge")
-	ease, _ := design.Lookup("ease")
-	bilge.Put(&d, max(bilge.Min, min(bilge.Max, d.Bilge+way*design.BilgeSpread)))
-	ease.Put(&d, max(ease.Min, min(ease.Max, d.Ease+way*design.GirthSpread)))
-	return d
+func spread(way float64) func(*design.Design) {
+	return func(d *design.Design) {
+		bilge, _ := design.Lookup("bilge")
+		ease, _ := design.Lookup("ease")
+		bilge.Put(d, max(bilge.Min, min(bilge.Max, d.Bilge+way*design.BilgeSpread)))
+		ease.Put(d, max(ease.Min, min(ease.Max, d.Ease+way*design.GirthSpread)))
+	}
 }

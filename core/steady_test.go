@@ -95,11 +95,11 @@ func TestResectionedIsTheBoat(t *testing.T) {
 	for _, way := range []float64{1, -1} {
 		d := core.Spread(design.Default(), way)
 		assert.NotEqual(t, design.Default().TurnWidth, d.TurnWidth)
-		whole, quick := hull.New(d), h.Resectioned(d)
+		whole, quick := hull.New(d), h.Resectioned(func(other *design.Design) { *other = d })
 		for x := 0.0; x < whole.HeadX; x += 0.1 {
 			v := whole.ColumnAtEdge(min(x, whole.GunwaleX))
 			assert.Equal(t, whole.Column(v).Section, quick.Column(v).Section, x)
 		}
-		assert.Equal(t, whole.Stations(40, 12), quick.StationsAt(at))
+		assert.Equal(t, whole.Stations(40, 12), quick.StationsAt(&at))
 	}
 }

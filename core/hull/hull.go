@@ -51,11 +51,12 @@ func New(d design.Design) *Hull {
 	return h
 }
 
-// Resectioned is the hull of a design that differs from h's in its sections alone: its
-// plan, sheer and ends are the same.
-func (h *Hull) Resectioned(d design.Design) *Hull {
+// Resectioned is the hull of a design changed in its sections alone: its plan, sheer and
+// ends are the same.
+func (h *Hull) Resectioned(change func(*design.Design)) *Hull {
 	other := *h
-	other.Design, other.out, other.bulge, other.bulgeTo = d, 0, 0, 0
+	change(&other.Design)
+	other.out, other.bulge, other.bulgeTo = 0, 0, 0
 	other.turn()
 	return &other
 }

@@ -24,6 +24,10 @@ type Places struct {
 	leaning []standing // columns past it, to be cut across
 	past    []float64  // the stations that cut these, short of the foremost point
 	tip     float64    // the station of that
+	// What StationsAt works in, and what it returns.
+	points, room []geom.Vec2
+	cut          [][]geom.Vec2
+	stations     []Station
 }
 
 // Places are about n places for sections of girth points.
@@ -59,26 +63,30 @@ func (h *Hull) Places(n, girth int) Places {
 // Stations returns the transverse sections of the whole boat from the after to
 // the foremost point, about n of them, each of girth points; the two extremes
 // have no area. Stations forward of the heel are cut from the columns.
-func (h *Hull) Stations(n, girth int) []Station { return h.StationsAt(h.Places(n, girth)) }
+func (h *Hull) Stations(n, girth int) []Station {
+	p := h.Places(n, girth)
+	return h.StationsAt(&p)
+}
 
 // StationsAt are the stations at the places of this boat or of one that differs from it
-// in its sections alone. Those aft have the outlines of those forward.
-func (h *Hull) StationsAt(p Places) []Station {
+// in its sections alone. Those aft have the outlines of those forward. They stand until
+// stations are asked for at the same places again.
+func (h *Hull) StationsAt(p *Places) []Station {
+	p.makeRoom()
 	middle := len(p.upright) + len(p.past)
-	all := make([]Station, 2*middle+1)
+	all := p.stations
 	put := func(i int, x float64, outline []geom.Vec2) {
 		all[middle-i], all[middle+i] = Station{-x, outline}, Station{x, outline}
 	}
 	rows := p.girth + 1
-	upright := make([]geom.Vec2, len(p.upright)*rows)
 	for i := range p.upright {
 		s := &p.upright[i]
-		outline := upright[i*rows : (i+1)*rows : (i+1)*rows]
+		outline := p.room[i*rows : (i+1)*rows : (i+1)*rows]
 		h.cornered(s.outline, s.top).Polygon(outline)
 		put(i, s.top, outline)
 	}
-	c := h.newCutter(&p)
-	for i, outline := range c.cut() {
+	c := h.newCutter(p)
+	for i, outline := range c.across() {
 		put(len(p.upright)+i, p.past[i], outline)
 	}
 	tip := c.foremost()
@@ -86,15 +94,27 @@ func (h *Hull) StationsAt(p Places) []Station {
 	return all
 }
 
+// makeRoom makes what StationsAt works in, where it is not there yet.
+func (p *Places) makeRoom() {
+	if p.stations != nil {
+		return
+	}
+	rows := p.girth + 1
+	stations := len(p.upright) + len(p.past)
+	p.stations = make([]Station, 2*stations+1)
+	p.cut = make([][]geom.Vec2, len(p.past))
+	p.points = make([]geom.Vec2, len(p.leaning)*rows)
+	p.room = make([]geom.Vec2, stations*rows)
+}
+
 // cutter holds the columns past the heel, each with so many points, to be cut across.
 type cutter struct {
 	*Places
-	rows   int
-	points []geom.Vec2
+	rows int
 }
 
 func (h *Hull) newCutter(p *Places) cutter {
-	c := cutter{p, p.girth + 1, make([]geom.Vec2, len(p.leaning)*(p.girth+1))}
+	c := cutter{p, p.girth + 1}
 	for i := range p.leaning {
 		s := &p.leaning[i]
 		h.cornered(s.outline, s.top).Polygon(c.points[i*c.rows : (i+1)*c.rows])
@@ -112,11 +132,10 @@ func (c *cutter) row(r int, x []float64) (turns bool) {
 	return turns
 }
 
-// cut cuts the skin at each station: up the rows as each first reaches it and, where the
+// across cuts the skin at each station: up the rows as each first reaches it and, where the
 // end leans out beyond its head, back down them to the profile.
-func (c *cutter) cut() [][]geom.Vec2 {
-	out := make([][]geom.Vec2, len(c.past))
-	room := make([]geom.Vec2, len(c.past)*c.rows)
+func (c *cutter) across() [][]geom.Vec2 {
+	out, room := c.cut, c.room[len(c.upright)*c.rows:]
 	for k := range out {
 		out[k] = room[k*c.rows : k*c.rows : (k+1)*c.rows]
 	}
