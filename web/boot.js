@@ -232,8 +232,9 @@
     if (!root.dataset.ready) document.getElementById('readout')?.replaceChildren();
     note.textContent = why;
   };
-  // A context of the graphics is long in coming while the page's first paint is drawn, so it
-  // is asked for while the program is unpacked, with what painter.go asks for.
+  // A context of the graphics is long in coming while the page's first paint is drawn, and the
+  // page waits for it. So it is asked for while the thread, which the page has to start, unpacks
+  // the program; with what painter.go asks for.
   const graphics = () => {
     const canvas = document.createElement('canvas');
     canvas.getContext('webgl2', {alpha: true, premultipliedAlpha: true, stencil: true, antialias: false});
@@ -254,7 +255,10 @@
       if (go.mem.getInt32((sp >>> 0) + 8, true) < 50) wait(sp);
       else go.mem.setInt32((sp >>> 0) + 16, 0, true);
     };
-    const [program, canvas] = await Promise.all([programOf(document.getElementById('wasm').textContent.trim()), graphics()]);
+    const texts = [...document.querySelectorAll('[data-program]')].map(e => e.textContent);
+    let canvas;
+    const program = await programOf(texts, () => { canvas = graphics(); });
+    canvas ??= graphics();
     const instance = await WebAssembly.instantiate(program, go.importObject);
     // During this one call Ebitengine makes its canvas, the first of all, and keeps whichever
     // requestAnimationFrame it finds.

@@ -107,8 +107,8 @@
       out.set(input.subarray(at[PLAIN] + before, at[SHAPES]), n);
       return out.subarray(0, size);
     };
-    return async text => {
-      const packed = bytesOf(text);
+    return async texts => {
+      const packed = bytesOf(texts.join(''));
       const unzip = new DecompressionStream('gzip'), writer = unzip.writable.getWriter();
       // In pieces, or what is pressed meanwhile would wait for all of it.
       const piece = 1 << 19;
@@ -121,15 +121,22 @@
     };
   };
   const script = `const compiled = (${unpacker})();
-    onmessage = ({data}) => compiled(data).then(program => postMessage(program)).catch(error => postMessage(String(error)));`;
-  const inThread = text => new Promise((done, fail) => {
+    onmessage = ({data}) => {
+      postMessage('begun');
+      compiled(data).then(program => postMessage(program)).catch(error => postMessage(String(error)));
+    };`;
+  const inThread = (texts, begun) => new Promise((done, fail) => {
     const thread = new Worker(URL.createObjectURL(new Blob([script], {type: 'text/javascript'})));
     const end = act => value => { thread.terminate(); act(value); };
-    thread.onmessage = ({data}) => end(data instanceof WebAssembly.Module ? done : fail)(data);
+    thread.onmessage = ({data}) => {
+      if (data === 'begun') begun();
+      else end(data instanceof WebAssembly.Module ? done : fail)(data);
+    };
     thread.onerror = thread.onmessageerror = end(fail);
-    thread.postMessage(text);
+    thread.postMessage(texts);
   });
-  // programOf is the compiled program of a text. It is made here if the browser refuses the
-  // thread, or the program its way back from it.
-  window.programOf = text => inThread(text).catch(() => unpacker()(text));
+  // programOf is the compiled program of its text, given in pieces; begun is called while the
+  // thread makes it. It is made here if the browser refuses the thread, or the program its way
+  // back from it.
+  window.programOf = (texts, begun) => inThread(texts, begun).catch(() => unpacker()(texts));
 }

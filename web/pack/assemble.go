@@ -5,12 +5,14 @@ import (
 	"compress/gzip"
 	"crypto/sha256"
 	"encoding/base64"
+	"errors"
 	"fmt"
 	"html"
 	"os"
 	"path/filepath"
 	"regexp"
 	"strings"
+	"unicode/utf8"
 
 	"barkwright/core/pattern"
 )
@@ -73,6 +75,9 @@ func (p parts) lay() (string, error) {
 	if err != nil {
 		return "", err
 	}
+	if strings.Contains(packed, "<") {
+		return "", errors.New("the program would close its script early")
+	}
 	for name, text := range map[string]string{"index.html": p.Page, "style": p.Style, "boot.js": p.Boot,
 		"form": p.Form + p.Notches + p.Cells + p.Headline + p.Held, "wasm_exec.js": uncommented(p.Exec)} {
 		found := outside.FindString(text)
@@ -88,7 +93,7 @@ func (p parts) lay() (string, error) {
 		{"STYLE", p.Style}, {"FORM", p.Form}, {"NOTCHES", p.Notches}, {"CELLS", p.Cells},
 		{"HEADLINE", p.Headline}, {"HELD", p.Held}, {"FIRST", p.First}, {"KEY", p.Key},
 		{"VERSION", version()}, {"NOTICES", p.Notices}, {"CONTACT", contact(p.Contact)}, {"EXEC", p.Exec},
-		{"BOOT", uncommented(p.Boot)}, {"WASM", packed},
+		{"BOOT", uncommented(p.Boot)},
 	} {
 		if strings.Contains(strings.ToLower(hook.text), "</script") {
 			return "", fmt.Errorf("%s would close its script early", hook.name)
@@ -97,7 +102,25 @@ func (p parts) lay() (string, error) {
 			return "", err
 		}
 	}
-	return page, nil
+	return hang(page, "WASM", inPieces(packed))
+}
+
+// piece is how many bytes of the program's text stand in one element: some three milliseconds
+// of reading. Between elements a browser may paint what stands before them.
+const piece = 1 << 18
+
+// inPieces lays the program's text into elements which boot.js reads in turn.
+func inPieces(text string) string {
+	var b strings.Builder
+	for from := 0; from < len(text); {
+		to := min(from+piece, len(text))
+		for to < len(text) && !utf8.RuneStart(text[to]) {
+			to++
+		}
+		b.WriteString(`<script type="text/plain" data-program>` + text[from:to] + "</script>")
+		from = to
+	}
+	return b.String()
 }
 
 // hang puts a text in the place of a hook.
@@ -191,4 +214,4 @@ const barePage = `<!doctype html><html lang="en"><meta charset="utf-8"><title>Ba
 <style>#view{position:relative;height:420px}<!--STYLE--></style>
 <div id="view"></div><p id="picture-note"></p><!--FORM--><!--NOTCHES--><!--CELLS-->
 <!--HEADLINE--><!--HELD--><!--FIRST--><!--KEY--><!--NOTICES--><!--VERSION--><!--CONTACT--><!--SERVED--><!--ASKS-->
-<script><!--EXEC--></script><script><!--BOOT--></script><script type="text/plain" id="wasm"><!--WASM--></script></html>`
+<script><!--EXEC--></script><script><!--BOOT--></script><!--WASM--></html>`

@@ -8,6 +8,7 @@ import (
 	"regexp"
 	"strings"
 	"testing"
+	"unicode/utf8"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -27,9 +28,7 @@ func TestAssemble(t *testing.T) {
 	require.NoError(t, err)
 	text := string(page)
 	assert.NotContains(t, text, "<!--")
-	found := regexp.MustCompile(`(?s)id="wasm">\s*([^<]+\.)\s*</script>`).FindStringSubmatch(text)
-	require.NotNil(t, found)
-	packed := unsevens(found[1])
+	packed := unsevens(programIn(text))
 	z, err := gzip.NewReader(bytes.NewReader(packed))
 	require.NoError(t, err)
 	apart, err := io.ReadAll(z)
@@ -38,18 +37,41 @@ func TestAssemble(t *testing.T) {
 	require.NoError(t, err)
 	assert.Equal(t, again, apart)
 
-	assert.Less(t, strings.Index(text, `id="form"`), strings.Index(text, `id="wasm"`), "markup shows before the program is read")
+	assert.Less(t, strings.Index(text, `id="form"`), strings.Index(text, "data-program>"), "markup shows before the program is read")
 	expected := regexp.MustCompile(`<link rel="expect" href="#(\w+)" blocking="render">`).FindStringSubmatch(text)
 	require.NotNil(t, expected)
 	laid := strings.Index(text, `id="`+expected[1]+`"`)
 	assert.Greater(t, laid, strings.Index(text, "window.wakened"), "the page is painted first when its scripts have laid it out")
-	assert.Less(t, laid, strings.Index(text, `id="wasm"`), "the page is painted before the program is read")
+	assert.Less(t, laid, strings.Index(text, "data-program>"), "the page is painted before the program is read")
 	assert.Contains(t, text, `content="default-src 'none';`)
 	policy := regexp.MustCompile(`script-src ([^;]*);`).FindStringSubmatch(text)
 	require.NotNil(t, policy)
 	assert.NotContains(t, policy[1], "unsafe-inline")
 	assert.Contains(t, text, "; worker-src blob:; img-src data: blob:;", "no thread and no picture comes from elsewhere")
 	assert.Len(t, regexp.MustCompile(`'sha256-[A-Za-z0-9+/]{43}='`).FindAllString(policy[1], -1), strings.Count(text, "<script>"))
+}
+
+// programIn is the program's text as boot.js reads it from a page.
+func programIn(page string) string {
+	var text strings.Builder
+	for _, found := range regexp.MustCompile(`<script type="text/plain" data-program>([^<]*)</script>`).FindAllStringSubmatch(page, -1) {
+		text.WriteString(found[1])
+	}
+	return text.String()
+}
+
+// A text is parted between characters, and nothing of it is lost.
+func TestInPieces(t *testing.T) {
+	for _, text := range []string{"1:a.", strings.Repeat("a", piece), strings.Repeat("a", piece-1) + "\u00a0b.",
+		strings.Repeat("a", piece-2) + "\u00a0b.", "a" + strings.Repeat("\u00ff", piece) + "."} {
+		laid := inPieces(text)
+		assert.Equal(t, text, programIn(laid))
+		for _, each := range strings.SplitAfter(laid, "</script>") {
+			assert.True(t, utf8.ValidString(each))
+			assert.Less(t, len(each), piece+100)
+		}
+		assert.Equal(t, (len(text)+piece-1)/piece, strings.Count(laid, "data-program"))
+	}
 }
 
 // No part of ours may ask for anything: each of these must be refused.

@@ -1,13 +1,10 @@
 package main
 
 import (
-	"encoding/json"
-	"errors"
 	"fmt"
 	"os"
 	"os/exec"
 	"path/filepath"
-	"regexp"
 	"strings"
 )
 
@@ -33,6 +30,9 @@ var unhurried = []string{
 	"barkwright/wasm/scene/onsheet", "barkwright/wasm/scene/view", "barkwright/wasm/tracing", "barkwright/wasm/work",
 }
 
+// bareProgram is an empty Ebitengine page, built with Ebitengine as it comes.
+const bareProgram = "./web/e2e/bare"
+
 // compile builds a program for the browser and returns its bytes.
 func compile(program string) ([]byte, error) { return compiled(program, "-s -w") }
 
@@ -43,12 +43,15 @@ func compiled(program, flags string) ([]byte, error) {
 		return nil, err
 	}
 	defer os.RemoveAll(dir)
-	overlay, err := methodless(dir)
-	if err != nil {
-		return nil, err
-	}
 	out := filepath.Join(dir, "program.wasm")
-	args := []string{"build", "-trimpath", "-ldflags=" + flags, "-overlay=" + overlay}
+	args := []string{"build", "-trimpath", "-ldflags=" + flags}
+	if program != bareProgram {
+		modules, err := awake(dir)
+		if err != nil {
+			return nil, err
+		}
+		args = append(args, "-modfile="+modules)
+	}
 	for _, packages := range unhurried {
 		args = append(args, "-gcflags="+packages+"=-l")
 	}
@@ -63,38 +66,6 @@ func compiled(program, flags string) ([]byte, error) {
 		return nil, err
 	}
 	return direct(wasm)
-}
-
-// byName is where a template looks a method up by its name.
-var byName = regexp.MustCompile(`\w+\.MethodByName\(fieldName\)`)
-
-// methodless writes a copy of text/template that looks no method up by its name, and
-// returns the overlay file that has the compiler read it. One such look-up in a program
-// makes the linker keep every exported method of every type it has: a seventh of the
-// page. Ebitengine's templates, the only ones in the program, name fields alone.
-func methodless(dir string) (string, error) {
-	root, err := goroot()
-	if err != nil {
-		return "", err
-	}
-	original := filepath.Join(root, "src", "text", "template", "exec.go")
-	text, err := os.ReadFile(original)
-	if err != nil {
-		return "", err
-	}
-	if len(byName.FindAll(text, -1)) != 1 {
-		return "", errors.New("text/template of this Go looks methods up by name in another way: see methodless in web/pack")
-	}
-	copied := filepath.Join(dir, "exec.go")
-	if err := os.WriteFile(copied, byName.ReplaceAll(text, []byte("(reflect.Value{})")), 0o644); err != nil {
-		return "", err
-	}
-	list, err := json.Marshal(map[string]map[string]string{"Replace": {original: copied}})
-	if err != nil {
-		return "", err
-	}
-	file := filepath.Join(dir, "overlay.json")
-	return file, os.WriteFile(file, list, 0o644)
 }
 
 // goroot is where the Go that compiles the page has its own sources.

@@ -49,7 +49,7 @@ func main() {
 func (o options) run() error {
 	program, name := "./wasm", "barkwright.html"
 	if o.bare {
-		program, name = "./web/e2e/bare", "bare.html"
+		program, name = bareProgram, "bare.html"
 	}
 	if o.sizes {
 		return printSizes(os.Stdout, program)
