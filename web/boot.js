@@ -234,9 +234,10 @@
   };
   // A context of the graphics is long in coming while the page's first paint is drawn, and the
   // page waits for it. So it is asked for while the thread, which the page has to start, unpacks
-  // the program; with what painter.go asks for.
+  // the program; with what painter.go asks for, and at the size that Ebitengine gives it first: a
+  // context that changes its size waits for all that is drawn by then.
   const graphics = () => {
-    const canvas = document.createElement('canvas');
+    const canvas = Object.assign(document.createElement('canvas'), {width: 16, height: 16});
     canvas.getContext('webgl2', {alpha: true, premultipliedAlpha: true, stencil: true, antialias: false});
     return canvas;
   };
