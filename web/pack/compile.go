@@ -46,7 +46,7 @@ func compiled(program, flags string) ([]byte, error) {
 	out := filepath.Join(dir, "program.wasm")
 	args := []string{"build", "-trimpath", "-ldflags=" + flags}
 	if program != bareProgram {
-		modules, err := awake(dir)
+		modules, err := lightened(dir)
 		if err != nil {
 			return nil, err
 		}

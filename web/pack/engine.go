@@ -13,17 +13,18 @@ import (
 // engine is the module that draws.
 const engine = "github.com/hajimehoshi/ebiten/v2"
 
-// shaders is the command that compiles Ebitengine's shaders, as a text: it belongs to a copy of it.
+// lighten is the command that changes a copy of Ebitengine, as a text: it belongs to the copy.
 //
-//go:embed engine/shaders.go.txt
-var shaders []byte
+//go:embed engine/lighten.go.txt
+var lighten []byte
 
-// awake lays a copy of Ebitengine into a folder and returns the file of modules by which it is
+// lightened lays a copy of Ebitengine into a folder and returns the file of modules by which it is
 // built. Ebitengine makes its own shaders at each start: their sources by templates, of these
 // their programs by Go's parser, and of those GLSL. In a browser that takes a third of the time
 // to the first picture, most of it spent on compiling its compiler. They are always the same, so
-// here they are made once, and the program holds what comes of it.
-func awake(dir string) (modules string, err error) {
+// here they are made once, and the program holds what comes of it. What the page never calls is
+// left out.
+func lightened(dir string) (modules string, err error) {
 	list := exec.Command("go", "list", "-m", "-f", "{{.Dir}}", engine)
 	list.Stderr = os.Stderr
 	out, err := list.Output()
@@ -34,18 +35,18 @@ func awake(dir string) (modules string, err error) {
 	if err := copySources(copied, strings.TrimSpace(string(out))); err != nil {
 		return "", err
 	}
-	command := filepath.Join(copied, "internal", "shaders")
+	command := filepath.Join(copied, "internal", "lighten")
 	if err := os.MkdirAll(command, 0o755); err != nil {
 		return "", err
 	}
-	if err := os.WriteFile(filepath.Join(command, "main.go"), shaders, 0o644); err != nil {
+	if err := os.WriteFile(filepath.Join(command, "main.go"), lighten, 0o644); err != nil {
 		return "", err
 	}
-	made := exec.Command("go", "run", "./internal/shaders")
+	made := exec.Command("go", "run", "./internal/lighten")
 	made.Dir = copied
 	made.Stderr = os.Stderr
 	if err := made.Run(); err != nil {
-		return "", fmt.Errorf("compiling Ebitengine's shaders: %w", err)
+		return "", fmt.Errorf("lightening Ebitengine: %w", err)
 	}
 	modules = filepath.Join(dir, "go.mod")
 	for from, to := range map[string]string{"go.mod": modules, "go.sum": filepath.Join(dir, "go.sum")} {
