@@ -89,14 +89,14 @@ type Term struct {
 }
 
 // All lists the lessons in their order.
-func All() []Lesson { return lessons[:] }
+func All() []Lesson { return lessons() }
 
 // Afternoon are the keys of those that make one afternoon.
 func Afternoon() []string { return []string{"depth", "frame", "sheet", "root"} }
 
 // Lookup finds a lesson and its place from 1; false where there is none.
 func Lookup(key string) (Lesson, int, bool) {
-	for i, l := range lessons {
+	for i, l := range lessons() {
 		if l.Key == key {
 			return l, i + 1, true
 		}

@@ -3,6 +3,7 @@ package pattern
 import (
 	"math"
 	"sort"
+	"sync"
 
 	"barkwright/core/draw"
 	"barkwright/core/geom"
@@ -41,7 +42,7 @@ func placeLabels(tiles []Tile) {
 			at.At = l.At.Sub(t.origin())
 			low, high := at.box()
 			size, shown := high.Sub(low), t.shown()
-			for _, by := range labelSteps {
+			for _, by := range labelSteps() {
 				corner := into(low.Add(by.Scale(l.size())), size, shown)
 				off := corner.Sub(low).Len()
 				if off >= least {
@@ -60,7 +61,7 @@ func placeLabels(tiles []Tile) {
 }
 
 // labelSteps are how a label is moved from its place, in its letters' size, the least first.
-var labelSteps = func() (out []geom.Vec2) {
+var labelSteps = sync.OnceValue(func() (out []geom.Vec2) {
 	for x := -6.0; x <= 6; x += 0.75 {
 		for y := -6.0; y <= 6; y += 0.5 {
 			out = append(out, geom.Vec2{X: x, Y: y})
@@ -68,7 +69,7 @@ var labelSteps = func() (out []geom.Vec2) {
 	}
 	sort.SliceStable(out, func(i, j int) bool { return out[i].Len() < out[j].Len() })
 	return out
-}()
+})
 
 // into is where the upper left corner of something of a size comes, moved as little as it
 // takes to lie in a box.

@@ -2,18 +2,17 @@ package record
 
 import (
 	"fmt"
-	"regexp"
 	"strings"
 
 	"barkwright/core/units"
 )
 
 var (
-	wideGap = regexp.MustCompile(` {2,}`)
+	wideGap = lazily(` {2,}`)
 	// A comma with a space after it parts cells; one without, between digits, may be a
 	// decimal comma or part thousands.
-	spacedComma = regexp.MustCompile(`,\s`)
-	tightComma  = regexp.MustCompile(`[0-9]+(,[0-9]+)+`)
+	spacedComma = lazily(`,\s`)
+	tightComma  = lazily(`[0-9]+(,[0-9]+)+`)
 )
 
 // cells splits a line into cells at the separator it uses, empty cells included. A line
@@ -31,12 +30,12 @@ func cells(line string) (parts []string, why string) {
 		}
 		bare := outsideQuotes(line)
 		if !strings.Contains(bare, ",") {
-			if parts = wideGap.Split(line, -1); len(parts) == 1 {
+			if parts = wideGap().Split(line, -1); len(parts) == 1 {
 				parts = strings.SplitN(line, ":", 2)
 			}
 			break
 		}
-		if tight := tightComma.FindString(bare); tight != "" && spacedComma.MatchString(bare) {
+		if tight := tightComma().FindString(bare); tight != "" && spacedComma().MatchString(bare) {
 			return nil, fmt.Sprintf("%s may be one number, or %s in cells of their own: put a number in quotes, or part the "+
 				"cells by semicolons.",
 				tight, strings.ReplaceAll(tight, ",", " and "))
@@ -55,7 +54,7 @@ func cells(line string) (parts []string, why string) {
 func nameFirst(line string) []string {
 	end, next := strings.Index(line, ":"), strings.Index(line, ":")+1
 	if end < 0 || !readLabel(line[:end]).known {
-		gap := wideGap.FindStringIndex(line)
+		gap := wideGap().FindStringIndex(line)
 		if gap == nil || !readLabel(line[:gap[0]]).known {
 			return nil
 		}
@@ -64,7 +63,7 @@ func nameFirst(line string) []string {
 	parts := []string{line[:end]}
 	l := readLabel(line[:end])
 	stationed := l.kind.Placed() && !l.placed()
-	for _, cell := range wideGap.Split(line[next:], -1) {
+	for _, cell := range wideGap().Split(line[next:], -1) {
 		begin := 0
 		for i, r := range cell {
 			after := cell[min(i+1, len(cell)):]
@@ -149,25 +148,25 @@ func filled(parts []string) []string {
 	return parts
 }
 
-var numberAlone = regexp.MustCompile(`(?i)^[−-]?[0-9.,½¼¾⅛⅜⅝⅞][^a-z]*(mm|cm|m|km|in|inch|inches|ft|feet|foot)?[.]?$`)
+var numberAlone = lazily(`(?i)^[−-]?[0-9.,½¼¾⅛⅜⅝⅞][^a-z]*(mm|cm|m|km|in|inch|inches|ft|feet|foot)?[.]?$`)
 
 // isNumber tells whether a cell is a number or a length and nothing else, whether or
 // not it can be read.
 func isNumber(cell string) bool {
 	_, _, err := units.Offset.Parse(cell, units.Imperial16)
-	return err == nil || numberAlone.MatchString(cell)
+	return err == nil || numberAlone().MatchString(cell)
 }
 
 var (
-	inFeet   = regexp.MustCompile(`(?i)[0-9]\s*('|′|’|ft\.?|feet|foot)$`)
-	inInches = regexp.MustCompile(`(?i)("|″|”|''|in\.?|inch|inches)$`)
+	inFeet   = lazily(`(?i)[0-9]\s*('|′|’|ft\.?|feet|foot)$`)
+	inInches = lazily(`(?i)("|″|”|''|in\.?|inch|inches)$`)
 )
 
 // feetAndInches joins two cells of which one holds feet and the other inches, by their
 // marks.
 func feetAndInches(value, next string) (string, bool) {
 	both := value + " " + next
-	if !inFeet.MatchString(value) || !inInches.MatchString(next) {
+	if !inFeet().MatchString(value) || !inInches().MatchString(next) {
 		return "", false
 	}
 	_, _, err := units.Length.Parse(both, units.Imperial16)

@@ -16,14 +16,14 @@ var (
 	anyLength = `[0-9]+(?:[.,][0-9]+)?(?:[ -][0-9]+/[0-9]+|/[0-9]+| ?[½¼¾⅛⅜⅝⅞])?\s*` +
 		`(?:mm|cm|inches|inch|in\b\.?|m\b|"|″|”|'')?`
 	// A height is said before its word or after it.
-	heightFirst = regexp.MustCompile(`(?i)(?:^|[\s,;(])(?:at\s+)?(` + anyLength + `)\s*` +
+	heightFirst = lazily(`(?i)(?:^|[\s,;(])(?:at\s+)?(` + anyLength + `)\s*` +
 		`(?:up\b|high\b|(?:in\s+)?height\b|above the base(?:line| line)?\b)`)
-	heightLast = regexp.MustCompile(`(?i)\b(?:at\s+)?(?:a\s+)?height(?:\s+of)?\s+(` + anyLength + `)`)
+	heightLast = lazily(`(?i)\b(?:at\s+)?(?:a\s+)?height(?:\s+of)?\s+(` + anyLength + `)`)
 )
 
 // cutHeight cuts a height out of a text, "" where it says none.
 func cutHeight(text string) (height, rest string) {
-	for _, form := range []*regexp.Regexp{heightFirst, heightLast} {
+	for _, form := range []*regexp.Regexp{heightFirst(), heightLast()} {
 		if m := form.FindStringSubmatchIndex(text); m != nil {
 			return strings.TrimSpace(text[m[2]:m[3]]), text[:m[0]] + " " + text[m[1]:]
 		}

@@ -2,19 +2,18 @@ package record
 
 import (
 	"fmt"
-	"regexp"
 	"strings"
 )
 
 // remarkBegins is where remarks begin after a value that stands in no cell of its own.
-var remarkBegins = regexp.MustCompile(`(?i)\s+(?:±|\+/-|\+-|(?:locked|keep|lettered|scaled)\b)`)
+var remarkBegins = lazily(`(?i)\s+(?:±|\+/-|\+-|(?:locked|keep|lettered|scaled)\b)`)
 
 // unparted splits a line that nothing parts into cells, a name and its value: beam inside 33.
 // A line that is so in two ways is refused: parts is then nil and why names both. Where it is
 // so in none, the line comes back whole, or why says what its name lacks.
 func (t *table) unparted(line string) (parts []string, why string) {
 	body, remarks := line, []string(nil)
-	if cuts := remarkBegins.FindAllStringIndex(line, -1); cuts != nil {
+	if cuts := remarkBegins().FindAllStringIndex(line, -1); cuts != nil {
 		body = line[:cuts[0][0]]
 		for i, cut := range cuts {
 			end := len(line)
@@ -54,16 +53,16 @@ func (t *table) unparted(line string) (parts []string, why string) {
 }
 
 var (
-	digit      = regexp.MustCompile(`[0-9½¼¾⅛⅜⅝⅞]`)
-	unitOfName = regexp.MustCompile(`(?i)^(mm|cm|m|km|in|inch|inches|ft|feet|foot)[.]?$`)
+	digit      = lazily(`[0-9½¼¾⅛⅜⅝⅞]`)
+	unitOfName = lazily(`(?i)^(mm|cm|m|km|in|inch|inches|ft|feet|foot)[.]?$`)
 )
 
 // endsName tells whether words may be all of a name: a number at their end, with its unit or
 // not, is part of the value, but for that of a thwart.
 func endsName(words []string) bool {
 	last := len(words) - 1
-	if unitOfName.MatchString(words[last]) && last > 0 && digit.MatchString(words[last-1]) {
+	if unitOfName().MatchString(words[last]) && last > 0 && digit().MatchString(words[last-1]) {
 		return false
 	}
-	return !digit.MatchString(words[last]) || last > 0 && anyOf(wordsOf(words[last-1]), thwarts)
+	return !digit().MatchString(words[last]) || last > 0 && anyOf(wordsOf(words[last-1]), thwarts)
 }
