@@ -105,15 +105,15 @@ func (p parts) lay() (string, error) {
 	return hang(page, "WASM", inPieces(packed))
 }
 
-// piece is how many bytes of the program's text stand in one element: some three milliseconds
+// pieceSize is how many bytes of the program's text stand in one element: some three milliseconds
 // of reading. Between elements a browser may paint what stands before them.
-const piece = 1 << 18
+const pieceSize = 1 << 18
 
 // inPieces lays the program's text into elements which boot.js reads in turn.
 func inPieces(text string) string {
 	var b strings.Builder
 	for from := 0; from < len(text); {
-		to := min(from+piece, len(text))
+		to := min(from+pieceSize, len(text))
 		for to < len(text) && !utf8.RuneStart(text[to]) {
 			to++
 		}

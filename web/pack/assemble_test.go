@@ -62,15 +62,15 @@ func programIn(page string) string {
 
 // A text is parted between characters, and nothing of it is lost.
 func TestInPieces(t *testing.T) {
-	for _, text := range []string{"1:a.", strings.Repeat("a", piece), strings.Repeat("a", piece-1) + "\u00a0b.",
-		strings.Repeat("a", piece-2) + "\u00a0b.", "a" + strings.Repeat("\u00ff", piece) + "."} {
+	for _, text := range []string{"1:a.", strings.Repeat("a", pieceSize), strings.Repeat("a", pieceSize-1) + "\u00a0b.",
+		strings.Repeat("a", pieceSize-2) + "\u00a0b.", "a" + strings.Repeat("\u00ff", pieceSize) + "."} {
 		laid := inPieces(text)
 		assert.Equal(t, text, programIn(laid))
 		for _, each := range strings.SplitAfter(laid, "</script>") {
 			assert.True(t, utf8.ValidString(each))
-			assert.Less(t, len(each), piece+100)
+			assert.Less(t, len(each), pieceSize+100)
 		}
-		assert.Equal(t, (len(text)+piece-1)/piece, strings.Count(laid, "data-program"))
+		assert.Equal(t, (len(text)+pieceSize-1)/pieceSize, strings.Count(laid, "data-program"))
 	}
 }
 
