@@ -74,6 +74,9 @@ func works(program string) ([]copied, error) {
 			m := modules[p.Module.Path]
 			if m == nil {
 				m = &copied{name: p.Module.Path + " " + p.Module.Version}
+				if p.Module.Path == engine {
+					m.name += ", changed for this page: its shaders are compiled beforehand, and what draws nothing is left out"
+				}
 				modules[p.Module.Path] = m
 			}
 			err = m.take(p.Dir, p.Module.Dir)
