@@ -101,9 +101,6 @@ func ChainWords(o *core.Outlook) string {
 	return text
 }
 
-// InSentence is a label as it stands inside a sentence.
-func InSentence(label string) string { return strings.ToLower(label[:1]) + label[1:] }
-
 // HowMuch is a count of a task's units as the reader counts them.
 func HowMuch(id plan.ID, v float64, s units.System) string {
 	number, unit := howMuch(id, v, s)

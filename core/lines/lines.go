@@ -6,8 +6,6 @@ package lines
 import (
 	"strconv"
 	"strings"
-	"unicode"
-	"unicode/utf8"
 
 	"barkwright/core"
 	"barkwright/core/answer"
@@ -73,7 +71,7 @@ func Make(c core.Canoe, b stage.Bench, s units.System) List {
 			continue
 		}
 		cell := row.cells[at]
-		line := Line{Key: keys[r], What: capital(row.words(b.What)), Figure: t.Columns[at].Format(cell, s),
+		line := Line{Key: keys[r], What: answer.AtStart(row.words(b.What)), Figure: t.Columns[at].Format(cell, s),
 			Value: t.Columns[at].Rounded(cell, s), Kind: t.Columns[at].Kind, From: f.From}
 		if cell.Text != "" {
 			line.Kind = units.Words
@@ -173,9 +171,4 @@ func reading(b stage.Bench, r row) *record.Datum {
 		d.At.Distance = r.cells[at].Value
 	}
 	return &d
-}
-
-func capital(text string) string {
-	first, n := utf8.DecodeRuneInString(text)
-	return string(unicode.ToUpper(first)) + text[n:]
 }

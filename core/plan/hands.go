@@ -35,13 +35,11 @@ func (h hands) rate(leads, rest int) float64 {
 	return float64(leads)*h.leadSpeed + float64(rest)*h.restRate
 }
 
-// most is the most work that so many hands of the crew do in a slot.
+// most is the most work that so many hands of the crew do in a slot: those who lead first, since no learner
+// is faster.
 func (h hands) most(n int) float64 {
 	n = min(n, h.all())
 	leads := min(n, h.leads)
-	if h.leadSpeed < h.restRate {
-		leads = n - min(n, h.rest)
-	}
 	return h.rate(leads, n-leads)
 }
 

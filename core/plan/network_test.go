@@ -150,4 +150,19 @@ func TestHands(t *testing.T) {
 	assert.InDelta(t, 2/2.5, newHands(0, 2, 2.5).most(9), 1e-12)
 	assert.Equal(t, 1, newHands(0, 2, 2.5).leads)
 	assert.InDelta(t, 1, newHands(1, 3, 2.5).most(1), 1e-12, "the practised hand first")
+	// Of so many hands no others do more: tried out, over the range of a learner's pace and its ends.
+	for _, factor := range []float64{rows[Factor].Low, 2.5, rows[Factor].High} {
+		for practised := range 4 {
+			for learners := range 14 {
+				h := newHands(practised, learners, factor)
+				for n := range h.all() + 2 {
+					most := 0.0
+					for leads := range min(n, h.leads) + 1 {
+						most = max(most, h.rate(leads, min(n-leads, h.rest)))
+					}
+					assert.InDelta(t, most, h.most(n), 1e-14, "%d of %+v: rounding of two products and their sum, under 20", n, h)
+				}
+			}
+		}
+	}
 }

@@ -24,7 +24,7 @@ const (
 // orders are the ranks and dealings that a search tries for each crew.
 type orders struct {
 	n         *network
-	following []float64
+	following []float64   // of one boat: what waits for each job
 	shakes    [][]float64 // factors, by job
 	ways      []dealing
 	quick     bool // where many plans are compared
@@ -43,7 +43,10 @@ func (n *network) few() *orders {
 // orders are those of a network: by the longest chain still to come, by all the work still to
 // come, and shaken ones.
 func (n *network) orders(shakes int) *orders {
-	o := &orders{n: n, following: n.following(), ways: dealings()}
+	o := &orders{n: n, ways: dealings()}
+	if n.boats <= 1 {
+		o.following = n.following()
+	}
 	if len(n.jobs) > many {
 		shakes, o.ways = 0, fewDealings()
 	} else {

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"barkwright/core/answer"
 	"barkwright/core/sheet"
 	"barkwright/wasm/markup"
 	"barkwright/wasm/pipeline"
@@ -62,7 +63,7 @@ func countWords(n sheet.Counts) string {
 	if len(parts) > 1 {
 		said += "; together " + counted(all, "page", "pages")
 	}
-	return strings.ToUpper(said[:1]) + said[1:] + ", A4 or Letter."
+	return answer.AtStart(said) + ", A4 or Letter."
 }
 
 // showPages shows the pages as they will be printed.

@@ -5,6 +5,7 @@ import (
 	"strconv"
 	"strings"
 
+	"barkwright/core/answer"
 	"barkwright/core/draw"
 	"barkwright/core/lesson"
 	"barkwright/core/stage"
@@ -215,7 +216,7 @@ func found(l lesson.Lesson, run *lesson.Run, s units.System) string {
 			}
 		}
 		if !said[what] {
-			text += "<li>" + draw.Escape(strings.ToUpper(what[:1])+what[1:]) + "</li>"
+			text += "<li>" + draw.Escape(answer.AtStart(what)) + "</li>"
 		}
 		said[what] = true
 	}

@@ -70,7 +70,7 @@ func (p Place) Short() string {
 	if s, n, ok := stage.Lookup(stage.Key(p)); ok {
 		return strconv.Itoa(n) + " " + s.Short
 	}
-	return strings.ToUpper(string(p[:1])) + string(p[1:])
+	return answer.AtStart(string(p))
 }
 
 // Name says where that is.

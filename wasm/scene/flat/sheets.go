@@ -189,7 +189,7 @@ func (p *pen) sheetTitle(c core.Canoe, s cutSheet, room float64) string {
 		}
 		title += words
 	}
-	return strings.ToUpper(title[:1]) + title[1:]
+	return answer.AtStart(title)
 }
 
 // bedPiece draws what the boat takes of a sheet on the bed: the bark laid flat as far as the

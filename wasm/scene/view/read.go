@@ -107,7 +107,7 @@ func (r reader) rib(number int) string {
 func (r reader) thwart(i int, t frame.Thwart) string {
 	name := frame.ThwartName(i, len(r.Frame.Thwarts))
 	return fmt.Sprintf("%s: %s along the gunwale from the middle, %s between the shoulders, %s end to end.",
-		strings.ToUpper(name[:1])+name[1:], r.length(t.Run), r.length(t.Shoulder), r.length(t.EndToEnd))
+		answer.AtStart(name), r.length(t.Run), r.length(t.Shoulder), r.length(t.EndToEnd))
 }
 
 func (r reader) group(i int, g frame.Group) string {
