@@ -43,7 +43,8 @@ func Hours(c core.Canoe, s plan.Season, p plan.Progress) []Number {
 			continue
 		}
 		total += hours
-		all = append(all, *number(st.Key, "hours."+string(st.Key), "Hours of work: "+InSentence(st.Name), units.Count, hours, fromRates,
+		all = append(all, *number(st.Key, "hours."+string(st.Key), "Hours of work: "+InSentence(st.Name),
+			units.Count, hours, fromRates,
 			func(units.System) string {
 				return fmt.Sprintf("%.1f hours of practised hands, the way there with them", at[st.Key])
 			}))

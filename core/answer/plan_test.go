@@ -258,7 +258,8 @@ func TestNewRib(t *testing.T) {
 	c := core.Evaluate(design.Default())
 	at := 0.0
 	how := func(s plan.Season) string {
-		for _, r := range answer.MendTable(answer.Repaired(c, s, tally.Damage{Kind: tally.BrokenRib, At: at}), units.Imperial16).Rows {
+		for _, r := range answer.MendTable(answer.Repaired(c, s, tally.Damage{Kind: tally.BrokenRib, At: at}),
+			units.Imperial16).Rows {
 			if r.Cells[0].Text == "New rib" {
 				return r.Cells[2].Text
 			}

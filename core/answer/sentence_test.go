@@ -10,7 +10,8 @@ import (
 
 // The first letter changes, in any script and where it is more than a byte, and nothing else does.
 func TestFirstLetterOfASentence(t *testing.T) {
-	for lower, upper := range map[string]string{"ribs in CEDAR": "Ribs in CEDAR", "écorce": "Écorce", "ŵ": "Ŵ", "3 ribs": "3 ribs", "": ""} {
+	for lower, upper := range map[string]string{"ribs in CEDAR": "Ribs in CEDAR", "écorce": "Écorce",
+		"ŵ": "Ŵ", "3 ribs": "3 ribs", "": ""} {
 		assert.Equal(t, upper, answer.AtStart(lower))
 		assert.Equal(t, lower, answer.InSentence(upper))
 	}

@@ -23,7 +23,8 @@ func TestChange(t *testing.T) {
 	assert.Equal(t, `+2"`, answer.Change(estimate(6.6*units.Inch, 6.6*units.Inch), estimate(8.41*units.Inch, 8.41*units.Inch),
 		units.Imperial16),
 		`6 1/2" and 8 1/2" show`)
-	assert.Equal(t, `+1"`, answer.Change(estimate(6*units.Inch, 8*units.Inch), estimate(7*units.Inch, 9*units.Inch), units.Imperial16))
+	assert.Equal(t, `+1"`, answer.Change(estimate(6*units.Inch, 8*units.Inch), estimate(7*units.Inch, 9*units.Inch),
+		units.Imperial16))
 	assert.Equal(t, `0 to −1/2"`, answer.Change(estimate(6*units.Inch, 8*units.Inch), estimate(6.1*units.Inch, 7.5*units.Inch),
 		units.Imperial16))
 	assert.Equal(t, "was near the limit", answer.Change(answer.Number{Word: "near the limit"},

@@ -138,8 +138,9 @@ func (p *stripPen) bands() {
 	for i, b := range p.Bands {
 		left, right := p.x(b.Left), p.x(b.Right)
 		hatch := func(apart, angle float64) {
-			p.list.Add(draw.Hatch{Role: draw.Faint, Spacing: apart, Width: 0.7, Angle: angle, Points: []draw.Point{{X: left, Y: a.Top},
-				{X: right, Y: a.Top}, {X: right, Y: a.Bottom}, {X: left, Y: a.Bottom}}})
+			p.list.Add(draw.Hatch{Role: draw.Faint, Spacing: apart, Width: 0.7, Angle: angle,
+				Points: []draw.Point{
+					{X: left, Y: a.Top}, {X: right, Y: a.Top}, {X: right, Y: a.Bottom}, {X: left, Y: a.Bottom}}})
 		}
 		switch b.Ground {
 		case Sparse:

@@ -18,7 +18,8 @@ func TestStrip(t *testing.T) {
 	held := geom.Vec2{X: 0.3, Y: -1}
 	s := chart.Strip{Title: "GM", Description: "by beam", Left: 0.2, Right: 0.6, Low: -2, High: 4, Zero: true,
 		Here: geom.Vec2{X: 0.4, Y: 1}, Held: &held, Walls: []float64{0.2, 0.6},
-		Bands: []chart.StripBand{{Left: 0.2, Right: 0.25, Word: "tender", Ground: chart.Close}, {Left: 0.25, Right: 0.45, Word: "steady"},
+		Bands: []chart.StripBand{{Left: 0.2, Right: 0.25, Word: "tender", Ground: chart.Close},
+			{Left: 0.25, Right: 0.45, Word: "steady"},
 			{Left: 0.45, Right: 0.6, Word: "stiff", Ground: chart.Sparse}},
 		LowText: "−2", HighText: "4", LeftText: "low", RightText: "high"}
 	for x := 0.2; x < 0.6; x += 0.02 {

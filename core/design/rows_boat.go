@@ -24,7 +24,8 @@ func boatRows() []Param {
 			shape(1.3, 0.9, 2.3, 0.05, func(d *Design) *float64 { return &d.BeamFine }),
 		row(stage.Choose, "depth", "Depth amidships", "From the outside of the bark on the bottom to the top of the inwale.").
 			hull(12.5, 7, 34, func(d *Design) *float64 { return &d.Depth }),
-		row(stage.Choose, "stations", "Stations in half the boat", "Of the table of offsets, equally apart; one more stands amidships.").
+		row(stage.Choose, "stations", "Stations in half the boat",
+			"Of the table of offsets, equally apart; one more stands amidships.").
 			wholes(12, 2, 40, func(d *Design) *int { return &d.Stations }),
 		stationsApart(),
 	}

@@ -34,7 +34,8 @@ func TestClippedCircles(t *testing.T) {
 
 // A line that leaves the box and comes back is two lines; a closed one is open where it was cut.
 func TestClippedLines(t *testing.T) {
-	zigzag := draw.Stroke{Role: draw.Seam, Points: []draw.Point{{X: -2, Y: 2}, {X: 2, Y: 2}, {X: 12, Y: 2}, {X: 12, Y: 8}, {X: 5, Y: 8}}}
+	zigzag := draw.Stroke{Role: draw.Seam,
+		Points: []draw.Point{{X: -2, Y: 2}, {X: 2, Y: 2}, {X: 12, Y: 2}, {X: 12, Y: 8}, {X: 5, Y: 8}}}
 	ops := draw.Clip(zigzag, room)
 	require.Len(t, ops, 2)
 	assert.Equal(t, []draw.Point{{X: 0, Y: 2}, {X: 2, Y: 2}, {X: 10, Y: 2}}, ops[0].(draw.Stroke).Points)

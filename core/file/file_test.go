@@ -61,7 +61,8 @@ func traced(i int) *record.Tracing {
 	for v := range record.Views {
 		for k, p := range record.Presses(v, record.SetSquare) {
 			t = t.Put(record.Mark{View: v, What: p.ID, Length: 0.5 * float64(k%3), High: 0.2, Number: k % 3,
-				At: record.Place{From: record.Origin(k % 3), Distance: 0.37 * float64(k%4), Side: record.Side(k % 3)}, Entered: k%2 == 1})
+				At: record.Place{From: record.Origin(k % 3), Distance: 0.37 * float64(k%4),
+					Side: record.Side(k % 3)}, Entered: k%2 == 1})
 			for n := range max(1, p.Points(false)) {
 				t = t.Press(len(t.Marks)-1, n, geom.Vec2{X: float64(100 * n), Y: 7.25 * float64(k)}, 0.5)
 			}

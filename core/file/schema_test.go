@@ -103,7 +103,8 @@ func schema() object {
 					"properties": object{
 						"width": object{"description": "Round the tree, in metres.", "type": "number",
 							"minimum": design.LeastSheetWidth, "maximum": design.MostSheetWidth},
-						"length": object{"description": "Up the tree, in metres.", "type": "number", "minimum": design.LeastSheetLength,
+						"length": object{"description": "Up the tree, in metres.", "type": "number",
+							"minimum": design.LeastSheetLength,
 							"maximum": design.MostSheetLength},
 					},
 				},
@@ -258,7 +259,8 @@ func measurements(of func(record.Kind) bool) object {
 				"tolerance": number("In metres, or a number; left out or 0, the usual one."),
 				"locked":    object{"description": "Whether it is kept as recorded whatever the others say.", "type": "boolean"},
 				"note":      object{"type": "string"},
-				"mark":      object{"description": "The number of the point of the tracing that it was read at.", "type": "integer", "minimum": 0},
+				"mark": object{"description": "The number of the point of the tracing that it was read at.",
+					"type": "integer", "minimum": 0},
 			},
 		},
 	}
@@ -298,12 +300,14 @@ func tracing() object {
 	}
 	return object{
 		"description": "What was pressed on a picture that the record is read off.",
-		"type":        "object", "additionalProperties": false, "required": []string{"width", "height", "sort", "line", "last", "marks"},
+		"type":        "object", "additionalProperties": false,
+		"required": []string{"width", "height", "sort", "line", "last", "marks"},
 		"properties": object{
 			"width": number("Of the picture, in pixels."), "height": number("Of the picture, in pixels."),
 			"sort": object{"enum": []string{"drawn", "square on", "set square"}},
 			"line": number("How broad its lines are, in pixels."),
-			"half": object{"description": "The views of which half is drawn.", "type": "array", "maxItems": 3, "items": object{"enum": views}},
+			"half": object{"description": "The views of which half is drawn.", "type": "array",
+				"maxItems": 3, "items": object{"enum": views}},
 			"turn": number("How it is looked at, in radians, clockwise."), "mirrored": object{"type": "boolean"},
 			"last":  count("The highest number in use."),
 			"marks": object{"type": "array", "maxItems": record.MostMarks, "items": mark},

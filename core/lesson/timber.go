@@ -35,7 +35,8 @@ func stemClaims() []Claim {
 			continue
 		}
 		out = append(out,
-			claim("so many layers, nearly so many times less strain", 0, at("stem.strain", 1), at("stem.strain", step).times(-0.85*n)),
+			claim("so many layers, nearly so many times less strain", 0, at("stem.strain", 1),
+				at("stem.strain", step).times(-0.85*n)),
 			claim("but no less than that", 0, at("stem.strain", step).times(n), less("stem.strain", 1)),
 			claim("more layers are never worse", 0, at("stem.verdict", step-1), less("stem.verdict", step)))
 	}

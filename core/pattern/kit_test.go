@@ -208,7 +208,8 @@ func nothingOutside(t *testing.T, b model.Boat) (bare int) {
 				}
 			}
 			for _, q := range points {
-				assert.True(t, q.X > -0.01 && q.Y > -0.01 && q.X < page.Width+0.01 && q.Y < page.Height+0.01, "%s: %v", page.Title, q)
+				assert.True(t, q.X > -0.01 && q.Y > -0.01 && q.X < page.Width+0.01 && q.Y < page.Height+0.01,
+					"%s: %v", page.Title, q)
 			}
 		}
 		if !boxCoversNoCut(t, page) && strings.Contains(page.Title, "bark, piece") {

@@ -40,7 +40,8 @@ func (k kit) panels() []Pattern {
 		d := Pattern{Key: "kit-panel-" + strconv.Itoa(i+1), Name: k.name("side panel " + strconv.Itoa(i+1)),
 			Note: strconv.Itoa(pieces) + " needed, " + rest + ". It is drawn longer by " +
 				units.Trimmed(100*(longer-1), 1) + " %, so that its edge is as long as the sheet's. Sew it on with a lap of " +
-				millimetre(k.OnModel(k.Design.SeamLap)) + ", which is left on here as the dotted line. Turn it over for the other side."}
+				millimetre(k.OnModel(k.Design.SeamLap)) +
+				", which is left on here as the dotted line. Turn it over for the other side."}
 		d.draw(Cut, each(each(append(round, round[0]), stretch), downThePaper)...)
 		lap := geom.Offset(each(foot, stretch), -k.OnModel(k.Design.SeamLap))
 		d.draw(Dotted, each(lap, downThePaper)...)

@@ -74,7 +74,8 @@ func (k kit) crosspieces() []Pattern {
 		}
 		all = append(all, plain(k.OnModel(c.OutToOut), k.OnModel(k.batten()), "crosspiece "+strconv.Itoa(i)+", "+strconv.Itoa(n)))
 	}
-	return k.stand("kit-cross", "crosspieces of the frame", "Of two layers of stiff card, tied across the frame on their marks.", all)
+	return k.stand("kit-cross", "crosspieces of the frame",
+		"Of two layers of stiff card, tied across the frame on their marks.", all)
 }
 
 // sticks are the posts and the thwarts.

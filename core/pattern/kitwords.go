@@ -206,7 +206,8 @@ func (k kit) steps() []wordLine {
 	out := []wordLine{{text: kitCaution}}
 	minutes := 0
 	for i, step := range kitSteps {
-		out = append(out, wordLine{text: strconv.Itoa(i+1) + ". " + step.text + " About " + strconv.Itoa(step.minutes) + " minutes."})
+		out = append(out, wordLine{text: strconv.Itoa(i+1) + ". " + step.text + " About " +
+			strconv.Itoa(step.minutes) + " minutes."})
 		minutes += step.minutes
 	}
 	return append(out, wordLine{text: "In all about " + strconv.Itoa(minutes) +

@@ -31,9 +31,11 @@ func TestLinesThatNothingParts(t *testing.T) {
 		"depth to inwale 317 mm scaled":           "depth to inwale: 317 mm, scaled",
 		"half breadth 4 up at thwart 1 12 1/2 in": "half breadth 4 up at thwart 1: 12 1/2 in",
 	} {
-		_, want, refused := Read("length overall: 16 ft\nthwart 1 from middle: 34\nthwart 2 from middle: 66\n"+parted, 0, units.Imperial16)
+		_, want, refused := Read("length overall: 16 ft\nthwart 1 from middle: 34\nthwart 2 from middle: 66\n"+parted,
+			0, units.Imperial16)
 		require.Empty(t, refused, parted)
-		_, got, refused := Read("length overall: 16 ft\nthwart 1 from middle: 34\nthwart 2 from middle: 66\n"+bare, 0, units.Imperial16)
+		_, got, refused := Read("length overall: 16 ft\nthwart 1 from middle: 34\nthwart 2 from middle: 66\n"+bare,
+			0, units.Imperial16)
 		assert.Empty(t, refused, bare)
 		assert.Equal(t, want, got, bare)
 	}

@@ -42,7 +42,8 @@ func TestFileName(t *testing.T) {
 // unsafe is what some file system or shell reads something into, and hidden or odd
 // beginnings and ends. The characters are those that the file systems of the three
 // desktop systems forbid or shells read; from memory.
-var unsafe = regexp.MustCompile(`[\x00-\x20/\\:*?"<>|'$&;` + "`" + `(){}\[\]!#~%^\x{7f}\x{202a}-\x{202e}\x{2066}-\x{2069}]|^[-.]|--|-\.`)
+var unsafe = regexp.MustCompile(`[\x00-\x20/\\:*?"<>|'$&;` + "`" +
+	`(){}\[\]!#~%^\x{7f}\x{202a}-\x{202e}\x{2066}-\x{2069}]|^[-.]|--|-\.`)
 
 // Every name fits the 255 bytes that file systems take, whole letters and all; the
 // limit is common practice of file systems, no one published source.

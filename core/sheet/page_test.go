@@ -41,7 +41,8 @@ func atEveryStage(t *testing.T, try func(where string, j sheet.Job, key stage.Ke
 	for name, d := range check.Extremes(t) {
 		j := everything()
 		j.Canoe = evaluated(d)
-		j.Head.Boat = "Invented " + name + " canoe with a name that is longer than most of those that builders give to their boats, and more"
+		j.Head.Boat = "Invented " + name +
+			" canoe with a name that is longer than most of those that builders give to their boats, and more"
 		for _, s := range []units.System{units.Imperial16, units.Metric} {
 			j.System = s
 			for _, key := range stage.Keys() {

@@ -228,7 +228,8 @@ func keysOf(l lines.List) (keys []string) {
 func TestStagesGolden(t *testing.T) {
 	var b strings.Builder
 	for i, s := range stage.All() {
-		fmt.Fprintf(&b, "%d %s: %s. %s\n  large %s; verdict %s; look %s %s %s; asked %d\n  in sight %s\n", i+1, s.Key, s.Name, s.Asked,
+		fmt.Fprintf(&b, "%d %s: %s. %s\n  large %s; verdict %s; look %s %s %s; asked %d\n  in sight %s\n",
+			i+1, s.Key, s.Name, s.Asked,
 			strings.Join(s.Large, " "), s.Verdict, s.Look.State, s.Look.Drawing, s.Look.Near, s.Permission, strings.Join(s.InSight, " "))
 		for _, f := range s.Folds {
 			fmt.Fprintf(&b, "  fold %s: %s\n", f.Title, strings.Join(f.Keys, " "))

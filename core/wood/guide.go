@@ -38,7 +38,8 @@ func (c Condition) Guide() Guide {
 			SafeBasis: "MOE/(2 MOR) green, 76 to 84, plus about one coefficient of variation",
 			LimitBasis: "strain at greatest load, at least 1.55 % from the work to greatest load, " +
 				"less one coefficient of variation of 34 % (from memory)",
-			Uncertainty: "the first could be off by 20 % either way, the limit by 30 %; soaking dry wood may not reach the green condition",
+			Uncertainty: "the first could be off by 20 % either way, the limit by 30 %; " +
+				"soaking dry wood may not reach the green condition",
 		}
 	case Dry:
 		return Guide{

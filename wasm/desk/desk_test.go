@@ -452,7 +452,8 @@ func TestRibsChosen(t *testing.T) {
 // one by one it says why, beside the picture.
 func TestBenchOpensAtAList(t *testing.T) {
 	d, w := open(&memory.Store{})
-	for at, want := range map[string]string{"open:choose": "other stages", "open:shed": "choose a stage", "open:all": "choose a stage"} {
+	for at, want := range map[string]string{"open:choose": "other stages", "open:shed": "choose a stage",
+		"open:all": "choose a stage"} {
 		assert.Contains(t, said(d.AtBench(at, "2026-06-14"), "readout"), want, at)
 		assert.False(t, d.BenchOpen())
 	}

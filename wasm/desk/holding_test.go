@@ -38,7 +38,8 @@ func TestHoldAndCosts(t *testing.T) {
 
 	w.Set("depth", w.Entered.Depth+2*inch)
 	costs := d.Costs(false)
-	for _, want := range []string{"Most of all", `data-cost="post.end"`, "what followed", "depth amidships", "it followed", "Hardly changed",
+	for _, want := range []string{"Most of all", `data-cost="post.end"`, "what followed", "depth amidships",
+		"it followed", "Hardly changed",
 		"piece by piece"} {
 		assert.Contains(t, costs, want)
 	}

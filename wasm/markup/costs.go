@@ -37,7 +37,8 @@ func Costs(c work.Costs) string {
 	}
 	hardly := costsByStage(&b, c)
 	if hardly != "" {
-		b.WriteString(`<details class="sheet"><summary>Hardly changed</summary>` + costHead() + hardly + "</tbody></table></div></details>")
+		b.WriteString(`<details class="sheet"><summary>Hardly changed</summary>` + costHead() + hardly +
+			"</tbody></table></div></details>")
 	}
 	b.WriteString(pieceByPiece(c.Pieces))
 	if c.Shared {
@@ -127,7 +128,8 @@ func fromOne(s weigh.Share) string {
 func controlsMoved(c work.Costs) string {
 	var b strings.Builder
 	b.WriteString(`<h3>What was set otherwise</h3><div class="scroll"><table class="costs"><thead><tr><th scope="col">Control</th>` +
-		`<th scope="col">Held</th><th scope="col">Now</th><th scope="col">Differs by</th><th scope="col">Moved by</th></tr></thead><tbody>`)
+		`<th scope="col">Held</th><th scope="col">Now</th><th scope="col">Differs by</th>` +
+		`<th scope="col">Moved by</th></tr></thead><tbody>`)
 	for _, m := range c.Controls {
 		who := "you"
 		if m.Follows {

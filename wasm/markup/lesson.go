@@ -155,7 +155,8 @@ func (l LessonShown) steps(s units.System) string {
 			text = "Set"
 		}
 		// On a projector the step that is set and the one after it alone are shown.
-		b.WriteString(`<li value="` + strconv.Itoa(i+1) + `"` + marked("data-near", i+1 == l.Did || i == min(l.Did, len(l.Steps)-1)) + ">" +
+		b.WriteString(`<li value="` + strconv.Itoa(i+1) + `"` +
+			marked("data-near", i+1 == l.Did || i == min(l.Did, len(l.Steps)-1)) + ">" +
 			draw.Escape(lesson.Words(step.Does, s)) + " " + lessonButton("do:"+strconv.Itoa(i+1), text))
 		if l.Run != nil && l.Run.Faults[i+1] != nil {
 			b.WriteString(`<small>` + draw.Escape(cannot(l.Run, i+1, s)) + "</small>")

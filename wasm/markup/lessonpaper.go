@@ -45,7 +45,8 @@ func LessonPaper(run *lesson.Run, p Paper, s units.System) string {
 	}
 	b.WriteString("</tr></thead><tbody>")
 	for _, key := range l.Watch {
-		b.WriteString("<tr><th>" + draw.Escape(run.Name(key, s)) + "</th><td>" + draw.Escape(run.Shown(key, 0, s)) + "</td><td></td>" +
+		b.WriteString("<tr><th>" + draw.Escape(run.Name(key, s)) + "</th><td>" + draw.Escape(run.Shown(key, 0, s)) +
+			"</td><td></td>" +
 			strings.Repeat("<td></td>", len(l.Steps)) + "</tr>")
 	}
 	b.WriteString("</tbody></table><ol>")
@@ -65,7 +66,8 @@ func LessonPaper(run *lesson.Run, p Paper, s units.System) string {
 	head("What we found: " + lesson.Words(l.Title, s))
 	b.WriteString(found(l, run, s) + strips(run, "found", true, s) + "<h2>Why</h2><p>" + draw.Escape(lesson.Words(l.Why, s)) +
 		"</p><h2>Next</h2><p>" + draw.Escape(lesson.Words(l.Next, s)) + "</p><h2>What may mislead</h2><p>" +
-		draw.Escape(lesson.Words(l.Mistake, s)) + "</p><p>" + draw.Escape(string(l.Source.Basis)+": "+l.Source.Cited) + ".</p></div>")
+		draw.Escape(lesson.Words(l.Mistake, s)) + "</p><p>" +
+		draw.Escape(string(l.Source.Basis)+": "+l.Source.Cited) + ".</p></div>")
 	return b.String()
 }
 

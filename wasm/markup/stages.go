@@ -54,7 +54,8 @@ func steps(st *stage.Stage, s units.System) string {
 		}
 		b.WriteString("</li>")
 	}
-	b.WriteString(`</ol><div class="row"><input type="text" data-note="` + string(st.Key) + `" maxlength="500" aria-label="A note on ` +
+	b.WriteString(`</ol><div class="row"><input type="text" data-note="` + string(st.Key) +
+		`" maxlength="500" aria-label="A note on ` +
 		draw.Escape(st.Name) + `"><button type="button" data-jot="` + string(st.Key) +
 		`">Note it down</button></div><ul class="noted" data-noted="` + string(st.Key) +
 		`"></ul></details><p class="row"><button type="button" data-print="` + string(st.Key) +

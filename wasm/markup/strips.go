@@ -42,7 +42,8 @@ func (s Strips) Strip(c whatif.Curve) chart.Strip {
 			out.Held = &geom.Vec2{X: s.At, Y: max(c.Low, min(c.High, n.Value))}
 		}
 	}
-	out.Description = out.Title + " while " + answer.InSentence(p.Label) + " goes from " + out.LeftText + " to " + out.RightText + "; now " +
+	out.Description = out.Title + " while " + answer.InSentence(p.Label) + " goes from " + out.LeftText +
+		" to " + out.RightText + "; now " +
 		c.Number.Text(w.System) + "."
 	return out
 }
@@ -196,7 +197,8 @@ const farther = 10
 // key that does nothing.
 func (s Strips) KeyTo(key string, v float64) (float64, bool) {
 	w := s.Sweep
-	n := map[string]int{"ArrowRight": 1, "ArrowUp": 1, "ArrowLeft": -1, "ArrowDown": -1, "PageUp": farther, "PageDown": -farther}[key]
+	n := map[string]int{"ArrowRight": 1, "ArrowUp": 1, "ArrowLeft": -1, "ArrowDown": -1, "PageUp": farther,
+		"PageDown": -farther}[key]
 	switch {
 	case key == "Home":
 		return w.Low, true

@@ -136,9 +136,11 @@ func TestInches(t *testing.T) {
 	}
 	html := markup.Inches(c, costs, "afloat.gm", units.Imperial16)
 	whole(t, html)
-	assert.Less(t, strings.Index(html, `data-hold="beam"`), strings.Index(html, `data-hold="depth"`), "beam moves GM more than depth")
+	assert.Less(t, strings.Index(html, `data-hold="beam"`), strings.Index(html, `data-hold="depth"`),
+		"beam moves GM more than depth")
 	assert.Contains(t, html, "by 2", "thwarts come in pairs")
-	assert.Contains(t, html, `One inch more of</th><th scope="col" aria-sort="descending">Stiffness`, "the one ranked by stands first")
+	assert.Contains(t, html, `One inch more of</th><th scope="col" aria-sort="descending">Stiffness`,
+		"the one ranked by stands first")
 	assert.Contains(t, markup.Ranks(c, units.Imperial16), "afloat.gm")
 	metric := markup.Ranks(c, units.Metric) + markup.Inches(c, costs, "", units.Metric)
 	assert.Equal(t, 4, strings.Count(metric, "152 mm of freeboard"), "in the list and over the three tables")

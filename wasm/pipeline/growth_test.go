@@ -32,8 +32,10 @@ func TestCostGrows(t *testing.T) {
 		at   []float64
 		cost func(v float64) func()
 	}{
-		{"ribs", []float64{8, 20, 44, 80, 110}, func(v float64) func() { return step(with(t, "length", 360*inch, "ribs", v).Design) }},
-		{"length, ft", []float64{10, 14, 16, 20, 24, 30}, func(v float64) func() { return step(with(t, "length", v*12*inch).Design) }},
+		{"ribs", []float64{8, 20, 44, 80, 110},
+			func(v float64) func() { return step(with(t, "length", 360*inch, "ribs", v).Design) }},
+		{"length, ft", []float64{10, 14, 16, 20, 24, 30},
+			func(v float64) func() { return step(with(t, "length", v*12*inch).Design) }},
 		{"rows of record", []float64{1, 10, 20, 40, 80}, func(v float64) func() {
 			b := New(with(t), units.Imperial16)
 			n := &record.Notebook{}

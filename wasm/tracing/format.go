@@ -19,7 +19,8 @@ const (
 
 // Why a file is not shown.
 var (
-	ErrLarge   = errors.New("The file is larger than " + strconv.Itoa(MostBytes>>20) + " MB: save the picture smaller and open that.")
+	ErrLarge = errors.New("The file is larger than " + strconv.Itoa(MostBytes>>20) +
+		" MB: save the picture smaller and open that.")
 	ErrPixels  = errors.New("The picture has more than 64 million pixels, or a side of more than 20,000: save it smaller and open that.")
 	ErrKind    = errors.New("This is not a picture that is read here: PNG, JPEG, WebP or SVG.")
 	ErrDamaged = errors.New("The picture is damaged: part of it is missing or cannot be read.")
@@ -124,7 +125,8 @@ func webp(data []byte) (width, height int, err error) {
 	}
 	switch string(data[12:16]) {
 	case "VP8X":
-		return 1 + int(data[24]) + int(data[25])<<8 + int(data[26])<<16, 1 + int(data[27]) + int(data[28])<<8 + int(data[29])<<16, nil
+		return 1 + int(data[24]) + int(data[25])<<8 + int(data[26])<<16,
+			1 + int(data[27]) + int(data[28])<<8 + int(data[29])<<16, nil
 	case "VP8L":
 		bits := binary.LittleEndian.Uint32(data[21:])
 		return 1 + int(bits&0x3fff), 1 + int(bits>>14&0x3fff), nil

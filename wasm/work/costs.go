@@ -35,7 +35,8 @@ func (w *Work) Costs(stepByStep bool) (Costs, bool) {
 	}
 	now := w.Canoe()
 	moved, followers := weigh.Moved(held.Design, now.Design, w.order)
-	c := Costs{Against: w.held.Name, Before: len(w.Faults) > 0 && !w.OnlyTexts(), Shared: stepByStep || len(moved) <= weigh.MostShared,
+	c := Costs{Against: w.held.Name, Before: len(w.Faults) > 0 && !w.OnlyTexts(),
+		Shared:   stepByStep || len(moved) <= weigh.MostShared,
 		Controls: weigh.Controls(held.Design, now.Design, moved, followers, w.System),
 		Pieces:   weigh.PieceByPiece(held, now, w.System)}
 	season, _, done := w.progress()

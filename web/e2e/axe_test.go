@@ -87,7 +87,8 @@ func axeAt(t *testing.T, axe string, size [2]int64) {
 	p.settle()
 	p.wait(`document.getAnimations().length === 0`)
 	clean("the bench in sunlight")
-	eval[bool](p, `document.querySelector('#bench [data-turns-sun]').click(), document.querySelector('[data-bench=close]').click(), true`)
+	eval[bool](p, `document.querySelector('#bench [data-turns-sun]').click(),
+		document.querySelector('[data-bench=close]').click(), true`)
 	p.settle()
 	p.enter("ribThickness", "9 ft")
 	p.enter("bilge", "much")

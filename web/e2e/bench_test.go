@@ -115,7 +115,8 @@ func TestBenchByKeys(t *testing.T) {
 	p.keys(kb.Escape)
 	p.settle()
 	assert.False(t, eval[bool](p, `document.getElementById('bench').open`))
-	assert.Equal(t, "1 of "+fmt.Sprint(len(want)), eval[string](p, `document.querySelector('[data-stands="rib.drive"]').textContent`))
+	assert.Equal(t, "1 of "+fmt.Sprint(len(want)),
+		eval[string](p, `document.querySelector('[data-stands="rib.drive"]').textContent`))
 	p.keys("w")
 	assert.Equal(t, want[1].What, p.what(), "it opens at the first that is not done")
 }
@@ -165,7 +166,8 @@ func TestBenchIsReadFromTwoPaces(t *testing.T) {
 			for range 3 {
 				p.keys(kb.ArrowRight)
 			}
-			figure := eval[[]float64](p, `[...document.querySelectorAll('.size > *')].map(e => parseFloat(getComputedStyle(e).fontSize))`)
+			figure := eval[[]float64](p,
+				`[...document.querySelectorAll('.size > *')].map(e => parseFloat(getComputedStyle(e).fontSize))`)
 			require.NotEmpty(t, figure)
 			for _, px := range figure {
 				assert.GreaterOrEqual(t, px, 48.0, "%s at %s", name, k)
@@ -199,7 +201,8 @@ func TestSunlight(t *testing.T) {
 		const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
 		while (walk.nextNode()) {
 			const e = walk.currentNode.parentElement;
-			if (!walk.currentNode.textContent.trim() || !e.checkVisibility() || e.closest('svg, script, style, option, noscript')) continue;
+			if (!walk.currentNode.textContent.trim() || !e.checkVisibility()) continue;
+			if (e.closest('svg, script, style, option, noscript')) continue;
 			seen++;
 			const s = getComputedStyle(e), a = light(rgb(s.color)), b = light(behind(e));
 			const ratio = (Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05);

@@ -245,18 +245,24 @@ func TestCostOfThePlan(t *testing.T) {
 	eval[bool](p, `document.querySelector('#notches [data-at=season]').click(), true`)
 	for _, boats := range []string{"1", "3", "6"} {
 		took, err := chromedp.Run(p.ctx, chromedp.Evaluate[[]float64](fmt.Sprintf(`(async boats => {
-			const until = async (test) => { while (!test()) await new Promise(requestAnimationFrame); return performance.now() - start; };
-			const season = document.getElementById('season'), start = performance.now(), ways = '#season-tables [data-plan="plan.ways"]';
+			const until = async (test) => {
+				while (!test()) await new Promise(requestAnimationFrame);
+				return performance.now() - start;
+			};
+			const season = document.getElementById('season'), start = performance.now();
+			const ways = '#season-tables [data-plan="plan.ways"]';
 			slices.length = 0;
 			document.querySelector(ways)?.remove();
 			boats.value = %q;
 			boats.dispatchEvent(new Event('change', {bubbles: true}));
-			const known = await until(() => season.dataset.plan === 'known'), helped = await until(() => document.querySelector(ways));
+			const known = await until(() => season.dataset.plan === 'known');
+			const helped = await until(() => document.querySelector(ways));
 			slices.sort((a, b) => a - b);
 			return [known, helped, slices[Math.floor(0.95 * slices.length)], slices.at(-1)];
 		})(document.getElementById('season-boats'))`, boats), chromedp.EvalAwaitPromise))
 		require.NoError(t, err)
-		t.Logf("the plan of %s boats: %.0f ms to its days, %.0f to what would change them; a slice p95 %.0f ms (budget 50), the longest %.0f",
+		t.Logf("the plan of %s boats: %.0f ms to its days, %.0f to what would change them; a slice p95 %.0f ms (budget 50), "+
+			"the longest %.0f",
 			boats, took[0], took[1], took[2], took[3])
 		assert.LessOrEqual(t, took[2], 50.0)
 	}
@@ -362,7 +368,8 @@ func TestCostOfManyBoats(t *testing.T) {
 	text := kept(t, "Boat", nil)
 	fill := func(n int) string {
 		return fmt.Sprintf(`localStorage.clear(); for (let i = 0; i < %d; i++)
-			localStorage.setItem('barkwright.boat.' + String(i).padStart(4, '0'), %q.replaceAll('"Boat"', '"Boat ' + i + '"'));`, n, text)
+			localStorage.setItem('barkwright.boat.' + String(i).padStart(4, '0'),
+				%q.replaceAll('"Boat"', '"Boat ' + i + '"'));`, n, text)
 	}
 	const rounds, many = 3, 400
 	var ready, step [2]float64

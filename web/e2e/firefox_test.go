@@ -58,7 +58,8 @@ func TestTourFirefox(t *testing.T) {
 	home := t.TempDir()
 	require.NoError(t, os.WriteFile(filepath.Join(home, "user.js"), []byte(profile), 0o600))
 	ctx, cancel := context.WithTimeout(context.Background(), 4*time.Minute)
-	browser := exec.CommandContext(ctx, program, "--headless", "--no-remote", "--remote-debugging-port", "0", "--profile", home, "about:blank")
+	browser := exec.CommandContext(ctx, program, "--headless", "--no-remote", "--remote-debugging-port",
+		"0", "--profile", home, "about:blank")
 	browser.Env = append(os.Environ(), "HOME="+home, "MOZ_CRASHREPORTER_DISABLE=1")
 	says, err := browser.StderrPipe()
 	require.NoError(t, err)
@@ -204,7 +205,8 @@ func (f *firefox) press(keys ...string) {
 }
 
 func (f *firefox) widen(width int, _ string) {
-	f.call("browsingContext.setViewport", map[string]any{"context": f.context, "viewport": map[string]any{"width": width, "height": 800}}, nil)
+	f.call("browsingContext.setViewport",
+		map[string]any{"context": f.context, "viewport": map[string]any{"width": width, "height": 800}}, nil)
 	f.eval(`new Promise(done => requestAnimationFrame(() => requestAnimationFrame(() => done(true))))`)
 }
 

@@ -105,7 +105,8 @@ func TestBoatStandsBeforeTheProgram(t *testing.T) {
 			assert.Equal(t, "IMG", eval[string](p, `document.querySelector('#first > *').tagName`))
 			assert.Equal(t, 0, eval[int](p, `document.querySelectorAll('#held img, #head-checks img').length`))
 			assert.False(t, eval[bool](p, `'bad' in window`))
-			hidden := eval[[]string](p, `[...document.querySelectorAll('#form [data-control]')].filter(e => e.hidden).map(e => e.dataset.control)`)
+			hidden := eval[[]string](p, `[...document.querySelectorAll('#form [data-control]')]
+				.filter(e => e.hidden).map(e => e.dataset.control)`)
 			assert.Equal(t, []string{"thwart4"}, hidden, "only what the program shows again may be hidden")
 
 			// For a boat kept otherwise than it was shown nothing stands.
@@ -130,7 +131,8 @@ func TestEnteredBeforeTheProgram(t *testing.T) {
 	pageFile(t)
 	p := openFile(t, pageFile(t), `window.name = 'hold';`+asleep, desktop.at(asKept), own(t))
 	p.wait(`!!window.letGo`)
-	require.Equal(t, "The boat stands; the controls wake in a moment.", eval[string](p, `document.getElementById('readout').textContent`))
+	require.Equal(t, "The boat stands; the controls wake in a moment.",
+		eval[string](p, `document.getElementById('readout').textContent`))
 	p.do(chromedp.Click(chromedp.CSS(`[data-control="beam"] [data-step="1"]`)),
 		chromedp.Click(chromedp.CSS(`[data-control="beam"] [data-step="1"]`)),
 		chromedp.Focus(chromedp.CSS(`[data-typed="length"]`)))

@@ -172,7 +172,8 @@ func TestTwoTabsOnOneBoat(t *testing.T) {
 	p.wait(keeps(`{beam: 34, depth: 13}`))
 	for _, one := range []*tab{p, q} {
 		one.wait(`document.getElementById('shelf').options.length === 2`)
-		assert.Len(t, eval[[]string](one, `[...new Set([...document.getElementById('shelf').options].map(o => o.textContent))]`), 2, "told apart")
+		assert.Len(t, eval[[]string](one,
+			`[...new Set([...document.getElementById('shelf').options].map(o => o.textContent))]`), 2, "told apart")
 	}
 	// From there on each goes on with its own.
 	p.enter("length", "17 ft")
@@ -257,7 +258,8 @@ func TestWhatCannotBeReadStays(t *testing.T) {
 			}
 		}
 	}
-	assert.True(t, eval[bool](p, `Object.keys(localStorage).some(k => k.startsWith('barkwright.torn.'))`), "a torn one is copied aside")
+	assert.True(t, eval[bool](p, `Object.keys(localStorage).some(k => k.startsWith('barkwright.torn.'))`),
+		"a torn one is copied aside")
 	assert.Equal(t, 3, eval[int](p, `document.getElementById('shelf').options.length`), "taken over once")
 }
 

@@ -26,7 +26,8 @@ import (
 // parts have it, and the field shows that.
 const stopShows = `(e => {
 	const s = getComputedStyle(e), r = e.getBoundingClientRect();
-	const x = Math.min(Math.max(r.left + r.width / 2, 1), innerWidth - 2), y = Math.min(Math.max(r.top + r.height / 2, 1), innerHeight - 2);
+	const x = Math.min(Math.max(r.left + r.width / 2, 1), innerWidth - 2);
+	const y = Math.min(Math.max(r.top + r.height / 2, 1), innerHeight - 2);
 	const over = document.elementFromPoint(x, y);
 	return (e.matches(':focus-visible') || e.type === 'date') && s.outlineStyle !== 'none' && parseFloat(s.outlineWidth) >= 2 &&
 		r.width > 0 && r.height > 0 && r.bottom > 0 && r.top < innerHeight && (e.contains(over) || over.contains(e) ||
@@ -149,7 +150,8 @@ func assertSections(t *testing.T, pages []sheetOfPaper, ribs ...int) {
 	t.Helper()
 	const pixel = 25.4 / 96
 	next := 1
-	for _, p := range pattern.Make(core.Evaluate(design.Default()), "sections", pattern.Options{System: units.Imperial16, Ribs: ribs}) {
+	for _, p := range pattern.Make(core.Evaluate(design.Default()), "sections",
+		pattern.Options{System: units.Imperial16, Ribs: ribs}) {
 		tiles := p.Tiles(pattern.Paper)
 		require.Greater(t, len(tiles), 1, "and so has a map")
 		for _, tile := range tiles {

@@ -38,7 +38,8 @@ func TestFirstScreen(t *testing.T) {
 			assert.LessOrEqual(t, eval[int](p, `document.documentElement.scrollWidth`), int(s.width), "no sideways scroll")
 			for _, id := range []string{"stick", "view", "hand", "cells"} {
 				assert.True(t, eval[bool](p, `(({top, bottom, left, right}) => top >= 0 && left >= 0 && bottom <= innerHeight &&
-					right <= innerWidth && bottom > top)(document.getElementById(%q).getBoundingClientRect())`, id), "%s is in the window", id)
+					right <= innerWidth && bottom > top)(document.getElementById(%q).getBoundingClientRect())`, id),
+					"%s is in the window", id)
 			}
 			// 44 CSS pixels is the house rule, WCAG 2.2 success criterion 2.5.5.
 			small := eval[[]string](p, `[...document.querySelectorAll('button, select, summary, input')]

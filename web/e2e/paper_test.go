@@ -43,7 +43,10 @@ func (p *tab) choose(names ...string) {
 // printed is the PDF of what the page hands the printer.
 func (p *tab) printed(button string, on paper, cssSize bool) []byte {
 	p.Helper()
-	eval[bool](p, `window.asked = 0, window.print = () => { asked++; window.handed = document.getElementById('print').textContent; }, true`)
+	eval[bool](p, `window.asked = 0, window.print = () => {
+		asked++;
+		window.handed = document.getElementById('print').textContent;
+	}, true`)
 	p.press(button)
 	p.wait(`asked === 1`)
 	res, err := chromedp.Call(p.ctx, page.PrintToPDF, page.PrintToPDFParams{PaperWidth: on.width,
@@ -261,7 +264,8 @@ func TestBuildSheetsPrint(t *testing.T) {
 		}
 	}
 	text := eval[string](p, `window.handed`)
-	for _, word := range []string{"Heron Cove, first canoe", "WARNING", "DANGER", "rounded to 1/16 in", "life jacket", "barkwright2"} {
+	for _, word := range []string{"Heron Cove, first canoe", "WARNING", "DANGER", "rounded to 1/16 in",
+		"life jacket", "barkwright2"} {
 		assert.Contains(t, text, word)
 	}
 	eval[bool](p, `dispatchEvent(new Event('afterprint'))`)
@@ -297,11 +301,15 @@ func TestDateOfTheReader(t *testing.T) {
 	})
 	p.goTo(fileAddress(pageFile(t)))
 	p.ready()
-	eval[bool](p, `window.asked = 0, window.print = () => { asked++; window.handed = document.getElementById('print').textContent; }, true`)
+	eval[bool](p, `window.asked = 0, window.print = () => {
+		asked++;
+		window.handed = document.getElementById('print').textContent;
+	}, true`)
 	p.choose("choose")
 	p.press(`[data-paper="print"]`)
 	p.wait(`asked === 1`)
-	months := []string{"Januar", "Februar", "März", "April", "Mai", "Juni", "Juli", "August", "September", "Oktober", "November", "Dezember"}
+	months := []string{"Januar", "Februar", "März", "April", "Mai", "Juni", "Juli", "August", "September",
+		"Oktober", "November", "Dezember"}
 	now := time.Now()
 	assert.Contains(t, eval[string](p, `handed`), fmt.Sprintf("%d. %s %d", now.Day(), months[now.Month()-1], now.Year()))
 }

@@ -147,7 +147,8 @@ func TestRecordByKeyboard(t *testing.T) {
 	keys("many" + kb.Tab)
 	assert.Equal(t, "many", eval[string](p, `document.querySelector('#record-list li:last-child [data-field="2"]').value`))
 	assert.Contains(t, eval[string](p, `document.querySelector('#record-list li:last-child .fault').textContent`), "many")
-	assert.True(t, eval[bool](p, `document.querySelector('#record-list li:last-child [data-field="2"]').matches('[aria-invalid=true]')`))
+	assert.True(t, eval[bool](p,
+		`document.querySelector('#record-list li:last-child [data-field="2"]').matches('[aria-invalid=true]')`))
 	eval[bool](p, `(f => { f.focus(); f.select(); return true; })(document.querySelector('#record-list li:last-child [data-field="2"]'))`)
 	keys("16 1/2" + kb.Tab)
 	assert.Empty(t, eval[string](p, `document.querySelector('#record-list li:last-child .fault').textContent`))
@@ -181,7 +182,8 @@ func TestContradictionStandsAtItsRow(t *testing.T) {
 		"length over gunwales\t164\nfirst thwart, from middle\t33\n")
 	p.press(`[data-measured="paste"]`)
 	p.wait(`document.querySelectorAll('#record-list li').length === 5`)
-	assert.Contains(t, eval[string](p, `document.querySelector('#record-list li:nth-child(2) .fault').textContent`), "longer than the beam")
+	assert.Contains(t, eval[string](p, `document.querySelector('#record-list li:nth-child(2) .fault').textContent`),
+		"longer than the beam")
 	assert.Contains(t, eval[string](p, `document.getElementById('record-said').textContent`), "5 measurements, 1 left out")
 	p.press(`#record-list li:nth-child(2) button`)
 	assert.Equal(t, "4 measurements.", eval[string](p, `document.getElementById('record-said').textContent`))
@@ -217,7 +219,8 @@ func TestWhatIsBegunStays(t *testing.T) {
 	put(2, 2, "181")
 	texts := func() string {
 		return eval[string](p, `[...document.querySelectorAll('#record-list li')]
-			.map(l => [...l.querySelectorAll('[type=text]')].map(f => f.value).join('|') + l.querySelector('.fault').textContent).join('\n')`)
+			.map(l => [...l.querySelectorAll('[type=text]')].map(f => f.value).join('|') +
+				l.querySelector('.fault').textContent).join('\n')`)
 	}
 	assert.Contains(t, texts(), "wide")
 	assert.Contains(t, texts(), "by the tree")

@@ -299,7 +299,8 @@ func (p *tab) ready() {
 func (p *tab) settle() {
 	_, _ = chromedp.Run(p.ctx, chromedp.Evaluate[bool](
 		`new Promise(done => {
-			const rested = () => document.documentElement.dataset.rest === 'waiting' ? setTimeout(rested, 10) : setTimeout(() => done(true), 50);
+			const rested = () => document.documentElement.dataset.rest === 'waiting' ?
+				setTimeout(rested, 10) : setTimeout(() => done(true), 50);
 			requestAnimationFrame(() => requestAnimationFrame(rested));
 		})`, chromedp.EvalAwaitPromise))
 }

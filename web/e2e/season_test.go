@@ -78,6 +78,7 @@ func TestSeasonOnAPhone(t *testing.T) {
 	p.wait(planKnown)
 	eval[bool](p, `document.getElementById('crew').open = true`)
 	assert.LessOrEqual(t, eval[int](p, `document.documentElement.scrollWidth`), 390)
-	assert.Empty(t, eval[[]string](p, `[...document.querySelectorAll('#crew :is(input, select), #season .row :is(button, select, input)')]
+	assert.Empty(t, eval[[]string](p,
+		`[...document.querySelectorAll('#crew :is(input, select), #season .row :is(button, select, input)')]
 		.filter(e => e.checkVisibility() && e.getBoundingClientRect().height < 44).map(e => e.id || e.textContent)`))
 }

@@ -23,7 +23,8 @@ func TestFirstMinute(t *testing.T) {
 			for _, of := range []string{"made", "before", "stick", "number", "purple mark"} {
 				assert.Contains(t, said, of)
 			}
-			assert.True(t, eval[bool](p, `document.getElementById('first-minute').offsetTop < document.getElementById('sight').offsetTop + 1`))
+			assert.True(t, eval[bool](p,
+				`document.getElementById('first-minute').offsetTop < document.getElementById('sight').offsetTop + 1`))
 			if s.width < 500 {
 				assert.LessOrEqual(t, eval[float64](p, `[...document.querySelectorAll('#first-minute > p')]
 					.find(e => e.checkVisibility()).offsetHeight`), 96.0)
@@ -74,7 +75,8 @@ func TestFindByKeys(t *testing.T) {
 			assert.Equal(t, "gather", eval[string](p, `document.documentElement.dataset.at`))
 			assert.True(t, eval[bool](p, `document.activeElement.closest('[data-number="root.total"]').open`))
 			ask("rib", "set:ribs")
-			assert.Equal(t, "gunwales ribs", eval[string](p, `document.documentElement.dataset.at + ' ' + document.activeElement.dataset.typed`))
+			assert.Equal(t, "gunwales ribs",
+				eval[string](p, `document.documentElement.dataset.at + ' ' + document.activeElement.dataset.typed`))
 			eval[bool](p, `document.activeElement.blur(), true`)
 			ask("post", "table:posts")
 			assert.True(t, eval[bool](p, `document.activeElement.closest('[data-fold=posts]').open`))
@@ -111,5 +113,6 @@ func TestNumbersAndVerdictsLeadOn(t *testing.T) {
 	assert.True(t, eval[bool](p, `document.activeElement.closest('[data-fold=posts]').open`))
 	p.notch(stage.Choose)
 	eval[bool](p, `document.querySelector('#head-checks [data-check="ribs.verdict"]').click(), true`)
-	assert.Equal(t, "rib ribs.verdict", eval[string](p, `document.documentElement.dataset.at + ' ' + document.activeElement.dataset.warning`))
+	assert.Equal(t, "rib ribs.verdict",
+		eval[string](p, `document.documentElement.dataset.at + ' ' + document.activeElement.dataset.warning`))
 }

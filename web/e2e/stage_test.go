@@ -43,7 +43,8 @@ func TestOneStageAtATime(t *testing.T) {
 				assert.True(t, eval[bool](p, `(e => e.checkVisibility() &&
 					e.textContent !== '')(document.querySelector('.cells:not([hidden]) [data-result=%q]'))`, key), key)
 			}
-			assert.Equal(t, string(st.Look.State), eval[string](p, `document.querySelector('[data-view][aria-pressed=true]').dataset.view`))
+			assert.Equal(t, string(st.Look.State),
+				eval[string](p, `document.querySelector('[data-view][aria-pressed=true]').dataset.view`))
 			assert.Equal(t, len(st.Look.Near) > 0, eval[bool](p, `document.getElementById('view').dataset.near !== undefined`),
 				"near its parts at %s", k)
 			assert.Contains(t, eval[string](p, `document.getElementById('status').textContent`), st.Name)
@@ -94,7 +95,8 @@ func TestRoom(t *testing.T) {
 			}
 			for _, k := range stages {
 				p.notch(k)
-				share := eval[[]float64](p, `['sticky', 'fixed'].map(how => ['stick', 'sight', 'hand', 'cells'].map(id => document.getElementById(id))
+				share := eval[[]float64](p, `['sticky', 'fixed'].map(how => ['stick', 'sight', 'hand', 'cells']
+					.map(id => document.getElementById(id))
 					.filter(e => getComputedStyle(e).position === how).reduce((sum, e) => sum + e.offsetHeight, 0) / innerHeight)`)
 				assert.LessOrEqual(t, share[0], 0.45, "%v, %s, %s", size, name, k)
 				assert.LessOrEqual(t, share[1], 0.45, "%v, %s, %s: the pane", size, name, k)

@@ -217,7 +217,8 @@ func TestHandleFollowsTheMouseAsVerdictsCome(t *testing.T) {
 		p.settle()
 		at, _ := p.value("beam")
 		// Half a step, and half the last decimal of a slider's attribute.
-		assert.InDelta(t, (start-h.PerPixel*float64(2*i))/units.Inch, at, param.Step(units.Imperial16)/units.Inch/2+5e-7, "%d pixels", 2*i)
+		assert.InDelta(t, (start-h.PerPixel*float64(2*i))/units.Inch, at,
+			param.Step(units.Imperial16)/units.Inch/2+5e-7, "%d pixels", 2*i)
 		verdicts[eval[string](p, `document.getElementById('head-checks').textContent`)] = true
 	}
 	p.do(chromedp.MouseEvent(chromedp.MouseReleased, x, y+18, chromedp.Button("left")))
@@ -236,10 +237,12 @@ func TestPictureStandsStill(t *testing.T) {
 		for _, key := range []string{"beam", "depth"} {
 			for share := 0; share <= 10; share += 2 {
 				eval[bool](p, `(f => { f.valueAsNumber = +f.min + (f.max - f.min) * %s; f.dispatchEvent(new Event('input',
-					{bubbles: true})); return true; })(document.querySelector('input[name=%q]'))`, strconv.FormatFloat(float64(share)/10, 'f', 1, 64), key)
+					{bubbles: true})); return true; })(document.querySelector('input[name=%q]'))`,
+					strconv.FormatFloat(float64(share)/10, 'f', 1, 64), key)
 				require.Equal(t, first, eval[string](p, places), "%s: %s at %d tenths", s.name, key, share)
 			}
-			p.do(chromedp.Evaluate[chromedp.Void](`while (!document.getElementById('undo').disabled) document.getElementById('undo').click()`))
+			p.do(chromedp.Evaluate[chromedp.Void](
+				`while (!document.getElementById('undo').disabled) document.getElementById('undo').click()`))
 		}
 		p.enter("length", "90 ft")
 		eval[bool](p, `document.activeElement.blur(), scrollTo(0, 0), true`)

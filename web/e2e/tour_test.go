@@ -148,7 +148,8 @@ func tour(t *testing.T, v visitor) {
 				continue
 			}
 			for range 2 { // a fold may stand in a fold
-				says(`[...document.querySelectorAll('details:not([open])')].filter(e => e.checkVisibility()).forEach(e => { e.open = true; })`)
+				says(`[...document.querySelectorAll('details:not([open])')].filter(e => e.checkVisibility())
+					.forEach(e => { e.open = true; })`)
 				time.Sleep(100 * time.Millisecond) // what it holds is written once it is open
 			}
 			look(string(k) + ", unfolded")
@@ -179,7 +180,8 @@ func tour(t *testing.T, v visitor) {
 
 // sideways is how far the page, the pane beside it or what covers it scrolls to the side, CSS
 // pixels.
-const sideways = `Math.max(...[document.documentElement, ...document.querySelectorAll('#controls, dialog[open], dialog[open] [tabindex]')]
+const sideways = `Math.max(...[document.documentElement,
+	...document.querySelectorAll('#controls, dialog[open], dialog[open] [tabindex]')]
 	.filter(e => e.id !== 'easel').map(e => e.scrollWidth - e.clientWidth))`
 
 // tooWide names what reaches past the page's right edge.

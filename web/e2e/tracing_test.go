@@ -157,9 +157,11 @@ func TestReadOffADrawingByMouse(t *testing.T) {
 		// A press lands up to a CSS pixel off, 2 of the picture's; a row shows sixteenths.
 		assert.InDelta(t, want[i], inches(t, text), 2*pixel+1.0/32, "point %d", i)
 	}
-	assert.Contains(t, eval[string](p, `document.querySelector('#record-list li:last-child [data-field="5"]').value`), "read off a drawing")
+	assert.Contains(t, eval[string](p, `document.querySelector('#record-list li:last-child [data-field="5"]').value`),
+		"read off a drawing")
 	p.wait(`document.querySelectorAll('#tracing-marks button small').length >= 6`)
-	assert.Greater(t, eval[int](p, `document.querySelectorAll('#easel-over path[stroke-dasharray]').length`), 3, "the fitted boat is drawn")
+	assert.Greater(t, eval[int](p, `document.querySelectorAll('#easel-over path[stroke-dasharray]').length`),
+		3, "the fitted boat is drawn")
 	p.shot("tracing-desktop")
 
 	// A point is moved with the mouse, its row follows, and undo takes it back.
@@ -230,7 +232,8 @@ func TestReadOffADrawingByKeys(t *testing.T) {
 	half := s.Design.Length / 2
 	p.openSheet(s)
 	eval[bool](p, `document.getElementById('easel').focus(), true`)
-	at := eval[[]float64](p, `(e => [e.left + e.width / 2, e.top + e.height / 2])(document.getElementById('easel').getBoundingClientRect())`)
+	at := eval[[]float64](p, `(e => [e.left + e.width / 2, e.top + e.height / 2])(
+		document.getElementById('easel').getBoundingClientRect())`)
 	// press moves the cross from where it is to a place, presses there and lets go.
 	press := func(to draw.Point) {
 		x, y := p.onPicture(to)

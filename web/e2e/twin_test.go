@@ -128,12 +128,14 @@ func TestPrintUsesTheTwin(t *testing.T) {
 		c := core.Evaluate(design.Default())
 		f := c.Afloat.Floated.Upright.Waterplane
 		v := scene.View{State: scene.Finished, Zoom: 1, Load: &scene.Load{Height: f.Height, Slope: f.Slope}}
-		require.NoError(t, draw.SVG{Palette: draw.Print(), ID: "x"}.Write(&b, view.Draw(c, v, draw.Size{Width: 718, Height: 330, Letter: 16})))
+		require.NoError(t, draw.SVG{Palette: draw.Print(), ID: "x"}.Write(&b,
+			view.Draw(c, v, draw.Size{Width: 718, Height: 330, Letter: 16})))
 		assert.Equal(t, strings.Count(b.String(), "<path"), strings.Count(printed, "<path"))
 
 		_, err = chromedp.Call(p.ctx, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Media: "print"})
 		require.NoError(t, err)
-		assert.True(t, eval[bool](p, `[...document.querySelectorAll('#view canvas')].every(c => getComputedStyle(c).display === 'none')`))
+		assert.True(t, eval[bool](p,
+			`[...document.querySelectorAll('#view canvas')].every(c => getComputedStyle(c).display === 'none')`))
 		if flags == nil {
 			box := eval[[]float64](p, `(([svg, view]) => [svg.width / svg.height, svg.right - view.right,
 				svg.bottom - view.bottom])(['#twin svg', '#view'].map(s => document.querySelector(s).getBoundingClientRect()))`)
@@ -157,7 +159,8 @@ WebGL2RenderingContext.prototype.getParameter = function (name) {
 // window or its density grows. Ebitengine stopped the program there.
 func TestPictureLargerThanTheGraphicsTake(t *testing.T) {
 	p := openAfter(t, fmt.Sprintf(graphicsTake, 512), desktop)
-	assert.Contains(t, eval[string](p, `document.getElementById('picture-note').textContent`), "larger than this device's graphics take")
+	assert.Contains(t, eval[string](p, `document.getElementById('picture-note').textContent`),
+		"larger than this device's graphics take")
 	followsTheSlider(p)
 
 	p = openAfter(t, fmt.Sprintf(graphicsTake, 2048), desktop)

@@ -27,8 +27,8 @@ func TestUnpackedInAThread(t *testing.T) {
 		{"a thread that fails", `window.Worker = class extends Worker { constructor() {
 			super(URL.createObjectURL(new Blob(['onmessage = () => postMessage("no memory")']))); } };`, true},
 		{"a program that may not be sent", `window.Blob = class extends Blob { constructor(parts, kind) { super([
-			'const send = postMessage; postMessage = data => { if (typeof data !== "string") throw new DOMException("no", "DataCloneError"); ' +
-			'send(data); };', ...parts], kind); } };`, true},
+			'const send = postMessage; postMessage = data => { ' +
+			'if (typeof data !== "string") throw new DOMException("no", "DataCloneError"); send(data); };', ...parts], kind); } };`, true},
 		{"a program that cannot be received", `window.Worker = class extends EventTarget { postMessage() {} terminate() {}
 			constructor() { super(); setTimeout(() => this.onmessageerror(new Event('messageerror'))); } };`, true},
 	} {

@@ -88,7 +88,8 @@ func TestPageAgreesWithTheCore(t *testing.T) {
 	p := open(t, desktop)
 	d := design.Default()
 	p.agree(d)
-	for _, entry := range []struct{ key, text string }{{"length", "15 ft"}, {"beam", "2' 10 1/2\""}, {"ribs", "40"}, {"rocker", "50 mm"}} {
+	for _, entry := range []struct{ key, text string }{{"length", "15 ft"}, {"beam", "2' 10 1/2\""},
+		{"ribs", "40"}, {"rocker", "50 mm"}} {
 		param, _ := design.Lookup(entry.key)
 		v, _, err := param.Kind.Parse(entry.text, units.Imperial16)
 		require.NoError(t, err)
@@ -195,11 +196,12 @@ func TestHandleMovesItsSlider(t *testing.T) {
 		hit.setPointerCapture = () => {};
 		const value = () => document.querySelector('[data-typed="depth"]').value;
 		const start = value();
-		for (let y = r.top + r.height / 2; y < r.bottom; y += 6) for (let x = r.left + r.width * 0.2; x < r.left + r.width * 0.6; x += 12) {
-			send('pointerdown', x, y); send('pointermove', x, y - 12); send('pointerup', x, y - 12);
-			if (value() !== start) return true;
-			while (!document.getElementById('undo').disabled) document.getElementById('undo').click();
-		}
+		for (let y = r.top + r.height / 2; y < r.bottom; y += 6)
+			for (let x = r.left + r.width * 0.2; x < r.left + r.width * 0.6; x += 12) {
+				send('pointerdown', x, y); send('pointermove', x, y - 12); send('pointerup', x, y - 12);
+				if (value() !== start) return true;
+				while (!document.getElementById('undo').disabled) document.getElementById('undo').click();
+			}
 		return false;
 	})()`)
 	require.True(t, found, "a handle for the depth")

@@ -41,7 +41,8 @@ func TestBarkPictures(t *testing.T) {
 			c, v := skinned(b.Canoe, bark.ForPicture, v)
 			for i, size := range sizes {
 				v.System = [2]units.System{units.Imperial16, units.Metric}[i%2]
-				t.Run(fmt.Sprintf("%s, %s %.1f %d, %.0f x %.0f", b.name, v.State, v.Up, v.From, size.Width, size.Height), func(t *testing.T) {
+				t.Run(fmt.Sprintf("%s, %s %.1f %d, %.0f x %.0f", b.name, v.State, v.Up, v.From,
+					size.Width, size.Height), func(t *testing.T) {
 					l := view.Draw(c, v, size)
 					points := 0
 					for _, op := range l.Ops {

@@ -84,7 +84,8 @@ func (p *pen) gunwaleCut(c core.Canoe, room draw.Box) {
 		{"bevel of the inwale", "bevel " + length(j.Bevel) + ", at 45°", at(inwale-j.Bevel/2, -d.InwaleDepth+j.Bevel/2), true},
 		{"rib", "rib " + length(rib.Thickness) + ", its tip " + length(d.RibTuck) + " down",
 			at(face(-low+0.004)-rib.Thickness, -low+0.01), true},
-		{"root of the lacing", "root " + length(d.RootWidth) + " wide, turns a hole: " + units.Count.Format(float64(d.Passes), p.View.System),
+		{"root of the lacing", "root " + length(d.RootWidth) + " wide, turns a hole: " +
+			units.Count.Format(float64(d.Passes), p.View.System),
 			at(outer+half, -0.15*deep), false},
 		{"peg", "peg " + length(j.PegStock) + " square", at(outer, peg), false},
 		{"outwale", "outwale " + by(d.OutwaleThickness, d.OutwaleDepth), at(outer, -0.85*d.OutwaleDepth), false},
