@@ -37,22 +37,22 @@ func TestRockerWithEqualBlockingMovesNoPostAmidships(t *testing.T) {
 	_, before := build(design.Default())
 	for _, rocker := range []float64{0, 1, 4} {
 		_, f := build(check.With(t, "rocker", rocker*inch, "endBlocking", rocker*inch))
-		assert.InDelta(t, before.Bed.Posts[0].Length, f.Bed.Posts[0].Length, 1e-12)
+		assert.InDelta(t, before.Bed.Posts[0].Length, f.Bed.Posts[0].Length, rounding)
 	}
 	_, unblocked := build(check.With(t, "rocker", 4*inch, "endBlocking", 1.5*inch))
-	assert.InDelta(t, before.Bed.Posts[0].Length-2.5*inch, unblocked.Bed.Posts[0].Length, 1e-12)
+	assert.InDelta(t, before.Bed.Posts[0].Length-2.5*inch, unblocked.Bed.Posts[0].Length, rounding)
 }
 
 // A parabola through the bed's ends and its crown.
 func TestBedsCrown(t *testing.T) {
 	h, _ := build(check.With(t, "rocker", 0.0))
 	d := &h.Design
-	assert.InDelta(t, d.BedCrown, frame.BedHeight(h, 0), 1e-12)
-	assert.InDelta(t, 0.75*d.BedCrown, frame.BedHeight(h, d.BedLength/4), 1e-12)
-	assert.InDelta(t, 0, frame.BedHeight(h, d.BedLength/2), 1e-12)
+	assert.InDelta(t, d.BedCrown, frame.BedHeight(h, 0), rounding)
+	assert.InDelta(t, 0.75*d.BedCrown, frame.BedHeight(h, d.BedLength/4), rounding)
+	assert.InDelta(t, 0, frame.BedHeight(h, d.BedLength/2), rounding)
 	assert.Zero(t, frame.BedHeight(h, d.BedLength/2+1), "the ground beyond it is level")
 	blocked, _ := build(check.With(t, "rocker", 0.0, "endBlocking", 2*inch))
-	assert.InDelta(t, 2*inch, frame.BedHeight(blocked, h.HeelX)-frame.BedHeight(h, h.HeelX), 1e-12)
+	assert.InDelta(t, 2*inch, frame.BedHeight(blocked, h.HeelX)-frame.BedHeight(h, h.HeelX), rounding)
 }
 
 // The bark on a flat bed without blocks is as long as its span; a flat bottom on
@@ -60,7 +60,7 @@ func TestBedsCrown(t *testing.T) {
 // the half length, twice (the arc of a shallow parabola), taken to the heel.
 func TestSlackOfTheBark(t *testing.T) {
 	_, flat := build(check.With(t, "rocker", 0.0, "bedCrown", 0.0))
-	assert.InDelta(t, 0, flat.Bed.Slack, 1e-9)
+	assert.InDelta(t, 0, flat.Bed.Slack, rounding)
 	h, crowned := build(check.With(t, "rocker", 0.0, "bedCrown", 3*inch))
 	half := h.Design.BedLength / 2
 	// Twice the integral of slope^2/2 to the heel, slope 2 crown x/half^2.
@@ -110,7 +110,7 @@ func TestStakes(t *testing.T) {
 		for i, s := range f.Bed.Stakes {
 			if i > 0 {
 				// 24 in, or two halves at a thwart.
-				assert.LessOrEqual(t, s.X-last, 24*inch+1e-9)
+				assert.LessOrEqual(t, s.X-last, 24*inch+rounding)
 				assert.Greater(t, s.X, last)
 			}
 			last = s.X
@@ -123,20 +123,20 @@ func TestStakes(t *testing.T) {
 				}
 			}
 			if s.X < end {
-				assert.InDelta(t, h.FrameHalfBreadth(s.X)+inch, s.Y, 1e-12, "an inch off the frame")
+				assert.InDelta(t, h.FrameHalfBreadth(s.X)+inch, s.Y, rounding, "an inch off the frame")
 			}
 		}
 		n := len(f.Bed.Stakes)
 		require.Greater(t, n, 4)
 		if end-inside(f.Thwarts, end) > 24*inch {
 			wide++
-			assert.InDelta(t, end-12*inch, f.Bed.Stakes[n-4].X, 1e-9, "about 12 in from the frame's end")
+			assert.InDelta(t, end-12*inch, f.Bed.Stakes[n-4].X, rounding, "about 12 in from the frame's end")
 		}
-		assert.InDelta(t, end, f.Bed.Stakes[n-3].X, 1e-9)
+		assert.InDelta(t, end, f.Bed.Stakes[n-3].X, rounding)
 		most := h.HeelX + h.FlatPastHeel() + hull.FlatSpread
-		assert.InDelta(t, min(most, end+12*inch), f.Bed.Stakes[n-2].X, 1e-9)
-		assert.InDelta(t, min(most, end+18*inch), f.Bed.Stakes[n-1].X, 1e-9)
-		assert.InDelta(t, 1.5*inch, 2*f.Bed.Stakes[n-1].Y, 1e-9, "a pair stands 1 1/2 apart")
+		assert.InDelta(t, min(most, end+12*inch), f.Bed.Stakes[n-2].X, rounding)
+		assert.InDelta(t, min(most, end+18*inch), f.Bed.Stakes[n-1].X, rounding)
+		assert.InDelta(t, 1.5*inch, 2*f.Bed.Stakes[n-1].Y, rounding, "a pair stands 1 1/2 apart")
 		assert.Equal(t, 4*n, f.Bed.StakeCount)
 	}
 	assert.Positive(t, wide, "some frames have room for it")
@@ -146,18 +146,18 @@ func TestCrosspieces(t *testing.T) {
 	h, f := build(design.Default())
 	require.Len(t, f.Bed.Crosspieces, 4, "seven in all: commonly 7, Adney and Chapelle 1964, p. 54")
 	for i, c := range f.Bed.Crosspieces {
-		assert.InDelta(t, 2*h.FrameHalfBreadth(c.X), c.OutToOut, 1e-12)
-		assert.InDelta(t, 2.5*inch, c.OutToOut-c.Clear, 1e-9, "two battens of 1 1/4")
+		assert.InDelta(t, 2*h.FrameHalfBreadth(c.X), c.OutToOut, rounding)
+		assert.InDelta(t, 2.5*inch, c.OutToOut-c.Clear, rounding, "two battens of 1 1/4")
 		if i < 3 {
 			assert.Equal(t, f.Thwarts[i].X, c.X)
 		}
 	}
-	assert.InDelta(t, (f.Thwarts[2].X+h.Design.FrameLength/2)/2, f.Bed.Crosspieces[3].X, 1e-12)
-	assert.InDelta(t, h.Design.FrameWidth, f.Bed.Crosspieces[0].OutToOut, 1e-12)
+	assert.InDelta(t, (f.Thwarts[2].X+h.Design.FrameLength/2)/2, f.Bed.Crosspieces[3].X, rounding)
+	assert.InDelta(t, h.Design.FrameWidth, f.Bed.Crosspieces[0].OutToOut, rounding)
 	// With power 2 and fineness 1 the plan is a parabola.
 	p, _ := build(check.With(t, "frameFull", 2.0, "frameFine", 1.0))
 	for _, s := range []float64{0.2, 0.5, 0.9} {
-		assert.InDelta(t, p.Design.FrameWidth/2*(1-s*s), p.FrameHalfBreadth(s*p.Design.FrameLength/2), 1e-12)
+		assert.InDelta(t, p.Design.FrameWidth/2*(1-s*s), p.FrameHalfBreadth(s*p.Design.FrameLength/2), rounding)
 	}
 	assert.Zero(t, p.FrameHalfBreadth(p.Design.FrameLength/2))
 }

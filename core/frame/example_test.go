@@ -59,7 +59,7 @@ func example(t testing.TB, middlePost, endPost float64) *hull.Hull {
 	var h *hull.Hull
 	for range 8 {
 		x, ok := geom.Bisect(func(x float64) float64 { return shaped(x).Gunwale.Length() - half*inch }, 80*inch, half*inch,
-			1e-9)
+			rounding)
 		require.True(t, ok)
 		h = shaped(x)
 		d = h.Design

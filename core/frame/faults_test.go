@@ -145,7 +145,7 @@ func inBounds(t *testing.T, h *hull.Hull, f frame.Frame) {
 	for _, s := range f.Bed.Stakes {
 		require.Greater(t, s.Y, 0.0)
 	}
-	require.Greater(t, f.Stem.Curve, math.Hypot(h.HeadX-f.Stem.SolidFrom, d.EndHeight-h.Floor(f.Stem.SolidFrom))-1e-9)
+	require.Greater(t, f.Stem.Curve, math.Hypot(h.HeadX-f.Stem.SolidFrom, d.EndHeight-h.Floor(f.Stem.SolidFrom))-rounding)
 	require.Less(t, f.Stem.Curve, 2*(d.Length/2-f.Stem.SolidFrom+d.EndHeight))
 	require.GreaterOrEqual(t, f.Stem.SolidEnd, f.Stem.SolidFrom)
 	require.LessOrEqual(t, f.Stem.Solid, d.StemSolid)
@@ -156,14 +156,14 @@ func inBounds(t *testing.T, h *hull.Hull, f frame.Frame) {
 			// Up a steep sheer marks stand closer along the boat than along the gunwale.
 			before := f.Ribs[i-1]
 			apart := min(r.X-before.X, (r.Width+before.Width)/2)
-			require.GreaterOrEqual(t, r.FootX-before.FootX, apart-1e-9,
+			require.GreaterOrEqual(t, r.FootX-before.FootX, apart-rounding,
 				"the feet of ribs stand in order, as far apart as their marks or clear")
 		}
 		foot = r.FootX + r.Width/2
 	}
-	require.LessOrEqual(t, foot, f.Headboard.FootX-0.9*inch+1e-9)
-	require.GreaterOrEqual(t, f.Stem.SolidFrom, foot-1e-9, "no rib over the solid heel")
-	require.LessOrEqual(t, f.Headboard.FootX-f.Stem.SolidFrom, 2*inch+1e-9)
+	require.LessOrEqual(t, foot, f.Headboard.FootX-0.9*inch+rounding)
+	require.GreaterOrEqual(t, f.Stem.SolidFrom, foot-rounding, "no rib over the solid heel")
+	require.LessOrEqual(t, f.Headboard.FootX-f.Stem.SolidFrom, 2*inch+rounding)
 	require.GreaterOrEqual(t, f.Gunwales.Run, h.GunwaleX)
 	require.GreaterOrEqual(t, f.Gunwales.Outwale, f.Gunwales.Inwale)
 	require.Greater(t, f.Lacing.Turn, 0.0)

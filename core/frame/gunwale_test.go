@@ -21,7 +21,7 @@ func TestSheerParabola(t *testing.T) {
 	h, f := build(check.With(t, "gunwaleEndSplits", 1.0, "sheerSweep", 2.0))
 	a := (h.Design.GunwaleEndHeight - h.Design.Depth) / (h.GunwaleX * h.GunwaleX)
 	for _, b := range []frame.GunwaleBend{f.Gunwales.InwaleSheer, f.Gunwales.OutwaleSheer} {
-		assert.InEpsilon(t, 1/(2*a), b.Radius, 1e-9)
+		assert.InEpsilon(t, 1/(2*a), b.Radius, rounding)
 		assert.InDelta(t, 0, b.X, 1e-6)
 	}
 }
@@ -31,7 +31,7 @@ func TestSheerParabola(t *testing.T) {
 func TestPlanParabola(t *testing.T) {
 	h, f := build(check.With(t, "beamFull", 2.0, "beamFine", 1.0))
 	a := h.Design.Beam / 2 / (h.GunwaleX * h.GunwaleX)
-	assert.InEpsilon(t, 1/(2*a), f.Gunwales.InwalePlan.Radius, 1e-9)
+	assert.InEpsilon(t, 1/(2*a), f.Gunwales.InwalePlan.Radius, rounding)
 	assert.InDelta(t, 0, f.Gunwales.InwalePlan.X, 1e-6)
 }
 
@@ -40,10 +40,10 @@ func TestLevelGunwaleIsStraight(t *testing.T) {
 	_, f := build(check.With(t, "gunwaleEndHeight", 12.5*inch, "endHeight", 13*inch, "overhang", 0.0, "headSetback", 0.0))
 	// The innermost of four layers of an inch lies 3/8 in inside the middle.
 	const inside = 3.0 / 8 * inch
-	assert.InDelta(t, 1e4, f.Gunwales.InwaleSheer.Radius, inside+1e-9)
+	assert.InDelta(t, 1e4, f.Gunwales.InwaleSheer.Radius, inside+1e-11, "rounding of ten thousand")
 	assert.Equal(t, wood.WithinGuide, f.Gunwales.InwaleSheer.Verdict)
 	// With no overhang no outwale runs past the gunwale's end.
-	assert.InDelta(t, 1e4, f.Gunwales.OutwaleEnd.Radius, inside+1e-9)
+	assert.InDelta(t, 1e4, f.Gunwales.OutwaleEnd.Radius, inside+1e-11, "rounding of ten thousand")
 	assert.Equal(t, f.Gunwales.Inwale, f.Gunwales.Outwale)
 }
 
@@ -69,8 +69,8 @@ func TestOutwalePastTheGunwalesEnd(t *testing.T) {
 
 	_, split := build(check.With(t, "gunwaleEndSplits", 4.0))
 	four := split.Gunwales.OutwaleEnd
-	assert.InDelta(t, d.OutwaleDepth/4, four.Thickness, 1e-12)
-	assert.InDelta(t, b.Radius-d.OutwaleDepth*3/8, four.Radius, 1e-9, "the innermost of four")
+	assert.InDelta(t, d.OutwaleDepth/4, four.Thickness, rounding)
+	assert.InDelta(t, b.Radius-d.OutwaleDepth*3/8, four.Radius, rounding, "the innermost of four")
 	assert.Equal(t, b.Mend, four.Mend)
 }
 

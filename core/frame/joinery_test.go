@@ -15,11 +15,11 @@ import (
 // pp. 38, 52).
 func TestJoineryOfTheExample(t *testing.T) {
 	j := frame.NewJoinery(check.With(t, "inwaleThickness", 1.5*inch, "inwaleDepth", 1.5*inch, "capWidth", 2*inch))
-	assert.InDelta(t, 0.5, j.Bevel/inch, 1e-9)
-	assert.InDelta(t, 0.75, j.EndThickness/inch, 1e-9)
+	assert.InDelta(t, 0.5, j.Bevel/inch, rounding)
+	assert.InDelta(t, 0.75, j.EndThickness/inch, rounding)
 	assert.GreaterOrEqual(t, j.EndDepth, 1*inch)
 	assert.LessOrEqual(t, j.EndDepth, 1.25*inch)
-	assert.InDelta(t, 1, j.CapEnd/inch, 1e-9)
+	assert.InDelta(t, 1, j.CapEnd/inch, rounding)
 }
 
 // What the example gives in inches is any boat's: half-arrowheads 3 in long (p. 38),
@@ -36,7 +36,7 @@ func TestJoineryInInches(t *testing.T) {
 			"head over, least": {1. / 2, j.HeadOver[0]}, "head over, most": {1, j.HeadOver[1]},
 			"outwale past, least": {1. / 4, j.OutwalePast[0]}, "outwale past, most": {1. / 2, j.OutwalePast[1]},
 		} {
-			assert.InDelta(t, row[0], row[1]/inch, 1e-9, name)
+			assert.InDelta(t, row[0], row[1]/inch, rounding, name)
 		}
 		assert.Equal(t, 3, j.HolesMiddle)
 		assert.Equal(t, 1, j.HolesOther)

@@ -16,6 +16,13 @@ import (
 const (
 	inch = units.Inch
 	foot = units.Foot
+
+	// rounding is what two ways to one length of a few metres, or to one ratio, may differ by: some ten steps of
+	// doubles, each off by 2^-53 of at most ten.
+	rounding = 1e-14
+	// byKnots is what a length along the gunwale and back to where it was taken may differ by, m: both ways go
+	// between the knots of a table whose cubes agree to less than half a nanometre, measured.
+	byKnots = 1e-9
 )
 
 func build(d design.Design) (*hull.Hull, frame.Frame) {

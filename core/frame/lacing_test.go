@@ -23,8 +23,8 @@ func TestTurnAndGroupByHand(t *testing.T) {
 	_, f := build(design.Default())
 	assert.InDelta(t, 6.3545, f.Lacing.Turn/inch, 0.00005)
 	assert.InDelta(t, 63.1907, f.Lacing.Group/inch, 0.00005)
-	assert.InDelta(t, float64(f.Lacing.Count)*f.Lacing.Group, f.Lacing.Total, 1e-9)
-	assert.InDelta(t, 1.15*f.Lacing.Total, f.Lacing.WithWaste, 1e-9)
+	assert.InDelta(t, float64(f.Lacing.Count)*f.Lacing.Group, f.Lacing.Total, rounding)
+	assert.InDelta(t, 1.15*f.Lacing.Total, f.Lacing.WithWaste, rounding)
 }
 
 // A 15 ft canoe with 40 ribs: lacing of 400 to 450 ft before waste. Common
@@ -49,7 +49,7 @@ func TestGroupsByRibs(t *testing.T) {
 			for _, g := range f.Lacing.Groups {
 				at[g.Thwart]++
 				if g.Thwart >= 0 {
-					assert.InDelta(t, f.Thwarts[g.Thwart].Run, g.Run, 1e-9)
+					assert.InDelta(t, f.Thwarts[g.Thwart].Run, g.Run, rounding)
 				}
 			}
 			for i := range f.Thwarts {
@@ -69,9 +69,9 @@ func TestHolesAndPegs(t *testing.T) {
 		for i, g := range f.Lacing.Groups {
 			require.Len(t, g.Holes, 4)
 			if i > 0 || ribs == 44 {
-				assert.InDelta(t, 1.5, (g.Holes[3]-g.Holes[0])/inch, 1e-9)
+				assert.InDelta(t, 1.5, (g.Holes[3]-g.Holes[0])/inch, rounding)
 			}
-			assert.InDelta(t, g.Run, h.RunTo(g.X), 1e-9)
+			assert.InDelta(t, g.Run, h.RunTo(g.X), byKnots)
 			assert.Equal(t, i%2 == 0, g.Pegged)
 			if g.Pegged {
 				pegs += 4
@@ -91,16 +91,16 @@ func TestHolesAndPegs(t *testing.T) {
 func TestGroupSplitRoundTheMiddleRib(t *testing.T) {
 	_, f := build(check.With(t, "ribs", 45.0))
 	for i, want := range []float64{-1.25, -0.75, 0.75, 1.25} {
-		assert.InDelta(t, want, f.Lacing.Groups[0].Holes[i]/inch, 1e-9)
+		assert.InDelta(t, want, f.Lacing.Groups[0].Holes[i]/inch, rounding)
 	}
 	next := f.Lacing.Groups[1]
 	before := next.Holes[0] - 1.25*inch
 	after := f.Ribs[1].Run - 0.5*inch - next.Holes[3]
-	assert.InDelta(t, before, after, 1e-9)
+	assert.InDelta(t, before, after, rounding)
 	assert.Greater(t, before, 0.0)
 	_, five := build(check.With(t, "ribs", 45.0, "groupHoles", 5.0))
 	for i, want := range []float64{-1.25, -0.75, 0.75, 1.25, 1.75} {
-		assert.InDelta(t, want, five.Lacing.Groups[0].Holes[i]/inch, 1e-9)
+		assert.InDelta(t, want, five.Lacing.Groups[0].Holes[i]/inch, rounding)
 	}
 }
 
@@ -114,7 +114,7 @@ func standsClear(t *testing.T, d design.Design, f frame.Frame) {
 			require.Greater(t, hole, last)
 			last = hole
 			for _, r := range f.Ribs {
-				require.GreaterOrEqual(t, math.Abs(hole-r.Run), d.RibTipWidth/2-1e-9, "rib %d, hole %v", r.Number, hole)
+				require.GreaterOrEqual(t, math.Abs(hole-r.Run), d.RibTipWidth/2-rounding, "rib %d, hole %v", r.Number, hole)
 			}
 		}
 	}

@@ -55,10 +55,10 @@ func TestRibMarks(t *testing.T) {
 			if r.Alone() {
 				total--
 				assert.Zero(t, r.Run)
-				assert.InDelta(t, r.Spacing, f.Ribs[1].Run, 1e-12)
+				assert.InDelta(t, r.Spacing, f.Ribs[1].Run, rounding)
 				continue
 			}
-			assert.InDelta(t, r.Run, h.RunTo(r.X), 1e-9, "the mark is a true length")
+			assert.InDelta(t, r.Run, h.RunTo(r.X), byKnots, "the mark is a true length")
 			from, to := f.Thwarts[r.Bay].Run, frame.HeadboardRun(h)
 			if r.Bay+1 < len(f.Thwarts) {
 				to = f.Thwarts[r.Bay+1].Run
@@ -66,16 +66,16 @@ func TestRibMarks(t *testing.T) {
 			first := i == 0 || f.Ribs[i-1].Bay != r.Bay
 			last := i+1 == len(f.Ribs) || f.Ribs[i+1].Bay != r.Bay
 			if first {
-				assert.InDelta(t, r.Spacing/2, r.Run-from, 1e-9, "rib %d", r.Number)
+				assert.InDelta(t, r.Spacing/2, r.Run-from, rounding, "rib %d", r.Number)
 			} else {
-				assert.InDelta(t, r.Spacing, r.Run-f.Ribs[i-1].Run, 1e-9, "rib %d", r.Number)
+				assert.InDelta(t, r.Spacing, r.Run-f.Ribs[i-1].Run, rounding, "rib %d", r.Number)
 			}
 			if last {
 				room := r.Spacing / 2
 				if i+1 == len(f.Ribs) {
 					room = r.Spacing
 				}
-				assert.InDelta(t, room, to-r.Run, 1e-9, "rib %d", r.Number)
+				assert.InDelta(t, room, to-r.Run, rounding, "rib %d", r.Number)
 			}
 		}
 		assert.Equal(t, int(ribs), total)
@@ -130,7 +130,7 @@ func TestRibLengthIsThatOfItsShape(t *testing.T) {
 			assert.InDelta(t, r.Inner/2, inner-r.Thickness, tolerance, "rib %d inside", r.Number)
 			// The tip is the tuck under the top of the bark, along the side.
 			tip := s.At(s.HalfGirth() - d.RibTuck)
-			assert.InDelta(t, d.BarkThickness+d.SheathingThickness, tip.Sub(shape[1000]).Len(), 1e-9)
+			assert.InDelta(t, d.BarkThickness+d.SheathingThickness, tip.Sub(shape[1000]).Len(), rounding)
 		}
 	}
 }
@@ -139,16 +139,16 @@ func TestRibWidthsAndThicknesses(t *testing.T) {
 	d := design.Default()
 	_, f := build(d)
 	last := f.Ribs[len(f.Ribs)-1]
-	assert.InDelta(t, d.RibWidthEnd, last.Width, 1e-12)
-	assert.InDelta(t, d.RibThicknessEnd, last.Thickness, 1e-12)
+	assert.InDelta(t, d.RibWidthEnd, last.Width, rounding)
+	assert.InDelta(t, d.RibThicknessEnd, last.Thickness, rounding)
 	for _, r := range f.Ribs {
 		share := r.Run / last.Run
-		assert.InDelta(t, (1-share)*d.RibWidthMid+share*d.RibWidthEnd, r.Width, 1e-12)
+		assert.InDelta(t, (1-share)*d.RibWidthMid+share*d.RibWidthEnd, r.Width, rounding)
 		assert.Less(t, r.Width, r.Spacing)
 	}
 	_, odd := build(check.With(t, "ribs", 45.0))
-	assert.InDelta(t, d.RibWidthMid, odd.Ribs[0].Width, 1e-12)
-	assert.InDelta(t, d.RibThickness, odd.Ribs[0].Thickness, 1e-12)
+	assert.InDelta(t, d.RibWidthMid, odd.Ribs[0].Width, rounding)
+	assert.InDelta(t, d.RibThickness, odd.Ribs[0].Thickness, rounding)
 }
 
 // On opening, only ribs broken at the centre are too tight, no more than the last
@@ -165,7 +165,7 @@ func TestOnlyBrokenRibsAreTooTightOnOpening(t *testing.T) {
 		// The radius is the section's less bark, sheathing and half the rib.
 		section := r.Cut(h)
 		radius, at := section.TightestRadius()
-		assert.InDelta(t, radius-h.Design.BarkThickness-h.Design.SheathingThickness-r.Thickness/2, r.Bend.Radius, 1e-9)
+		assert.InDelta(t, radius-h.Design.BarkThickness-h.Design.SheathingThickness-r.Thickness/2, r.Bend.Radius, rounding)
 		assert.Equal(t, at, r.BendAt)
 	}
 	assert.LessOrEqual(t, broken, 3)
@@ -220,10 +220,10 @@ func TestRibsOfRandomBoats(t *testing.T) {
 			last = r.Run
 			for _, thwart := range f.Thwarts {
 				if !r.Alone() {
-					assert.GreaterOrEqual(t, math.Abs(r.Run-thwart.Run), r.Spacing/2-1e-9, "clear of the thwart's end")
+					assert.GreaterOrEqual(t, math.Abs(r.Run-thwart.Run), r.Spacing/2-rounding, "clear of the thwart's end")
 				}
 			}
-			assert.LessOrEqual(t, r.Width, r.Spacing+1e-9)
+			assert.LessOrEqual(t, r.Width, r.Spacing+rounding)
 		}
 		assert.Less(t, last, frame.HeadboardRun(h))
 	}
@@ -239,8 +239,8 @@ func TestRibsStandSquareToTheBottom(t *testing.T) {
 		for _, r := range f.Ribs {
 			slope := geom.Slope(h.Bottom, min(r.FootX, h.HeelX-1e-4), 1e-5)
 			out, up := r.FootX-r.X, h.TopEdge(r.X)-h.Floor(r.FootX)
-			assert.LessOrEqual(t, out, most+1e-9, "%s rib %d", d.Name, r.Number)
-			assert.InDelta(t, math.Atan2(out, up), r.Lean, 1e-9)
+			assert.LessOrEqual(t, out, most+rounding, "%s rib %d", d.Name, r.Number)
+			assert.InDelta(t, math.Atan2(out, up), r.Lean, rounding)
 			if out < most-1e-6 {
 				// Just at the heel the slope by differences is that of a tenth of a millimetre inboard:
 				// the bottom bends by less than 1/4 to the metre there, under half a metre up.
@@ -250,7 +250,7 @@ func TestRibsStandSquareToTheBottom(t *testing.T) {
 		r := f.Ribs[last]
 		clear := f.Headboard.FootX - r.FootX - r.Width/2
 		square := math.Atan(geom.Slope(h.Bottom, h.HeelX-1e-4, 1e-5))
-		assert.GreaterOrEqual(t, clear, 0.9*inch-1e-9)
+		assert.GreaterOrEqual(t, clear, 0.9*inch-rounding)
 		assert.True(t, clear < 0.9*inch+1e-6 || math.Abs(r.Lean-square) < 0.01, "%s: held back only as far as need be",
 			d.Name)
 	}

@@ -21,12 +21,12 @@ func TestEveryLaminationOfTheStem(t *testing.T) {
 	h, f := build(design.Default())
 	d := &h.Design
 	require.Len(t, f.Stem.Laminations, 8)
-	assert.InDelta(t, 1.25/8, f.Stem.Lamination/inch, 1e-12)
+	assert.InDelta(t, 1.25/8, f.Stem.Lamination/inch, rounding)
 	outer := f.Stem.Radius - d.BarkThickness
 	for i, b := range f.Stem.Laminations {
 		radius := outer - (float64(i)+0.5)*f.Stem.Lamination
-		assert.InDelta(t, radius, b.Radius, 1e-12)
-		assert.InDelta(t, f.Stem.Lamination/(2*radius), b.Strain, 1e-12)
+		assert.InDelta(t, radius, b.Radius, rounding)
+		assert.InDelta(t, f.Stem.Lamination/(2*radius), b.Strain, rounding)
 	}
 	assert.Equal(t, f.Stem.Laminations[7], f.Stem.Innermost())
 	assert.Equal(t, wood.WithinGuide, f.Stem.Innermost().Verdict)
@@ -110,8 +110,8 @@ func TestFormsRadius(t *testing.T) {
 	_, plain := build(design.Default())
 	_, tried := build(check.With(t, "stemOpening", 0.25))
 	face := plain.Stem.Radius - plain.Stem.FormRadius
-	assert.InDelta(t, (1.25+0.14)*inch, face, 1e-12, "stem-piece and bark")
-	assert.InDelta(t, plain.Stem.FormRadius/1.25, tried.Stem.FormRadius, 1e-12)
+	assert.InDelta(t, (1.25+0.14)*inch, face, rounding, "stem-piece and bark")
+	assert.InDelta(t, plain.Stem.FormRadius/1.25, tried.Stem.FormRadius, rounding)
 }
 
 // The published stem: six laminations of a piece 1 1/4 deep, split by halves with
@@ -145,7 +145,7 @@ func TestStemBlank(t *testing.T) {
 		}
 	}
 	assert.InDelta(t, length(points), s.Curve, 1e-4, "240 chords")
-	assert.InDelta(t, s.Curve+2*inch, s.Blank, 1e-12)
+	assert.InDelta(t, s.Curve+2*inch, s.Blank, rounding)
 	along := 0.0
 	for i := 1; along < s.Solid; i++ {
 		along += points[i].Sub(points[i-1]).Len()
@@ -171,7 +171,7 @@ func TestStemBeginsOnTheBottom(t *testing.T) {
 		last = q
 	}
 	assert.InDelta(t, sum+h.End.Path.Length(), s.Curve, 1e-6)
-	assert.InDelta(t, s.Solid, s.Profile.Run[s.Point], 1e-12, "a point stands where the solid ends")
+	assert.InDelta(t, s.Solid, s.Profile.Run[s.Point], rounding, "a point stands where the solid ends")
 }
 
 // A curve tighter than the piece is deep is a named state and leaves no moments
@@ -191,7 +191,7 @@ func TestStemThatWillNotFit(t *testing.T) {
 // (beam theory).
 func TestStemMoments(t *testing.T) {
 	_, f := build(design.Default())
-	assert.InEpsilon(t, 64, f.Stem.Moments.Solid/f.Stem.Moments.Bundle, 1e-9)
-	assert.InEpsilon(t, 8, f.Stem.Moments.Bundle/f.Stem.Moments.PerLamination, 1e-9)
+	assert.InEpsilon(t, 64, f.Stem.Moments.Solid/f.Stem.Moments.Bundle, rounding)
+	assert.InEpsilon(t, 8, f.Stem.Moments.Bundle/f.Stem.Moments.PerLamination, rounding)
 	assert.Equal(t, f.Stem.Innermost().Springback(wood.Stock{}), f.Stem.Springback)
 }
