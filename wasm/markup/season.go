@@ -29,32 +29,58 @@ func seasonAttributes(key string) string {
 	return ` id="season-` + key + `" data-set="` + key + `" aria-describedby="season-` + key + `-help season-` + key + `-fault"`
 }
 
+// seasonGroups are the fields of the plan in the order of the form, those that are set first before the others.
+var seasonGroups = []struct {
+	name   string
+	fields []plan.Field
+	dates  []plan.Date
+}{
+	{"Hands and boats", []plan.Field{plan.Practised, plan.Learners, plan.Boats, plan.Teams, plan.Beds}, nil},
+	{"Days", nil, []plan.Date{plan.Begin, plan.End}},
+	{"Hours", []plan.Field{plan.DaysAWeek, plan.Hours, plan.Travel, plan.Factor}, nil},
+	{"The work", []plan.Field{plan.From, plan.SeamsLast, plan.StemsDry, plan.RibsDry, plan.Settle}, nil},
+	{"The year where you are", nil,
+		[]plan.Date{plan.Thaw, plan.PeelFrom, plan.PeelTo, plan.WarmFrom, plan.WarmTo, plan.Freeze}},
+}
+
 // SeasonForm is the form of a plan's crew and days. Its values are filled in afterwards.
 func SeasonForm() string {
 	var b strings.Builder
-	for _, r := range plan.Rows() {
-		label := r.Label
-		if r.Unit != "" && !strings.Contains(strings.ToLower(label), r.Unit) && r.Unit != "people" {
-			label += ", " + r.Unit
+	for _, g := range seasonGroups {
+		b.WriteString(`<fieldset><legend>` + g.name + `</legend>`)
+		for _, f := range g.fields {
+			b.WriteString(numberField(plan.Rows()[f]))
 		}
-		what := `<input type="text" inputmode="decimal" autocomplete="off"` + seasonAttributes(r.Key) + `>`
-		if r.Shape == plan.Choice {
-			what = `<select` + seasonAttributes(r.Key) + `>`
-			for i, name := range r.Names {
-				what += Option(strconv.Itoa(i), name)
-			}
-			what += `</select>`
+		for _, d := range g.dates {
+			b.WriteString(dateField(plan.DateRows()[d]))
 		}
-		b.WriteString(seasonField(r.Key, label, r.Help, what))
-	}
-	for _, r := range plan.DateRows() {
-		what := `<input type="text" autocomplete="off" placeholder="06-14"` + seasonAttributes(r.Key) + `>`
-		if r.Date == plan.Begin || r.Date == plan.End {
-			what = `<input type="date"` + seasonAttributes(r.Key) + `>`
-		}
-		b.WriteString(seasonField(r.Key, r.Label, r.Help, what))
+		b.WriteString(`</fieldset>`)
 	}
 	return b.String()
+}
+
+func numberField(r plan.Row) string {
+	label := r.Label
+	if r.Unit != "" && !strings.Contains(strings.ToLower(label), r.Unit) && r.Unit != "people" {
+		label += ", " + r.Unit
+	}
+	what := `<input type="text" inputmode="decimal" autocomplete="off"` + seasonAttributes(r.Key) + `>`
+	if r.Shape == plan.Choice {
+		what = `<select` + seasonAttributes(r.Key) + `>`
+		for i, name := range r.Names {
+			what += Option(strconv.Itoa(i), name)
+		}
+		what += `</select>`
+	}
+	return seasonField(r.Key, label, r.Help, what)
+}
+
+func dateField(r plan.DateRow) string {
+	what := `<input type="text" autocomplete="off" placeholder="06-14"` + seasonAttributes(r.Key) + `>`
+	if r.Date == plan.Begin || r.Date == plan.End {
+		what = `<input type="date"` + seasonAttributes(r.Key) + `>`
+	}
+	return seasonField(r.Key, r.Label, r.Help, what)
 }
 
 // rateHelpID and haveHelpID are the lines of help of a task's time and of what is at hand of it.

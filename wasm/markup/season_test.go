@@ -1,6 +1,7 @@
 package markup_test
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -30,5 +31,22 @@ func TestTasksInTheReadersUnits(t *testing.T) {
 				`aria-describedby="season-rate-help season-unit-`+key+` season-rate.`+key+`-fault" placeholder="`+want[2*i+1]+`"`)
 			assert.Contains(t, markup.TaskOptions(s), name+" ("+want[2*i]+")")
 		}
+	}
+}
+
+// Every field of the plan stands in the form once; those that are set first stand first.
+func TestFormOfThePlan(t *testing.T) {
+	form := markup.SeasonForm()
+	last := -1
+	for _, key := range []string{"practised", "learners", "boats", "teams", "beds", "begin", "end"} {
+		at := strings.Index(form, `data-set="`+key+`"`)
+		assert.Greater(t, at, last, key)
+		last = at
+	}
+	for _, r := range plan.Rows() {
+		assert.Equal(t, 1, strings.Count(form, `data-set="`+r.Key+`"`), r.Key)
+	}
+	for _, r := range plan.DateRows() {
+		assert.Equal(t, 1, strings.Count(form, `data-set="`+r.Key+`"`), r.Key)
 	}
 }
