@@ -22,7 +22,10 @@ type Laid struct {
 	From     Source
 	Aft, Bow float64 // where it lies along the flat bark, m forward of amidships
 	Width    float64 // across, with the lap it is fitted with and the bark to trim, m
-	Cut      OnSheet // where on its sheet it is cut
+	// Longer is how much longer a strip is cut than it lies, m: its panel, laid flat, leans on it
+	// or is longer at the top than at the seam.
+	Longer float64
+	Cut    OnSheet // where on its sheet it is cut
 	// Inside tells of a strip that it is sewn to the inside of the bark on the bed.
 	Inside bool
 }
@@ -40,7 +43,7 @@ const (
 func (s Side) letter() string { return [...]string{"B", "P", "S"}[s] }
 
 // Length is how long it is cut, m.
-func (l Laid) Length() float64 { return l.Bow - l.Aft }
+func (l Laid) Length() float64 { return l.Bow - l.Aft + l.Longer }
 
 // Wanting tells whether there is no bark for it.
 func (l Laid) Wanting() bool { return l.Sheet == Wanting }

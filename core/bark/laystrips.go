@@ -15,7 +15,11 @@ func (l *laying) layStrips(more, set Sheet) {
 	st := stock{left: l.left(), sheets: l.sheets, more: more}
 	if lengths := st.lengths(fitLap(&l.d.hull.Design)); len(lengths) > 0 {
 		for i := range stretches {
-			stretches[i] = b.shortened(stretches[i], lengths[0])
+			s := b.shortened(stretches[i], lengths[0])
+			if longer := l.strip(b, s, s.aft, s.bow).Longer; longer > 0 {
+				s = b.shortened(stretches[i], lengths[0]-longer)
+			}
+			stretches[i] = s
 		}
 	}
 	l.besides(b, stretches)
@@ -57,13 +61,17 @@ func (l *laying) strip(b *beside, s stretchOf, aft, bow float64) Laid {
 	if bow < s.bow {
 		bow += lap / 2
 	}
-	width := b.mostLack(aft, bow) + lap
-	if bowed := b.straight(aft, bow); bowed > 0 {
-		d := &l.d.hull.Design
-		width = max(width, bowed+d.GunwaleTurn+d.SeamLap)
+	d := &l.d.hull.Design
+	width, beyond := b.mostLack(aft, bow)+lap, d.GunwaleTurn+d.SeamLap
+	panels := b.panelsBetween(aft, bow)
+	for _, all := range panels {
+		width = max(width, all.leastBreadth()+beyond)
 	}
-	return Laid{Aft: aft, Bow: bow, Width: width,
-		Inside: s.aft < 0 && s.bow > 0 && aft < 0 && bow >= 0}
+	p := Laid{Aft: aft, Bow: bow, Width: width, Inside: s.aft < 0 && s.bow > 0 && aft < 0 && bow >= 0}
+	for _, all := range panels {
+		p.Longer = max(p.Longer, all.lengthWithin(width, beyond)-(bow-aft))
+	}
+	return p
 }
 
 // alike cuts the strips of stretches alike for both sides, as long as they can be had,
@@ -97,30 +105,6 @@ func (l *laying) alike(b *beside, stretches []stretchOf, st *stock) bool {
 		}
 	}
 	return len(stretches) == 0
-}
-
-// splitAll splits stretches into strips no longer than longest: two of each, for the
-// two sides, the widest first.
-func (l *laying) splitAll(b *beside, stretches []stretchOf, longest float64) (strips []Laid, butts []float64, ok bool) {
-	lap := fitLap(&l.d.hull.Design)
-	for _, s := range stretches {
-		least := 1
-		if s.aft < 0 && s.bow > 0 {
-			least = max(1, l.d.hull.Design.Panels)
-		}
-		at, _, ok := l.marks.split(s, longest, lap, least)
-		if !ok {
-			return nil, nil, false
-		}
-		butts = append(butts, at...)
-		ends := append(append([]float64{s.aft}, at...), s.bow)
-		for i := 1; i < len(ends); i++ {
-			p := l.strip(b, s, ends[i-1], ends[i])
-			strips = append(strips, p, p)
-		}
-	}
-	sort.SliceStable(strips, func(i, k int) bool { return strips[i].Width > strips[k].Width })
-	return strips, butts, true
 }
 
 // cutAll cuts strips and notes what each is cut from; it reports false where one cannot
@@ -170,13 +154,8 @@ func (l *laying) fill(b *beside, s stretchOf, st *stock, set Sheet, side *[]Laid
 		bow = aft
 	}
 	rest := stretchOf{s.aft, bow}
-	butts, _, ok := l.marks.split(rest, max(set.Length-lap/2, leastPiece), lap, 1)
-	if !ok {
-		butts = nil
-	}
-	ends := append(append([]float64{s.aft}, butts...), bow)
-	for i := 1; i < len(ends); i++ {
-		p := l.strip(b, s, ends[i-1], ends[i])
+	pieces, butts, _ := l.split(b, s, rest, max(set.Length-lap/2, leastPiece), max(set.Length, leastPiece), 1)
+	for _, p := range pieces {
 		if o, ok := st.cut(p.Width, p.Length()); ok {
 			p.cutFrom(o)
 		} else {
@@ -184,9 +163,9 @@ func (l *laying) fill(b *beside, s stretchOf, st *stock, set Sheet, side *[]Laid
 			l.wanting += b.areaBeside(p)
 		}
 		*side = append(*side, p)
-		if i > 1 {
-			l.butt(b, ends[i-1], port)
-		}
+	}
+	for _, x := range butts {
+		l.butt(b, x, port)
 	}
 }
 
@@ -199,13 +178,18 @@ func (l *laying) longestFrom(b *beside, s stretchOf, bow float64, st *stock) (af
 		if bow < s.bow {
 			reach += lap / 2
 		}
-		if bow-reach < leastPiece || !st.has(l.strip(b, s, reach, bow)) {
+		p := l.strip(b, s, reach, bow)
+		for bow-reach >= leastPiece && p.Length() > length+samePlace {
+			reach += p.Length() - length
+			p = l.strip(b, s, reach, bow)
+		}
+		if bow-reach < leastPiece || !st.has(p) {
 			continue
 		}
 		aft = reach
 		least := l.marks.buttCost(aft)
 		for _, x := range l.marks.buttPlaces(stretchOf{reach, min(bow-leastPiece, reach+leastPiece)}, leastPiece, lap) {
-			if c := l.marks.buttCost(x); c < least-1 && x > reach {
+			if c := l.marks.buttCost(x); c < least-1 && x > reach && st.has(l.strip(b, s, x, bow)) {
 				aft, least = x, c
 			}
 		}

@@ -7,66 +7,114 @@ import (
 	"barkwright/core/geom"
 )
 
-// straight is how broad a straight strip must be for what the panels are between two places
-// along, laid flat, without lap and trim: a panel whose edges differ in length lies in a bow.
-// It is 0 as long as the panels have not been laid flat.
-func (d *demand) straight(aft, bow float64) float64 {
+// band is where a column crosses a panel laid flat: at the seam and at the top edge.
+type band struct{ seam, top geom.Vec2 }
+
+// bands are the columns of what one straight strip covers of a panel, from one end to the other.
+type bands []band
+
+// panelsBetween lists what the panels are between two places along, laid flat, without lap and
+// trim; nothing as long as they have not been laid flat.
+func (d *demand) panelsBetween(aft, bow float64) []bands {
 	if d.flat == nil {
-		return 0
+		return nil
 	}
-	most := 0.0
+	var out []bands
+	add := func(all bands) {
+		if len(all) > 1 {
+			out = append(out, all)
+		}
+	}
 	for i := range d.flat.Panels {
 		p := &d.flat.Panels[i]
 		after, fore := d.bandsBetween(p, -1, aft, bow), d.bandsBetween(p, 1, aft, bow)
 		slices.Reverse(after)
 		if p.Places[0] == 0 {
 			// It goes on into its mirror image.
-			most = max(most, bandBreadth(append(after, fore...)))
+			add(append(after, fore...))
 		} else {
-			most = max(most, bandBreadth(after), bandBreadth(fore))
+			add(after)
+			add(fore)
 		}
-	}
-	return most
-}
-
-// bandSlack is how far past the ends of a strip a column still counts as on it, m: the last ones
-// stand on the ends.
-const bandSlack = 1e-3
-
-// band is where a column crosses a panel laid flat: at the seam and at the top edge.
-type band struct{ seam, top geom.Vec2 }
-
-// bandsBetween lists the columns of a panel between two places along, forward of amidships or,
-// with a side of -1, mirrored aft of it, from amidships outward.
-func (d *demand) bandsBetween(p *Piece, side, aft, bow float64) []band {
-	var out []band
-	for c, place := range p.Places {
-		if along := side * d.alongOf(place); along < aft-bandSlack || along > bow+bandSlack {
-			continue
-		}
-		at := func(row int) geom.Vec2 {
-			q := p.Points[c*p.Rows+row]
-			return geom.Vec2{X: side * q.X, Y: q.Y}
-		}
-		out = append(out, band{at(0), at(p.Rows - 1)})
 	}
 	return out
 }
 
-// bandBreadth is how broad bands are the way they lie narrowest.
-func bandBreadth(all []band) float64 {
-	if len(all) < 2 {
-		return 0
+// bandsBetween lists the columns of a panel between two places along, those at the places
+// themselves included, forward of amidships or, with a side of -1, mirrored aft of it, from
+// amidships outward.
+func (d *demand) bandsBetween(p *Piece, side, aft, bow float64) bands {
+	from, to := aft, bow
+	if side < 0 {
+		from, to = -bow, -aft
 	}
-	_, least := geom.Least(func(angle float64) float64 {
-		sin, cos := math.Sincos(angle)
-		across := geom.Vec2{X: -sin, Y: cos}
-		low, high := math.Inf(1), math.Inf(-1)
-		for _, b := range all {
-			seam, top := across.Dot(b.seam), across.Dot(b.top)
-			low, high = min(low, seam, top), max(high, seam, top)
+	at := func(c, row int) geom.Vec2 {
+		q := p.Points[c*p.Rows+row]
+		return geom.Vec2{X: side * q.X, Y: q.Y}
+	}
+	var out bands
+	last := 0.0
+	for c, place := range p.Places {
+		along := d.alongOf(place)
+		if c > 0 {
+			for _, x := range [2]float64{from, to} {
+				if last < x && x < along {
+					t := (x - last) / (along - last)
+					out = append(out, band{at(c-1, 0).Lerp(at(c, 0), t), at(c-1, p.Rows-1).Lerp(at(c, p.Rows-1), t)})
+				}
+			}
 		}
-		return high - low
-	}, 0, math.Pi, 60)
-	return least
+		if along >= from && along <= to {
+			out = append(out, band{at(c, 0), at(c, p.Rows-1)})
+		}
+		last = along
+	}
+	return out
+}
+
+// extent is how far bands reach in the direction of an angle from the boat's length.
+func (all bands) extent(angle float64) float64 {
+	sin, cos := math.Sincos(angle)
+	along := geom.Vec2{X: cos, Y: sin}
+	low, high := math.Inf(1), math.Inf(-1)
+	for _, b := range all {
+		seam, top := along.Dot(b.seam), along.Dot(b.top)
+		low, high = min(low, seam, top), max(high, seam, top)
+	}
+	return high - low
+}
+
+// breadth is how broad a straight strip must be for them that is turned by an angle.
+func (all bands) breadth(angle float64) float64 { return all.extent(angle + math.Pi/2) }
+
+// mostTurned is the greatest angle by which a strip is turned: beyond it, it would lie across the
+// side rather than along it.
+const mostTurned = math.Pi / 4
+
+// least is the way they lie narrowest, and how broad they are so: a panel whose edges differ in
+// length lies in a bow.
+func (all bands) least() (angle, breadth float64) {
+	return geom.Least(all.breadth, -mostTurned, mostTurned, 60)
+}
+
+func (all bands) leastBreadth() float64 {
+	_, breadth := all.least()
+	return breadth
+}
+
+// turnTolerance is how closely the angle of a strip is found, as a share of the greatest.
+const turnTolerance = 1e-7
+
+// lengthWithin is how long a straight strip must be for them that is so broad, lap and trim of a
+// breadth beyond them included. It is turned no more than its breadth asks.
+func (all bands) lengthWithin(width, beyond float64) float64 {
+	turn := 0.0
+	if over := func(angle float64) float64 { return all.breadth(angle) + beyond - width }; over(0) > 0 {
+		turn, _ = all.least()
+		if over(turn) < 0 {
+			share, _ := geom.Bisect(func(share float64) float64 { return over(share * turn) }, 0, 1, turnTolerance)
+			turn *= share
+		}
+	}
+	return all.extent(turn) + beyond*math.Abs(math.Sin(turn))
 }
