@@ -20,15 +20,22 @@ import (
 	"barkwright/core/units"
 )
 
+// planned is the plan of a boat from a first day, or without one, with nothing done yet.
+func planned(t *testing.T, c core.Canoe, first string) *core.Outlook {
+	t.Helper()
+	s := plan.NewSeason()
+	s.Days[plan.Begin] = first
+	o, ok := core.PlanWork(c, s, tally.Log{}, first, func(string) int { return 0 }, nil)
+	require.True(t, ok)
+	return o
+}
+
 // The plan with its chart, what must be ready and the hours stands on one page, with dates and
 // without; the days are on as many pages as they take.
 func TestPlanOnOnePage(t *testing.T) {
 	c := core.Evaluate(design.Default())
 	for _, first := range []string{"", "2026-04-20"} {
-		s := plan.NewSeason()
-		s.Days[plan.Begin] = first
-		o, ok := core.PlanWork(c, s, tally.Log{}, first, func(string) int { return 0 }, nil)
-		require.True(t, ok)
+		o := planned(t, c, first)
 		j := sheet.Job{Canoe: c, System: units.Imperial16}
 		pages := sheet.PlanSheet(j, o)
 		require.Len(t, pages, 1)
@@ -201,10 +208,7 @@ func TestAsksOnOnePage(t *testing.T) {
 func TestEveryPageOfDaysSaysWhatToBewareOf(t *testing.T) {
 	c := core.Evaluate(design.Default())
 	for _, first := range []string{"", "2026-04-20"} {
-		s := plan.NewSeason()
-		s.Days[plan.Begin] = first
-		o, ok := core.PlanWork(c, s, tally.Log{}, first, func(string) int { return 0 }, nil)
-		require.True(t, ok)
+		o := planned(t, c, first)
 		rows, reminded := 0, 0
 		for _, p := range sheet.DaySheets(sheet.Job{Canoe: c, System: units.Imperial16}, o) {
 			over := ""

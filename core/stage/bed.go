@@ -21,7 +21,8 @@ var bed = Stage{
 	Patterns: []string{"frame"},
 	Bench:    bedLists,
 	Steps: []Step{
-		{Key: "bed.level", text: "Clear and level the ground, as long and as broad as the bed.", Tool: "line, tape", Basis: known.Published, Pages: "p. 40"},
+		{Key: "bed.level", text: "Clear and level the ground, as long and as broad as the bed.",
+			Tool: "line, tape", Basis: known.Published, Pages: "p. 40"},
 		{Key: "bed.crown", text: "Raise the middle by the crown under a string.",
 			Tool: "string, rule", Basis: known.Published, Pages: "p. 40"},
 		{Key: "bed.battens", text: "Split the battens of the frame and its crosspieces.",

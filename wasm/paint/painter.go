@@ -189,10 +189,9 @@ func (p *Painter) counted() {
 // hasWebGL2 requests from Ebitengine's canvas the same context that Ebitengine will
 // request. A second request of the same kind returns the same context, so this costs
 // nothing. The attributes are Ebitengine's own, because those of the first request stay
-// in force, but without antialiasing: mesh feathers every edge, and on the canvas itself
-// Ebitengine draws one image as large as it. Four samples a pixel took graphics without a
-// GPU a quarter longer for the same picture. Ebitengine must not be started without a context: it would panic at the next
-// resize.
+// in force, but without antialiasing: mesh feathers every edge, and four samples a pixel took
+// graphics without a GPU a quarter longer for the same picture. Ebitengine must not be started
+// without a context: it would panic at the next resize.
 func hasWebGL2(canvas js.Value) bool {
 	attributes := map[string]any{"alpha": true, "premultipliedAlpha": true, "stencil": true, "antialias": false}
 	context := canvas.Call("getContext", "webgl2", attributes)
