@@ -89,7 +89,7 @@ func (a *asks) gathered() {
 		"split by halving; see Gather")
 	a.add("Gum", a.mass(a.boats*g.Pitch.Low)+" to "+a.mass(a.boats*g.Pitch.High)+" of pitch",
 		"estimate; no source prints an amount")
-	a.add("Pegs", fmt.Sprint(a.times(g.Pegs.All())), "one to each group so pegged, and of the caps")
+	a.add("Pegs", fmt.Sprint(a.times(g.Pegs.All())), "one to each group so pegged and to each end of a thwart, and of the caps")
 	var gear []string
 	for _, piece := range g.Gear {
 		name, _, _ := strings.Cut(piece.Name, ",")

@@ -1,6 +1,7 @@
 package answer
 
 import (
+	"math"
 	"strconv"
 
 	"barkwright/core"
@@ -24,9 +25,7 @@ func Checks(c core.Canoe) []Warning {
 		girthCheck(c),
 		ribsCheck(c),
 		gunwaleCheck(c),
-		{Key: "caps.verdict", Label: "Caps", Home: stage.Gunwales, State: NotChecked, Word: NotChecked.String(),
-			Text: working("the caps are bent along with the gunwales and up at the ends: split their ends as you " +
-				"do the outwales'")},
+		capCheck(c),
 		barkCheck(c),
 		joinCheck(c),
 		floatCheck(c),
@@ -67,6 +66,14 @@ func gunwaleBends(g frame.Gunwales) []namedBend {
 	}
 }
 
+func capBends(g frame.Gunwales) []namedBend {
+	return []namedBend{
+		{"cap, in plan", g.CapPlan, 0}, {"cap, up the sheer", g.CapSheer, 0}, {capPastEnd, g.CapEnd, 0},
+	}
+}
+
+const capPastEnd = "cap, past the gunwale's end"
+
 // asPublished tells whether a bend under the guide is no tighter than a published boat's,
 // for cedar bent hot or what is as good.
 func (b namedBend) asPublished() bool {
@@ -92,8 +99,8 @@ func (b namedBend) word() string {
 	return verdictWord(b.bend.Bend)
 }
 
-func gunwaleCheck(c core.Canoe) Warning {
-	bends := gunwaleBends(c.Frame.Gunwales)
+// worstBend is the bend that a check of them all is about.
+func worstBend(bends []namedBend) namedBend {
 	worst := bends[0]
 	for _, b := range bends[1:] {
 		tighter := b.bend.Verdict == worst.bend.Verdict && b.bend.Ratio < worst.bend.Ratio
@@ -101,6 +108,12 @@ func gunwaleCheck(c core.Canoe) Warning {
 			worst = b
 		}
 	}
+	return worst
+}
+
+func gunwaleCheck(c core.Canoe) Warning {
+	bends := gunwaleBends(c.Frame.Gunwales)
+	worst := worstBend(bends)
 	w := Warning{Key: "gunwales.verdict", Label: "Gunwales", Home: stage.Gunwales, State: worst.state(),
 		Word: worst.word()}
 	if worst.asPublished() {
@@ -130,6 +143,46 @@ func gunwaleCheck(c core.Canoe) Warning {
 	return w
 }
 
+// capCheck checks the caps. They are bent whole: a thinner one is what takes a tighter bend.
+func capCheck(c core.Canoe) Warning {
+	bends := capBends(c.Frame.Gunwales)
+	worst := worstBend(bends)
+	w := Warning{Key: "caps.verdict", Label: "Caps", Home: stage.Gunwales, State: worst.state(), Word: worst.word()}
+	text := worst.name + ": " + worst.bend.Advice(c.Design.GunwaleStock)
+	var terms []term
+	if n := worst.bend.Mend; w.State != Within && n > 1 && worst.name != bends[0].name {
+		text += "; its end split in # layers would be within guide"
+		terms = append(terms, count(n))
+		if w.Cure = thinnerCap(bends); w.Cure != nil {
+			text += ", and so would a cap # thick"
+			terms = append(terms, small(w.Cure.Value))
+		}
+	}
+	if worst.bend.Verdict == wood.TooTight && worst.name == capPastEnd {
+		text += ". Or end it short of the stem head"
+	}
+	w.Text = working(text, terms...)
+	return w
+}
+
+// thinnerCap is the thickest cap that is within guide in every plane, in whole steps; nil where
+// its width is what is too much, or none is thin enough.
+func thinnerCap(bends []namedBend) *Cure {
+	p, _ := design.Lookup("capThickness")
+	if bends[0].state() != Within {
+		return nil
+	}
+	thick := p.Max
+	for _, b := range bends[1:] {
+		thick = min(thick, b.bend.Radius/b.bend.Safe)
+	}
+	thick = p.StepInch * math.Floor(thick/p.StepInch+1e-9)
+	if thick < p.Min {
+		return nil
+	}
+	return &Cure{p.Key, thick}
+}
+
 // mostLayers is how many layers a gunwale's end may be split into.
 func mostLayers() int {
 	p, _ := design.Lookup("gunwaleEndSplits")
@@ -156,9 +209,10 @@ func splitsCure(bends []namedBend) *Cure {
 func bendsTable(c core.Canoe) Table {
 	t := Table{
 		Key: "bends", Title: "Bends of the gunwales", Home: stage.Gunwales, OnPaper: true,
-		Note: "Where each is tightest. Layers are the splits at the ends, as set.",
+		Note: "Where each is tightest. Layers are the splits at the ends, as set; caps are bent whole and narrow to half " +
+			"their width at the ends.",
 	}
-	return fill(t, refs(gunwaleBends(c.Frame.Gunwales)),
+	return fill(t, refs(append(gunwaleBends(c.Frame.Gunwales), capBends(c.Frame.Gunwales)...)),
 		text("timber", "Timber", func(b *namedBend) string { return b.name }),
 		col("station", "From amidships", units.Length, func(b *namedBend) Cell { return num(b.bend.X) }).screenOnly(),
 		col("radius", "Radius", units.Length,

@@ -12,6 +12,7 @@ import (
 	"barkwright/core/design"
 	"barkwright/core/internal/check"
 	"barkwright/core/units"
+	"barkwright/core/wood"
 )
 
 // What a check offers as its cure cures it: the same check is then within guide.
@@ -52,4 +53,43 @@ func TestCuresCure(t *testing.T) {
 	}
 	assert.Positive(t, cured["stem.verdict"])
 	assert.Positive(t, cured["gunwales.verdict"])
+	assert.Positive(t, cured["caps.verdict"])
+}
+
+// A stem-piece that would want more laminations than can be set is told that none are enough, not a
+// number that its control refuses: 3 in deep and dry, it would want some 39.
+func TestNoLaminationsAreNamedThatCannotBeSet(t *testing.T) {
+	d := check.With(t, "stemDepth", 3*units.Inch, "stemCondition", float64(wood.Dry))
+	c := core.Evaluate(d)
+	outer := c.Frame.Stem.Radius - d.BarkThickness
+	p, _ := design.Lookup("stemLaminations")
+	need := (c.Frame.Stem.Innermost().Safe - 0.5) / (outer/d.StemDepth - 1)
+	require.Greater(t, need, p.Max)
+	require.Less(t, need, 2*p.Max)
+	for _, n := range answer.All(c) {
+		if n.Key == "stem.splitsNeeded" {
+			assert.Equal(t, "no splitting is enough", n.Word)
+		}
+	}
+	for _, w := range answer.Checks(c) {
+		if w.Key == "stem.verdict" {
+			assert.Nil(t, w.Cure)
+			assert.NotContains(t, w.Text(units.Imperial16), "laminations")
+		}
+	}
+}
+
+// The caps go over the curve of the outwales past the gunwale's end, an inch thick as these or
+// not: one as thick as a layer of them there takes the same bend.
+func TestCapsAreChecked(t *testing.T) {
+	word := func(thick float64) string {
+		for _, w := range answer.Checks(core.Evaluate(check.With(t, "capThickness", thick*units.Inch))) {
+			if w.Key == "caps.verdict" {
+				return w.Word
+			}
+		}
+		return ""
+	}
+	assert.Equal(t, "within guide", word(0.25))
+	assert.Equal(t, "near the limit", word(0.375), "9 in over 3/8 are 25 thicknesses")
 }

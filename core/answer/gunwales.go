@@ -23,7 +23,7 @@ func gunwaleNumbers(c core.Canoe) []*Number {
 		printed(stage.Lace, "lacing.groups", "Groups of lacing, both sides", units.Count, float64(l.Count), fromBuilders,
 			working("one between ribs and one outside each end rib a side: # ribs",
 				count(d.Ribs))).short("Groups").by(known.CommonPractice),
-		printed(stage.Lace, "lacing.pegs", "Pegs, both sides", units.Count, float64(l.Pegs), fromBuilders,
+		printed(stage.Lace, "lacing.pegs", "Pegs of the outwales, both sides", units.Count, float64(l.Pegs), fromBuilders,
 			pegsWorking(d.PegEvery, l.Count)).by(known.CommonPractice),
 		printed(stage.Lace, "lacing.turn", "Root in one turn", units.SmallLength, l.Turn, fromGeometry,
 			working("round inwale # and outwale # thick, the bark doubled # and down to the hole, at the middle of "+
@@ -110,7 +110,7 @@ func holesTable(c core.Canoe) Table {
 // pegsWorking says at which groups pegs are driven.
 func pegsWorking(every, groups int) func(units.System) string {
 	if every == 1 {
-		return working("a peg at every one of # groups", count(groups))
+		return working("a peg at every one of # groups; none past the end thwarts", count(groups))
 	}
-	return working("a peg every # of # groups, counted from the middle", count(every), count(groups))
+	return working("a peg every # of # groups, counted from the middle; none past the end thwarts", count(every), count(groups))
 }

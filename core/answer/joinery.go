@@ -42,6 +42,7 @@ func joineryTable(c core.Canoe) Table {
 			"its height and length, right through", "38-40"},
 		{"tenon of a thwart", num(j.TenonThick), num(j.TenonWide), 2 * d.Thwarts,
 			"its thickness and width, pegged from above", "38-40"},
+		{"thwart pegs", num(j.PegStock), dash, c.Gather.Pegs.Thwarts, "one down through each tenon", "38-40"},
 		{"thwart at its shoulders", num(j.ShoulderThick), num(frame.ThwartWidth), 2 * d.Thwarts,
 			"its thickness and width", "38-40"},
 		{"lashing holes, middle thwart", num(j.HoleInboard), dash, 2 * j.HolesMiddle,

@@ -216,7 +216,7 @@ func finished(g gather.List) []part {
 	rest("bark doubled under the gunwales", dash, about(g.Bark.Doubled.Typical), "birch bark")
 	rest("root", dash, about(g.Root.Mass.Typical), "spruce root")
 	rest("pitch", dash, about(g.Pitch.Typical), "spruce gum")
-	rest("pegs, outwales and caps", whole(g.Pegs.All()), dash, "hardwood")
+	rest("pegs of outwales, caps and thwarts", whole(g.Pegs.All()), dash, "hardwood")
 	rest("the whole boat", dash, about(g.Weight.Typical), "")
 	return parts
 }

@@ -34,7 +34,7 @@ bed.slack: endBlocking rocker bedCrown rockerSpread
 gunwale.length: overhang length gunwaleEndHeight beam
 gunwale.outwale: headSetback endHeight length overhang
 lacing.groups: ribs
-lacing.pegs: pegEvery
+lacing.pegs: pegEvery thwarts
 lacing.turn: inwaleThickness inwaleDepth outwaleThickness outwaleDepth
 lacing.group: passes groupHoles inwaleThickness inwaleDepth
 root.gunwales: passes groupHoles ribs inwaleThickness

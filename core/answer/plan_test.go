@@ -154,13 +154,14 @@ func TestAsks(t *testing.T) {
 	}
 }
 
-// The pegs of the plan are those that the boat asks for, the caps' among them.
+// The pegs of the plan are those that the boat asks for, the caps' and the thwarts' among them: one to
+// each of the ten tenons.
 func TestPegsOfThePlan(t *testing.T) {
 	c := core.Evaluate(design.Default())
 	for _, r := range answer.AsksTable(c, nil, units.Imperial16).Rows {
 		if r.Cells[0].Text == "Pegs" {
 			assert.Equal(t, r.Cells[1].Text, fmt.Sprint(c.Asks().Units[plan.MakePegs]))
-			assert.Equal(t, float64(c.Gather.Pegs.Outwales+c.Gather.Pegs.Caps), c.Asks().Units[plan.MakePegs])
+			assert.Equal(t, float64(c.Gather.Pegs.Outwales+c.Gather.Pegs.Caps+10), c.Asks().Units[plan.MakePegs])
 			return
 		}
 	}

@@ -57,6 +57,10 @@ func brokenRibs(c core.Canoe) int {
 	return n
 }
 
+// publishedGap is how much stays open between ribs under birch bark: Adney and Chapelle 1964, pp. 62, 104, 112,
+// 132, read.
+var publishedGap = [2]float64{1 * units.Inch, 2 * units.Inch}
+
 func ribNumbers(c core.Canoe) []*Number {
 	d := c.Design
 	ribs := c.Frame.Ribs
@@ -67,8 +71,9 @@ func ribNumbers(c core.Canoe) []*Number {
 	long, tight, hard := longestRib(c), tightestRib(c), hardestRib(c)
 	spacing := printed(stage.Gunwales, "ribs.spacing", "From rib to rib along the gunwale", units.SmallLength,
 		(least+most)/2, fromShape,
-		working("equal inside each bay between thwarts, # to #; # ribs in all", small(least), small(most),
-			count(d.Ribs))).short("Rib to rib")
+		working("equal inside each bay between thwarts, # to #; # ribs in all. Amidships # stays open between two; "+
+			"published boats have # to #", small(least), small(most), count(d.Ribs),
+			small(ribs[0].Spacing-d.RibWidthMid), small(publishedGap[0]), small(publishedGap[1]))).short("Rib to rib")
 	spacing.Low, spacing.High = least, most
 	return []*Number{
 		printed(stage.Gunwales, "ribs.count", "Ribs", units.Count, float64(d.Ribs), fromBuilders,

@@ -3,6 +3,7 @@ package design
 import (
 	"barkwright/core/stage"
 	"barkwright/core/units"
+	"barkwright/core/wood"
 )
 
 func boatRows() []Param {
@@ -180,7 +181,7 @@ func endRows() []Param {
 			timber(0.75, 0.375, 1.5, func(d *Design) *float64 { return &d.StemWidth }),
 		row(stage.Ends, "stemLaminations", "Laminations of the stem",
 			"How many layers the stem-piece is split into, all but its heel.").
-			wholes(8, 1, 32, func(d *Design) *int { return &d.StemLaminations }),
+			wholes(8, 1, wood.MaxSplits, func(d *Design) *int { return &d.StemLaminations }),
 		row(stage.Ends, "stemSolid", "Heel of the stem left solid",
 			"From its inboard end, inboard of the headboard; the laminations run from there to the head.").
 			timber(4, 2, 12, func(d *Design) *float64 { return &d.StemSolid }),

@@ -17,6 +17,9 @@ type Gunwales struct {
 	// Bends are checked where each is tightest. OutwaleEnd is the outwale past the
 	// gunwale's end, where it follows the bark's top edge to the stem head.
 	InwalePlan, InwaleSheer, OutwalePlan, OutwaleSheer, OutwaleEnd GunwaleBend
+	// The cap lies on both and is bent whole: no source tells of caps that are split. In plan
+	// it is bent across its width, and tightest where the radius is least to its width there.
+	CapPlan, CapSheer, CapEnd GunwaleBend
 }
 
 // GunwaleBend is one timber bent in one plane.
@@ -70,7 +73,25 @@ func newGunwales(h *hull.Hull) Gunwales {
 	g.OutwaleEnd = bendGunwale(h, endX, endR, d.OutwaleDepth, d.GunwaleEndSplits)
 	g.InwalePlan, g.OutwalePlan = inPlan(d.InwaleThickness), inPlan(d.OutwaleThickness)
 	g.InwaleSheer, g.OutwaleSheer = inSheer(d.InwaleDepth), inSheer(d.OutwaleDepth)
+	g.CapPlan = capInPlan(h, g.Cap/2, planEnd-2*planStep)
+	capX, capR := wholeX, wholeR
+	if layerR < wholeR {
+		capX, capR = layerX, layerR
+	}
+	g.CapSheer, g.CapEnd = bendGunwale(h, capX, capR, d.CapThickness, 1), bendGunwale(h, endX, endR, d.CapThickness, 1)
 	return g
+}
+
+// capInPlan bends the cap, half as long as given, across its width, as far as a station.
+func capInPlan(h *hull.Hull, half, end float64) GunwaleBend {
+	x, _ := geom.Least(func(x float64) float64 { return -curvature(h.PlanBend, x) * capWidth(h, half, x) }, 0, end, 80)
+	return bendGunwale(h, x, min(1/curvature(h.PlanBend, x), straight), capWidth(h, half, x), 1)
+}
+
+// capWidth is how wide the cap is at a station: it narrows evenly from amidships to its end, which
+// lies so far along it.
+func capWidth(h *hull.Hull, half, x float64) float64 {
+	return h.Design.CapWidth * (1 - (1-capEndShare)*h.RunTo(x)/half)
 }
 
 func bendGunwale(h *hull.Hull, x, radius, thickness float64, layers int) GunwaleBend {
@@ -82,15 +103,18 @@ func bendGunwale(h *hull.Hull, x, radius, thickness float64, layers int) Gunwale
 // tightest finds the smallest radius on [from, to] of a curve by x, given its slope and
 // its second derivative, per metre.
 func tightest(bend func(x float64) (slope, second float64), from, to float64) (x, radius float64) {
-	x, least := geom.Least(func(x float64) float64 {
-		slope, second := bend(x)
-		grade := 1 + slope*slope
-		return -math.Abs(second) / (grade * math.Sqrt(grade))
-	}, from, to, 80)
+	x, least := geom.Least(func(x float64) float64 { return -curvature(bend, x) }, from, to, 80)
 	if -least <= 1/straight {
 		return x, straight
 	}
 	return x, -1 / least
+}
+
+// curvature is that of a curve at x, per metre.
+func curvature(bend func(x float64) (slope, second float64), x float64) float64 {
+	slope, second := bend(x)
+	grade := 1 + slope*slope
+	return math.Abs(second) / (grade * math.Sqrt(grade))
 }
 
 // differences bends a curve that has no derivatives of its own by its values planStep apart.

@@ -129,3 +129,41 @@ func TestSplitsMendTheEndsOnly(t *testing.T) {
 	assert.Equal(t, 1, split.Gunwales.InwaleSheer.Layers)
 	assert.Equal(t, 4, split.Gunwales.OutwaleEnd.Layers)
 }
+
+// A cap narrows evenly to half its width at its ends. Amidships a plan of power 2 is a parabola, tightest
+// at its vertex for a cap of any width; where a plan is tightest at its end the cap is narrow there.
+// The least of radius over width, by looking at every 4,000th of the gunwale.
+func TestCapsInPlan(t *testing.T) {
+	for _, d := range append(design.Starting(), design.Default(), check.With(t, "beamFull", 2.0, "beamFine", 1.0)) {
+		h, f := build(d)
+		g := f.Gunwales
+		least, at := math.Inf(1), 0.0
+		const n = 4000
+		for i := range n + 1 {
+			run := (g.Run - 2*inch) * float64(i) / n
+			x := min(h.StationAt(run), h.StationAt(g.Run-2*inch)-2e-3)
+			slope, second := h.PlanBend(x)
+			width := d.CapWidth * (1 - run/(g.Cap/2)/2)
+			if r := math.Pow(1+slope*slope, 1.5) / math.Abs(second) / width; r < least {
+				least, at = r, x
+			}
+		}
+		// Toward a plan's end the ratio falls by a share of 1e-4 in the last step of the search.
+		assert.InEpsilon(t, least, g.CapPlan.Ratio, 2e-4, d.Name)
+		assert.InDelta(t, at, g.CapPlan.X, 0.01, d.Name)
+		assert.Greater(t, g.CapPlan.Thickness, d.CapWidth/2)
+	}
+}
+
+// Up the sheer and past the gunwale's end a cap follows the outwale, whole.
+func TestCapsFollowTheOutwale(t *testing.T) {
+	_, f := build(check.With(t, "gunwaleEndSplits", 1.0))
+	_, split := build(design.Default())
+	g := f.Gunwales
+	thick := design.Default().CapThickness
+	assert.InDelta(t, g.OutwaleEnd.Radius, g.CapEnd.Radius, rounding)
+	assert.InDelta(t, g.OutwaleEnd.Radius/thick, g.CapEnd.Ratio, 1e-9)
+	assert.InDelta(t, g.OutwaleSheer.Radius, g.CapSheer.Radius, rounding)
+	assert.Equal(t, g.CapEnd, split.Gunwales.CapEnd)
+	assert.Equal(t, g.CapSheer, split.Gunwales.CapSheer)
+}

@@ -24,7 +24,8 @@ type Lacing struct {
 	// Groups stand along one quarter, from the middle outward. The first stands
 	// on the middle where no space between ribs or thwart is off it.
 	Groups []Group
-	// Count and Pegs are for the whole boat, both sides.
+	// Count and Pegs are for the whole boat, both sides. No peg stands past the end thwarts:
+	// Adney and Chapelle 1964, p. 48.
 	Count, Pegs int
 	// Turn is the root in one turn round the gunwales, Group that in one group.
 	Turn, Group float64
@@ -39,12 +40,16 @@ const RootThickness = 0.5
 // practice, no published source.
 const HoleBelow = 0.25 * units.Inch
 
+// samePlace is how near two places along the gunwale count as one, m.
+const samePlace = 1e-9
+
 func newLacing(h *hull.Hull, ribs []Rib) Lacing {
 	d := &h.Design
 	l := Lacing{Groups: make([]Group, 0, len(ribs)+1)}
+	endThwart := d.ThwartAt[d.OuterThwarts()-1] * h.Gunwale.Length()
 	add := func(run float64, thwart int, holes []float64) {
 		l.Groups = append(l.Groups, Group{Run: run, X: h.StationAt(run), Thwart: thwart,
-			Pegged: len(l.Groups)%d.PegEvery == 0, Holes: holes})
+			Pegged: len(l.Groups)%d.PegEvery == 0 && run <= endThwart+samePlace, Holes: holes})
 	}
 	if ribs[0].Alone() {
 		add(0, 0, splitHoles(d))

@@ -53,11 +53,12 @@ type Bundle struct {
 	Mass    Range
 }
 
-// Pegs are the hardwood pegs of outwales and caps, both sides.
-type Pegs struct{ Outwales, Caps int }
+// Pegs are the hardwood pegs of the whole boat: of outwales and caps, and one down through
+// each tenon of a thwart (Adney and Chapelle 1964, pp. 38-40).
+type Pegs struct{ Outwales, Caps, Thwarts int }
 
 // All is how many there are together.
-func (p Pegs) All() int { return p.Outwales + p.Caps }
+func (p Pegs) All() int { return p.Outwales + p.Caps + p.Thwarts }
 
 const (
 	// RibsPerBillet: a billet two ribs thick and two wide gives four. Adney and
@@ -94,7 +95,7 @@ func Gather(h *hull.Hull, f frame.Frame, b bark.Layout) List {
 	l.Bolts = boltNeeds(d, l.Pieces)
 	l.Logs = logCount(d, l.Bolts, d.CedarClear)
 	l.Gear = gear(h, f)
-	l.Pegs = Pegs{Outwales: f.Lacing.Pegs, Caps: 2 * int(f.Gunwales.Cap/CapPegs)}
+	l.Pegs = Pegs{Outwales: f.Lacing.Pegs, Caps: 2 * int(f.Gunwales.Cap/CapPegs), Thwarts: 2 * d.Thwarts}
 	l = l.OnBark(h, f, b)
 	l.weigh(h, f)
 	return l

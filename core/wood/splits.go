@@ -21,10 +21,10 @@ func FromMiddle(radius, thickness float64, s Stock) StemBend {
 	return StemBend{Depth: thickness, OuterRadius: radius + thickness/2, Stock: s}
 }
 
-// MaxSplits is the most laminations tried. It is twice the most a user can set,
-// and far past the six that are the most a source counts (Adney and Chapelle,
+// MaxSplits is the most laminations tried and the most that can be set: five rounds of
+// halving, far past the six that are the most a source counts (Adney and Chapelle,
 // 1964, p. 49; "six or more" p. 74).
-const MaxSplits = 64
+const MaxSplits = 32
 
 // thinnestDocumented is the thinnest lamination a source gives: about 1/16 in
 // or a little more (Adney and Chapelle, 1964, p. 119). Metres.

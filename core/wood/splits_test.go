@@ -94,11 +94,11 @@ func TestNoNumberOfSplitsMendsACurveTighterThanThePiece(t *testing.T) {
 		assert.False(t, ok)
 		assert.Zero(t, n)
 	}
-	// R/t is n (Rout/depth - 1) + 1/2: 30 at n = 64, the last number tried.
-	last := wood.StemBend{Depth: 0.03, OuterRadius: 0.03 * (1 + 29.5/64)}
+	// R/t is n (Rout/depth - 1) + 1/2: 30 at n = 32, the last number tried.
+	last := wood.StemBend{Depth: 0.03, OuterRadius: 0.03 * (1 + 29.5/32)}
 	n, ok := wood.SplitsNeeded(last)
 	assert.True(t, ok)
-	assert.Equal(t, 64, n)
+	assert.Equal(t, 32, n)
 	last.OuterRadius *= 0.999
 	_, ok = wood.SplitsNeeded(last)
 	assert.False(t, ok)
