@@ -25,7 +25,7 @@
       return bytes.subarray(0, -4);
     };
     // Lays together what split in web/pack took apart, where the layout stands. A program
-    // has millions of instructions, so each takes four bytes at once, if it needs them or not.
+    // has millions of shapes, so each takes eight bytes at once, if it needs them or not.
     const joined = buffer => {
       const input = new Uint8Array(buffer);
       const [before, size, functions, count, ...sizes] = new Uint32Array(buffer, 0, 32);
@@ -33,13 +33,13 @@
       const RETURN = 253, TABLE = 254, LAST = 255;
       const at = new Int32Array(count + 1).fill(4 * (4 + count));
       for (let k = 0; k < count; k++) at[k + 1] = at[k] + sizes[k];
-      const texts = new Int32Array(256);
+      const texts = new Int32Array(512);
       const [longs, streams, hows] = [0, 1, 2].map(() => new Uint8Array(256));
       for (let s = 0, p = at[SHAPES]; p < at[LOCALS]; s++) {
         longs[s] = input[p++]; streams[s] = input[p++]; hows[s] = input[p++];
-        for (let i = 0; i < longs[s]; i++) texts[s] |= input[p++] << (8 * i);
+        for (let i = 0; i < longs[s]; i++) texts[2 * s + (i >> 2)] |= input[p++] << (8 * i);
       }
-      const out = new Uint8Array(size + 4), view = new DataView(out.buffer);
+      const out = new Uint8Array(size + 8), view = new DataView(out.buffer);
       let n = before, last = 0;
       const number = k => {
         let byte, v = 0, shift = 0;
@@ -65,7 +65,8 @@
         let c = at[CODE], to = n;
         for (let how = 0; how !== LAST;) {
           const s = input[c++], k = streams[s];
-          view.setInt32(to, texts[s], true);
+          view.setInt32(to, texts[2 * s], true);
+          view.setInt32(to + 4, texts[2 * s + 1], true);
           to += longs[s];
           how = hows[s];
           if (k === 0 && how === 0) continue;

@@ -7,8 +7,8 @@ import (
 )
 
 // What gzip makes of a program depends on what stands beside what. split takes the code
-// apart: one stream of instructions, a byte each, and one stream for each kind of operand.
-// The commonest instructions, operands and all, have a byte of their own. The addresses
+// apart: one stream of instructions, and one stream for each kind of operand. The commonest
+// instructions, operands and all, and the commonest in a row have a byte. The addresses
 // that calls return to, which count upward through the program, are written as what they
 // are more than the one before. unpack.js lays the program together again.
 //
@@ -157,9 +157,6 @@ func split(wasm []byte) ([]byte, error) {
 		return nil, err
 	}
 	streams[plainStream] = plain
-	for _, s := range shapes {
-		streams[shapeStream] = append(append(streams[shapeStream], byte(len(s.bytes)), s.stream, s.how), s.bytes...)
-	}
 	count := binary.AppendUvarint(nil, uint64(len(locals)))
 	size := len(plain) + sectionSize + len(count)
 	for _, l := range locals {
@@ -196,6 +193,10 @@ func split(wasm []byte) ([]byte, error) {
 		default:
 			streams[g.stream] = append(streams[g.stream], operand...)
 		}
+	}
+	shapes, streams[codeStream] = paired(shapes, streams[codeStream])
+	for _, s := range shapes {
+		streams[shapeStream] = append(append(streams[shapeStream], byte(len(s.bytes)), s.stream, s.how), s.bytes...)
 	}
 	out := []byte{}
 	for _, n := range []int{before, size, len(locals), len(streams)} {

@@ -8,6 +8,7 @@ import (
 	"os"
 	"os/exec"
 	"regexp"
+	"slices"
 	"strings"
 	"testing"
 
@@ -115,6 +116,15 @@ func TestSplit(t *testing.T) {
 	out, err := run.CombinedOutput()
 	require.NoError(t, err, string(out))
 	assert.Equal(t, fmt.Sprintf("true %x\n", sha256.Sum256(joined(t, wasm))), string(out))
+}
+
+// Instructions that stand in a row again and again share a byte, as long as none but the last has its
+// operand elsewhere.
+func TestPaired(t *testing.T) {
+	single := []shape{{"a", 0, asNumber}, {"b", operandStreams, asNumber}, {"c", 0, asLast}}
+	shapes, code := paired(slices.Clone(single), []byte{0, 0, 1, 0, 0, 1, 1, 2, 0, 0, 1, 0, 2})
+	assert.Equal(t, append(single, shape{"aa", 0, asNumber}, shape{"aab", operandStreams, asNumber}), shapes)
+	assert.Equal(t, []byte{4, 4, 1, 2, 4, 0, 2}, code)
 }
 
 // Segments come into their places, with zeros between.
