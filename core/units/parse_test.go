@@ -70,6 +70,8 @@ var readable = []struct {
 	{`1.234,5 mm`, Metric, 1234.5, ""},
 	{`1,234,600 mm`, Imperial16, 1234600, ""},
 	{`5100,125 mm`, Metric, 5100.125, ""},
+	{`１５’　３　１／２`, Imperial16, 183.5 * 25.4, "Read as 15 ft 3 1/2 in (4661 mm)"},
+	{`１８．５ｃｍ`, Metric, 185, ""},
 }
 
 // Entries refused, each with a word of the reason and the text offered.

@@ -8,11 +8,22 @@ import (
 )
 
 // tidy brings the spellings keyboards and phones give one mark to one
-// spelling: straight quotes, plain hyphens, a plain slash, single spaces.
+// spelling: characters of ASCII's width, straight quotes, plain hyphens, a plain slash, single
+// spaces.
 func tidy(text string) string {
-	text = marks.Replace(text)
+	text = marks.Replace(strings.Map(narrow, text))
 	text = strings.ReplaceAll(text, "''", `"`)
 	return strings.Join(strings.Fields(text), " ")
+}
+
+// narrow is the ASCII character of a full-width one (Unicode Standard, block Halfwidth and Fullwidth
+// Forms), and any other as it is.
+func narrow(r rune) rune {
+	const first, last, ascii = '！', '～', '!'
+	if r >= first && r <= last {
+		return r - first + ascii
+	}
+	return r
 }
 
 var marks = strings.NewReplacer(
