@@ -1,5 +1,4 @@
-// Shows the boat before the program is awake, and tells the program then what was entered and
-// pressed meanwhile. It stands after boot.js, whose functions it calls.
+// Shows the boat before the program is awake. It stands after boot.js, whose functions it calls.
 'use strict';
 {
   const root = document.documentElement;
@@ -30,7 +29,7 @@
     Object.assign(texts, {'held-name': heldName, 'held-value': heldValue, 'picture-key': key});
     const lacking = controls.filter(e => e.hidden).map(e => e.dataset.control);
     for (const e of fields()) values[named(e)] = e.value;
-    const checks = [...document.querySelectorAll('#head-checks b')].map(e => [e.textContent, e.className, e.dataset.state]);
+    const checks = [...document.querySelectorAll('#head-checks b')].map(e => [e.textContent, e.className, e.dataset.state, e.parentElement.dataset.check]);
     const text = JSON.stringify({of, texts, states, values, lacking, checks, picture});
     if (text !== lastFirst && keepText('localStorage', 'barkwright.first', text)) lastFirst = text;
   };
@@ -54,11 +53,12 @@
     }
     early.replaceChildren();
     for (const e of document.querySelectorAll(shown)) e.textContent = first?.texts[named(e)] ?? '';
-    document.getElementById('head-checks').replaceChildren(...(first?.checks ?? []).flatMap(([text, className, state]) => {
+    document.getElementById('head-checks').replaceChildren(...(first?.checks ?? []).flatMap(([text, className, state, check]) => {
       const button = document.createElement('button'), b = document.createElement('b');
       Object.assign(b, {textContent: text, className});
       b.dataset.state = state;
       button.type = 'button';
+      button.dataset.check = String(check);
       button.append(b);
       return [button, ' '];
     }));
@@ -78,29 +78,4 @@
   };
   // What another page has kept may have any form.
   try { if (early) showFirst(); } catch { early.replaceChildren(); }
-
-  // What is entered and pressed before the program is awake is told to it once it is. A
-  // field's last value counts.
-  const told = ['input', 'change', 'click', 'keydown', 'submit'];
-  const waiting = [];
-  const remember = e => {
-    const at = e.target;
-    if (e.type === 'submit') e.preventDefault();
-    else if (e.type === 'keydown' && at.closest('input, select, textarea, button, summary, a')) return;
-    else if (e.type === 'click' && !at.closest('button')) return;
-    else {
-      // Between the program's first turn and its being told, it hears already: it is told once.
-      e.stopImmediatePropagation();
-      waiting.push({at, type: e.type, key: e.key, value: at.value});
-    }
-  };
-  told.forEach(type => document.addEventListener(type, remember, true));
-  window.wakened = () => {
-    told.forEach(type => document.removeEventListener(type, remember, true));
-    for (const {at, type, key, value} of waiting) {
-      if (type === 'click') { at.click(); continue; }
-      if (type !== 'keydown') at.value = value;
-      at.dispatchEvent(type === 'keydown' ? new KeyboardEvent(type, {key, bubbles: true, cancelable: true}) : new Event(type, {bubbles: true}));
-    }
-  };
 }

@@ -194,8 +194,10 @@ type page struct {
 	// opening lasts until the bark of the first boat is laid flat: until then what follows
 	// it stays as it stood before the program was awake.
 	opening bool
-	firsts  int // how often what is to stand before the program is awake has been put off
-	trip    trip
+	// checkAwaited is the key of the check pressed before that, or empty.
+	checkAwaited string
+	firsts       int // how often what is to stand before the program is awake has been put off
+	trip         trip
 }
 
 // answering is act as what answers an event.

@@ -224,10 +224,15 @@ func (p *page) goNumber(key string) {
 	p.goInto(fold, fold.Call("querySelector", "summary"))
 }
 
-// goCheck shows what a check found; of the worst of all, the whole list.
+// goCheck shows what a check found; of the worst of all, the whole list. What the first boat's
+// checks found is not on the page before her bark is laid flat: it is shown then.
 func (p *page) goCheck(key string) {
-	if key == stage.WorstOfAll {
+	switch {
+	case key == stage.WorstOfAll:
 		p.goInto(p.id("head"), p.id("head"))
+		return
+	case p.opening:
+		p.checkAwaited = key
 		return
 	}
 	if at := p.document.Call("querySelector", `.step [data-warning="`+key+`"]`); !at.IsNull() {

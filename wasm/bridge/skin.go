@@ -85,9 +85,13 @@ func (p *page) turn() {
 			p.showChecks()
 		}
 		p.firstSoon()
-		return
+	} else {
+		p.turnIn(t.Wait)
 	}
-	p.turnIn(t.Wait)
+	if !p.opening && p.checkAwaited != "" {
+		p.goCheck(p.checkAwaited)
+		p.checkAwaited = ""
+	}
 }
 
 // showPiece brings to the page what has become known.

@@ -125,35 +125,3 @@ func TestBoatStandsBeforeTheProgram(t *testing.T) {
 		})
 	}
 }
-
-// What is entered and pressed before the program is awake is not lost.
-func TestEnteredBeforeTheProgram(t *testing.T) {
-	pageFile(t)
-	p := openFile(t, pageFile(t), `window.name = 'hold';`+asleep, desktop.at(asKept), own(t))
-	p.wait(`!!window.letGo`)
-	require.Equal(t, "The boat stands; the controls wake in a moment.",
-		eval[string](p, `document.getElementById('readout').textContent`))
-	p.do(chromedp.Click(chromedp.CSS(`[data-control="beam"] [data-step="1"]`)),
-		chromedp.Click(chromedp.CSS(`[data-control="beam"] [data-step="1"]`)),
-		chromedp.Focus(chromedp.CSS(`[data-typed="length"]`)))
-	eval[any](p, `document.activeElement.select()`)
-	p.do(chromedp.KeyEvent("15 ft\t"), chromedp.Click(chromedp.CSS(`#notches [data-at="bark"]`)))
-	eval[any](p, `(window.name = '', letGo(), true)`)
-	p.ready()
-	p.wait(`document.documentElement.dataset.at === 'bark'`)
-	assert.Equal(t, "180", eval[string](p, `document.querySelector('input[name="length"]').value`))
-	beam := eval[float64](p, `+document.querySelector('input[name="beam"]').value`)
-	step := eval[float64](p, `+document.querySelector('input[name="beam"]').step`)
-	assert.InDelta(t, 33+2*step, beam, 1e-9)
-}
-
-// What is pressed as the program wakes, when it hears already and is told soon, counts once.
-func TestPressedAsTheProgramWakes(t *testing.T) {
-	p := openAfter(t, `let stood = false; new MutationObserver((_, o) => {
-		const stands = !!document.getElementById('first');
-		if (stood && !stands) { o.disconnect(); document.querySelector('[data-turns-sun]').click(); }
-		stood = stands;
-	}).observe(document, {subtree: true, childList: true})`, desktop)
-	p.settle()
-	assert.Equal(t, "true", eval[string](p, `document.documentElement.dataset.sun ?? ''`))
-}
