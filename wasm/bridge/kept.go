@@ -45,8 +45,11 @@ func address() (line, boat string) {
 // listenKept answers other pages' writing, an edited address, and the page's leaving.
 func (p *page) listenKept() {
 	p.on(js.Global(), "storage", func(e js.Value) {
-		if key := e.Get("key"); key.Type() == js.TypeString {
+		switch key := e.Get("key"); key.Type() {
+		case js.TypeString:
 			p.reply(p.desk.Heard(key.String()))
+		case js.TypeNull: // all of them; of the tab's own store no other page clears any
+			p.reply(p.desk.Cleared())
 		}
 	})
 	p.on(js.Global(), "hashchange", func(js.Value) {

@@ -14,6 +14,7 @@ const (
 	noticeAddress  = "address"
 	noticeMoved    = "moved"
 	noticeFault    = "fault"
+	noticeCleared  = "cleared"
 	underDesigns   = "under Designs and files"
 	saveItAsAFile  = "Save it as a file"
 	saveAllAsAFile = "Save all as a file"
@@ -64,6 +65,20 @@ func (d *Desk) Heard(key string) Reply {
 				"this one, " + underDesigns + "; this one goes on here."}}
 	}
 	return r.and(d.unread())
+}
+
+// Cleared keeps again what is on this page, since another page has cleared the store: all pages opened
+// from disk share one in some browsers.
+func (d *Desk) Cleared() Reply {
+	gone := d.Shelf.Cleared()
+	d.keeper.SetUnits(work.UnitsID(d.shown.System))
+	r := d.Kept()
+	text := "Another page has cleared what this browser keeps for this page. What is open here is kept again."
+	if gone > 0 {
+		text += " Gone, unless they were saved as a file: " + counted(gone, "boat", "boats") + " not opened since this page was."
+	}
+	r.Notices = append(r.Notices, Notice{noticeCleared, text, []Button{{saveAllAsAFile, d.saveAll}}})
+	return r
 }
 
 func (d *Desk) takeTheirs() Reply {

@@ -263,6 +263,63 @@ func TestTwoPagesOnOneBoat(t *testing.T) {
 	require.Equal(t, work.Kept{}, three.Keep())
 }
 
+// A boat that the full store did not take stays as it is here when another page keeps its own version, or
+// takes it off for good.
+func TestWhatIsNotKeptYetStays(t *testing.T) {
+	for _, what := range []string{"kept", "removed"} {
+		store := &memory.Store{}
+		one := shelfOf(t, store, named("one"))
+		id := one.ID()
+		two := openShelf(store)
+		one.InHand().Set("beam", 35*inch)
+		store.Refuses = true
+		require.Error(t, one.Keep().Err)
+		one.Add(named("two"))
+		store.Refuses = false
+		if what == "kept" {
+			two.InHand().Set("depth", 13*inch)
+			require.NoError(t, two.Keep().Err)
+		} else {
+			store.Remove(keep.KeyOf(id))
+		}
+		one.Heard(keep.KeyOf(id))
+		require.NoError(t, one.Keep().Err)
+		var beams, depths []float64
+		for _, b := range all(t, openShelf(store)).Boats {
+			beams, depths = append(beams, b.Design.Beam), append(depths, b.Design.Depth)
+		}
+		assert.Contains(t, beams, 35*inch, what)
+		if what == "kept" {
+			assert.Contains(t, depths, 13*inch)
+		}
+	}
+}
+
+// Where another page clears the store, what is in memory is kept again, and what is not is told of.
+func TestCleared(t *testing.T) {
+	store := &memory.Store{}
+	k := keep.Open(store, &memory.Store{}, time.Now)
+	for _, name := range []string{"never opened", "opened", "in hand"} {
+		_, err := k.Save(k.NewID(), file.Kept{Boat: file.Boat{Design: named(name)}})
+		require.NoError(t, err)
+	}
+	s := openShelf(store)
+	require.NoError(t, s.Take(1))
+	require.NoError(t, s.Take(2))
+	clear(store.Texts)
+	assert.Equal(t, 1, s.Cleared())
+	require.NoError(t, s.Keep().Err)
+	assert.Equal(t, []string{"opened", "in hand"}, openShelf(store).Names())
+	assert.Equal(t, []string{"opened", "in hand"}, s.Names())
+
+	store = &memory.Store{}
+	s = openShelf(store)
+	assert.Zero(t, s.Cleared())
+	require.NoError(t, s.Keep().Err)
+	_, there := store.Get(keep.KeyOf(s.ID()))
+	assert.False(t, there, "a new user's boat is not kept before it is changed")
+}
+
 // A step writes the boat in hand and nothing else, however many are kept; of the others
 // only heads are read.
 func TestAStepWritesOneBoat(t *testing.T) {

@@ -32,6 +32,9 @@ func (s *Shelf) Heard(key string) News {
 			}
 			return Nothing
 		}
+		if p.work != nil && !p.kept.same(p.work.asKept()) {
+			return Nothing // what is not kept yet stays: both versions are, with the next Keep
+		}
 		if stands && b.Off == slices.Contains(s.off, p) {
 			*p = place{id: b.ID, head: b.Head}
 			return Nothing
@@ -51,6 +54,21 @@ func (s *Shelf) Heard(key string) News {
 		return SplitFromInHand
 	}
 	return Nothing
+}
+
+// Cleared tells the shelf that all that was kept is gone. What is in memory is kept anew by the next
+// Keep. It returns how many boats are not in memory: they are off the shelf.
+func (s *Shelf) Cleared() (gone int) {
+	lost := func(p *place) bool {
+		if p.work == nil {
+			gone++
+		} else if !p.fresh {
+			p.kept = nil
+		}
+		return p.work == nil
+	}
+	s.on, s.off = slices.DeleteFunc(s.on, lost), slices.DeleteFunc(s.off, lost)
+	return gone
 }
 
 // Elsewhere reports whether the boat in hand is kept otherwise than it is shown.
