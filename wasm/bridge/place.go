@@ -225,7 +225,7 @@ func (p *page) goNumber(key string) {
 }
 
 // goCheck shows what a check found; of the worst of all, the whole list. What the first boat's
-// checks found is not on the page before her bark is laid flat: it is shown then.
+// checks found is not on the page before its bark is laid flat: it is shown then.
 func (p *page) goCheck(key string) {
 	switch {
 	case key == stage.WorstOfAll:
