@@ -3,7 +3,7 @@
 package paint
 
 import (
-	"image"
+	_ "embed"
 	"image/color"
 	"syscall/js"
 
@@ -29,19 +29,22 @@ type canvas struct {
 
 	mesh     mesh.Mesh
 	vertices []ebiten.Vertex
-	white    *ebiten.Image
+	pen      *ebiten.Shader
 	labels   *labels
 }
 
+// penSource is what every pixel of the mesh is painted by. A texture would have to be looked up for each.
+//
+//go:embed pen.kage
+var penSource []byte
+
 // newCanvas returns a canvas that calls drawn after each picture and draws inside guard.
 func newCanvas(palette draw.Palette, drawn func(), guard func(act func())) *canvas {
-	c := &canvas{palette: palette, drawn: drawn, guard: guard, labels: newLabels()}
-	// One pixel inside a white square. Its neighbours are white too, so rounding of the
-	// place in the texture cannot darken an edge.
-	square := ebiten.NewImage(3, 3)
-	square.Fill(color.White)
-	c.white = square.SubImage(image.Rect(1, 1, 2, 2)).(*ebiten.Image)
-	return c
+	pen, err := ebiten.NewShader(penSource)
+	if err != nil {
+		panic(err) // the source stands in the program, and a test compiles it
+	}
+	return &canvas{palette: palette, drawn: drawn, guard: guard, pen: pen, labels: newLabels()}
 }
 
 func (c *canvas) show(l draw.List) {
@@ -70,14 +73,13 @@ func (c *canvas) Draw(pixel *ebiten.Image) {
 	}
 	c.dirty = false
 	c.guard(func() {
-		c.mesh.Build(c.list, c.palette, c.scale)
+		c.mesh.Build(c.list, c.palette, c.width, c.height, c.scale)
 		pixel.Fill(color.White)
 		c.unshown = true
 	})
 }
 
-// DrawFinalScreen plays the list. Ebitengine has painted the screen black before, and it asks for a few
-// frames more than have changed.
+// DrawFinalScreen plays the list. Ebitengine asks for a few frames more than have changed.
 func (c *canvas) DrawFinalScreen(screen ebiten.FinalScreen, _ *ebiten.Image, _ ebiten.GeoM) {
 	c.guard(func() {
 		c.play(screen)
@@ -89,16 +91,13 @@ func (c *canvas) DrawFinalScreen(screen ebiten.FinalScreen, _ *ebiten.Image, _ e
 }
 
 func (c *canvas) play(screen ebiten.FinalScreen) {
-	paper := c.palette.Of(draw.Paper)
-	screen.Fill(color.RGBA{R: paper.R, G: paper.G, B: paper.B, A: 0xff})
 	c.vertices = c.vertices[:0]
 	for _, v := range c.mesh.Vertices {
 		c.vertices = append(c.vertices, ebiten.Vertex{
-			DstX: v.X, DstY: v.Y, SrcX: 1.5, SrcY: 1.5,
+			DstX: v.X, DstY: v.Y, SrcX: v.Across, SrcY: v.Reach,
 			ColorR: v.R, ColorG: v.G, ColorB: v.B, ColorA: v.A,
 		})
 	}
-	screen.DrawTriangles32(c.vertices, c.mesh.Indices, c.white,
-		&ebiten.DrawTrianglesOptions{ColorScaleMode: ebiten.ColorScaleModePremultipliedAlpha})
+	screen.DrawTrianglesShader32(c.vertices, c.mesh.Indices, c.pen, nil)
 	c.labels.draw(screen, c.list, c.palette, c.scale)
 }

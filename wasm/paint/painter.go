@@ -189,7 +189,7 @@ func (p *Painter) counted() {
 // hasWebGL2 requests from Ebitengine's canvas the same context that Ebitengine will
 // request. A second request of the same kind returns the same context, so this costs
 // nothing. The attributes are Ebitengine's own, because those of the first request stay
-// in force, but without antialiasing: mesh feathers every edge, and four samples a pixel took
+// in force, but without antialiasing: pen.kage feathers every edge, and four samples a pixel took
 // graphics without a GPU a quarter longer for the same picture. Ebitengine must not be started
 // without a context: it would panic at the next resize.
 func hasWebGL2(canvas js.Value) bool {

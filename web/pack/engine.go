@@ -13,6 +13,9 @@ import (
 // engine is the module that draws.
 const engine = "github.com/hajimehoshi/ebiten/v2"
 
+// penShader is the page's own shader, which is compiled with Ebitengine's.
+const penShader = "wasm/paint/pen.kage"
+
 // lighten is the command that changes a copy of Ebitengine, as a text: it belongs to the copy.
 //
 //go:embed engine/lighten.go.txt
@@ -42,7 +45,11 @@ func lightened(dir string) (modules string, err error) {
 	if err := os.WriteFile(filepath.Join(command, "main.go"), lighten, 0o644); err != nil {
 		return "", err
 	}
-	made := exec.Command("go", "run", "./internal/lighten")
+	pen, err := filepath.Abs(penShader)
+	if err != nil {
+		return "", err
+	}
+	made := exec.Command("go", "run", "./internal/lighten", pen)
 	made.Dir = copied
 	made.Stderr = os.Stderr
 	if err := made.Run(); err != nil {

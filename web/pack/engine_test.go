@@ -2,6 +2,7 @@ package main
 
 import (
 	"bytes"
+	"fmt"
 	"os"
 	"os/exec"
 	"path/filepath"
@@ -41,8 +42,11 @@ func TestLightened(t *testing.T) {
 	made, err := os.ReadFile(filepath.Join(dir, "engine", "internal", "legacyshader", "legacyshader.go"))
 	require.NoError(t, err)
 	// Three ways to sample an image by three ways beyond its edge, with a matrix of colours and
-	// without, and the one that clears.
-	const shaders = 2*3*3 + 1
+	// without, the one that clears, and the page's own.
+	const shaders = 2*3*3 + 1 + 1
+	pen, err := os.ReadFile(penShader)
+	require.NoError(t, err)
+	assert.Contains(t, string(made), fmt.Sprintf("%q", pen))
 	assert.Len(t, regexp.MustCompile(`"//kage:unit pixels`).FindAll(made, -1), shaders)
 	assert.Len(t, regexp.MustCompile(`"#version 300 es`).FindAll(made, -1), 2*shaders, "GLSL ES 3.00, a vertex and a fragment shader each")
 	assert.Len(t, regexp.MustCompile(`UniformFactors:\[\]uint32\{0x`).FindAll(made, -1), shaders)

@@ -9,9 +9,10 @@ import (
 	"barkwright/core/draw"
 )
 
-// Vertex is a corner of a triangle: a place in device pixels and a colour of
-// 0 to 1, premultiplied by its alpha.
-type Vertex struct{ X, Y, R, G, B, A float32 }
+// Vertex is a corner of a triangle: a place in device pixels, how far it lies to one side of what is
+// drawn and how far that reaches, device pixels too, and a colour of 0 to 1, premultiplied by its alpha.
+// Each pixel takes Reach less the size of Across of the colour, none and all at the least and most.
+type Vertex struct{ X, Y, Across, Reach, R, G, B, A float32 }
 
 // Mesh is a batch of triangles, three indices each, in drawing order.
 type Mesh struct {
@@ -24,10 +25,11 @@ type Mesh struct {
 	points, path, piece []draw.Point
 }
 
-// Build replaces the mesh by the list's, keeping its memory. Scale is device
-// pixels a CSS pixel. Labels are not triangles and are left out.
-func (m *Mesh) Build(l draw.List, palette draw.Palette, scale float64) {
+// Build replaces the mesh by the list's on a paper of so many device pixels, keeping its memory. Scale
+// is device pixels a CSS pixel. Labels are not triangles and are left out.
+func (m *Mesh) Build(l draw.List, palette draw.Palette, width, height int, scale float64) {
 	m.Vertices, m.Indices = m.Vertices[:0], m.Indices[:0]
+	m.paper(float64(width), float64(height), paintOf(palette.Of(draw.Paper), 1))
 	for _, op := range l.Ops {
 		switch op := op.(type) {
 		case draw.Fill:
@@ -54,6 +56,18 @@ func (m *Mesh) scaled(points []draw.Point, scale float64) []draw.Point {
 
 func (m *Mesh) triangle(a, b, c uint32) { m.Indices = append(m.Indices, a, b, c) }
 
+// paper lays the ground of a picture, if it has any.
+func (m *Mesh) paper(width, height float64, c paint) {
+	if width == 0 || height == 0 {
+		return
+	}
+	for _, p := range [4]draw.Point{{}, {X: width}, {X: width, Y: height}, {Y: height}} {
+		m.Vertices = append(m.Vertices, c.vertex(p, 0, 1))
+	}
+	m.triangle(0, 1, 2)
+	m.triangle(0, 2, 3)
+}
+
 // fill covers a polygon and feathers its rim.
 func (m *Mesh) fill(points []draw.Point, c draw.Colour) {
 	first := uint32(len(m.Vertices))
@@ -63,7 +77,7 @@ func (m *Mesh) fill(points []draw.Point, c draw.Colour) {
 	}
 	paint := paintOf(c, 1)
 	for _, p := range points {
-		m.Vertices = append(m.Vertices, paint.vertex(p))
+		m.Vertices = append(m.Vertices, paint.vertex(p, 0, 1))
 	}
 	for _, t := range triangles {
 		m.triangle(first+t[0], first+t[1], first+t[2])

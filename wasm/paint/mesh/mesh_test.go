@@ -12,16 +12,61 @@ import (
 	"barkwright/core/draw"
 )
 
-// cover is the integral of alpha over the mesh, square pixels: alpha is linear
-// in a triangle, so it is the area times the mean of the corners, exactly.
+// alpha is what a pixel takes of a triangle's colour.
+func (v Vertex) alpha() float64 {
+	return float64(v.A) * min(max(float64(v.Reach)-math.Abs(float64(v.Across)), 0), 1)
+}
+
+// cover is the integral of alpha over the mesh, square pixels. Cut where alpha begins, is whole and
+// where a line's middle is, each piece of a triangle has it linear: its area times the mean of the
+// corners, exactly.
 func (m *Mesh) cover() float64 {
 	sum := 0.0
 	for i := 0; i < len(m.Indices); i += 3 {
-		a, b, c := m.Vertices[m.Indices[i]], m.Vertices[m.Indices[i+1]], m.Vertices[m.Indices[i+2]]
-		area := float64((b.X-a.X)*(c.Y-a.Y)-(b.Y-a.Y)*(c.X-a.X)) / 2
-		sum += math.Abs(area) * float64(a.A+b.A+c.A) / 3
+		corners := []Vertex{m.Vertices[m.Indices[i]], m.Vertices[m.Indices[i+1]], m.Vertices[m.Indices[i+2]]}
+		reach := corners[0].Reach
+		pieces := [][]Vertex{corners}
+		for _, at := range []float32{-reach, 1 - reach, 0, reach - 1, reach} {
+			var cut [][]Vertex
+			for _, piece := range pieces {
+				for _, side := range []float32{-1, 1} {
+					// What lies on the cut all over goes to one side.
+					level := !slices.ContainsFunc(piece, func(v Vertex) bool { return v.Across != at })
+					if part := clipped(piece, at, side); len(part) > 2 && (!level || side > 0) {
+						cut = append(cut, part)
+					}
+				}
+			}
+			pieces = cut
+		}
+		for _, p := range pieces {
+			for k := 2; k < len(p); k++ {
+				a, b, c := p[0], p[k-1], p[k]
+				area := (float64(b.X-a.X)*float64(c.Y-a.Y) - float64(b.Y-a.Y)*float64(c.X-a.X)) / 2
+				sum += math.Abs(area) * (a.alpha() + b.alpha() + c.alpha()) / 3
+			}
+		}
 	}
 	return sum
+}
+
+// clipped is the part of a piece on one side of where Across has a value.
+func clipped(piece []Vertex, at, side float32) []Vertex {
+	var out []Vertex
+	for i, a := range piece {
+		b := piece[(i+1)%len(piece)]
+		da, db := side*(a.Across-at), side*(b.Across-at)
+		if da >= 0 {
+			out = append(out, a)
+		}
+		if da*db < 0 {
+			k := da / (da - db)
+			c := a
+			c.X, c.Y, c.Across = a.X+k*(b.X-a.X), a.Y+k*(b.Y-a.Y), at
+			out = append(out, c)
+		}
+	}
+	return out
 }
 
 // rounded is the share by which a covered area may be off: vertices are of 32 bits, whose last one
@@ -128,7 +173,7 @@ func TestStrokeCoversWidthTimesLength(t *testing.T) {
 		l := draw.List{}
 		c.stroke.Role = draw.Ink
 		l.Add(c.stroke)
-		m.Build(l, draw.Screen(), c.scale)
+		m.Build(l, draw.Screen(), 0, 0, c.scale)
 		assert.InEpsilon(t, c.want, m.cover(), rounded, c.name)
 	}
 }
@@ -139,7 +184,7 @@ func TestSharpTurn(t *testing.T) {
 	var m Mesh
 	l := draw.List{}
 	l.Add(draw.Stroke{Role: draw.Ink, Width: 4, Points: []draw.Point{{X: 0, Y: 0}, {X: 50, Y: 0}, {X: 0, Y: 1}}})
-	m.Build(l, draw.Screen(), 1)
+	m.Build(l, draw.Screen(), 0, 0, 1)
 	for _, v := range m.Vertices {
 		assert.LessOrEqual(t, v.X, float32(52.1))
 		assert.GreaterOrEqual(t, v.X, float32(-0.1))
@@ -159,20 +204,34 @@ func TestBuild(t *testing.T) {
 		draw.Stroke{Role: draw.Ink, Width: 2},
 		draw.Fill{Role: draw.Bark, Points: box[:2]},
 	)
-	m.Build(l, draw.Screen(), 1)
+	m.Build(l, draw.Screen(), 0, 0, 1)
 	// 5000 of fill, its rim, and five lines of 100: at 0, 10, 20, 30 and 40.
 	assert.InEpsilon(t, 5000+rimOfBox(100, 50)+500, m.cover(), rounded)
 
 	require.NotEmpty(t, m.Vertices)
 	bark := draw.Screen().Of(draw.Bark)
-	assert.Equal(t, Vertex{X: 0, Y: 0, R: float32(bark.R) / 255, G: float32(bark.G) / 255, B: float32(bark.B) / 255,
+	assert.Equal(t, Vertex{X: 0, Y: 0, Reach: 1, R: float32(bark.R) / 255, G: float32(bark.G) / 255, B: float32(bark.B) / 255,
 		A: 1}, m.Vertices[0])
 	for _, v := range m.Vertices {
 		assert.LessOrEqual(t, v.R, v.A+1e-6, "premultiplied")
 	}
 	first := len(m.Indices)
-	m.Build(l, draw.Screen(), 1)
+	m.Build(l, draw.Screen(), 0, 0, 1)
 	assert.Len(t, m.Indices, first, "a second build starts afresh")
+}
+
+// The paper lies under everything and covers the picture whole, without a rim.
+func TestPaperCoversThePicture(t *testing.T) {
+	var m Mesh
+	l := draw.List{}
+	l.Add(draw.Stroke{Role: draw.Ink, Points: []draw.Point{{X: 0, Y: 10}, {X: 50, Y: 10}}, Width: 2})
+	m.Build(l, draw.Screen(), 300, 200, 1)
+	assert.InEpsilon(t, 300*200+100, m.cover(), rounded)
+	paper := draw.Screen().Of(draw.Paper)
+	for _, v := range m.Vertices[:4] {
+		assert.Equal(t, float32(paper.R)/255, v.R)
+	}
+	assert.Equal(t, []uint32{0, 1, 2, 0, 2, 3}, m.Indices[:6])
 }
 
 // rimOfBox is the integral of alpha over a box's feathered rim: at d outside the box alpha is 1 - d, and
@@ -189,28 +248,29 @@ func TestRimLiesOutside(t *testing.T) {
 		var m Mesh
 		l := draw.List{}
 		l.Add(draw.Fill{Role: draw.Bark, Points: box})
-		m.Build(l, draw.Screen(), 1)
+		m.Build(l, draw.Screen(), 0, 0, 1)
 		assert.InEpsilon(t, 600+rimOfBox(30, 20), m.cover(), rounded)
 		for _, v := range m.Vertices {
 			if inside := v.X > 9.5 && v.X < 40.5 && v.Y > 9.5 && v.Y < 30.5; inside {
-				assert.Equal(t, float32(1), v.A, "%v", v)
+				assert.Equal(t, 1.0, v.alpha(), "%v", v)
 			} else {
-				assert.Zero(t, v.A, "%v", v)
+				assert.Zero(t, v.alpha(), "%v", v)
 			}
 		}
 		slices.Reverse(box)
 	}
 }
 
-// A line a pixel wide and less is drawn by three vertices across it, and a wider one by four: on screens of
-// one pixel a point, half of the lines of a picture are thin.
-func TestThinLinesTakeFewerTriangles(t *testing.T) {
-	for width, want := range map[float64]int{0.3: 4, 1: 4, 1.01: 6, 3: 6} {
+// A line is two triangles a piece, however wide it is: what fades at its sides is worked out for each
+// pixel. Triangles are what a picture costs graphics without a GPU.
+func TestLinesTakeTwoTrianglesAPiece(t *testing.T) {
+	for _, width := range []float64{0.3, 1, 1.01, 3} {
 		var m Mesh
 		l := draw.List{}
-		l.Add(draw.Stroke{Role: draw.Ink, Points: []draw.Point{{X: 0, Y: 0}, {X: 50, Y: 0}}, Width: width})
-		m.Build(l, draw.Screen(), 1)
-		assert.Equal(t, want, len(m.Indices)/3, "%v wide", width)
+		l.Add(draw.Stroke{Role: draw.Ink, Points: []draw.Point{{X: 0, Y: 0}, {X: 50, Y: 0}, {X: 90, Y: 20}}, Width: width})
+		m.Build(l, draw.Screen(), 0, 0, 1)
+		assert.Len(t, m.Indices, 12, "%v wide", width)
+		assert.Len(t, m.Vertices, 6, "%v wide", width)
 	}
 }
 
@@ -232,6 +292,6 @@ func BenchmarkBuild(b *testing.B) {
 	var m Mesh
 	b.ReportAllocs()
 	for b.Loop() {
-		m.Build(l, draw.Screen(), 2)
+		m.Build(l, draw.Screen(), 0, 0, 2)
 	}
 }

@@ -71,29 +71,25 @@ func (m *Mesh) line(points []draw.Point, pen *pen, closed bool) {
 		default:
 			row = m.row(from(b, along, pen.width/2), normal(along), pen)
 		}
-		m.band(previous, row, pen)
+		m.band(previous, row)
 		previous, joined = row, ok
 		before, along = along, next
 	}
 }
 
-// row adds the pen's vertices across the line at p. Side is across the line, longer than one where
+// row adds the pen's two vertices across the line at p. Side is across the line, longer than one where
 // the corner is mitred.
 func (m *Mesh) row(p, side draw.Point, pen *pen) uint32 {
-	first := uint32(len(m.Vertices))
-	for i := range pen.count {
-		at := &pen.across[i]
-		m.Vertices = append(m.Vertices, at.vertex(from(p, side, at.reach)))
-	}
+	first, reach := uint32(len(m.Vertices)), math.Abs(pen.to)
+	m.Vertices = append(m.Vertices, pen.vertex(from(p, side, pen.from), pen.from, reach),
+		pen.vertex(from(p, side, pen.to), pen.to, reach))
 	return first
 }
 
-// band joins two rows by two triangles for each pair of neighbours in them.
-func (m *Mesh) band(a, b uint32, pen *pen) {
-	for k := range uint32(pen.count - 1) {
-		m.triangle(a+k, a+k+1, b+k)
-		m.triangle(a+k+1, b+k+1, b+k)
-	}
+// band joins two rows.
+func (m *Mesh) band(a, b uint32) {
+	m.triangle(a, a+1, b)
+	m.triangle(a+1, b+1, b)
 }
 
 func direction(a, b draw.Point) draw.Point {
