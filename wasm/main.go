@@ -1,7 +1,7 @@
 //go:build js
 
 // The page's program: bridge reads the form and writes the numbers, paint shows
-// the picture. Numbers come first, so that they stand even where drawing is late.
+// the picture.
 package main
 
 import (

@@ -51,12 +51,8 @@ func Start(picture Picture) {
 func (p *page) start() {
 	p.listenNotices()
 	p.recall()
-	p.findHand()
-	p.findHeadline()
 	p.trips("start")
-	p.showNumbers()
-	p.showChecks()
-	p.markSystem()
+	// Numbers stand where they stood before the program was awake: they come after the picture.
 	// The first picture is the one that the place is come to with. That of the bark laid flat would come late.
 	p.view.System, p.view.Load = p.work.System, scene.LoadOf(p.work.Canoe())
 	if v := p.comeTo(p.openingPlace(), p.view, p.picture.Size()); !showsBark(v) {
@@ -65,6 +61,10 @@ func (p *page) start() {
 	p.draw()
 	p.afterPicture(func() {
 		p.id("first").Call("remove")
+		p.findHand()
+		p.findHeadline()
+		p.showNumbers()
+		p.markSystem()
 		p.repeatPaddlers()
 		p.findControls()
 		p.buildResults()
@@ -76,7 +76,6 @@ func (p *page) start() {
 		p.listenPlaces()
 		p.listenFind()
 		p.listenBench()
-		p.listenToolbars()
 		p.listenPicture()
 		p.listenMotion()
 		p.listenSheets()
@@ -94,6 +93,7 @@ func (p *page) start() {
 		p.showShelf()
 		p.goPlace(p.openingPlace(), false)
 		p.refresh()
+		p.listenToolbars() // asks what can be seen, once all is written
 		p.started = true
 		p.guard(p.follow)
 		p.turnIn(0)

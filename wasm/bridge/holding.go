@@ -36,7 +36,7 @@ func (p *page) listenHolding() {
 			p.goPlace(work.Compare, true)
 			p.showCosts()
 		case data(b, "held") == "print":
-			p.reply(p.desk.PrintCosts(p.desk.Dates.Written(today())))
+			p.reply(p.desk.PrintCosts(today()))
 		default:
 			p.hold(p.desk.Hold(data(b, "held"), clock()))
 		}

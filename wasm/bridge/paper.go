@@ -82,6 +82,6 @@ func (p *page) paperForm() desk.PaperForm {
 	return desk.PaperForm{Sheets: stages("sheet"), Cards: stages("card"), Patterns: chosen("pattern"), Drawing: p.text("drawing"),
 		Table: p.text("table"),
 		Ribs:  p.text("section-ribs"), Bar: p.id("bar").Get("selectedIndex").Int(), Measured: p.text("measured"),
-		Date: p.desk.Dates.Written(today()), InSight: p.paperInSight, Model: p.text("model-scale"),
+		Day: today(), InSight: p.paperInSight, Model: p.text("model-scale"),
 		ModelPanels: p.id("model-panels").Get("checked").Bool()}
 }

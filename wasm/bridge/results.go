@@ -7,7 +7,6 @@ import (
 
 	"barkwright/core/stage"
 	"barkwright/wasm/markup"
-	"barkwright/wasm/pipeline"
 	"barkwright/wasm/work"
 )
 
@@ -44,9 +43,7 @@ func (p *page) findHeadline() {
 
 // buildResults writes the results' frame; numbers are filled in afterwards.
 func (p *page) buildResults() {
-	p.known().Need(pipeline.Water)
-	w, _ := p.known().Water()
-	p.id("tables").Set("innerHTML", markup.Results(p.work.Canoe(), w, p.work.System))
+	p.id("tables").Set("innerHTML", markup.Results(p.work.Canoe(), p.work.System))
 	p.findOutputs(p.id("tables"))
 	each(p.id("tables"), "[data-checks]", func(e js.Value) {
 		p.checksAt[stage.Key(data(e, "checks"))] = &filling{at: e}

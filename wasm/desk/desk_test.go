@@ -323,7 +323,7 @@ func TestStartingBoats(t *testing.T) {
 
 // form is a paper form with everything there is chosen.
 func form() desk.PaperForm {
-	f := desk.PaperForm{Drawing: "stem", Table: "ribs", Date: "1 May 2026"}
+	f := desk.PaperForm{Drawing: "stem", Table: "ribs", Day: "2026-05-01"}
 	for _, s := range stage.All() {
 		f.Sheets = append(f.Sheets, s.Key)
 	}

@@ -134,14 +134,14 @@ func (d *Desk) Costs(stepByStep bool) string {
 }
 
 // PrintCosts is one page of what differs from the boat held, with both in outline.
-func (d *Desk) PrintCosts(date string) Reply {
+func (d *Desk) PrintCosts(day string) Reply {
 	w := d.shown
 	c, ok := w.Costs(false)
 	if !ok {
 		return say(heldSays, "No boat is held: there is nothing to print.")
 	}
 	held, _ := w.HeldCanoe()
-	j := sheet.Job{Canoe: w.Canoe(), System: w.System, Head: d.head(PaperForm{Date: date})}
+	j := sheet.Job{Canoe: w.Canoe(), System: w.System, Head: d.head(day)}
 	pages := sheet.CostsSheet(j, sheet.Costs{Against: c.Against, Controls: c.Controls, Rows: c.Rows, Most: c.Most,
 		From: markup.FromWhat, Boats: sheet.Figure{Caption: "Dashed: the boat held.", Drawing: outlines(w, held)}})
 	var b strings.Builder

@@ -48,7 +48,7 @@ func (d *Desk) model(printed bool, form PaperForm) Reply {
 	r := say(modelSays, modelWords(b))
 	if printed {
 		var w strings.Builder
-		if err := sheet.Print(&w, pattern.KitPages(b, d.head(form))); err != nil {
+		if err := sheet.Print(&w, pattern.KitPages(b, d.head(form.Day))); err != nil {
 			return say(modelSays, err.Error())
 		}
 		r.Print = w.String()

@@ -15,7 +15,7 @@ import (
 func TestModelIsCountedAndPrinted(t *testing.T) {
 	d, w := open(&memory.Store{})
 	assert.Contains(t, desk.Models(), `value="fit3"`)
-	f := desk.PaperForm{Model: "8", Date: "1 May 2026"}
+	f := desk.PaperForm{Model: "8", Day: "2026-05-01"}
 	counted := said(d.Paper("model-count", f), "model-says")
 	assert.Contains(t, counted, "1:8: 12 paper pages")
 	r := d.Paper("model", f)

@@ -40,7 +40,7 @@ func (d *Desk) pagesOf(form PaperForm) string {
 	if d.shown.None {
 		return "none"
 	}
-	return fmt.Sprint(d.shown.Canoe().Design, form.Date, d.shown.System, form.Sheets, form.Patterns, form.Cards, d.paper.ribs,
+	return fmt.Sprint(d.shown.Canoe().Design, form.Day, d.shown.System, form.Sheets, form.Patterns, form.Cards, d.paper.ribs,
 		d.notebook().Log, d.shown.Season())
 }
 

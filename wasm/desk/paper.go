@@ -39,7 +39,7 @@ type PaperForm struct {
 	Ribs           string      // whose sections are wanted
 	Bar            int         // which printed bar was measured
 	Measured       string      // what it measured
-	Date           string      // today's, as the user reads it
+	Day            string      // today, as a log has it
 	Model          string      // the size of the model chosen, as Models lists it
 	ModelPanels    bool        // its side panels are sewn on
 	InSight        bool        // the form is on the screen
@@ -81,11 +81,11 @@ func (d *Desk) Paper(what string, form PaperForm) Reply {
 		return d.showPages(form)
 	case "roll":
 		return d.drawn(form, func(b *strings.Builder, p pattern.Pattern) Reply {
-			return d.printed(b, sheet.PrintRoll(b, p, d.head(form)))
+			return d.printed(b, sheet.PrintRoll(b, p, d.head(form.Day)))
 		})
 	case "svg":
 		return d.drawn(form, func(b *strings.Builder, p pattern.Pattern) Reply {
-			return d.handed(b, p.SVG(b, d.head(form)), form.Drawing, "svg", "image/svg+xml",
+			return d.handed(b, p.SVG(b, d.head(form.Day)), form.Drawing, "svg", "image/svg+xml",
 				": one unit is one millimetre.")
 		})
 	case "csv":
@@ -136,11 +136,11 @@ func (d *Desk) laidFlat() core.Canoe {
 	return d.shown.Canoe()
 }
 
-func (d *Desk) head(form PaperForm) pattern.Head {
+func (d *Desk) head(day string) pattern.Head {
 	of := d.shown.Canoe().Design
 	// A design that has been worked out has only finite numbers: its line is there.
 	line, _ := design.Line(of)
-	return pattern.Head{Boat: of.Name, Code: line, Date: form.Date}
+	return pattern.Head{Boat: of.Name, Code: line, Date: d.Dates.Written(day)}
 }
 
 func (d *Desk) printChosen(form PaperForm) Reply {
@@ -155,7 +155,7 @@ func (d *Desk) printChosen(form PaperForm) Reply {
 // job is what the form asks to print of the boat shown.
 func (d *Desk) job(form PaperForm) sheet.Job {
 	c, system, repairs := d.laidFlat(), d.shown.System, d.shown.Repairs()
-	return sheet.Job{Canoe: c, System: system, Head: d.head(form), Sheets: form.Sheets, Cards: form.Cards,
+	return sheet.Job{Canoe: c, System: system, Head: d.head(form.Day), Sheets: form.Sheets, Cards: form.Cards,
 		Patterns: form.Patterns, Ribs: d.paper.ribs, Log: d.notebook().Log, Dates: d.Dates,
 		Season:  d.shown.Season(),
 		Figures: func(k stage.Key, share float64) []sheet.Figure { return onsheet.Figures(c, system, repairs, k, share) }}

@@ -84,7 +84,7 @@ func TestHeadlineHasItsNumbers(t *testing.T) {
 func TestResultsHaveOnePlaceForEach(t *testing.T) {
 	c := core.Evaluate(design.Default())
 	w := core.OnWater(c)
-	body := markup.Results(c, w, units.Imperial16)
+	body := markup.Results(c, units.Imperial16)
 	found, _ := tags(t, body)
 	var keys []string
 	for _, n := range append(answer.All(c), answer.Water(c, w)...) {

@@ -30,7 +30,7 @@ func Headline(numbers []work.Shown, checks []answer.Warning, s units.System) str
 }
 
 // Results is the frame of every result, stage by stage. Numbers and tables are filled in afterwards.
-func Results(c core.Canoe, w core.Water, s units.System) string {
+func Results(c core.Canoe, s units.System) string {
 	numbers := answer.All(c)
 	var tables []answer.Table
 	for _, key := range answer.TableKeys() {
@@ -51,7 +51,7 @@ func Results(c core.Canoe, w core.Water, s units.System) string {
 		}
 		b.WriteString("</div>")
 		if st.Key == stage.Pitch {
-			b.WriteString(water(c, w, s))
+			b.WriteString(water(c, s))
 		}
 		for _, t := range tables {
 			if t.Home == st.Key {

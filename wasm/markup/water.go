@@ -25,7 +25,8 @@ const HeeledKey = "heeled"
 
 // water is the frame of what is worked out when the slider rests: numbers, charts with
 // their tables, and the heeled section.
-func water(c core.Canoe, w core.Water, s units.System) string {
+func water(c core.Canoe, s units.System) string {
+	var w core.Water // what the frame says of it is the same of any boat
 	var b strings.Builder
 	b.WriteString(`<div class="numbers" id="water-numbers">`)
 	for _, n := range answer.Water(c, w) {

@@ -43,7 +43,7 @@ func TestEveryWordIsMet(t *testing.T) {
 func TestWordsMetAtAStage(t *testing.T) {
 	c := core.Evaluate(design.Default())
 	w := core.OnWater(c)
-	found, _ := tags(t, markup.Results(c, w, units.Metric))
+	found, _ := tags(t, markup.Results(c, units.Metric))
 	assert.Len(t, slices.DeleteFunc(found, func(f tag) bool { return f.attr["data-words"] == "" }), len(stage.All()))
 	text := ""
 	for _, st := range stage.All() {
