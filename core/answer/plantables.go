@@ -70,16 +70,8 @@ func daysTable(o *core.Outlook, in units.System) Table {
 	t := Table{Key: "plan.days", Title: "Day by day", Home: stage.Choose,
 		Note: "Hands are the most at it at a time. Every task needs its caution: see its stage. What to beware of stands " +
 			"where it begins, what hurts on each day."}
-	all := o.Entries()
-	last := -1
-	return fill(t, refs(all),
-		text("day", "Day", func(e *plan.Entry) string {
-			if e.Day == last {
-				return ""
-			}
-			last = e.Day
-			return o.DayWords(e.Day, e.Day)
-		}),
+	return fill(t, refs(o.Entries()),
+		text("day", "Day", func(e *plan.Entry) string { return o.DayWords(e.Day, e.Day) }),
 		text("task", "Task", func(e *plan.Entry) string { return taskName(o, e.Job) }),
 		text("count", "To do", func(e *plan.Entry) string {
 			s := e.Job.Shifts

@@ -91,23 +91,13 @@ func DaySheets(j Job, o *core.Outlook) []draw.List {
 		}
 		for _, t := range answer.PlanTables(o, j.System) {
 			if t.Key == "plan.days" {
-				g := s.gridOf(everyDay(t))
+				g := s.gridOf(t)
 				g.reminders = answer.StillToBeware(o)
 				s.grid(g)
 			}
 		}
 		return s.strips
 	})
-}
-
-// everyDay names the day in each of its rows: a page may begin with any.
-func everyDay(t answer.Table) answer.Table {
-	for i := 1; i < len(t.Rows); i++ {
-		if t.Rows[i].Cells[0].Text == answer.Dash {
-			t.Rows[i].Cells[0] = t.Rows[i-1].Cells[0]
-		}
-	}
-	return t
 }
 
 // PlanWords say how long it takes, the range first.

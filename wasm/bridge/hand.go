@@ -5,6 +5,7 @@ package bridge
 import (
 	"strconv"
 	"syscall/js"
+	"unicode/utf8"
 
 	"barkwright/wasm/pipeline"
 )
@@ -16,7 +17,11 @@ type hand struct {
 	name, value, was slot
 	steps            []js.Value // one more and one less
 	empty            bool       // there is none, as last shown
+	long             bool       // its value is in words, as last shown
 }
+
+// longest is how many letters of a value stand on one line of the hand on a phone.
+const longest = 13
 
 func (p *page) findHand() {
 	each(p.id("hand"), "[data-hand]:not(#held)", func(b js.Value) { p.hand.steps = append(p.hand.steps, b) })
@@ -43,6 +48,10 @@ func (p *page) showHand() {
 	p.hand.name.set(h.Name)
 	p.hand.value.set(h.Value)
 	p.hand.was.set(h.Was)
+	if long := utf8.RuneCountInString(h.Value) > longest; long != p.hand.long {
+		p.hand.long = long
+		p.id("held").Call("toggleAttribute", "data-long", long)
+	}
 	if empty := !ok; empty != p.hand.empty {
 		p.hand.empty = empty
 		p.hide("held", empty)

@@ -271,9 +271,14 @@ func (p *page) jump(what string) {
 	case at.Get("tagName").String() == "BUTTON":
 		at.Call("click")
 	default:
-		at.Set("open", true)
-		p.goInto(at, at.Call("querySelector", "summary"))
+		p.openAt(at, at.Call("querySelector", "summary"))
 	}
+}
+
+// openAt opens a fold and brings it into sight with the focus.
+func (p *page) openAt(fold, focus js.Value) {
+	fold.Set("open", true)
+	p.goInto(fold, focus)
 }
 
 // cure sets what a check's button names, in one step of undo.

@@ -138,6 +138,10 @@ func (p *page) showSeason() {
 	}
 	p.showSeasonForm()
 	p.say("season-head", markup.PlanHead(o, known))
+	when, tasks, _ := answer.NextWork(o)
+	p.say("next-when", when)
+	p.say("next-tasks", tasks)
+	p.hide("next", when == "")
 	p.id("season").Get("dataset").Set("plan", map[bool]string{true: "known", false: "waiting"}[known])
 	have, wanted, split := p.work.RootLeft()
 	p.say("season-root", markup.RootLeft(have, wanted, split, p.work.System))
@@ -206,6 +210,9 @@ func (p *page) showSeasonForm() {
 			field.Set("value", text)
 		}
 		p.say("season-"+key+"-fault", faults[key])
+		if fold := field.Call("closest", "details"); faults[key] != "" && !field.Call("hasAttribute", "aria-invalid").Bool() {
+			fold.Set("open", true)
+		}
 		setWrong(field, faults[key])
 	}
 }
@@ -228,7 +235,20 @@ func (p *page) showCounted() {
 
 // season answers the buttons of the plan.
 func (p *page) season(what string) {
-	if what == "work" {
+	switch what {
+	case "next":
+		if days := p.document.Call("querySelector", `[data-plan="plan.days"]`); !days.IsNull() {
+			p.openAt(days, days.Call("querySelector", "summary"))
+		}
+		return
+	case "done":
+		o, _ := p.known().Outlook()
+		if when, _, first := answer.NextWork(o); when != "" {
+			p.id("work-task").Set("value", plan.Of(first).Key)
+		}
+		p.openAt(p.id("work-fold"), p.id("work-task"))
+		return
+	case "work":
 		log := len(p.work.Notebook.Log)
 		p.reply(p.desk.EnterWork(desk.WorkForm{Task: p.text("work-task"), Done: p.text("work-done"), Hours: p.text("work-hours"),
 			Learners: p.text("work-learners")}, today()))

@@ -30,16 +30,18 @@ func seasonAttributes(key string) string {
 }
 
 // seasonGroups are the fields of the plan in the order of the form, those that are set first before the others.
+// What has a usual value for most crews is folded away at first.
 var seasonGroups = []struct {
 	name   string
+	folded bool
 	fields []plan.Field
 	dates  []plan.Date
 }{
-	{"Hands and boats", []plan.Field{plan.Practised, plan.Learners, plan.Boats, plan.Teams, plan.Beds}, nil},
-	{"Days", nil, []plan.Date{plan.Begin, plan.End}},
-	{"Hours", []plan.Field{plan.DaysAWeek, plan.Hours, plan.Travel, plan.Factor}, nil},
-	{"The work", []plan.Field{plan.From, plan.SeamsLast, plan.StemsDry, plan.RibsDry, plan.Settle}, nil},
-	{"The year where you are", nil,
+	{"Hands and boats", false, []plan.Field{plan.Practised, plan.Learners, plan.Boats, plan.Teams, plan.Beds}, nil},
+	{"Days", false, nil, []plan.Date{plan.Begin, plan.End}},
+	{"Hours", true, []plan.Field{plan.DaysAWeek, plan.Hours, plan.Travel, plan.Factor}, nil},
+	{"The work", true, []plan.Field{plan.From, plan.SeamsLast, plan.StemsDry, plan.RibsDry, plan.Settle}, nil},
+	{"The year where you are", true, nil,
 		[]plan.Date{plan.Thaw, plan.PeelFrom, plan.PeelTo, plan.WarmFrom, plan.WarmTo, plan.Freeze}},
 }
 
@@ -47,14 +49,18 @@ var seasonGroups = []struct {
 func SeasonForm() string {
 	var b strings.Builder
 	for _, g := range seasonGroups {
-		b.WriteString(`<fieldset><legend>` + g.name + `</legend>`)
+		open, end := `<fieldset><legend>`+g.name+`</legend>`, `</fieldset>`
+		if g.folded {
+			open, end = `<details class="fold"><summary>`+g.name+`</summary>`, `</details>`
+		}
+		b.WriteString(open)
 		for _, f := range g.fields {
 			b.WriteString(numberField(plan.Rows()[f]))
 		}
 		for _, d := range g.dates {
 			b.WriteString(dateField(plan.DateRows()[d]))
 		}
-		b.WriteString(`</fieldset>`)
+		b.WriteString(end)
 	}
 	return b.String()
 }

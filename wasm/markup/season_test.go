@@ -43,6 +43,11 @@ func TestFormOfThePlan(t *testing.T) {
 		assert.Greater(t, at, last, key)
 		last = at
 	}
+	assert.Less(t, last, strings.Index(form, "<details"), "what is set first is not folded away")
+	for _, key := range []string{"daysAWeek", "hours", "from", "thaw", "freeze"} {
+		before := form[:strings.Index(form, `data-set="`+key+`"`)]
+		assert.Equal(t, 1, strings.Count(before, "<details")-strings.Count(before, "</details>"), key)
+	}
 	for _, r := range plan.Rows() {
 		assert.Equal(t, 1, strings.Count(form, `data-set="`+r.Key+`"`), r.Key)
 	}

@@ -3,6 +3,7 @@ package e2e
 import (
 	"testing"
 
+	"github.com/chromedp/chromedp"
 	"github.com/stretchr/testify/assert"
 )
 
@@ -76,9 +77,21 @@ func TestAsksComeIntoSightAfterThePlan(t *testing.T) {
 func TestSeasonOnAPhone(t *testing.T) {
 	p := open(t, phone.at("season"))
 	p.wait(planKnown)
-	eval[bool](p, `document.getElementById('crew').open = true`)
+	// What is next stands in the bar, and one press each goes to its days and to the field in which it is entered.
+	assert.Equal(t, "Next: day 1", eval[string](p, `document.getElementById('next-when').textContent`))
+	first := eval[string](p, `document.querySelector('[data-plan="plan.days"] tbody td').textContent`)
+	assert.Contains(t, eval[string](p, `document.getElementById('next-tasks').textContent`), first)
+	p.do(chromedp.Click(chromedp.CSS(`#next`)))
+	p.wait(`document.activeElement.matches('[data-plan="plan.days"][open] > summary') && ` + focusInSight)
+	p.do(chromedp.Click(chromedp.CSS(`#next-done`)))
+	p.wait(`document.activeElement.id === 'work-task' && ` + focusInSight)
+	assert.Contains(t, eval[string](p, `document.getElementById('work-task').selectedOptions[0].textContent`), first)
+	eval[bool](p, `(document.querySelectorAll('#crew, #crew details').forEach(e => e.open = true), true)`)
 	assert.LessOrEqual(t, eval[int](p, `document.documentElement.scrollWidth`), 390)
 	assert.Empty(t, eval[[]string](p,
 		`[...document.querySelectorAll('#crew :is(input, select), #season .row :is(button, select, input)')]
 		.filter(e => e.checkVisibility() && e.getBoundingClientRect().height < 44).map(e => e.id || e.textContent)`))
 }
+
+// focusInSight tells whether what has the focus stands in the window, under the bars.
+const focusInSight = `(r => r.top > 100 && r.bottom < innerHeight)(document.activeElement.getBoundingClientRect())`

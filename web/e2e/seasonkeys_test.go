@@ -2,6 +2,7 @@ package e2e
 
 import (
 	"fmt"
+	"strconv"
 	"testing"
 
 	"github.com/chromedp/chromedp/kb"
@@ -32,8 +33,8 @@ func (p *tab) stepTo(key, selector string) int {
 }
 
 // With Tab, arrows, Enter, Space and what is typed alone: from the opening to two boats in two teams, their days, the
-// plan printed and saved as a calendar, its list of days read, and what was done entered. Every stop shows, the focus
-// stays where it was pressed, and what is set first is few presses away.
+// plan printed and saved as a calendar, its list of days read, what was done entered, and a step of a stage ticked.
+// Every stop shows, the focus stays where it was pressed, and what is set first is few presses away.
 func TestSeasonByKeyboard(t *testing.T) {
 	p := open(t, laptop.at("choose"))
 	eval[bool](p, `window.asked = 0, window.print = () => asked++,
@@ -55,7 +56,8 @@ func TestSeasonByKeyboard(t *testing.T) {
 	p.wait(planKnown + ` && document.getElementById('season-head').textContent.includes('2 boats in 2 teams')`)
 	assert.Equal(t, "2028-09-30", eval[string](p, `document.getElementById('season-end').value`))
 
-	p.stepTo(kb.Tab, `#season-chart .scroll`)
+	// Three folds of the form and four numbers stand between, and the chart.
+	assert.LessOrEqual(t, p.stepTo(kb.Tab, `#season-chart .scroll`), 8)
 	p.keys(kb.PageDown)
 	p.wait(`document.activeElement.scrollTop > 100`)
 	for i, what := range []string{"print", "days"} {
@@ -83,4 +85,20 @@ func TestSeasonByKeyboard(t *testing.T) {
 	p.wait(planKnown)
 	assert.Equal(t, "work", eval[string](p, `document.activeElement.dataset.season`))
 	assert.True(t, eval[bool](p, `document.querySelector('[data-plan="plan.days"]').open`), "the list stays open")
+
+	const gum, gear = "Gather gum", "Cut stakes and posts"
+	require.Contains(t, eval[string](p, tasksLeft), gear)
+	p.keys("]]") // to the second stage
+	p.stepTo(kb.Tab, `#jumps button`)
+	p.stepTo(kb.ArrowRight, `[data-jump="[data-steps]"]`)
+	p.keys(kb.Enter)
+	p.stepTo(kb.Tab, `[data-tick="gather.gear"]`)
+	p.keys(" ")
+	p.wait(`document.activeElement.checked && document.activeElement.dataset.tick === 'gather.gear'`)
+	p.keys("[[")
+	p.wait(planKnown + ` && !` + tasksLeft + `.includes(` + strconv.Quote(gear) + `)`)
+	assert.Contains(t, eval[string](p, tasksLeft), gum, "what is not ticked is left")
 }
+
+// tasksLeft are the tasks of the plan.
+const tasksLeft = `document.querySelector('[data-plan="plan.tasks"] tbody').textContent`
