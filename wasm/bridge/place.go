@@ -127,6 +127,10 @@ func (p *page) goPlace(at work.Place, step bool) {
 	if !came {
 		return
 	}
+	// What had the focus may have gone with the other place: Tab goes on from the notch.
+	if active := p.document.Get("activeElement"); active.Call("getClientRects").Length() == 0 {
+		p.document.Call("querySelector", "#notches [aria-current=true]").Call("focus", map[string]any{"preventScroll": true})
+	}
 	p.desk.SetPlace(at)
 	p.reply(p.desk.DropAwaited())
 	if !p.sees(work.Lessons) {
