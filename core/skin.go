@@ -75,19 +75,21 @@ func (c Canoe) WithOutcomes(of Canoe) Canoe {
 }
 
 // WithMakes is a canoe that has its skin, with what the sheets on hand make. It
-// changes nothing without a list.
-func (c Canoe) WithMakes() Canoe {
+// changes nothing without a list. w is memory to work in, or nil; where its pause ends the work
+// what it says means nothing.
+func (c Canoe) WithMakes(w *geom.FlattenWorkspace) Canoe {
 	if c.Design.OnHand.Count == 0 {
 		return c
 	}
 	s := *c.Skin
 	sheets := c.Design.OnHand.List()
-	makes, narrower := onhand.Makes(c.Design, sheets), onhand.Makes(c.Design, onhand.Narrower(sheets, onhand.NarrowerBy))
+	makes := onhand.Makes(c.Design, sheets, w)
+	narrower := onhand.Makes(c.Design, onhand.Narrower(sheets, onhand.NarrowerBy), w)
 	if narrower.Largest > makes.Largest {
 		// A sheet can be cut narrower: the rule of cutting missed that it helps.
 		makes = narrower
 	}
-	makes = makes.Agreeing(c.Design, sheets, c.Bark.Verdict() != bark.CannotBeBuilt)
+	makes = makes.Agreeing(c.Design, sheets, c.Bark.Verdict() != bark.CannotBeBuilt, w)
 	if narrower.Largest > makes.Largest {
 		narrower = makes
 	}

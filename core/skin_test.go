@@ -116,11 +116,11 @@ func TestSheetsOnHand(t *testing.T) {
 	d := design.Default()
 	c := skinned(d)
 	assert.Zero(t, c.Bark.Short)
-	assert.Nil(t, c.WithMakes().Skin.Makes, "no list")
+	assert.Nil(t, c.WithMakes(nil).Skin.Makes, "no list")
 	last := 0.0
 	for i := range 5 {
 		d.OnHand = d.OnHand.Put(i, design.Sheet{Width: d.SheetWidth, Length: d.SheetLength})
-		c = skinned(d).WithMakes()
+		c = skinned(d).WithMakes(nil)
 		require.NotNil(t, c.Skin.Makes)
 		assert.GreaterOrEqual(t, c.Skin.Makes.Length, last)
 		assert.LessOrEqual(t, c.Skin.Narrower.Length, c.Skin.Makes.Length)
@@ -140,7 +140,7 @@ func TestLargestAgreesWithTheVerdict(t *testing.T) {
 	for _, inches := range []float64{190, 199.5, 200, 200.5, 201, 210} {
 		d := design.Starting()[4]
 		d.OnHand = d.OnHand.Put(0, design.Sheet{Width: 80 * units.Inch, Length: inches * units.Inch})
-		c := skinned(d).WithMakes()
+		c := skinned(d).WithMakes(nil)
 		made := c.Bark.Verdict() != bark.CannotBeBuilt
 		assert.Equal(t, made, c.Skin.Makes.Length >= d.Length, "%v in: %v, %v", inches, made, c.Skin.Makes.Length/units.Inch)
 		assert.LessOrEqual(t, c.Skin.Narrower.Length, c.Skin.Makes.Length)
@@ -181,7 +181,7 @@ func TestSkinNeverNaN(t *testing.T) {
 			continue
 		}
 		n++
-		c := skinned(d).WithMakes()
+		c := skinned(d).WithMakes(nil)
 		states[c.Skin.Flat.State.String()]++
 		for _, g := range c.Skin.Flat.Gores {
 			states[g.State.String()]++

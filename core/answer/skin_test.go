@@ -26,7 +26,7 @@ func skinned(d design.Design) core.Canoe {
 	for n := range core.MostCurved + 1 {
 		curve = append(curve, bark.StretchAt(c.Hull, c.Bark, n, coarse, &geom.FlattenWorkspace{}))
 	}
-	return c.WithCurve(curve).WithMakes()
+	return c.WithCurve(curve).WithMakes(nil)
 }
 
 // barkBoats turn the rules about bark the other way: no gore, no panel, hollow

@@ -17,7 +17,8 @@ type demand struct {
 	along   []float64 // of the columns from amidships, m
 	full    []float64 // breadth to cover all, the bark to trim included, m
 	bed     []float64 // least breadth of the bark on the bed, m
-	flat    *Flat     // the bark laid flat, nil before it is
+	// side is what lies beside the sheet, laid flat, from amidships outward; empty before it is.
+	side []sideBand
 }
 
 // newDemand asks for the sides' reach and the bark left to trim. The sheet on the

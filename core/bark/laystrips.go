@@ -63,13 +63,13 @@ func (l *laying) strip(b *beside, s stretchOf, aft, bow float64) Laid {
 	}
 	d := &l.d.hull.Design
 	width, beyond := b.mostLack(aft, bow)+lap, d.GunwaleTurn+d.SeamLap
-	panels := b.panelsBetween(aft, bow)
-	for _, all := range panels {
-		width = max(width, all.leastBreadth()+beyond)
+	panels := b.sideBetween(aft, bow)
+	if len(panels) > 1 {
+		width = max(width, panels.leastBreadth()+beyond)
 	}
 	p := Laid{Aft: aft, Bow: bow, Width: width, Inside: s.aft < 0 && s.bow > 0 && aft < 0 && bow >= 0}
-	for _, all := range panels {
-		p.Longer = max(p.Longer, all.lengthWithin(width, beyond)-(bow-aft))
+	if len(panels) > 1 {
+		p.Longer = max(0, panels.lengthWithin(width, beyond)-(bow-aft))
 	}
 	return p
 }

@@ -95,19 +95,24 @@ func (l Layout) OnFlat(h *hull.Hull, f Flat) Layout {
 	if f.State != geom.Converged {
 		return l
 	}
-	l.FlatLength = f.Length
-	d := newDemand(h, l.columns, bottomRun(h), l.FlatLength)
-	d.flat = &f
 	var sheets []Sheet
 	if l.Listed {
 		sheets = h.Design.OnHand.List()
 	}
-	l.take(&d, lay(&d, l.marks(&d), sheets))
+	l.takeFlat(h, &f, sheets)
 	if len(f.Panels) == 0 {
 		l.Needs.Width = max(f.Breadth, widestOnBed(l.columns)) + 2*h.Design.GunwaleTurn
 		l.Needs.TreeWidth = NewTree(l.Needs.Width, l.Needs.Length)
 	}
 	return l
+}
+
+// takeFlat lays sheets over the sides' flat shapes and the flat length.
+func (l *Layout) takeFlat(h *hull.Hull, f *Flat, sheets []Sheet) {
+	l.FlatLength = f.Length
+	d := newDemand(h, l.columns, bottomRun(h), l.FlatLength)
+	d.laySide(f)
+	l.take(&d, lay(&d, l.marks(&d), sheets))
 }
 
 // marks are the places that joints and butts keep clear of.

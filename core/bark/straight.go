@@ -2,7 +2,6 @@ package bark
 
 import (
 	"math"
-	"slices"
 
 	"barkwright/core/geom"
 )
@@ -10,67 +9,8 @@ import (
 // band is where a column crosses a panel laid flat: at the seam and at the top edge.
 type band struct{ seam, top geom.Vec2 }
 
-// bands are the columns of what one straight strip covers of a panel, from one end to the other.
+// bands are the columns of what one straight strip covers.
 type bands []band
-
-// panelsBetween lists what the panels are between two places along, laid flat, without lap and
-// trim; nothing as long as they have not been laid flat.
-func (d *demand) panelsBetween(aft, bow float64) []bands {
-	if d.flat == nil {
-		return nil
-	}
-	var out []bands
-	add := func(all bands) {
-		if len(all) > 1 {
-			out = append(out, all)
-		}
-	}
-	for i := range d.flat.Panels {
-		p := &d.flat.Panels[i]
-		after, fore := d.bandsBetween(p, -1, aft, bow), d.bandsBetween(p, 1, aft, bow)
-		slices.Reverse(after)
-		if p.Places[0] == 0 {
-			// It goes on into its mirror image.
-			add(append(after, fore...))
-		} else {
-			add(after)
-			add(fore)
-		}
-	}
-	return out
-}
-
-// bandsBetween lists the columns of a panel between two places along, those at the places
-// themselves included, forward of amidships or, with a side of -1, mirrored aft of it, from
-// amidships outward.
-func (d *demand) bandsBetween(p *Piece, side, aft, bow float64) bands {
-	from, to := aft, bow
-	if side < 0 {
-		from, to = -bow, -aft
-	}
-	at := func(c, row int) geom.Vec2 {
-		q := p.Points[c*p.Rows+row]
-		return geom.Vec2{X: side * q.X, Y: q.Y}
-	}
-	var out bands
-	last := 0.0
-	for c, place := range p.Places {
-		along := d.alongOf(place)
-		if c > 0 {
-			for _, x := range [2]float64{from, to} {
-				if last < x && x < along {
-					t := (x - last) / (along - last)
-					out = append(out, band{at(c-1, 0).Lerp(at(c, 0), t), at(c-1, p.Rows-1).Lerp(at(c, p.Rows-1), t)})
-				}
-			}
-		}
-		if along >= from && along <= to {
-			out = append(out, band{at(c, 0), at(c, p.Rows-1)})
-		}
-		last = along
-	}
-	return out
-}
 
 // extent is how far bands reach in the direction of an angle from the boat's length.
 func (all bands) extent(angle float64) float64 {

@@ -3,6 +3,7 @@ package bark
 import (
 	"math"
 
+	"barkwright/core/geom"
 	"barkwright/core/hull"
 )
 
@@ -63,7 +64,21 @@ func (l *Layout) Pieces() []Laid {
 	return append(append(append(out, l.Bed...), l.Port...), l.Star...)
 }
 
-// Covers tells whether a list of sheets covers a boat.
+// CoversFlat tells whether a list of sheets covers a boat by the lengths of its bark laid flat, to a picture's
+// mesh, and by strips as broad and as long as their sides then ask; where that does not converge, by the
+// plain lengths. w is memory to work in; where its pause ends the work the answer means nothing.
+func CoversFlat(h *hull.Hull, sheets []Sheet, w *geom.FlattenWorkspace) bool {
+	if len(sheets) == 0 {
+		return false
+	}
+	l := PlanWith(h, sheets)
+	if f := Flatten(h, l, ForPicture, nil, w); f.State == geom.Converged {
+		l.takeFlat(h, &f, sheets)
+	}
+	return l.Verdict() != CannotBeBuilt
+}
+
+// Covers tells whether a list of sheets covers a boat, by the plain lengths: sooner known than CoversFlat.
 func Covers(h *hull.Hull, sheets []Sheet) bool {
 	if len(sheets) == 0 {
 		return false

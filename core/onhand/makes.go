@@ -25,24 +25,68 @@ const (
 // Makes works out what sheets make of a design. Without sheets the outcome is zero.
 // The size is found by bisection, as if every boat smaller than a covered one were
 // covered too. The cutting of panels can break that; the answer is then still a boat
-// that the sheets cover.
-func Makes(d design.Design, sheets []bark.Sheet) Outcome { return makesUpTo(d, sheets, mostScale) }
+// that the sheets cover. w is memory to work in, or nil; where its pause ends the work
+// the outcome means nothing.
+func Makes(d design.Design, sheets []bark.Sheet, w *geom.FlattenWorkspace) Outcome {
+	return makesUpTo(d, sheets, mostScale, w)
+}
 
 // Agreeing is the outcome for a boat whose bark has been laid flat: whether the sheets cover it is
 // known then, to a better length of bark than the sizes are tried with.
-func (o Outcome) Agreeing(d design.Design, sheets []bark.Sheet, covered bool) Outcome {
+func (o Outcome) Agreeing(d design.Design, sheets []bark.Sheet, covered bool, w *geom.FlattenWorkspace) Outcome {
 	switch {
 	case covered && o.Largest < 1:
 		return Outcome{Largest: 1, Length: d.Length}
 	case !covered && o.Largest >= 1:
-		return makesUpTo(d, sheets, 1-scaleTolerance)
+		return makesUpTo(d, sheets, 1-scaleTolerance, w)
 	}
 	return o
 }
 
-// makesUpTo looks for the largest size up to a multiple of the design's.
-func makesUpTo(d design.Design, sheets []bark.Sheet, most float64) Outcome {
-	var out Outcome
+// makesUpTo looks for the largest size up to a multiple of the design's: by the plain lengths, and then near
+// there by the bark laid flat, which takes longer and tells whether the sheets are cut so.
+func makesUpTo(d design.Design, sheets []bark.Sheet, most float64, w *geom.FlattenWorkspace) Outcome {
+	plain := plainLargest(d, sheets, most)
+	if plain == 0 {
+		return Outcome{}
+	}
+	covers := func(k float64) bool { return bark.CoversFlat(hull.New(d.Scaled(k)), sheets, w) }
+	covered, bare := plain, plain
+	step := firstStep
+	if covers(plain) {
+		for ; covered == bare; step *= 2 {
+			if covered == most {
+				return Outcome{Largest: most, Length: most * d.Length}
+			}
+			if bare = min(most, covered*(1+step)); covers(bare) {
+				covered = bare
+			}
+		}
+	} else {
+		for ; covered == bare; step *= 2 {
+			if bare == leastScale {
+				return Outcome{}
+			}
+			if covered = max(leastScale, bare*(1-step)); !covers(covered) {
+				bare = covered
+			}
+		}
+	}
+	for bare-covered > scaleTolerance {
+		if mid := (covered + bare) / 2; covers(mid) {
+			covered = mid
+		} else {
+			bare = mid
+		}
+	}
+	return Outcome{Largest: covered, Length: covered * d.Length}
+}
+
+// firstStep is by what share of itself the size found by the plain lengths is changed at first.
+const firstStep = 0.004
+
+// plainLargest is the largest size tried that the plain lengths cover, zero where there is none.
+func plainLargest(d design.Design, sheets []bark.Sheet, most float64) float64 {
 	covered := 0.0
 	spare := func(k float64) float64 {
 		if bark.Covers(hull.New(d.Scaled(k)), sheets) {
@@ -51,14 +95,10 @@ func makesUpTo(d design.Design, sheets []bark.Sheet, most float64) Outcome {
 		}
 		return -1
 	}
-	if spare(leastScale) < 0 {
-		return out
-	}
-	if spare(most) < 0 {
+	if spare(leastScale) > 0 && spare(most) < 0 {
 		geom.Bisect(spare, leastScale, most, scaleTolerance)
 	}
-	out.Largest, out.Length = covered, covered*d.Length
-	return out
+	return covered
 }
 
 // NarrowerBy is the loss of width that the builder is shown beside the list: bark

@@ -50,7 +50,7 @@ func (p *tab) agree(d design.Design) {
 	for n := range core.MostCurved + 1 {
 		curve = append(curve, bark.StretchAt(c.Hull, c.Bark, n, bark.ForFigures, &geom.FlattenWorkspace{}))
 	}
-	c = c.WithFlat(core.LayFlat(c, bark.ForFigures, nil, nil)).WithCurve(curve).WithMakes()
+	c = c.WithFlat(core.LayFlat(c, bark.ForFigures, nil, nil)).WithCurve(curve).WithMakes(nil)
 	for _, n := range answer.All(c) {
 		if n.Absent {
 			continue

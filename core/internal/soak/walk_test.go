@@ -68,7 +68,7 @@ func walk(c core.Canoe, f *finds) {
 		})
 	}
 	f.caught("curve and sheets on hand", func() {
-		c = c.WithCurve([]bark.CurvePoint{bark.StretchAt(c.Hull, c.Bark, 3, bark.ForPicture, nil)}).WithMakes()
+		c = c.WithCurve([]bark.CurvePoint{bark.StretchAt(c.Hull, c.Bark, 3, bark.ForPicture, nil)}).WithMakes(nil)
 	})
 	f.caught("answers with the skin", func() { answers(c, f) })
 	f.caught("on the water", func() { onWater(c, f) })
