@@ -60,12 +60,13 @@ func (s *Sheathing) longest() float64 {
 func sheathed(h *hull.Hull, n int) Sheathing {
 	d := &h.Design
 	end := h.HeadboardX()
-	pieces := 2 * ((boatPieces + 2*n - 1) / (2 * n)) // of a region: even, so that one ends amidships
+	pieces := 4 * ((boatPieces + 4*n - 1) / (4 * n)) // of a region: two pairs or more, so that a pair ends amidships
 	half := make([]lining, n/2+1)                    // from the one amidships outward, whose after half mirrors
 	last := liningAt(h, 0)
-	for k := 1; k <= n*pieces/2; k++ {
+	for k := 2; k <= n*pieces/2; k += 2 {
+		middle := liningAt(h, end*float64(2*(k-1))/float64(n*pieces))
 		at := liningAt(h, end*float64(2*k)/float64(n*pieces))
-		half[(k-1+pieces/2)/pieces].add(last, at)
+		half[(k-1+pieces/2)/pieces].add(last, middle, at)
 		last = at
 	}
 	half[0].double()
@@ -113,20 +114,23 @@ func liningAt(h *hull.Hull, x float64) liningColumn {
 	return c
 }
 
-func (l *lining) add(from, to liningColumn) {
-	l.girth = max(l.girth, from.girth, to.girth)
+// add adds a pair of pieces. Chords fall short of a curve by the square of their length: two of them by a
+// quarter of what the one from end to end does, and by a third of what they differ in.
+func (l *lining) add(from, middle, to liningColumn) {
+	l.girth = max(l.girth, from.girth, middle.girth, to.girth)
 	for j := range l.lengths {
-		l.lengths[j] += to.points[j].Sub(from.points[j]).Len()
+		two := middle.points[j].Sub(from.points[j]).Len() + to.points[j].Sub(middle.points[j]).Len()
+		l.lengths[j] += two + (two-to.points[j].Sub(from.points[j]).Len())/3
 	}
 }
 
-// mean is the mean length of the strips, by the trapezoidal rule over the girth.
+// mean is the mean length of the strips, by Simpson's rule over the girth.
 func (l *lining) mean() float64 {
-	sum := (l.lengths[0] + l.lengths[stripLines-1]) / 2
-	for _, length := range l.lengths[1 : stripLines-1] {
-		sum += length
+	sum := l.lengths[0] + l.lengths[stripLines-1]
+	for j, length := range l.lengths[1 : stripLines-1] {
+		sum += float64(4-2*(j%2)) * length
 	}
-	return sum / (stripLines - 1)
+	return sum / (3 * (stripLines - 1))
 }
 
 func (l *lining) double() {
