@@ -231,13 +231,22 @@
     root.dataset.stopped = 'true';
     if (!root.dataset.ready) document.getElementById('readout')?.replaceChildren();
     note.textContent = why;
+    // No number follows them any more. What is typed can still be copied.
+    for (const e of document.querySelectorAll('#form :is(input[type=range], select, button)')) e.disabled = true;
   };
   // A context of the graphics is long in coming while the page's first paint is drawn, and the
   // page waits for it. So it is asked for while the thread, which the page has to start, unpacks
   // the program; with what painter.go asks for, and at the size that Ebitengine gives it first: a
   // context that changes its size waits for all that is drawn by then.
+  // Ebitengine stops the program where the context is lost while it makes its first objects: the
+  // page is opened again without one then.
+  const without = 'barkwright.without-webgl';
   const graphics = () => {
     const canvas = Object.assign(document.createElement('canvas'), {width: 16, height: 16});
+    if (keptText('sessionStorage', without)) {
+      dropText('sessionStorage', without);
+      canvas.getContext = () => null;
+    }
     canvas.getContext('webgl2', {alpha: true, premultipliedAlpha: true, stencil: true, antialias: false});
     return canvas;
   };
@@ -274,6 +283,13 @@
     window.requestAnimationFrame = frame;
     watchDensity();
     await done;
+    const context = canvas.getContext('webgl2');
+    if (!root.dataset.ready && context?.isContextLost() && keepText('sessionStorage', without, 'true')) {
+      // It was not the boat that stopped the page.
+      ['localStorage', 'sessionStorage'].forEach(store => dropText(store, 'barkwright.opening'));
+      location.reload();
+      return;
+    }
     stopped('The program has stopped. Reload the page to go on.');
   };
   // The page is painted first. In a tab that is not looked at no frame comes.

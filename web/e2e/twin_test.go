@@ -88,6 +88,35 @@ func TestContextLostBeforeTheProgram(t *testing.T) {
 	}
 }
 
+// Nor one that is lost while Ebitengine asks the graphics what they can and makes its first objects: that
+// stops the program, so the page is opened again without them, and the boat is not taken for what stopped it.
+func TestContextLostInTheFirstPicture(t *testing.T) {
+	texts := map[string]string{"barkwright.boat.a": kept(t, "Mine", nil), "barkwright.in-hand": "a"}
+	for _, call := range []int{1, 45} {
+		p := openStored(t, texts, fmt.Sprintf(`if (!sessionStorage.getItem('tried')) {
+			let calls = 0;
+			const all = WebGL2RenderingContext.prototype;
+			for (const [name, {value}] of Object.entries(Object.getOwnPropertyDescriptors(all))) {
+				if (typeof value !== 'function' || ['isContextLost', 'getExtension'].includes(name)) continue;
+				all[name] = function (...given) {
+					if (++calls === %d) {
+						sessionStorage.setItem('tried', 'true');
+						this.getExtension('WEBGL_lose_context').loseContext();
+					}
+					return value.apply(this, given);
+				};
+			}
+		}`, call))
+		p.ready()
+		assert.Equal(t, "true", eval[string](p, `sessionStorage.getItem('tried')`))
+		assert.Equal(t, "svg", eval[string](p, `document.documentElement.dataset.picture`))
+		assert.Equal(t, "Mine", p.fieldOf("name"))
+		assert.Empty(t, p.notices())
+		assert.True(t, eval[bool](p, `sessionStorage.getItem('barkwright.without-webgl') === null`), "asked for at the next opening")
+		p.take() // of the program that was stopped
+	}
+}
+
 // A fault while the picture is drawn is named in the console and stops nothing: the
 // picture goes on as SVG.
 func TestFaultInThePictureKeepsTheBoat(t *testing.T) {

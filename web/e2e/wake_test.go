@@ -38,3 +38,11 @@ func TestUnpackedInAThread(t *testing.T) {
 		})
 	}
 }
+
+// A browser that cannot run the program says so, and nothing can be moved that no number follows.
+func TestBrowserTooOld(t *testing.T) {
+	p := openFile(t, pageFile(t), `delete window.DecompressionStream;`, desktop.at("choose"))
+	p.wait(`'stopped' in document.documentElement.dataset`)
+	assert.Contains(t, eval[string](p, `document.getElementById('picture-note').textContent`), "too old")
+	assert.Zero(t, eval[int](p, `document.querySelectorAll('#form :is(input[type=range], select, button):enabled').length`))
+}
