@@ -247,7 +247,7 @@
       dropText('sessionStorage', without);
       canvas.getContext = () => null;
     }
-    canvas.getContext('webgl2', {alpha: true, premultipliedAlpha: true, stencil: true, antialias: false});
+    canvas.getContext('webgl2', {alpha: false, premultipliedAlpha: true, stencil: true, antialias: false});
     return canvas;
   };
   const start = async () => {

@@ -188,12 +188,12 @@ func (p *Painter) counted() {
 
 // hasWebGL2 requests from Ebitengine's canvas the same context that Ebitengine will
 // request. A second request of the same kind returns the same context, so this costs
-// nothing. The attributes are Ebitengine's own, because those of the first request stay
-// in force, but without antialiasing: pen.kage feathers every edge, and four samples a pixel took
-// graphics without a GPU a quarter longer for the same picture. Ebitengine must not be started
-// without a context: it would panic at the next resize.
+// nothing. The attributes of the first request stay in force. They are Ebitengine's own, but without
+// antialiasing, since pen.kage feathers every edge, and without an alpha, since nothing is seen through the
+// picture: four samples a pixel took graphics without a GPU a quarter longer for the same picture, and an
+// alpha an eighth. Ebitengine must not be started without a context: it would panic at the next resize.
 func hasWebGL2(canvas js.Value) bool {
-	attributes := map[string]any{"alpha": true, "premultipliedAlpha": true, "stencil": true, "antialias": false}
+	attributes := map[string]any{"alpha": false, "premultipliedAlpha": true, "stencil": true, "antialias": false}
 	context := canvas.Call("getContext", "webgl2", attributes)
 	// boot.js asked for it while the program was unpacked: it may be lost since.
 	return context.Truthy() && !context.Call("isContextLost").Bool()

@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"github.com/chromedp/cdproto/input"
+	"github.com/chromedp/chromedp"
 	"github.com/stretchr/testify/assert"
 )
 
@@ -81,4 +82,36 @@ func TestPinchAndWheel(t *testing.T) {
 	assert.False(t, near(), "the bare wheel is the page's")
 	wheel(true, -120)
 	assert.True(t, near())
+}
+
+// The canvas is without alpha, so it is black whenever its size changes: it is drawn on before the browser paints,
+// and is not seen before its first drawing.
+func TestPictureIsNeverBlack(t *testing.T) {
+	p := openAfter(t, `{
+		window.sizes = 0;
+		window.black = [];
+		const look = canvas => {
+			const sheet = document.createElement('canvas').getContext('2d');
+			sheet.drawImage(canvas, 0, 0, 1, 1, 0, 0, 1, 1);
+			if (sheet.getImageData(0, 0, 1, 1).data[0] < 100) black.push(canvas.width + ' by ' + canvas.height);
+		};
+		new MutationObserver((_, o) => {
+			const canvas = document.querySelector('#view canvas');
+			if (!canvas) return;
+			o.disconnect();
+			// The frame's last observer, since it was made last: what it finds is what is painted.
+			// It tells of the size that it finds first, when nothing is drawn.
+			setTimeout(() => new ResizeObserver(() => { if (sizes++) look(canvas); }).observe(canvas), 1000);
+		}).observe(document, {subtree: true, childList: true});
+	}`, desktop)
+	p.wait(`sizes > 0`)
+	for i, place := range []string{"rib", "bark", "choose"} {
+		p.do(chromedp.Click(chromedp.CSS("#notches [data-at=" + place + "]")))
+		p.do(chromedp.EmulateViewport(int64(1300-100*i), 800))
+		p.settle()
+	}
+	assert.GreaterOrEqual(t, eval[int](p, `sizes`), 4)
+	assert.Empty(t, eval[[]string](p, `black`))
+	assert.Equal(t, "hidden", eval[string](p, `(delete document.documentElement.dataset.drawn,
+		getComputedStyle(document.querySelector('#view canvas')).visibility)`))
 }
