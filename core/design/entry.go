@@ -12,12 +12,14 @@ import (
 // Read reads an entry for the parameter as typed and returns it in SI with an echo of
 // what was understood; now is the value that stands, SI, and what a refusal offers
 // where nothing typed can be mended. A number without its unit that is out of range,
-// and would be inside it in another unit, is refused with that unit.
+// and would be inside it in another unit, is refused with that unit. One past a bound that
+// shows as the bound does is the bound.
 func (p Param) Read(text string, now float64, s units.System) (v float64, echo string, err error) {
 	if p.NoneAtMin && strings.EqualFold(strings.TrimSpace(text), "none") {
 		return p.Min, "Read as none", nil
 	}
 	v, echo, err = p.Kind.Parse(text, s)
+	v = p.atBound(v, s)
 	var refusal *units.ParseError
 	switch {
 	case errors.As(err, &refusal):
@@ -29,6 +31,16 @@ func (p Param) Read(text string, now float64, s units.System) (v float64, echo s
 		}
 	}
 	return v, echo, nil
+}
+
+// atBound is the bound that v is past and shows as, or else v. Bounds are told as they show: 6 ft as
+// 1829 mm, and 1829 mm is past it.
+func (p Param) atBound(v float64, s units.System) float64 {
+	bound := p.nearest(v)
+	if p.Kind.Format(v, s) == p.Kind.Format(bound, s) {
+		return bound
+	}
+	return v
 }
 
 // fractions are the marks of one: nobody writes fractions of a millimetre.

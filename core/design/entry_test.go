@@ -65,3 +65,28 @@ func TestEntriesAreTaken(t *testing.T) {
 		assert.Contains(t, echo, "Read as", row.text)
 	}
 }
+
+// A bound can be entered as the page tells it, in any units, and a hair past it cannot.
+func TestBoundsAreEnteredAsTold(t *testing.T) {
+	for _, p := range design.Params() {
+		if p.Options != nil {
+			continue
+		}
+		for _, s := range []units.System{units.Imperial16, units.Imperial8, units.Metric} {
+			for _, bound := range []float64{p.Min, p.Max} {
+				text := p.Kind.Format(bound, s)
+				v, _, err := p.Read(text, p.Default, s)
+				require.NoError(t, err, "%s: %s", p.Key, text)
+				d := p.Set(design.Default(), v)
+				assert.GreaterOrEqual(t, p.Get(&d), p.Min, "%s: %s", p.Key, text)
+				assert.LessOrEqual(t, p.Get(&d), p.Max, "%s: %s", p.Key, text)
+			}
+		}
+	}
+	beam, _ := design.Lookup("beam")
+	for text, want := range map[string]float64{"1829 mm": 72 * units.Inch, "1828 mm": 1.828, "1830 mm": 1.83, "457 mm": 18 * units.Inch} {
+		v, _, err := beam.Read(text, beam.Default, units.Metric)
+		require.NoError(t, err, text)
+		assert.InDelta(t, want, v, 1e-12, text)
+	}
+}

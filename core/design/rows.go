@@ -49,6 +49,12 @@ func (p Param) timber(inches, least, most float64, at func(*Design) *float64) Pa
 	return p.inches(inches, least, most, 1.0/16, 0.001, at)
 }
 
+// signed lets a length be entered below zero.
+func (p Param) signed() Param {
+	p.Kind = units.Offset
+	return p
+}
+
 func (p Param) inches(value, least, most, step, metric float64, at func(*Design) *float64) Param {
 	p.Default, p.Min, p.Max = value*units.Inch, least*units.Inch, most*units.Inch
 	p.StepInch, p.StepMetric = step*units.Inch, metric

@@ -90,7 +90,7 @@ func bedRows() []Param {
 		row(stage.Rib, "ease", "Half girth that the ribs take up",
 			"How much less bark goes round the finished half of the boat amidships than lies folded on the bed: ribs round "+
 				"the fold off.").
-			timber(usualEase/units.Inch, LeastEase/units.Inch, MostEase/units.Inch, func(d *Design) *float64 { return &d.Ease }),
+			timber(usualEase/units.Inch, LeastEase/units.Inch, MostEase/units.Inch, func(d *Design) *float64 { return &d.Ease }).signed(),
 		row(stage.Rib, "turnWidth", "Breadth of the turn line",
 			"Where the lines of bottom and side of the finished boat would meet, amidships: by rule what the bark folded on "+
 				"the bed, less its ease, goes round.").
