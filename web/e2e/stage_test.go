@@ -35,6 +35,8 @@ func TestOneStageAtATime(t *testing.T) {
 			for _, place := range eval[[]string](p, seen) {
 				assert.Contains(t, place, string(k), "%s, %s", s.name, k)
 			}
+			assert.True(t, eval[bool](p, `(e => e.scrollHeight <= e.clientHeight)(document.getElementById('picture-key'))`),
+				"%s, %s: the picture's key stands whole", s.name, k)
 			st, _, _ := stage.Lookup(k)
 			assert.Equal(t, st.InSight, append([]string(nil), eval[[]string](p,
 				`[...document.querySelectorAll('#form [data-control]')].filter(e => e.checkVisibility())
