@@ -66,7 +66,7 @@ func TestPressedAsTheProgramWakes(t *testing.T) {
 func TestCheckPressedBeforeTheProgram(t *testing.T) {
 	p := openAsleep(t, desktop.at("choose"))
 	for _, what := range []string{"a new user", "a boat that is kept"} {
-		p.do(chromedp.Click(chromedp.CSS(`#head-checks button:nth-of-type(2)`)))
+		p.do(chromedp.Click(chromedp.CSS(`#head-checks [data-check="stem.verdict"]`)))
 		p.letGo()
 		p.wait(`document.documentElement.dataset.at === 'ends'`)
 		p.notch(stage.Choose)
