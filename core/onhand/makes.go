@@ -46,11 +46,11 @@ func (o Outcome) Agreeing(d design.Design, sheets []bark.Sheet, covered bool, w 
 // makesUpTo looks for the largest size up to a multiple of the design's: by the plain lengths, and then near
 // there by the bark laid flat, which takes longer and tells whether the sheets are cut so.
 func makesUpTo(d design.Design, sheets []bark.Sheet, most float64, w *geom.FlattenWorkspace) Outcome {
-	plain := plainLargest(d, sheets, most)
+	plain := plainLargest(d, sheets, most, w)
 	if plain == 0 {
 		return Outcome{}
 	}
-	covers := func(k float64) bool { return bark.CoversFlat(hull.New(d.Scaled(k)), sheets, w) }
+	covers := func(k float64) bool { return goesOn(w) && bark.CoversFlat(hull.New(d.Scaled(k)), sheets, w) }
 	covered, bare := plain, plain
 	step := firstStep
 	if covers(plain) {
@@ -82,14 +82,17 @@ func makesUpTo(d design.Design, sheets []bark.Sheet, most float64, w *geom.Flatt
 	return Outcome{Largest: covered, Length: covered * d.Length}
 }
 
+// goesOn pauses between two sizes and tells whether to go on.
+func goesOn(w *geom.FlattenWorkspace) bool { return w == nil || w.Pause == nil || w.Pause() }
+
 // firstStep is by what share of itself the size found by the plain lengths is changed at first.
 const firstStep = 0.004
 
 // plainLargest is the largest size tried that the plain lengths cover, zero where there is none.
-func plainLargest(d design.Design, sheets []bark.Sheet, most float64) float64 {
+func plainLargest(d design.Design, sheets []bark.Sheet, most float64, w *geom.FlattenWorkspace) float64 {
 	covered := 0.0
 	spare := func(k float64) float64 {
-		if bark.Covers(hull.New(d.Scaled(k)), sheets) {
+		if goesOn(w) && bark.Covers(hull.New(d.Scaled(k)), sheets) {
 			covered = max(covered, k)
 			return 1
 		}

@@ -248,3 +248,30 @@ func TestTurns(t *testing.T) {
 	b.Want(true)
 	assert.Zero(t, b.Stepped(), "the picture is not put off")
 }
+
+// What sheets on hand make is worked out in slices. Cut off by a step that is taken back, it leaves what was known.
+func TestSheetsCutOffLeaveWhatWasKnown(t *testing.T) {
+	boat := func(width float64) core.Canoe {
+		d := design.Default()
+		d.OnHand = d.OnHand.Put(0, design.Sheet{Width: width * units.Inch, Length: 100 * units.Inch})
+		return core.Evaluate(d)
+	}
+	b := New(boat(38), units.Imperial16)
+	b.Need(Figures)
+	b.Need(Makes)
+	known := b.makes.Skin.Makes.Length
+	b.Take(boat(60))
+	for range 10_000 {
+		if p, _, worked := b.Next(); !worked || b.Known(Makes) {
+			require.Fail(t, "done in one slice", "%v", p)
+		}
+		if b.task != nil && b.task.piece == Makes {
+			break
+		}
+	}
+	require.NotNil(t, b.task)
+	require.Equal(t, Makes, b.task.piece)
+	b.Take(boat(38))
+	require.True(t, b.Known(Makes))
+	require.InDelta(t, known, b.makes.Skin.Makes.Length, 0)
+}

@@ -168,7 +168,7 @@ func (b *Boat) run(p Piece, c core.Canoe, pause func() bool) {
 	case Strips, Spreads, Inches, Taught:
 		b.find(p, c, pause)
 	case Makes:
-		b.makes = c.WithMakes(&b.memory)
+		b.fit(c, pause)
 	case Held:
 		b.lay(&b.heldFlat, c, bark.ForFigures)
 	}

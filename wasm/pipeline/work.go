@@ -23,6 +23,20 @@ func (b *Boat) lay(f *bark.Flat, c core.Canoe, res bark.Resolution) {
 	}
 }
 
+// fit finds what the sheets on hand make; what was found before stays where it is cut off.
+func (b *Boat) fit(c core.Canoe, pause func() bool) {
+	whole := true
+	if pause != nil {
+		b.memory.Pause = func() bool {
+			whole = pause()
+			return whole
+		}
+	}
+	if made := c.WithMakes(&b.memory); whole {
+		b.makes = made
+	}
+}
+
 // draw works out the points of the curve of stretch that are not there yet.
 func (b *Boat) draw(c core.Canoe) {
 	if !Curve.sameFor(b.of[Curve], c.Design) || b.done[Curve] {
