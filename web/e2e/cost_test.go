@@ -366,16 +366,6 @@ func TestStepIsDrawnOnce(t *testing.T) {
 	assert.Less(t, eval[int](p, `largest`), 1000)
 }
 
-// With all on one page the stages below the window are neither laid out nor painted, and are there when they are come to.
-func TestStagesOutOfTheWindowAreSkipped(t *testing.T) {
-	p := open(t, desktop)
-	const last, seen = `[...document.querySelectorAll('.step')].at(-1)`, `.checkVisibility({contentVisibilityAuto: true})`
-	assert.False(t, eval[bool](p, last+".firstElementChild"+seen))
-	eval[bool](p, last+`.scrollIntoView(), true`)
-	p.wait(last + ".firstElementChild" + seen)
-	assert.True(t, eval[bool](p, `(({top, bottom}) => top < innerHeight && bottom > 0)(`+last+`.getBoundingClientRect())`))
-}
-
 // Every edge is feathered by pen.kage, so the canvas needs no more samples of a pixel than one.
 func TestCanvasTakesOneSampleAPixel(t *testing.T) {
 	p := open(t, desktop.at("rib"))
