@@ -51,13 +51,27 @@ func setText(at js.Value, text string) {
 	}
 }
 
-// setHTML writes markup of the page's own where it differs from what it wrote last.
+// setHTML writes markup of the page's own where it differs from what it wrote last. What has the focus in it
+// keeps it, and its place if it scrolls.
 func setHTML(at js.Value, html string) {
 	if last := at.Get("shownHTML"); last.Type() == js.TypeString && last.String() == html {
 		return
 	}
 	at.Set("shownHTML", html)
+	active := js.Global().Get("document").Get("activeElement")
+	if !at.Call("contains", active).Bool() || at.Equal(active) {
+		at.Set("innerHTML", html)
+		return
+	}
+	alike := func() js.Value { return at.Call("querySelectorAll", active.Get("tagName")) }
+	before, top := alike(), active.Get("scrollTop")
 	at.Set("innerHTML", html)
+	for i := range before.Length() {
+		if e := alike().Call("item", i); before.Index(i).Equal(active) && !e.IsNull() {
+			e.Call("focus", map[string]any{"preventScroll": true})
+			e.Set("scrollTop", top)
+		}
+	}
 }
 
 // setWrong marks a field as wrong where there is a fault; its aria-describedby names
