@@ -51,25 +51,26 @@ func setText(at js.Value, text string) {
 	}
 }
 
-// setHTML writes markup of the page's own where it differs from what it wrote last. What has the focus in it
-// keeps it, and its place if it scrolls.
+// setHTML writes markup of the page's own where it differs from what it wrote last. A part that scrolls and has
+// the focus keeps both.
 func setHTML(at js.Value, html string) {
 	if last := at.Get("shownHTML"); last.Type() == js.TypeString && last.String() == html {
 		return
 	}
 	at.Set("shownHTML", html)
-	active := js.Global().Get("document").Get("activeElement")
-	if !at.Call("contains", active).Bool() || at.Equal(active) {
+	const scrolls = ".scroll"
+	before, read := at.Call("querySelectorAll", scrolls), at.Call("querySelector", scrolls+":focus")
+	if read.IsNull() {
 		at.Set("innerHTML", html)
 		return
 	}
-	alike := func() js.Value { return at.Call("querySelectorAll", active.Get("tagName")) }
-	before, top := alike(), active.Get("scrollTop")
+	top := read.Get("scrollTop")
 	at.Set("innerHTML", html)
-	for i := range before.Length() {
-		if e := alike().Call("item", i); before.Index(i).Equal(active) && !e.IsNull() {
-			e.Call("focus", map[string]any{"preventScroll": true})
-			e.Set("scrollTop", top)
+	after := at.Call("querySelectorAll", scrolls)
+	for i := range min(before.Length(), after.Length()) {
+		if before.Index(i).Equal(read) {
+			after.Index(i).Call("focus", map[string]any{"preventScroll": true})
+			after.Index(i).Set("scrollTop", top)
 		}
 	}
 }
