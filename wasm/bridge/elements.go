@@ -59,12 +59,12 @@ func setHTML(at js.Value, html string) {
 	}
 	at.Set("shownHTML", html)
 	const scrolls = ".scroll"
-	before, read := at.Call("querySelectorAll", scrolls), at.Call("querySelector", scrolls+":focus")
+	read := at.Call("querySelector", scrolls+":focus")
 	if read.IsNull() {
 		at.Set("innerHTML", html)
 		return
 	}
-	top := read.Get("scrollTop")
+	before, top := at.Call("querySelectorAll", scrolls), read.Get("scrollTop")
 	at.Set("innerHTML", html)
 	after := at.Call("querySelectorAll", scrolls)
 	for i := range min(before.Length(), after.Length()) {

@@ -100,13 +100,15 @@ const focusInSight = `(r => r.top > 100 && r.bottom < innerHeight)(document.acti
 func TestChartKeepsItsPlace(t *testing.T) {
 	p := open(t, laptop.at("season"))
 	boats := func(n int) {
-		eval[bool](p, `(e => { e.value = '%d'; e.dispatchEvent(new Event('change', {bubbles: true})); return true; })(document.getElementById('season-boats'))`, n)
+		eval[bool](p, `(e => { e.value = '%d'; e.dispatchEvent(new Event('change', {bubbles: true})); return true; })(
+			document.getElementById('season-boats'))`, n)
 		p.wait(planKnown+` && document.getElementById('season-head').textContent.includes('%d boats')`, n)
 	}
 	boats(2)
-	p.wait(`!!document.querySelector('#season-chart .scroll')`)
-	eval[bool](p, `(e => { e.focus(); e.scrollTop = 120; window.chart = e; return true; })(document.querySelector('#season-chart .scroll'))`)
+	const scrolls = `document.querySelector('#season-chart .scroll')`
+	p.wait(`!!` + scrolls)
+	eval[bool](p, `(e => { e.focus(); e.scrollTop = 120; window.chart = e; return true; })(`+scrolls+`)`)
 	boats(3)
 	p.wait(`!chart.isConnected`)
-	assert.Equal(t, 120, eval[int](p, `(e => document.activeElement === e ? e.scrollTop : -1)(document.querySelector('#season-chart .scroll'))`))
+	assert.Equal(t, 120, eval[int](p, `(e => document.activeElement === e ? e.scrollTop : -1)(`+scrolls+`)`))
 }
