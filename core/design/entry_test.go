@@ -89,6 +89,6 @@ func TestBoundsAreEnteredAsTold(t *testing.T) {
 		v, _, err := beam.Read(text, beam.Default, units.Metric)
 		require.NoError(t, err, text)
 		// Millimetres are turned into metres once: two of a double's steps at two metres.
-		assert.InDelta(t, want, v, 1e-15, text)
+		assert.InDelta(t, want, v, 5e-16, text)
 	}
 }
