@@ -4,7 +4,6 @@ import (
 	"errors"
 	"fmt"
 	"math"
-	"net/url"
 	"strconv"
 	"strings"
 	"unicode/utf8"
@@ -129,8 +128,8 @@ func versionOf(mark string) (int, error) {
 
 func readPart(d *Design, code, value string) error {
 	if code == lineName {
-		name, err := url.PathUnescape(value)
-		if err != nil || !utf8.ValidString(name) {
+		name, whole := unescapeName(value)
+		if !whole || !utf8.ValidString(name) {
 			return errors.New("The name in the line is damaged.")
 		}
 		d.Name = name
@@ -177,4 +176,24 @@ func escapeName(name string) string {
 		}
 	}
 	return b.String()
+}
+
+// unescapeName reads what escapeName wrote, or what a browser made of it: percent-encoded bytes (RFC 3986, 2.1). It
+// returns false where a percent sign has no two hexadecimal digits after it. net/url reads the same and puts net/netip
+// and unique into the program.
+func unescapeName(text string) (string, bool) {
+	before, rest, more := strings.Cut(text, "%")
+	var b strings.Builder
+	b.WriteString(before)
+	for more {
+		code := rest[:min(len(rest), 2)]
+		octet, err := strconv.ParseUint(code, 16, 8)
+		if err != nil || len(code) < 2 {
+			return "", false
+		}
+		b.WriteByte(byte(octet))
+		before, rest, more = strings.Cut(rest[2:], "%")
+		b.WriteString(before)
+	}
+	return b.String(), true
 }

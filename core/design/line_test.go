@@ -1,6 +1,7 @@
 package design_test
 
 import (
+	"fmt"
 	"math"
 	"net/url"
 	"regexp"
@@ -183,6 +184,24 @@ func movedKeys(moves []design.Move) []string {
 		out = append(out, m.Key)
 	}
 	return out
+}
+
+// Against net/url: every octet in capitals and small letters, and what is cut short or no number.
+func TestNameIsUnescapedAsInAnAddress(t *testing.T) {
+	texts := []string{"", "%", "%4", "a%", "%4g", "%g4", "%+1", "%_1", "%-1", "% 1", "%%41", "x%41%42y%", "é%C3%A9"}
+	for c := range 256 {
+		texts = append(texts, fmt.Sprintf("a%%%02Xb", c), fmt.Sprintf("%%%02x", c))
+	}
+	for _, text := range texts {
+		want, err := url.PathUnescape(text)
+		read, _, refused := design.ReadLine("barkwright2_n" + text)
+		if err != nil || !utf8.ValidString(want) {
+			require.ErrorContains(t, refused, "name in the line is damaged", text)
+			continue
+		}
+		require.NoError(t, refused, text)
+		require.Equal(t, want, read.Name, text)
+	}
 }
 
 func FuzzReadLine(f *testing.F) {
