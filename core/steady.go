@@ -45,16 +45,8 @@ func (a *Afloat) stiffness(h *hull.Hull, at *hull.Places) (float64, bool) {
 	return afloat.NewBody(h.StationsAt(at)).LevelStiffness(a.Load, a.Water)
 }
 
-// Spread is the design whose half girth is less by its spread and whose bilge turns
-// harder, or with way at -1 the other way about. Where the girth is not by rule, or the
-// boat is built on its gunwales, the bilge alone differs.
-func Spread(d design.Design, way float64) design.Design {
-	spread(way)(&d)
-	return design.Follow(d)
-}
-
-// spread is Spread but for the turn line, which alone follows, and which a section that is
-// not set does not ask for.
+// spread makes the half girth of a design less by its spread and its bilge turn harder, or with way at -1 the other
+// way about. The turn line does not follow: a section that is not set does not ask for it.
 func spread(way float64) func(*design.Design) {
 	return func(d *design.Design) {
 		bilge, _ := design.Lookup("bilge")

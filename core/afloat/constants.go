@@ -43,9 +43,9 @@ const (
 const (
 	frictionFactor = 0.075
 	frictionPole   = 2.0 // log10 of the Reynolds number where the line has its pole
-	// LeastReynolds is where the line is no longer used: a canoe passes it below
+	// leastReynolds is where the line is no longer used: a canoe passes it below
 	// 3 mm/s, and the pole at 100 is near.
-	LeastReynolds = 1e4
+	leastReynolds = 1e4
 )
 
 // Thin-ship evaluator. The live grid is within about 0.3 % of the exact integral
@@ -64,11 +64,9 @@ func LiveGrid() WaveGrid { return WaveGrid{40, 20, 400} }
 // Paddling. Presets are judgement, set below the pedalling figures of the
 // literature; efficiency of a paddle is about 0.6 to 0.75 (from memory).
 const (
-	LeastPower   = 20.0  // W at the paddle, each paddler: hardly at work
-	EasyPower    = 30.0  // W
-	TouringPower = 50.0  // W
-	BriskPower   = 75.0  // W
-	HardPower    = 100.0 // W
+	LeastPower   = 20.0 // W at the paddle, each paddler: hardly at work
+	TouringPower = 50.0 // W
+	BriskPower   = 75.0 // W
 
 	// CommonPace is what loaded canoes are commonly paddled at, m/s: 3 mph. Common
 	// practice, no published source; one published track of a loaded 17 ft canoe in calm
@@ -81,6 +79,6 @@ const (
 	LeastPaddleEfficiency = 0.60
 	MostPaddleEfficiency  = 0.75
 
-	// PaddlingDay is six hours, in seconds: the day the result is stated for.
-	PaddlingDay = 6 * 3600.0
+	// paddlingDay is six hours, in seconds: the day the result is stated for.
+	paddlingDay = 6 * 3600.0
 )

@@ -10,7 +10,7 @@ type Paddling struct {
 }
 
 // Day is the speed at which the crew could hold a smooth hull of the boat's shape, as an
-// estimate, and how far they come in PaddlingDay without wind, waves, current or rests.
+// estimate, and how far they come in paddlingDay without wind, waves, current or rests.
 // Seams, ribs, steering and a bark hull's roughness are not in it.
 //
 // The slow end takes the least power, the worse paddle and the most push near that
@@ -40,7 +40,7 @@ func DayOn(curve []Resistance, p Paddling) Day {
 		high = curve[len(curve)-1].Speed
 	}
 	slow := min(low, CommonPace)
-	return Day{true, mid, low, high, (slow + high) / 2 * PaddlingDay, slow * PaddlingDay, high * PaddlingDay}
+	return Day{true, mid, low, high, (slow + high) / 2 * paddlingDay, slow * paddlingDay, high * paddlingDay}
 }
 
 // speedOn returns the first speed of the curve at which the resistance takes a power.

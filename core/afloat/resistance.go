@@ -4,9 +4,9 @@ import "math"
 
 // FrictionCoefficient returns the ITTC-1957 coefficient 0.075 / (log10 Re - 2)^2 for
 // a Reynolds number on waterline length. It returns zero and false below
-// LeastReynolds. It is a correlation line; no credit is given for laminar flow.
+// leastReynolds. It is a correlation line; no credit is given for laminar flow.
 func FrictionCoefficient(reynolds float64) (float64, bool) {
-	if !(reynolds >= LeastReynolds) {
+	if !(reynolds >= leastReynolds) {
 		return 0, false
 	}
 	d := math.Log10(reynolds) - frictionPole
@@ -28,7 +28,7 @@ func (b *Body) Towed(a Attitude, water Water, g WaveGrid) Towed {
 }
 
 // Friction returns the frictional resistance in N at speed u, without a form
-// factor. It is zero below LeastReynolds.
+// factor. It is zero below leastReynolds.
 func (t Towed) Friction(u float64) float64 {
 	c, _ := FrictionCoefficient(u * t.Length / t.Water.KinematicViscosity)
 	return 0.5 * t.Water.Density * t.Surface * u * u * c

@@ -220,7 +220,7 @@ func TestCurveAndDay(t *testing.T) {
 			assert.InEpsilon(t, 1.05, p.Speed/curve[i-1].Speed, 1e-12)
 		}
 	}
-	for _, power := range []float64{afloat.EasyPower, afloat.TouringPower, afloat.BriskPower, afloat.HardPower} {
+	for _, power := range []float64{30, afloat.TouringPower, afloat.BriskPower, 100} {
 		d := afloat.DayOn(curve, afloat.Paddling{Paddlers: 2, Least: 0.8 * power, Power: power, Most: 1.2 * power})
 		require.True(t, d.OnCurve)
 		assert.InEpsilon(t, speedAt(h, 2*power*0.65), d.Speed, 0.005)

@@ -131,7 +131,7 @@ func DamageWords(r mend.Repair, s units.System) string {
 	case tally.BrokenRib:
 		text += ": " + ribWords(*r.Broken)
 	}
-	text += ", " + Along(d.At, s)
+	text += ", " + along(d.At, s)
 	side := "port"
 	if math.Signbit(d.Up) {
 		side = "starboard"
@@ -151,8 +151,8 @@ func DamageWords(r mend.Repair, s units.System) string {
 // groups is a number of groups of lacing in words.
 func groups(n int, s units.System) string { return many(n, "group", "groups").text(s) }
 
-// Along says how far from the middle a place lies along the gunwale, and toward which end.
-func Along(at float64, s units.System) string {
+// along says how far from the middle a place lies along the gunwale, and toward which end.
+func along(at float64, s units.System) string {
 	switch {
 	case at == 0:
 		return "amidships"

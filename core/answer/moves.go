@@ -116,8 +116,8 @@ afloat.speed: paddlers rocker paddlerMass sheathingThickness
 afloat.day: paddlers rocker beamFine paddlerMass
 `
 
-// MovedBy are the keys of the parameters that move a number most, MostMovers at most, the
-// strongest first.
+// MovedBy are the keys of the parameters that move a number most, four at most, the strongest
+// first.
 func MovedBy(number string) []string {
 	for _, line := range strings.Split(moves+lateMoves, "\n") {
 		if key, by, ok := strings.Cut(line, ": "); ok && key == number {
@@ -126,9 +126,6 @@ func MovedBy(number string) []string {
 	}
 	return nil
 }
-
-// MostMovers is how many parameters are named as moving a number.
-const MostMovers = 4
 
 // shownIn are the tables that numbers belong to, by the number's key or the beginning of
 // it before the point.

@@ -18,6 +18,9 @@ import (
 	"barkwright/core/units"
 )
 
+// mostMovers is how many parameters are named as moving a number.
+const mostMovers = 4
+
 // step is a boat that one step of a parameter's slider makes of the default.
 type step struct {
 	param design.Param
@@ -73,7 +76,7 @@ func movedMost(t *testing.T, all []step, numbers func(core.Canoe) []answer.Numbe
 		slices.SortStableFunc(by, func(a, b mover) int { return cmp.Compare(alike(b), alike(a)) })
 		var keys []string
 		for _, m := range by {
-			if len(keys) < answer.MostMovers && m.most > 0.01*by[0].most {
+			if len(keys) < mostMovers && m.most > 0.01*by[0].most {
 				keys = append(keys, m.key)
 			}
 		}

@@ -64,11 +64,11 @@ func figuresAfloat(c core.Canoe) []figure {
 
 // CurveTables are the curves on the water in numbers, one beside each chart.
 func CurveTables(w core.Water) []Table {
-	return []Table{RightingTable(w), CarriesTable(w), PushTable(w.Moving)}
+	return []Table{rightingTable(w), carriesTable(w), pushTable(w.Moving)}
 }
 
-// RightingTable is the righting arm by heel, to where water comes over.
-func RightingTable(w core.Water) Table {
+// rightingTable is the righting arm by heel, to where water comes over.
+func rightingTable(w core.Water) Table {
 	r := w.Righting
 	t := Table{
 		Key: "righting", Title: "Righting arm by lean", Home: stage.Pitch, Open: true,
@@ -99,8 +99,8 @@ func RightingTable(w core.Water) Table {
 	).orNone(r.State.String())
 }
 
-// CarriesTable is the load by the freeboard it leaves.
-func CarriesTable(w core.Water) Table {
+// carriesTable is the load by the freeboard it leaves.
+func carriesTable(w core.Water) Table {
 	t := Table{
 		Key: "carries", Title: "Load and the freeboard it leaves", Home: stage.Pitch,
 		Note: "Floated level in calm water. By custom an open canoe keeps " +
@@ -119,8 +119,8 @@ func CarriesTable(w core.Water) Table {
 	).orNone(NoLoad)
 }
 
-// PushTable is the push needed by speed.
-func PushTable(m core.Moving) Table {
+// pushTable is the push needed by speed.
+func pushTable(m core.Moving) Table {
 	t := Table{
 		Key: "push", Title: "Push needed by speed", Home: stage.Pitch,
 		Note: "From friction alone to friction with the most waves that thin-ship theory gives within one part in " +

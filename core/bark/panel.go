@@ -13,9 +13,6 @@ type Panel struct {
 	Width    float64 // greatest, with the lap it is fitted with and the bark to trim, m
 }
 
-// Amidships tells whether the panel goes on aft of amidships in one piece.
-func (p Panel) Amidships() bool { return p.From == 0 }
-
 // placeTolerance is how near the end of a panel is found, as a share of the half
 // boat: under a micrometre.
 const placeTolerance = 1e-7

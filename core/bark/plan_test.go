@@ -104,7 +104,7 @@ func TestPanelsBeginWhereTheSheetFallsShort(t *testing.T) {
 	assert.Empty(t, plan(boat(t, map[string]float64{"sheetWidth": need + 0.001})).Panels)
 	one := plan(boat(t, map[string]float64{"sheetWidth": need - 0.005})).Panels
 	require.Len(t, one, 1)
-	assert.True(t, one[0].Amidships())
+	assert.Zero(t, one[0].From)
 	assert.InDelta(t, 0.0025+2*inch, one[0].Width, 1e-9, "with the lap it is fitted with")
 	narrow := plan(boat(t, map[string]float64{"sheetWidth": need * 0.6})).Panels
 	require.Len(t, narrow, 1)

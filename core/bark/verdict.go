@@ -19,11 +19,6 @@ const (
 	CannotBeBuilt
 )
 
-// String is the verdict in words.
-func (v Verdict) String() string {
-	return [...]string{"enough", "enough, with sewing", "cannot be built from these"}[v]
-}
-
 // Verdict is that of the sheets laid. What is scant does not count: it is said.
 func (l *Layout) Verdict() Verdict {
 	switch {

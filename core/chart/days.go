@@ -67,7 +67,7 @@ func Days(o *core.Outlook, size DaySize) []draw.List {
 			q.list.Title += fmt.Sprintf(", part %d of %d", i+1, len(parts))
 		}
 		if i == 0 {
-			q.list.Description = DaysWords(o)
+			q.list.Description = daysWords(o)
 		}
 		q.draw()
 		out[i] = q.list
@@ -132,8 +132,8 @@ func (p *dayPlot) draw() {
 	p.wants(days)
 }
 
-// DaysWords say in words what the chart shows.
-func DaysWords(o *core.Outlook) string {
+// daysWords say in words what the chart shows.
+func daysWords(o *core.Outlook) string {
 	after := ""
 	if o.Through() > o.Days {
 		after = " After the end, marked by a line, winter keeping."

@@ -63,11 +63,8 @@ const (
 	stripPoint  = 4.5
 )
 
-// StripHeight is that of a strip's picture, CSS pixels, and StripMargin what is beside its curve.
-const (
-	StripHeight = 92
-	StripMargin = stripSide
-)
+// StripHeight is that of a strip's picture, CSS pixels.
+const StripHeight = 92
 
 // ValueAt is what a place in a strip stands for: x of its breadth, both CSS pixels.
 func (s Strip) ValueAt(x, width float64) float64 {

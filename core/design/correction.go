@@ -43,8 +43,8 @@ func (c *Corrections) Curves() []CorrectedCurve {
 // None tells whether there are no corrections.
 func (c Corrections) None() bool { return c == Corrections{} }
 
-// Scaled returns those of a boat k times the size.
-func (c Corrections) Scaled(k float64) Corrections {
+// scaled returns those of a boat k times the size.
+func (c Corrections) scaled(k float64) Corrections {
 	return Corrections{c.Plan.Scaled(k), c.Sheer.Scaled(k), c.Girth.Scaled(k)}
 }
 

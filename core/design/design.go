@@ -86,8 +86,8 @@ const (
 	WideAllAlong
 )
 
-// TreeRules lists them in their order.
-func TreeRules() []TreeRule { return []TreeRule{WideInTheMiddle, WideAllAlong} }
+// treeRules lists them in their order.
+func treeRules() []TreeRule { return []TreeRule{WideInTheMiddle, WideAllAlong} }
 
 // String is the rule as the form names it.
 func (r TreeRule) String() string {
@@ -161,8 +161,8 @@ const (
 	SittingOnSeat
 )
 
-// Postures lists them in their order.
-func Postures() []Posture { return []Posture{Kneeling, SittingOnBottom, SittingOnSeat} }
+// postures lists them in their order.
+func postures() []Posture { return []Posture{Kneeling, SittingOnBottom, SittingOnSeat} }
 
 // String is the posture as the form names it.
 func (p Posture) String() string {

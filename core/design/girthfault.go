@@ -42,7 +42,7 @@ func (d *Design) girthRoom() (short, long float64) {
 		return -1, -1
 	}
 	turn, _ := Lookup("turnWidth")
-	o, asked := d.Amidships(), d.girthAsked()
+	o, asked := d.amidships(), d.girthAsked()
 	least := shape.New(o.At(min(turn.Min/2, MostTurn*o.Half))).HalfGirth()
 	return least - asked, asked - shape.New(o.At(MostTurn*o.Half)).HalfGirth()
 }

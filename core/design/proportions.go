@@ -12,9 +12,9 @@ const (
 	// FrameShorter is how much shorter the building frame is than the gunwales. Same
 	// figure: 170 of 184 in.
 	FrameShorter = 14 * units.Inch
-	// BedLonger is how much longer the bed is than the gunwales; a choice of this
+	// bedLonger is how much longer the bed is than the gunwales; a choice of this
 	// project.
-	BedLonger = 48 * units.Inch
+	bedLonger = 48 * units.Inch
 	// GunwaleEndRise is how far the gunwale's ends rise over the depth amidships, and
 	// HeadRise how far the stem head rises over those; choices of this project.
 	GunwaleEndRise = 7.5 * units.Inch

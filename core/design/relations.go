@@ -113,11 +113,11 @@ func seatFaults(d Design) []Fault {
 	}
 	var faults []Fault
 	low := func(key string, height float64) bool {
-		if height >= LeastSeat-Rounding {
+		if height >= leastSeat-Rounding {
 			return false
 		}
 		faults = append(faults, NewFault(key, "A seat this low is none: sit on the bottom, or set a seat of %s or more.",
-			Small(LeastSeat)).AtLeast(LeastSeat))
+			Small(leastSeat)).AtLeast(leastSeat))
 		return true
 	}
 	all := low("seatHeight", d.SeatHeight)

@@ -97,9 +97,9 @@ func bedRows() []Param {
 			hull(32, 8, 86, func(d *Design) *float64 { return &d.TurnWidth }).
 			exactly(func(d Design) float64 { o, _ := d.midsectionAsked(); return 2 * o.Corner }),
 		row(stage.Bed, "bedLength", "Building bed, length",
-			"The levelled ground and its raised middle; "+units.Length.Both(BedLonger)+" longer than the gunwales by rule.").
+			"The levelled ground and its raised middle; "+units.Length.Both(bedLonger)+" longer than the gunwales by rule.").
 			hull(222, 60, 500, func(d *Design) *float64 { return &d.BedLength }).
-			follows(func(d Design) float64 { return 2*d.HalfGunwale() + BedLonger }),
+			follows(func(d Design) float64 { return 2*d.HalfGunwale() + bedLonger }),
 		row(stage.Bed, "bedCrown", "Crown of the bed", "How much higher the bed is amidships than at its ends.").
 			hull(1.75, 0, 5, func(d *Design) *float64 { return &d.BedCrown }),
 		row(stage.Bed, "endBlocking", "Blocks under the heels",
@@ -134,7 +134,7 @@ func bedRows() []Param {
 		choices(row(stage.Gather, "treeRule", "Sheet as wide as set",
 			"A trunk is thinner higher up, and a canoe widest amidships. Where sheets meet near amidships the whole length "+
 				"is wanted."),
-			names(TreeRules(), TreeRule.String), func(d *Design) *TreeRule { return &d.TreeRule }),
+			names(treeRules(), TreeRule.String), func(d *Design) *TreeRule { return &d.TreeRule }),
 		row(stage.Bark, "gunwaleTurn", "Bark left to trim at the gunwale",
 			"How far the bark stands above the rails before it is cut flush.").
 			timber(1.5, 0, 3, func(d *Design) *float64 { return &d.GunwaleTurn }),

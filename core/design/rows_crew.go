@@ -16,10 +16,10 @@ const (
 	// ModelStature is that of the segment model the crew's heights come from, 1.741 m:
 	// de Leva, Journal of Biomechanics 29, 1996, as half an inch tells it.
 	ModelStature = 68.5 * units.Inch
-	// UsualSeat is the height of a seat where sitting on one is chosen, and LeastSeat
+	// UsualSeat is the height of a seat where sitting on one is chosen, and leastSeat
 	// the least that is a seat at all. Common practice, no published source.
 	UsualSeat = 9 * units.Inch
-	LeastSeat = 3 * units.Inch
+	leastSeat = 3 * units.Inch
 )
 
 func crewRows() []Param {
@@ -31,7 +31,7 @@ func crewRows() []Param {
 			quantity(units.Mass, AverageMass, 50*units.Pound, 350*units.Pound, pounds,
 				func(d *Design) *float64 { return &d.PaddlerMass }),
 		choices(row(stage.Choose, "posture", "Paddlers kneel or sit", "Kneeling is steadier: the weight is lower."),
-			names(Postures(), Posture.String),
+			names(postures(), Posture.String),
 			func(d *Design) *Posture { return &d.Posture }),
 		row(stage.Choose, "stature", "Height of a paddler, standing", "It sets how high a paddler's weight lies.").
 			quantity(units.Length, ModelStature, 48*units.Inch, 84*units.Inch, [2]float64{0.5 * units.Inch, 0.01},

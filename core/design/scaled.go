@@ -11,6 +11,6 @@ func (d Design) Scaled(k float64) Design {
 	} {
 		*length *= k
 	}
-	d.Corrected = d.Corrected.Scaled(k)
+	d.Corrected = d.Corrected.scaled(k)
 	return d
 }

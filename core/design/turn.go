@@ -41,8 +41,8 @@ const (
 	BilgeSpread = 0.06
 )
 
-// Amidships is the outline of the finished section there, with no corner yet.
-func (d *Design) Amidships() shape.Outline {
+// amidships is the outline of the finished section there, with no corner yet.
+func (d *Design) amidships() shape.Outline {
 	return shape.Outline{Top: d.Depth, Half: d.OutsideBreadth() / 2, Bilge: d.Bilge}
 }
 
@@ -99,14 +99,14 @@ func GirthCorrected(o shape.Outline, by float64) shape.Outline {
 // MidsectionByNumbers is Midsection without what was read of it.
 func (d *Design) MidsectionByNumbers() (shape.Outline, bool) {
 	if d.TurnSet() {
-		return d.Amidships().At(d.TurnWidth / 2), true
+		return d.amidships().At(d.TurnWidth / 2), true
 	}
 	return d.midsectionAsked()
 }
 
 // midsectionAsked is Midsection where the turn line is not set.
 func (d *Design) midsectionAsked() (shape.Outline, bool) {
-	o := d.Amidships()
+	o := d.amidships()
 	if d.Bulges() {
 		return o.WithBreadth(d.GreatestBeam / 2)
 	}

@@ -118,7 +118,7 @@ func ribFaults(h *hull.Hull, all []bay) []design.Fault {
 		f := design.NewFault("groupHoles",
 			"A group of lacing %s long does not fit between the tips of ribs that stand %s apart: have fewer holes, holes "+
 				"closer together, narrower tips or fewer ribs.",
-			design.Small(GroupLength(d)), design.Small(places[at].spacing))
+			design.Small(groupLength(d)), design.Small(places[at].spacing))
 		fewer := d
 		for fewer.GroupHoles > 1 && crowded(fewer, places) >= 0 {
 			fewer.GroupHoles--
@@ -164,7 +164,7 @@ func tooWide(h *hull.Hull, places []place) (where string, wide, apart float64) {
 // space, or -1. Beside a rib under the middle thwart stands half a group more.
 func crowded(d design.Design, places []place) int {
 	for i, p := range places {
-		need := d.RibTipWidth + GroupLength(d)
+		need := d.RibTipWidth + groupLength(d)
 		if p.run == 0 {
 			need += splitRoom(&d) - d.RibTipWidth/2
 		}

@@ -88,13 +88,13 @@ func (l *Lacing) GroupOf(holes, passes int, tail float64) float64 {
 	return float64(holes*passes+1)*l.Turn + 2*tail
 }
 
-// GroupLength is the length of a group from its first hole to its last.
-func GroupLength(d design.Design) float64 { return float64(d.GroupHoles-1) * d.HoleSpacing }
+// groupLength is the length of a group from its first hole to its last.
+func groupLength(d design.Design) float64 { return float64(d.GroupHoles-1) * d.HoleSpacing }
 
 // holes are those of a group with its middle at run.
 func holes(d *design.Design, run float64) []float64 {
 	out := make([]float64, d.GroupHoles)
-	length := GroupLength(*d)
+	length := groupLength(*d)
 	for i := range out {
 		out[i] = run - length/2 + d.HoleSpacing*float64(i)
 	}

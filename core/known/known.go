@@ -22,12 +22,6 @@ type Source struct {
 	Cited string
 }
 
-// By is the source with another basis.
-func (s Source) By(b Basis) Source {
-	s.Basis = b
-	return s
-}
-
 // Works and standing reasons that are cited in more than one place.
 const (
 	BarkCanoes = "E. T. Adney and H. I. Chapelle, The Bark Canoes and Skin Boats of North America, " +

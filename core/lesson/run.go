@@ -54,9 +54,6 @@ func (r *Run) Next() bool {
 	return true
 }
 
-// Done tells whether all steps are.
-func (r *Run) Done() bool { return len(r.Canoes) == len(r.Lesson.Steps)+1 }
-
 func (r *Run) take(c core.Canoe, fault *design.Fault) {
 	var numbers []answer.Number
 	var spreads map[sure.Of]float64

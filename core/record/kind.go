@@ -1,7 +1,6 @@
 package record
 
 import (
-	"barkwright/core/stage"
 	"barkwright/core/units"
 )
 
@@ -82,47 +81,45 @@ type kindRow struct {
 	class
 	// key is the parameter that the measurement states outright, or "".
 	key string
-	// home is the stage of the work at which a tape reads it.
-	home stage.Key
 	// placed tells whether the measurement is taken somewhere along the boat.
 	placed bool
 }
 
 var kindRows = [kindCount]kindRow{
-	LengthOverall:      {id: "lengthOverall", name: "Length overall", home: stage.Ends, key: "length"},
-	LengthOverGunwales: {id: "lengthOverGunwales", name: "Length over the gunwales", home: stage.Gunwales},
-	BeamInside:         {id: "beamInside", name: "Beam inside the gunwales", home: stage.Lace, key: "beam"},
-	BeamOutside:        {id: "beamOutside", name: "Beam outside the gunwales", home: stage.Lace},
-	GreatestBeam:       {id: "greatestBeam", name: "Greatest breadth of bark", home: stage.Rib, key: "greatestBeam"},
-	DepthInwale:        {id: "depthInwale", name: "Depth to the inwale", home: stage.Lace, key: "depth"},
-	DepthRail:          {id: "depthRail", name: "Depth to the cap top", home: stage.Rib},
-	ThwartPosition:     {id: "thwartPosition", name: "Thwart position", home: stage.Gunwales},
-	Bay:                {id: "bay", name: "Bay between thwarts", home: stage.Gunwales},
-	ClearWidth:         {id: "clearWidth", name: "Thwart clear length", home: stage.Gunwales, class: scaled, placed: true},
-	SheerHeight:        {id: "sheerHeight", name: "Sheer height", home: stage.Lace, class: scaled, placed: true},
-	RailHeight:         {id: "railHeight", name: "Cap top height", home: stage.Rib, class: scaled, placed: true},
-	BottomRise:         {id: "bottomRise", name: "Bottom rise", home: stage.Rib, class: scaled, placed: true},
-	HalfGirth:          {id: "halfGirth", name: "Half girth inside the bark", home: stage.Rib, placed: true},
-	HalfBreadth:        {id: "halfBreadth", name: "Half breadth at a height", home: stage.Rib, placed: true},
-	EndHeight: {id: "endHeight", name: "Stem-head height", home: stage.Ends, class: scaled,
+	LengthOverall:      {id: "lengthOverall", name: "Length overall", key: "length"},
+	LengthOverGunwales: {id: "lengthOverGunwales", name: "Length over the gunwales"},
+	BeamInside:         {id: "beamInside", name: "Beam inside the gunwales", key: "beam"},
+	BeamOutside:        {id: "beamOutside", name: "Beam outside the gunwales"},
+	GreatestBeam:       {id: "greatestBeam", name: "Greatest breadth of bark", key: "greatestBeam"},
+	DepthInwale:        {id: "depthInwale", name: "Depth to the inwale", key: "depth"},
+	DepthRail:          {id: "depthRail", name: "Depth to the cap top"},
+	ThwartPosition:     {id: "thwartPosition", name: "Thwart position"},
+	Bay:                {id: "bay", name: "Bay between thwarts"},
+	ClearWidth:         {id: "clearWidth", name: "Thwart clear length", class: scaled, placed: true},
+	SheerHeight:        {id: "sheerHeight", name: "Sheer height", class: scaled, placed: true},
+	RailHeight:         {id: "railHeight", name: "Cap top height", class: scaled, placed: true},
+	BottomRise:         {id: "bottomRise", name: "Bottom rise", class: scaled, placed: true},
+	HalfGirth:          {id: "halfGirth", name: "Half girth inside the bark", placed: true},
+	HalfBreadth:        {id: "halfBreadth", name: "Half breadth at a height", placed: true},
+	EndHeight: {id: "endHeight", name: "Stem-head height", class: scaled,
 		key: "endHeight"},
-	EndPoint:          {id: "endPoint", name: "Point of the end profile", home: stage.Ends, class: scaled, placed: true},
-	HeadboardPosition: {id: "headboardPosition", name: "Headboard position", home: stage.Ends},
-	FrameLength:       {id: "frameLength", name: "Building frame, length", home: stage.Bed, key: "frameLength"},
-	FrameWidth:        {id: "frameWidth", name: "Building frame, width", home: stage.Bed, key: "frameWidth"},
-	RibCount:          {id: "ribCount", name: "Ribs", home: stage.Gunwales, class: counted, key: "ribs"},
-	RibSpacing:        {id: "ribSpacing", name: "Rib spacing", home: stage.Gunwales},
-	RibWidthMid: {id: "ribWidthMid", name: "Rib width amidships", home: stage.Rib, class: timber,
+	EndPoint:          {id: "endPoint", name: "Point of the end profile", class: scaled, placed: true},
+	HeadboardPosition: {id: "headboardPosition", name: "Headboard position"},
+	FrameLength:       {id: "frameLength", name: "Building frame, length", key: "frameLength"},
+	FrameWidth:        {id: "frameWidth", name: "Building frame, width", key: "frameWidth"},
+	RibCount:          {id: "ribCount", name: "Ribs", class: counted, key: "ribs"},
+	RibSpacing:        {id: "ribSpacing", name: "Rib spacing"},
+	RibWidthMid: {id: "ribWidthMid", name: "Rib width amidships", class: timber,
 		key: "ribWidthMid"},
-	RibWidthEnd: {id: "ribWidthEnd", name: "Rib width at the ends", home: stage.Rib, class: timber,
+	RibWidthEnd: {id: "ribWidthEnd", name: "Rib width at the ends", class: timber,
 		key: "ribWidthEnd"},
-	StemDepth: {id: "stemDepth", name: "Stem-piece, fore and aft", home: stage.Ends, class: timber,
+	StemDepth: {id: "stemDepth", name: "Stem-piece, fore and aft", class: timber,
 		key: "stemDepth"},
-	StemLaminations: {id: "stemLaminations", name: "Laminations of the stem", home: stage.Ends, class: counted,
+	StemLaminations: {id: "stemLaminations", name: "Laminations of the stem", class: counted,
 		key: "stemLaminations"},
-	InwaleThickness: {id: "inwaleThickness", name: "Inwale, thickness", home: stage.Gunwales, class: timber,
+	InwaleThickness: {id: "inwaleThickness", name: "Inwale, thickness", class: timber,
 		key: "inwaleThickness"},
-	CapThickness: {id: "capThickness", name: "Cap, thickness", home: stage.Gunwales, class: timber,
+	CapThickness: {id: "capThickness", name: "Cap, thickness", class: timber,
 		key: "capThickness"},
 }
 
@@ -150,9 +147,6 @@ func LookupKind(id string) (Kind, bool) {
 
 // String is the kind as a record's row names it.
 func (k Kind) String() string { return kindRows[k].name }
-
-// Home is the stage of the work at which a tape reads the kind.
-func (k Kind) Home() stage.Key { return kindRows[k].home }
 
 // Parameter returns the key of the parameter that the measurement states outright,
 // or "".

@@ -102,9 +102,9 @@ const (
 	MostPicture            = 400 << 10
 	// MostPixels bounds either side of a picture.
 	MostPixels = 20000
-	// UsualLine is how broad the lines of a drawing are where nobody says, pixels: a fifth of a
+	// usualLine is how broad the lines of a drawing are where nobody says, pixels: a fifth of a
 	// millimetre scanned at 300 to the inch. A choice of this project.
-	UsualLine = 2
+	usualLine = 2
 )
 
 const (
@@ -272,7 +272,7 @@ func (t *Tracing) Pressed() int {
 // NewTracing begins one on a picture of so many pixels. last is the highest number that rows
 // of an earlier one go by.
 func NewTracing(width, height float64, last int) Tracing {
-	return Tracing{Width: width, Height: height, Line: UsualLine, Last: last}
+	return Tracing{Width: width, Height: height, Line: usualLine, Last: last}
 }
 
 // amidships is how near the middle a place counts as there.

@@ -44,15 +44,5 @@ func (o Outline) WithBreadth(half float64) (Outline, bool) {
 	return o.At(c), ok
 }
 
-// WithHalfBreadthAt returns the outline whose section stands out to a half-breadth at a
-// height, looking for the corner between the centre line and most. Where no corner fits
-// it returns the nearer end and false.
-func (o Outline) WithHalfBreadthAt(height, half, most float64) (Outline, bool) {
-	c, ok := geom.Zero(func(c float64) float64 {
-		return o.At(c).open().HalfBreadthAt(height) - half
-	}, 0, most, cornerSolved)
-	return o.At(c), ok
-}
-
 // MostCorner is the corner of the outline whose side leans in as far as is looked at.
 func (o Outline) MostCorner() float64 { return o.Half + (o.Top-o.Bottom)*math.Tan(mostLean) }

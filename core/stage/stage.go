@@ -148,19 +148,6 @@ func (s Step) Text(in units.System) string {
 	return text
 }
 
-// Source is how the step is known and where it is written.
-func (s Step) Source() known.Source {
-	switch {
-	case s.Pages != "":
-		return known.Source{Basis: s.Basis, Cited: known.BarkCanoes + ", " + s.Pages}
-	case s.Account != "":
-		return known.Source{Basis: s.Basis, Cited: s.Account}
-	case s.Basis == known.Estimate:
-		return known.Source{Basis: s.Basis, Cited: known.OwnEstimate}
-	}
-	return known.Source{Basis: s.Basis, Cited: known.NoSource}
-}
-
 var all = [...]*Stage{&choose, &gather, &gunwales, &bed, &laid, &lace, &ends, &rib, &pitch, &keep}
 
 // All lists the stages in the order of the work.

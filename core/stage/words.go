@@ -31,9 +31,6 @@ func (w Word) Sense(in units.System) string {
 // Sized tells whether there is a size in the sense.
 func (w Word) Sized() bool { return len(w.sizes) > 0 }
 
-// In tells whether the word stands in a text, as a word or words of its own.
-func (w Word) In(text string) bool { return w.inLower(strings.ToLower(text)) }
-
 func (w Word) inLower(text string) bool {
 	return slices.ContainsFunc(w.written(), func(form string) bool { return stands(form, text) })
 }

@@ -23,8 +23,8 @@ type Costs struct {
 	Shared bool
 }
 
-// MostOfAll is how many rows stand above the others.
-const MostOfAll = 5
+// mostOfAll is how many rows stand above the others.
+const mostOfAll = 5
 
 // Costs compares the boat held with the one in hand, and reports false where none is held.
 // stepByStep asks for what came from what, however many controls moved.
@@ -56,6 +56,6 @@ func (w *Work) Costs(stepByStep bool) (Costs, bool) {
 		was.Numbers = append(was.Numbers, answer.Water(held, known.WaterAgainst())...)
 	}
 	c.Rows = weigh.Compare(was, is, steps, w.System)
-	c.Most = weigh.Most(c.Rows, MostOfAll)
+	c.Most = weigh.Most(c.Rows, mostOfAll)
 	return c, true
 }

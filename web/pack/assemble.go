@@ -58,15 +58,6 @@ func read(web string) (parts, error) {
 	return p, err
 }
 
-// assemble makes the page that stands alone.
-func (p parts) assemble() ([]byte, error) {
-	laid, err := p.lay()
-	if err != nil {
-		return nil, err
-	}
-	return alone(laid)
-}
-
 // lay lays the parts into the page's hooks but those that tell a page that stands alone
 // from one that is served. Each hook must be there once, and nothing of ours may ask for
 // anything outside the file.

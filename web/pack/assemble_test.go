@@ -21,10 +21,19 @@ func real(t *testing.T) parts {
 	return p
 }
 
+// assemble makes the page that stands alone.
+func assemble(p parts) ([]byte, error) {
+	laid, err := p.lay()
+	if err != nil {
+		return nil, err
+	}
+	return alone(laid)
+}
+
 // What the browser will unpack is what went in.
 func TestAssemble(t *testing.T) {
 	p := real(t)
-	page, err := p.assemble()
+	page, err := assemble(p)
 	require.NoError(t, err)
 	text := string(page)
 	assert.NotContains(t, text, "<!--")
@@ -89,7 +98,7 @@ func TestAssembleRefuses(t *testing.T) {
 	} {
 		p := real(t)
 		spoil(&p)
-		_, err := p.assemble()
+		_, err := assemble(p)
 		assert.Error(t, err, name)
 	}
 }
@@ -110,7 +119,7 @@ func TestFormHasEveryParameter(t *testing.T) {
 func TestContact(t *testing.T) {
 	p := real(t)
 	p.Contact = "corrections <at> example.org\n"
-	page, err := p.assemble()
+	page, err := assemble(p)
 	require.NoError(t, err)
 	assert.Contains(t, string(page), "ask: corrections &lt;at&gt; example.org</p>")
 	assert.Contains(t, contact(" \n"), "no address yet")

@@ -1,0 +1,4 @@
+package chart
+
+// StripMargin is what is beside a strip's curve, CSS pixels.
+const StripMargin = stripSide
