@@ -14,6 +14,7 @@ import (
 	"barkwright/core/answer"
 	"barkwright/core/design"
 	"barkwright/core/draw"
+	"barkwright/core/known"
 	"barkwright/core/plan"
 	"barkwright/core/stage"
 	"barkwright/core/units"
@@ -48,6 +49,24 @@ func tags(t *testing.T, html string) (found []tag, text string) {
 		case xml.CharData:
 			text += string(e)
 		}
+	}
+}
+
+// A step that gives pages stands in a list that names their book, whole.
+func TestStepsNameTheBookOfTheirPages(t *testing.T) {
+	_, text := tags(t, markup.Results(core.Evaluate(design.Default()), units.Imperial16))
+	for _, st := range stage.All() {
+		_, own, found := strings.Cut(text, st.Asked)
+		require.True(t, found, st.Key)
+		own, _, _ = strings.Cut(own, "Print this stage")
+		cited := 0
+		for _, step := range st.Steps {
+			if step.Pages != "" {
+				cited++
+				assert.Contains(t, own, "from a published rule, "+step.Pages, step.Key)
+			}
+		}
+		assert.Equal(t, cited > 0, strings.Contains(own, known.BarkCanoes), st.Key)
 	}
 }
 

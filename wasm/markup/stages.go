@@ -1,9 +1,11 @@
 package markup
 
 import (
+	"slices"
 	"strings"
 
 	"barkwright/core/draw"
+	"barkwright/core/known"
 	"barkwright/core/record"
 	"barkwright/core/stage"
 	"barkwright/core/tally"
@@ -54,7 +56,7 @@ func steps(st *stage.Stage, s units.System) string {
 		}
 		b.WriteString("</li>")
 	}
-	b.WriteString(`</ol><div class="row"><input type="text" data-note="` + string(st.Key) +
+	b.WriteString("</ol>" + book(st) + `<div class="row"><input type="text" data-note="` + string(st.Key) +
 		`" maxlength="500" aria-label="A note on ` +
 		draw.Escape(st.Name) + `"><button type="button" data-jot="` + string(st.Key) +
 		`">Note it down</button></div><ul class="noted" data-noted="` + string(st.Key) +
@@ -69,6 +71,14 @@ func steps(st *stage.Stage, s units.System) string {
 
 // AsCards begins what a button prints of a stage: its lists, as cards.
 const AsCards = "cards:"
+
+// book names the book whose pages the steps of a stage give.
+func book(st *stage.Stage) string {
+	if !slices.ContainsFunc(st.Steps, func(step stage.Step) bool { return step.Pages != "" }) {
+		return ""
+	}
+	return `<p class="help">Pages are those of ` + draw.Escape(known.BarkCanoes) + ".</p>"
+}
 
 // pages are where in the book, or in what account, a step stands.
 func pages(step stage.Step) string {
