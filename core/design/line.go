@@ -13,7 +13,7 @@ import (
 
 // A boat as one line of text: lineMark with the version, then one part for each number that is not
 // at its default, and the name; not the notes and the bark on hand. A part is the parameter's code and
-// its value: barkwright2_L180_B31.5_Dp305m_nShort. A plain value is in inches,
+// its value: barkwright3_L180_B31.5_Dp305m_nShort. A plain value is in inches,
 // pounds or the parameter's own unit, one with m after it in millimetres or
 // kilograms. Every character may stand in an address.
 //

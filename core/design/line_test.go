@@ -33,8 +33,8 @@ func TestLineReads(t *testing.T) {
 	d := check.With(t, "length", 180*in, "beam", 31.5*in, "depth", 0.305, "frameWidth", 24*in, "paddlerMass", 80.0,
 		"cargoPosition", -12*in)
 	d.Name = "Short & low_1"
-	assert.Equal(t, "barkwright2_L180_B31.5_D305m_Fw24_Pm80m_Cp-12_nShort%20%26%20low%5F1", line(t, d))
-	assert.Equal(t, "barkwright2", line(t, design.Default()))
+	assert.Equal(t, "barkwright3_L180_B31.5_D305m_Fw24_Pm80m_Cp-12_nShort%20%26%20low%5F1", line(t, d))
+	assert.Equal(t, "barkwright3", line(t, design.Default()))
 }
 
 // A line gives back the same boat to a nanometre, and one whose numbers stand on
@@ -104,7 +104,7 @@ func TestLineCodes(t *testing.T) {
 			v = p.Stepped(p.Default, -1, units.Metric)
 		}
 		text := line(t, p.Set(design.Default(), v))
-		found := regexp.MustCompile("^barkwright2_([A-Z][A-Za-z]{0,2})[-.0-9]+m?$").FindStringSubmatch(text)
+		found := regexp.MustCompile("^barkwright3_([A-Z][A-Za-z]{0,2})[-.0-9]+m?$").FindStringSubmatch(text)
 		require.NotNil(t, found, "%s has no code of its own in linecodes.go: the line reads %s", p.Key, text)
 		code := found[1]
 		require.False(t, seen[code], "%s of %s is used twice", code, p.Key)
@@ -117,23 +117,23 @@ func TestLineCodes(t *testing.T) {
 
 func TestLineRefusals(t *testing.T) {
 	rows := []struct{ text, says string }{
-		{"", "starts with barkwright2"},
-		{"hello", "starts with barkwright2"},
-		{"barkwright", "starts with barkwright2"},
-		{"barkwright3_L180", "of version 3"},
-		{"barkwright2_Q180", `"Q", which no design has`},
-		{"barkwright2_L180_L181", `"L" twice`},
-		{"barkwright2_L", "Length overall: the line gives"},
-		{"barkwright2_Lx", `"Lx", which no design has`},
-		{"barkwright2_L1e999", "Length overall: the line gives"},
-		{"barkwright2_L1.2.3", "Length overall: the line gives"},
-		{"barkwright2_I43.5", "Ribs: the line gives"},
-		{"barkwright2_I99999999999", "Ribs: the line gives"},
-		{"barkwright2_n%zz", "name in the line is damaged"},
-		{"barkwright2_n%ff", "name in the line is damaged"},
-		{"barkwright2_nA_nB", `"n" twice`},
-		{"barkwright2__L180", `"", which no design has`},
-		{"barkwright2_n" + strings.Repeat("a", design.MaxLine), "longer than any boat's"},
+		{"", "starts with barkwright3"},
+		{"hello", "starts with barkwright3"},
+		{"barkwright", "starts with barkwright3"},
+		{"barkwright4_L180", "of version 4"},
+		{"barkwright3_Q180", `"Q", which no design has`},
+		{"barkwright3_L180_L181", `"L" twice`},
+		{"barkwright3_L", "Length overall: the line gives"},
+		{"barkwright3_Lx", `"Lx", which no design has`},
+		{"barkwright3_L1e999", "Length overall: the line gives"},
+		{"barkwright3_L1.2.3", "Length overall: the line gives"},
+		{"barkwright3_I43.5", "Ribs: the line gives"},
+		{"barkwright3_I99999999999", "Ribs: the line gives"},
+		{"barkwright3_n%zz", "name in the line is damaged"},
+		{"barkwright3_n%ff", "name in the line is damaged"},
+		{"barkwright3_nA_nB", `"n" twice`},
+		{"barkwright3__L180", `"", which no design has`},
+		{"barkwright3_n" + strings.Repeat("a", design.MaxLine), "longer than any boat's"},
 	}
 	for _, row := range rows {
 		d, _, err := design.ReadLine(row.text)
@@ -141,7 +141,7 @@ func TestLineRefusals(t *testing.T) {
 		assert.Zero(t, d)
 		assert.Less(t, len(err.Error()), 200)
 	}
-	far, _, err := design.ReadLine("barkwright2_L900")
+	far, _, err := design.ReadLine("barkwright3_L900")
 	require.NoError(t, err)
 	assert.Contains(t, keys(design.Validate(far)), "length")
 }
@@ -178,6 +178,28 @@ func TestLinesOfVersion1(t *testing.T) {
 	assert.InDelta(t, d.HeelLength, again.HeelLength, 1e-9)
 }
 
+// What a line of version 2 leaves out stood at that version's defaults, and nothing moves.
+func TestLinesOfVersion2(t *testing.T) {
+	d, moved, err := design.ReadLine("barkwright2_L180")
+	require.NoError(t, err)
+	assert.Empty(t, moved)
+	assert.InDelta(t, 3.0/8, d.CapThickness/units.Inch, 1e-9)
+	assert.InDelta(t, 1.5, d.SheathingLap/units.Inch, 1e-9)
+	assert.InDelta(t, 0.70, d.Bilge, 1e-12, "as today")
+	again, moved, err := design.ReadLine(line(t, d))
+	require.NoError(t, err)
+	assert.Empty(t, moved)
+	assert.InDelta(t, d.CapThickness, again.CapThickness, 1e-12)
+	assert.InDelta(t, d.SheathingLap, again.SheathingLap, 1e-12)
+
+	old, _, err := design.ReadLine("barkwright1")
+	require.NoError(t, err)
+	assert.InDelta(t, 3.0/8, old.CapThickness/units.Inch, 1e-9)
+	set, _, err := design.ReadLine("barkwright2_Ct0.25")
+	require.NoError(t, err)
+	assert.InDelta(t, 0.25, set.CapThickness/units.Inch, 1e-9)
+}
+
 func movedKeys(moves []design.Move) []string {
 	var out []string
 	for _, m := range moves {
@@ -208,7 +230,7 @@ func FuzzReadLine(f *testing.F) {
 	for _, d := range append(check.SomeDesigns(6, 3), design.Starting()...) {
 		f.Add(line(f, d))
 	}
-	f.Add("barkwright2_L1e5_B-0_nx%41")
+	f.Add("barkwright3_L1e5_B-0_nx%41")
 	f.Fuzz(func(t *testing.T, text string) {
 		d, _, err := design.ReadLine(text)
 		if err != nil {

@@ -24,8 +24,9 @@ func timberRows() []Param {
 			timber(1, 0.5, 2.5, func(d *Design) *float64 { return &d.OutwaleDepth }),
 		row(stage.Gunwales, "capWidth", "Cap, width", "The flat strip that is pegged on top of inwale and outwale.").
 			timber(1.5, 0.75, 3, func(d *Design) *float64 { return &d.CapWidth }),
+		// 1/4 to 3/8 in: Adney and Chapelle 1964, p. 52.
 		row(stage.Gunwales, "capThickness", "Cap, thickness", "The cap is bent along with the gunwales.").
-			timber(0.375, 0.125, 0.75, func(d *Design) *float64 { return &d.CapThickness }),
+			timber(0.3125, 0.125, 0.75, func(d *Design) *float64 { return &d.CapThickness }),
 		// Four or more: Adney and Chapelle 1964, pp. 149-150, on outwales.
 		row(stage.Gunwales, "gunwaleEndSplits", "Gunwale ends split to bend, layers", "1 leaves them whole.").
 			wholes(4, 1, 8, func(d *Design) *int { return &d.GunwaleEndSplits }),
@@ -136,9 +137,10 @@ func ribRows() []Param {
 			timber(0.125, 0.0625, 0.375, func(d *Design) *float64 { return &d.SheathingThickness }),
 		row(stage.Rib, "sheathingWidth", "Sheathing, width of a strip", "Across the grain.").
 			timber(3.5, 1.5, 6, func(d *Design) *float64 { return &d.SheathingWidth }),
+		// About 2 in: Adney and Chapelle 1964, pp. 50-51.
 		row(stage.Rib, "sheathingLap", "Sheathing, lap at its ends",
 			"How far one strip lies over the next where they meet end to end.").
-			timber(1.5, 0, 6, func(d *Design) *float64 { return &d.SheathingLap }),
+			timber(2, 0, 6, func(d *Design) *float64 { return &d.SheathingLap }),
 	}
 }
 

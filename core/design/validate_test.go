@@ -48,7 +48,7 @@ func TestRelations(t *testing.T) {
 	}{
 		{"gunwaleEndHeight", check.With(t, "depth", 15*in, "gunwaleEndHeight", 14.75*in),
 			`lower at its ends than the depth of 1' 3"`, 15, true},
-		{"endHeight", check.With(t, "endHeight", 20.25*in), `and its cap, 1' 8 3/8" high`, 20.375, true},
+		{"endHeight", check.With(t, "endHeight", 20.25*in), `and its cap, 1' 8 5/16" high`, 20.3125, true},
 		{"headSetback", check.With(t, "headSetback", 8.25*in), `set back too far`, 8, false},
 		{"headSetback", check.With(t, "overhang", 30*in, "heelLength", 10*in, "headSetback", 6.5*in), `60 %`, 6, false},
 		{"headSetback", check.With(t, "overhang", 0.5*in, "headSetback", 0.25*in), `set back too far`, 0, false},

@@ -9,11 +9,13 @@ import (
 // Version is that of boats as they are written: the mark of a line, a file's own, and
 // what a printed sheet names. It rises when an older page would misread a boat, or would
 // let what follows stand elsewhere.
-const Version = 2
+const Version = 3
 
-// What boats of version 1 had of their own. What they left out of a line stood at these.
-var defaults1 = map[string]float64{
-	"bilge": 0.72, "heelLength": 20 * units.Inch, "stemSolid": 6 * units.Inch,
+// oldDefaults are the defaults of each version where those of the one after it are others. What a
+// boat left out of a line stood at its own version's.
+var oldDefaults = map[int]map[string]float64{
+	1: {"bilge": 0.72, "heelLength": 20 * units.Inch, "stemSolid": 6 * units.Inch},
+	2: {"capThickness": 0.375 * units.Inch, "sheathingLap": 1.5 * units.Inch},
 }
 
 // follows1 are the rules of version 1 that are others now. The heel followed no rule
@@ -26,13 +28,12 @@ var follows1 = map[string]func(Design) float64{
 // DefaultOf is the boat of which a line or a file of a version leaves everything out.
 func DefaultOf(version int) Design {
 	d := Default()
-	if version >= 2 {
-		return d
-	}
-	for key, v := range defaults1 {
-		p, _ := Lookup(key)
-		p.Put(&d, v)
-		p.Claim(&d)
+	for v := Version - 1; v >= version; v-- {
+		for key, value := range oldDefaults[v] {
+			p, _ := Lookup(key)
+			p.Put(&d, value)
+			p.Claim(&d)
+		}
 	}
 	return FollowAs(version, d)
 }

@@ -138,12 +138,12 @@ func TestFileRefusals(t *testing.T) {
 	good := encoded(t, design.Default())
 	with := func(name string) string { return strings.Replace(good, `"name":`, name, 1) }
 	rows := []struct{ name, text, says string }{
-		{"newer", strings.Replace(good, `"version": 2`, `"version": 3, "extra": {}`, 1),
-			"of version 3 and this page reads up to 2"},
+		{"newer", strings.Replace(good, `"version": 3`, `"version": 4, "extra": {}`, 1),
+			"of version 4 and this page reads up to 3"},
 		{"cut short", good[:len(good)/2], "damaged"},
 		{"no end", good[:len(good)-3], "damaged"},
-		{"version zero", strings.Replace(good, `"version": 2`, `"version": 0`, 1), "damaged"},
-		{"version a text", strings.Replace(good, `"version": 2`, `"version": "1"`, 1), "damaged"},
+		{"version zero", strings.Replace(good, `"version": 3`, `"version": 0`, 1), "damaged"},
+		{"version a text", strings.Replace(good, `"version": 3`, `"version": "1"`, 1), "damaged"},
 		{"text for a number", strings.Replace(good, `"beamFull":`, `"beamFull": "2.1", "x":`, 1),
 			`Fullness of the gunwales in the middle: the file holds "2.1", which is not a number`},
 		{"too large a number", strings.Replace(good, `"rocker":`, `"rocker": 1e999, "x":`, 1), "1e999, which is not a number"},
@@ -232,7 +232,7 @@ func TestFileKeepsTheBoat(t *testing.T) {
 	end, _ := design.Lookup("endHeight")
 	assert.True(t, end.Owned(f.Boats[0].Design))
 
-	const bare = `{"format": "barkwright designs", "version": 2, "current": 0,
+	const bare = `{"format": "barkwright designs", "version": 3, "current": 0,
 		"designs": [{"name": "", "notes": "", "values": {"frameWidth": 0.7, "beam": 0.9}}]}`
 	f, err = file.Decode([]byte(bare))
 	require.NoError(t, err)

@@ -61,7 +61,7 @@ func TestKeptRefusals(t *testing.T) {
 	good, err := kept(file.Boat{Design: design.Default()}).Encode()
 	require.NoError(t, err)
 	rows := []struct{ name, text, says string }{
-		{"newer", strings.Replace(good, `"version":2,`, `"version":9,`, 1), "of version 9 and this page reads up to"},
+		{"newer", strings.Replace(good, `"version":3,`, `"version":9,`, 1), "of version 9 and this page reads up to"},
 		{"newer, all else unknown", `{"format":"barkwright designs","version":9,"hull":{}}`, "of version 9"},
 		{"foreign", `{"some":"thing"}`, "not a file of Barkwright designs"},
 		{"no JSON", `Heron Cove`, "not a file of Barkwright designs"},

@@ -31,6 +31,9 @@ const (
 	// longestStrip is how long a strip of sheathing is split: to 9 ft. Adney and
 	// Chapelle 1964, pp. 50-51.
 	longestStrip = 9 * units.Foot
+	// shortestRegion is how long a region is at least, where the boat is long enough: strips are
+	// split from 5 ft on. Same pages.
+	shortestRegion = 5 * units.Foot
 	// boatPieces is in how many pieces the strips are measured at least, and stripLines how
 	// many strips of a region are.
 	boatPieces = 24
@@ -38,11 +41,13 @@ const (
 )
 
 func newSheathing(h *hull.Hull) Sheathing {
-	lap := h.Design.SheathingLap
-	n := int(math.Ceil(2 * h.HeadboardX() / (longestStrip - lap)))
-	n += 1 - n%2 // an odd number has a region amidships and its joints off it
-	for ; ; n += 2 {
-		if s := sheathed(h, n); s.longest() <= longestStrip {
+	lap, long := h.Design.SheathingLap, 2*h.HeadboardX()
+	for n := int(math.Ceil(long / (longestStrip - lap))); ; n++ {
+		regions := n
+		if more := n + 1 - n%2; long/float64(more) >= shortestRegion {
+			regions = more // an odd number keeps the joints off the middle
+		}
+		if s := sheathed(h, regions); s.longest() <= longestStrip {
 			return s
 		}
 	}
@@ -56,20 +61,23 @@ func (s *Sheathing) longest() float64 {
 	return most
 }
 
-// sheathed covers the boat from headboard to headboard in n regions, an odd number.
+// sheathed covers the boat from headboard to headboard in n regions.
 func sheathed(h *hull.Hull, n int) Sheathing {
 	d := &h.Design
 	end := h.HeadboardX()
 	pieces := 4 * ((boatPieces + 4*n - 1) / (4 * n)) // of a region: two pairs or more, so that a pair ends amidships
-	half := make([]lining, n/2+1)                    // from the one amidships outward, whose after half mirrors
+	half := make([]lining, (n+1)/2)                  // from amidships outward
+	amidships := pieces / 2 * (n % 2)                // of the region there, whose after half mirrors
 	last := liningAt(h, 0)
 	for k := 2; k <= n*pieces/2; k += 2 {
 		middle := liningAt(h, end*float64(2*(k-1))/float64(n*pieces))
 		at := liningAt(h, end*float64(2*k)/float64(n*pieces))
-		half[(k-1+pieces/2)/pieces].add(last, middle, at)
+		half[(k-1+amidships)/pieces].add(last, middle, at)
 		last = at
 	}
-	half[0].double()
+	if amidships > 0 {
+		half[0].double()
+	}
 	var s Sheathing
 	for i := range n {
 		r := SheathingRegion{From: end * (2*float64(i)/float64(n) - 1), To: end * (2*float64(i+1)/float64(n) - 1)}

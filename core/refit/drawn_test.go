@@ -34,7 +34,8 @@ func TestDrawnEnds(t *testing.T) {
 		assert.InDelta(t, r.Float(t, "headboard_from_foremost_in"), fromForemost, 0.51,
 			"%s: the mark, to the half inch of either table", id)
 		height, width := b.Height/inch-r.Float(t, "height_in"), b.Width/inch-r.Float(t, "width_in")
-		if math.Abs(height) <= 1 {
+		// Rails are measured over caps that are not lettered on all: published ones are 1/4 to 3/8 in thick.
+		if math.Abs(height) <= 1+1.0/16 {
 			high++
 		}
 		most := 1.25

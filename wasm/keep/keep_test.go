@@ -104,7 +104,7 @@ func TestWhatCannotBeReadIsLeftAlone(t *testing.T) {
 	c := newClock()
 	good, err := named("A torn one").Encode()
 	require.NoError(t, err)
-	newer := strings.Replace(strings.Replace(good, `"version":2,`, `"version":9,`, 1), "A torn one", "A newer one", 2)
+	newer := strings.Replace(strings.Replace(good, `"version":3,`, `"version":9,`, 1), "A torn one", "A newer one", 2)
 	unknown := strings.Replace(strings.Replace(strings.Replace(good, `"table":"`, `"table":"x`, 1),
 		`"rocker":`, `"keel":1,"rocker":`, 1),
 		"A torn one", "One with a keel", 2)

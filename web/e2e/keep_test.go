@@ -346,7 +346,7 @@ func TestAddressEdited(t *testing.T) {
 		p.noticed("was not opened")
 		before := eval[float64](p, beam)
 		p.do(chromedp.Click(chromedp.CSS(`[data-control="beam"] [data-step="1"]`)))
-		p.wait(`location.hash.includes('#d=barkwright2_B')`)
+		p.wait(`location.hash.includes('#d=barkwright3_B')`)
 		assert.NotEqual(t, before, eval[float64](p, beam))
 		eval[bool](p, `history.back(), true`)
 		p.wait(`location.hash === %q`, "#d="+bad)

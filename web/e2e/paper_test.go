@@ -265,7 +265,7 @@ func TestBuildSheetsPrint(t *testing.T) {
 	}
 	text := eval[string](p, `window.handed`)
 	for _, word := range []string{"Heron Cove, first canoe", "WARNING", "DANGER", "rounded to 1/16 in",
-		"life jacket", "barkwright2"} {
+		"life jacket", "barkwright3"} {
 		assert.Contains(t, text, word)
 	}
 	eval[bool](p, `dispatchEvent(new Event('afterprint'))`)
