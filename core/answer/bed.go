@@ -45,9 +45,10 @@ func bedNumbers(c core.Canoe) []*Number {
 func postWorking(c core.Canoe, p frame.Post) func(units.System) string {
 	d := c.Design
 	x := p.X
+	_, inwale := frame.InwaleAt(c.Hull, c.Hull.RunTo(x))
 	return working("sheer # less inwale # and bark #, less the bed # there, plus # that the bed under the heels "+
 		"lifts the boat by",
-		length(c.Hull.Sheer(x)), small(d.InwaleDepth), thin(d.BarkThickness), length(frame.BedHeight(c.Hull, x)),
+		length(c.Hull.Sheer(x)), small(inwale), thin(d.BarkThickness), length(frame.BedHeight(c.Hull, x)),
 		length(frame.BedHeight(c.Hull, c.Hull.HeelX)-c.Hull.Bottom(c.Hull.HeelX)))
 }
 

@@ -31,8 +31,8 @@ func joineryTable(c core.Canoe) Table {
 	joints := []joint{
 		{"inwale, bevel for the ribs' tips", num(j.Bevel), num(j.Bevel), 2, "off the lower outer corner, at 45 " +
 			"degrees", "38"},
-		{"inwale amidships", num(d.InwaleThickness), num(d.InwaleDepth), 2, "tapered evenly from here to its ends",
-			"38"},
+		{"inwale amidships", num(d.InwaleThickness), num(d.InwaleDepth), 2, "whole as far as the end thwarts, " +
+			"then tapered evenly", "38-40"},
 		{"inwale near its ends", num(j.EndThickness), num(j.EndDepth), 4, "where the half arrowhead begins", "38"},
 		{"half arrowhead at each inwale end", num(j.ArrowLength), dash, 4, "its length; two together make the " +
 			"point that is lashed", "38"},

@@ -135,7 +135,7 @@ func crownShare(h *hull.Hull, x float64) float64 {
 func PostLength(h *hull.Hull, x float64) float64 {
 	d := &h.Design
 	atHeel := BedHeight(h, h.HeelX) - h.Bottom(h.HeelX)
-	return h.Sheer(x) - d.InwaleDepth - d.BarkThickness - BedHeight(h, x) + atHeel
+	return UnderInwale(h, x) - d.BarkThickness - BedHeight(h, x) + atHeel
 }
 
 // crosspieces stand where the thwarts inside the frame do, and half-way between

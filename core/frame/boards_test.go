@@ -55,7 +55,8 @@ func TestHeadboardsBreadths(t *testing.T) {
 	assert.InDelta(t, b.Run, h.RunTo(b.X), byKnots, "the mark that the gunwale's own table has")
 	assert.Equal(t, b.X, b.FootX, "plumb")
 	assert.InDelta(t, 2*h.HalfBeam(b.X), b.Neck, rounding)
-	assert.Equal(t, d.InwaleDepth, b.Tenon)
+	_, deep := frame.InwaleAt(h, b.Run)
+	assert.Equal(t, deep, b.Tenon)
 	lining := d.BarkThickness + d.SheathingThickness
 	foot := h.Floor(b.X) + d.BarkThickness + d.StemDepth/2
 	assert.InDelta(t, h.Sheer(b.X)-foot, b.Height, rounding)
@@ -63,7 +64,7 @@ func TestHeadboardsBreadths(t *testing.T) {
 	section := h.CutAt(b.X, b.X)
 	points := section.Sample(4000)
 	for _, p := range b.Outline[3:] {
-		if p.Y <= 0 || p.Y >= b.Height-d.InwaleDepth {
+		if p.Y <= 0 || p.Y >= b.Height-b.Tenon {
 			continue
 		}
 		nearest := math.Inf(1)

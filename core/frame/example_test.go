@@ -160,6 +160,32 @@ func TestPublishedBlankRule(t *testing.T) {
 	assert.InDelta(t, 60, longest.Blank/inch, 1e-6, "twice the middle thwart of 30, as set")
 }
 
+// A headboard of 15 3/4 in overall, its tenon in a hole under the joined inwales (Adney and Chapelle 1964, p. 52):
+// longer than from its foot to their underside, shorter than to their top.
+func TestPublishedHeadboard(t *testing.T) {
+	p := published(t)
+	for _, end := range []float64{p["post gunwaleEnd"].low, p["post gunwaleEnd"].high} {
+		b := frame.Build(example(t, 7.5, end)).Headboard
+		assert.Less(t, (b.Height-b.Tenon)/inch, p["headboard overall"].low, "under the inwale")
+		assert.Greater(t, b.Height/inch, p["headboard overall"].low, "to its top")
+	}
+}
+
+// A boat of 19 ft whose gunwales are 16 1/2 ft has outwales of a little over 19 ft (D. C. Beard,
+// Boat-Building and Boating, 1911, ch. VI): over it, by less than the half foot that it is printed in.
+func TestPublishedOutwale(t *testing.T) {
+	long := func(overhang float64) *hull.Hull {
+		return hull.New(check.With(t, "length", 19*12*inch, "overhang", overhang, "beam", 30*inch, "beamFull", exampleFull,
+			"beamFine", exampleFine))
+	}
+	overhang, ok := geom.Bisect(func(v float64) float64 { return 16.5*12*inch - 2*long(v).Gunwale.Length() }, 10*inch,
+		20*inch, rounding)
+	require.True(t, ok)
+	outwale := frame.Build(long(overhang)).Gunwales.Outwale
+	assert.Greater(t, outwale, 19*12*inch)
+	assert.Less(t, outwale, 19.5*12*inch)
+}
+
 // Groups of 8 to 10 turns with a gap of about 2 in between them (Adney and Chapelle 1964, p. 48):
 // the default's holes and turns on the example's 50 ribs. Half of the whole inches it is printed in.
 func TestPublishedGroups(t *testing.T) {
@@ -174,10 +200,22 @@ func TestPublishedGroups(t *testing.T) {
 	}
 }
 
-// Strips of 5 to 9 ft (Adney and Chapelle 1964, pp. 50-51), the shortest and the longest.
+// Strips of 5 to 9 ft (Adney and Chapelle 1964, pp. 50-51), the shortest and the longest, of the
+// example and of boats from 12 to 24 ft.
 func TestPublishedStrips(t *testing.T) {
-	for i, r := range frame.Build(example(t, 7.5, 17)).Sheathing.Regions {
-		assert.GreaterOrEqual(t, r.Shortest/inch, 60.0, "region %d", i+1)
-		assert.LessOrEqual(t, r.Length/inch, 108.0, "region %d", i+1)
+	for _, h := range append(startingHulls(), example(t, 7.5, 17)) {
+		f := frame.Build(h)
+		for i, r := range f.Sheathing.Regions {
+			assert.GreaterOrEqual(t, r.Shortest/inch, 60.0, "%s, region %d", h.Design.Name, i+1)
+			assert.LessOrEqual(t, r.Length/inch, 108.0, "%s, region %d", h.Design.Name, i+1)
+		}
 	}
+}
+
+func startingHulls() []*hull.Hull {
+	out := []*hull.Hull{hull.New(design.Default())}
+	for _, d := range design.Starting() {
+		out = append(out, hull.New(d))
+	}
+	return out
 }

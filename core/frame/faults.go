@@ -61,7 +61,7 @@ func boardFaults(h *hull.Hull) []design.Fault {
 
 // boardHeight is how high a headboard stands under the inwale.
 func boardHeight(h *hull.Hull) float64 {
-	return h.Sheer(h.HeadboardX()) - h.Design.InwaleDepth - h.Floor(headboardFoot(h)) - footOver(h)
+	return UnderInwale(h, h.HeadboardX()) - h.Floor(headboardFoot(h)) - footOver(h)
 }
 
 // thwartFaults checks the places along the gunwale that the ribs are dealt

@@ -44,22 +44,27 @@ const (
 // the ends are drawn together and tied, 2 in. Common practice, no published source.
 const planLeftOut = 2 * units.Inch
 
+// edgePieces is in how many pieces the outwale is measured on either side of the gunwale's end.
+const edgePieces = 20
+
 func newGunwales(h *hull.Hull) Gunwales {
 	d := &h.Design
 	g := Gunwales{Run: h.Gunwale.Length()}
 	g.Inwale = 2 * g.Run
-	past, endX, endR := 0.0, h.GunwaleX, straight
+	// The outwale lies outside the bark, whose top edge is longer than the inwale's inner one.
+	edge := geom.Length3(h.EdgePoint, 0, h.GunwaleX, edgePieces)
+	endX, endR := h.GunwaleX, straight
 	if h.HeadX-h.GunwaleX > 4*planStep {
 		endX, endR = tightest(differences(h.TopEdge), h.GunwaleX+2*planStep, h.HeadX-2*planStep)
-		past = geom.Length3(func(x float64) geom.Vec3 { return geom.Vec3{X: x, Z: h.TopEdge(x)} }, h.GunwaleX, h.HeadX, 20)
+		edge += geom.Length3(h.EdgePoint, h.GunwaleX, h.HeadX, edgePieces)
 	}
-	g.Outwale = 2 * (g.Run + past)
+	g.Outwale = 2 * edge
 	g.Cap = g.Outwale
 	planEnd := h.StationAt(g.Run - planLeftOut)
 	planX, planR := tightest(h.PlanBend, 0, planEnd-2*planStep)
 	// Only the ends are split, from the end thwarts out, and only across the sheer:
 	// whole timber and layers each have their own tightest place.
-	split := h.StationAt(d.ThwartAt[d.OuterThwarts()-1] * g.Run)
+	split := h.StationAt(endThwartRun(h))
 	wholeX, wholeR := tightest(h.SheerBend, 0, split)
 	layerX, layerR := tightest(h.SheerBend, split, h.GunwaleX-2*planStep)
 	inPlan := func(t float64) GunwaleBend { return bendGunwale(h, planX, planR, t, 1) }

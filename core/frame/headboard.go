@@ -20,7 +20,8 @@ type Headboard struct {
 	Height, Sprung float64
 	// Width is where it is broadest, Foot an inch up.
 	Width, Foot float64
-	// The neck that goes up between the inwales, a tenon: its breadth and its height.
+	// The neck that goes up between the inwales, a tenon: its breadth, and its height from the
+	// inwales' underside there.
 	Neck, Tenon float64
 	// The notch over the heel of the stem-piece. Notched tells whether there is wood on
 	// either side of it.
@@ -60,7 +61,8 @@ func headboardFoot(h *hull.Hull) float64 {
 // foot comes down beside the heel to half the stem-piece's depth and is notched over it.
 func newHeadboard(h *hull.Hull) Headboard {
 	d := &h.Design
-	b := Headboard{Run: HeadboardRun(h), X: h.HeadboardX(), FootX: headboardFoot(h), Tenon: d.InwaleDepth}
+	b := Headboard{Run: HeadboardRun(h), X: h.HeadboardX(), FootX: headboardFoot(h)}
+	_, b.Tenon = InwaleAt(h, b.Run)
 	cut := h.CutAt(b.FootX, b.X)
 	foot := footOver(h) / cut.Up.Y
 	b.Stands, b.Top = along(cut, foot), along(cut, cut.P.Y)
@@ -69,7 +71,7 @@ func newHeadboard(h *hull.Hull) Headboard {
 	b.Neck = 2 * h.HalfBeam(b.X)
 	b.NotchWidth, b.NotchDepth = d.StemWidth, d.StemDepth/2
 	edge := boardEdge(cut.Section, d.BarkThickness+d.SheathingThickness, foot)
-	shoulder := b.Height - d.InwaleDepth
+	shoulder := b.Height - b.Tenon
 	cheeks := b.cheeks(edge)
 	b.Notched = cheeks < b.NotchDepth
 	b.Outline = b.outline(edge, cheeks, shoulder)

@@ -39,6 +39,7 @@ const (
 	endThicknessShare = 0.75 / 1.5
 	endDepthShare     = 1.125 / 1.5
 	capEndShare       = 1.0 / 2
+	arrowLength       = 3 * units.Inch
 )
 
 // NewJoinery is the joinery of a design.
@@ -46,7 +47,7 @@ func NewJoinery(d design.Design) Joinery {
 	return Joinery{
 		Bevel:        bevelShare * d.InwaleThickness,
 		EndThickness: endThicknessShare * d.InwaleThickness, EndDepth: endDepthShare * d.InwaleDepth,
-		ArrowLength: 3 * units.Inch,
+		ArrowLength: arrowLength,
 		CapEnd:      capEndShare * d.CapWidth,
 		TenonThick:  0.25 * units.Inch, TenonWide: tenonWidth,
 		ShoulderThick: 5.0 / 16 * units.Inch,

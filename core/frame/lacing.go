@@ -46,7 +46,7 @@ const samePlace = 1e-9
 func newLacing(h *hull.Hull, ribs []Rib) Lacing {
 	d := &h.Design
 	l := Lacing{Groups: make([]Group, 0, len(ribs)+1)}
-	endThwart := d.ThwartAt[d.OuterThwarts()-1] * h.Gunwale.Length()
+	endThwart := endThwartRun(h)
 	add := func(run float64, thwart int, holes []float64) {
 		l.Groups = append(l.Groups, Group{Run: run, X: h.StationAt(run), Thwart: thwart,
 			Pegged: len(l.Groups)%d.PegEvery == 0 && run <= endThwart+samePlace, Holes: holes})

@@ -130,18 +130,18 @@ func pieces(h *hull.Hull, f frame.Frame) []Piece {
 	d := h.Design
 	top := gunwaleHeight(h)
 	gunwale := d.GunwaleStock.Species.Density()
-	long := func(kind Kind, name string, length, width, thickness float64, v wood.Verdict) Piece {
+	long := func(kind Kind, name string, length, width, thickness, volume float64, v wood.Verdict) Piece {
 		return Piece{Kind: kind, Name: name, Count: 2, Spares: spares(2, v), Length: length + trim, Width: width,
-			Thickness: thickness,
-			Mass:      weigh(2*length*width*thickness, gunwale), Height: top, Log: GunwaleLog}
+			Thickness: thickness, Mass: weigh(2*volume, gunwale), Height: top, Log: GunwaleLog}
 	}
 	g := f.Gunwales
 	all := []Piece{
-		long(Inwales, "inwales", g.Inwale, d.InwaleDepth, d.InwaleThickness,
+		long(Inwales, "inwales", g.Inwale, d.InwaleDepth, d.InwaleThickness, frame.InwaleVolume(h),
 			max(g.InwalePlan.Verdict, g.InwaleSheer.Verdict)),
 		long(Outwales, "outwales", g.Outwale, d.OutwaleDepth, d.OutwaleThickness,
+			g.Outwale*d.OutwaleDepth*d.OutwaleThickness,
 			max(g.OutwalePlan.Verdict, g.OutwaleSheer.Verdict, g.OutwaleEnd.Verdict)),
-		long(Caps, "caps", g.Cap, d.CapWidth, d.CapThickness,
+		long(Caps, "caps", g.Cap, d.CapWidth, d.CapThickness, g.CapVolume(h),
 			max(g.CapPlan.Verdict, g.CapSheer.Verdict, g.CapEnd.Verdict)),
 		ribPieces(h, f),
 		stemPieces(h, f),

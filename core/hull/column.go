@@ -49,7 +49,7 @@ func (h *Hull) stand(v float64) standing {
 		return standing{h.edge(x), x, geom.Vec2{X: x}, geom.Vec2{Y: 1}}
 	}
 	foot := h.Foot(v)
-	edge := h.edgePoint(h.columnTop(v))
+	edge := h.EdgePoint(h.columnTop(v))
 	rise := geom.Vec2{X: edge.X, Y: edge.Z}.Sub(foot)
 	return standing{shape.Outline{Top: rise.Len(), Half: edge.Y}, edge.X, foot, rise.Unit()}
 }
@@ -94,7 +94,7 @@ func (h *Hull) Foot(v float64) geom.Vec2 {
 func (h *Hull) newFootPace() float64 {
 	// A short step, in proportion to the end.
 	x := h.HeelX + (h.HeadX-h.HeelX)*1e-4
-	edge := h.edgePoint(x).Sub(h.edgePoint(h.HeelX)).Len() / (x - h.HeelX)
+	edge := h.EdgePoint(x).Sub(h.EdgePoint(h.HeelX)).Len() / (x - h.HeelX)
 	profile := math.Hypot(1, h.bottomSlope())
 	return h.Edge.Length() / edge / (h.End.Path.Length() / profile)
 }

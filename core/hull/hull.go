@@ -73,13 +73,14 @@ const (
 // the gunwale's end, where the gunwales meet.
 func (h *Hull) newEdge() geom.Path3 {
 	if clear := edgeCorner * (h.HeadX - h.HeelX); h.GunwaleX < h.HeelX+clear || h.GunwaleX > h.HeadX-clear {
-		return geom.NewPath3(h.edgePoint, h.HeelX, h.HeadX, edgeKnots)
+		return geom.NewPath3(h.EdgePoint, h.HeelX, h.HeadX, edgeKnots)
 	}
-	return geom.NewPath3(h.edgePoint, h.HeelX, h.GunwaleX, edgeKnots/2).
-		Then(geom.NewPath3(h.edgePoint, h.GunwaleX, h.HeadX, edgeKnots/2))
+	return geom.NewPath3(h.EdgePoint, h.HeelX, h.GunwaleX, edgeKnots/2).
+		Then(geom.NewPath3(h.EdgePoint, h.GunwaleX, h.HeadX, edgeKnots/2))
 }
 
-func (h *Hull) edgePoint(x float64) geom.Vec3 {
+// EdgePoint is the bark's top edge at x from amidships forward, at its outer face.
+func (h *Hull) EdgePoint(x float64) geom.Vec3 {
 	return geom.Vec3{X: x, Y: h.SkinHalfBreadth(x), Z: h.TopEdge(x)}
 }
 

@@ -174,13 +174,20 @@ func quarterTurn(q geom.Vec2) geom.Vec2 { return geom.Vec2{X: q.Y, Y: -q.X} }
 func (k kit) gunwale() Pattern {
 	f := k.Frame
 	run, depth := k.OnModel(f.Gunwales.Run), k.OnModel(k.Design.InwaleDepth)
+	tapers := f.Thwarts[len(f.Thwarts)-1].Run
+	tapered := max(tapers, f.Gunwales.Run-frame.NewJoinery(k.Design).ArrowLength)
+	deep := func(run float64) float64 {
+		_, depth := frame.InwaleAt(k.Hull, run)
+		return k.OnModel(depth)
+	}
 	p := Pattern{Key: "kit-gunwale", Name: k.name("gunwale"),
 		Note: "From the middle to one end, along the gunwale; the other half is the same. Two inwales, " +
 			millimetre(2*run) + " long, and two outwales, " + millimetre(k.OnModel(f.Gunwales.Outwale)) +
 			" long, split from sticks " + millimetre(k.OnModel(k.Design.InwaleThickness)) + " thick. Carry the marks over; " +
 			"the numbers are those of the ribs."}
 	at := func(x, along float64) geom.Vec2 { return geom.Vec2{X: x, Y: -along} }
-	p.draw(Cut, at(0, 0), at(depth, 0), at(depth, run), at(0, run), at(0, 0))
+	p.draw(Cut, at(0, 0), at(depth, 0), at(depth, k.OnModel(tapers)), at(deep(tapered), k.OnModel(tapered)),
+		at(deep(f.Gunwales.Run), run), at(0, run), at(0, 0))
 	mark := func(along, beside float64, text string) {
 		p.draw(Mark, at(0, along), at(depth, along))
 		foot := along

@@ -124,11 +124,22 @@ func postsMeetTheSheer(t *testing.T, b model.Boat, all []pattern.Pattern) {
 		t.Fatalf("no bed at %v", x)
 		return 0
 	}
-	gunwale := extent(named(all, "kit-gunwale")[0].Lines[0].Points).X
+	gunwale := named(all, "kit-gunwale")[0].Lines[0].Points
+	corner := gunwale[0]
+	deep := func(along float64) float64 {
+		for i := 2; i < len(gunwale)-2; i++ {
+			a, c := gunwale[i-1].Sub(corner), gunwale[i].Sub(corner)
+			if at := math.Abs(c.Y); at >= along-1e-6 && at > math.Abs(a.Y) {
+				return math.Abs(a.X) + (along-math.Abs(a.Y))/(at-math.Abs(a.Y))*(math.Abs(c.X)-math.Abs(a.X))
+			}
+		}
+		t.Fatalf("no gunwale at %v", along)
+		return 0
+	}
 	h := b.Hull
 	lifted := bed(1000*b.OnModel(h.HeelX)) - 1000*b.OnModel(h.Bottom(h.HeelX))
 	for i, post := range b.Frame.Bed.Posts {
-		top := bed(1000*b.OnModel(post.X)) + 1000*b.Card + posts[i] + gunwale - lifted
+		top := bed(1000*b.OnModel(post.X)) + 1000*b.Card + posts[i] + deep(1000*b.OnModel(h.RunTo(post.X))) - lifted
 		assert.InDelta(t, 1000*b.OnModel(h.Sheer(post.X)), top, 0.05, post.Under)
 	}
 }

@@ -6,6 +6,7 @@ import (
 	"barkwright/core"
 	"barkwright/core/answer"
 	"barkwright/core/draw"
+	"barkwright/core/frame"
 	"barkwright/core/geom"
 	"barkwright/wasm/scene"
 	"barkwright/wasm/scene/solid"
@@ -93,7 +94,7 @@ func (p *pen) posts(c core.Canoe) {
 	h := c.Hull
 	for i, b := range c.Frame.Bed.Posts {
 		foot := geom.Vec3{X: b.X, Y: min(h.FrameHalfBreadth(b.X), h.HalfBeam(b.X)), Z: h.Bottom(min(b.X, h.HeelX)) + frameRise}
-		top := geom.Vec3{X: b.X, Y: h.HalfBeam(b.X), Z: h.Sheer(b.X) - c.Design.InwaleDepth}
+		top := geom.Vec3{X: b.X, Y: h.HalfBeam(b.X), Z: frame.UnderInwale(h, b.X)}
 		for _, m := range scene.Quarters {
 			line := []geom.Vec3{solid.InPlace(foot, m), solid.InPlace(top, m)}
 			p.Line(solid.Ribs, draw.Frame, 2*scene.StrongWidth, line...)

@@ -14,6 +14,7 @@ import (
 	"barkwright/core/bark"
 	"barkwright/core/design"
 	"barkwright/core/draw"
+	"barkwright/core/frame"
 	"barkwright/core/units"
 	"barkwright/wasm/scene"
 	"barkwright/wasm/scene/view"
@@ -192,7 +193,7 @@ func TestOneScaleAndPlace(t *testing.T) {
 						}), "%s: a thwart at %v from above", name, at)
 					}
 					if only != scene.TopOnly {
-						middle := c.Hull.Sheer(post.X) - d.InwaleDepth - post.Length/2
+						middle := frame.UnderInwale(c.Hull, post.X) - post.Length/2
 						at := plateBy(t, bed, "post.1", post.X, middle).At(from, c.Hull.Sheer(from)-d.OutwaleDepth)
 						assert.True(t, slices.ContainsFunc(partsNamed(l, "group.1"), func(p draw.Part) bool {
 							return slices.ContainsFunc(p.Points, func(q draw.Point) bool { return apart(at, q) < 0.5 })

@@ -6,6 +6,7 @@ import (
 	"barkwright/core"
 	"barkwright/core/bark"
 	"barkwright/core/draw"
+	"barkwright/core/frame"
 	"barkwright/core/geom"
 	"barkwright/wasm/scene"
 )
@@ -180,7 +181,7 @@ func namesSideOnBed(c core.Canoe) []scene.Called {
 	}
 	if n := len(bed.Posts); n > 1 {
 		post := bed.Posts[1]
-		out = append(out, scene.Called{Name: "post", At: at(post.X, h.Sheer(post.X)-d.InwaleDepth-post.Length/2)})
+		out = append(out, scene.Called{Name: "post", At: at(post.X, frame.UnderInwale(h, post.X)-post.Length/2)})
 	}
 	if n := len(bed.Stakes); n > 0 {
 		s := bed.Stakes[n/3]

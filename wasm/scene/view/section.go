@@ -159,10 +159,9 @@ func (p *pen) cutDrawn(c core.Canoe, r frame.Rib, k cut, a scene.Plate) {
 	p.hatchBend(hatchOf(r, d.RibStock), rib)
 	p.Line(draw.Seam, scene.HairWidth, a.Place(scene.Mirrored(k.ribOuter))...)
 	p.Line(draw.Ink, p.Outline(a), a.Place(scene.Mirrored(k.bark))...)
-	p.cutGunwales(c, k, a)
+	p.cutGunwales(c, r.X, k, a)
 	p.Part(answer.RibPart(r.Number), true, rib)
-	inner := k.top.X - d.BarkThickness - d.InwaleThickness
-	if inner > 0 {
+	if inner := c.Hull.HalfBeam(r.X); inner > 0 {
 		y := k.top.Y - d.InwaleDepth/2
 		n := p.Say(scene.RankPart, units.Length.Format(2*inner, p.View.System), draw.Ink, draw.Paper,
 			scene.Spot{At: a.At(0, y), Anchor: draw.Middle})
@@ -173,8 +172,8 @@ func (p *pen) cutDrawn(c core.Canoe, r frame.Rib, k cut, a scene.Plate) {
 	p.cutLabels(c, r, k, a)
 }
 
-// cutGunwales are inwale, outwale and cap on both sides.
-func (p *pen) cutGunwales(c core.Canoe, k cut, a scene.Plate) {
+// cutGunwales are inwale, outwale and cap on both sides, at a station.
+func (p *pen) cutGunwales(c core.Canoe, x float64, k cut, a scene.Plate) {
 	d := c.Design
 	for _, side := range [2]float64{1, -1} {
 		bar := func(name string, from, to, low, high float64) {
@@ -182,9 +181,9 @@ func (p *pen) cutGunwales(c core.Canoe, k cut, a scene.Plate) {
 				a.Place(scene.Rect(side*(from+to)/2, (to-from)/2, low, high)))
 		}
 		top := k.top
-		inner := max(0, top.X-d.BarkThickness-d.InwaleThickness)
+		inner, under := c.Hull.HalfBeam(x), frame.UnderInwale(c.Hull, x)-c.Hull.Sheer(x)
 		outer := top.X + d.OutwaleThickness
-		bar(answer.InwalePart, inner, max(inner, top.X-d.BarkThickness), top.Y-d.InwaleDepth, top.Y)
+		bar(answer.InwalePart, inner, max(inner, top.X-d.BarkThickness), top.Y+under, top.Y)
 		bar(answer.OutwalePart, top.X, outer, top.Y-d.OutwaleDepth, top.Y)
 		middle := (inner + outer) / 2
 		bar(answer.CapPart, max(0, middle-d.CapWidth/2), middle+d.CapWidth/2, top.Y, top.Y+d.CapThickness)

@@ -72,17 +72,18 @@ func (p *pen) bedCutDrawn(c core.Canoe, index int, k cut, a scene.Plate) {
 	p.Part(answer.BarkPart, false, bark)
 	batten := p.frameCut(c, a, half, bed+d.BarkThickness)
 	stand := half * 0.55
-	top := h.Sheer(post.X) - d.InwaleDepth
+	top := frame.UnderInwale(h, post.X)
+	thick, deep := frame.InwaleAt(h, h.RunTo(post.X))
 	for _, y := range [2]float64{stand, -stand} {
 		points := a.Place(scene.Rect(y, 0.02, top-post.Length, top))
 		p.Area(draw.Ground, draw.Frame, scene.StrongWidth, points)
 		p.Part(answer.PostPart(index), true, points)
 	}
 	inner := h.HalfBeam(post.X)
-	y := top + d.InwaleDepth/2
-	p.Area(draw.Cedar, draw.Ink, scene.TimberWidth, a.Place(scene.Rect(0, inner, y-d.InwaleDepth/3, y+d.InwaleDepth/3)))
+	y := top + deep/2
+	p.Area(draw.Cedar, draw.Ink, scene.TimberWidth, a.Place(scene.Rect(0, inner, y-deep/3, y+deep/3)))
 	for _, side := range [2]float64{1, -1} {
-		inwale := a.Place(scene.Rect(side*(inner+d.InwaleThickness/2), d.InwaleThickness/2, top, top+d.InwaleDepth))
+		inwale := a.Place(scene.Rect(side*(inner+thick/2), thick/2, top, top+deep))
 		p.Area(draw.Cedar, draw.Ink, scene.StrongWidth, inwale)
 		p.Part(answer.InwalePart, true, inwale)
 	}

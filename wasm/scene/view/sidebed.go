@@ -6,6 +6,7 @@ import (
 	"barkwright/core"
 	"barkwright/core/answer"
 	"barkwright/core/draw"
+	"barkwright/core/frame"
 	"barkwright/core/geom"
 	"barkwright/core/units"
 	"barkwright/wasm/scene"
@@ -22,7 +23,7 @@ func (p *pen) sideOnBed(c core.Canoe, l layout) {
 	p.frameSide(c, a)
 	p.posts(c, l)
 	top := scene.Curve(h.Sheer, h.GunwaleX)
-	under := scene.Curve(func(x float64) float64 { return h.Sheer(x) - d.InwaleDepth }, h.GunwaleX)
+	under := scene.Curve(func(x float64) float64 { return frame.UnderInwale(h, x) }, h.GunwaleX)
 	p.timber(answer.InwalePart, p.Thin(a, d.InwaleDepth, scene.StrongWidth),
 		a.Place(scene.Between(scene.Mirrored(top), scene.Mirrored(under))))
 	p.ghostSide(a)
@@ -129,12 +130,12 @@ func (p *pen) stakesSide(c core.Canoe, a scene.Plate) {
 
 // posts stand on the bark under the inwale, each with its length.
 func (p *pen) posts(c core.Canoe, l layout) {
-	h, d, a := c.Hull, c.Design, l.side
+	h, a := c.Hull, l.side
 	const half = 0.02 // m: a post about 1 1/2 in through
 	for i, post := range c.Frame.Bed.Posts {
 		// Past the heel the bed lies under the rising end of the bark. The post still stands on
 		// the bed.
-		foot := h.Sheer(post.X) - d.InwaleDepth - post.Length
+		foot := frame.UnderInwale(h, post.X) - post.Length
 		for k, points := range mates(a, scene.Rect(post.X, half, foot, foot+post.Length), i == 0) {
 			p.Area(draw.Frame, draw.Frame, scene.FineWidth, points)
 			p.Part(answer.PostPart(i), true, points)
