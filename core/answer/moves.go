@@ -85,7 +85,7 @@ afloat.freeboardAt: cargoPosition
 afloat.trim: cargoPosition
 afloat.displacement: paddlers paddlerMass sheathingThickness cargo
 afloat.gm: paddlers beam thwarts paddlerMass
-afloat.gmLow: paddlers turnWidth beam thwarts
+afloat.gmLow: paddlers turnWidth thwarts beam
 afloat.gmHigh: paddlers turnWidth beam thwarts
 afloat.gmHigher: paddlers beam thwarts paddlerMass
 afloat.gmLower: paddlers beam thwarts paddlerMass
