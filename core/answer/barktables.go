@@ -27,7 +27,7 @@ func goresTable(c core.Canoe) Table {
 	}
 	var gores []goreRow
 	for n, g := range c.Bark.Gores {
-		if g.X >= -1e-9 {
+		if g.X >= 0 {
 			gores = append(gores, newGoreRow(c, n))
 		}
 	}

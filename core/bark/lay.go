@@ -1,7 +1,7 @@
 package bark
 
 import (
-	"math"
+	"barkwright/core/geom"
 	"slices"
 	"strconv"
 )
@@ -86,7 +86,7 @@ func sheetsEndToEnd(whole, sheet, lap float64) int {
 	if sheet >= whole {
 		return 1
 	}
-	return 1 + int(math.Ceil((whole-sheet)/(sheet-lap)-1e-9))
+	return 1 + int(geom.Ceil((whole-sheet)/(sheet-lap)))
 }
 
 // layBed lays sheets on the bed from the bow aft, each lapped outside the next so that

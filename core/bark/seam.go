@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"barkwright/core/design"
+	"barkwright/core/geom"
 	"barkwright/core/units"
 )
 
@@ -128,7 +129,7 @@ func (s *Seam) add(length float64, times int) {
 	if length <= 0 {
 		return
 	}
-	stitches := int(math.Ceil(length/s.Sewing.Pitch - 1e-9))
+	stitches := int(geom.Ceil(length / s.Sewing.Pitch))
 	s.Count += times
 	s.Length += float64(times) * length
 	s.Stitches += times * stitches
@@ -164,6 +165,6 @@ const strandsPerRoot = 2
 func NewRoot(split, waste float64) Root {
 	r := Root{Split: split, WithWaste: split * (1 + waste)}
 	r.Dug = r.WithWaste / strandsPerRoot
-	r.Whole = int(math.Ceil(r.Dug/RootGrows - 1e-9))
+	r.Whole = int(geom.Ceil(r.Dug / RootGrows))
 	return r
 }

@@ -1,9 +1,8 @@
 package bark
 
 import (
-	"math"
-
 	"barkwright/core/design"
+	"barkwright/core/geom"
 	"barkwright/core/units"
 	"barkwright/core/wood"
 )
@@ -39,4 +38,4 @@ func NewStanding(s Sheet, d design.Design) Standing {
 // TreeStep is what a tree's girth and diameter are rounded up to.
 const TreeStep = units.Inch / 2
 
-func upToStep(v float64) float64 { return math.Ceil(v/TreeStep-1e-9) * TreeStep }
+func upToStep(v float64) float64 { return geom.Ceil(v/TreeStep) * TreeStep }

@@ -80,9 +80,6 @@ func inside(thwarts []frame.Thwart, end float64) (last float64) {
 	return last
 }
 
-// Adney and Chapelle 1964, pp. 40-41: stakes about 24 in apart and 1 in off the frame, the
-// last pair but one about 12 in from its end, two pairs about 12 and 18 in beyond, the
-// pairs there 1 1/2 in apart.
 // The bed of the published example is about 3 1/2 ft broad under its gunwales. Adney and
 // Chapelle 1964, p. 40.
 func TestPublishedBed(t *testing.T) {
@@ -96,6 +93,9 @@ func TestPublishedBed(t *testing.T) {
 	assert.Greater(t, f.Bed.Breadth/2, f.Bed.Stakes[0].Y+2*inch)
 }
 
+// Adney and Chapelle 1964, pp. 40-41: stakes about 24 in apart and 1 in off the frame, the
+// last pair but one about 12 in from its end, two pairs about 12 and 18 in beyond, the
+// pairs there 1 1/2 in apart.
 func TestStakes(t *testing.T) {
 	wide := 0
 	for _, d := range []design.Design{

@@ -1,10 +1,10 @@
 package gather
 
 import (
-	"math"
 	"sort"
 
 	"barkwright/core/design"
+	"barkwright/core/geom"
 	"barkwright/core/wood"
 )
 
@@ -77,7 +77,7 @@ func boltNeeds(d design.Design, pieces []Piece) []BoltNeed {
 		case n.Length > trunk.Clear:
 			n.State = TooShort
 		default:
-			n.Bolts = int(math.Ceil(share - 1e-9))
+			n.Bolts = int(geom.Ceil(share))
 			n.Left = float64(n.Bolts) - share
 		}
 		all = append(all, n)

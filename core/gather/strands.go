@@ -8,6 +8,7 @@ import (
 	"barkwright/core/bark"
 	"barkwright/core/design"
 	"barkwright/core/frame"
+	"barkwright/core/geom"
 	"barkwright/core/units"
 )
 
@@ -95,7 +96,7 @@ func CutStrands(length float64, groups int, group float64, seams [4]bark.Seam, w
 		s.Left += c.Left
 	}
 	s.Pieces = len(all)
-	s.Roots = int(math.Ceil(float64(len(s.Cut))*(1+waste)/2 - 1e-9))
+	s.Roots = int(geom.Ceil(float64(len(s.Cut)) * (1 + waste) / 2))
 	return s
 }
 

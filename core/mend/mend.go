@@ -11,6 +11,7 @@ import (
 	"barkwright/core/design"
 	"barkwright/core/frame"
 	"barkwright/core/gather"
+	"barkwright/core/geom"
 	"barkwright/core/plan"
 	"barkwright/core/tally"
 	"barkwright/core/units"
@@ -117,7 +118,7 @@ func Make(b Boat, d tally.Damage) Repair {
 func (r *Repair) sew(b Boat, length float64) {
 	s := bark.SewingOf(bark.PanelSeams, b.Design)
 	r.Seam = length
-	r.Stitches = int(math.Ceil(length/s.Pitch - 1e-9))
+	r.Stitches = int(geom.Ceil(length / s.Pitch))
 	if r.Stitches > 0 {
 		r.Root = float64(r.Stitches)*s.PerStitch()*(1+b.Design.RootWaste) + 2*b.Design.Tail
 	}

@@ -1,8 +1,6 @@
 package model
 
 import (
-	"math"
-
 	"barkwright/core"
 	"barkwright/core/bark"
 	"barkwright/core/design"
@@ -110,5 +108,5 @@ func (p Page) FitTo(length, breadth float64, pages int) float64 {
 		// The trim is as broad at any scale.
 		return max(length/(float64(pages)*along), breadth/(across-2*Trim))
 	}
-	return math.Ceil(10*min(scale(p.Long, p.Wide), scale(p.Wide, p.Long))-1e-9) / 10
+	return geom.Ceil(10*min(scale(p.Long, p.Wide), scale(p.Wide, p.Long))) / 10
 }

@@ -46,7 +46,7 @@ func (b *barkKit) jointed(most float64) []float64 {
 		free(last(slits)+offSlit*b.Scale, b.half())
 	}
 	// As few pieces as there can be, as alike as the slits allow.
-	for n := max(1, int(math.Ceil(2*b.half()/most-1e-9))); n <= len(slits)+2; n++ {
+	for n := max(1, int(geom.Ceil(2*b.half()/most))); n <= len(slits)+2; n++ {
 		if out, ok := b.shareOut(places, n, most); ok {
 			return out
 		}

@@ -85,7 +85,7 @@ func across(size, block, overlap float64) (pages int, offsets []float64) {
 		// At the upper left, so that the frame has its room.
 		return 1, []float64{narrow + min(narrow, (block-size)/2-narrow)}
 	}
-	pages = max(2, int(math.Ceil((size+2*room-overlap)/(block-overlap)-1e-9)))
+	pages = max(2, int(geom.Ceil((size+2*room-overlap)/(block-overlap))))
 	over := float64(pages-1)*(block-overlap) + block - size - 2*room
 	for _, share := range [...]float64{0.5, 0, 1, 0.25, 0.75} {
 		offsets = append(offsets, room+share*over)

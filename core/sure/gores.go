@@ -61,7 +61,7 @@ func cutGores(c core.Canoe) iter.Seq2[int, int] {
 	return func(yield func(place, number int) bool) {
 		n := 0
 		for i, g := range c.Bark.Gores {
-			if g.X < -1e-9 {
+			if g.X < 0 {
 				continue
 			}
 			if g.State == bark.GoreCut && !yield(i, n) {

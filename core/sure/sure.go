@@ -5,6 +5,7 @@ import (
 
 	"barkwright/core"
 	"barkwright/core/design"
+	"barkwright/core/geom"
 	"barkwright/core/units"
 )
 
@@ -46,7 +47,7 @@ const LeaveStep = units.Inch / 8
 
 // Leave is by how much longer than the figure a piece is cut until it is tried: the spread, rounded
 // up to an eighth of an inch.
-func (f Figure) Leave() float64 { return math.Ceil(f.Spread/LeaveStep-1e-9) * LeaveStep }
+func (f Figure) Leave() float64 { return geom.Ceil(f.Spread/LeaveStep) * LeaveStep }
 
 // Spreads are a boat's figures as they are being worked out.
 type Spreads struct {
