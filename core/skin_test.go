@@ -3,7 +3,6 @@ package core_test
 import (
 	"math"
 	"math/rand/v2"
-	"reflect"
 	"strings"
 	"testing"
 
@@ -189,7 +188,7 @@ func TestSkinNeverNaN(t *testing.T) {
 				assert.GreaterOrEqual(t, g.Width, 0.0)
 			}
 		}
-		requireNumbers(t, reflect.ValueOf(*c.Skin))
+		check.RequireFinite(t, *c.Skin)
 		assert.Less(t, c.Skin.Flat.P95, math.Inf(1))
 	}
 	t.Log(states)

@@ -3,7 +3,6 @@ package core_test
 import (
 	"math"
 	"math/rand/v2"
-	"reflect"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -88,28 +87,12 @@ func TestWaterNeverNaN(t *testing.T) {
 		states[c.Afloat.Floated.State]++
 		w := core.OnWater(c)
 		c.Afloat.Body = nil
-		requireNumbers(t, reflect.ValueOf(c.Afloat))
-		requireNumbers(t, reflect.ValueOf(w))
+		check.RequireFinite(t, c.Afloat)
+		check.RequireFinite(t, w)
 	}
 	t.Log(states)
 	assert.Positive(t, states[afloat.Floats])
 	assert.Greater(t, len(states), 2, "the states are met too")
-}
-
-func requireNumbers(t *testing.T, v reflect.Value) {
-	t.Helper()
-	switch v.Kind() {
-	case reflect.Float64:
-		require.False(t, math.IsNaN(v.Float()) || math.IsInf(v.Float(), 0))
-	case reflect.Struct:
-		for i := range v.NumField() {
-			requireNumbers(t, v.Field(i))
-		}
-	case reflect.Slice:
-		for i := range v.Len() {
-			requireNumbers(t, v.Index(i))
-		}
-	}
 }
 
 // The curves come within 100 ms of the last step in the browser: 15 ms native is

@@ -3,7 +3,6 @@ package afloat_test
 import (
 	"math"
 	"math/rand/v2"
-	"reflect"
 	"slices"
 	"testing"
 
@@ -15,6 +14,7 @@ import (
 	"barkwright/core/geom"
 	"barkwright/core/hull"
 	"barkwright/core/internal/bodies"
+	"barkwright/core/internal/check"
 )
 
 func TestNamedStates(t *testing.T) {
@@ -128,27 +128,11 @@ func TestNeverNaN(t *testing.T) {
 			Centre: geom.Vec3{X: r.NormFloat64() * 0.5, Y: r.NormFloat64() * 0.1, Z: r.Float64()}}
 		f := body.Float(load, fresh)
 		count[f.State]++
-		requireNumbers(t, reflect.ValueOf(f))
-		requireNumbers(t, reflect.ValueOf(body.Righting(load, fresh, 12)))
+		check.RequireFinite(t, f)
+		check.RequireFinite(t, body.Righting(load, fresh, 12))
 	}
 	for _, s := range []afloat.State{afloat.Floats, afloat.Overloaded, afloat.Swamped, afloat.CapsizesUpright} {
 		assert.Positive(t, count[s], "%v not met", s)
-	}
-}
-
-func requireNumbers(t *testing.T, v reflect.Value) {
-	t.Helper()
-	switch v.Kind() {
-	case reflect.Float64:
-		require.False(t, math.IsNaN(v.Float()) || math.IsInf(v.Float(), 0))
-	case reflect.Struct:
-		for i := range v.NumField() {
-			requireNumbers(t, v.Field(i))
-		}
-	case reflect.Slice:
-		for i := range v.Len() {
-			requireNumbers(t, v.Index(i))
-		}
 	}
 }
 

@@ -4,7 +4,6 @@ import (
 	"math"
 	"math/rand/v2"
 	"os"
-	"reflect"
 	"strconv"
 	"strings"
 	"testing"
@@ -114,7 +113,7 @@ func TestRandomDesigns(t *testing.T) {
 		}
 		built++
 		f := frame.Build(h)
-		numbers(reflect.ValueOf(f), "Frame", func(at string, v float64) {
+		check.Numbers(f, func(at string, v float64) {
 			if math.IsNaN(v) || math.IsInf(v, 0) {
 				t.Fatalf("%s is %v in %+v", at, v, h.Design)
 			}

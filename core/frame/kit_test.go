@@ -3,8 +3,6 @@ package frame_test
 import (
 	"math"
 	"math/rand/v2"
-	"reflect"
-	"strconv"
 
 	"barkwright/core/design"
 	"barkwright/core/frame"
@@ -76,22 +74,6 @@ func sound(source *rand.Rand) *hull.Hull {
 		}
 		if h := hull.New(d); h.Faults() == nil {
 			return h
-		}
-	}
-}
-
-// numbers calls see with every number inside v and its place.
-func numbers(v reflect.Value, at string, see func(at string, n float64)) {
-	switch v.Kind() {
-	case reflect.Float64:
-		see(at, v.Float())
-	case reflect.Struct:
-		for i := range v.NumField() {
-			numbers(v.Field(i), at+"."+v.Type().Field(i).Name, see)
-		}
-	case reflect.Slice, reflect.Array:
-		for i := range v.Len() {
-			numbers(v.Index(i), at+"["+strconv.Itoa(i)+"]", see)
 		}
 	}
 }

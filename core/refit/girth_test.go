@@ -17,6 +17,19 @@ import (
 	"barkwright/core/units"
 )
 
+// drawnSection records a drawn midsection of the survey with its beam, its depth and its frame, where one is lettered.
+func drawnSection(t *testing.T, row check.Row) record.Record {
+	v := func(column string) float64 { return row.Float(t, column) * inch }
+	d := design.Default()
+	beam := 2 * (v("half_breadth_gunwale_in") - d.InwaleThickness - d.BarkThickness)
+	rec := record.Record{Data: []record.Datum{{Kind: record.BeamInside, Value: beam},
+		{Kind: record.DepthInwale, Value: v("depth_in")}}}
+	if row["lettered_frame_in"] != "" {
+		rec.Data = append(rec.Data, record.Datum{Kind: record.FrameWidth, Value: v("lettered_frame_in")})
+	}
+	return rec
+}
+
 // The drawn midsections of the survey, each recorded with its frame, where one is
 // lettered, and its half girth alone: the half-breadths at three heights follow. Drawn
 // half girths are round the outside, good to a quarter inch; the bound is the drawing's
@@ -28,19 +41,13 @@ func TestHalfGirthGivesTheDrawnSection(t *testing.T) {
 			continue
 		}
 		v := func(column string) float64 { return row.Float(t, column) * inch }
-		plain := design.Default()
-		beam := 2 * (v("half_breadth_gunwale_in") - plain.InwaleThickness - plain.BarkThickness)
-		rec := record.Record{Data: []record.Datum{{Kind: record.BeamInside, Value: beam},
-			{Kind: record.DepthInwale, Value: v("depth_in")}}}
-		if row["lettered_frame_in"] != "" {
-			rec.Data = append(rec.Data, record.Datum{Kind: record.FrameWidth, Value: v("lettered_frame_in")})
-		}
+		rec := drawnSection(t, row)
 		before := Fit(rec)
 		// The turning of these sections is within a tenth of the default's.
 		h := hull.New(before.Design)
 		turning := h.Section(0).Turning()
 		rec.Data = append(rec.Data, record.Datum{Kind: record.HalfGirth,
-			Value: v("half_girth_in") - plain.BarkThickness*turning})
+			Value: v("half_girth_in") - design.Default().BarkThickness*turning})
 		after := Fit(rec)
 		require.Empty(t, after.Conflicts, row["boat"])
 		assert.Equal(t, before.Design.FrameWidth, after.Design.FrameWidth, "a girth moves no frame")
@@ -67,18 +74,12 @@ func TestHalfBreadthGivesTheDrawnSection(t *testing.T) {
 			continue
 		}
 		v := func(column string) float64 { return row.Float(t, column) * inch }
-		plain := design.Default()
-		beam := 2 * (v("half_breadth_gunwale_in") - plain.InwaleThickness - plain.BarkThickness)
-		rec := record.Record{Data: []record.Datum{{Kind: record.BeamInside, Value: beam},
-			{Kind: record.DepthInwale, Value: v("depth_in")}}}
-		if row["lettered_frame_in"] != "" {
-			rec.Data = append(rec.Data, record.Datum{Kind: record.FrameWidth, Value: v("lettered_frame_in")})
-		}
+		rec := drawnSection(t, row)
 		before := Fit(rec)
 		h := hull.New(before.Design)
 		turning := h.Section(0).Turning()
 		at4 := record.Datum{Kind: record.HalfBreadth, At: record.Place{Height: 4 * inch}, Value: v("half_at_4_in")}
-		girth := record.Datum{Kind: record.HalfGirth, Value: v("half_girth_in") - plain.BarkThickness*turning}
+		girth := record.Datum{Kind: record.HalfGirth, Value: v("half_girth_in") - design.Default().BarkThickness*turning}
 		one := Fit(record.Record{Data: append(rec.Data[:len(rec.Data):len(rec.Data)], at4)})
 		two := Fit(record.Record{Data: append(rec.Data[:len(rec.Data):len(rec.Data)], at4, girth)})
 		for _, f := range []Fitted{one, two} {
@@ -118,20 +119,13 @@ func TestSectionDoesNotFollowErrors(t *testing.T) {
 			continue
 		}
 		v := func(column string) float64 { return row.Float(t, column) * inch }
-		plain := design.Default()
-		data := []record.Datum{
-			{Kind: record.BeamInside, Value: 2 * (v("half_breadth_gunwale_in") - plain.InwaleThickness - plain.BarkThickness)},
-			{Kind: record.DepthInwale, Value: v("depth_in")},
-		}
-		if row["lettered_frame_in"] != "" {
-			data = append(data, record.Datum{Kind: record.FrameWidth, Value: v("lettered_frame_in")})
-		}
-		h := hull.New(Fit(record.Record{Data: data}).Design)
+		rec := drawnSection(t, row)
+		h := hull.New(Fit(rec).Design)
 		turning := h.Section(0).Turning()
 		for range 12 {
-			f := Fit(record.Record{Data: append(data[:len(data):len(data)],
+			f := Fit(record.Record{Data: append(rec.Data[:len(rec.Data):len(rec.Data)],
 				record.Datum{Kind: record.HalfBreadth, At: record.Place{Height: 4 * inch}, Value: v("half_at_4_in") + off()},
-				record.Datum{Kind: record.HalfGirth, Value: v("half_girth_in") - plain.BarkThickness*turning + off()})})
+				record.Datum{Kind: record.HalfGirth, Value: v("half_girth_in") - design.Default().BarkThickness*turning + off()})})
 			for _, at := range []string{"3", "4", "6"} {
 				both.add(halfAt(f.Design, v("half_at_"+at+"_in"), at) / inch)
 			}

@@ -27,11 +27,7 @@ func Fields() []Field { return []Field{Length, High, Place, Line} }
 // Wanted tells whether a field stands for what is in hand.
 func (t *Tracing) Wanted(w *work.Work, f Field) bool {
 	tr := t.of(w)
-	i, _, held := t.inHand(&tr)
-	what := t.Task
-	if held {
-		what = tr.Marks[i].What
-	}
+	i, what, held := t.pressed(&tr)
 	p, _ := record.LookupPress(what)
 	switch f {
 	case Length:
@@ -42,6 +38,15 @@ func (t *Tracing) Wanted(w *work.Work, f Field) bool {
 		return p.Where(t.View)
 	}
 	return t.shown
+}
+
+// pressed is the mark in hand and what it stands for, or else, with false, what the next press would.
+func (t *Tracing) pressed(tr *record.Tracing) (mark int, what string, held bool) {
+	i, _, held := t.inHand(tr)
+	if held {
+		return i, tr.Marks[i].What, true
+	}
+	return 0, t.Task, false
 }
 
 // Text is what a field shows.
@@ -113,11 +118,7 @@ func (t *Tracing) Type(w *work.Work, f Field, text string) error {
 // typeWhere reads where the reading in hand was taken, or the next.
 func (t *Tracing) typeWhere(w *work.Work, text string) error {
 	tr := t.of(w)
-	i, _, held := t.inHand(&tr)
-	what := t.Task
-	if held {
-		what = tr.Marks[i].What
-	}
+	i, what, held := t.pressed(&tr)
 	p, _ := record.LookupPress(what)
 	number, at := 0, record.Place{}
 	if text != "" {

@@ -3,11 +3,10 @@ package soak
 import (
 	"fmt"
 	"math"
-	"reflect"
 	"runtime/debug"
-	"strconv"
 	"strings"
 
+	"barkwright/core/internal/check"
 	"barkwright/core/units"
 )
 
@@ -72,21 +71,6 @@ func (f *finds) number(what string, v float64) {
 }
 
 // numbers looks at every number inside v.
-func (f *finds) numbers(what string, v reflect.Value) {
-	switch v.Kind() {
-	case reflect.Float64:
-		f.number(what, v.Float())
-	case reflect.Struct:
-		for i := range v.NumField() {
-			f.numbers(what+"."+v.Type().Field(i).Name, v.Field(i))
-		}
-	case reflect.Slice, reflect.Array:
-		for i := range v.Len() {
-			f.numbers(what+"["+strconv.Itoa(i)+"]", v.Index(i))
-		}
-	case reflect.Interface:
-		if !v.IsNil() {
-			f.numbers(what, v.Elem())
-		}
-	}
+func (f *finds) numbers(what string, v any) {
+	check.Numbers(v, func(at string, n float64) { f.number(what+at, n) })
 }

@@ -2,7 +2,6 @@ package soak
 
 import (
 	"io"
-	"reflect"
 	"strings"
 
 	"barkwright/core"
@@ -195,8 +194,8 @@ func bareBark(c core.Canoe, flat *bark.Flat, f *finds) {
 }
 
 func picture(what string, l draw.List, f *finds) {
-	f.numbers("picture "+what, reflect.ValueOf(l.Ops))
-	f.numbers("parts of "+what, reflect.ValueOf(l.Parts))
+	f.numbers("picture "+what, l.Ops)
+	f.numbers("parts of "+what, l.Parts)
 	written(what+".svg", f, func(w io.Writer) error { return draw.SVG{Palette: draw.Screen(), ID: "p"}.Write(w, l) })
 }
 
@@ -217,7 +216,7 @@ func paper(c core.Canoe, f *finds) {
 			if len(p.Lines) == 0 {
 				continue
 			}
-			f.numbers("pattern "+key, reflect.ValueOf(p))
+			f.numbers("pattern "+key, p)
 			written("pattern "+key, f, func(w io.Writer) error { return p.SVG(w, head) })
 			written("roll "+key, f, func(w io.Writer) error { return sheet.PrintRoll(w, p, head) })
 		}
