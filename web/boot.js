@@ -119,23 +119,6 @@
   };
   document.addEventListener('visibilitychange', () => { if (awake && !lock && !document.hidden) ask(); });
 
-  // What the program writes on the page: the text of an element, what a field holds, or an attribute.
-  // A text that stands alone is changed where it is: a new one would be laid out from the start.
-  window.writeOne = (e, what, text) => {
-    const only = e.firstChild;
-    if (what === 'value') e.value = text;
-    else if (what !== 'text') e.setAttribute(what, text);
-    else if (only?.nodeType === Node.TEXT_NODE && only === e.lastChild && text) only.data = text;
-    else e.textContent = text;
-  };
-  // Many at once: of each the place's number, what of it is written, and the text.
-  const places = [];
-  window.placeOf = e => places.push(e) - 1;
-  window.writeAll = all => {
-    const parts = all.split('\x1f');
-    for (let i = 0; i + 2 < parts.length; i += 3) writeOne(places[parts[i]], parts[i + 1], parts[i + 2]);
-  };
-
   // Shows what stands at a place, and at which notch the page is.
   window.showAt = at => {
     root.dataset.at = at;

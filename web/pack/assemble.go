@@ -36,11 +36,11 @@ type parts struct {
 func read(web string) (parts, error) {
 	p := parts{Form: form(), Notches: notches(), Cells: cells(), Headline: headline(), Held: held()}
 	p.First, p.Key = pictures()
-	var unpack, first, early, media, paper, shed, bench, tracing string
+	var unpack, write, first, early, media, paper, shed, bench, tracing string
 	for name, to := range map[string]*string{"index.html": &p.Page, "style.css": &p.Style,
 		"paper.css": &paper, "shed.css": &shed, "media.css": &media,
 		"bench.css": &bench, "tracing.css": &tracing, "boot.js": &p.Boot,
-		"unpack.js": &unpack, "first.js": &first, "early.js": &early, "CONTACT.txt": &p.Contact} {
+		"write.js": &write, "unpack.js": &unpack, "first.js": &first, "early.js": &early, "CONTACT.txt": &p.Contact} {
 		text, err := os.ReadFile(filepath.Join(web, name))
 		if err != nil {
 			return p, err
@@ -48,7 +48,7 @@ func read(web string) (parts, error) {
 		*to = string(text)
 	}
 	p.Style += paper + shed + media + bench + tracing
-	p.Boot = unpack + p.Boot + first + early
+	p.Boot = unpack + write + p.Boot + first + early
 	root, err := goroot()
 	if err != nil {
 		return p, err
