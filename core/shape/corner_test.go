@@ -102,6 +102,12 @@ func TestHalfBreadthAt(t *testing.T) {
 	assert.Greater(t, tried, 40*25, "half the points stand over the bottom")
 }
 
+// A side leans in by 75 degrees at most, whose tangent is 2 and the root of 3, over the height from bottom to top.
+func TestMostCorner(t *testing.T) {
+	o := shape.Outline{Top: 0.5, Bottom: 0.2, Half: 0.4, Bilge: 0.7}
+	assert.InDelta(t, 0.4+0.3*(2+math.Sqrt(3)), o.MostCorner(), 1e-14)
+}
+
 // Bark folded up round the gunwales themselves stands plumb on the bed; at that girth the
 // sides of every finished boat lean in by the same angle, 21.7 degrees, for a box has no
 // scale (a prototype's, in a round bend alone: what is left of the other form here adds up
