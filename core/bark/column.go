@@ -1,7 +1,6 @@
 package bark
 
 import (
-	"barkwright/core/design"
 	"barkwright/core/geom"
 	"barkwright/core/hull"
 )
@@ -28,7 +27,7 @@ func (c *column) set(h *hull.Hull, place float64) {
 	c.girth = c.Girth()
 	c.frame = h.FrameHalfBreadth(c.Foot.X)
 	if place <= 1 {
-		c.onBed = design.BedHalfGirth(c.frame, c.P.X, c.P.Y-c.A.Y)
+		c.onBed = h.FoldedUp(c.Foot.X, c.P.X, c.P.Y-c.A.Y)
 	} else {
 		c.lifted = lifted(h, c.Foot)
 	}

@@ -27,7 +27,7 @@ type GoreState int
 const (
 	// GoreCut is a gore that takes bark out.
 	GoreCut GoreState = iota
-	// GoreNoRoom has its foot past the edge of the sheet.
+	// GoreNoRoom has its foot past the edge of the sheet, or in the lap of a panel there.
 	GoreNoRoom
 	// GoreLetIn would open the wrong way: the edge is too short there.
 	GoreLetIn
@@ -38,7 +38,7 @@ const (
 func (s GoreState) String() string {
 	return [...]string{
 		"gore",
-		"no gore here, the sheet ends inside its foot",
+		"no gore here, the sheet ends at its foot",
 		"no gore here, bark to be let in",
 		"a slit: hardly anything rides over",
 	}[s]
@@ -116,14 +116,14 @@ func newGore(h *hull.Hull, x float64) Gore {
 		FullGirth: l.girth,
 		place:     l.Place,
 	}
-	g.end(l.girth)
+	g.end(l.girth, d.SeamLap)
 	return g
 }
 
-// end stops a gore at a girth.
-func (g *Gore) end(girth float64) {
+// end stops a gore at a girth. A slash that a panel's lap covers is no gore.
+func (g *Gore) end(girth, lap float64) {
 	g.EndGirth, g.Depth, g.State = girth, girth-g.FootGirth, GoreCut
-	if g.Depth <= 0 {
+	if g.Depth <= 0 || girth < g.FullGirth && g.Depth <= lap {
 		g.Depth, g.State = 0, GoreNoRoom
 	}
 }
@@ -133,10 +133,10 @@ func reach(h *hull.Hull, all []Gore, width float64) {
 	for i := range all {
 		g := &all[i]
 		if mirror := len(all) - 1 - i; mirror < i {
-			g.end(all[mirror].EndGirth)
+			g.end(all[mirror].EndGirth, h.Design.SeamLap)
 			continue
 		}
 		c := newColumn(h, g.place)
-		g.end(sheetGirth(h, &c, width))
+		g.end(sheetGirth(h, &c, width), h.Design.SeamLap)
 	}
 }

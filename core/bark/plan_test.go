@@ -177,3 +177,21 @@ func BenchmarkPlan(b *testing.B) {
 		bark.Plan(h)
 	}
 }
+
+// A slash that the lap of a side panel covers is no gore: by width of the sheet, the gores' ends come as near
+// their feet as one likes.
+func TestNoGoreWithinALap(t *testing.T) {
+	near := 0
+	for width := 24.0; width <= 44; width += 1.0 / 16 {
+		d := boat(t, map[string]float64{"sheetWidth": width * inch})
+		for _, g := range bark.Plan(hull.New(d)).Gores {
+			room := g.EndGirth - g.FootGirth
+			if room > 0 && room <= d.SeamLap {
+				near++
+				assert.Equal(t, bark.GoreNoRoom, g.State, "sheets of %v in, gore at %v", width, g.X)
+				assert.Zero(t, g.Depth)
+			}
+		}
+	}
+	assert.Positive(t, near)
+}

@@ -103,6 +103,7 @@ func TestBuiltOnTheGunwaleFrame(t *testing.T) {
 		h := hull.New(d)
 		s := h.Section(0)
 		assert.InDelta(t, d.OutsideBreadth()/2+d.Depth, s.HalfGirth(), 1e-9)
+		assert.InDelta(t, d.HalfGirthOnBed(), h.HalfGirthOnBed(0), 1e-9, "the box on the bed, outside, is one")
 		t.Logf("%s: %.2f, lettered %s", row["id"], 2*s.Breadth()/inch, row["beam_in"])
 		assert.InDelta(t, row.Float(t, "beam_in"), 2*s.Breadth()/inch, 1.375, row["id"])
 	}

@@ -13,7 +13,17 @@ func (h *Hull) Section(x float64) shape.Section { return shape.New(h.outline(mat
 // HalfGirthOnBed is the half girth of the bark at x, as far as the heel, as it stands
 // folded up on the bed.
 func (h *Hull) HalfGirthOnBed(x float64) float64 {
-	return design.BedHalfGirth(h.FrameHalfBreadth(x), h.SkinHalfBreadth(x), h.TopEdge(x)-h.Bottom(x))
+	return h.FoldedUp(x, h.SkinHalfBreadth(x), h.TopEdge(x)-h.Bottom(x))
+}
+
+// FoldedUp is HalfGirthOnBed where the half breadth of the bark's edge and its height over the bottom are known.
+// Round the gunwales that a boat is built on the bark's outer face goes straight up.
+func (h *Hull) FoldedUp(x, half, height float64) float64 {
+	fold := h.FrameHalfBreadth(x)
+	if h.Design.BuiltOn == design.OnGunwales && fold > 0 {
+		fold = half
+	}
+	return design.BedHalfGirth(fold, half, height)
 }
 
 func (h *Hull) outline(x float64) shape.Outline {
