@@ -22,7 +22,7 @@
   }
   // Nothing is redrawn for a size already known, such as the first one observed. Asked for
   // here, it would make the browser lay out a page that is still being read.
-  const size = () => `${host.clientWidth} ${host.clientHeight} ${density()} ${getComputedStyle(root).fontSize}`;
+  const size = () => `${host.clientWidth} ${host.clientHeight} ${density()} ${getComputedStyle(host).fontSize}`;
   let known;
   const resized = () => {
     const before = known;

@@ -177,7 +177,7 @@ func (p *dayPlot) wants(days int) {
 		p.line(draw.Ink, 1.5, nil, p.x(float64(d)), there, p.x(float64(d+1)), there)
 	}
 	p.line(draw.Ink, 1, nil, p.left, base, p.x(float64(days)), base)
-	const label = "Hands wanted; the line: there"
+	const label = "Hands wanted; the line: hands there"
 	if p.over {
 		p.text(0, base-room-0.9*p.letter, draw.Start, label, false)
 	} else {
@@ -191,6 +191,6 @@ func (p *dayPlot) wants(days int) {
 		if x > p.left+(p.list.Width-p.left)/2 {
 			anchor = draw.End
 		}
-		p.text(x, base-0.8*p.letter, anchor, "most short", true)
+		p.text(x, base-0.8*p.letter, anchor, "short of hands", true)
 	}
 }

@@ -63,7 +63,7 @@ func (p *Plan) Remarks(today string) []Remark {
 		}
 	}
 	if p.Short >= 0 {
-		say("short", "Hands are most short %s: %.0f hours of work more could be done than there are hands for.",
+		say("short", "Hands are shortest %s: there is work for %.0f hours more than they have.",
 			p.On(p.Short), p.ShortHours)
 	}
 	p.remarkSeason(say)

@@ -5,6 +5,7 @@ package bridge
 import (
 	"syscall/js"
 
+	"barkwright/core/lesson"
 	"barkwright/wasm/work"
 )
 
@@ -33,12 +34,26 @@ func (p *page) lesson(what string) {
 		p.id("lesson-title").Call("focus")
 		return
 	}
+	before := p.desk.OpenLesson()
 	p.reply(p.desk.Lesson(what, p.desk.Dates.Written(today())))
-	if p.desk.OpenLesson() == "" {
+	switch open := p.desk.OpenLesson(); open {
+	case before:
+	case "":
 		p.wall(false)
+	default:
+		p.lookAtLesson(open)
 	}
 	p.showLessons()
 	p.turnIn(0)
+}
+
+// lookAtLesson shows the picture as at the lesson's home: what is asked about is seen.
+func (p *page) lookAtLesson(key string) {
+	l, _, _ := lesson.Lookup(key)
+	if st, ok := work.AtStage(l.Home).Stage(); ok {
+		p.enter(st.Look, p.picture.Size())
+		p.showState()
+	}
 }
 
 // wall fills the window with the picture and the lesson, to be read from the back of a room, or ends that.

@@ -86,7 +86,7 @@ func Lesson(l LessonShown, s units.System) string {
 	var b strings.Builder
 	_, place, _ := lesson.Lookup(l.Key)
 	b.WriteString(`<p class="row">` + lessonButton("close", "All lessons") + lessonButton("turn:-1", "‹ Before") +
-		lessonButton("turn:1", "Next ›") + lessonButton("big", "For the projector") + lessonButton("print", "Print for a class") +
+		lessonButton("turn:1", "Next ›") + wallButton + lessonButton("print", "Print for a class") +
 		`</p><h3 id="lesson-title" tabindex="-1">` + strconv.Itoa(place) + " " + draw.Escape(lesson.Words(l.Question, s)) + "</h3>" +
 		l.boat() + `<div aria-live="polite">`)
 	for i, part := range []string{l.question(), l.steps(s), l.answer(s), l.why(s)} {
@@ -102,6 +102,10 @@ func Lesson(l LessonShown, s units.System) string {
 	}
 	return b.String()
 }
+
+// wallButton lets the lesson fill the window, or ends that: the style sheet shows what it would do.
+const wallButton = `<button type="button" data-lesson="big"><span class="wall">For the projector</span>` +
+	`<span class="back">Back to the page</span></button> `
 
 // marked is an attribute where it holds.
 func marked(attribute string, holds bool) string {

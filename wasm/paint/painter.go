@@ -99,7 +99,7 @@ func (p *Painter) guard(act func()) {
 
 func (p *Painter) size() draw.Size {
 	window := js.Global()
-	style := window.Call("getComputedStyle", window.Get("document").Get("documentElement"))
+	style := window.Call("getComputedStyle", p.view)
 	return draw.Size{
 		Width:  p.view.Get("clientWidth").Float(),
 		Height: p.view.Get("clientHeight").Float(),

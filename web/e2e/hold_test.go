@@ -133,6 +133,7 @@ func TestLessonOutlastsAReload(t *testing.T) {
 func TestLessonsOnTheWall(t *testing.T) {
 	p := open(t, screen{name: "wall", width: 1920, height: 1080, density: 1}.at("lessons"))
 	p.press(`[data-lesson="open:frame"]`)
+	p.wait(`document.querySelector('[data-view=bed]').ariaPressed === 'true'`)
 	p.press(`[data-lesson="big"]`)
 	for range 3 {
 		for part := range 4 {
@@ -140,6 +141,11 @@ func TestLessonsOnTheWall(t *testing.T) {
 			assert.True(t, eval[bool](p, `(e => e.scrollHeight <= e.clientHeight && e.scrollWidth <= e.clientWidth)(
 				document.getElementById('lessons'))`),
 				"%s, part %d", eval[string](p, `document.getElementById('lesson-title').textContent`), part)
+			assert.True(t, eval[bool](p, `[...document.querySelectorAll('.watch td')].every(e => {
+				const words = document.createRange();
+				words.selectNodeContents(e);
+				return new Set([...words.getClientRects()].map(r => r.top)).size < 2;
+			})`), "no length is broken between its feet and its inches")
 			// 66 hundredths of the window, within the CSS pixel that layout rounds to.
 			assert.InDelta(t, 0.66*1920, eval[float64](p, `document.getElementById('view').getBoundingClientRect().width`), 1)
 			p.keys(" ")
