@@ -257,6 +257,7 @@ func (p *page) formClick(e js.Value) {
 
 // setSystem changes the units everything is shown in.
 func (p *page) setSystem(s units.System) {
+	p.reply(p.desk.TypedIn(p.mendForm(), p.workForm(), s))
 	p.desk.SetSystem(s)
 	p.view.System = s
 	p.setRanges()

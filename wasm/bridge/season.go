@@ -250,8 +250,7 @@ func (p *page) season(what string) {
 		return
 	case "work":
 		log := len(p.work.Notebook.Log)
-		p.reply(p.desk.EnterWork(desk.WorkForm{Task: p.text("work-task"), Done: p.text("work-done"), Hours: p.text("work-hours"),
-			Learners: p.text("work-learners")}, today()))
+		p.reply(p.desk.EnterWork(p.workForm(), today()))
 		if len(p.work.Notebook.Log) > log {
 			p.entered()
 			p.seasonMoved()
@@ -264,11 +263,21 @@ func (p *page) season(what string) {
 	}
 }
 
-// mend says what a repair takes, enters it, or takes one off the log.
-func (p *page) mend(what string) {
-	form := desk.MendForm{Kind: p.text("mend-kind"), At: p.text("mend-at"), Up: p.text("mend-up"), Along: p.text("mend-along"),
+// workForm and mendForm are what is typed of work done and of a repair.
+func (p *page) workForm() desk.WorkForm {
+	return desk.WorkForm{Task: p.text("work-task"), Done: p.text("work-done"), Hours: p.text("work-hours"),
+		Learners: p.text("work-learners")}
+}
+
+func (p *page) mendForm() desk.MendForm {
+	return desk.MendForm{Kind: p.text("mend-kind"), At: p.text("mend-at"), Up: p.text("mend-up"), Along: p.text("mend-along"),
 		Round: p.text("mend-round"), Groups: p.text("mend-groups"), Aft: p.text("mend-end") == "aft",
 		Starboard: p.text("mend-side") == "starboard"}
+}
+
+// mend says what a repair takes, enters it, or takes one off the log.
+func (p *page) mend(what string) {
+	form := p.mendForm()
 	switch n, err := strconv.Atoi(what); {
 	case err == nil:
 		p.reply(p.desk.StrikeRepair(n))
@@ -290,6 +299,7 @@ func (p *page) showRepairs() {
 	if !p.places.at.Shows(string(stage.Keep)) {
 		return
 	}
+	p.reply(p.desk.MendAgain())
 	open := map[string]bool{}
 	each(p.id("mend-log"), "details[open]", func(e js.Value) { open[data(e, "repair")] = true })
 	p.fill("mend-log", markup.Repairs(all, p.work.Dates, p.work.System, open))

@@ -39,6 +39,7 @@ type Desk struct {
 	bench   bench.Bench
 	paper   paper
 	plan    wanted
+	mending *mending
 	record  recorded
 	tracing tracing.Tracing
 }

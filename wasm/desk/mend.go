@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"barkwright/core/answer"
+	"barkwright/core/design"
 	"barkwright/core/mend"
 	"barkwright/core/plan"
 	"barkwright/core/stage"
@@ -21,30 +22,79 @@ type MendForm struct {
 	Aft, Starboard                     bool
 }
 
-// mendSays is where what came of a repair is said; what is wrong with it is said at its field.
-const mendSays = "mend-says"
+// Where what came of a repair is said, and where what it takes stands; what is wrong with it is said at its field.
+const (
+	mendSays  = "mend-says"
+	mendTable = "mend-table"
+)
+
+// mending is the repair that the page says something of: what was asked, in which units it was typed, and the boat,
+// the times and the units that it is told for.
+type mending struct {
+	form  MendForm
+	typed units.System
+
+	none   bool
+	of     design.Design
+	season plan.Season
+	shown  units.System
+}
 
 // Mend is what a repair takes; a size that cannot be read is named.
-func (d *Desk) Mend(form MendForm) Reply {
-	damage, wrong := d.damage(form)
+func (d *Desk) Mend(form MendForm) Reply { return d.mend(form, d.shown.System) }
+
+func (d *Desk) mend(form MendForm, typed units.System) Reply {
+	w := d.shown
+	d.mending = &mending{form, typed, w.None, w.Canoe().Design, w.Season(), w.System}
+	damage, wrong := d.damage(form, typed)
 	r := atFields(markup.MendFields, mendSays, wrong, "")
+	r.Markup = map[string]string{mendTable: ""}
 	if wrong == (plan.Fault{}) {
-		repair := answer.Repaired(d.shown.Canoe(), d.shown.Season(), damage)
-		r.Markup = map[string]string{"mend-table": markup.Mended(repair, d.shown.System)}
+		r.Markup[mendTable] = markup.Mended(answer.Repaired(w.Canoe(), w.Season(), damage), w.System)
 	}
+	return r
+}
+
+// MendAgain tells what was asked of a repair for the boat, the times and the units that stand now, where they are
+// others.
+func (d *Desk) MendAgain() Reply {
+	m, w := d.mending, d.shown
+	if m == nil || *m == (mending{m.form, m.typed, w.None, w.Canoe().Design, w.Season(), w.System}) {
+		return Reply{}
+	}
+	r := d.mend(m.form, m.typed)
+	r.Focus = "" // whoever changes the boat is elsewhere
 	return r
 }
 
 // KeepRepair enters a repair in the log on a day, one step of undo; a size that cannot be read is named.
 func (d *Desk) KeepRepair(form MendForm, day string) Reply {
-	damage, wrong := d.damage(form)
-	if wrong == (plan.Fault{}) && !d.shown.Repair(string(stage.Keep), day, damage) {
+	damage, wrong := d.damage(form, d.shown.System)
+	if wrong != (plan.Fault{}) {
+		return d.Mend(form)
+	}
+	d.mending = nil
+	if !d.shown.Repair(string(stage.Keep), day, damage) {
 		wrong = plan.Fault{Key: mendSays, Text: "The log is full: nothing was entered."}
 	}
 	r := atFields(markup.MendFields, mendSays, wrong,
 		"Entered in the log. It is marked on the picture of the finished boat and stands on this stage's sheet.")
-	if wrong == (plan.Fault{}) {
-		r.Markup = map[string]string{"mend-table": ""}
+	r.Markup = map[string]string{mendTable: ""}
+	return r
+}
+
+// TypedIn writes what is typed of a repair and of work done in other units, where a number without its unit would be
+// read as another size in them.
+func (d *Desk) TypedIn(mended MendForm, done WorkForm, s units.System) Reply {
+	r := Reply{Fields: map[string]string{}}
+	for _, f := range mended.lengths() {
+		v, _, err := units.Length.Parse(f.text, d.shown.System)
+		if then, _, cannot := units.Length.Parse(f.text, s); err == nil && (cannot != nil || then != v) {
+			r.Fields[f.id] = units.Length.Format(v, s)
+		}
+	}
+	if text := d.shown.DoneIn(done.Task, done.Done, s); text != done.Done {
+		r.Fields["work-done"] = text
 	}
 	return r
 }
@@ -87,8 +137,15 @@ func atFields(all []markup.Field, says string, wrong plan.Fault, done string) Re
 	return r
 }
 
-// damage reads the fields that the damage is asked, or says at which one what cannot be.
-func (d *Desk) damage(form MendForm) (damage tally.Damage, wrong plan.Fault) {
+// typedLength is a field of a repair that holds a length, as typed.
+type typedLength struct{ id, text string }
+
+func (f MendForm) lengths() [4]typedLength {
+	return [4]typedLength{{"mend-at", f.At}, {"mend-up", f.Up}, {"mend-along", f.Along}, {"mend-round", f.Round}}
+}
+
+// damage reads the fields that the damage is asked, typed in some units, or says at which one what cannot be.
+func (d *Desk) damage(form MendForm, typed units.System) (damage tally.Damage, wrong plan.Fault) {
 	if d.shown.None {
 		return damage, plan.Fault{Key: mendSays, Text: "This boat could not be built so far: there is nothing of it to mend."}
 	}
@@ -101,15 +158,12 @@ func (d *Desk) damage(form MendForm) (damage tally.Damage, wrong plan.Fault) {
 	for _, f := range markup.MendFields {
 		asked[f.ID] = f.AskedOf(kind)
 	}
-	for _, f := range []struct {
-		id, text string
-		into     *float64
-	}{{"mend-at", form.At, &damage.At}, {"mend-up", form.Up, &damage.Up}, {"mend-along", form.Along, &damage.Along},
-		{"mend-round", form.Round, &damage.Round}} {
+	into := [...]*float64{&damage.At, &damage.Up, &damage.Along, &damage.Round}
+	for i, f := range form.lengths() {
 		if !asked[f.id] || strings.TrimSpace(f.text) == "" {
 			continue
 		}
-		v, _, err := units.Length.Parse(f.text, d.shown.System)
+		v, _, err := units.Length.Parse(f.text, typed)
 		if err != nil {
 			return damage, plan.Fault{Key: f.id, Text: err.Error()}
 		}
@@ -117,7 +171,7 @@ func (d *Desk) damage(form MendForm) (damage tally.Damage, wrong plan.Fault) {
 			return damage, plan.Fault{Key: f.id,
 				Text: "A length of no less than nothing: toward which end and side is chosen beside it."}
 		}
-		*f.into = v
+		*into[i] = v
 	}
 	if text := strings.TrimSpace(form.Groups); asked["mend-groups"] && text != "" {
 		n, err := strconv.Atoi(text)

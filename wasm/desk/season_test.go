@@ -103,12 +103,61 @@ func TestMend(t *testing.T) {
 	} {
 		for _, bad := range all {
 			for _, r := range []desk.Reply{d.Mend(bad), d.KeepRepair(bad, "2027-06-14")} {
-				assert.Empty(t, r.Markup)
+				assert.Empty(t, r.Markup["mend-table"])
 				onlyAt(t, r, at)
 			}
 		}
 	}
 	assert.Empty(t, w.Notebook.Log.Repairs())
+}
+
+// What a repair takes is told for the boat, the times and the units that stand: a change of any of them tells it
+// anew, or says at the field why this boat has no such damage.
+func TestRepairFollowsTheBoat(t *testing.T) {
+	d, w := open(&memory.Store{})
+	assert.Equal(t, desk.Reply{}, d.MendAgain(), "nothing was asked")
+	hole := desk.MendForm{Kind: "hole", At: "6'", Along: "6", Round: "4"}
+	assert.Contains(t, d.Mend(hole).Markup["mend-table"], "42 stitches")
+	assert.Equal(t, desk.Reply{}, d.MendAgain())
+	d.SetSystem(units.Metric)
+	noInch(t, "in metric", d.MendAgain().Markup["mend-table"])
+	assert.Equal(t, desk.Reply{}, d.MendAgain(), "once")
+	require.Empty(t, w.SetSeason("rate.seams.sew", "30"))
+	assert.NotEmpty(t, d.MendAgain().Markup)
+
+	w.Set("length", 11*units.Foot)
+	w.Commit()
+	r := d.MendAgain()
+	assert.Contains(t, said(r, "mend-at-fault"), "past the end of the gunwale")
+	assert.Empty(t, r.Markup["mend-table"])
+	assert.Empty(t, r.Focus, "whoever changes the boat is elsewhere")
+	d.Start(-1) // the boat of a new user
+	w = d.Show()
+	r = d.MendAgain()
+	assert.Contains(t, r.Markup["mend-table"], "152 mm")
+	assert.Empty(t, said(r, "mend-at-fault"))
+
+	d.KeepRepair(hole, "2027-06-14")
+	w.Set("depth", 0.3)
+	assert.Equal(t, desk.Reply{}, d.MendAgain(), "it is in the log, which tells it")
+}
+
+// A size typed without its unit is written in the new ones when the units change; one with its unit, and what is
+// no size, stays.
+func TestTypedInOtherUnits(t *testing.T) {
+	d, _ := open(&memory.Store{})
+	hole := desk.MendForm{Kind: "hole", At: "3 ft", Up: "here", Along: "6", Round: `4"`}
+	root := desk.WorkForm{Task: "roots.dig", Done: "100", Hours: "6"}
+	assert.Equal(t, map[string]string{"mend-along": "152 mm", "work-done": "30.48"},
+		d.TypedIn(hole, root, units.Metric).Fields, "100 ft are 30.48 m")
+	assert.Empty(t, d.TypedIn(hole, root, units.Imperial8).Fields)
+	for _, done := range []desk.WorkForm{{Task: "roots.dig", Done: "30 m"}, {Task: "ribs.split", Done: "12"}, {Task: "roots.dig"},
+		{Task: "roots.dig", Done: "some"}, {}} {
+		assert.Empty(t, d.TypedIn(desk.MendForm{}, done, units.Metric).Fields, done)
+	}
+	d.SetSystem(units.Metric)
+	hole.Along, root.Done = "152", "30.48"
+	assert.Equal(t, map[string]string{"mend-along": `6"`, "work-done": "100"}, d.TypedIn(hole, root, units.Imperial16).Fields)
 }
 
 // onlyAt looks that a reply says what is wrong at one field of a form, marks it and goes there.

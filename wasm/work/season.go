@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"barkwright/core/plan"
+	"barkwright/core/units"
 )
 
 // Season is what is set for the plan of the work on the boat in hand.
@@ -44,7 +45,7 @@ func (w *Work) SetSeason(key, text string) string {
 func (w *Work) readSeason(key, text string) (v float64, wrong string) {
 	kind, id, ofTask := taskKey(key)
 	if ofTask && kind == atHand {
-		return w.readUnits(id, text)
+		return readUnits(id, text, w.System)
 	}
 	v, err := readNumber(text)
 	switch {
@@ -59,9 +60,9 @@ func (w *Work) readSeason(key, text string) (v float64, wrong string) {
 	return v / own, ""
 }
 
-// readUnits reads how much of a task there is in what the reader counts it by, or with a unit after it, and
-// returns it in the task's own; nothing is 0.
-func (w *Work) readUnits(id plan.ID, text string) (v float64, wrong string) {
+// readUnits reads how much of a task there is in what a reader of some units counts it by, or with a unit after it,
+// and returns it in the task's own; nothing is 0.
+func readUnits(id plan.ID, text string, s units.System) (v float64, wrong string) {
 	kind, _, si, measured := plan.Of(id).Measure()
 	if !measured || text == "" {
 		v, err := readNumber(text)
@@ -70,7 +71,7 @@ func (w *Work) readUnits(id plan.ID, text string) (v float64, wrong string) {
 		}
 		return v, ""
 	}
-	v, _, err := kind.Parse(text, w.System)
+	v, _, err := kind.Parse(text, s)
 	if err != nil {
 		return 0, err.Error()
 	}
@@ -103,6 +104,17 @@ func readNumber(text string) (float64, error) {
 		return 0, strconv.ErrRange
 	}
 	return v, err
+}
+
+// DoneIn writes how much of a task is typed for a reader of other units, where it would be read as another amount.
+func (w *Work) DoneIn(task, text string, s units.System) string {
+	id, ok := plan.Lookup(task)
+	v, wrong := readUnits(id, strings.TrimSpace(text), w.System)
+	if then, _ := readUnits(id, strings.TrimSpace(text), s); !ok || wrong != "" || then == v {
+		return text
+	}
+	_, own := plan.Of(id).Counted(s)
+	return asTyped(v / own)
 }
 
 func (w *Work) setSeason(s plan.Season) {

@@ -17,7 +17,7 @@ func (w *Work) AddWork(task, day, done, hours, learners string) plan.Fault {
 	if !ok {
 		return plan.Fault{Key: "task", Text: "Choose a task."}
 	}
-	n, wrong := w.readUnits(id, strings.TrimSpace(done))
+	n, wrong := readUnits(id, strings.TrimSpace(done), w.System)
 	switch {
 	case wrong != "":
 		return plan.Fault{Key: "done", Text: wrong}
