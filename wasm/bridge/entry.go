@@ -11,7 +11,7 @@ import (
 // set, or its fault stands at the control and what was typed stays.
 func (p *page) typed(c *control, text string, done bool) {
 	v, echo, err := p.read(c.param, text)
-	p.work.SetTyped(c.param.Key, text)
+	p.work.TypeControl(c.param, text)
 	p.saveSoon()
 	if !done {
 		if err == nil {
@@ -54,6 +54,9 @@ func (p *page) dropEntries() {
 		p.work.SetTyped(c.param.Key, "")
 	}
 	p.eachSide(func(i int, s work.Side, _ *sheetSide) { p.work.SetTyped(work.SheetKey(i, s), "") })
+	for key := range p.planned.fields {
+		p.work.SetTyped(work.SeasonKey(key), "")
+	}
 }
 
 // forgetEntries takes what was typed and could not be read off the fields, message and all.
@@ -64,6 +67,11 @@ func (p *page) forgetEntries() {
 		}
 	}
 	p.forgetSheets()
+	for key, unread := range p.planned.unread {
+		if unread {
+			p.forgetSeason(key)
+		}
+	}
 }
 
 func (p *page) forgetEntry(c *control) {

@@ -88,6 +88,7 @@ func (p *page) showTyped() {
 			side.fault.set(work.WhyHalf(err))
 		}
 	})
+	p.halfSeason()
 	p.id("record-text").Set("value", p.work.Typed["record-text"])
 	p.showHalfNotes()
 	if name, ok := p.work.Typed["record-name"]; ok {

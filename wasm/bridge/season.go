@@ -97,17 +97,55 @@ func (p *page) listenSeason() {
 				p.seasonSet(key, e.Get("target"))
 			}
 		})
+		p.on(p.id(form), "input", func(e js.Value) {
+			if key := data(e.Get("target"), "set"); key != "" {
+				p.work.TypeSeason(key, e.Get("target").Get("value").String())
+				p.saveSoon()
+			}
+		})
+		p.on(p.id(form), "keydown", func(e js.Value) {
+			switch key := data(e.Get("target"), "set"); {
+			case !p.planned.unread[key]:
+			case e.Get("key").String() == "Enter":
+				p.seasonSet(key, e.Get("target"))
+			case e.Get("key").String() == "Escape":
+				p.work.SetTyped(work.SeasonKey(key), "")
+				p.forgetSeason(key)
+			}
+		})
 	}
 }
 
 // seasonSet sets a field of the plan, or says at it what is wrong.
 func (p *page) seasonSet(key string, field js.Value) {
 	wrong := p.work.SetSeason(key, field.Get("value").String())
-	p.planned.unread[key] = wrong != ""
-	p.say("season-"+key+"-fault", wrong)
-	setWrong(field, wrong)
+	p.seasonUnread(key, wrong)
 	if wrong == "" {
 		p.seasonMoved()
+	}
+	p.saveSoon()
+}
+
+// seasonUnread says at a field of the plan why what stands in it does not count, empty where it does.
+func (p *page) seasonUnread(key, why string) {
+	p.planned.unread[key] = why != ""
+	p.say("season-"+key+"-fault", why)
+	setWrong(p.planned.fields[key], why)
+}
+
+// forgetSeason takes what was typed and could not be read off a field of the plan.
+func (p *page) forgetSeason(key string) {
+	p.seasonUnread(key, "")
+	p.planned.fields[key].Set("value", p.work.SeasonText(key))
+}
+
+// halfSeason puts back what stood half typed in the fields of the plan.
+func (p *page) halfSeason() {
+	for key, field := range p.planned.fields {
+		if text, why, half := p.work.HalfSeason(key); half {
+			field.Set("value", text)
+			p.seasonUnread(key, why)
+		}
 	}
 }
 

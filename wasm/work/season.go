@@ -14,30 +14,59 @@ import (
 func (w *Work) Season() plan.Season { return w.Notebook.Planned() }
 
 // SetSeason reads what is typed for a field of the plan, a key of plan's, and sets it in one
-// step of undo. It returns what is wrong with it, and then sets nothing.
+// step of undo. It returns what is wrong with it, and then sets nothing: the text is half typed.
 func (w *Work) SetSeason(key, text string) string {
-	s := w.Season()
+	s, wrong := w.seasonWith(key, text)
+	if wrong != "" {
+		w.SetTyped(SeasonKey(key), text)
+		return wrong
+	}
+	w.SetTyped(SeasonKey(key), "")
+	w.setSeason(s)
+	return ""
+}
+
+// SeasonKey is the name of a field of the plan among what is half typed.
+func SeasonKey(key string) string { return "season." + key }
+
+// TypeSeason remembers what is being typed in a field of the plan, where it is not what stands there.
+func (w *Work) TypeSeason(key, text string) {
+	if text == w.SeasonText(key) {
+		text = ""
+	}
+	w.SetTyped(SeasonKey(key), text)
+}
+
+// HalfSeason is what is half typed in a field of the plan, and why it does not count; false for nothing.
+func (w *Work) HalfSeason(key string) (text, why string, half bool) {
+	if text, half = w.Typed[SeasonKey(key)]; !half {
+		return "", "", false
+	}
+	if _, why = w.seasonWith(key, text); why == "" {
+		why = HalfTyped
+	}
+	return text, why, true
+}
+
+// seasonWith is what is set for the plan with what is typed for one of its fields, or what is wrong with that.
+func (w *Work) seasonWith(key, text string) (s plan.Season, wrong string) {
+	s = w.Season()
 	text = strings.TrimSpace(text)
 	if into := seasonDay(&s, key); into != nil {
 		*into = text
 	} else if into := seasonNumber(&s, key); into != nil {
-		v, wrong := w.readSeason(key, text)
-		if wrong != "" {
-			return wrong
+		if *into, wrong = w.readSeason(key, text); wrong != "" {
+			return s, wrong
 		}
-		*into = v
-	} else {
-		return ""
 	}
 	if s.Outside() {
 		for _, f := range s.Faults() {
 			if f.Key == key {
-				return w.outside(f)
+				return s, w.outside(f)
 			}
 		}
 	}
-	w.setSeason(s)
-	return ""
+	return s, ""
 }
 
 // readSeason reads a number of the plan; of a task it is in what the reader counts it by. It returns

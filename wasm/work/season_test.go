@@ -4,6 +4,7 @@ import (
 	"math"
 	"strconv"
 	"testing"
+	"time"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -12,6 +13,8 @@ import (
 	"barkwright/core/design"
 	"barkwright/core/plan"
 	"barkwright/core/units"
+	"barkwright/wasm/internal/memory"
+	"barkwright/wasm/keep"
 	"barkwright/wasm/pipeline"
 )
 
@@ -21,6 +24,38 @@ func set(t *testing.T, w *Work, typed ...[2]string) {
 	for _, row := range typed {
 		require.Empty(t, w.SetSeason(row[0], row[1]), row[0])
 	}
+}
+
+// What is typed in a field of the plan and cannot be read, or was not left, stays with its boat and says why it does
+// not count; what is read, and what stands there already, is not half typed.
+func TestHalfTypedSeason(t *testing.T) {
+	store := &memory.Store{}
+	s := NewShelf(keep.Open(store, &memory.Store{}, time.Now), units.Imperial16)
+	s.Add(design.Default())
+	w := s.InHand()
+	wrong := w.SetSeason("practised", "many")
+	w.TypeSeason("learners", "5")
+	w.TypeSeason("boats", "2")
+	w.TypeSeason("boats", "1")
+	require.NoError(t, s.Keep().Err)
+
+	s = NewShelf(keep.Open(store, &memory.Store{}, time.Now), units.Imperial16)
+	s.Open()
+	w = s.InHand()
+	text, why, half := w.HalfSeason("practised")
+	assert.Equal(t, []any{"many", wrong, true}, []any{text, why, half})
+	text, why, half = w.HalfSeason("learners")
+	assert.Equal(t, []any{"5", HalfTyped, true}, []any{text, why, half})
+	_, _, half = w.HalfSeason("boats")
+	assert.False(t, half, "it stands there")
+	season := w.Season()
+	assert.Equal(t, 0, season.Int(plan.Learners), "it does not count yet")
+	require.Empty(t, w.SetSeason("learners", "5"))
+	_, _, half = w.HalfSeason("learners")
+	assert.False(t, half)
+	s.Add(design.Default())
+	_, _, half = s.InHand().HalfSeason("practised")
+	assert.False(t, half, "another boat's")
 }
 
 // What is typed for the plan is set in one step of undo, with a point or a comma; what cannot be

@@ -385,13 +385,14 @@ func TestTakeOver(t *testing.T) {
 	assert.Equal(t, []string{"a", "c", "b", "z"}, openShelf(store).Names())
 }
 
-// What is half typed is kept with its boat.
+// What is half typed is kept with its boat, but for what stands there already.
 func TestHalfTyped(t *testing.T) {
 	store := &memory.Store{}
 	s := shelfOf(t, store, named("one"))
 	s.InHand().SetTyped("record-text", "length overall\t18")
-	s.InHand().SetTyped("length", "17 ban")
-	s.InHand().SetTyped("length", "")
+	length, _ := design.Lookup("length")
+	s.InHand().TypeControl(length, "17 ban")
+	s.InHand().TypeControl(length, s.InHand().Format(length))
 	require.NoError(t, s.Keep().Err)
 	s = openShelf(store)
 	assert.Equal(t, map[string]string{"record-text": "length overall\t18"}, s.InHand().Typed)

@@ -114,6 +114,14 @@ func (w *Work) SetTyped(field, text string) {
 	w.Typed = typed
 }
 
+// TypeControl remembers what is being typed at a control, where it is not what stands there.
+func (w *Work) TypeControl(p design.Param, text string) {
+	if text == w.Format(p) {
+		text = ""
+	}
+	w.SetTyped(p.Key, text)
+}
+
 // TakeUp names the control whose changes follow. Another control than before starts a
 // new comparison and a new step of undo.
 func (w *Work) TakeUp(key string) {

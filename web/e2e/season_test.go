@@ -43,7 +43,16 @@ func TestSeason(t *testing.T) {
 	enter("season-practised", "0")
 	p.wait(`document.getElementById('season-practised-fault').textContent.includes('one pair of hands')`)
 	enter("season-practised", "many")
-	p.wait(`document.getElementById('season-practised-fault').textContent.startsWith('A number')`)
+	const many = `document.getElementById('season-practised').value === 'many' &&
+		document.getElementById('season-practised-fault').textContent.startsWith('A number')`
+	p.wait(many)
+	// It stays with its boat, also when the page is opened again.
+	p.change("#starting", "2")
+	p.wait(`document.getElementById('season-practised').value === '4' && document.getElementById('season-practised-fault').textContent === ''`)
+	p.change("#shelf", "0")
+	p.wait(many)
+	p.again()
+	p.wait(many)
 	enter("season-practised", "3")
 	p.wait(planKnown + ` && document.getElementById('season-head').textContent.includes('3 practised')`)
 	p.again()
