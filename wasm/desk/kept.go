@@ -27,7 +27,11 @@ const keptWords = "Kept in this browser as it is entered. Opened from disk, this
 
 // Kept keeps the boats where the browser allows it, and says whether it does.
 func (d *Desk) Kept() Reply {
+	was := d.Shelf.ID()
 	kept := d.Shelf.Keep()
+	if kept.Split {
+		d.followLesson(was, d.Shelf.ID())
+	}
 	r := Reply{Unsay: []string{noticeNotKept}, Says: []Said{{keptSays, keptWords}}, Shelf: true}
 	if kept.Err != nil || d.keeper.Refuses() {
 		r = d.notKept()

@@ -140,6 +140,21 @@ func (d *Desk) lessonBase() design.Design {
 	return base
 }
 
+// followLesson goes on with the lesson where the boat it is on is kept under another ID, for another window is on it
+// too; so with the boat that it was opened from.
+func (d *Desk) followLesson(was, now string) {
+	t := &d.taught
+	switch was {
+	case t.Boat:
+		t.Boat = now
+	case t.Mine:
+		t.Mine = now
+	default:
+		return
+	}
+	d.keepLessons()
+}
+
 // closeLesson takes the user's boat in hand again, as it was left.
 func (d *Desk) closeLesson() Reply {
 	if !d.Shelf.TakeID(d.taught.Mine) {

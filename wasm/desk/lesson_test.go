@@ -12,6 +12,7 @@ import (
 	"barkwright/core/lesson"
 	"barkwright/wasm/desk"
 	"barkwright/wasm/internal/memory"
+	"barkwright/wasm/keep"
 	"barkwright/wasm/markup"
 	"barkwright/wasm/pipeline"
 	"barkwright/wasm/work"
@@ -262,4 +263,35 @@ func TestLessonPaper(t *testing.T) {
 		assert.Equal(t, strips/2, strings.Count(paper, "to be drawn in."), l.Key)
 		d.Lesson("close", "")
 	}
+}
+
+// A second window goes on with the lesson of the first, and each with its own boat once both have set a step: neither
+// loses its lesson, each takes its own boat away, and the user's is as it was.
+func TestLessonInTwoWindows(t *testing.T) {
+	shared := &memory.Store{}
+	one, w := open(shared)
+	was := w.Entered
+	one.Lesson("open:stem", "")
+	one.Kept()
+	two, _ := open(shared)
+	require.Equal(t, "stem", two.OpenLesson())
+	one.Lesson("do:1", "")
+	one.Kept()
+	two.Heard(keep.KeyOf(two.Shelf.ID()))
+	two.Lesson("do:3", "")
+	notice(t, two.Kept(), "split")
+	for _, d := range []*desk.Desk{one, two} {
+		assert.Equal(t, "stem", d.OpenLesson())
+	}
+	again, _ := open(shared)
+	assert.Equal(t, two.Shelf.ID(), again.Shelf.ID(), "the one set last")
+	assert.Equal(t, "stem", again.OpenLesson())
+	one.Heard(keep.KeyOf(two.Shelf.ID()))
+	for _, d := range []*desk.Desk{one, two} {
+		d.Lesson("close", "")
+		assert.Equal(t, was, d.Show().Entered)
+		d.Kept()
+	}
+	last, _ := open(shared)
+	assert.Equal(t, []string{was.Name}, last.Shelf.Names())
 }
