@@ -174,6 +174,10 @@
     const line = location.hash.startsWith('#d=') ? location.hash.slice(3).replace(/&at=.*$/, '') : '';
     try { return decodeURIComponent(line); } catch { return line; }
   };
+  // What follows of a pointer goes to an element, unless the pointer is gone.
+  window.holdPointer = (at, id) => {
+    try { at.setPointerCapture(id); } catch { /* it was lifted */ }
+  };
   window.copyText = text => { navigator.clipboard?.writeText(text).catch(() => {}); };
   // A picture shown as what its bytes are. The one before is let go.
   let shownPicture = '';

@@ -14,16 +14,32 @@
   // A finger on a slider moves it as the program says, or scrolls the page. What the browser
   // does with the slider itself is undone, until the touch is over.
   let finger = null, drops;
+  // A pointer that is down on the picture does with it what it would have done: drag a handle, touch a part.
+  const onPicture = new Set();
+  // Moves nearer than this to one another are told as one, px: each is a step of the boat.
+  const near = 4;
+  const nearOne = ({at, pointer}) => {
+    const [before, last] = waiting.slice(-2);
+    return last?.type === 'pointermove' && [before, last].every(w => w.at === at && w.pointer?.pointerId === pointer.pointerId) &&
+      Math.hypot(last.pointer.clientX - before.pointer.clientX, last.pointer.clientY - before.pointer.clientY) < near;
+  };
   const point = e => {
-    if (e.type === 'pointerdown') {
+    const {target: at, type, pointerId, pointerType, isPrimary, clientX, clientY} = e;
+    if (type === 'pointerdown') {
       clearTimeout(drops);
-      finger = e.pointerType !== 'mouse' && e.target.matches('input[type=range]') ? {slider: e.target, value: e.target.value} : null;
+      finger = pointerType !== 'mouse' && at.matches('input[type=range]') ? {slider: at, value: at.value} : null;
       if (finger) e.preventDefault(); // no click of a mouse comes after a tap
+      if (at.id === 'hit') {
+        onPicture.add(pointerId);
+        holdPointer(at, pointerId);
+      }
     }
-    if (e.target !== finger?.slider) return;
-    const {pointerId, pointerType, isPrimary, clientX, clientY} = e;
-    wait(e, {pointer: {pointerId, pointerType, isPrimary, clientX, clientY}, scrolled: scrollY});
-    if (e.type === 'pointerup') drop(400);
+    if (at !== finger?.slider && !onPicture.has(pointerId)) return;
+    const pointer = {pointerId, pointerType, isPrimary, clientX, clientY};
+    if (type === 'pointermove' && nearOne({at, pointer})) waiting.pop();
+    wait(e, {pointer, scrolled: scrollY});
+    if (type === 'pointerup' || type === 'pointercancel') onPicture.delete(pointerId);
+    if (type === 'pointerup') drop(400);
   };
   const drop = ms => {
     clearTimeout(drops);

@@ -74,7 +74,7 @@ func pressed(e js.Value) (id int, finger, ok bool) {
 // handled carries out what the hands answer to an event.
 func (p *page) handled(e js.Value, a hands.Answer) {
 	if a.Capture {
-		e.Get("currentTarget").Call("setPointerCapture", e.Get("pointerId"))
+		js.Global().Call("holdPointer", e.Get("currentTarget"), e.Get("pointerId"))
 	}
 	if a.Took {
 		e.Call("preventDefault")

@@ -8,7 +8,10 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"barkwright/core/design"
 	"barkwright/core/stage"
+	"barkwright/core/units"
+	"barkwright/wasm/scene"
 )
 
 // openAsleep opens the page for a new user, and holds the program back until letGo.
@@ -130,4 +133,37 @@ func TestFingerBeforeTheProgram(t *testing.T) {
 	assert.InDelta(t, before+42*pixel, at("depth"), step/2+pixel)
 	assert.Greater(t, at("endHeight"), height)
 	assert.True(t, eval[bool](p, `!document.getElementById('undo').disabled`))
+}
+
+// A handle dragged in the picture before the program is awake has moved its control once it is, as far as if it had
+// been: by a mouse, and by a finger that is still down.
+func TestHandleBeforeTheProgram(t *testing.T) {
+	p := openAsleep(t, desktop.at("choose"))
+	x, y, h := p.handle("beam", scene.Finished)
+	p.do(chromedp.MouseEvent(chromedp.MouseMoved, x, y), chromedp.MouseEvent(chromedp.MousePressed, x, y, chromedp.ButtonLeft))
+	for i := range 9 {
+		p.do(chromedp.MouseEvent(chromedp.MouseMoved, x, y+float64(2*i+2), chromedp.ButtonLeft))
+	}
+	p.do(chromedp.MouseEvent(chromedp.MouseReleased, x, y+18, chromedp.ButtonLeft))
+	p.letGo()
+	param, _ := design.Lookup("beam")
+	at, changed := p.value("beam")
+	// Half a step, and half the last decimal of a slider's attribute.
+	assert.InDelta(t, (design.Default().Beam-18*h.PerPixel)/units.Inch, at, param.Step(units.Imperial16)/units.Inch/2+5e-7)
+	assert.True(t, changed)
+
+	p = openAsleep(t, phone.at("choose"))
+	x, y, h = p.handle("heelLength", scene.Finished)
+	before, _ := p.value("heelLength")
+	f := p.down(x, y).by(20*h.Axis.X, 0)
+	p.letGo()
+	woke, _ := p.value("heelLength")
+	assert.Greater(t, woke, before)
+	f.by(20*h.Axis.X, 0).up()
+	at, _ = p.value("heelLength")
+	assert.Greater(t, at, woke)
+	p.do(chromedp.Evaluate[chromedp.Void](`document.getElementById('undo').click()`))
+	at, changed = p.value("heelLength")
+	assert.Equal(t, before, at, "one step of undo")
+	assert.False(t, changed)
 }

@@ -48,7 +48,8 @@ func TestSeason(t *testing.T) {
 	p.wait(many)
 	// It stays with its boat, also when the page is opened again.
 	p.change("#starting", "2")
-	p.wait(`document.getElementById('season-practised').value === '4' && document.getElementById('season-practised-fault').textContent === ''`)
+	p.wait(`document.getElementById('season-practised').value === '0' &&
+		document.getElementById('season-practised-fault').textContent.includes('one pair of hands')`)
 	p.change("#shelf", "0")
 	p.wait(many)
 	p.again()
