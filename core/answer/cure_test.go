@@ -93,3 +93,12 @@ func TestCapsAreChecked(t *testing.T) {
 	assert.Equal(t, "within guide", word(0.25))
 	assert.Equal(t, "near the limit", word(0.375), "9 in over 3/8 are 25 thicknesses")
 }
+
+// No starting boat has a part that is too tight for its wood.
+func TestStartingBoatsBend(t *testing.T) {
+	for _, d := range append(design.Starting(), design.Default()) {
+		for _, w := range answer.Checks(core.Evaluate(d)) {
+			assert.NotEqual(t, wood.TooTight.String(), w.Word, "%s: %s", d.Name, w.Label)
+		}
+	}
+}

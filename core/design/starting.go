@@ -9,7 +9,7 @@ func Starting() []Design {
 		start("Small solo", map[string]float64{
 			"length": 144, "overhang": 6, "beam": 30, "depth": 11,
 			"gunwaleEndHeight": 16, "endHeight": 20, "rocker": 1,
-			"sheetWidth": 38, "sheetLength": 96, "ribThickness": 0.3125,
+			"sheetWidth": 38, "sheetLength": 96, "ribThickness": 0.3125, "capThickness": 0.25,
 		}, map[string]float64{"thwarts": 3, "paddlers": 1, "cargo": 40 * units.Pound, "gunwaleEndSplits": 8}),
 		start("Two-person class canoe", map[string]float64{
 			"length": 168, "overhang": 8, "beam": 34, "depth": 12,
@@ -28,6 +28,7 @@ func Starting() []Design {
 		start("High ends", map[string]float64{
 			"length": 192, "overhang": 14, "beam": 33, "depth": 12.5,
 			"gunwaleEndHeight": 22, "endHeight": 34, "headSetback": 6, "rocker": 1.5, "ribThicknessEnd": 0.1875,
+			"capThickness": 0.25,
 		}, map[string]float64{"endFull": 0.8, "sheerSweep": 6}),
 		start("Much rocker", map[string]float64{
 			"length": 180, "overhang": 8, "beam": 35, "depth": 13,
