@@ -48,6 +48,7 @@ var outsiders = map[string][]string{
 	"github.com/hajimehoshi/ebiten/v2": {"wasm/paint", "web/e2e/bare"},
 	"github.com/chromedp":              {},
 	"text/template":                    {},
+	"net/url":                          {}, // links net/netip and unique
 	"html/template":                    {},
 }
 

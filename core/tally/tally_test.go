@@ -87,3 +87,48 @@ func TestDay(t *testing.T) {
 		assert.False(t, tally.Day(bad), bad)
 	}
 }
+
+// What is done of a task counts; nothing done, and hours less than none, are no entry.
+func TestWork(t *testing.T) {
+	l := tally.Log{}.Work("roots.dig", "2026-06-14", 40, 3, 0.5)
+	require.Len(t, l, 1)
+	assert.Equal(t, tally.Entry{Step: "roots.dig", When: "2026-06-14", Units: 40, Hours: 3, Learners: 0.5}, l[0])
+	for _, none := range [][3]float64{{0, 1, 1}, {-1, 1, 1}, {1, -1, 0}, {1, 0, -1}} {
+		assert.Equal(t, l, l.Work("roots.dig", "2026-06-15", none[0], none[1], none[2]), "%v", none)
+	}
+	assert.Len(t, l.Work("roots.dig", "2026-06-15", 1, 0, 0), 2, "hours need not be known")
+}
+
+// Of the repairs in a log one is struck and nothing else; the log before stays as it was.
+func TestRepairs(t *testing.T) {
+	crack, hole := tally.Damage{Kind: tally.Crack, At: 1, Round: 0.1}, tally.Damage{Kind: tally.Hole, At: -1, Along: 0.05}
+	l := tally.Log{}.Repair("keep.patch", "2027-05-01", crack).Note("keep", "2027-05-02", "dry now").
+		Repair("keep.patch", "2027-05-03", hole)
+	assert.Equal(t, l, l.Repair("keep.patch", "2027-05-04", tally.Damage{}), "no damage is no repair")
+	of := func(l tally.Log) (out []tally.Damage) {
+		for _, e := range l.Repairs() {
+			out = append(out, e.Damage)
+		}
+		return out
+	}
+	require.Equal(t, []tally.Damage{crack, hole}, of(l))
+	assert.Equal(t, []tally.Damage{hole}, of(l.Struck(0)))
+	assert.Equal(t, []tally.Damage{crack}, of(l.Struck(1)))
+	assert.Len(t, l.Struck(0).Notes("keep"), 1)
+	assert.Equal(t, l, l.Struck(2), "there is no third")
+	assert.Equal(t, []tally.Damage{crack, hole}, of(l))
+}
+
+// A file names a kind of damage by its key; what is no key is no damage.
+func TestDamageByKey(t *testing.T) {
+	for k := tally.Crack; k < tally.DamageKinds; k++ {
+		of, ok := tally.DamageOf(k.Key())
+		assert.True(t, ok, k)
+		assert.Equal(t, k, of)
+	}
+	for _, key := range []string{"", "none", "Crack", "dent"} {
+		of, ok := tally.DamageOf(key)
+		assert.False(t, ok, key)
+		assert.Equal(t, tally.NoDamage, of)
+	}
+}
