@@ -118,7 +118,7 @@ func joinCheck(c core.Canoe) Warning {
 		w.Word, w.Text = "none", working("no sheets are joined")
 	case !l.Apart:
 		w.Word, w.Text = "clear", working("the one joint has no gore to keep clear of")
-	case l.Gap < bark.Hand-1e-6:
+	case l.Gap < bark.Hand-samePlace:
 		w.State, w.Word = Near, "too near a gore"
 		w.Text = working("the nearest stands # off a gore or another joint, and the bark between may tear out; a "+
 			"sheet a little longer would let it stand clear", small(l.Gap))

@@ -79,13 +79,16 @@ func newGoreRow(c core.Canoe, n int) goreRow {
 	return r
 }
 
+// samePlace is within what two places along the bark are one, m: they are found to under a micrometre.
+const samePlace = 1e-6
+
 // jointsOn says where a joint of the bed takes the place of a gore or of its mate aft.
 func jointsOn(l bark.Layout, g bark.Gore) string {
 	fore, aft := false, false
 	for _, j := range l.Joints {
 		if j.OnGore {
-			fore = fore || math.Abs(j.Along-g.Along) < 1e-6
-			aft = aft || math.Abs(j.Along+g.Along) < 1e-6
+			fore = fore || math.Abs(j.Along-g.Along) < samePlace
+			aft = aft || math.Abs(j.Along+g.Along) < samePlace
 		}
 	}
 	switch {

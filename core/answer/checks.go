@@ -1,12 +1,12 @@
 package answer
 
 import (
-	"math"
 	"strconv"
 
 	"barkwright/core"
 	"barkwright/core/design"
 	"barkwright/core/frame"
+	"barkwright/core/geom"
 	"barkwright/core/stage"
 	"barkwright/core/units"
 	"barkwright/core/wood"
@@ -176,7 +176,7 @@ func thinnerCap(bends []namedBend) *Cure {
 	for _, b := range bends[1:] {
 		thick = min(thick, b.bend.Radius/b.bend.Safe)
 	}
-	thick = p.StepInch * math.Floor(thick/p.StepInch+1e-9)
+	thick = p.StepInch * geom.Floor(thick/p.StepInch)
 	if thick < p.Min {
 		return nil
 	}

@@ -128,7 +128,7 @@ func floatCheck(c core.Canoe) Warning {
 		scarce := working("a little under the # of freeboard that by custom an open canoe keeps",
 			length(afloat.CustomaryFreeboard))
 		w.Text = func(s units.System) string {
-			if units.Length.RoughValue(f.Upright.Freeboard, s) >= afloat.CustomaryFreeboard-1e-9 {
+			if units.Length.RoughValue(f.Upright.Freeboard, s) >= afloat.CustomaryFreeboard-design.Rounding {
 				return scarce(s) // as shown the two are the same
 			}
 			return short(s)

@@ -80,7 +80,6 @@ var steps = [...]float64{1, 2, 5, 10, 20}
 // widened chooses steps, at most most of them, and moves the ends of the axis out to
 // whole ones.
 func (a Axis) widened(most int) Axis {
-	const nearly = 1e-9
 	one := a.one()
 	low, high := a.Low/one, a.High/one
 	if !(high > low) {
@@ -91,7 +90,7 @@ func (a Axis) widened(most int) Axis {
 		if a.step = s * ten; a.Kind == units.Count && a.step < 1 {
 			continue
 		}
-		from, to := math.Floor(low/a.step+nearly), math.Ceil(high/a.step-nearly)
+		from, to := geom.Floor(low/a.step), geom.Ceil(high/a.step)
 		if to-from <= float64(most) {
 			a.Low, a.High = from*a.step*one, to*a.step*one
 			break
@@ -108,7 +107,7 @@ type tick struct {
 
 // ticks are the steps of a widened axis.
 func (a Axis) ticks() []tick {
-	places := max(0, -int(math.Floor(math.Log10(a.step)+1e-9)))
+	places := max(0, -int(geom.Floor(math.Log10(a.step))))
 	var out []tick
 	from, to := math.Round(a.Low/a.one()/a.step), math.Round(a.High/a.one()/a.step)
 	for i := from; i <= to; i++ {

@@ -90,7 +90,7 @@ func (p *plot) grid() {
 	for _, t := range p.Y.ticks() {
 		q := p.at(geom.Vec2{X: p.X.Low, Y: t.at})
 		role, width := draw.Faint, 0.4
-		if math.Abs(t.at) < 1e-12 {
+		if t.at == 0 {
 			role, width = draw.Ink, 1
 		}
 		p.line(role, width, q, geom.Vec2{X: p.area.Right, Y: q.Y})

@@ -1,9 +1,8 @@
 package frame
 
 import (
-	"math"
-
 	"barkwright/core/design"
+	"barkwright/core/geom"
 )
 
 // ThinnerRibs is the least change of the thickness amidships and at the ends, on whole
@@ -24,10 +23,9 @@ func (f Frame) ThinnerRibs(d design.Design, ratio, step float64) (amidships, end
 
 // thinner lists a parameter's value and the whole steps under it, down to its least.
 func thinner(key string, v, step float64) []float64 {
-	const slack = 1e-9
 	p, _ := design.Lookup(key)
 	all := []float64{v}
-	for n := math.Ceil(v/step-slack) - 1; n*step >= p.Min-slack; n-- {
+	for n := geom.Ceil(v/step) - 1; n*step >= p.Min-design.Rounding; n-- {
 		all = append(all, n*step)
 	}
 	return all

@@ -54,7 +54,7 @@ func gear(h *hull.Hull, f frame.Frame) []Gear {
 	inside := 0
 	for _, s := range b.Stakes {
 		// Stakes at the frame's end and beyond take no inside stake.
-		if !s.Beyond && s.X < h.FrameEnd()-1e-9 {
+		if !s.Beyond && s.X < h.FrameEnd() {
 			inside += 4
 		}
 	}

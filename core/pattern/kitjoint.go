@@ -63,7 +63,7 @@ func (b *barkKit) shareOut(places []float64, n int, most float64) (out []float64
 		from := last(out)
 		best, equal := math.Inf(1), -b.half()+2*b.half()*float64(i)/float64(n)
 		for _, x := range places {
-			if x > from+1e-9 && x-from <= most && b.half()-x <= float64(n-i)*most && math.Abs(x-equal) < math.Abs(best-equal) {
+			if x > from+rounding && x-from <= most && b.half()-x <= float64(n-i)*most && math.Abs(x-equal) < math.Abs(best-equal) {
 				best = x
 			}
 		}

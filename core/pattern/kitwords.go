@@ -74,7 +74,7 @@ func (k kit) measures() []sized {
 func (k kit) thickened() []string {
 	var out []string
 	part := func(name string, boat, here float64) {
-		if here > boat*(1+1e-9) {
+		if here > boat*(1+rounding) {
 			out = append(out, name+": "+millimetre(k.OnModel(here))+" instead of "+millimetre(k.OnModel(boat)))
 		}
 	}

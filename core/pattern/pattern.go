@@ -76,6 +76,10 @@ func (l Label) box() (low, high geom.Vec2) {
 
 const millimetres = 1000 // in a metre
 
+// rounding is what sums and quotients of lengths may be off by, m or a share: wide against a double's last bits, narrow
+// against any line.
+const rounding = 1e-9
+
 // draw adds a line through points in metres, y up.
 func (p *Pattern) draw(style Style, points ...geom.Vec2) {
 	l := Line{Style: style, Points: make([]geom.Vec2, len(points))}

@@ -68,7 +68,7 @@ func CheckScale(bar, measured, longest float64) Scale {
 	}
 	s.Off = (s.Ratio - 1) * longest
 	switch {
-	case math.Abs(measured-bar) <= readable*(1+1e-9):
+	case math.Abs(measured-bar) <= readable*(1+rounding):
 		s.Cause = True
 	case math.Abs(s.Ratio-letterOnA4) <= sameCause:
 		s.Cause = LetterOnA4

@@ -49,7 +49,7 @@ func stemPattern(m maker) []Pattern {
 		p.Labels = append(p.Labels, Label{At: toPaper(inside[solid].Add(geom.Vec2{X: -0.004, Y: 0.012})),
 			Text: "solid to here, split from here", End: true})
 		p.label(outer[last].Add(geom.Vec2{X: 0.005, Y: -0.006}), "head")
-		tight := sort.SearchFloat64s(s.Profile.Run, s.Tightest-1e-9)
+		tight := sort.SearchFloat64s(s.Profile.Run, s.Tightest-rounding)
 		p.draw(Mark, outer[tight], inner[tight])
 		p.Labels = append(p.Labels, Label{At: toPaper(inside[tight]),
 			Text: "tightest, " + m.small(max(0, s.Innermost().Radius)), End: true})

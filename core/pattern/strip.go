@@ -37,7 +37,7 @@ func framePatterns(m maker) []Pattern {
 		turn := upThePaper(part[0], part[len(part)-1])
 		p.draw(Cut, each(part, turn)...)
 		name := func(x float64, texts ...string) {
-			if x < part[0].X-1e-9 || x > part[len(part)-1].X+1e-9 {
+			if x < part[0].X-rounding || x > part[len(part)-1].X+rounding {
 				return
 			}
 			at := geom.Vec2{X: x, Y: h.FrameHalfBreadth(x)}
