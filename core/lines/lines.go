@@ -126,7 +126,7 @@ func rowKeys(t answer.Table) []string {
 	for i, r := range t.Rows {
 		key := r.Part
 		for _, cell := range r.Cells {
-			if key == "" && cell.Text != blank {
+			if key == "" && cell.Text != answer.Dash {
 				key = cell.Text
 			}
 		}

@@ -18,9 +18,6 @@ type row struct {
 	s     units.System
 }
 
-// blank stands in a cell that has nothing to show.
-const blank = "–"
-
 // column is a column's place, -1 for one that the table has not.
 func (r row) column(key string) int {
 	return slices.IndexFunc(r.t.Columns, func(c answer.Column) bool { return c.Key == key })
@@ -28,7 +25,7 @@ func (r row) column(key string) int {
 
 // text is the cell of a column as shown, empty where there is nothing to show.
 func (r row) text(at int) string {
-	if at < 0 || r.cells[at].Text == blank {
+	if at < 0 || r.cells[at].Text == answer.Dash {
 		return ""
 	}
 	return r.t.Columns[at].Format(r.cells[at], r.s)

@@ -4,6 +4,8 @@ import (
 	"cmp"
 	"math"
 	"slices"
+
+	"barkwright/core/geom"
 )
 
 // Apportion gives each of shares a whole number of steps, so that they add up to total: the
@@ -29,7 +31,7 @@ func Apportion(shares []float64, total int) []int {
 	left := total
 	order := make([]int, len(exact))
 	for i, v := range exact {
-		out[i] = int(math.Floor(v + lastBits))
+		out[i] = int(geom.Floor(v))
 		left -= out[i]
 		order[i] = i
 	}
@@ -41,6 +43,3 @@ func Apportion(shares []float64, total int) []int {
 	}
 	return out
 }
-
-// lastBits is how far below a whole number of steps a share may stand and still be it.
-const lastBits = 1e-9

@@ -125,10 +125,10 @@ func inchTable(title, key string, c core.Canoe, costs []whatif.Cost, rank string
 // slope is a change as shown, with its sign; a dash for less than is shown.
 func slope(k units.Kind, v float64, s units.System) string {
 	if math.IsNaN(v) {
-		return "–"
+		return answer.Dash
 	}
 	if text := k.Difference(0, v, s); text != "" {
 		return text
 	}
-	return "–"
+	return answer.Dash
 }

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"barkwright/core"
+	"barkwright/core/answer"
 	"barkwright/core/bark"
 	"barkwright/core/draw"
 	"barkwright/core/stage"
@@ -34,16 +35,16 @@ func Sure(c core.Canoe, spreads *sure.Spreads, at stage.Key, s units.System) str
 		kind, leave := units.Length, units.SmallLength.Format(f.Leave(), s)
 		switch f.Of {
 		case sure.Weight:
-			kind, leave = units.Mass, "–"
+			kind, leave = units.Mass, answer.Dash
 		case sure.Stiffness:
-			leave = "–"
+			leave = answer.Dash
 		case sure.Gore:
 			kind, leave = units.SmallLength, "trimmed once the sides are up"
 			if f.Value-f.Spread < bark.LeastGore {
 				leave = "may stay a slit"
 			}
 		}
-		watch := "–"
+		watch := answer.Dash
 		if f.Share > 0 {
 			watch = f.Watch.Name + ", " + units.Percent.Format(f.Share, s) + " of it"
 		}
