@@ -92,7 +92,7 @@ const Dash = "–"
 
 var dash = words(Dash)
 
-// dashes are n cells of which the first says first.
+// dashes returns n cells: the first holds a text, the others a dash.
 func dashes(first string, n int) []Cell {
 	out := make([]Cell, n)
 	for i := range out {

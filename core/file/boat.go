@@ -71,7 +71,7 @@ type valueError string
 
 func (e valueError) Error() string { return string(e) }
 
-// UnmarshalJSON refuses what is no number, by its parameter, and a key that is given twice:
+// UnmarshalJSON refuses a value that is not a number, by its parameter, and a key that is given twice:
 // a file edited by hand may hold either.
 func (v *values) UnmarshalJSON(data []byte) error {
 	r := json.NewDecoder(bytes.NewReader(data))

@@ -47,7 +47,7 @@ const (
 	Converged    FlattenState = iota // the last Newton step is under the tolerance
 	NotConverged                     // the iterations ran out, or no downhill step was left
 	Flipped                          // some triangles are turned over at the end
-	NoShape                          // a triangle of the grid has no area, or a point is no number
+	NoShape                          // a triangle of the grid has no area, or a point is NaN or infinite
 	CutOff                           // FlattenWorkspace.Pause ended it
 )
 

@@ -2,7 +2,7 @@ package geom
 
 import "math"
 
-// Bisect returns the place in [lo, hi] where f, of opposite signs at the two
+// Bisect returns the place between lo and hi, either of which may be the greater, where f, of opposite signs at the two
 // ends, passes through zero, to within tol. Where the signs agree it returns the
 // end whose value is nearer zero and false.
 func Bisect(f func(float64) float64, lo, hi, tol float64) (float64, bool) {
@@ -21,7 +21,7 @@ func Bisect(f func(float64) float64, lo, hi, tol float64) (float64, bool) {
 	}
 	for range 200 {
 		mid := lo + (hi-lo)/2
-		if hi-lo <= tol || mid == lo || mid == hi {
+		if math.Abs(hi-lo) <= tol || mid == lo || mid == hi {
 			return mid, true
 		}
 		if fm := f(mid); (fm > 0) == (flo > 0) {
