@@ -4,6 +4,8 @@
 {
   // All that the thread needs stands in here: its script is this function's text.
   const unpacker = () => {
+    // What is done at a time: what is pressed meanwhile waits for no more.
+    const piece = 1 << 19; // bytes
     // A character holds seven bits of the program, the lowest first; one of two bytes holds
     // twelve, the first seven by what they may not be written as: see sevens in web/pack.
     const bytesOf = text => {
@@ -24,11 +26,11 @@
       }
       return bytes.subarray(0, -4);
     };
-    // Lays together what split in web/pack took apart, where the layout stands. A program
-    // has millions of shapes, so each takes eight bytes at once, if it needs them or not.
-    const joined = buffer => {
+    // Lays together what split in web/pack took apart, where the layout stands, and gives it in pieces. A
+    // program has millions of shapes, so each takes eight bytes at once, if it needs them or not.
+    const joined = function* (buffer) {
       const input = new Uint8Array(buffer);
-      const [before, size, functions, count, ...sizes] = new Uint32Array(buffer, 0, 32);
+      const [before, whole, functions, count, ...sizes] = new Uint32Array(buffer, 0, 32);
       const PLAIN = 0, SHAPES = 1, LOCALS = 2, CODE = 3, RETURNS = 4, TABLES = 5;
       const RETURN = 253, TABLE = 254, LAST = 255;
       const at = new Int32Array(count + 1).fill(4 * (4 + count));
@@ -39,7 +41,7 @@
         longs[s] = input[p++]; streams[s] = input[p++]; hows[s] = input[p++];
         for (let i = 0; i < longs[s]; i++) texts[2 * s + (i >> 2)] |= input[p++] << (8 * i);
       }
-      const out = new Uint8Array(size + 8), view = new DataView(out.buffer);
+      const out = new Uint8Array(whole + 8), view = new DataView(out.buffer);
       let n = before, last = 0;
       const number = k => {
         let byte, v = 0, shift = 0;
@@ -85,40 +87,47 @@
         at[CODE] = c;
         n = to;
       };
-      // A size is written once it is known, in all the bytes left for it.
-      const sized = (bytes, fill) => {
-        const place = n;
-        n += bytes;
-        fill();
-        for (let i = 0, v = n - place - bytes; i < bytes; i++, v >>>= 7) {
-          out[place + i] = v & 127 | (i < bytes - 1 ? 128 : 0);
-        }
+      // A size is written in all the bytes left for it.
+      const size = (at, bytes, v) => {
+        for (let i = 0; i < bytes; i++, v >>>= 7) out[at + i] = v & 127 | (i < bytes - 1 ? 128 : 0);
       };
+      const sectionSize = 5, functionSize = 4, behind = at[SHAPES] - at[PLAIN] - before;
       out.set(input.subarray(at[PLAIN], at[PLAIN] + before));
-      sized(5, () => {
-        write(functions);
-        for (let f = 0; f < functions; f++) {
-          last = Math.max(last, (4096 + f) << 16);
-          sized(4, () => {
-            for (let long = input[at[LOCALS]++]; long > 0; long--) out[n++] = input[at[LOCALS]++];
-            body();
-          });
-        }
-      });
+      size(n, sectionSize, whole - before - sectionSize - behind);
+      n += sectionSize;
+      write(functions);
+      let given = 0;
+      for (let f = 0; f < functions; f++) {
+        last = Math.max(last, (4096 + f) << 16);
+        const place = n;
+        n += functionSize;
+        for (let long = input[at[LOCALS]++]; long > 0; long--) out[n++] = input[at[LOCALS]++];
+        body();
+        size(place, functionSize, n - place - functionSize);
+        if (n - given < piece) continue;
+        yield out.subarray(given, n);
+        given = n;
+      }
       out.set(input.subarray(at[PLAIN] + before, at[SHAPES]), n);
-      return out.subarray(0, size);
+      yield out.subarray(given, whole);
     };
     return async texts => {
       const packed = bytesOf(texts.join(''));
       const unzip = new DecompressionStream('gzip'), writer = unzip.writable.getWriter();
-      // In pieces, or what is pressed meanwhile would wait for all of it.
-      const piece = 1 << 19;
       const feed = async () => {
         for (let i = 0; i < packed.length; i += piece) await writer.write(packed.subarray(i, i + piece));
         await writer.close();
       };
       const [apart] = await Promise.all([new Response(unzip.readable).arrayBuffer(), feed()]);
-      return WebAssembly.compile(joined(apart));
+      // The browser checks a piece in a thread of its own while the next is laid together.
+      const pieces = joined(apart);
+      const program = new ReadableStream({
+        pull(to) {
+          const {value, done} = pieces.next();
+          done ? to.close() : to.enqueue(value);
+        },
+      });
+      return WebAssembly.compileStreaming(new Response(program, {headers: {'Content-Type': 'application/wasm'}}));
     };
   };
   const script = `const compiled = (${unpacker})();

@@ -8,8 +8,8 @@ import (
 
 // compiledHere notes whether the page's own thread compiled the program.
 const compiledHere = `window.here = false;
-window.compileHere = WebAssembly.compile;
-WebAssembly.compile = (...all) => { window.here = true; return compileHere.apply(WebAssembly, all); };`
+window.compileHere = WebAssembly.compileStreaming;
+WebAssembly.compileStreaming = (...all) => { window.here = true; return compileHere.apply(WebAssembly, all); };`
 
 // The program is unpacked and compiled in a thread of its own, and in the page's where the
 // browser refuses one, stops it, or hands no program over from it.

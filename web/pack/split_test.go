@@ -106,10 +106,10 @@ func TestSplit(t *testing.T) {
 	require.NoError(t, err)
 	unpack, err := os.ReadFile("../unpack.js")
 	require.NoError(t, err)
-	script := regexp.MustCompile(`(?s)const bytesOf = .*?(return async text)`).FindString(string(unpack))
+	script := regexp.MustCompile(`(?s)const piece = .*?(return async text)`).FindString(string(unpack))
 	require.NotEmpty(t, script)
 	script = strings.TrimSuffix(script, "return async text") + `
-		const wasm = joined(bytesOf(require('fs').readFileSync(0, 'utf8')).slice().buffer);
+		const wasm = Buffer.concat([...joined(bytesOf(require('fs').readFileSync(0, 'utf8')).slice().buffer)]);
 		console.log(WebAssembly.validate(wasm), require('crypto').createHash('sha256').update(wasm).digest('hex'));`
 	run := exec.Command(node, "-e", script)
 	run.Stdin = strings.NewReader(sevens(apart))
