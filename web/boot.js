@@ -75,7 +75,7 @@
   // scroll; 2: the picture too; 3: the hand; 4: nothing stays.
   const most = 0.45;
   const fixed = ['stick', 'sight', 'hand', 'cells'].map(id => document.getElementById(id));
-  const under = ['hand', 'cells', 'controls'].map(id => document.getElementById(id));
+  const under = ['tools', 'hand', 'cells', 'controls'].map(id => document.getElementById(id));
   const column = inPane => fixed.filter(e => {
     const position = getComputedStyle(e).position;
     return inPane ? position === 'fixed' : position === 'sticky';

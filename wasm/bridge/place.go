@@ -212,6 +212,7 @@ func (p *page) setPicture(what string) {
 func (p *page) showTools(on bool) {
 	if on {
 		p.root().Get("dataset").Set("tools", "true")
+		p.id("sight").Call("scrollIntoView", map[string]any{"block": "nearest"})
 	} else {
 		p.root().Get("dataset").Delete("tools")
 	}

@@ -221,6 +221,27 @@ func TestFoldedAndBig(t *testing.T) {
 	}
 }
 
+// Each button of the picture can be pressed where they come out, nearer too, and so can the one that
+// puts them away again; upright the picture stays in sight. While a length is typed the cells close up.
+func TestToolsInReach(t *testing.T) {
+	for _, s := range []screen{phone, {name: "sideways", width: 844, height: 390, density: 1, touch: true}} {
+		p := open(t, s.at("gunwales"))
+		p.do(chromedp.Click(chromedp.CSS("#look")))
+		assert.Empty(t, eval[[]string](p, `[...document.querySelectorAll('#tools button, #look')].filter(e => e.checkVisibility())
+			.filter(e => { const r = e.getBoundingClientRect();
+				return !e.contains(document.elementFromPoint(r.left + r.width / 2, r.top + r.height / 2)); })
+			.map(e => e.textContent)`), s.name)
+		if s.height > s.width {
+			p.do(chromedp.Click(chromedp.CSS("#layer")))
+			assert.True(t, eval[bool](p, `document.getElementById('tools').getBoundingClientRect().top >=
+				document.getElementById('hand').getBoundingClientRect().bottom - 1`), "the picture is seen")
+			p.do(chromedp.Click(chromedp.CSS("#look")), chromedp.Click(chromedp.CSS(`[data-typed="ribs"]`)))
+			assert.InDelta(t, 0, eval[float64](p, `document.getElementById('cells').getBoundingClientRect().top -
+				document.getElementById('hand').getBoundingClientRect().bottom`), 1)
+		}
+	}
+}
+
 // Rib marks of a 15 ft boat with 40 ribs stand open four presses from the start.
 func TestMarksInFourPresses(t *testing.T) {
 	p := open(t, phone.at("choose"))
