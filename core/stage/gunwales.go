@@ -29,8 +29,8 @@ var gunwales = Stage{
 	Steps: []Step{
 		{Key: "gunwales.inwales", text: "Split the inwales out and shave them to size at the middle and the ends.",
 			Tool: "crooked knife, rule", Reads: "inwaleThickness", Basis: known.Published, Pages: "p. 38"},
-		{Key: "gunwales.taper", text: "Taper them; shape the last # to half an arrowhead.",
-			sizes: []float64{3 * units.Inch}, Tool: "rule", Basis: known.Published, Pages: "p. 38"},
+		{Key: "gunwales.taper", text: "Taper them from the end thwarts out; shape the last # to half an arrowhead.",
+			sizes: []float64{3 * units.Inch}, Tool: "rule", Basis: known.Published, Pages: "pp. 38-40"},
 		{Key: "gunwales.bevel", text: "Bevel the lower outer corner for the rib tips (see Joinery).",
 			Tool: "rule", Basis: known.Published, Pages: "p. 38"},
 		{Key: "gunwales.marks",
