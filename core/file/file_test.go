@@ -168,6 +168,8 @@ func TestFileRefusals(t *testing.T) {
 			"thwart 40000"},
 		{"less than nothing", with(`"readings": [{"what": "railHeight", "station": -1, "value": 1}], "name":`),
 			"less than nothing"},
+		{"out of this world", with(`"readings": [{"what": "railHeight", "station": 1e308, "value": 1}], "name":`), "any boat"},
+		{"as good as unknown", with(`"readings": [{"what": "railHeight", "tolerance": 1e308, "value": 1}], "name":`), "any boat"},
 		{"half a rib", with(`"record": {"measurements": [{"what": "ribCount", "value": 43.5}]}, "name":`), "whole number"},
 		{"endless record", with(`"readings": [` + strings.Repeat(`{"what": "beamInside", "value": 1},`, record.MostData) +
 			`{"what": "beamInside", "value": 1}], "name":`), "401 measurements"},

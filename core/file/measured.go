@@ -90,6 +90,9 @@ func (j boatJSON) notebook() (n record.Notebook, err error) {
 	return n, nil
 }
 
+// mostPlaced bounds where a measurement is and how far it may be off, m.
+const mostPlaced = 1000
+
 // readData takes a measurement that no boat has as it stands, for the record to
 // name; what it cannot hold is refused.
 func readData(list []datumJSON) ([]record.Datum, error) {
@@ -111,6 +114,8 @@ func readData(list []datumJSON) ([]record.Datum, error) {
 			return nil, fmt.Errorf("The file holds a measurement, %s, at thwart %d, which no boat has.", kind, j.Thwart)
 		case j.Thwart < 0 || j.Mark < 0 || j.Tolerance < 0 || j.Station < 0 || j.Height < 0:
 			return nil, fmt.Errorf("The file holds a measurement, %s, with a number less than nothing.", kind)
+		case max(j.Tolerance, j.Station, j.Height) > mostPlaced:
+			return nil, fmt.Errorf("The file holds a measurement, %s, farther out than any boat reaches.", kind)
 		case kind.Counted() && j.Value != math.Round(j.Value):
 			return nil, fmt.Errorf("%s: the file holds %s, which is not a whole number of them.", kind,
 				units.Ratio.Format(j.Value, units.Metric))

@@ -116,7 +116,7 @@ func readTracing(j *tracingJSON) (*record.Tracing, error) {
 			return nil, fmt.Errorf("The file holds %.40q, which is not read off a picture.", m.What)
 		case view < 0 || from < 0 || side < 0 || pressed > record.MostPressed ||
 			!p.Curve && len(m.Points) > p.Points(false) ||
-			!inside(m.Length, 0, 1000) || !inside(m.High, 0, 1000) || !inside(m.Station, 0, 1000) ||
+			!inside(m.Length, 0, mostPlaced) || !inside(m.High, 0, mostPlaced) || !inside(m.Station, 0, mostPlaced) ||
 			m.Thwart < 0 || m.Thwart > math.MaxInt16 || m.Number < 1 || m.Number > j.Last:
 			return nil, errTracing
 		}

@@ -26,7 +26,7 @@ const (
 // name first, its cells parted by tabs, semicolons, commas, a colon or wide gaps; by nothing where a
 // name and its value have one reading. After the
 // name come the station, where the name does not give it, the value, a tolerance
-// marked +- or ±, and notes. A row named stations, or one of stations counted from
+// marked +- or ±, in the value's unit where it has none, and notes. A row named stations, or one of stations counted from
 // the middle or the end, gives the stations of the rows under it, which then hold a
 // value for each. Bare numbers are in the unit that the name ends in, or else inches,
 // or mm where the system is Metric. Rows that cannot be read, or can be read in two
@@ -223,6 +223,7 @@ func (t *table) readOne(line string, l label, rest []string) {
 		t.refuse(line, err.Error())
 		return
 	}
+	rest = partTolerance(rest)
 	if len(rest) > 1 {
 		if both, ok := feetAndInches(rest[0], rest[1]); ok && !d.Counted() {
 			rest = append([]string{both}, rest[2:]...)
@@ -233,7 +234,7 @@ func (t *table) readOne(line string, l label, rest []string) {
 		return
 	}
 	if t.value(line, l, &d, rest[0]) {
-		d.remark(rest[1:], t.system)
+		d.remark(l.beside(rest[0]), rest[1:], t.system)
 		t.rows = append(t.rows, tableRow{d, l, t.row, line})
 	}
 }

@@ -40,6 +40,32 @@ stem laminations	eight
 weather	fine
 `
 
+// A tolerance may stand in the cell of its value, and is in the unit of the name or of the value where it has none.
+func TestReadTolerance(t *testing.T) {
+	const mm = units.Inch / 25.4
+	for text, want := range map[string][2]float64{
+		"Beam inside\t33 ± 1/4":             {33 * inch, inch / 4},
+		"Beam inside\t33±1/4":               {33 * inch, inch / 4},
+		"Beam inside (mm)\t838\t±3":         {838 * mm, 3 * mm},
+		"Beam inside\t838 mm\t+-3":          {838 * mm, 3 * mm},
+		"Beam inside;83,8 cm;±0,5":          {838 * mm, 5 * mm},
+		"Beam inside: 838 mm +/-3":          {838 * mm, 3 * mm},
+		"Beam inside\t838 mm\t±1/8 in":      {838 * mm, inch / 8},
+		"Length overall\t16'\t±1/2":         {192 * inch, inch / 2},
+		"stations\t24\nRail height\t13\t±1": {13 * inch, inch},
+	} {
+		_, data, refused := Read(text, 0, units.Imperial16)
+		require.Empty(t, refused, text)
+		require.Len(t, data, 1, text)
+		assert.InDelta(t, want[0], data[0].Value, 1e-9, text)
+		assert.InDelta(t, want[1], data[0].Tolerance, 1e-9, text)
+	}
+	_, data, _ := Read("Beam inside\t33 in\t±1/4", 0, units.Metric)
+	assert.InDelta(t, inch/4, data[0].Tolerance, 1e-9)
+	_, data, _ = Read("Ribs\t44 ± 2", 0, units.Metric)
+	assert.InDelta(t, 2, data[0].Tolerance, 1e-9)
+}
+
 func TestReadAPaste(t *testing.T) {
 	name, data, refused := Read(pasted, 0, units.Imperial16)
 	assert.Equal(t, "Heron Cove, the first", name)

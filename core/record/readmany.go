@@ -72,7 +72,7 @@ func (t *table) readAcross(line string, l label, rest []string) {
 			return
 		}
 		if t.value(line, l, &d, rest[i]) {
-			d.remark(rest[n:], t.system)
+			d.remark(l.beside(rest[i]), rest[n:], t.system)
 			t.rows = append(t.rows, tableRow{d, l, t.row, line})
 		}
 	}

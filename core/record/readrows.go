@@ -7,16 +7,39 @@ import (
 	"barkwright/core/units"
 )
 
+// toleranceBegins is where a tolerance begins in a cell, valueUnit the unit that a value ends in.
+var (
+	toleranceBegins = lazily(`\s*(?:±|\+/-|\+-)`)
+	valueUnit       = lazily(`(?i)(?:^|[^a-z])(mm|cm|m|in|inch|inches|"|″)$`)
+)
+
+// partTolerance gives a tolerance that stands in the cell of its value a cell of its own.
+func partTolerance(cells []string) []string {
+	at := toleranceBegins().FindStringIndex(cells[0])
+	if at == nil || at[0] == 0 {
+		return cells
+	}
+	return append([]string{cells[0][:at[0]], strings.TrimSpace(cells[0][at[0]:])}, cells[1:]...)
+}
+
+// beside is the label that reads bare numbers beside a value: in the unit of the name, or else in the value's own.
+func (l label) beside(value string) label {
+	if unit := valueUnit().FindStringSubmatch(value); l.unit == "" && unit != nil {
+		l.unit = " " + unit[1]
+	}
+	return l
+}
+
 // remark reads the cells after the value: a tolerance, how it was taken, whether it
 // is to be kept, and what else stands there as the note.
-func (d *Datum) remark(cells []string, s units.System) {
+func (d *Datum) remark(l label, cells []string, s units.System) {
 	var notes []string
 	for _, cell := range cells {
 		bare := cell
 		for _, mark := range []string{"±", "+/-", "+-"} {
 			bare = strings.TrimPrefix(bare, mark)
 		}
-		if v, _, err := d.ToleranceKind().Parse(bare, s); bare != cell && err == nil && v > 0 {
+		if v, _, err := d.ToleranceKind().Parse(l.withUnit(bare), s); bare != cell && err == nil && v > 0 {
 			d.Tolerance = v
 			continue
 		}
