@@ -61,7 +61,7 @@ func verdict(key string) string {
 var views = []struct {
 	name string
 	size draw.Size
-}{{"broad", draw.Size{Width: 804, Height: 321, Letter: 16}}, {"slim", draw.Size{Width: 390, Height: 142, Letter: 16}}}
+}{{"broad", draw.Size{Width: 804, Height: 321, Letter: 16}}, {"slim", draw.Size{Width: 390, Height: 145, Letter: 16}}}
 
 // pictures are the boat as the program draws it first, once for each of the views, and
 // the keys of the pictures.
