@@ -69,7 +69,8 @@ func TestArrowsPointOneWay(t *testing.T) {
 			return err
 		}
 		name, err := filepath.Rel(top, path)
-		if err != nil || strings.HasPrefix(e.Name(), ".") && name != "." || e.Name() == "dist" || e.Name() == "testdata" {
+		if err != nil || strings.HasPrefix(e.Name(), ".") && name != "." || e.Name() == "dist" ||
+			e.Name() == "testdata" {
 			return fs.SkipDir
 		}
 		name = filepath.ToSlash(name)

@@ -141,7 +141,8 @@ func TestLargestAgreesWithTheVerdict(t *testing.T) {
 		d.OnHand = d.OnHand.Put(0, design.Sheet{Width: 80 * units.Inch, Length: inches * units.Inch})
 		c := skinned(d).WithMakes(nil)
 		made := c.Bark.Verdict() != bark.CannotBeBuilt
-		assert.Equal(t, made, c.Skin.Makes.Length >= d.Length, "%v in: %v, %v", inches, made, c.Skin.Makes.Length/units.Inch)
+		assert.Equal(t, made, c.Skin.Makes.Length >= d.Length, "%v in: %v, %v", inches, made,
+			c.Skin.Makes.Length/units.Inch)
 		assert.LessOrEqual(t, c.Skin.Narrower.Length, c.Skin.Makes.Length)
 	}
 }

@@ -38,7 +38,8 @@ func TestFreshWater(t *testing.T) {
 		assert.InDelta(t, row.Float(t, "tanaka"), w.Density, 5e-5, row["celsius"])
 		assert.InEpsilon(t, row.Float(t, "iapws"), w.KinematicViscosity*1e6, 5e-5, row["celsius"])
 		if row["ittcDensity"] != "" {
-			assert.InDelta(t, row.Float(t, "ittcDensity"), w.Density, row.Float(t, "ittcDensityTolerance"), row["celsius"])
+			assert.InDelta(t, row.Float(t, "ittcDensity"), w.Density, row.Float(t, "ittcDensityTolerance"),
+				row["celsius"])
 			assert.InDelta(t, row.Float(t, "ittcViscosity"), w.KinematicViscosity*1e6, 2e-4, row["celsius"])
 		}
 	}

@@ -38,7 +38,8 @@ func bedNumbers(c core.Canoe) []*Number {
 		printed(stage.Bed, "bed.slack", "Bark longer on the bed than on the finished bottom", units.Offset, b.Slack,
 			fromOwnChoice,
 			working("length over a bed crowned # and blocked # between the heels, less the bottom's with its "+
-				"rocker of #", length(d.BedCrown), length(d.EndBlocking), length(d.Rocker))).short("Bark over").by(known.Estimate),
+				"rocker of #", length(d.BedCrown), length(d.EndBlocking),
+				length(d.Rocker))).short("Bark over").by(known.Estimate),
 	}
 }
 

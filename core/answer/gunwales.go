@@ -13,18 +13,22 @@ func gunwaleNumbers(c core.Canoe) []*Number {
 	d, f := c.Design, c.Frame
 	l, g := f.Lacing, f.Gunwales
 	return []*Number{
-		printed(stage.Gunwales, "gunwale.length", "Gunwale along its curve, end to end, finished", units.Length, g.Inwale,
+		printed(stage.Gunwales, "gunwale.length", "Gunwale along its curve, end to end, finished", units.Length,
+			g.Inwale,
 			fromShape,
 			working("twice # from the middle to the end, along the curve of the plan and the sheer; leave # "+
 				"at each end until the ends are tied", length(g.Run), small(gather.EndTrim))).short("Gunwale"),
-		printed(stage.Gunwales, "gunwale.outwale", "Outwale and cap, to the stem heads, finished", units.Length, g.Outwale,
+		printed(stage.Gunwales, "gunwale.outwale", "Outwale and cap, to the stem heads, finished", units.Length,
+			g.Outwale,
 			fromShape,
 			working("along the bark's top edge from stem head to stem head, outside the # of gunwale",
 				length(g.Inwale))),
-		printed(stage.Lace, "lacing.groups", "Groups of lacing, both sides", units.Count, float64(l.Count), fromBuilders,
+		printed(stage.Lace, "lacing.groups", "Groups of lacing, both sides", units.Count, float64(l.Count),
+			fromBuilders,
 			working("one between ribs and one outside each end rib a side: # ribs",
 				count(d.Ribs))).short("Groups").by(known.CommonPractice),
-		printed(stage.Lace, "lacing.pegs", "Pegs of the outwales, both sides", units.Count, float64(l.Pegs), fromBuilders,
+		printed(stage.Lace, "lacing.pegs", "Pegs of the outwales, both sides", units.Count, float64(l.Pegs),
+			fromBuilders,
 			pegsWorking(d.PegEvery, l.Count)).by(known.CommonPractice),
 		printed(stage.Lace, "lacing.turn", "Root in one turn", units.SmallLength, l.Turn, fromGeometry,
 			working("round inwale # and outwale # thick, the bark doubled # and down to the hole, at the middle of "+
@@ -43,7 +47,8 @@ func gunwaleNumbers(c core.Canoe) []*Number {
 
 func marksTable(c core.Canoe) Table {
 	t := Table{
-		Key: "marks", Title: "Gunwale marks from the middle", Home: stage.Gunwales, Open: true, OnPaper: true, Blanks: []string{"✓"},
+		Key: "marks", Title: "Gunwale marks from the middle", Home: stage.Gunwales, Open: true, OnPaper: true,
+		Blanks: []string{"✓"},
 		Note: "The same toward both ends and on both sides. Each place is measured from the middle along the " +
 			"gunwale and rounded once: never add up spaces.",
 	}
@@ -113,5 +118,6 @@ func pegsWorking(every, groups int) func(units.System) string {
 	if every == 1 {
 		return working("a peg at every one of # groups; none past the end thwarts", count(groups))
 	}
-	return working("a peg every # of # groups, counted from the middle; none past the end thwarts", count(every), count(groups))
+	return working("a peg every # of # groups, counted from the middle; none past the end thwarts", count(every),
+		count(groups))
 }

@@ -63,7 +63,8 @@ func MendTable(r mend.Repair, s units.System) Table {
 			small(r.PatchAlong), small(r.PatchRound)), lap)
 	}
 	if r.Stitches > 0 {
-		add("Seam", small(r.Seam)+", "+many(r.Stitches, "stitch", "stitches").text(s)+", over and over", "sewn as side panels are")
+		add("Seam", small(r.Seam)+", "+many(r.Stitches, "stitch", "stitches").text(s)+", over and over",
+			"sewn as side panels are")
 	}
 	if r.Groups > 0 {
 		add("Lacing", groups(r.Groups, s)+" again, "+many(r.Pegs, "peg", "pegs").text(s), "the cap is lifted there")
@@ -85,7 +86,8 @@ func MendTable(r mend.Repair, s units.System) Table {
 		}
 		add("New rib", fmt.Sprintf("%s long, %s wide, %s thick", units.Length.Format(n.Length, s), small(n.Width),
 			units.Thickness.Format(n.Thickness, s)),
-			fmt.Sprintf("%s longer than it will be; bent, and bound %s%s", small(mend.RibMore), daysBound(n.Dry), bends))
+			fmt.Sprintf("%s longer than it will be; bent, and bound %s%s", small(mend.RibMore), daysBound(n.Dry),
+				bends))
 	}
 	if len(r.Out) > 0 {
 		var out, back []string
@@ -97,8 +99,9 @@ func MendTable(r mend.Repair, s units.System) Table {
 			"source tells the steps")
 		add("Ribs in again", strings.Join(back, ", "), "in fitting order, hull wet and hot")
 	}
-	add("Hours of a practised hand", fmt.Sprintf("about %.1f", r.Hours), "by the times of the plan; published: within a "+
-		"few hours, a leaflet of 1961; two hours for a bad break, a journey of 1820")
+	add("Hours of a practised hand", fmt.Sprintf("about %.1f", r.Hours),
+		"by the times of the plan; published: within a few hours, a leaflet of 1961; two hours for a bad break, "+
+			"a journey of 1820")
 	t := Table{Key: "mend", Title: "What this repair takes", Home: stage.Keep,
 		Note: "Estimates. Ask the one who teaches you before ribs come out."}
 	return fill(t, refs(all),

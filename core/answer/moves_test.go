@@ -130,7 +130,9 @@ func lateNumbers(c core.Canoe, res bark.Resolution, curve bool) (all []answer.Nu
 // done where BARKWRIGHT_MOVES is set; otherwise what is said to move each number most does.
 func TestLateNumbersAreMoved(t *testing.T) {
 	if os.Getenv("BARKWRIGHT_MOVES") != "" {
-		lines := movedMost(t, steps(), func(c core.Canoe) []answer.Number { return lateNumbers(c, bark.ForFigures, true) })
+		lines := movedMost(t, steps(), func(c core.Canoe) []answer.Number {
+			return lateNumbers(c, bark.ForFigures, true)
+		})
 		if t.Failed() {
 			t.Log("moves:\n" + strings.Join(lines, "\n") + "\n:end")
 		}

@@ -36,7 +36,8 @@ func (p *dayPlot) seasons(days int) {
 			if w == plan.BarkPeels {
 				p.list.Add(draw.Fill{Role: draw.Ground, Points: area})
 			} else {
-				p.list.Add(draw.Hatch{Role: draw.Faint, Points: area, Spacing: p.letter, Width: 0.4, Angle: math.Pi / 4})
+				p.list.Add(draw.Hatch{Role: draw.Faint, Points: area, Spacing: p.letter, Width: 0.4,
+					Angle: math.Pi / 4})
 			}
 			p.name(from, p.top-(2.75-1.05*float64(n))*p.letter, windowNames[w], false)
 		}
@@ -86,8 +87,8 @@ func (p *dayPlot) scale(days int) {
 func (p *dayPlot) ticked(i int, id plan.ID) {
 	mid := p.rowName(i, plan.Of(id).Name, "", false)
 	x, l := p.left+0.4*p.letter, p.letter
-	p.list.Add(draw.Stroke{Role: draw.Ink, Width: 2, Points: []draw.Point{{X: x, Y: mid}, {X: x + 0.25*l, Y: mid + 0.3*l},
-		{X: x + 0.8*l, Y: mid - 0.4*l}}})
+	p.list.Add(draw.Stroke{Role: draw.Ink, Width: 2,
+		Points: []draw.Point{{X: x, Y: mid}, {X: x + 0.25*l, Y: mid + 0.3*l}, {X: x + 0.8*l, Y: mid - 0.4*l}}})
 	p.text(x+1.1*l, mid, draw.Start, "done", false)
 }
 

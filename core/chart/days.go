@@ -76,7 +76,8 @@ func Days(o *core.Outlook, size DaySize) []draw.List {
 }
 
 func newDayPlot(o *core.Outlook, size DaySize) *dayPlot {
-	p := &dayPlot{o: o, letter: size.Letter, row: size.Row * size.Letter, top: headRoom * size.Letter, today: o.TodayAt()}
+	p := &dayPlot{o: o, letter: size.Letter, row: size.Row * size.Letter, top: headRoom * size.Letter,
+		today: o.TodayAt()}
 	p.over = size.Width < narrow*p.letter
 	if p.over {
 		p.row *= overRow

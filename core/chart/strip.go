@@ -180,7 +180,8 @@ func (p *stripPen) curve() {
 func (p *stripPen) marks() {
 	disc := func(at geom.Vec2, fill, edge draw.Role, width float64) {
 		round := draw.Polygon(p.at(at), stripPoint, 20, 0)
-		p.list.Add(draw.Fill{Role: fill, Points: round}, draw.Stroke{Role: edge, Points: round, Width: width, Closed: true})
+		p.list.Add(draw.Fill{Role: fill, Points: round},
+			draw.Stroke{Role: edge, Points: round, Width: width, Closed: true})
 	}
 	if p.Held != nil {
 		disc(*p.Held, draw.Paper, draw.Ink, 1.6)
@@ -246,7 +247,8 @@ func (p *stripPen) word(b StripBand, line float64, curve []draw.Point,
 	if t.Bounds().Left < left {
 		return
 	}
-	heights := []float64{p.area.Top + line/2, p.area.Bottom - line/2 - edge, p.area.Top + 1.5*line, p.area.Bottom - 1.5*line - edge}
+	heights := []float64{p.area.Top + line/2, p.area.Bottom - line/2 - edge, p.area.Top + 1.5*line,
+		p.area.Bottom - 1.5*line - edge}
 	for _, off := range [][]draw.Point{curve, nil} {
 		for _, y := range heights {
 			if say(right-edge, y, draw.End, b.Word, off...) {

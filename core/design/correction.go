@@ -57,7 +57,8 @@ func correctionFaults(d Design) []Fault {
 				Shown{units.Count, max(0, float64(n))}, Shown{units.Count, shape.MostCorrections})}
 		}
 		for _, c := range curve.List.List() {
-			placed := c.At >= 0 && c.At <= 1 && (c.From < c.At || c.At == 0) && c.From >= 0 && (c.To > c.At || c.At == 1) &&
+			placed := c.At >= 0 && c.At <= 1 && (c.From < c.At || c.At == 0) && c.From >= 0 &&
+				(c.To > c.At || c.At == 1) &&
 				c.To <= 1
 			if !placed || c.At == 1 && !curve.toEnd {
 				return []Fault{NewFault(CorrectionsKey,

@@ -50,7 +50,8 @@ func relationFaults(d Design) []Fault {
 			Long(d.Depth)).AtLeast(d.Depth))
 	}
 	if d.Rocker > d.Depth/2+Rounding {
-		add(NewFault("rocker", "The bottom would rise to more than half the depth of %s.", Long(d.Depth)).AtMost(d.Depth / 2))
+		add(NewFault("rocker", "The bottom would rise to more than half the depth of %s.",
+			Long(d.Depth)).AtMost(d.Depth / 2))
 	}
 	onFrame := d.BuiltOn == OnFrame
 	if onFrame && d.FrameLength > gunwales-frameRoom+Rounding {
@@ -83,7 +84,8 @@ func crewFaults(d Design) []Fault {
 	faults := seatFaults(d)
 	end := d.HalfGunwale()
 	if d.Cargo > 0 && math.Abs(d.CargoPosition) > end+Rounding {
-		fault := NewFault("cargoPosition", "The cargo would be beyond the end of the gunwales, %s from amidships.", Long(end))
+		fault := NewFault("cargoPosition", "The cargo would be beyond the end of the gunwales, %s from amidships.",
+			Long(end))
 		if d.CargoPosition > 0 {
 			faults = append(faults, fault.AtMost(end))
 		} else {
@@ -196,7 +198,8 @@ func timberFaults(d Design) []Fault {
 			Small(d.InwaleDepth)).AtMost(d.InwaleDepth))
 	}
 	if narrowest := min(d.RibWidthMid, d.RibWidthEnd); d.RibTipWidth > narrowest+Rounding {
-		faults = append(faults, NewFault("ribTipWidth", "The ribs' tips are broader than the ribs, %s at the narrowest.",
+		faults = append(faults, NewFault("ribTipWidth",
+			"The ribs' tips are broader than the ribs, %s at the narrowest.",
 			Small(narrowest)).AtMost(narrowest))
 	}
 	return faults

@@ -23,7 +23,8 @@ func boatRows() []Param {
 		row(stage.Choose, "beamFine", "Fineness of the gunwales at the ends",
 			"More draws the ends in finer; over 1 the gunwales turn hollow there.").
 			shape(1.3, 0.9, 2.3, 0.05, func(d *Design) *float64 { return &d.BeamFine }),
-		row(stage.Choose, "depth", "Depth amidships", "From the outside of the bark on the bottom to the top of the inwale.").
+		row(stage.Choose, "depth", "Depth amidships",
+			"From the outside of the bark on the bottom to the top of the inwale.").
 			hull(12.5, 7, 34, func(d *Design) *float64 { return &d.Depth }),
 		row(stage.Choose, "stations", "Stations in half the boat",
 			"Of the table of offsets, equally apart; one more stands amidships.").
@@ -72,7 +73,8 @@ func bedRows() []Param {
 			"What is weighed down on the bark and the bark folded up round: a frame of its own, or the gunwales with their "+
 				"thwarts, raised to the sheer afterwards."),
 			names([]BuiltOn{OnFrame, OnGunwales}, BuiltOn.String), func(d *Design) *BuiltOn { return &d.BuiltOn }),
-		row(stage.Bed, "frameWidth", "Building frame, out to out", "Breadth of the frame that is weighed down on the bark.").
+		row(stage.Bed, "frameWidth", "Building frame, out to out",
+			"Breadth of the frame that is weighed down on the bark.").
 			hull(27, 10, 64, func(d *Design) *float64 { return &d.FrameWidth }).
 			follows(func(d Design) float64 { return FrameShare * d.Beam }),
 		row(stage.Bed, "frameLength", "Building frame, length",
@@ -90,7 +92,8 @@ func bedRows() []Param {
 		row(stage.Rib, "ease", "Half girth that the ribs take up",
 			"How much less bark goes round the finished half of the boat amidships than lies folded on the bed: ribs round "+
 				"the fold off.").
-			timber(usualEase/units.Inch, LeastEase/units.Inch, MostEase/units.Inch, func(d *Design) *float64 { return &d.Ease }).signed(),
+			timber(usualEase/units.Inch, LeastEase/units.Inch, MostEase/units.Inch,
+				func(d *Design) *float64 { return &d.Ease }).signed(),
 		row(stage.Rib, "turnWidth", "Breadth of the turn line",
 			"Where the lines of bottom and side of the finished boat would meet, amidships: by rule what the bark folded on "+
 				"the bed, less its ease, goes round.").
@@ -106,7 +109,8 @@ func bedRows() []Param {
 			"Height of the blocks that lift the bark's ends off the bed.").
 			hull(1.5, 0, 12, func(d *Design) *float64 { return &d.EndBlocking }).
 			follows(func(d Design) float64 { return d.Rocker }),
-		row(stage.Gather, "barkThickness", "Thickness of the bark", "Of the layer that is taken, without the rough outside.").
+		row(stage.Gather, "barkThickness", "Thickness of the bark",
+			"Of the layer that is taken, without the rough outside.").
 			quantity(units.Thickness, 0.14*units.Inch, 5.0/64*units.Inch, 5.0/16*units.Inch,
 				[2]float64{units.Inch / 64, 0.0001}, func(d *Design) *float64 { return &d.BarkThickness }),
 		row(stage.Gather, "sheetWidth", "Sheet of bark, width", "Across the boat: round the tree.").
@@ -117,7 +121,8 @@ func bedRows() []Param {
 			"By rule one at each thwart end and one half-way between; set a number and they stand evenly.").
 			wholes(9, 0, 24, func(d *Design) *int { return &d.Gores }).
 			follows(func(d Design) float64 { return float64(2*d.timberThwarts() - 1) }),
-		row(stage.Bark, "goreFoot", "Gores stop this far outside the frame", "The slash stops here, short of the frame.").
+		row(stage.Bark, "goreFoot", "Gores stop this far outside the frame",
+			"The slash stops here, short of the frame.").
 			timber(1, 0, 4, func(d *Design) *float64 { return &d.GoreFoot }),
 		row(stage.Bark, "seamLap", "Lap at a seam", "How far two edges lie over each other once a seam is trimmed.").
 			timber(0.5, 0, 3, func(d *Design) *float64 { return &d.SeamLap }),
@@ -170,7 +175,9 @@ func endRows() []Param {
 			exactly(func(d Design) float64 { return d.Length/2 - d.HeadboardX() + HeelInboard }),
 		row(stage.Ends, "headSetback", "Stem head inboard of the foremost point", "How far the end tumbles home.").
 			hull(3, 0, 14, func(d *Design) *float64 { return &d.HeadSetback }).
-			follows(func(d Design) float64 { return min(HeadBack, (d.Overhang-headRoom)/2, headBackShare*d.HeelLength) }),
+			follows(func(d Design) float64 {
+				return min(HeadBack, (d.Overhang-headRoom)/2, headBackShare*d.HeelLength)
+			}),
 		row(stage.Ends, "endFull", "Shape of the ends, slender to full",
 			"Low: the end reaches out, slender. High: it stands full and round.").
 			shape(0.6, 0.2, 1, 0.02, func(d *Design) *float64 { return &d.EndFull }),

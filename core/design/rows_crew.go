@@ -27,7 +27,8 @@ func crewRows() []Param {
 	rows := []Param{
 		row(stage.Choose, "paddlers", "Paddlers", "Everyone aboard, from bow to stern.").
 			wholes(2, 0, MostPaddlers, func(d *Design) *int { return &d.Paddlers }),
-		row(stage.Choose, "paddlerMass", "Weight of each", "With clothes. Each one's own is set at Pitch and first water.").
+		row(stage.Choose, "paddlerMass", "Weight of each",
+			"With clothes. Each one's own is set at Pitch and first water.").
 			quantity(units.Mass, AverageMass, 50*units.Pound, 350*units.Pound, pounds,
 				func(d *Design) *float64 { return &d.PaddlerMass }),
 		choices(row(stage.Choose, "posture", "Paddlers kneel or sit", "Kneeling is steadier: the weight is lower."),
@@ -45,7 +46,8 @@ func crewRows() []Param {
 				return 0
 			}),
 		row(stage.Choose, "cargo", "Cargo", "Packs, water, dog: all that is not a paddler.").
-			quantity(units.Mass, 100*units.Pound, 0, 8000*units.Pound, pounds, func(d *Design) *float64 { return &d.Cargo }),
+			quantity(units.Mass, 100*units.Pound, 0, 8000*units.Pound, pounds,
+				func(d *Design) *float64 { return &d.Cargo }),
 		row(stage.Choose, "cargoHeight", "Middle of the cargo over the bottom", "Half the height of the pile.").
 			timber(6, 0, 36, func(d *Design) *float64 { return &d.CargoHeight }),
 		cargoPosition(),

@@ -44,9 +44,11 @@ func trunkRows() []Param {
 			"Inside the bark. The hardwood for thwarts is taken as thick.").
 			quantity(units.SmallLength, 11*units.Inch, 4*units.Inch, 36*units.Inch, [2]float64{0.5 * units.Inch, 0.01},
 				func(d *Design) *float64 { return &d.CedarDiameter }),
-		row(stage.Gather, "cedarClear", "Its length free of knots", "The length from which every long piece must come.").
+		row(stage.Gather, "cedarClear", "Its length free of knots",
+			"The length from which every long piece must come.").
 			hull(204, 24, 480, func(d *Design) *float64 { return &d.CedarClear }),
-		row(stage.Gather, "cedarHeart", "Heart to discard, across", "Loose or rotten wood round the middle of the trunk.").
+		row(stage.Gather, "cedarHeart", "Heart to discard, across",
+			"Loose or rotten wood round the middle of the trunk.").
 			timber(2.5, 0, 12, func(d *Design) *float64 { return &d.CedarHeart }),
 		row(stage.Gather, "cedarSapwood", "Sapwood to discard, thickness", "The outer ring, where it is not used.").
 			timber(0.5, 0, 4, func(d *Design) *float64 { return &d.CedarSapwood }),
@@ -117,9 +119,11 @@ func ribRows() []Param {
 			timber(2.25, 0.5, 5, func(d *Design) *float64 { return &d.RibWidthMid }),
 		row(stage.Rib, "ribWidthEnd", "Rib width at the ends", "Across the grain, at the last rib of an end.").
 			timber(1.75, 0.5, 4, func(d *Design) *float64 { return &d.RibWidthEnd }),
-		row(stage.Rib, "ribTipWidth", "Rib width at its tips", "At the very tip, where it goes up under the inwale's bevel.").
+		row(stage.Rib, "ribTipWidth", "Rib width at its tips",
+			"At the very tip, where it goes up under the inwale's bevel.").
 			timber(1, 0.375, 3, func(d *Design) *float64 { return &d.RibTipWidth }),
-		row(stage.Rib, "ribThickness", "Rib thickness amidships", "At the middle rib. Thinner ribs take a tighter bend.").
+		row(stage.Rib, "ribThickness", "Rib thickness amidships",
+			"At the middle rib. Thinner ribs take a tighter bend.").
 			timber(0.375, 0.125, 0.75, func(d *Design) *float64 { return &d.RibThickness }),
 		row(stage.Rib, "ribThicknessEnd", "Rib thickness at the ends", "At the last rib of an end.").
 			timber(0.25, 0.125, 0.75, func(d *Design) *float64 { return &d.RibThicknessEnd }),
@@ -156,7 +160,8 @@ func rootRows() []Param {
 		row(stage.Lace, "pegEvery", "Peg, every so many groups",
 			"1 puts a peg beside every group, 2 beside every second one.").
 			wholes(2, 1, 4, func(d *Design) *int { return &d.PegEvery }),
-		row(stage.Gather, "rootWidth", "Width of the split root", "Across its flat side, once it is split and scraped.").
+		row(stage.Gather, "rootWidth", "Width of the split root",
+			"Across its flat side, once it is split and scraped.").
 			timber(0.1875, 0.0625, 0.5, func(d *Design) *float64 { return &d.RootWidth }),
 		// 12 ft is an estimate between the lengths split roots are used at, 5 to 16 ft
 		// (a university's canoe project, 2013), and the 20 ft that roots grow to
@@ -166,7 +171,8 @@ func rootRows() []Param {
 		row(stage.Lace, "tail", "Tail at each end of a group", "What is left over at each end of a group, to tuck in.").
 			timber(3, 0, 12, func(d *Design) *float64 { return &d.Tail }),
 		row(stage.Gather, "rootWaste", "Root allowed for waste", "For what breaks, runs out or is scraped away.").
-			quantity(units.Percent, 0.15, 0, 1, [2]float64{0.01, 0.01}, func(d *Design) *float64 { return &d.RootWaste }),
+			quantity(units.Percent, 0.15, 0, 1, [2]float64{0.01, 0.01},
+				func(d *Design) *float64 { return &d.RootWaste }),
 		row(stage.Bark, "goreStitch", "Gore stitch, hole to hole along", "From hole to hole along the seam.").
 			timber(0.5, 0.25, 2, func(d *Design) *float64 { return &d.GoreStitch }),
 		row(stage.Bark, "goreBite", "Gore stitch, hole to hole across", "From hole to hole across the seam.").

@@ -53,7 +53,8 @@ func TestRelations(t *testing.T) {
 		{"headSetback", check.With(t, "overhang", 30*in, "heelLength", 10*in, "headSetback", 6.5*in), `60 %`, 6, false},
 		{"headSetback", check.With(t, "overhang", 0.5*in, "headSetback", 0.25*in), `set back too far`, 0, false},
 		{"rocker", check.With(t, "rocker", 6.5*in), `more than half the depth`, 6.25, false},
-		{"frameLength", check.With(t, "frameLength", 172.25*in), `2" shorter than the gunwales, which are 14' 6" from`, 172, false},
+		{"frameLength", check.With(t, "frameLength", 172.25*in),
+			`2" shorter than the gunwales, which are 14' 6" from`, 172, false},
 		{"bedLength", check.With(t, "bedLength", 150*in), `shorter than the building frame of 13' 4"`, 160, true},
 		{"bedLength", check.With(t, "builtOn", 1.0, "bedLength", 170*in),
 			`shorter than the gunwales of 14' 6"`, 174, true},
@@ -61,7 +62,8 @@ func TestRelations(t *testing.T) {
 			`at most 112 % of the 2' 11 1/4" outside the gunwales`, 1.12 * 35.28, false},
 		{"greatestBeam", check.With(t, "greatestBeam", 35*in), `choose none, or more`, 35.53, true},
 		{"stationsApart", check.With(t, "stationsApart", 2.75*in), `nearer than 3" would make a longer table`, 3, true},
-		{"heelLength", check.With(t, "length", 100*in, "overhang", 2*in, "heelLength", 27*in), `less than half-way`, 26, false},
+		{"heelLength", check.With(t, "length", 100*in, "overhang", 2*in, "heelLength", 27*in), `less than half-way`,
+			26, false},
 		{"stemWidth", check.With(t, "inwaleThickness", 0.5*in, "stemWidth", 1.0625*in),
 			`broader than the two inwales, 1/2" each`, 1, false},
 		{"ribTipWidth", check.With(t, "ribTipWidth", 1.8125*in), `1 3/4" at the narrowest`, 1.75, false},
@@ -200,7 +202,8 @@ func TestNothingOutsideItsRangePassesValidate(t *testing.T) {
 
 // Lines and entries that stood a hair under a bound.
 func TestALineAHairOutsideStandsOnTheBound(t *testing.T) {
-	for _, line := range []string{"barkwright2_Cx-0.0000001", "barkwright2_Gf-0.000000001", "barkwright2_Ch-0.000000001"} {
+	for _, line := range []string{"barkwright2_Cx-0.0000001", "barkwright2_Gf-0.000000001",
+		"barkwright2_Ch-0.000000001"} {
 		d, _, err := design.ReadLine(line)
 		require.NoError(t, err, line)
 		assert.Empty(t, design.Validate(d))

@@ -179,7 +179,8 @@ func (j boatJSON) design(version int) (design.Design, []design.Move, error) {
 			continue
 		}
 		if p.Whole() && (v != math.Round(v) || math.Abs(v) > math.MaxInt32) {
-			return design.Design{}, nil, fmt.Errorf("%s: the file holds %v, which is not a whole number of them.", p.Label, v)
+			return design.Design{}, nil, fmt.Errorf("%s: the file holds %v, which is not a whole number of them.",
+				p.Label, v)
 		}
 		p.Put(&d, v)
 	}

@@ -35,7 +35,8 @@ func boats(designs []design.Design) []file.Boat {
 			}
 			if kind.Sided() {
 				m.Number, m.Note = k%3, "lettered <é>"
-				m.At = record.Place{From: record.Origin((i + k) % 3), Distance: 0.37 * float64(k%4), Side: record.Side(k % 3)}
+				m.At = record.Place{From: record.Origin((i + k) % 3), Distance: 0.37 * float64(k%4),
+					Side: record.Side(k % 3)}
 			}
 			n.Record.Data = append(n.Record.Data, m)
 			if kind.AsBuilt() {
@@ -146,8 +147,10 @@ func TestFileRefusals(t *testing.T) {
 		{"version a text", strings.Replace(good, `"version": 3`, `"version": "1"`, 1), "damaged"},
 		{"text for a number", strings.Replace(good, `"beamFull":`, `"beamFull": "2.1", "x":`, 1),
 			`Fullness of the gunwales in the middle: the file holds "2.1", which is not a number`},
-		{"too large a number", strings.Replace(good, `"rocker":`, `"rocker": 1e999, "x":`, 1), "1e999, which is not a number"},
-		{"no number", strings.Replace(good, `"depth":`, `"depth": null, "x":`, 1), "Depth amidships: the file holds null"},
+		{"too large a number", strings.Replace(good, `"rocker":`, `"rocker": 1e999, "x":`, 1),
+			"1e999, which is not a number"},
+		{"no number", strings.Replace(good, `"depth":`, `"depth": null, "x":`, 1),
+			"Depth amidships: the file holds null"},
 		{"given twice", strings.Replace(good, `"depth":`, `"depth": 0.3, "depth":`, 1), `"depth" twice`},
 		{"current beyond", strings.Replace(good, `"current": 0`, `"current": 1`, 1), "damaged"},
 		{"no design", `{"format": "barkwright designs", "version": 1, "current": 0, "designs": []}`, "damaged"},
@@ -168,10 +171,14 @@ func TestFileRefusals(t *testing.T) {
 			"thwart 40000"},
 		{"less than nothing", with(`"readings": [{"what": "railHeight", "station": -1, "value": 1}], "name":`),
 			"less than nothing"},
-		{"out of this world", with(`"readings": [{"what": "railHeight", "station": 1e308, "value": 1}], "name":`), "any boat"},
-		{"as good as unknown", with(`"readings": [{"what": "railHeight", "tolerance": 1e308, "value": 1}], "name":`), "any boat"},
-		{"half a rib", with(`"record": {"measurements": [{"what": "ribCount", "value": 43.5}]}, "name":`), "whole number"},
-		{"endless record", with(`"readings": [` + strings.Repeat(`{"what": "beamInside", "value": 1},`, record.MostData) +
+		{"out of this world", with(`"readings": [{"what": "railHeight", "station": 1e308, "value": 1}], "name":`),
+			"any boat"},
+		{"as good as unknown", with(`"readings": [{"what": "railHeight", "tolerance": 1e308, "value": 1}], "name":`),
+			"any boat"},
+		{"half a rib", with(`"record": {"measurements": [{"what": "ribCount", "value": 43.5}]}, "name":`),
+			"whole number"},
+		{"endless record", with(`"readings": [` +
+			strings.Repeat(`{"what": "beamInside", "value": 1},`, record.MostData) +
 			`{"what": "beamInside", "value": 1}], "name":`), "401 measurements"},
 		{"unknown set", strings.Replace(good, `"set": []`, `"set": ["length"]`, 1), `"length" as set`},
 	}
@@ -315,7 +322,8 @@ func FuzzDecode(f *testing.F) {
 // no log is refused.
 func TestTallyInAFile(t *testing.T) {
 	b := file.Boat{Design: design.Default()}
-	b.Notebook.Log = tally.Log{}.Tick("rib.drive", "rib.18", "2026-06-14", true).Tick("rib.drive", "rib.18", "2026-06-15", false).
+	b.Notebook.Log = tally.Log{}.Tick("rib.drive", "rib.18", "2026-06-14", true).
+		Tick("rib.drive", "rib.18", "2026-06-15", false).
 		Note("gather", "2026-06-15", "two good birches by the creek").Tick("newer.step", "", "2026-06-16", true)
 	text, err := file.File{Boats: []file.Boat{b}}.Encode()
 	require.NoError(t, err)

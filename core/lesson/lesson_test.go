@@ -61,7 +61,8 @@ func TestClaimsHold(t *testing.T) {
 					for _, term := range c.Terms {
 						at = append(at, term.Result+" "+r.Shown(term.Result, term.Step, units.Imperial16))
 					}
-					assert.Fail(t, "a claim that is not so", "%s on %s: %s: %s", l.Key, d.Name, c.Says, strings.Join(at, ", "))
+					assert.Fail(t, "a claim that is not so", "%s on %s: %s: %s", l.Key, d.Name, c.Says,
+						strings.Join(at, ", "))
 				case lesson.Holds:
 					made[i]++
 				case lesson.NotMade:
@@ -150,7 +151,8 @@ func TestLessonsAreWhole(t *testing.T) {
 		}
 		for _, key := range l.Watch {
 			for step := range r.Canoes {
-				assert.NotEqual(t, units.NotWorkedOut, r.Shown(key, step, units.Metric), "%s: %s at %d", l.Key, key, step)
+				assert.NotEqual(t, units.NotWorkedOut, r.Shown(key, step, units.Metric), "%s: %s at %d", l.Key, key,
+					step)
 			}
 		}
 		for _, step := range l.Steps {

@@ -130,7 +130,9 @@ func init() {
 			return float64(n)
 		}),
 		// Groups times the root in one, and lacing and seams with their waste.
-		"root.byGroups": func(r *Run, step int) float64 { return r.Value("lacing.groups", step) * r.Value("lacing.group", step) },
+		"root.byGroups": func(r *Run, step int) float64 {
+			return r.Value("lacing.groups", step) * r.Value("lacing.group", step)
+		},
 		"root.added": func(r *Run, step int) float64 {
 			return (r.Value("root.gunwales", step) + r.Value("root.seams", step)) * (1 + r.Value("rootWaste", step))
 		},

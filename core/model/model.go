@@ -79,7 +79,8 @@ func New(of design.Design, scale float64, panelled bool) Boat {
 	plan := bark.Plan(h)
 	flat := bark.Flatten(h, plan, bark.ForFigures, nil, nil)
 	// Nothing is gathered for a model, and it is weighed and floated in a tray.
-	b.Canoe = core.Canoe{Design: d, Hull: h, Frame: frame.Build(h), Bark: plan.OnFlat(h, flat), Skin: &core.Skin{Flat: flat}}
+	b.Canoe = core.Canoe{Design: d, Hull: h, Frame: frame.Build(h), Bark: plan.OnFlat(h, flat),
+		Skin: &core.Skin{Flat: flat}}
 	b.RibEvery = 1
 	for _, r := range b.Frame.Ribs {
 		if b.OnModel(r.Spacing) < RibSpacing {

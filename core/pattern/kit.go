@@ -92,7 +92,8 @@ func (k kit) buildingFrame() Pattern {
 		p.draw(Cut, flip(outer[0]), flip(inner[0]))
 		for _, c := range k.Frame.Bed.Crosspieces {
 			if c.X < end {
-				p.draw(Mark, flip(geom.Vec2{X: c.X, Y: c.OutToOut / 2}), flip(geom.Vec2{X: c.X, Y: c.OutToOut/2 - batten}))
+				p.draw(Mark, flip(geom.Vec2{X: c.X, Y: c.OutToOut / 2}),
+					flip(geom.Vec2{X: c.X, Y: c.OutToOut/2 - batten}))
 			}
 		}
 	}
@@ -150,7 +151,8 @@ func (k kit) bed() Pattern {
 		}
 		p.draw(Mark, geom.Vec2{X: x}, geom.Vec2{X: x, Y: bedBase / 2})
 	}
-	p.fine(geom.Vec2{X: 0.002, Y: bedBase + 0.001}, "side of the bed, 4 needed; middle here; the bark lies on the curved edge")
+	p.fine(geom.Vec2{X: 0.002, Y: bedBase + 0.001},
+		"side of the bed, 4 needed; middle here; the bark lies on the curved edge")
 	heel := k.OnModel(h.HeelX)
 	p.draw(Mark, geom.Vec2{X: heel}, geom.Vec2{X: heel, Y: bedBase})
 	p.fine(geom.Vec2{X: heel - 0.010, Y: 0.002}, "heel")
@@ -217,7 +219,8 @@ func (k kit) gunwale() Pattern {
 func (k kit) ends() Pattern {
 	d, s, b := k.Design, k.Frame.Stem, k.Frame.Headboard
 	p := Pattern{Key: "kit-ends", Name: k.name("stem-piece and headboard"),
-		Note: "Two of each. The stem-piece is " + times(d.StemLaminations, "layers") + " of card, glued one on the other on " +
+		Note: "Two of each. The stem-piece is " + times(d.StemLaminations, "layers") +
+			" of card, glued one on the other on " +
 			"the outer curve and let dry there; its heel goes under the headboard's notch."}
 	outer := k.on(geom.Offset(s.Profile.Points, d.BarkThickness))
 	from := outer[0]

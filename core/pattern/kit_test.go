@@ -77,7 +77,8 @@ func lipsMatch(t *testing.T, b model.Boat, all []pattern.Pattern) {
 	for _, p := range named(all, "kit-bark") {
 		for i, l := range p.Lines {
 			for _, o := range p.Lines[i+1:] {
-				if l.Style == pattern.Dotted && o.Style == pattern.Dotted && l.Points[0].Sub(o.Points[0]).Len() < 1e-6 &&
+				if l.Style == pattern.Dotted && o.Style == pattern.Dotted &&
+					l.Points[0].Sub(o.Points[0]).Len() < 1e-6 &&
 					len(l.Points) < 100 {
 					slits++
 					assert.InDelta(t, runOf([]pattern.Line{l}), runOf([]pattern.Line{o}), 1e-9)

@@ -63,7 +63,8 @@ func (b *barkKit) shareOut(places []float64, n int, most float64) (out []float64
 		from := last(out)
 		best, equal := math.Inf(1), -b.half()+2*b.half()*float64(i)/float64(n)
 		for _, x := range places {
-			if x > from+rounding && x-from <= most && b.half()-x <= float64(n-i)*most && math.Abs(x-equal) < math.Abs(best-equal) {
+			if x > from+rounding && x-from <= most && b.half()-x <= float64(n-i)*most &&
+				math.Abs(x-equal) < math.Abs(best-equal) {
 				best = x
 			}
 		}
@@ -84,7 +85,8 @@ const stripHalf = 0.005
 func (b *barkKit) piece(i int) Pattern {
 	n := len(b.joints) - 1
 	from, to := b.joints[i], b.joints[i+1]
-	p := Pattern{Key: "kit-bark-" + strconv.Itoa(i+1), Name: b.name("bark, piece " + strconv.Itoa(i+1) + " of " + strconv.Itoa(n)),
+	p := Pattern{Key: "kit-bark-" + strconv.Itoa(i+1),
+		Name: b.name("bark, piece " + strconv.Itoa(i+1) + " of " + strconv.Itoa(n)),
 		Note: "Grain across the boat. This is its inside."}
 	turn := func(q geom.Vec2) geom.Vec2 {
 		q = b.at(geom.Vec2{X: q.X - from, Y: q.Y})

@@ -53,7 +53,8 @@ func (k kit) measures() []sized {
 	out := []sized{{"length overall", k.OnModel(k.Design.Length)},
 		{"depth amidships, bark to top of the gunwale", k.OnModel(h.Sheer(0))}}
 	for i, t := range f.Thwarts {
-		out = append(out, sized{"inside the gunwales at the " + frame.ThwartName(i, len(f.Thwarts)), k.OnModel(t.Shoulder)})
+		out = append(out, sized{"inside the gunwales at the " + frame.ThwartName(i, len(f.Thwarts)),
+			k.OnModel(t.Shoulder)})
 	}
 	for _, b := range f.Bed.Posts[1:] {
 		out = append(out, sized{"top of the gunwale at the " + b.Under, k.OnModel(h.Sheer(b.X))})

@@ -66,7 +66,8 @@ func (m maker) headboardOn(p *Pattern) {
 	up := b.Top.Sub(b.Stands).Unit()
 	foot := b.Stands.Add(up.Scale(b.NotchDepth))
 	p.draw(Centre, foot, foot.Add(up.Scale(0.03)))
-	p.Labels = append(p.Labels, Label{At: toPaper(foot.Add(geom.Vec2{X: -0.003, Y: 0.024})), Text: "headboard", End: true})
+	p.Labels = append(p.Labels, Label{At: toPaper(foot.Add(geom.Vec2{X: -0.003, Y: 0.024})), Text: "headboard",
+		End: true})
 }
 
 // formDepth is how broad a bending form is drawn behind its face, and formRun how
@@ -132,8 +133,8 @@ func formPattern(m maker) []Pattern {
 	p.draw(Cut, append(append([]geom.Vec2{face[0]}, behind...), face[len(face)-1])...)
 	p.draw(Mark, face[1], face[1].Add(face[1].Sub(face[0]).Unit().Left().Scale(0.02)))
 	p.draw(Mark, face[end], face[end].Add(face[end+1].Sub(face[end]).Unit().Left().Scale(0.02)))
-	p.Labels = append(p.Labels, Label{At: toPaper(face[1].Add(geom.Vec2{X: -0.003, Y: 0.014})), Text: "end of the solid",
-		End: true})
+	p.Labels = append(p.Labels, Label{At: toPaper(face[1].Add(geom.Vec2{X: -0.003, Y: 0.014})),
+		Text: "end of the solid", End: true})
 	p.Labels = append(p.Labels, Label{At: toPaper(face[end].Add(geom.Vec2{X: -0.024})), Text: "head", End: true})
 	return []Pattern{p.done()}
 }

@@ -47,7 +47,8 @@ func framePatterns(m maker) []Pattern {
 			}
 		}
 		for k, c := range m.Frame.Bed.Crosspieces {
-			name(c.X, "crosspiece "+strconv.Itoa(k), m.length(c.X)+" from the middle", m.length(c.OutToOut/2)+" off centre")
+			name(c.X, "crosspiece "+strconv.Itoa(k), m.length(c.X)+" from the middle",
+				m.length(c.OutToOut/2)+" off centre")
 		}
 		name(end, "end of the frame", m.length(end)+" from the middle")
 		out = append(out, p.done())

@@ -57,7 +57,8 @@ func (p *Plan) Remarks(today string) []Remark {
 			say("floor", "It ends %s after the day set, and no crew would meet it: waits, seasons and the order of the work "+
 				"take %d days. Have stock made, or bind the ribs for less.", days(over), p.Floor)
 		case over > 0:
-			say("late", "It ends %s after the day set: more hands, longer days or stock made before would help.", days(over))
+			say("late", "It ends %s after the day set: more hands, longer days or stock made before would help.",
+				days(over))
 		default:
 			say("inTime", "It ends in time, with %s to spare.", days(-over))
 		}
@@ -76,7 +77,8 @@ func (p *Plan) Remarks(today string) []Remark {
 		id := ID(i)
 		switch asked := s.Asked(p.Counts, id); {
 		case asked > 0 && s.Have[i] > asked:
-			say("haveMore", "More is at hand than is needed for %s: %s.", s.boats("this boat"), strings.ToLower(table[i].Name))
+			say("haveMore", "More is at hand than is needed for %s: %s.", s.boats("this boat"),
+				strings.ToLower(table[i].Name))
 		case s.Suspect(p.Done, id):
 			say("suspect", "Look at the hours entered again, they are not counted: %s.", strings.ToLower(table[i].Name))
 		}

@@ -57,7 +57,8 @@ func TestHalfGirthGivesTheDrawnSection(t *testing.T) {
 			without.add((halfAt(before.Design, v("half_at_"+at+"_in"), at)) / inch)
 		}
 	}
-	t.Logf("half-breadths with the half girth %.2f in rms, worst %.2f; without %.2f, worst %.2f", with.rms(), with.worst,
+	t.Logf("half-breadths with the half girth %.2f in rms, worst %.2f; without %.2f, worst %.2f", with.rms(),
+		with.worst,
 		without.rms(), without.worst)
 	assert.Less(t, with.rms(), 0.25)
 	assert.Less(t, with.rms(), without.rms())
@@ -79,7 +80,8 @@ func TestHalfBreadthGivesTheDrawnSection(t *testing.T) {
 		h := hull.New(before.Design)
 		turning := h.Section(0).Turning()
 		at4 := record.Datum{Kind: record.HalfBreadth, At: record.Place{Height: 4 * inch}, Value: v("half_at_4_in")}
-		girth := record.Datum{Kind: record.HalfGirth, Value: v("half_girth_in") - design.Default().BarkThickness*turning}
+		girth := record.Datum{Kind: record.HalfGirth,
+			Value: v("half_girth_in") - design.Default().BarkThickness*turning}
 		one := Fit(record.Record{Data: append(rec.Data[:len(rec.Data):len(rec.Data)], at4)})
 		two := Fit(record.Record{Data: append(rec.Data[:len(rec.Data):len(rec.Data)], at4, girth)})
 		for _, f := range []Fitted{one, two} {
@@ -124,8 +126,10 @@ func TestSectionDoesNotFollowErrors(t *testing.T) {
 		turning := h.Section(0).Turning()
 		for range 12 {
 			f := Fit(record.Record{Data: append(rec.Data[:len(rec.Data):len(rec.Data)],
-				record.Datum{Kind: record.HalfBreadth, At: record.Place{Height: 4 * inch}, Value: v("half_at_4_in") + off()},
-				record.Datum{Kind: record.HalfGirth, Value: v("half_girth_in") - design.Default().BarkThickness*turning + off()})})
+				record.Datum{Kind: record.HalfBreadth, At: record.Place{Height: 4 * inch},
+					Value: v("half_at_4_in") + off()},
+				record.Datum{Kind: record.HalfGirth,
+					Value: v("half_girth_in") - design.Default().BarkThickness*turning + off()})})
 			for _, at := range []string{"3", "4", "6"} {
 				both.add(halfAt(f.Design, v("half_at_"+at+"_in"), at) / inch)
 			}

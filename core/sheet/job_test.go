@@ -106,7 +106,8 @@ func TestEveryPageIsNamed(t *testing.T) {
 			pages := sheet.BuildSheets(j)
 			for i, p := range pages {
 				text := strings.ReplaceAll(lettering([]draw.List{p}), "\n", " ")
-				for _, want := range []string{"Heron Cove, first canoe", "design code " + head.Mark(), "version 3", "3 May 2026",
+				for _, want := range []string{"Heron Cove, first canoe", "design code " + head.Mark(), "version 3",
+					"3 May 2026",
 					units, fmt.Sprintf("%d. %s", place, st.Name), fmt.Sprintf("page %d of %d", i+1, len(pages))} {
 					assert.Contains(t, text, want, key)
 				}

@@ -123,7 +123,8 @@ func TestSteps(t *testing.T) {
 			seen[step.Key] = true
 			assert.NotContains(t, step.Text(units.Imperial16), "#", step.Key)
 			assert.NotRegexp(t, `\d (in|ft)\b|"`, step.Text(units.Metric), step.Key)
-			assert.Equal(t, step.Basis == known.Published, step.Pages+step.Account != "", "%s: published where", step.Key)
+			assert.Equal(t, step.Basis == known.Published, step.Pages+step.Account != "", "%s: published where",
+				step.Key)
 			if step.Reads != "" {
 				_, ok := record.LookupKind(step.Reads)
 				assert.True(t, ok, "%s reads %s", step.Key, step.Reads)
@@ -205,7 +206,8 @@ func TestBenchLists(t *testing.T) {
 					as[b.Table] = b
 					continue
 				}
-				assert.Equal(t, []any{first.Pieces, first.Middle, first.Apart}, []any{b.Pieces, b.Middle, b.Apart}, b.Name)
+				assert.Equal(t, []any{first.Pieces, first.Middle, first.Apart}, []any{b.Pieces, b.Middle, b.Apart},
+					b.Name)
 				assert.ElementsMatch(t, lines.Keys(c, b.Table), keysOf(made), b.Name)
 			}
 		}
@@ -226,7 +228,8 @@ func TestStagesGolden(t *testing.T) {
 	for i, s := range stage.All() {
 		fmt.Fprintf(&b, "%d %s: %s. %s\n  large %s; verdict %s; look %s %s %s; asked %d\n  in sight %s\n",
 			i+1, s.Key, s.Name, s.Asked,
-			strings.Join(s.Large, " "), s.Verdict, s.Look.State, s.Look.Drawing, s.Look.Near, s.Permission, strings.Join(s.InSight, " "))
+			strings.Join(s.Large, " "), s.Verdict, s.Look.State, s.Look.Drawing, s.Look.Near, s.Permission,
+			strings.Join(s.InSight, " "))
 		for _, f := range s.Folds {
 			fmt.Fprintf(&b, "  fold %s: %s\n", f.Title, strings.Join(f.Keys, " "))
 		}
@@ -234,8 +237,8 @@ func TestStagesGolden(t *testing.T) {
 			fmt.Fprintf(&b, "  bench %s: %s, ticks %s\n", l.Name, l.Table, l.Step)
 		}
 		for _, step := range s.Steps {
-			fmt.Fprintf(&b, "  %s: %s [%s; %s; %s; %s] %s, %s\n", step.Key, step.Text(units.Imperial16), step.Tool, step.Reads,
-				step.Counts, step.From, step.Basis, step.Pages+step.Account)
+			fmt.Fprintf(&b, "  %s: %s [%s; %s; %s; %s] %s, %s\n", step.Key, step.Text(units.Imperial16), step.Tool,
+				step.Reads, step.Counts, step.From, step.Basis, step.Pages+step.Account)
 		}
 	}
 	path := filepath.Join("..", "..", "testdata", "golden", "stages.txt")

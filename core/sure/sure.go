@@ -163,5 +163,6 @@ func figures(c core.Canoe) []Figure {
 	for _, r := range c.Frame.Ribs {
 		out = append(out, Figure{Of: Rib, N: r.Number, Value: r.Length})
 	}
-	return append(out, Figure{Of: Stiffness, Value: c.Afloat.Floated.GM}, Figure{Of: Weight, Value: c.Gather.Weight.Typical})
+	return append(out, Figure{Of: Stiffness, Value: c.Afloat.Floated.GM},
+		Figure{Of: Weight, Value: c.Gather.Weight.Typical})
 }

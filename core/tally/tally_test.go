@@ -101,7 +101,8 @@ func TestWork(t *testing.T) {
 
 // Of the repairs in a log one is struck and nothing else; the log before stays as it was.
 func TestRepairs(t *testing.T) {
-	crack, hole := tally.Damage{Kind: tally.Crack, At: 1, Round: 0.1}, tally.Damage{Kind: tally.Hole, At: -1, Along: 0.05}
+	crack, hole := tally.Damage{Kind: tally.Crack, At: 1, Round: 0.1},
+		tally.Damage{Kind: tally.Hole, At: -1, Along: 0.05}
 	l := tally.Log{}.Repair("keep.patch", "2027-05-01", crack).Note("keep", "2027-05-02", "dry now").
 		Repair("keep.patch", "2027-05-03", hole)
 	assert.Equal(t, l, l.Repair("keep.patch", "2027-05-04", tally.Damage{}), "no damage is no repair")

@@ -385,7 +385,8 @@ func TestPagesAreCountedAndShown(t *testing.T) {
 	assert.Contains(t, said(d.ShowPaper(f), "paper-count"), "Build sheets: ")
 	f.Cards = []stage.Key{stage.Rib}
 	both := strings.Count(d.Paper("print", f).Print, `<section class="tile">`)
-	assert.Regexp(t, fmt.Sprintf(`^Build sheets: \d+ pages; cards: \d+ pages; together %d pages, A4 or Letter\.$`, both),
+	assert.Regexp(t, fmt.Sprintf(`^Build sheets: \d+ pages; cards: \d+ pages; together %d pages, A4 or Letter\.$`,
+		both),
 		said(d.ShowPaper(f), "paper-count"))
 	f.Sheets, f.Cards, f.Patterns = nil, nil, []string{"tip"}
 	assert.Contains(t, said(d.ShowPaper(f), "paper-count"), "Patterns: ")

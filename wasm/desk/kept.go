@@ -79,7 +79,8 @@ func (d *Desk) Cleared() Reply {
 	r := d.Kept()
 	text := "Another page has cleared what this browser keeps for this page. What is open here is kept again."
 	if gone > 0 {
-		text += " Gone, unless they were saved as a file: " + counted(gone, "boat", "boats") + " not opened since this page was."
+		text += " Gone, unless they were saved as a file: " + counted(gone, "boat", "boats") +
+			" not opened since this page was."
 	}
 	r.Notices = append(r.Notices, Notice{noticeCleared, text, []Button{{saveAllAsAFile, d.saveAll}}})
 	return r

@@ -20,8 +20,8 @@ func (d *Desk) ShowLesson() (list, open string) {
 		run = nil // of the lesson before: this one is not asked for yet
 	}
 	did, set := d.stands(l)
-	shown := markup.LessonShown{Lesson: l, Run: run, Watched: d.watched(l, run, did), Part: t.Part, Did: did, ByHand: !set,
-		On: t.base.Name}
+	shown := markup.LessonShown{Lesson: l, Run: run, Watched: d.watched(l, run, did), Part: t.Part, Did: did,
+		ByHand: !set, On: t.base.Name}
 	if t.Own != "" {
 		if i := d.Shelf.Place(t.Mine); i >= 0 {
 			shown.Mine = d.Shelf.Names()[i]

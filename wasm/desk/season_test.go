@@ -97,8 +97,10 @@ func TestMend(t *testing.T) {
 		"mend-at":    {{Kind: "hole", At: "here"}, {Kind: "crack", At: "30'", Round: `4"`}, {Kind: "rib", At: "-2'"}},
 		"mend-up":    {{Kind: "crack", Round: `4"`, Up: "9'"}},
 		"mend-along": {{Kind: "hole"}, {Kind: "hole", Along: "40'", Round: `4"`}},
-		"mend-round": {{Kind: "crack"}, {Kind: "hole", Along: `6"`}, {Kind: "crack", Round: `-4"`}, {Kind: "crack", Round: "12'"}},
-		"mend-groups": {{Kind: "lacing", Groups: "some"}, {Kind: "lacing", Groups: "99999999999999999999"}, {Kind: "lacing"},
+		"mend-round": {{Kind: "crack"}, {Kind: "hole", Along: `6"`}, {Kind: "crack", Round: `-4"`},
+			{Kind: "crack", Round: "12'"}},
+		"mend-groups": {{Kind: "lacing", Groups: "some"}, {Kind: "lacing", Groups: "99999999999999999999"},
+			{Kind: "lacing"},
 			{Kind: "lacing", Groups: "46"}}, // of 90, 45 are on a side
 	} {
 		for _, bad := range all {
@@ -151,13 +153,15 @@ func TestTypedInOtherUnits(t *testing.T) {
 	assert.Equal(t, map[string]string{"mend-along": "152 mm", "work-done": "30.48"},
 		d.TypedIn(hole, root, units.Metric).Fields, "100 ft are 30.48 m")
 	assert.Empty(t, d.TypedIn(hole, root, units.Imperial8).Fields)
-	for _, done := range []desk.WorkForm{{Task: "roots.dig", Done: "30 m"}, {Task: "ribs.split", Done: "12"}, {Task: "roots.dig"},
+	for _, done := range []desk.WorkForm{{Task: "roots.dig", Done: "30 m"}, {Task: "ribs.split", Done: "12"},
+		{Task: "roots.dig"},
 		{Task: "roots.dig", Done: "some"}, {}} {
 		assert.Empty(t, d.TypedIn(desk.MendForm{}, done, units.Metric).Fields, done)
 	}
 	d.SetSystem(units.Metric)
 	hole.Along, root.Done = "152", "30.48"
-	assert.Equal(t, map[string]string{"mend-along": `6"`, "work-done": "100"}, d.TypedIn(hole, root, units.Imperial16).Fields)
+	assert.Equal(t, map[string]string{"mend-along": `6"`, "work-done": "100"},
+		d.TypedIn(hole, root, units.Imperial16).Fields)
 }
 
 // onlyAt looks that a reply says what is wrong at one field of a form, marks it and goes there.
@@ -186,7 +190,8 @@ func TestMendAsks(t *testing.T) {
 	assert.Equal(t, []string{"groups"}, hidden("hole"))
 	assert.Equal(t, []string{"along", "round", "up"}, hidden("lacing"))
 	assert.Equal(t, []string{"along", "groups", "round", "side", "up"}, hidden("rib"))
-	d.KeepRepair(desk.MendForm{Kind: "rib", At: "2'", Up: "what", Along: "40'", Round: "?", Groups: "many"}, "2027-06-14")
+	d.KeepRepair(desk.MendForm{Kind: "rib", At: "2'", Up: "what", Along: "40'", Round: "?", Groups: "many"},
+		"2027-06-14")
 	require.Len(t, w.Notebook.Log.Repairs(), 1)
 	assert.Equal(t, tally.Damage{Kind: tally.BrokenRib, At: 2 * units.Foot}, w.Notebook.Log.Repairs()[0].Damage)
 }
@@ -214,7 +219,8 @@ func TestEnterWork(t *testing.T) {
 	onlyAt(t, r, "")
 	assert.NotEmpty(t, r.Fields)
 	assert.Contains(t, said(r, "work-says"), "Entered.")
-	onlyAt(t, d.EnterWork(desk.WorkForm{Task: "lacing.lace", Done: "100000", Hours: "1000", Learners: "1000"}, "2027-06-20"), "")
+	onlyAt(t, d.EnterWork(desk.WorkForm{Task: "lacing.lace", Done: "100000", Hours: "1000", Learners: "1000"},
+		"2027-06-20"), "")
 	for len(w.Notebook.Log) < tally.MostEntries {
 		n := *w.Notebook
 		n.Log = append(slices.Clone(n.Log), make(tally.Log, tally.MostEntries-len(n.Log))...)
@@ -230,7 +236,8 @@ func TestEnterWork(t *testing.T) {
 func TestRepairsAreKept(t *testing.T) {
 	d, w := open(&memory.Store{})
 	before := w.Steps(stage.Keep)
-	d.KeepRepair(desk.MendForm{Kind: "hole", At: "3'", Up: `10"`, Along: `6"`, Round: `4"`, Starboard: true}, "2027-06-14")
+	d.KeepRepair(desk.MendForm{Kind: "hole", At: "3'", Up: `10"`, Along: `6"`, Round: `4"`, Starboard: true},
+		"2027-06-14")
 	d.KeepRepair(desk.MendForm{Kind: "rib", At: "2'", Aft: true}, "2027-06-15")
 	want := w.Notebook.Log.Repairs()
 	require.Len(t, want, 2)

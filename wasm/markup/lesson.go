@@ -87,18 +87,21 @@ func Lesson(l LessonShown, s units.System) string {
 	_, place, _ := lesson.Lookup(l.Key)
 	b.WriteString(`<p class="row">` + lessonButton("close", "All lessons") + lessonButton("turn:-1", "‹ Before") +
 		lessonButton("turn:1", "Next ›") + wallButton + lessonButton("print", "Print for a class") +
-		`</p><h3 id="lesson-title" tabindex="-1">` + strconv.Itoa(place) + " " + draw.Escape(lesson.Words(l.Question, s)) + "</h3>" +
+		`</p><h3 id="lesson-title" tabindex="-1">` + strconv.Itoa(place) + " " +
+		draw.Escape(lesson.Words(l.Question, s)) + "</h3>" +
 		l.boat() + `<div aria-live="polite">`)
 	for i, part := range []string{l.question(), l.steps(s), l.answer(s), l.why(s)} {
 		if i <= l.Part {
 			// On a projector the one asked for last alone is shown; what is watched stands by what is set.
-			b.WriteString(`<section class="told"` + marked("data-now", i == l.Part || i == PartQuestion && l.Part == PartSteps) +
+			b.WriteString(`<section class="told"` +
+				marked("data-now", i == l.Part || i == PartQuestion && l.Part == PartSteps) +
 				">" + part + "</section>")
 		}
 	}
 	b.WriteString("</div>")
 	if l.Part+1 < LessonParts {
-		b.WriteString(`<p class="row">` + lessonButton("next", [...]string{"What to set", "What is found", "Why"}[l.Part]) + "</p>")
+		b.WriteString(`<p class="row">` + lessonButton("next",
+			[...]string{"What to set", "What is found", "Why"}[l.Part]) + "</p>")
 	}
 	return b.String()
 }

@@ -296,7 +296,8 @@ func TestPaddlers(t *testing.T) {
 // What is left of the bark is said in sheets; what is short says when to take it.
 func TestBarkLeft(t *testing.T) {
 	assert.Empty(t, markup.BarkLeft(0, 3, false))
-	assert.Equal(t, "Bark taken and not laid: 3 sheets; still to lay: 2 sheets. It will do.", markup.BarkLeft(3, 2, true))
+	assert.Equal(t, "Bark taken and not laid: 3 sheets; still to lay: 2 sheets. It will do.",
+		markup.BarkLeft(3, 2, true))
 	assert.Contains(t, markup.BarkLeft(1, 2.5, true), "short by 1.5 sheets: take more while bark peels")
 	assert.Contains(t, markup.BarkLeft(1, 2, true), "not laid: 1 sheet;")
 	assert.Equal(t, "your log: 19.3", markup.Learned(plan.Lace, 19.26, units.Metric))

@@ -50,7 +50,8 @@ func steps(st *stage.Stage, s units.System) string {
 			also = append(also, step.Hazard)
 		}
 		also = append(also, string(step.Basis)+pages(step))
-		b.WriteString(` <small>` + draw.Escape(strings.Join(also, "; ")) + `</small> <b data-stands="` + step.Key + `"></b>`)
+		b.WriteString(` <small>` + draw.Escape(strings.Join(also, "; ")) +
+			`</small> <b data-stands="` + step.Key + `"></b>`)
 		if kind, ok := record.LookupKind(step.Reads); ok && kind.AsBuilt() {
 			b.WriteString(` <button type="button" data-read="` + step.Reads + `">Write down what the tape reads</button>`)
 		}

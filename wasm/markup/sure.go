@@ -15,8 +15,8 @@ import (
 
 // figuresAt are the stages at which figures are cut, by what they are of.
 var figuresAt = map[sure.Of]stage.Key{sure.Sheet: stage.Gather, sure.Thwart: stage.Gunwales, sure.Slash: stage.Bark,
-	sure.Post: stage.Lace, sure.Stem: stage.Ends, sure.Rib: stage.Rib, sure.Stiffness: stage.Pitch, sure.Weight: stage.Pitch,
-	sure.Gore: stage.Bark}
+	sure.Post: stage.Lace, sure.Stem: stage.Ends, sure.Rib: stage.Rib, sure.Stiffness: stage.Pitch,
+	sure.Weight: stage.Pitch, sure.Gore: stage.Bark}
 
 // Sure is how far the figures that are cut at a stage may be off, what to leave on, and which size to
 // watch; those of all stages for an empty key.

@@ -70,7 +70,8 @@ func TestSetSeason(t *testing.T) {
 	assert.Equal(t, "2027-06-14", w.SeasonText("begin"))
 	assert.Equal(t, "1.5", w.SeasonText("rate.roots.dig"))
 	assert.Empty(t, w.SeasonText("rate.lacing.lace"))
-	for key, text := range map[string]string{"learners": "99", "practised": "two", "begin": "14 June", "peelFrom": "31-12",
+	for key, text := range map[string]string{"learners": "99", "practised": "two", "begin": "14 June",
+		"peelFrom":       "31-12",
 		"rate.roots.dig": "0", "have.bark.take": "-1", "hours": "NaN", "factor": "inf"} {
 		assert.NotEmpty(t, w.SetSeason(key, text), key)
 	}
@@ -87,7 +88,8 @@ func TestSetSeason(t *testing.T) {
 // minute of a metre 0.3048 of a foot. What is typed comes back as it was typed, in the other units rounded.
 func TestSeasonInTheReadersUnits(t *testing.T) {
 	w := New(design.Default(), units.Metric)
-	set(t, w, [2]string{"have.roots.dig", "30"}, [2]string{"have.bark.lay", "2,00"}, [2]string{"have.roots.peel", "100 ft"},
+	set(t, w, [2]string{"have.roots.dig", "30"}, [2]string{"have.bark.lay", "2,00"},
+		[2]string{"have.roots.peel", "100 ft"},
 		[2]string{"have.pegs.make", "12"}, [2]string{"rate.roots.dig", "5"})
 	s := w.Season()
 	assert.InDelta(t, 98.4252, s.Have[plan.DigRoots], 5e-5)
@@ -100,8 +102,8 @@ func TestSeasonInTheReadersUnits(t *testing.T) {
 		assert.Equal(t, text, w.SeasonText(key), key)
 	}
 	w.System = units.Imperial16
-	for key, text := range map[string]string{"have.roots.dig": "98.43", "have.bark.lay": "21.53", "have.roots.peel": "100",
-		"rate.roots.dig": "1.524"} {
+	for key, text := range map[string]string{"have.roots.dig": "98.43", "have.bark.lay": "21.53",
+		"have.roots.peel": "100", "rate.roots.dig": "1.524"} {
 		assert.Equal(t, text, w.SeasonText(key), key)
 	}
 	require.Empty(t, w.SetSeason("have.gum.gather", "5"))

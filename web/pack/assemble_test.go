@@ -46,18 +46,22 @@ func TestAssemble(t *testing.T) {
 	require.NoError(t, err)
 	assert.Equal(t, again, apart)
 
-	assert.Less(t, strings.Index(text, `id="form"`), strings.Index(text, "data-program>"), "markup shows before the program is read")
+	assert.Less(t, strings.Index(text, `id="form"`), strings.Index(text, "data-program>"),
+		"markup shows before the program is read")
 	expected := regexp.MustCompile(`<link rel="expect" href="#(\w+)" blocking="render">`).FindStringSubmatch(text)
 	require.NotNil(t, expected)
 	laid := strings.Index(text, `id="`+expected[1]+`"`)
-	assert.Greater(t, laid, strings.Index(text, "window.wakened"), "the page is painted first when its scripts have laid it out")
+	assert.Greater(t, laid, strings.Index(text, "window.wakened"),
+		"the page is painted first when its scripts have laid it out")
 	assert.Less(t, laid, strings.Index(text, "data-program>"), "the page is painted before the program is read")
 	assert.Contains(t, text, `content="default-src 'none';`)
 	policy := regexp.MustCompile(`script-src ([^;]*);`).FindStringSubmatch(text)
 	require.NotNil(t, policy)
 	assert.NotContains(t, policy[1], "unsafe-inline")
-	assert.Contains(t, text, "; worker-src blob:; img-src data: blob:;", "no thread and no picture comes from elsewhere")
-	assert.Len(t, regexp.MustCompile(`'sha256-[A-Za-z0-9+/]{43}='`).FindAllString(policy[1], -1), strings.Count(text, "<script>"))
+	assert.Contains(t, text, "; worker-src blob:; img-src data: blob:;",
+		"no thread and no picture comes from elsewhere")
+	assert.Len(t, regexp.MustCompile(`'sha256-[A-Za-z0-9+/]{43}='`).FindAllString(policy[1], -1),
+		strings.Count(text, "<script>"))
 }
 
 // programIn is the program's text as boot.js reads it from a page.

@@ -207,7 +207,8 @@ func paper(c core.Canoe, f *finds) {
 	}
 	for _, s := range systems[1:] {
 		written("sheets", f, func(w io.Writer) error {
-			pages, _ := sheet.Pages(sheet.Job{Canoe: c, System: s, Head: head, Sheets: stage.Keys(), Cards: stage.Keys(),
+			pages, _ := sheet.Pages(sheet.Job{Canoe: c, System: s, Head: head, Sheets: stage.Keys(),
+				Cards:    stage.Keys(),
 				Patterns: patterns})
 			return sheet.Print(w, pages)
 		})
