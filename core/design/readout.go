@@ -52,6 +52,6 @@ func (d *Design) easeReadOut() (float64, string, bool) {
 
 // corner is the half-breadth of the turn line.
 func (d *Design) corner() float64 {
-	o, _ := d.Midsection()
+	o := d.Midsection()
 	return o.Corner
 }

@@ -80,11 +80,11 @@ func (d *Design) TurnSet() bool {
 }
 
 // Midsection returns the outline of the finished section amidships. A half girth that
-// was read there corrects it. Where no section has what the design asks for it returns
-// the nearest and false.
-func (d *Design) Midsection() (shape.Outline, bool) {
-	o, ok := d.MidsectionByNumbers()
-	return GirthCorrected(o, d.Corrected.Girth.Of(0)), ok
+// was read there corrects it. Where no section has what the design asks for it is
+// the nearest.
+func (d *Design) Midsection() shape.Outline {
+	o, _ := d.MidsectionByNumbers()
+	return GirthCorrected(o, d.Corrected.Girth.Of(0))
 }
 
 // GirthCorrected returns the outline whose section has a half girth that is greater by
@@ -96,7 +96,7 @@ func GirthCorrected(o shape.Outline, by float64) shape.Outline {
 	return o
 }
 
-// MidsectionByNumbers is Midsection without what was read of it.
+// MidsectionByNumbers is Midsection without what was read of it; false where it is the nearest alone.
 func (d *Design) MidsectionByNumbers() (shape.Outline, bool) {
 	if d.TurnSet() {
 		return d.amidships().At(d.TurnWidth / 2), true
@@ -119,7 +119,7 @@ func (d *Design) midsectionAsked() (shape.Outline, bool) {
 
 // HalfGirth is that of the finished section amidships, m.
 func (d *Design) HalfGirth() float64 {
-	o, _ := d.Midsection()
+	o := d.Midsection()
 	return shape.New(o).HalfGirth()
 }
 

@@ -46,7 +46,7 @@ func cross(at geom.Vec2) []Line {
 	return []Line{
 		{[]geom.Vec2{at.Add(geom.Vec2{X: -crossSize}), at.Add(geom.Vec2{X: crossSize})}, Mark},
 		{[]geom.Vec2{at.Add(geom.Vec2{Y: -crossSize}), at.Add(geom.Vec2{Y: crossSize})}, Mark},
-		{polygon(at, markSize, 24, 0), Mark},
+		{polygon(at, 24, 0), Mark},
 	}
 }
 
@@ -54,21 +54,21 @@ func cross(at geom.Vec2) []Line {
 func symbol(n int, at geom.Vec2) Line {
 	switch n % 4 {
 	case 0:
-		return Line{polygon(at, markSize, 24, 0), Cut}
+		return Line{polygon(at, 24, 0), Cut}
 	case 1:
-		return Line{polygon(at, markSize, 3, -math.Pi/2), Cut}
+		return Line{polygon(at, 3, -math.Pi/2), Cut}
 	case 2:
-		return Line{polygon(at, markSize, 4, math.Pi/4), Cut}
+		return Line{polygon(at, 4, math.Pi/4), Cut}
 	}
-	return Line{polygon(at, markSize, 4, 0), Cut}
+	return Line{polygon(at, 4, 0), Cut}
 }
 
-// polygon is a closed regular polygon of n corners.
-func polygon(at geom.Vec2, radius float64, n int, turned float64) []geom.Vec2 {
+// polygon is a closed regular polygon of n corners, of a mark's size.
+func polygon(at geom.Vec2, n int, turned float64) []geom.Vec2 {
 	out := make([]geom.Vec2, n+1)
 	for i := range out {
 		sin, cos := math.Sincos(turned + 2*math.Pi*float64(i%n)/float64(n))
-		out[i] = at.Add(geom.Vec2{X: radius * cos, Y: radius * sin})
+		out[i] = at.Add(geom.Vec2{X: markSize * cos, Y: markSize * sin})
 	}
 	return out
 }

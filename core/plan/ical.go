@@ -37,7 +37,7 @@ func (p *Plan) Calendar(id, name string, now time.Time) string {
 			line("DTSTAMP:" + now.Format(stampForm))
 			line("DTSTART;VALUE=DATE:" + p.Date(s.Day).Format(dateForm))
 			line("DTEND;VALUE=DATE:" + p.Date(s.Day+1).Format(dateForm))
-			line("SUMMARY:" + escaped(p.summary(o, s, name)))
+			line("SUMMARY:" + escaped(p.summary(o, name)))
 			line("TRANSP:TRANSPARENT")
 			line("END:VEVENT")
 		}
@@ -46,8 +46,8 @@ func (p *Plan) Calendar(id, name string, now time.Time) string {
 	return b.String()
 }
 
-// summary says what is done of a task on a day, and of which boat.
-func (p *Plan) summary(o *Job, s Shift, name string) string {
+// summary says what task is done, and of which boat.
+func (p *Plan) summary(o *Job, name string) string {
 	text := table[o.Task].Name
 	if name != "" {
 		text = name + ": " + text

@@ -103,19 +103,19 @@ func (ev *evidence) checkTwice() {
 	}
 }
 
-// checkOrder names two data of which the first should not be the larger.
-func (ev *evidence) checkOrder(small, large record.Kind, why string) {
+// checkOrder leaves two measurements out where the first is the larger and should not be.
+func (ev *evidence) checkOrder(small, large record.Kind) {
 	a, i, okA := ev.first(small)
 	b, j, okB := ev.first(large)
 	if okA && okB && a.Value > b.Value+a.Within()+b.Within() {
-		ev.conflict(fmt.Sprintf("%v, %s, is more than %v, %s: %s", a.Named(ev.system), a.Shown(ev.system),
-			b.Named(ev.system), b.Shown(ev.system), why), j, i)
+		ev.conflict(fmt.Sprintf("%v, %s, is more than %v, %s: left out until one is put right.", a.Named(ev.system),
+			a.Shown(ev.system), b.Named(ev.system), b.Shown(ev.system)), j, i)
 	}
 }
 
 func (ev *evidence) checkBeams() {
-	ev.checkOrder(record.BeamInside, record.BeamOutside, "left out until one is put right.")
-	ev.checkOrder(record.BeamInside, record.GreatestBeam, "left out until one is put right.")
+	ev.checkOrder(record.BeamInside, record.BeamOutside)
+	ev.checkOrder(record.BeamInside, record.GreatestBeam)
 	in, i, okIn := ev.first(record.BeamInside)
 	out, j, okOut := ev.first(record.BeamOutside)
 	if okIn && okOut && out.Value-in.Value > 2*parameter("inwaleThickness").Max+in.Within()+out.Within() {
@@ -132,7 +132,7 @@ func (ev *evidence) checkBeams() {
 }
 
 func (ev *evidence) checkDepths() {
-	ev.checkOrder(record.DepthInwale, record.DepthRail, "left out until one is put right.")
+	ev.checkOrder(record.DepthInwale, record.DepthRail)
 	in, i, okIn := ev.first(record.DepthInwale)
 	rail, j, okRail := ev.first(record.DepthRail)
 	if okIn && okRail && rail.Value-in.Value > parameter("capThickness").Max+in.Within()+rail.Within() {

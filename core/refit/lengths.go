@@ -9,7 +9,7 @@ import (
 
 // checkLengths finds the half lengths and names what does not add up to them.
 func (ev *evidence) checkLengths() {
-	ev.checkOrder(record.LengthOverGunwales, record.LengthOverall, "left out until one is put right.")
+	ev.checkOrder(record.LengthOverGunwales, record.LengthOverall)
 	ev.stations.halfLength = ev.half(record.LengthOverall)
 	ev.stations.halfGunwale = ev.half(record.LengthOverGunwales)
 	for side := range 2 {

@@ -21,7 +21,7 @@ func (b *boat) section() group {
 	if len(k.data) == 0 || d.Bulges() || d.BuiltOn != design.OnFrame {
 		return group{}
 	}
-	rule, _ := d.Midsection()
+	rule := d.Midsection()
 	turn := freed("turnWidth", func(d *design.Design) *float64 { return &d.TurnWidth })
 	// The girth's spread as a spread of the corner.
 	const step = units.Millimetre

@@ -67,14 +67,13 @@ func (s *Shelf) Open() {
 	s.hand.kept, s.hand.fresh = s.InHand().asKept(), true
 }
 
-func (s *Shelf) list(b keep.Boat) *place {
+func (s *Shelf) list(b keep.Boat) {
 	p := &place{id: b.ID, head: b.Head}
 	if b.Off {
 		s.off = append(s.off, p)
 	} else {
 		s.on = append(s.on, p)
 	}
-	return p
 }
 
 // InHand returns the boat that the page shows. ID returns the ID it is kept under.
