@@ -32,9 +32,37 @@ func (all bands) breadth(angle float64) float64 { return all.extent(angle + math
 const mostTurned = math.Pi / 4
 
 // least is the way they lie narrowest, and how broad they are so: a panel whose edges differ in
-// length lies in a bow.
+// length lies in a bow. While the two corners between which the breadth is taken stay the same, it grows to a
+// turn and falls from there on: so it is least where a side of what holds them all lies along the strip,
+// or at the greatest turn.
 func (all bands) least() (angle, breadth float64) {
-	return geom.Least(all.breadth, -mostTurned, mostTurned, 60)
+	points := make([]geom.Vec2, 0, 2*len(all))
+	for _, b := range all {
+		points = append(points, b.seam, b.top)
+	}
+	corners := geom.Convex(points)
+	breadth = math.Inf(1)
+	try := func(turn float64) {
+		sin, cos := math.Sincos(turn)
+		low, high := math.Inf(1), math.Inf(-1)
+		for _, p := range corners {
+			y := cos*p.Y - sin*p.X
+			low, high = min(low, y), max(high, y)
+		}
+		if high-low < breadth {
+			angle, breadth = turn, high-low
+		}
+	}
+	for i, p := range corners {
+		side := corners[(i+1)%len(corners)].Sub(p)
+		// Those above run the other way.
+		if math.Abs(side.Y) <= math.Abs(side.X) && side.X != 0 {
+			try(math.Atan(side.Y / side.X))
+		}
+	}
+	try(-mostTurned)
+	try(mostTurned)
+	return angle, breadth
 }
 
 func (all bands) leastBreadth() float64 {
