@@ -40,7 +40,7 @@ func (d *Desk) Kept() Reply {
 	if kept.Split {
 		r.Unsay = append(r.Unsay, noticeElse)
 		r.Notices = append(r.Notices, Notice{Name: noticeSplit,
-			Text: "This boat was changed in another window too. Both versions are kept: " +
+			Text: "“" + d.Shelf.InHand().Entered.Name + "” was changed in another window too. Both versions are kept: " +
 				"yours goes on here, the other stands beside it " + underDesigns + "."})
 	}
 	return r
@@ -65,8 +65,8 @@ func (d *Desk) Heard(key string) Reply {
 				"and both versions are kept.", []Button{{"Show it as it is there", d.takeTheirs}}}}
 	case work.SplitFromInHand:
 		r.Notices = []Notice{{Name: noticeSplit,
-			Text: "Another window has changed this boat as it was before. Its version is kept beside " +
-				"this one, " + underDesigns + "; this one goes on here."}}
+			Text: "Another window has changed “" + d.Shelf.InHand().Entered.Name + "” as it was before. Its version is " +
+				"kept beside this one, " + underDesigns + "; this one goes on here."}}
 	}
 	return r.and(d.unread())
 }
