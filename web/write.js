@@ -14,26 +14,19 @@
   const places = [];
   window.placeOf = e => places.push(e) - 1;
   window.writeAll = all => {
-    hurry();
     const parts = all.split('\x1f');
     for (let i = 0; i + 2 < parts.length; i += 3) writeOne(places[parts[i]], parts[i + 1], parts[i + 2]);
   };
 
   // With all on one page a step would have every stage laid out and painted, though two are in sight. While steps follow
   // one another, a stage out of the window keeps the height it has, so that nothing moves, and is laid out only when it
-  // comes near. Once they have ended all are laid out again.
-  const within = 200, rest = 400; // ms
-  let last = -Infinity, waiting = [], ending;
-  const hurry = () => {
-    const now = performance.now();
-    if (now - last < within && !waiting.length) wait();
+  // comes near. All are laid out again before anything is written that a step does not write.
+  const within = 40; // ms, after which the program takes the boat to stand: RestDelay in wasm/pipeline
+  let last = -Infinity, waiting = [];
+  window.stepped = () => {
+    const now = performance.now(), follows = now - last < within;
     last = now;
-    if (!waiting.length) return;
-    clearTimeout(ending);
-    ending = setTimeout(layOut, rest);
-  };
-  const wait = () => {
-    if (document.documentElement.dataset.at !== 'all') return;
+    if (!follows || waiting.length || document.documentElement.dataset.at !== 'all') return;
     const out = [...document.querySelectorAll('.step')].map(e => [e, e.getBoundingClientRect()])
       .filter(([, at]) => at.bottom < 0 || at.top > innerHeight);
     for (const [e, at] of out) {
@@ -42,7 +35,7 @@
     }
     waiting = out.map(([e]) => e);
   };
-  const layOut = () => {
+  window.layOut = () => {
     for (const e of waiting) e.style.contentVisibility = e.style.containIntrinsicHeight = '';
     waiting = [];
   };

@@ -217,6 +217,9 @@ func (p *page) refresh() {
 	size := p.picture.Size()
 	p.trips("step")
 	p.opening = p.opening && !p.started
+	if p.started {
+		js.Global().Call("stepped")
+	}
 	writes.together(func() {
 		p.none.put(p.work.None)
 		p.skin.put("waiting")

@@ -3,6 +3,7 @@
 package bridge
 
 import (
+	"slices"
 	"syscall/js"
 	"time"
 
@@ -67,6 +68,10 @@ type turns struct {
 // turn works at what is not known yet for a moment and shows what has become known.
 func (p *page) turn() {
 	t := p.known().Turn(now)
+	// The picture alone is also drawn between two steps.
+	if t.Follow || slices.ContainsFunc(t.Became, func(piece pipeline.Piece) bool { return piece != pipeline.Drawing }) {
+		js.Global().Call("layOut")
+	}
 	for _, piece := range t.Became {
 		p.opening = p.opening && piece < pipeline.Figures
 		p.showPiece(piece)

@@ -16,7 +16,7 @@ func TestStagesOutOfSightWait(t *testing.T) {
 	for _, s := range []screen{desktop, phone} {
 		p := open(t, s)
 		p.wait(`document.documentElement.dataset.skin === ''`)
-		// Two steps on and two back leave the page as it was.
+		// A step on and one back leave the page as it was.
 		ran, err := chromedp.Run(p.ctx, chromedp.Evaluate[struct {
 			Waiting, Seen, Moved int
 			Found                bool
@@ -24,18 +24,19 @@ func TestStagesOutOfSightWait(t *testing.T) {
 			const stages = `+stages+`;
 			const lie = () => [...stages.map(e => Math.round(e.getBoundingClientRect().top + scrollY)),
 				document.documentElement.scrollHeight];
-			const before = lie();
-			for (const by of [1, 1, -1, -1]) {
+			const step = async by => {
+				await new Promise(requestAnimationFrame);
 				slider.value = +slider.value + by * +slider.step;
 				slider.dispatchEvent(new Event('input', {bubbles: true}));
-				await new Promise(requestAnimationFrame);
-			}
+			};
+			await step(1);
+			const before = lie();
+			for (const by of [1, -1]) await step(by);
 			const waits = stages.filter(e => e.style.contentVisibility !== '');
 			const after = lie();
 			const last = stages.at(-1).querySelector('h2');
 			last.scrollIntoView({block: 'center', behavior: 'instant'});
-			await new Promise(requestAnimationFrame);
-			await new Promise(requestAnimationFrame);
+			for (const by of [1, -1]) await step(by);
 			const at = last.getBoundingClientRect();
 			return {
 				waiting: waits.length,
@@ -50,9 +51,14 @@ func TestStagesOutOfSightWait(t *testing.T) {
 		assert.Zero(t, ran.Moved, s.name)
 		assert.True(t, ran.Found, s.name)
 		p.wait(stages + `.every(e => e.style.contentVisibility === '')`)
+		p.settle()
 
 		eval[bool](p, `document.querySelector('[data-hand="1"]').click(), true`)
 		assert.Zero(t, waiting(p), "a step by itself, %s", s.name)
+		// What comes after the steps finds all laid out.
+		p.slide("beam", "2400")
+		p.wait(`document.documentElement.dataset.skin === ''`)
+		assert.Zero(t, waiting(p), "numbers that come one after another, %s", s.name)
 		p.notch("rib")
 		for range 3 {
 			eval[bool](p, `document.querySelector('[data-hand="1"]').click(), true`)
