@@ -64,14 +64,12 @@ func (l *laying) strip(b *beside, s stretchOf, aft, bow float64) Laid {
 	d := &l.d.hull.Design
 	width, beyond := b.mostLack(aft, bow)+lap, d.GunwaleTurn+d.SeamLap
 	panels := b.sideBetween(aft, bow)
+	length := bow - aft
 	if len(panels) > 1 {
-		width = max(width, panels.leastBreadth()+beyond)
+		width, length = panels.within(width, beyond)
 	}
-	p := Laid{Aft: aft, Bow: bow, Width: width, Inside: s.aft < 0 && s.bow > 0 && aft < 0 && bow >= 0}
-	if len(panels) > 1 {
-		p.Longer = max(0, panels.lengthWithin(width, beyond)-(bow-aft))
-	}
-	return p
+	return Laid{Aft: aft, Bow: bow, Width: width, Longer: max(0, length-(bow-aft)),
+		Inside: s.aft < 0 && s.bow > 0 && aft < 0 && bow >= 0}
 }
 
 // alike cuts the strips of stretches alike for both sides, as long as they can be had,

@@ -41,48 +41,40 @@ func (all bands) least() (angle, breadth float64) {
 		points = append(points, b.seam, b.top)
 	}
 	corners := geom.Convex(points)
-	breadth = math.Inf(1)
-	try := func(turn float64) {
-		sin, cos := math.Sincos(turn)
-		low, high := math.Inf(1), math.Inf(-1)
-		for _, p := range corners {
-			y := cos*p.Y - sin*p.X
-			low, high = min(low, y), max(high, y)
-		}
-		if high-low < breadth {
-			angle, breadth = turn, high-low
-		}
+	angle, breadth = mostTurned, all.breadth(mostTurned)
+	if other := all.breadth(-mostTurned); other < breadth {
+		angle, breadth = -mostTurned, other
 	}
+	// The corner farthest from a side moves on around them as the side does.
+	far, n := 0, len(corners)
 	for i, p := range corners {
-		side := corners[(i+1)%len(corners)].Sub(p)
-		// Those above run the other way.
-		if math.Abs(side.Y) <= math.Abs(side.X) && side.X != 0 {
-			try(math.Atan(side.Y / side.X))
+		side := corners[(i+1)%n].Sub(p)
+		from := func(k int) float64 { return side.Cross(corners[k%n].Sub(p)) }
+		for far = max(far, i+1); far < i+n && from(far+1) > from(far); far++ {
+		}
+		// Those above run the other way, at the same turn.
+		if width := from(far) / side.Len(); math.Abs(side.Y) <= math.Abs(side.X) && side.X != 0 && width < breadth {
+			angle, breadth = math.Atan(side.Y/side.X), width
 		}
 	}
-	try(-mostTurned)
-	try(mostTurned)
 	return angle, breadth
-}
-
-func (all bands) leastBreadth() float64 {
-	_, breadth := all.least()
-	return breadth
 }
 
 // turnTolerance is how closely the angle of a strip is found, as a share of the greatest.
 const turnTolerance = 1e-7
 
-// lengthWithin is how long a straight strip must be for them that is so broad, lap and trim of a
-// breadth beyond them included. It is turned no more than its breadth asks.
-func (all bands) lengthWithin(width, beyond float64) float64 {
+// within is how broad and how long a straight strip must be for them: at least so broad, lap and trim of a
+// breadth beyond them included, and turned no more than its breadth asks.
+func (all bands) within(width, beyond float64) (_, length float64) {
 	turn := 0.0
-	if over := func(angle float64) float64 { return all.breadth(angle) + beyond - width }; over(0) > 0 {
-		turn, _ = all.least()
-		if over(turn) < 0 {
-			share, _ := geom.Bisect(func(share float64) float64 { return over(share * turn) }, 0, 1, turnTolerance)
+	if all.breadth(0)+beyond > width {
+		var least float64
+		turn, least = all.least()
+		width = max(width, least+beyond)
+		if over := func(share float64) float64 { return all.breadth(share*turn) + beyond - width }; over(1) < 0 {
+			share, _ := geom.Bisect(over, 0, 1, turnTolerance)
 			turn *= share
 		}
 	}
-	return all.extent(turn) + beyond*math.Abs(math.Sin(turn))
+	return width, all.extent(turn) + beyond*math.Abs(math.Sin(turn))
 }
