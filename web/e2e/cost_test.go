@@ -185,8 +185,10 @@ func TestCostOfAStep(t *testing.T) {
 			{bubbles: true})); })(document.getElementById('starting'))`, i), whole})
 	}
 	list = append(list, at{"", "length", `document.querySelector('[data-measured=example]').click(),
+		(text => { text.value = (text.value + '\n').repeat(3); })(document.getElementById('record-text')), // 45 rows
 		document.querySelector('[data-measured=paste]').click(),
-		document.getElementById('add-sheet').click(), document.getElementById('add-sheet').click()`, whole})
+		document.getElementById('add-sheet').click(), document.getElementById('add-sheet').click(),
+		(said => { if (!said.startsWith('45 read')) throw new Error(said); })(document.getElementById('record-says').textContent)`, whole})
 	for _, a := range list {
 		t.Run(strings.TrimSpace(a.place+" "+a.control), func(t *testing.T) {
 			p := open(t, desktop.at(a.place))
