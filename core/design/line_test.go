@@ -183,21 +183,21 @@ func TestLinesOfVersion2(t *testing.T) {
 	d, moved, err := design.ReadLine("barkwright2_L180")
 	require.NoError(t, err)
 	assert.Empty(t, moved)
-	assert.InDelta(t, 3.0/8, d.CapThickness/units.Inch, 1e-9)
-	assert.InDelta(t, 1.5, d.SheathingLap/units.Inch, 1e-9)
-	assert.InDelta(t, 0.70, d.Bilge, 1e-12, "as today")
+	assert.Equal(t, 3.0/8*units.Inch, d.CapThickness)
+	assert.Equal(t, 1.5*units.Inch, d.SheathingLap)
+	assert.Equal(t, 0.70, d.Bilge, "as today")
 	again, moved, err := design.ReadLine(line(t, d))
 	require.NoError(t, err)
 	assert.Empty(t, moved)
-	assert.InDelta(t, d.CapThickness, again.CapThickness, 1e-12)
-	assert.InDelta(t, d.SheathingLap, again.SheathingLap, 1e-12)
+	assert.InDelta(t, d.CapThickness, again.CapThickness, 1e-17, "two steps of a double")
+	assert.InDelta(t, d.SheathingLap, again.SheathingLap, 1e-17, "two steps of a double")
 
 	old, _, err := design.ReadLine("barkwright1")
 	require.NoError(t, err)
-	assert.InDelta(t, 3.0/8, old.CapThickness/units.Inch, 1e-9)
+	assert.Equal(t, 3.0/8*units.Inch, old.CapThickness)
 	set, _, err := design.ReadLine("barkwright2_Ct0.25")
 	require.NoError(t, err)
-	assert.InDelta(t, 0.25, set.CapThickness/units.Inch, 1e-9)
+	assert.Equal(t, 0.25*units.Inch, set.CapThickness)
 }
 
 func movedKeys(moves []design.Move) []string {

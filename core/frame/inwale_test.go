@@ -21,7 +21,7 @@ func TestPublishedInwale(t *testing.T) {
 		n := string(rune('0' + i))
 		thick, deep := frame.InwaleAt(h, thwart.Run)
 		both := p["thwart endToEnd"+n].low - p["thwart shoulder"+n].low
-		assert.InDelta(t, both, 2*thick/inch, 0.25, "thwart %d", i)
+		assert.InDelta(t, both, 2*thick/inch, 0.25, "thwart %d: two lengths, each printed to 1/4 in", i)
 		assert.InDelta(t, 1.5, deep/inch, rounding)
 	}
 	thick, deep := frame.InwaleAt(h, f.Gunwales.Run-3*inch)
