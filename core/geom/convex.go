@@ -7,8 +7,8 @@ import (
 
 // Convex returns the corners of the least convex polygon that holds all of points, which it sorts: around it
 // counterclockwise, from the leftmost. None lies on a straight side. It is a point or two where all lie on one or
-// on a line. Method: A. M. Andrew, Another efficient algorithm for convex hulls in two dimensions, Information Processing
-// Letters 9 (1979), 216.
+// on a line. Method: A. M. Andrew, Another efficient algorithm for convex hulls in two dimensions, Information
+// Processing Letters 9 (1979), 216.
 func Convex(points []Vec2) []Vec2 {
 	slices.SortFunc(points, func(a, b Vec2) int { return cmp.Or(cmp.Compare(a.X, b.X), cmp.Compare(a.Y, b.Y)) })
 	points = slices.Compact(points)
