@@ -72,10 +72,10 @@ func since(p *tab, at string) time.Duration {
 	return time.Duration(eval[float64](p, "%s", at) * float64(time.Millisecond))
 }
 
-// compared are the medians of nine rounds of several measurements, taken in turn in one
+// compared are the medians and the fastest of nine rounds of several measurements, taken in turn in one
 // browser. Of the same two pages on a quiet machine the ratio of medians came between 1.07 and 1.14 in five runs, that of
-// the fastest, which is also printed, between 1.10 and 1.22.
-func compared(t *testing.T, names []string, each ...func(testing.TB) time.Duration) []time.Duration {
+// the fastest between 1.10 and 1.22.
+func compared(t *testing.T, names []string, each ...func(testing.TB) time.Duration) (medians, fastest []time.Duration) {
 	t.Helper()
 	const rounds = 9
 	times := make([][]time.Duration, len(each))
@@ -84,14 +84,14 @@ func compared(t *testing.T, names []string, each ...func(testing.TB) time.Durati
 			t.Run("open", func(t *testing.T) { times[i] = append(times[i], measure(t)) })
 		}
 	}
-	medians := make([]time.Duration, len(each))
+	medians, fastest = make([]time.Duration, len(each)), make([]time.Duration, len(each))
 	for i := range times {
 		slices.Sort(times[i])
-		medians[i] = times[i][rounds/2]
+		medians[i], fastest[i] = times[i][rounds/2], times[i][0]
 		t.Logf("%s: fastest of %d %v, median %v", names[i], rounds, times[i][0].Round(time.Millisecond),
 			medians[i].Round(time.Millisecond))
 	}
-	return medians
+	return medians, fastest
 }
 
 // The boat stands in the first paint: within 1.2 times the time of the same page without
@@ -104,7 +104,7 @@ func TestCostOfFirstPaint(t *testing.T) {
 	require.Less(t, 10*len(without), 3*len(page))
 	empty := filepath.Join(t.TempDir(), "empty.html")
 	require.NoError(t, os.WriteFile(empty, without, 0o644))
-	of := compared(t, []string{"first paint", "first paint without the program", "bare page's first drawing"},
+	of, _ := compared(t, []string{"first paint", "first paint without the program", "bare page's first drawing"},
 		func(t testing.TB) time.Duration { return firstPaint(t, ours) },
 		func(t testing.TB) time.Duration { return firstPaint(t, empty) },
 		func(t testing.TB) time.Duration { return firstPicture(t, bare) })
@@ -117,12 +117,13 @@ func TestCostOfFirstPaint(t *testing.T) {
 // Opening to the program's first picture stays within 1.15 times a bare Ebitengine page's.
 func TestCostOfOpening(t *testing.T) {
 	bare, ours := barePage(t), pageFile(t)
-	of := compared(t, []string{"bare page's first drawing", "first picture by the program"},
+	medians, fastest := compared(t, []string{"bare page's first drawing", "first picture by the program"},
 		func(t testing.TB) time.Duration { return firstPicture(t, bare) },
 		func(t testing.TB) time.Duration { return firstPicture(t, ours) })
-	ratio := float64(of[1]) / float64(of[0])
-	t.Logf("first picture: ratio %.2f (budget 1.15, at most 1.3)", ratio)
-	assert.LessOrEqual(t, ratio, 1.15)
+	usual, best := float64(medians[1])/float64(medians[0]), float64(fastest[1])/float64(fastest[0])
+	t.Logf("first picture: ratio %.2f (budget 1.15), of the fastest %.2f (at most 1.3)", usual, best)
+	assert.LessOrEqual(t, usual, 1.15)
+	assert.LessOrEqual(t, best, 1.3)
 }
 
 // A page left alone uses under 0.5 % of a core, all of the browser's processes together, but
